@@ -1,0 +1,106 @@
+"""What a course map holds once it is read: areas in local metres, holes, and the plane they lie in."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import Enum
+
+from shapely.geometry import LineString, Point
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.plane import LocalPlane
+
+
+class Kind(Enum):
+    """What a mapped feature is, in the terms of the Rules."""
+
+    TEEING_AREA = "teeing_area"
+    FAIRWAY = "fairway"
+    PUTTING_GREEN = "putting_green"
+    BUNKER = "bunker"
+    RED_PENALTY_AREA = "red_penalty_area"
+    YELLOW_PENALTY_AREA = "yellow_penalty_area"
+    BOUNDARY = "boundary"
+    """The outline of the course; everything outside it is out of bounds."""
+    OUT_OF_BOUNDS = "out_of_bounds"
+    """An area inside the outline that is out of bounds."""
+    PATH = "path"
+    """An artificially surfaced path or road: an immovable obstruction."""
+    OBSTRUCTION = "obstruction"
+    """Any other immovable obstruction."""
+    GROUND_UNDER_REPAIR = "ground_under_repair"
+    TEMPORARY_WATER = "temporary_water"
+    NO_PLAY_ZONE = "no_play_zone"
+    DROPPING_ZONE = "dropping_zone"
+    WATER = "water"
+    """Water that is mapped without saying what it is for the Rules."""
+    ROUGH = "rough"
+    TREES = "trees"
+
+
+@dataclass(frozen=True, slots=True)
+class Feature:
+    """One mapped feature.
+
+    Attributes:
+        kind: what it is.
+        ident: its identifier in the source, for messages.
+        geometry: polygon(s), line or point in local metres.
+        ref: its ``ref`` tag, or an empty string.
+        name: its name, or an empty string.
+        holes: the holes it belongs to, where known.
+        tags: its tags as they stand in the source.
+    """
+
+    kind: Kind
+    ident: str
+    geometry: BaseGeometry
+    ref: str = ""
+    name: str = ""
+    holes: tuple[int, ...] = ()
+    tags: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """One hole.
+
+    Attributes:
+        number: its number.
+        line: the line of play from tee to green, in local metres.
+        location: where the hole is cut: the mapped pin, else the end of the line of play.
+        par: its par, or ``None`` when not mapped.
+        stroke_index: its stroke index, or ``None``.
+        green: its putting green, or ``None`` when not mapped.
+        tees: its teeing areas.
+    """
+
+    number: int
+    line: LineString
+    location: Point
+    par: int | None = None
+    stroke_index: int | None = None
+    green: Feature | None = None
+    tees: tuple[Feature, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """A course map.
+
+    Attributes:
+        name: the course's name.
+        plane: the local plane all geometry lies in.
+        holes: holes by number, in order.
+        features: every feature.
+        credit: the credit line that must be shown with the map, or an empty string.
+    """
+
+    name: str
+    plane: LocalPlane
+    holes: Mapping[int, Hole]
+    features: tuple[Feature, ...]
+    credit: str = ""
+
+    def of(self, *kinds: Kind) -> tuple[Feature, ...]:
+        """Return the features of these kinds, in the order of the source."""
+        return tuple(feature for feature in self.features if feature.kind in kinds)

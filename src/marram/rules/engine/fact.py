@@ -1,0 +1,174 @@
+"""A fact: one question whose answer can change a ruling."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from enum import Enum
+from typing import Any, Generic, TypeVar
+
+from marram.errors import BadAnswer, BookError, did_you_mean
+
+T = TypeVar("T")
+E = TypeVar("E", bound=Enum)
+
+
+class DecidedBy(Enum):
+    """Who establishes a fact."""
+
+    PLAYER = "player"
+    """The player's reasonable judgement, which is accepted even if later shown wrong (Rule 1.3b(2))."""
+    REFEREE = "referee"
+    """The referee, from all evidence reasonably available (Rule 20.2)."""
+    COMMITTEE = "committee"
+    """The Committee, as a matter it alone decides."""
+    MAP = "map"
+    """The course map, where one is loaded; otherwise the referee."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Fact(Generic[T]):
+    """One question whose answer can change a ruling; declared once, compared by identity.
+
+    Attributes:
+        name: the key used in Python, on the command line and in JSON.
+        question: the question in plain words.
+        help: one line on how an official establishes it on the ground.
+        source: the Rule or Definition the question comes from.
+        decided_by: who establishes it.
+        answers: every allowed answer with its words; empty for numbers and dates.
+        unit: the unit of a number, else an empty string.
+        minimum: the least number allowed, inclusive.
+        maximum: the greatest number allowed, inclusive.
+    """
+
+    name: str
+    question: str
+    help: str
+    source: str
+    decided_by: DecidedBy = DecidedBy.REFEREE
+    answers: Mapping[T, str] = field(default_factory=dict)
+    unit: str = ""
+    minimum: float = 0
+    maximum: float = float("inf")
+    whole: bool = True
+    is_date: bool = False
+
+    def __post_init__(self) -> None:
+        if self.name in FACTS:
+            raise BookError(f"The fact {self.name!r} is declared twice; give one of them another name.")
+        FACTS[self.name] = self
+
+    def __repr__(self) -> str:
+        return f"<Fact {self.name}>"
+
+    def token(self, answer: Any) -> str:
+        """Return the answer as it is written on the command line and in JSON."""
+        if isinstance(answer, bool):
+            return "yes" if answer else "no"
+        return str(answer.value if isinstance(answer, Enum) else answer)
+
+    def tokens(self) -> tuple[str, ...]:
+        """Return every allowed answer as written on the command line."""
+        return tuple(self.token(answer) for answer in self.answers)
+
+    def parse(self, given: Any) -> T:
+        """Return the answer that ``given`` stands for.
+
+        Raises:
+            BadAnswer: the fact does not allow it; the message lists what it allows.
+        """
+        if self.is_date:
+            return self._parse_date(given)  # type: ignore[return-value]
+        if not self.answers:
+            return self._parse_number(given)  # type: ignore[return-value]
+        for answer in self.answers:
+            if given is answer or (isinstance(given, Enum) and given == answer):
+                return answer
+        if isinstance(given, str):
+            word = given.strip().lower().replace("-", "_").replace(" ", "_")
+            word = _YES_NO.get(word, word) if True in self.answers else word
+            for answer in self.answers:
+                if self.token(answer) == word:
+                    return answer
+        shown = self.token(given) if isinstance(given, (bool, Enum)) else str(given)
+        raise BadAnswer(
+            f"{self.name}: {shown!r} is not an answer."
+            f"{did_you_mean(shown, self.tokens())} It allows: {', '.join(self.tokens())}."
+        )
+
+    def _parse_number(self, given: Any) -> float:
+        kind = "a whole number" if self.whole else "a number"
+        of = f" ({self.unit})" if self.unit else ""
+        try:
+            if isinstance(given, bool):
+                raise TypeError
+            number = float(given)
+            if self.whole and not number.is_integer():
+                raise ValueError
+        except (TypeError, ValueError):
+            raise BadAnswer(
+                f"{self.name}: {given!r} is not {kind}{of}. Give {kind}, for example 3."
+            ) from None
+        if not self.minimum <= number <= self.maximum:
+            raise BadAnswer(
+                f"{self.name}: {given} is out of range; give {kind}{of} "
+                f"from {self.minimum:g} to {self.maximum:g}."
+            )
+        return int(number) if self.whole else number
+
+    def _parse_date(self, given: Any) -> date:
+        if isinstance(given, date):
+            return given
+        try:
+            return date.fromisoformat(str(given).strip())
+        except ValueError:
+            raise BadAnswer(
+                f"{self.name}: {given!r} is not a date; write it as year-month-day, for example 2023-07-01."
+            ) from None
+
+
+FACTS: dict[str, Fact[Any]] = {}
+"""Every fact declared so far, by name; importing a vocabulary module adds to it."""
+
+_YES_NO = {"true": "yes", "y": "yes", "1": "yes", "false": "no", "n": "no", "0": "no"}
+
+
+def yes_no(
+    name: str,
+    question: str,
+    *,
+    help: str,
+    source: str,
+    decided_by: DecidedBy = DecidedBy.REFEREE,
+) -> Fact[bool]:
+    """Declare a fact answered by yes or no."""
+    return Fact(name, question, help, source, decided_by, {True: "yes", False: "no"})
+
+
+def choice(
+    name: str,
+    question: str,
+    answers: Mapping[E, str],
+    *,
+    help: str,
+    source: str,
+    decided_by: DecidedBy = DecidedBy.REFEREE,
+) -> Fact[E]:
+    """Declare a fact answered by one member of an enum; ``answers`` gives each member its words."""
+    return Fact(name, question, help, source, decided_by, answers)
+
+
+def number(
+    name: str,
+    question: str,
+    *,
+    help: str,
+    source: str,
+    unit: str,
+    decided_by: DecidedBy = DecidedBy.REFEREE,
+    minimum: float = 0,
+    maximum: float = float("inf"),
+    whole: bool = True,
+) -> Fact[float]:
+    """Declare a fact answered by a number; provisions read it through thresholds only."""
+    return Fact(name, question, help, source, decided_by, {}, unit, minimum, maximum, whole)

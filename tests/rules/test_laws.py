@@ -1,0 +1,94 @@
+"""Laws over all leaves: what must hold of every outcome the Rules as encoded can end in."""
+
+from datetime import date
+
+import pytest
+
+from marram.rules.editions import EDITIONS
+from marram.rules.engine.request import book
+from marram.rules.engine.tree import leaves_on
+from marram.rules.incidents import INCIDENTS
+from marram.rules.relief_option import ReliefKind, Setting
+from marram.rules.ruling import Action, Judgement, NotCovered, PenaltyKind, Ruling
+from marram.words.english import catalogue
+
+EVERY = [(one.name, day) for one in INCIDENTS for day in EDITIONS]
+
+
+def rulings(name: str, day: date) -> list[Ruling]:
+    return [leaf for leaf in leaves_on(book(name).root, day) if isinstance(leaf, Ruling)]
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_every_path_ends_in_an_outcome(name: str, day: date) -> None:
+    """There is no gap: each path through an incident ends in a ruling, a judgement or a plain refusal."""
+    found = list(leaves_on(book(name).root, day))
+
+    assert found
+    assert all(isinstance(leaf, Ruling | Judgement | NotCovered) for leaf in found)
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_every_ruling_cites_a_provision_that_has_words(name: str, day: date) -> None:
+    """Each citation of a ruling, a penalty, an option or a reason has a statement in the catalogue."""
+    said = catalogue("PROVISIONS")
+    for ruling in rulings(name, day):
+        cited = {*ruling.citations, *(one.citation for one in ruling.penalties)}
+        cited |= {one.citation for one in ruling.relief} | {one.citation for one in ruling.reasons}
+        cited |= {one.otherwise.citation for one in ruling.corrections if one.otherwise}
+
+        assert ruling.citations, ruling
+        assert not cited - said.keys(), cited - said.keys()
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_every_note_has_words(name: str, day: date) -> None:
+    """Each note, caution, correction and criterion has a sentence in the catalogue."""
+    said = catalogue("NOTES")
+    for leaf in leaves_on(book(name).root, day):
+        if isinstance(leaf, Ruling):
+            keys = {*leaf.notes, *leaf.cautions, *(one.what for one in leaf.corrections)}
+        elif isinstance(leaf, Judgement):
+            keys = set(leaf.criteria)
+        else:
+            keys = {leaf.why}
+
+        assert not keys - said.keys(), keys - said.keys()
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_every_ruling_says_what_happens_next(name: str, day: date) -> None:
+    """Each ruling names the next action."""
+    assert all(ruling.action is not None for ruling in rulings(name, day))
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_relief_options_stand_where_the_action_says_so(name: str, day: date) -> None:
+    """A ruling that tells the player to take relief lists the options, and each option has its limits."""
+    for ruling in rulings(name, day):
+        if ruling.action in (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF):
+            assert ruling.relief, ruling
+        for option in ruling.relief:
+            assert option.limits or option.kind is ReliefKind.PROVISIONAL, option
+            assert option.club_lengths is not None or option.setting is not Setting.DROP or option.kind in (
+                ReliefKind.DROPPING_ZONE, ReliefKind.EXTENDED, ReliefKind.STROKE_AND_DISTANCE,
+            ), option  # fmt: skip
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_free_relief_carries_no_stroke(name: str, day: date) -> None:
+    """An option called free costs nothing; stroke and distance always costs its stroke."""
+    for ruling in rulings(name, day):
+        for option in ruling.relief:
+            if option.kind is ReliefKind.FREE:
+                assert option.penalty == 0, option
+            if option.kind in (ReliefKind.STROKE_AND_DISTANCE, ReliefKind.LATERAL, ReliefKind.BACK_ON_THE_LINE):
+                assert option.penalty >= 1, option
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_a_disqualified_player_does_not_play_on(name: str, day: date) -> None:
+    """Disqualification of the player never stands beside an instruction to take relief or replace the ball."""
+    for ruling in rulings(name, day):
+        if any(one.kind is PenaltyKind.DISQUALIFICATION and one.who.value in ("player", "side") for one in ruling.penalties):
+            assert ruling.action in (Action.HOLE_OVER, Action.PLAY_ON), ruling
