@@ -155,6 +155,4 @@ def _fits(option: Any, wanted: dict[str, Any]) -> bool:
         "limits": sorted(limit.value for limit in option.limits),
         "setting": option.setting.value,
     }
-    return all(
-        shown[key] == (sorted(value) if key == "limits" else value) for key, value in wanted.items()
-    )
+    return all(shown[key] == (sorted(value) if key == "limits" else value) for key, value in wanted.items())

@@ -82,7 +82,11 @@ def test_free_relief_carries_no_stroke(name: str, day: date) -> None:
         for option in ruling.relief:
             if option.kind is ReliefKind.FREE:
                 assert option.penalty == 0, option
-            if option.kind in (ReliefKind.STROKE_AND_DISTANCE, ReliefKind.LATERAL, ReliefKind.BACK_ON_THE_LINE):
+            if option.kind in (
+                ReliefKind.STROKE_AND_DISTANCE,
+                ReliefKind.LATERAL,
+                ReliefKind.BACK_ON_THE_LINE,
+            ):
                 assert option.penalty >= 1, option
 
 
@@ -90,5 +94,8 @@ def test_free_relief_carries_no_stroke(name: str, day: date) -> None:
 def test_a_disqualified_player_does_not_play_on(name: str, day: date) -> None:
     """Disqualification of the player never stands beside an instruction to take relief or replace the ball."""
     for ruling in rulings(name, day):
-        if any(one.kind is PenaltyKind.DISQUALIFICATION and one.who.value in ("player", "side") for one in ruling.penalties):
+        if any(
+            one.kind is PenaltyKind.DISQUALIFICATION and one.who.value in ("player", "side")
+            for one in ruling.penalties
+        ):
             assert ruling.action in (Action.HOLE_OVER, Action.PLAY_ON), ruling

@@ -1,0 +1,7 @@
+"""Incidents: marking, lifting, cleaning, replacing."""
+
+from marram.rules.incidents.incident import Incident
+
+THEME = "Marking, lifting, cleaning, replacing"
+
+INCIDENTS: tuple[Incident, ...] = ()
