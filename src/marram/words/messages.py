@@ -1,0 +1,25 @@
+"""Looking a message up in the catalogue, in the reader's language."""
+
+from collections.abc import Callable
+from enum import Enum
+from functools import cache
+
+from marram.words.english import catalogue
+
+
+@cache
+def translate() -> Callable[[str], str]:
+    """Return the function that puts an English sentence into the reader's language (gettext)."""
+    from gettext import translation  # noqa: PLC0415 - only needed once words are
+
+    return translation("marram", fallback=True).gettext
+
+
+def say(kind: str, key: str) -> str:
+    """Return message ``key`` of ``"NOTES"``, ``"TERMS"`` or ``"PROVISIONS"``; the key itself if it has no words."""
+    return translate()(catalogue(kind).get(key, key))
+
+
+def term(member: Enum, suffix: str = "") -> str:
+    """Return the words of a member of a result enum."""
+    return say("TERMS", f"{type(member).__name__}.{member.name}{suffix}")

@@ -1,0 +1,19 @@
+"""Provisions in words: the citation and what it says."""
+
+from dataclasses import dataclass
+
+from marram.words.english import catalogue
+
+
+@dataclass(frozen=True, slots=True)
+class Cited:
+    """A provision and what it says, in our own words."""
+
+    citation: str
+    statement: str
+
+
+def cited(citation: str) -> Cited:
+    """Return a provision with its statement."""
+    statement = catalogue("PROVISIONS").get(citation, "")
+    return Cited(citation, _translate()(statement) if statement else "")

@@ -1,0 +1,65 @@
+"""Questions in words, with what each answer would leave open."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.ruling import Stake
+from marram.words.messages import say, term
+from marram.words.penalties import penalties_in_short
+from marram.words.provisions import Cited, cited
+
+
+@dataclass(frozen=True, slots=True)
+class AnswerWords:
+    """One answer a question allows: its token, its words, and what it would leave open."""
+
+    token: str
+    words: str
+    stake: str
+
+
+@dataclass(frozen=True, slots=True)
+class QuestionWords:
+    """A question as it is put to an official. ``kind`` is ``choice``, ``number`` or ``date``."""
+
+    fact: str
+    kind: str
+    question: str
+    help: str
+    source: str
+    decided_by: str
+    unit: str
+    answers: tuple[AnswerWords, ...]
+    why: Cited | None = None
+
+
+def question_words(
+    fact: Fact[Any], stakes: tuple[Stake, ...] = (), form: FormOfPlay | None = None, citation: str = ""
+) -> QuestionWords:
+    """Return a question as it is put to an official, with what each answer would leave open."""
+    by_answer = {answer: stake for stake in stakes for answer in stake.answers}
+    open_kind = "date" if fact.is_date else "number"
+    return QuestionWords(
+        fact.name,
+        "choice" if fact.answers else open_kind,
+        _translate()(fact.question),
+        _translate()(fact.help),
+        fact.source,
+        term(fact.decided_by),
+        fact.unit,
+        tuple(
+            AnswerWords(fact.token(answer), _translate()(words), _stake_words(by_answer.get(answer), form))
+            for answer, words in fact.answers.items()
+        ),
+        cited(citation) if citation else None,
+    )
+
+
+def _stake_words(stake: Stake | None, form: FormOfPlay | None) -> str:
+    if stake is None or not stake.penalties:
+        return ""
+    return say("TERMS", "or").join(
+        dict.fromkeys(penalties_in_short(one, form).lower() for one in stake.penalties)
+    )
