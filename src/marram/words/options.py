@@ -23,17 +23,9 @@ class OptionWords:
 
 def option_words(option: ReliefOption) -> OptionWords:
     """Return a relief option in words."""
-    if option.club_lengths is None:
-        size = ""
-    elif option.club_lengths == 0:
-        size = "on that spot"
-    else:
-        size = f"within {_club_lengths(option.club_lengths)}"
     limits = [term(limit) for limit in option.limits]
     if option.dropped_on_line:
-        limits.insert(
-            0, "dropped on the line: where it first touches the ground, one club-length in any direction"
-        )
+        limits.insert(0, say("TERMS", "dropped_on_line"))
     return OptionWords(
         option.kind.value,
         term(option.kind),

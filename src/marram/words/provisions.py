@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from marram.words.english import catalogue
+from marram.words.messages import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,4 +17,4 @@ class Cited:
 def cited(citation: str) -> Cited:
     """Return a provision with its statement."""
     statement = catalogue("PROVISIONS").get(citation, "")
-    return Cited(citation, _translate()(statement) if statement else "")
+    return Cited(citation, translate()(statement) if statement else "")

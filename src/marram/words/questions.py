@@ -6,7 +6,7 @@ from typing import Any
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Stake
-from marram.words.messages import say, term
+from marram.words.messages import say, term, translate
 from marram.words.penalties import penalties_in_short
 from marram.words.provisions import Cited, cited
 
@@ -44,13 +44,13 @@ def question_words(
     return QuestionWords(
         fact.name,
         "choice" if fact.answers else open_kind,
-        _translate()(fact.question),
-        _translate()(fact.help),
+        translate()(fact.question),
+        translate()(fact.help),
         fact.source,
         term(fact.decided_by),
         fact.unit,
         tuple(
-            AnswerWords(fact.token(answer), _translate()(words), _stake_words(by_answer.get(answer), form))
+            AnswerWords(fact.token(answer), translate()(words), _stake_words(by_answer.get(answer), form))
             for answer, words in fact.answers.items()
         ),
         cited(citation) if citation else None,
