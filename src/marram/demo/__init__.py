@@ -1,0 +1,13 @@
+"""The invented club, course, event and people that marram is shown and tested with.
+
+``course.geojson`` is drawn by :mod:`marram.demo.draw_course` from :mod:`marram.demo.plan`. The course lies in
+the open sea, and no name in this folder belongs to a real club or person.
+"""
+
+from pathlib import Path
+
+COURSE: Path = Path(__file__).with_name("course.geojson")
+"""The map of the demonstration course."""
+
+EVENT: Path = Path(__file__).with_name("event.json")
+"""The demonstration competition: conditions, Local Rules, officials, players, starting times."""
