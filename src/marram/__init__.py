@@ -9,7 +9,8 @@ Facts of a situation → the ruling under an edition of the Rules → relief are
 <Action.PLAY_AS_IT_LIES: 'play_as_it_lies'>
 """
 
+from marram.rules.engine.combine import combine
 from marram.rules.engine.request import rule
 
 __version__ = "0.1.0"
-__all__ = ["__version__", "rule"]
+__all__ = ["__version__", "combine", "rule"]

@@ -39,7 +39,8 @@ def question_words(
     fact: Fact[Any], stakes: tuple[Stake, ...] = (), form: FormOfPlay | None = None, citation: str = ""
 ) -> QuestionWords:
     """Return a question as it is put to an official, with what each answer would leave open."""
-    by_answer = {answer: stake for stake in stakes for answer in stake.answers}
+    telling = len({stake.penalties for stake in stakes}) > 1
+    by_answer = {answer: stake for stake in stakes for answer in stake.answers} if telling else {}
     open_kind = "date" if fact.is_date else "number"
     return QuestionWords(
         fact.name,

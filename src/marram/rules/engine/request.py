@@ -5,13 +5,14 @@ from dataclasses import replace
 from datetime import date
 from enum import Enum
 from functools import cache
+from threading import Lock
 from typing import Any, TypeVar
 
 from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, did_you_mean
 from marram.rules.editions import EDITIONS, FIRST_DAY
 from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, Vertex, outcomes
-from marram.rules.engine.tree import Node, grow
+from marram.rules.engine.tree import Entry, Node, grow
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
 from marram.rules.incidents import incident
 from marram.rules.ruling import NeedFacts, Outcome, Result, Ruling, Settled, Stake
@@ -23,9 +24,10 @@ _ACCEPTED: dict[tuple[str, Any], tuple[Fact[Any], Any]] = {}
 class Book:
     """One incident's tree, grown as it is used, and its graph."""
 
-    def __init__(self, name: str) -> None:
-        self.root = grow(incident(name).provision())
+    def __init__(self, entry: Entry) -> None:
+        self.root = grow(entry)
         self.graph = Graph()
+        self.lock = Lock()
 
 
 @cache
@@ -35,7 +37,7 @@ def book(name: str) -> Book:
     Raises:
         UnknownIncident: no incident has this name.
     """
-    return Book(name)
+    return Book(incident(name).provision())
 
 
 def rule(
@@ -66,7 +68,9 @@ def rule(
         DateNotCovered: the day lies before the first edition covered.
     """
     pages = book(incident)
-    known = dict(conditions(played_on, form_of_play, None if local_rules is None else frozenset(local_rules)))
+    adopted = None if local_rules is None else frozenset(local_rules)
+    given = conditions(played_on, form_of_play, adopted)
+    known = dict(given)
     for pair in (facts or {}).items():
         try:
             fact, answer = _ACCEPTED[pair]
@@ -74,6 +78,11 @@ def rule(
             known.update(read_facts(facts or {}))
             break
         known[fact] = answer
+    return walk(pages, known)
+
+
+def walk(pages: Book, known: Mapping[Fact[Any], Any]) -> Result:
+    """Walk a tree with the answers known; stop at an outcome, or at a question that can change it."""
     here = pages.root
     idle: set[str] = set()
     while isinstance(here, Node):
@@ -164,8 +173,9 @@ def conditions(
 
 def _past_open(pages: Book, node: Node, known: Mapping[Fact[Any], Any]) -> Node | Outcome | NeedFacts:
     """Step past a question that cannot change the outcome, or return it as the next question."""
-    ahead = pages.graph.restrict(pages.graph.reduce(node), known)
-    branches = [pages.graph.restrict(pages.graph.reduce(child), known) for child in node.children()]
+    with pages.lock:  # equal parts must stay one object, also when several officials ask at once
+        ahead = pages.graph.restrict(pages.graph.reduce(node), known)
+        branches = [pages.graph.restrict(pages.graph.reduce(child), known) for child in node.children()]
     if all(branch is branches[0] for branch in branches):
         return node.child(0)
     return NeedFacts(
@@ -210,4 +220,4 @@ def _settled(vertex: Vertex) -> Settled:
     )
 
 
-__all__ = ["book", "conditions", "fact_named", "read_facts", "rule"]
+__all__ = ["Book", "book", "conditions", "fact_named", "read_facts", "rule", "walk"]

@@ -1,6 +1,6 @@
 """One thing that can have happened."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from importlib import import_module
 from typing import Any
@@ -31,3 +31,8 @@ class Incident:
         module, function = self.entry.split(":")
         found: Callable[..., Any] = getattr(import_module(f"marram.rules.{module}"), function)
         return found
+
+    def matches(self, words: Sequence[str]) -> bool:
+        """Tell whether every word stands in the name, title, rule, theme or keywords, case aside."""
+        text = f"{self.name} {self.title} {self.rule} {self.theme} {self.keywords}".lower()
+        return all(word.lower() in text for word in words)

@@ -1,0 +1,63 @@
+"""The conditions of the competition as given on the command line."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from marram.errors import InputError
+from marram.rules.editions import EDITIONS
+from marram.rules.facts.conditions import date_of_play
+
+
+def day_of_play(played_on: str | None, edition: str | None) -> date:
+    """Return the day of play: the one given, the first of an edition, or today.
+
+    Raises:
+        InputError: both are given, or one cannot be read.
+    """
+    if played_on is not None and edition is not None:
+        raise InputError("--played-on and --edition both name a day; give one of them.")
+    if edition is not None:
+        by_year = {str(day.year): day for day in EDITIONS}
+        if edition not in by_year:
+            raise InputError(f"--edition {edition!r}: there is no such edition. Give {' or '.join(by_year)}.")
+        return by_year[edition]
+    if played_on is None:
+        return date.today()  # noqa: DTZ011 - the official's own calendar day
+    day: date = date_of_play.parse(played_on)
+    return day
+
+
+def local_rules_in_force(codes: Sequence[str] | None) -> list[str] | None:
+    """Return the Local Rules in force; an empty list for ``none``; ``None`` when nothing was said.
+
+    Raises:
+        InputError: ``none`` stands beside a code.
+    """
+    if codes is None:
+        return None
+    if "none" in codes:
+        if len(codes) > 1:
+            raise InputError("--local-rule none stands beside another Local Rule; leave one of them out.")
+        return []
+    return [code.upper() for code in codes]
+
+
+def facts_given(pairs: Sequence[str]) -> dict[str, str]:
+    """Return the facts given as ``NAME=VALUE``.
+
+    Raises:
+        InputError: one has no ``=``, or a fact is given twice with different answers; all faults are listed.
+    """
+    facts: dict[str, str] = {}
+    faults = []
+    for pair in pairs:
+        name, sign, value = (part.strip() for part in pair.partition("="))
+        if not (name and sign and value):
+            faults.append(f"--fact {pair!r} is not NAME=VALUE; write for example area_of_ball=bunker.")
+        elif facts.get(name, value) != value:
+            faults.append(f"--fact {name} is given twice: {facts[name]!r} and {value!r}; leave one out.")
+        else:
+            facts[name] = value
+    if faults:
+        raise InputError(*faults)
+    return facts

@@ -1,0 +1,35 @@
+"""Exit codes, and how faults reach the user: one sentence each on standard error, never a traceback."""
+
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import NoReturn
+
+from marram.errors import InputError, MarramError
+
+DECIDED = 0
+OUR_FAULT = 1
+BAD_INPUT = 2
+MORE_FACTS_NEEDED = 3
+LEFT_OPEN = 4
+"""A matter of judgement, or not covered."""
+
+
+@contextmanager
+def faults_as_exit_codes() -> Iterator[None]:
+    """Turn marram's errors into messages and exit codes."""
+    try:
+        yield
+    except InputError as error:
+        stop(BAD_INPUT, *error.faults)
+    except MarramError as error:
+        stop(OUR_FAULT, str(error), "This is a fault in marram; please report it.")
+    except OSError as error:
+        stop(BAD_INPUT, f"{error.filename or 'A file'} cannot be used: {error.strerror}.")
+
+
+def stop(code: int, *sentences: str) -> NoReturn:
+    """Say why on standard error and exit with ``code``."""
+    for sentence in sentences:
+        print(sentence, file=sys.stderr)  # noqa: T201 - the command line's own output
+    raise SystemExit(code)

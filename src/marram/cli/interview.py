@@ -1,0 +1,55 @@
+"""Asking on a terminal: what happened, then one question at a time."""
+
+import typer
+
+from marram.cli.show import show_lines
+from marram.errors import BadAnswer
+from marram.rules.engine.request import fact_named
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.incidents import INCIDENTS
+from marram.rules.ruling import NeedFacts
+from marram.words.questions import question_words
+
+
+def choose_incident() -> str:
+    """Ask what happened and return the incident's name."""
+    while True:
+        words = typer.prompt(
+            "What happened? A word or two (empty for the whole list)", default="", show_default=False
+        )
+        found = [one for one in INCIDENTS if one.matches(words.split())]
+        if not found:
+            typer.echo(f"No incident has the words {words!r}; try fewer or others.")
+            continue
+        for number, one in enumerate(found, start=1):
+            typer.echo(f"{number:3}  {one.title}  (Rule {one.rule})")
+        chosen = typer.prompt(
+            "Which one? Its number, or 0 to look again", type=int, default=1 if len(found) == 1 else 0
+        )
+        if 1 <= chosen <= len(found):
+            return found[chosen - 1].name
+
+
+def ask(need: NeedFacts, form: str | None) -> str:
+    """Ask the next question until it has an answer; return the answer as given."""
+    fact = fact_named(need.fact)
+    words = question_words(fact, need.stakes, FormOfPlay(form) if form else None, need.citation)
+    show_lines(
+        [
+            ("text", ""),
+            ("title", words.question),
+            ("quiet", f"  {words.help} ({words.source}; {words.decided_by})"),
+        ]
+    )
+    for number, answer in enumerate(words.answers, start=1):
+        typer.echo(f"{number:3}  {answer.words}")
+    while True:
+        given = str(typer.prompt("Answer", default=None))
+        if words.answers and given.isdigit() and 1 <= int(given) <= len(words.answers):
+            return str(words.answers[int(given) - 1].token)
+        try:
+            fact.parse(given)
+        except BadAnswer as error:
+            typer.echo(str(error))
+            continue
+        return given

@@ -1,0 +1,76 @@
+"""``marram incidents``, ``marram facts`` and ``marram graph``."""
+
+import json
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from marram.cli.conditions import day_of_play
+from marram.cli.show import Line, show_lines
+from marram.errors import InputError
+from marram.rules.engine.fact import Fact
+from marram.rules.facts import vocabulary
+from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.plain import as_plain
+from marram.words.questions import question_words
+
+
+def list_incidents(words: Sequence[str], as_json: bool) -> None:
+    """Print the incidents that have all of ``words``, by theme."""
+    found = [one for one in INCIDENTS if one.matches(words)]
+    if not found:
+        raise InputError(f"No incident has the words {' '.join(words)!r}; try fewer or others.")
+    if as_json:
+        rows = [{key: value for key, value in as_plain(one).items() if key != "entry"} for one in found]
+        _print_json({"marram": 1, "incidents": rows})
+        return
+
+    def lines() -> Iterator[Line]:
+        theme = ""
+        for one in found:
+            if one.theme != theme:
+                theme = one.theme
+                yield "head", theme
+            yield "item", f"{one.name}: {one.title} (Rule {one.rule})"
+
+    show_lines(lines())
+
+
+def list_facts(name: str | None, as_json: bool) -> None:
+    """Print the vocabulary, or the facts that can matter for one incident."""
+    if name is None:
+        found: list[Fact[Any]] = [fact for _, fact in sorted(vocabulary().items())]
+    else:
+        from marram.rules.engine.export import facts_of
+
+        found = facts_of(incident(name).name)
+    questions = [question_words(fact) for fact in found]
+    if as_json:
+        _print_json({"marram": 1, "facts": [as_plain(one) for one in questions]})
+        return
+
+    def lines() -> Iterator[Line]:
+        for one in questions:
+            yield "text", ""
+            yield "title", f"{one.fact}: {one.question}"
+            yield "quiet", f"  {one.help} ({one.source}; {one.decided_by})"
+            for answer in one.answers:
+                yield (
+                    "item",
+                    answer.token if answer.token == answer.words else f"{answer.token}: {answer.words}",
+                )
+            if one.kind != "choice":
+                yield "item", f"a {one.kind}{f' ({one.unit})' if one.unit else ''}"
+
+    show_lines(lines())
+
+
+def print_graph(name: str, played_on: str | None, edition: str | None) -> None:
+    """Print the decision graph of an incident as JSON; for one day, or for all days when none is given."""
+    from marram.rules.engine.export import graph_document
+
+    day = None if played_on is None and edition is None else day_of_play(played_on, edition)
+    _print_json(graph_document(name, day))
+
+
+def _print_json(document: dict[str, Any]) -> None:
+    print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output

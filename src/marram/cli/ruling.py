@@ -1,0 +1,88 @@
+"""``marram rule``: the ruling, or the next question."""
+
+import json
+import sys
+from collections.abc import Sequence
+from typing import Any
+
+import marram
+from marram.cli.conditions import day_of_play, facts_given, local_rules_in_force
+from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
+from marram.rules.editions import edition_of
+from marram.rules.facts.conditions import form_of_play
+from marram.rules.ruling import NeedFacts, Result, Ruling
+
+
+def give_ruling(
+    incident: str | None,
+    *,
+    pairs: Sequence[str],
+    played_on: str | None,
+    edition: str | None,
+    form: str | None,
+    local_rules: Sequence[str] | None,
+    as_json: bool,
+) -> None:
+    """Print the ruling; on a terminal ask until it is decided. Exits with the code of the outcome."""
+    day = day_of_play(played_on, edition)
+    facts: dict[str, Any] = facts_given(pairs)
+    adopted = local_rules_in_force(local_rules)
+    interactive = sys.stdin.isatty() and sys.stdout.isatty() and not as_json
+    if incident is None:
+        if not interactive:
+            stop(
+                BAD_INPUT,
+                "No incident given: say what happened. 'marram incidents' lists what can have happened.",
+            )
+        from marram.cli.interview import choose_incident
+
+        incident = choose_incident()
+    form = None if form is None else form_of_play.token(form_of_play.parse(form))
+
+    def ask_the_book() -> Result:
+        return marram.rule(incident, facts, played_on=day, form_of_play=form, local_rules=adopted)
+
+    result = ask_the_book()
+    while interactive and isinstance(result, NeedFacts):
+        from marram.cli.interview import ask
+
+        facts[result.fact] = ask(result, form)
+        result = ask_the_book()
+    conditions = {
+        "incident": incident,
+        "played_on": day.isoformat(),
+        "edition": edition_of(day).isoformat(),
+        "form_of_play": form,
+        "local_rules": adopted,
+        "facts": facts,
+    }
+    if as_json:
+        _print_json(result, conditions, form, facts)
+    else:
+        from marram.cli.show import show_sheet
+        from marram.words.sheet import sheet
+
+        show_sheet(sheet(result, form_of_play=form, given=facts), conditions)
+    raise SystemExit(exit_code(result))
+
+
+def exit_code(result: Result) -> int:
+    """Return the exit code of a result."""
+    if isinstance(result, Ruling):
+        return DECIDED
+    return MORE_FACTS_NEEDED if isinstance(result, NeedFacts) else LEFT_OPEN
+
+
+def _print_json(result: Result, conditions: dict[str, Any], form: str | None, facts: dict[str, Any]) -> None:
+    from marram.rules.plain import as_plain
+    from marram.words.sheet import sheet
+
+    words = sheet(result, form_of_play=form, given=facts)
+    document = {
+        "marram": 1,
+        "kind": words.kind,
+        **conditions,
+        "result": as_plain(result),
+        "words": as_plain(words),
+    }
+    print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
