@@ -28,14 +28,13 @@ def _span(four: NDArray[np.float64], steps: int) -> NDArray[np.float64]:
     t = np.linspace(knots[1], knots[2], steps, endpoint=False)[:, None]
 
     def between(low: int, high: int, a: NDArray[np.float64], b: NDArray[np.float64]) -> NDArray[np.float64]:
-        return (knots[high] - t) / (knots[high] - knots[low]) * a + (t - knots[low]) / (
-            knots[high] - knots[low]
-        ) * b
+        share: NDArray[np.float64] = (t - knots[low]) / (knots[high] - knots[low])
+        mixed: NDArray[np.float64] = (1 - share) * a + share * b
+        return mixed
 
     first = [between(k, k + 1, four[k], four[k + 1]) for k in range(3)]
     second = [between(k, k + 2, first[k], first[k + 1]) for k in range(2)]
-    third: NDArray[np.float64] = between(1, 2, second[0], second[1])
-    return third
+    return between(1, 2, second[0], second[1])
 
 
 def closed_curve(places: Sequence[Place], steps: int = 8) -> Polygon:
