@@ -8,6 +8,7 @@ from shapely.geometry import LineString, Point
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.plane import LocalPlane
+from marram.errors import BadPlace
 
 
 class Kind(Enum):
@@ -49,6 +50,7 @@ class Feature:
         name: its name, or an empty string.
         holes: the holes it belongs to, where known.
         tags: its tags as they stand in the source.
+        serves: the penalty areas or other features that a dropping zone serves, by ``ref`` or identifier.
     """
 
     kind: Kind
@@ -58,6 +60,7 @@ class Feature:
     name: str = ""
     holes: tuple[int, ...] = ()
     tags: Mapping[str, str] = field(default_factory=dict)
+    serves: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,9 +86,9 @@ class Hole:
     tees: tuple[Feature, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False, weakref_slot=True)
 class Course:
-    """A course map.
+    """A course map. Two maps are the same only if they are one object, so that indexes can be kept per map.
 
     Attributes:
         name: the course's name.
@@ -104,3 +107,15 @@ class Course:
     def of(self, *kinds: Kind) -> tuple[Feature, ...]:
         """Return the features of these kinds, in the order of the source."""
         return tuple(feature for feature in self.features if feature.kind in kinds)
+
+    def hole(self, number: int) -> Hole:
+        """Return a hole by its number.
+
+        Raises:
+            BadPlace: the map has no such hole.
+        """
+        try:
+            return self.holes[number]
+        except KeyError:
+            known = ", ".join(map(str, self.holes)) or "none"
+            raise BadPlace(f"The map of {self.name!r} has no hole {number}; it has: {known}.") from None

@@ -1,0 +1,124 @@
+"""The input scheme: which tags mean what for the game.
+
+OpenStreetMap's tags are used as its wiki describes them (pages "Key:golf", "Tag:leisure=golf_course",
+"Tag:golf=water_hazard"); what it has no tag for has the key ``marram``. See ``docs/course-map.md``.
+"""
+
+from collections.abc import Mapping
+from enum import Enum
+
+from marram.course.fault import Fault, Severity
+from marram.course.model import Kind
+from marram.errors import did_you_mean
+
+
+class Role(Enum):
+    """What a tagged thing is when it is not an area or line that a ball can lie in or on."""
+
+    COURSE = "course"
+    """The outline of a golf course."""
+    HOLE = "hole"
+    """The line of play of a hole."""
+    PIN = "pin"
+    """Where a hole is cut."""
+
+
+GOLF: dict[str, Kind | Role] = {
+    "hole": Role.HOLE,
+    "pin": Role.PIN,
+    "tee": Kind.TEEING_AREA,
+    "fairway": Kind.FAIRWAY,
+    "green": Kind.PUTTING_GREEN,
+    "bunker": Kind.BUNKER,
+    "rough": Kind.ROUGH,
+    "water_hazard": Kind.YELLOW_PENALTY_AREA,
+    "lateral_water_hazard": Kind.RED_PENALTY_AREA,
+    "cartpath": Kind.PATH,
+    "path": Kind.PATH,
+    "clubhouse": Kind.OBSTRUCTION,
+}
+"""Values of ``golf=*`` that matter."""
+
+NOT_USED = frozenset(
+    {"driving_range", "practice", "practice_area", "putting_green", "out_of_bounds", "cart_path"}
+)
+"""Values of ``golf=*`` in use on the map of the world that say nothing the Rules need, or are ambiguous."""
+
+OWN: dict[str, Kind] = {
+    kind.value: kind
+    for kind in (
+        Kind.GROUND_UNDER_REPAIR,
+        Kind.TEMPORARY_WATER,
+        Kind.NO_PLAY_ZONE,
+        Kind.DROPPING_ZONE,
+        Kind.OUT_OF_BOUNDS,
+        Kind.OBSTRUCTION,
+        Kind.BOUNDARY,
+        Kind.RED_PENALTY_AREA,
+        Kind.YELLOW_PENALTY_AREA,
+        Kind.TEEING_AREA,
+    )
+}
+"""Values of ``marram=*``: what OpenStreetMap has no tag for."""
+
+UNSURFACED = frozenset({"grass", "ground", "dirt", "earth", "mud", "sand", "unpaved", "rock", "woodland"})
+"""Values of ``surface=*`` that are no artificial surface, so that the path is no immovable obstruction."""
+
+AREA_KINDS = frozenset(Kind) - {Kind.PATH, Kind.WATER, Kind.OBSTRUCTION, Kind.TREES}
+"""Kinds that must be areas: a line cannot say which balls lie in them."""
+
+SCENERY = frozenset({Kind.ROUGH, Kind.TREES, Kind.WATER, Kind.PATH, Kind.OBSTRUCTION})
+"""Kinds kept only where they touch the course when they come from tags that are not about golf."""
+
+
+def meaning(tags: Mapping[str, str]) -> Kind | Role | None:
+    """Return what the tags mean for the game, or ``None`` when they mean nothing."""
+    if (own := tags.get("marram")) is not None:
+        return OWN.get(own)
+    if (golf := tags.get("golf")) in GOLF:
+        found = GOLF[golf]
+        return None if found is Kind.PATH and tags.get("surface") in UNSURFACED else found
+    if tags.get("leisure") == "golf_course":
+        return Role.COURSE
+    return None if golf == "driving_range" else _scenery(tags)
+
+
+def _scenery(tags: Mapping[str, str]) -> Kind | None:
+    if tags.get("natural") == "water" or "waterway" in tags:
+        # A culvert carries its water under the ground: nothing there is open water.
+        return None if tags.get("tunnel") else Kind.WATER
+    if tags.get("natural") in {"wood", "tree_row", "tree"} or tags.get("landuse") == "forest":
+        return Kind.TREES
+    if "building" in tags:
+        return Kind.OBSTRUCTION
+    if "highway" in tags and tags.get("surface") not in UNSURFACED and tags.get("tunnel") is None:
+        return Kind.PATH
+    return None
+
+
+def is_about_golf(tags: Mapping[str, str]) -> bool:
+    """Whether the tags speak of golf at all, rather than of the landscape around."""
+    return "golf" in tags or "marram" in tags
+
+
+def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
+    """Return the fault of a value that the scheme does not know, or ``None``."""
+    own = tags.get("marram")
+    if own is not None and own not in OWN:
+        return Fault(
+            Severity.ERROR,
+            "unknown_tag",
+            f"marram={own} is not known.{did_you_mean(own, list(OWN))}".removesuffix("."),
+            f"Use one of: {', '.join(sorted(OWN))}.",
+            feature=ident,
+        )
+    golf = tags.get("golf")
+    if own is None and golf is not None and golf not in GOLF and golf not in NOT_USED:
+        return Fault(
+            Severity.WARNING,
+            "unknown_tag",
+            f"golf={golf} is not known and was left out.{did_you_mean(golf, list(GOLF))}".removesuffix("."),
+            f"Use one of: {', '.join(sorted(GOLF))}.",
+            feature=ident,
+        )
+    return None

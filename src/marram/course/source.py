@@ -1,0 +1,61 @@
+"""What a map file holds before anything is made of it: tagged geometry in degrees, and what could not be read."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.fault import Fault, Severity
+
+Position = tuple[float, float]
+"""Longitude and latitude in degrees."""
+
+
+@dataclass(frozen=True, slots=True)
+class SourceFeature:
+    """One tagged thing of the source, in degrees.
+
+    Attributes:
+        ident: its identifier, for messages.
+        tags: its tags.
+        geometry: its geometry in degrees of longitude and latitude, not yet checked for validity.
+    """
+
+    ident: str
+    tags: Mapping[str, str]
+    geometry: BaseGeometry
+
+
+@dataclass(slots=True)
+class Source:
+    """A map file as read.
+
+    Attributes:
+        features: what could be read and means something for the game.
+        faults: what could not.
+        credit: the credit line of the data, or an empty string.
+    """
+
+    features: list[SourceFeature] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+    credit: str = ""
+
+    def refuse(
+        self, check: str, what: str, remedy: str, ident: str = "", place: Position | None = None
+    ) -> None:
+        """Note an error at a place in degrees."""
+        longitude, latitude = place or (None, None)
+        self.faults.append(
+            Fault(Severity.ERROR, check, what, remedy, feature=ident, longitude=longitude, latitude=latitude)
+        )
+
+
+def out_of_range(positions: Sequence[Position]) -> str:
+    """Say why positions cannot be WGS 84 longitude and latitude, or return an empty string."""
+    for longitude, latitude in positions:
+        if abs(longitude) <= 180 and abs(latitude) <= 90:
+            continue
+        if abs(longitude) <= 90 and abs(latitude) <= 180:
+            return f"({longitude:g}, {latitude:g}) has a latitude beyond 90°: longitude and latitude look swapped"
+        return f"({longitude:g}, {latitude:g}) is not in degrees: these look like metres of some other projection"
+    return ""
