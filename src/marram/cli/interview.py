@@ -27,7 +27,7 @@ def choose_incident() -> str:
             "Which one? Its number, or 0 to look again", type=int, default=1 if len(found) == 1 else 0
         )
         if 1 <= chosen <= len(found):
-            return found[chosen - 1].name
+            return str(found[chosen - 1].name)
 
 
 def ask(need: NeedFacts, form: str | None) -> str:

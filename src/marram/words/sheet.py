@@ -177,6 +177,10 @@ def _answer_words(fact: Fact[Any], reason: Reason, given: Mapping[str, Any]) -> 
         few = others if 0 < len(others) < len(reason.answers) else reason.answers
         joined = say("TERMS", "or").join(translate()(fact.answers[answer]) for answer in few)
         return say("TERMS", "not").format(answers=joined) if few is others else joined
-    key = ("date" if fact.is_date else "number") + (".above" if reason.at_most is None else ".at_most")
-    bound = reason.above if reason.at_most is None else reason.at_most
-    return say("TERMS", key).format(bound=bound, unit=fact.unit).strip()
+    kind = "date" if fact.is_date else "number"
+    bounds = [
+        say("TERMS", f"{kind}.{side}").format(bound=bound, unit=fact.unit).strip()
+        for side, bound in (("above", reason.above), ("at_most", reason.at_most))
+        if bound is not None
+    ]
+    return say("TERMS", "and").join(bounds)

@@ -118,7 +118,13 @@ def leaves_on(node: Node | Outcome, day: date) -> Iterator[Outcome]:
 
 
 def _reasons(path: Path) -> tuple[Reason, ...]:
-    return tuple(
-        Reason(fact.name, citation, branch.answers, branch.above, branch.at_most)
-        for fact, branch, citation in path
-    )
+    """One reason for each fact: its narrowest answer, cited by the provision that narrowed it last."""
+    reasons: dict[str, Reason] = {}
+    for fact, branch, citation in path:
+        before = reasons.pop(fact.name, None)
+        above, at_most = branch.above, branch.at_most
+        if before is not None:
+            above = before.above if above is None else above
+            at_most = before.at_most if at_most is None else at_most
+        reasons[fact.name] = Reason(fact.name, citation, branch.answers, above, at_most)
+    return tuple(reasons.values())

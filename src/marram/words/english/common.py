@@ -116,6 +116,7 @@ TERMS: dict[str, str] = {
     # Parts of sentences
     "no_penalty": "No penalty.",
     "or": " or ",
+    "and": " and ",
     "not": "not {answers}",
     "number.at_most": "at most {bound} {unit}",
     "number.above": "more than {bound} {unit}",

@@ -1,0 +1,46 @@
+# Everything a fresh clone needs, with its own virtual environment in .venv.
+#   make demo    set up, and open the main job on the invented event
+#   make test    set up, and run every test, the browser tests included
+#   make check   format, lint, types
+#   make pin     write the leaf counts of the Rules as they now are
+#   make docs    write the generated pages of docs/
+#   make bench   run the benchmarks beside their peers
+
+PYTHON ?= python3
+BIN := .venv/bin
+READY := .venv/.ready
+PORT ?= 8123
+
+.PHONY: demo test check pin docs bench chromium clean
+
+$(READY): pyproject.toml constraints.txt
+	$(PYTHON) scripts/check_python.py
+	$(PYTHON) -m venv .venv
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e '.[dev]'
+	touch $(READY)
+
+demo: $(READY)
+	$(BIN)/marram serve --demo --open --port $(PORT)
+
+test: $(READY) chromium
+	$(BIN)/python -m pytest -q -n auto --dist loadgroup
+
+chromium: $(READY)
+	$(BIN)/python scripts/install_chromium.py
+
+check: $(READY)
+	$(BIN)/ruff format --check .
+	$(BIN)/ruff check .
+	$(BIN)/mypy
+
+pin: $(READY)
+	$(BIN)/python scripts/pin_leaf_counts.py
+
+docs: $(READY)
+	$(BIN)/python scripts/write_docs.py
+
+bench: $(READY)
+	$(BIN)/python bench/run.py
+
+clean:
+	rm -rf .venv .mypy_cache .pytest_cache .ruff_cache .hypothesis build dist

@@ -1,0 +1,90 @@
+"""Several breaches of one situation cost what Rule 1.3c(4) of the edition says.
+
+Sources: Rules of Golf 2023, Rule 1.3c(4) (intervening events; Exception: failure to replace a moved ball;
+strokes for penalty relief always added); Rules of Golf 2019, Rule 1.3c(4) (single or related acts: one
+penalty, the higher; unrelated acts: each its own).
+"""
+
+from datetime import date
+
+import pytest
+
+import marram
+from marram.errors import InputError
+from marram.rules.ruling import (
+    NeedFacts,
+    PenaltyKind,
+    Ruling,
+    disqualification,
+    general_penalty,
+    no_penalty,
+    penalty,
+)
+
+IN_2019, IN_2023 = date(2021, 5, 1), date(2024, 5, 1)
+TWO = general_penalty("12.2b(1)").play_as_it_lies()
+ONE = penalty(1, "14.1a").replace_ball()
+
+
+def kinds(result: object) -> list[PenaltyKind]:
+    assert isinstance(result, Ruling), result
+    return [one.kind for one in result.penalties]
+
+
+def test_2023_one_penalty_between_intervening_events() -> None:
+    """Without an intervening event only the higher penalty is given."""
+    result = marram.combine([ONE, TWO], {"intervening_event_1": "no"}, played_on=IN_2023)
+    assert kinds(result) == [PenaltyKind.GENERAL]
+
+
+def test_2023_an_intervening_event_separates_penalties() -> None:
+    """After a stroke was completed or a breach became known, each breach costs its own."""
+    result = marram.combine([ONE, TWO], {"intervening_event_1": "yes"}, played_on=IN_2023)
+    assert kinds(result) == [PenaltyKind.STROKES, PenaltyKind.GENERAL]
+
+
+def test_2019_related_acts_cost_one_penalty() -> None:
+    """In 2019 the question is whether the acts are related."""
+    assert kinds(marram.combine([ONE, TWO], {"acts_related_1": "yes"}, played_on=IN_2019)) == [
+        PenaltyKind.GENERAL
+    ]
+    both = marram.combine([ONE, TWO], {"acts_related_1": "no"}, played_on=IN_2019)
+    assert kinds(both) == [PenaltyKind.STROKES, PenaltyKind.GENERAL]
+
+
+def test_the_deciding_fact_is_asked() -> None:
+    """What separates two breaches is never assumed."""
+    result = marram.combine([ONE, TWO], played_on=IN_2023)
+    assert isinstance(result, NeedFacts)
+    assert result.fact == "intervening_event_1"
+
+
+def test_nothing_is_asked_when_only_one_part_costs_anything() -> None:
+    """A part without penalty needs no intervening event."""
+    result = marram.combine([no_penalty("13.1d(1)").replace_ball(), TWO], played_on=IN_2023)
+    assert kinds(result) == [PenaltyKind.GENERAL]
+
+
+@pytest.mark.parametrize("day", [IN_2019, IN_2023])
+def test_not_replacing_a_moved_ball_costs_the_general_penalty_in_total(day: date) -> None:
+    """The stroke for moving the ball is not added when it is then played from the wrong place."""
+    moved = penalty(1, "9.4b").replace_ball()
+    wrong_place = general_penalty("14.7a").play_as_it_lies()
+    assert kinds(marram.combine([moved, wrong_place], played_on=day)) == [PenaltyKind.GENERAL]
+
+
+def test_disqualification_stands_alone() -> None:
+    """Strokes no longer matter to a disqualified player."""
+    result = marram.combine(
+        [ONE, disqualification("1.2a")], {"intervening_event_1": "yes"}, played_on=IN_2023
+    )
+    assert kinds(result) == [PenaltyKind.DISQUALIFICATION]
+
+
+def test_undecided_parts_are_named() -> None:
+    """Only decided incidents can be combined; the message says which one is open."""
+    open_part = marram.rule("ball_moved_by_player", {}, played_on=IN_2023)
+    with pytest.raises(InputError, match="Incident 2 is not decided yet"):
+        marram.combine([ONE, open_part], played_on=IN_2023)
+    with pytest.raises(InputError, match="two to 6"):
+        marram.combine([ONE], played_on=IN_2023)
