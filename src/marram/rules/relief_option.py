@@ -26,6 +26,8 @@ class Reference(Enum):
 
     PREVIOUS_STROKE = "previous_stroke"
     """Where the previous stroke was made: anywhere in the teeing area, a spot on the green, else estimated."""
+    LAST_STROKE_OUTSIDE_PENALTY_AREA = "last_stroke_outside_penalty_area"
+    """Where the last stroke from outside a penalty area was made (Rule 17.2)."""
     CROSSING_POINT = "crossing_point"
     """Where the ball last crossed the edge of the penalty area (estimated)."""
     LINE_THROUGH_CROSSING_POINT = "line_through_crossing_point"
@@ -40,6 +42,8 @@ class Reference(Enum):
     """The point of maximum available relief."""
     BEHIND_EMBEDDED_BALL = "behind_embedded_ball"
     """The spot right behind where the ball is embedded."""
+    NEAREST_SPOT_IN_GENERAL_AREA = "nearest_spot_in_general_area"
+    """Embedded ball since 2023: the nearest spot in the general area not nearer the hole than the spot behind."""
     UNDER_BALL = "under_ball"
     """The point directly under where the ball came to rest in or on something."""
     TWO_POINTS = "two_points"

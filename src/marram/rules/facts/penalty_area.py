@@ -1,0 +1,161 @@
+"""Facts about penalty areas."""
+
+from enum import Enum
+
+from marram.rules.engine.fact import DecidedBy, choice, yes_no
+
+
+class Colour(Enum):
+    """How the penalty area is marked (Definition of penalty area)."""
+
+    RED = "red"
+    YELLOW = "yellow"
+
+
+class AfterPenaltyArea(Enum):
+    """What became of a ball played from a penalty area (Rule 17.2)."""
+
+    SAME_PENALTY_AREA = "same_penalty_area"
+    ANOTHER_PENALTY_AREA = "another_penalty_area"
+    LOST_OUTSIDE = "lost_outside"
+    OUT_OF_BOUNDS = "out_of_bounds"
+    UNPLAYABLE_OUTSIDE = "unplayable_outside"
+
+
+class PenaltyAreaAction(Enum):
+    """What was done before the stroke at a ball in a penalty area."""
+
+    TOUCHED_GROUND_OR_WATER = "touched_ground_or_water"
+    REMOVED_LOOSE_IMPEDIMENT = "removed_loose_impediment"
+    REMOVED_MOVABLE_OBSTRUCTION = "removed_movable_obstruction"
+    PLAYED_MOVING_BALL_IN_WATER = "played_moving_ball_in_water"
+
+
+class MovedTo(Enum):
+    """Where natural forces took a ball that had been dropped, placed or replaced."""
+
+    SAME_AREA = "same_area"
+    PENALTY_AREA = "penalty_area"
+    ANOTHER_AREA = "another_area"
+    OUT_OF_BOUNDS = "out_of_bounds"
+
+
+COLOURS = {
+    Colour.RED: "red, or not marked with a colour",
+    Colour.YELLOW: "yellow",
+}
+
+penalty_area_colour = choice(
+    "penalty_area_colour",
+    "Is the penalty area red or yellow?",
+    COLOURS,
+    help="Look at the stakes or lines, or the Committee's notice. With no colour given it counts as red.",
+    source="Definitions: penalty area",
+    decided_by=DecidedBy.MAP,
+)
+
+first_penalty_area_colour = choice(
+    "first_penalty_area_colour",
+    "Is the penalty area that the ball was played from red or yellow?",
+    COLOURS,
+    help="Look at the stakes or lines, or the Committee's notice. With no colour given it counts as red.",
+    source="17.2",
+    decided_by=DecidedBy.MAP,
+)
+
+found_in_penalty_area = yes_no(
+    "found_in_penalty_area",
+    "Has the ball been found in the penalty area?",
+    help="Found and identified there within three minutes after the search began.",
+    source="17.1c",
+)
+
+certain_in_penalty_area = yes_no(
+    "certain_in_penalty_area",
+    "Is it known or virtually certain (about 95 %) that the ball is in the penalty area?",
+    help="Weigh where it was seen, the ground, the water, the rough around it. Likely is not enough.",
+    source="17.1c",
+)
+
+after_penalty_area = choice(
+    "after_penalty_area",
+    "What became of the ball played from the penalty area?",
+    {
+        AfterPenaltyArea.SAME_PENALTY_AREA: "it came to rest in the same penalty area, or never left it",
+        AfterPenaltyArea.ANOTHER_PENALTY_AREA: "it came to rest in another penalty area",
+        AfterPenaltyArea.LOST_OUTSIDE: "it is lost outside a penalty area",
+        AfterPenaltyArea.OUT_OF_BOUNDS: "it is out of bounds",
+        AfterPenaltyArea.UNPLAYABLE_OUTSIDE: "it lies outside, and the player treats it as unplayable",
+    },
+    help="A ball not found, but virtually certain to be in a penalty area, counts as lying there.",
+    source="17.2",
+)
+
+dropped_in_penalty_area_for = choice(
+    "dropped_in_penalty_area_for",
+    "Why was a ball dropped in the penalty area, under stroke and distance?",
+    {
+        AfterPenaltyArea.SAME_PENALTY_AREA: "the ball played from there came to rest in the same penalty area",
+        AfterPenaltyArea.ANOTHER_PENALTY_AREA: "it came to rest in another penalty area",
+        AfterPenaltyArea.LOST_OUTSIDE: "it was lost outside a penalty area",
+        AfterPenaltyArea.OUT_OF_BOUNDS: "it was out of bounds",
+        AfterPenaltyArea.UNPLAYABLE_OUTSIDE: "it lay outside and was unplayable",
+    },
+    help="The ball dropped is at rest there, and the player would rather not play it.",
+    source="17.2a(1), 17.2b(1)",
+)
+
+penalty_area_action = choice(
+    "penalty_area_action",
+    "What was done while the ball lay in the penalty area?",
+    {
+        PenaltyAreaAction.TOUCHED_GROUND_OR_WATER: "ground, water or plants were touched (club, hand, practice swing)",
+        PenaltyAreaAction.REMOVED_LOOSE_IMPEDIMENT: "a loose impediment was removed",
+        PenaltyAreaAction.REMOVED_MOVABLE_OBSTRUCTION: "a movable obstruction was removed",
+        PenaltyAreaAction.PLAYED_MOVING_BALL_IN_WATER: "a stroke was made at the ball moving in water",
+    },
+    help="By the player or caddie (or partner), before the stroke.",
+    source="17.1b",
+)
+
+improved_in_penalty_area = yes_no(
+    "improved_in_penalty_area",
+    "Did it improve the conditions affecting the stroke (other than by lightly grounding the club)?",
+    help="Lie, area of stance or swing, line of play: was something bent, broken, pressed down or cleared?",
+    source="8.1a",
+)
+
+ball_moved_by_removing = yes_no(
+    "ball_moved_by_removing",
+    "Did removing it move the ball?",
+    help="Compare the ball's spot with where it lay before.",
+    source="15.1b",
+)
+
+rested_in_relief_area = yes_no(
+    "rested_in_relief_area",
+    "Had the ball come to rest in the relief area, or on its spot, before it moved?",
+    help="At rest means it had stopped, however briefly, after being dropped, placed or replaced.",
+    source="14.3c(1)",
+)
+
+moved_by_nature_to = choice(
+    "moved_by_nature_to",
+    "Where did wind, water or gravity then take the ball?",
+    {
+        MovedTo.SAME_AREA: "it stayed in the same area of the course",
+        MovedTo.PENALTY_AREA: "into a penalty area",
+        MovedTo.ANOTHER_AREA: "into another area of the course (not a penalty area)",
+        MovedTo.OUT_OF_BOUNDS: "out of bounds",
+    },
+    help="The player, caddie or an outside influence did not cause it.",
+    source="9.3",
+    decided_by=DecidedBy.MAP,
+)
+
+certain_when_relief_taken = yes_no(
+    "certain_when_relief_taken",
+    "When the ball was dropped, was the original known or virtually certain to be in the penalty area?",
+    help="Judge it by what was known then, not by where the ball was found later.",
+    source="17.1c",
+)
