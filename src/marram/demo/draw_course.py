@@ -89,7 +89,7 @@ def _penalty_areas(sheet: Sheet, outline: Polygon) -> Iterator[Polygon]:
         inside = shape.intersection(outline)
         assert isinstance(inside, Polygon), name
         tags = {} if name == "The Saltmarsh" else {"natural": "water"}
-        sheet.add(inside, golf=kind, name=name, **tags)
+        sheet.add(inside, golf=kind, name=name, ref=name.removeprefix("The ").lower(), **tags)
         yield inside
 
 
@@ -141,7 +141,7 @@ def _hole(
     first_cut = swept(line, 60 if hole.par > 3 else line.length - 40, line.length + 0.1, _wavy(random))
     sheet.add(_dry(first_cut, water), golf="rough", ref=ref)
     for fairway in _fairway(line, random, water, green) if hole.par > 3 else [green.buffer(6.5)]:
-        sheet.add(fairway, golf="fairway", ref=ref)
+        sheet.add(fairway, golf="fairway", ref=ref, holes=ref)
     sheet.add(green, golf="green", ref=ref)
     _tees(sheet, hole, line)
     taken: list[BaseGeometry] = [green.buffer(2.0), water.buffer(4)]
@@ -256,8 +256,8 @@ def _marked_ground(sheet: Sheet) -> None:
     sheet.add(
         blob((1026, 762), 420, random, stretch=1.3), marram="no_play_zone", name="Nesting reeds in the Mere"
     )
-    sheet.add(rotate(translate(rounded_box(5, 5, 1.2), 806, 622), 8), marram="dropping_zone", name="Dropping zone of the Cauldron", serves="The Cauldron", ref="17")  # fmt: skip
-    sheet.add(translate(rounded_box(5, 5, 1.2), 1168, 330), marram="dropping_zone", name="Dropping zone of the Saltmarsh", serves="The Saltmarsh", ref="14")  # fmt: skip
+    sheet.add(rotate(translate(rounded_box(5, 5, 1.2), 806, 622), 8), marram="dropping_zone", name="Dropping zone of the Cauldron", serves="cauldron", ref="17")  # fmt: skip
+    sheet.add(translate(rounded_box(5, 5, 1.2), 1168, 330), marram="dropping_zone", name="Dropping zone of the Saltmarsh", serves="saltmarsh", ref="14")  # fmt: skip
 
 
 def _geojson(sheet: Sheet) -> dict[str, Any]:
