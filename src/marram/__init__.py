@@ -4,13 +4,28 @@ Facts of a situation → the ruling under an edition of the Rules → relief are
 
 >>> from datetime import date
 >>> import marram
->>> result = marram.rule("ball_moved_by_player", {"cause_known": "no"}, played_on=date(2024, 5, 1))
->>> result.action
-<Action.PLAY_AS_IT_LIES: 'play_as_it_lies'>
+>>> result = marram.rule("ball_moved_by_player", {}, played_on=date(2024, 5, 1))
+>>> type(result).__name__
+'NeedFacts'
 """
 
-from marram.rules.engine.combine import combine
-from marram.rules.engine.request import rule
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from marram.rules.engine.combine import combine
+    from marram.rules.engine.request import rule
 
 __version__ = "0.1.0"
 __all__ = ["__version__", "combine", "rule"]
+
+_WHERE = {"combine": "marram.rules.engine.combine", "rule": "marram.rules.engine.request"}
+
+
+def __getattr__(name: str) -> Any:
+    """Import a public name on first use, so that ``marram --help`` loads no Rule."""
+    if name not in _WHERE:
+        raise AttributeError(f"module 'marram' has no attribute {name!r}; it offers {', '.join(__all__)}.")
+    found = getattr(import_module(_WHERE[name]), name)
+    globals()[name] = found
+    return found
