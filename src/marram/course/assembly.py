@@ -42,7 +42,7 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
         return None, [*source.faults, *lost]
     faults = FaultList(_plane(chosen))
     features = _boundary(outline, to_features(chosen, faults), faults)
-    lines = lines_of_play(chosen, faults)
+    lines = lines_of_play(chosen, features, faults)
     holes, features = holes_of(lines, features, _pins(chosen, faults), faults)
     course = Course(
         name=outline.tags.get("name", "") if outline else "",
@@ -50,6 +50,7 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
         holes=holes,
         features=tuple(features),
         credit=source.credit,
+        covered=None if source.bounds is None else faults.plane.inward(source.bounds),
     )
     return course, [*source.faults, *faults.found]
 

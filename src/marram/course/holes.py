@@ -35,14 +35,20 @@ class LineOfPlay:
         return Point(self.line.coords[-1])
 
 
-def lines_of_play(sources: Sequence[SourceFeature], faults: FaultList) -> list[LineOfPlay]:
-    """Return the numbered lines of play by number; lines without a number and repeated numbers are faults."""
-    lines: list[LineOfPlay] = []
+def lines_of_play(
+    sources: Sequence[SourceFeature], features: Sequence[Feature], faults: FaultList
+) -> list[LineOfPlay]:
+    """Return the numbered lines of play by number.
+
+    Lines without a number are left out with a warning; where no line has one, each is an error that says all
+    it lacks. Repeated numbers are errors.
+    """
     found = [source for source in sources if meaning(source.tags) is Role.HOLE]
+    numbered: list[LineOfPlay] = []
+    without: list[tuple[SourceFeature, LineString]] = []
     for source in found:
         line = faults.plane.inward(source.geometry)
-        ref = source.tags.get("ref", "")
-        numbers = hole_numbers(ref)
+        numbers = hole_numbers(source.tags.get("ref", ""))
         if not isinstance(line, LineString):
             faults.error(
                 "hole_not_a_line",
@@ -51,28 +57,41 @@ def lines_of_play(sources: Sequence[SourceFeature], faults: FaultList) -> list[L
                 feature=source.ident,
                 at=line,
             )
-        elif len(numbers) != 1:
-            given = f"its ref {ref!r} is no hole number" if ref else "it has no hole number (tag ref)"
-            faults.warn(
-                "hole_without_number",
-                f"{given}: the hole was left out",
-                "Add ref=1 to ref=18: one line of play for each hole, with its number alone.",
-                feature=source.ident,
-                at=Point(line.coords[0]),
-            )
+        elif len(numbers) == 1:
+            numbered.append(LineOfPlay(numbers[0], source.ident, line, source.tags))
         else:
-            lines.append(LineOfPlay(numbers[0], source.ident, line, source.tags))
-    _refuse_repeated(lines, faults)
-    if not lines:
+            without.append((source, line))
+    _refuse_repeated(numbered, faults)
+    if not found:
         faults.error(
-            "no_numbered_hole",
-            f"none of the {len(found)} lines of play has a number"
-            if found
-            else "the map has no line of play",
-            "Draw each hole as a line from tee to green with golf=hole, ref=<number>, par=<par>; draw each green "
-            "as an area with golf=green.",
+            "no_holes",
+            "the map has no line of play",
+            "Draw each hole as a line from tee to hole with golf=hole, ref=<number> and par=<par>.",
         )
-    return sorted(lines, key=lambda line: line.number)
+    greens = [feature for feature in features if feature.kind is Kind.PUTTING_GREEN]
+    report = faults.warn if numbered else faults.error
+    for source, line in without:
+        report(
+            "hole_without_number",
+            _lacks(source, Point(line.coords[-1]), greens) + (": it was left out" if numbered else ""),
+            "Add ref=<number>: one line of play for each hole, with its number alone; then par=<par>, and the green "
+            "as an area with golf=green.",
+            feature=source.ident,
+            at=Point(line.coords[0]),
+        )
+    return sorted(numbered, key=lambda line: line.number)
+
+
+def _lacks(source: SourceFeature, end: Point, greens: Sequence[Feature]) -> str:
+    ref = source.tags.get("ref", "")
+    lacks = [
+        f"its ref {ref!r} is no single hole number" if ref else "this line of play has no hole number (ref)"
+    ]
+    if "par" not in source.tags:
+        lacks.append("it has no par")
+    if not any(green.geometry.distance(end) == 0 for green in greens):
+        lacks.append("it ends on no green")
+    return ", ".join(lacks)
 
 
 def _refuse_repeated(lines: Sequence[LineOfPlay], faults: FaultList) -> None:

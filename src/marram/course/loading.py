@@ -3,9 +3,11 @@
 from pathlib import Path
 
 from marram.course.assembly import assemble
+from marram.course.checks import check_course
 from marram.course.fault import Fault, Severity
 from marram.course.geojson import read_geojson
 from marram.course.model import Course
+from marram.course.osm_xml import read_osm_xml
 from marram.course.source import Source
 from marram.errors import BadCourse
 
@@ -16,7 +18,7 @@ def load(path: str | Path, which: str | None = None) -> Course:
     Warnings do not keep a map from being used; :func:`check` lists them.
 
     Args:
-        path: the file; ``.geojson`` or ``.json`` for GeoJSON, ``.osm`` or ``.xml`` for OpenStreetMap XML.
+        path: the file: GeoJSON or OpenStreetMap XML, told apart by what it begins with.
         which: the name or identifier of the course, needed where the file holds several.
 
     Raises:
@@ -41,17 +43,21 @@ def check(path: str | Path, which: str | None = None) -> list[Fault]:
 
 def examine(path: str | Path, which: str | None = None) -> tuple[Course | None, list[Fault]]:
     """Return the map in a file as far as it can be built, with every fault, errors first."""
-    course, faults = assemble(_read(Path(path)), which)
+    source = _read(Path(path))
+    course, faults = assemble(source, which)
+    if course is not None:
+        faults = [*faults, *check_course(course)]
     order = list(Severity)
     return course, sorted(faults, key=lambda fault: order.index(fault.severity))
 
 
 def _read(path: Path) -> Source:
-    source = Source()
     try:
-        with path.open("rb"):
-            pass
+        with path.open("rb") as stream:
+            # Only XML starts with an angle bracket; some tools put a byte order mark before it.
+            is_xml = stream.read(64).lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<")
     except OSError as error:
+        source = Source()
         source.refuse("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
         return source
-    return read_geojson(path)
+    return read_osm_xml(path) if is_xml else read_geojson(path)

@@ -96,6 +96,8 @@ class Course:
         holes: holes by number, in order.
         features: every feature.
         credit: the credit line that must be shown with the map, or an empty string.
+        covered: the rectangle the map was cut to, in local metres; what lies beyond may be missing. ``None``
+            where the source does not say.
     """
 
     name: str
@@ -103,6 +105,7 @@ class Course:
     holes: Mapping[int, Hole]
     features: tuple[Feature, ...]
     credit: str = ""
+    covered: BaseGeometry | None = None
 
     def of(self, *kinds: Kind) -> tuple[Feature, ...]:
         """Return the features of these kinds, in the order of the source."""

@@ -96,6 +96,18 @@ def _scenery(tags: Mapping[str, str]) -> Kind | None:
     return None
 
 
+def is_area(tags: Mapping[str, str]) -> bool:
+    """Whether a closed line with these tags encloses an area, rather than being a road or line of play."""
+    what = meaning(tags)
+    return (
+        what in AREA_KINDS
+        or what in {Role.COURSE, Kind.OBSTRUCTION}
+        or tags.get("natural") in {"water", "wood"}
+        or tags.get("landuse") == "forest"
+        or tags.get("area") == "yes"
+    )
+
+
 def is_about_golf(tags: Mapping[str, str]) -> bool:
     """Whether the tags speak of golf at all, rather than of the landscape around."""
     return "golf" in tags or "marram" in tags

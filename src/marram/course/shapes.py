@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
 from marram.course.model import Feature, Kind
-from marram.course.scheme import AREA_KINDS, meaning
+from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.course.source import SourceFeature
 
 PENALTY_AREAS = frozenset({Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA})
@@ -44,9 +44,11 @@ def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Fea
 
 def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature | None:
     """Return one feature in metres, or ``None`` when it is refused; the list then says why."""
+    if kind in {Kind.PATH, Kind.WATER} and isinstance(source.geometry, Point):
+        return None  # a crossing or a spring: a point beside the way it lies on
     geometry = faults.plane.inward(source.geometry)
     tags = dict(source.tags)
-    if kind in AREA_KINDS or kind is Kind.OBSTRUCTION or tags.get("natural") in {"water", "wood"}:
+    if kind is Kind.BOUNDARY or is_area(tags):
         geometry = _closed(geometry)
     if invalid(geometry, source.ident, faults, harmless=kind in HARMLESS):
         return None

@@ -34,11 +34,13 @@ class Source:
         features: what could be read and means something for the game.
         faults: what could not.
         credit: the credit line of the data, or an empty string.
+        bounds: the rectangle the file was cut to, in degrees, or ``None`` when it does not say.
     """
 
     features: list[SourceFeature] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
     credit: str = ""
+    bounds: BaseGeometry | None = None
 
     def refuse(
         self, check: str, what: str, remedy: str, ident: str = "", place: Position | None = None

@@ -1,0 +1,293 @@
+"""Checks of a whole map: what an official would find walking it with the card and the Rules in hand."""
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+import shapely
+from shapely import STRtree
+from shapely.geometry import Point
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.assembly import boundary_is_outline
+from marram.course.fault import Fault, FaultList
+from marram.course.model import Course, Feature, Hole, Kind
+from marram.course.par_by_length import recommended_pars
+
+SPECIFIC = (
+    Kind.RED_PENALTY_AREA,
+    Kind.YELLOW_PENALTY_AREA,
+    Kind.BUNKER,
+    Kind.PUTTING_GREEN,
+    Kind.TEEING_AREA,
+)
+"""Kinds of the four specific areas of the course (Rule 2.2b)."""
+
+OVERLAP = 1.0
+"""Overlaps up to this many square metres are taken for loose drawing (own choice)."""
+
+
+def check_course(course: Course) -> list[Fault]:
+    """Return what is wrong with a map that could be put together."""
+    faults = FaultList(course.plane)
+    _missing_holes(course, faults)
+    for hole in course.holes.values():
+        _check_hole(hole, faults)
+    _stroke_indexes(course, faults)
+    _greens(course, faults)
+    _water(course, faults)
+    _overlaps(course, faults)
+    _outside(course, faults)
+    _dropping_zones(course, faults)
+    _paths(course, faults)
+    _cut(course, faults)
+    return faults.found
+
+
+def _cut(course: Course, faults: FaultList) -> None:
+    if course.covered is None:
+        return
+    for boundary in course.of(Kind.BOUNDARY):
+        beyond = boundary.geometry.difference(course.covered)
+        if beyond.area > OVERLAP:
+            faults.warn(
+                "cut",
+                f"the file was cut to a rectangle, and {beyond.area / 1e4:.1f} ha of the course lie beyond it: what is "
+                "there may be missing",
+                "Export a rectangle that holds the whole course.",
+                feature=boundary.ident,
+                at=beyond,
+            )
+
+
+def _missing_holes(course: Course, faults: FaultList) -> None:
+    numbers = set(course.holes)
+    if not numbers:
+        return
+    expected = next((n for n in (9, 18, 27, 36) if n >= max(numbers)), max(numbers))
+    missing = sorted(set(range(1, expected + 1)) - numbers)
+    if missing:
+        faults.warn(
+            "holes_missing",
+            f"{len(numbers)} of {expected} holes are in the map; missing: {', '.join(map(str, missing))}",
+            "Add their lines of play, or export a larger rectangle. Until then nothing can be answered on them.",
+        )
+
+
+def _check_hole(hole: Hole, faults: FaultList) -> None:
+    start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
+    on_tee = any(tee.geometry.distance(end) == 0 for tee in hole.tees)
+    if on_tee and hole.green is not None and hole.green.geometry.distance(start) == 0:
+        faults.error(
+            "hole_backwards",
+            "its line of play runs from the green to the tee",
+            "Reverse the line.",
+            hole=hole.number,
+            at=start,
+        )
+    if not hole.tees:
+        faults.warn(
+            "hole_without_tee",
+            "it has no teeing area",
+            "Draw the tees as areas with golf=tee beside the line of play, or with ref.",
+            hole=hole.number,
+            at=start,
+        )
+    if hole.green is not None and hole.green.geometry.distance(hole.location) > 0:
+        faults.warn(
+            "hole_off_green",
+            f"the hole is mapped {hole.green.geometry.distance(hole.location):.1f} m outside its green",
+            "Draw the pin on the green, or end the line of play there.",
+            hole=hole.number,
+            at=hole.location,
+        )
+    length = hole.line.length
+    if hole.par is None:
+        faults.warn("no_par", "it has no par", "Add par=<par> to its line of play.", hole=hole.number)
+    elif hole.par not in (pars := recommended_pars(length)):
+        faults.warn(
+            "unusual_par",
+            f"par {hole.par} is unusual for {length:.1f} m of line of play (recommended: "
+            f"{' or '.join(map(str, pars))})",
+            "Check the par and that the line runs from the back tee to the hole.",
+            hole=hole.number,
+            at=start,
+        )
+
+
+def _stroke_indexes(course: Course, faults: FaultList) -> None:
+    by_index: dict[int, list[int]] = defaultdict(list)
+    for hole in course.holes.values():
+        if hole.stroke_index is None:
+            faults.warn(
+                "no_stroke_index",
+                "it has no stroke index",
+                "Add handicap=<stroke index> to its line of play.",
+                hole=hole.number,
+            )
+        else:
+            by_index[hole.stroke_index].append(hole.number)
+            if hole.stroke_index > max(18, len(course.holes)):
+                faults.warn(
+                    "bad_stroke_index",
+                    f"stroke index {hole.stroke_index} is more than the number of holes",
+                    "Check the card.",
+                    hole=hole.number,
+                )
+    for index, holes in sorted(by_index.items()):
+        for number in holes[1:]:
+            faults.warn(
+                "repeated_stroke_index",
+                f"stroke index {index} is also that of hole {holes[0]}",
+                "Check the card: each stroke index is given once.",
+                hole=number,
+            )
+
+
+def _greens(course: Course, faults: FaultList) -> None:
+    for green in course.of(Kind.PUTTING_GREEN):
+        if not green.holes:
+            faults.note(
+                "green_of_no_hole",
+                "no hole ends on this green: on every hole it is read as a wrong green",
+                "Add ref=<hole number> if it is in use.",
+                feature=green.ident,
+                at=green.geometry,
+            )
+        elif len(green.holes) > 1:
+            faults.note(
+                "double_green",
+                f"holes {' and '.join(map(str, green.holes))} share this green",
+                "Nothing, if it is a double green; else end each line of play on its own green.",
+                feature=green.ident,
+                at=green.geometry,
+            )
+
+
+def _water(course: Course, faults: FaultList) -> None:
+    marked = shapely.union_all(
+        [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
+    )
+    for water in course.of(Kind.WATER):
+        if marked.covers(water.geometry):
+            continue
+        extent = "" if water.geometry.area else ", and it is drawn as a line without a width"
+        faults.warn(
+            "water_without_status",
+            f"this water is not marked as a penalty area{extent}; unmarked water on the course is a red penalty area "
+            "(Definition of penalty area) whose edge the map does not know",
+            "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow).",
+            feature=water.ident,
+            at=water.geometry,
+        )
+
+
+def _overlaps(course: Course, faults: FaultList) -> None:
+    areas = course.of(*SPECIFIC)
+    for first, second, common in _overlapping(areas):
+        colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
+        if first.kind is second.kind and first.kind is not Kind.PUTTING_GREEN:
+            continue
+        names = f"{first.kind.value} {first.ident} and {second.kind.value} {second.ident}".replace("_", " ")
+        faults.warn(
+            "two_colours" if colours else "overlap",
+            f"{names} overlap on {common.area:.0f} m²"
+            + ("" if colours else ": a ball there lies in the one Rule 2.2c puts first"),
+            "Draw each edge as it is marked on the ground.",
+            feature=first.ident,
+            at=common,
+        )
+
+
+def _overlapping(areas: tuple[Feature, ...]) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
+    tree = STRtree([area.geometry for area in areas])
+    pairs = tree.query([area.geometry for area in areas], predicate="intersects")
+    for i, j in sorted(map(tuple, pairs.T.tolist())):
+        if i < j and (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
+            yield areas[i], areas[j], common
+
+
+def _outside(course: Course, faults: FaultList) -> None:
+    boundaries = course.of(Kind.BOUNDARY)
+    if not boundaries:
+        return
+    ground = shapely.union_all([boundary.geometry for boundary in boundaries])
+    only_outline = boundary_is_outline(course)
+    report = faults.warn if only_outline else faults.error
+    name = "outline of the course, which serves as boundary" if only_outline else "boundary"
+    if only_outline:
+        faults.warn(
+            "outline_as_boundary",
+            "the map has no boundary: the outline of the course serves as one, but property is not always boundary",
+            "Draw the boundary as it is marked with marram=boundary.",
+            feature=boundaries[0].ident,
+        )
+    for hole in course.holes.values():
+        outside = hole.line.difference(ground)
+        if outside.length > OVERLAP:
+            faults.warn(
+                "line_leaves_course",
+                f"its line of play leaves the {name} for {outside.length:.0f} m",
+                "Check the boundary; a line of play may cut a corner that is out of bounds.",
+                hole=hole.number,
+                at=outside,
+            )
+    for area in course.of(*SPECIFIC, Kind.FAIRWAY):
+        outside = area.geometry.difference(ground)
+        if outside.area > OVERLAP and (area.holes or area.kind is not Kind.TEEING_AREA):
+            report(
+                "area_outside",
+                f"{outside.area:.0f} m² of this {area.kind.value.replace('_', ' ')} lie outside the {name}",
+                "Check both edges on the ground.",
+                feature=area.ident,
+                at=outside,
+            )
+
+
+def _dropping_zones(course: Course, faults: FaultList) -> None:
+    for zone in course.of(Kind.DROPPING_ZONE):
+        served = [f for f in course.features if {f.ref, f.ident} & set(zone.serves) and f is not zone]
+        if not served:
+            said = (
+                f"serves={';'.join(zone.serves)}, which is nothing in the map"
+                if zone.serves
+                else "nothing to serve"
+            )
+            faults.warn(
+                "dropping_zone_for_nothing",
+                f"this dropping zone says {said}",
+                "Add serves=<ref or identifier of the penalty area or other feature>.",
+                feature=zone.ident,
+                at=zone.geometry,
+            )
+        holes = [course.holes[number] for number in zone.holes if number in course.holes]
+        if not holes:
+            faults.warn(
+                "dropping_zone_of_no_hole",
+                "this dropping zone does not say on which hole it may be used",
+                "Add holes=<hole number>.",
+                feature=zone.ident,
+                at=zone.geometry,
+            )
+        for hole in holes:
+            for area in served:
+                gain = area.geometry.distance(hole.location) - zone.geometry.distance(hole.location)
+                if gain > 0:
+                    faults.warn(
+                        "dropping_zone_nearer",
+                        f"this dropping zone begins {gain:.1f} m nearer the hole than {area.ident}, which it serves",
+                        "Move it back unless that is meant.",
+                        feature=zone.ident,
+                        hole=hole.number,
+                        at=zone.geometry,
+                    )
+
+
+def _paths(course: Course, faults: FaultList) -> None:
+    thin = [path for path in course.of(Kind.PATH) if path.geometry.area == 0]
+    if thin:
+        faults.note(
+            "path_without_width",
+            f"{len(thin)} paths are lines without a width ({', '.join(path.ident for path in thin[:3])}"
+            f"{' …' if len(thin) > 3 else ''}): whether a ball or a stance is on one is decided on the ground",
+            "Add width=<metres>, and surface=<surface>, to the paths that are artificially surfaced.",
+        )
