@@ -37,7 +37,9 @@ except SystemExit as end:
 )
 def test_light_work_loads_no_heavy_library(code: str) -> None:
     """Help, the Python API and a ruling on the command line import none of the heavy libraries."""
-    assert not loaded_by(code) & set(HEAVY)
+    heavy = sorted(loaded_by(code) & set(HEAVY))
+
+    assert not heavy, heavy
 
 
 def test_help_loads_no_rule() -> None:
