@@ -1,0 +1,68 @@
+"""``marram rule``: decided, more facts needed, or bad input; always said in words and in the exit code."""
+
+import json
+
+import pytest
+
+from tests.cli.running import marram
+
+MOVED = ["rule", "ball_moved_by_player", "--edition", "2023", "--form", "stroke_play", "--local-rule", "none"]
+
+
+def test_a_missing_fact_is_asked_with_exit_code_3() -> None:
+    """Off a terminal the next question is printed, with its answers and how to give one."""
+    found = marram(*MOVED)
+    assert found.code == 3
+    assert "Answer with --fact " in found.out
+    assert "the referee and the Committee decide" in found.out
+
+
+def test_answering_what_is_asked_leads_to_a_ruling() -> None:
+    """Following the questions, always with the first answer offered, ends in a ruling with exit code 0."""
+    facts: list[str] = []
+    for _ in range(15):
+        found = marram(*MOVED, "--json", *facts)
+        document = json.loads(found.out)
+        if found.code != 3:
+            break
+        question = document["words"]["question"]
+        facts += ["--fact", f"{question['fact']}={question['answers'][0]['token']}"]
+    assert found.code == 0
+    assert document["kind"] == "ruling"
+    assert document["result"]["citations"]
+    assert document["words"]["why"]
+
+
+def test_the_conditions_are_echoed() -> None:
+    """What was ruled under is said: day, edition, form of play, Local Rules."""
+    document = json.loads(marram(*MOVED, "--json").out)
+    assert (document["played_on"], document["edition"]) == ("2023-01-01", "2023-01-01")
+    assert (document["form_of_play"], document["local_rules"]) == ("stroke_play", [])
+
+
+@pytest.mark.parametrize(
+    ("arguments", "message"),
+    [
+        (["rule", "ball_moved_by_plyer"], "Did you mean 'ball_moved_by_player'"),
+        (["rule", "ball_moved_by_player", "--fact", "area_of_bal=bunker"], "Did you mean 'area_of_ball'"),
+        (["rule", "ball_moved_by_player", "--fact", "area_of_ball=bunkr"], "Did you mean 'bunker'"),
+        (["rule", "ball_moved_by_player", "--fact", "bunker"], "is not NAME=VALUE"),
+        (["rule", "ball_moved_by_player", "--fact", "area_of_ball=bunker", "--fact", "area_of_ball=putting_green"], "given twice"),
+        (["rule", "ball_moved_by_player", "--played-on", "2018-06-01"], "2018-06-01 is not covered"),
+        (["rule", "ball_moved_by_player", "--played-on", "yesterday"], "year-month-day"),
+        (["rule", "ball_moved_by_player", "--edition", "2021"], "Give 2019 or 2023"),
+        (["rule", "ball_moved_by_player", "--edition", "2019", "--played-on", "2024-01-01"], "give one of them"),
+        (["rule", "ball_moved_by_player", "--form", "strokeplay"], "Did you mean 'stroke_play'"),
+        (["rule", "ball_moved_by_player", "--local-rule", "Q-7"], "no Local Rule 'Q-7'"),
+        (["rule"], "say what happened"),
+        (["facts", "ball_moved_by_plyer"], "Did you mean 'ball_moved_by_player'"),
+        (["incidents", "zzz"], "No incident has the words"),
+    ],
+)  # fmt: skip
+def test_bad_input_is_named_with_exit_code_2(arguments: list[str], message: str) -> None:
+    """Each slip is answered with what is wrong and what to do; nothing is printed as if it were a ruling."""
+    found = marram(*arguments)
+    assert found.code == 2
+    assert message in found.err
+    assert "Traceback" not in found.err
+    assert not found.out
