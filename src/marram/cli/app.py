@@ -89,6 +89,20 @@ def rule(
 
 
 @app.command()
+def changes(
+    earlier: Annotated[str, typer.Option("--from", metavar="YEAR", help="The earlier edition.")] = "2019",
+    later: Annotated[str, typer.Option("--to", metavar="YEAR", help="The later edition.")] = "2023",
+    incident: Annotated[Optional[list[str]], typer.Option(help="Only this incident. Repeat.")] = None,  # noqa: UP045
+    form: Form = None,
+    json: Json = False,
+) -> None:
+    """List what changed between two editions, fewest facts first."""
+    from marram.cli.changes import list_changes
+
+    list_changes(earlier, later, incident or [], form, json)
+
+
+@app.command()
 def graph(
     incident: Annotated[str, typer.Argument(help="What happened; 'marram incidents' lists them.")],
     played_on: PlayedOn = None,

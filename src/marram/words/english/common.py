@@ -73,6 +73,7 @@ TERMS: dict[str, str] = {
     "Reference.BEHIND_EMBEDDED_BALL": "the spot right behind where the ball is embedded",
     "Reference.NEAREST_SPOT_IN_GENERAL_AREA": "the nearest spot in the general area that is not nearer the hole than the spot right behind the ball",
     "Reference.UNDER_BALL": "the point directly under where the ball came to rest",
+    "Reference.ESTIMATED_SPOT": "the estimated spot where the ball would have come to rest",
     "Reference.TWO_POINTS": "the estimated spot of the ball and the nearest fairway point that is not nearer the hole",
     "Reference.DROPPING_ZONE": "the dropping zone",
     "Reference.PROVISIONAL_BALL": "where the provisional ball lies",
@@ -132,6 +133,9 @@ TERMS: dict[str, str] = {
     "settled": "{penalties}, whatever the answer.",
     "correction": "{what}: {until}.",
     "correction_or": "{what}: {until}. If not: {penalty}",
+    # Changes between editions
+    "change.before": "No longer: {what}",
+    "change.after": "Now: {what}",
     # Standing sentences
     "reminder": "Advice only: the referee and the Committee decide.",
     "not_covered": "marram does not rule on this.",

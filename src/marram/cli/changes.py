@@ -1,0 +1,42 @@
+"""``marram changes``: what another edition rules differently."""
+
+import json
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
+from marram.cli.conditions import day_of_play
+from marram.cli.show import Line, show_lines
+from marram.errors import InputError
+from marram.rules.engine.changes import changes
+from marram.rules.facts.conditions import form_of_play
+from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.plain import as_plain
+from marram.words.changes import ChangeWords, change_words
+
+
+def list_changes(earlier: str, later: str, names: Sequence[str], form: str | None, as_json: bool) -> None:
+    """Print every change between two editions, by incident and provision."""
+    first, second = day_of_play(None, earlier), day_of_play(None, later)
+    if first >= second:
+        raise InputError(f"--from {earlier} is not before --to {later}; give the earlier edition first.")
+    chosen = form_of_play.parse(form) if form else None
+    incidents = [incident(name) for name in names] or INCIDENTS
+    found = [change_words(one, chosen) for each in incidents for one in changes(each.name, first, second)]
+    if as_json:
+        document = {"marram": 1, "from": earlier, "to": later, "changes": as_plain(found)}
+        print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+        return
+    titles = {one.name: one.title for one in INCIDENTS}
+    show_lines(_lines(found, titles, earlier, later))
+
+
+def _lines(found: Sequence[ChangeWords], titles: dict[str, str], earlier: str, later: str) -> Iterator[Line]:
+    yield "title", f"{len(found)} differences between the editions of {earlier} and {later}"
+    for name, changed in groupby(found, key=lambda one: one.incident):
+        yield "head", titles[name]
+        for one in changed:
+            yield "item", f"{one.provision.citation}: {'; '.join(one.facts) or 'always'}"
+            yield "text", f"      {earlier}: {one.before}"
+            yield "text", f"      {later}: {one.after}"
+            for difference in one.differences:
+                yield "quiet", f"        {difference}"

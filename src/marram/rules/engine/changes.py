@@ -1,0 +1,109 @@
+"""What changed between two days of play: every way the facts can lead to another outcome."""
+
+from collections import deque
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Any
+
+from marram.rules.engine.export import graph_of
+from marram.rules.engine.fact import Fact
+from marram.rules.engine.graph import GraphNode, Vertex, vertices
+from marram.rules.engine.request import Book, book
+from marram.rules.ruling import Outcome
+
+Known = dict[Fact[Any], Any]
+
+
+@dataclass(frozen=True)
+class Change:
+    """One pair of outcomes that the same facts lead to on the two days.
+
+    Attributes:
+        incident: the incident's name.
+        facts: a smallest set of facts found that leads to the pair, each with its answer; for numbers and
+            dates the answer is an example.
+        before: the outcome on the earlier day.
+        after: the outcome on the later day.
+        combinations: how many different sets of facts were met that lead to the pair.
+    """
+
+    incident: str
+    facts: tuple[tuple[str, Any], ...]
+    before: Outcome
+    after: Outcome
+    combinations: int
+
+
+def changes(name: str, earlier: date, later: date) -> list[Change]:
+    """Return every pair of differing outcomes of an incident, those with the fewest facts first.
+
+    Raises:
+        UnknownIncident, DateNotCovered: as for :func:`marram.rule`.
+    """
+    pages = book(name)
+    before, after = graph_of(name, earlier), graph_of(name, later)
+    found: dict[tuple[Outcome, Outcome], tuple[Known, int]] = {}
+    with pages.lock:
+        for known, old, new in _differences(pages, before, after):
+            first, met = found.get((old, new), (known, 0))
+            found[old, new] = (first, met + 1)
+        listed = [
+            Change(name, _named(_fewest(pages, before, after, known, pair)), *pair, met)
+            for pair, (known, met) in found.items()
+        ]
+    return sorted(listed, key=lambda change: len(change.facts))
+
+
+def _differences(pages: Book, before: Vertex, after: Vertex) -> Iterator[tuple[Known, Outcome, Outcome]]:
+    """Yield the facts that lead to differing outcomes, and the outcomes; breadth first, so shortest first."""
+    pending: deque[tuple[Known, Vertex, Vertex]] = deque([({}, before, after)])
+    while pending:
+        known, old, new = pending.popleft()
+        if old is new:
+            continue
+        asked = old if isinstance(old, GraphNode) else new
+        if not isinstance(asked, GraphNode):
+            assert not isinstance(old, GraphNode)
+            assert not isinstance(new, GraphNode)
+            yield known, old, new
+            continue
+        for answer in _answers(asked.fact, old, new):
+            more = {asked.fact: answer}
+            pending.append(
+                ({**known, **more}, pages.graph.restrict(old, more), pages.graph.restrict(new, more))
+            )
+
+
+def _answers(fact: Fact[Any], *roots: Vertex) -> list[Any]:
+    """Return the answers to tell apart: each allowed one, or an example between any two thresholds."""
+    branches = [
+        branch
+        for root in roots
+        for vertex in vertices(root)
+        if isinstance(vertex, GraphNode) and vertex.fact is fact
+        for branch in vertex.branches
+    ]
+    if fact.answers:
+        met = {answer for branch in branches for answer in branch.answers}
+        return [answer for answer in fact.answers if answer in met]
+    bounds = sorted({branch.at_most for branch in branches if branch.at_most is not None})
+    return [*bounds, _next(fact, bounds[-1])]
+
+
+def _next(fact: Fact[Any], bound: Any) -> Any:
+    return bound + timedelta(days=1) if fact.is_date else bound + 1
+
+
+def _fewest(pages: Book, before: Vertex, after: Vertex, known: Known, pair: tuple[Outcome, Outcome]) -> Known:
+    """Leave out, one by one, the facts without which the same pair is still certain."""
+    kept = dict(known)
+    for fact in list(known):
+        rest = {one: answer for one, answer in kept.items() if one is not fact}
+        if (pages.graph.restrict(before, rest), pages.graph.restrict(after, rest)) == pair:
+            kept = rest
+    return kept
+
+
+def _named(known: Known) -> tuple[tuple[str, Any], ...]:
+    return tuple((fact.name, answer) for fact, answer in known.items())
