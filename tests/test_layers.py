@@ -13,6 +13,7 @@ MAY_IMPORT = {
     "relief": {"relief", "course", "rules", "errors"},
     "demo": {"demo", "course", "errors"},
     "desk": {"desk", "demo", "relief", "course", "words", "rules", "errors", "marram"},
+    "docs": {"docs", "cli", "rules", "errors"},
     "cli": {"cli", "desk", "demo", "relief", "course", "words", "rules", "errors", "marram"},
 }
 LIBRARIES = {"rules": set(), "words": set()}

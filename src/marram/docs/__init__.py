@@ -1,0 +1,9 @@
+"""The generated pages of docs/, each made from what the code declares."""
+
+from collections.abc import Callable
+
+from marram.docs.commands import commands_page
+from marram.docs.incidents import incidents_page
+
+PAGES: dict[str, Callable[[], str]] = {"cli.md": commands_page, "incidents.md": incidents_page}
+"""Each generated page by its file name."""
