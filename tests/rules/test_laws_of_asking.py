@@ -1,0 +1,108 @@
+"""Laws of asking: facts added never change a settled ruling, hiding facts never changes it to another."""
+
+import random
+from datetime import date
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import marram
+from marram.rules.editions import EDITIONS
+from marram.rules.engine.export import facts_of
+from marram.rules.engine.graph import GraphNode, vertices
+from marram.rules.engine.request import book, walk
+from marram.rules.engine.tree import Node, on_day
+from marram.rules.facts import vocabulary
+from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play, sides
+from marram.rules.facts.several import acts_related, intervening_event
+from marram.rules.incidents import INCIDENTS
+from marram.rules.ruling import NeedFacts
+
+NAMES = [one.name for one in INCIDENTS]
+
+
+def random_path(name: str, day: date, seed: int) -> tuple[dict[Any, Any], Any]:
+    """Walk an incident's tree at random; return the facts answered and the outcome."""
+    rng = random.Random(seed)
+    known: dict[Any, Any] = {date_of_play: day}
+    node = on_day(book(name).root, day)
+    while isinstance(node, Node):
+        if node.fact not in known:
+            answers = list(node.by_answer) if node.bound is None else [node.bound, node.bound + 1]
+            known[node.fact] = rng.choice(answers)
+        node = node.follow(known[node.fact])
+    return known, node
+
+
+@settings(deadline=None, max_examples=200)
+@given(st.sampled_from(NAMES), st.sampled_from(EDITIONS), st.integers(0, 10_000), st.data())
+def test_hiding_facts_gives_the_same_outcome_or_a_question(
+    name: str, day: date, seed: int, data: Any
+) -> None:
+    """With any part of the facts hidden the result is the same outcome, or asks for a fact."""
+    known, outcome = random_path(name, day, seed)
+    kept = data.draw(st.sets(st.sampled_from(sorted(known, key=lambda fact: fact.name))))
+    result = walk(book(name), {fact: known[fact] for fact in kept | {date_of_play}})
+
+    if isinstance(result, NeedFacts):
+        assert result.fact not in {fact.name for fact in kept}
+    else:
+        assert result == outcome
+
+
+@settings(deadline=None, max_examples=200)
+@given(st.sampled_from(NAMES), st.sampled_from(EDITIONS), st.integers(0, 10_000), st.randoms())
+def test_the_order_of_facts_does_not_matter(name: str, day: date, seed: int, shuffle: Any) -> None:
+    """The same facts written in another order give the same ruling, through the public door."""
+    known, outcome = random_path(name, day, seed)
+    facts = [
+        (fact.name, fact.token(answer))
+        for fact, answer in known.items()
+        if fact not in (date_of_play, form_of_play) and fact not in LOCAL_RULES.values()
+    ]
+    adopted = [code for code, fact in LOCAL_RULES.items() if known.get(fact)]
+    shuffle.shuffle(facts)
+    result = marram.rule(
+        name, dict(facts), played_on=day, form_of_play=known.get(form_of_play), local_rules=adopted
+    )
+
+    assert result == outcome
+
+
+@settings(deadline=None, max_examples=100)
+@given(st.sampled_from(NAMES), st.sampled_from(EDITIONS), st.integers(0, 10_000))
+def test_following_the_questions_always_ends(name: str, day: date, seed: int) -> None:
+    """The interview never asks twice and ends within the depth of the tree, each answer mattering."""
+    rng = random.Random(seed)
+    known: dict[Any, Any] = {date_of_play: day}
+    asked: list[str] = []
+    while isinstance(result := walk(book(name), known), NeedFacts):
+        assert result.fact not in asked
+        asked.append(result.fact)
+        fact = vocabulary()[result.fact]
+        stake = rng.choice(result.stakes)
+        bound = stake.at_most if stake.at_most is not None else (stake.above or 0) + 1
+        known[fact] = rng.choice(stake.answers) if stake.answers else bound
+
+    assert len(asked) <= 25
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_question_of_the_graph_has_answers_that_part(name: str) -> None:
+    """In the graph no question leads to the same place whatever the answer."""
+    pages = book(name)
+    for vertex in vertices(pages.graph.reduce(pages.root)):
+        if isinstance(vertex, GraphNode):
+            assert len({id(child) for child in vertex.children}) > 1
+
+
+def test_every_declared_fact_can_change_some_ruling() -> None:
+    """No fact of the vocabulary is idle; the facts between incidents belong to combining them."""
+    used = {fact.name for name in NAMES for fact in facts_of(name)}
+    between = {fact.name for fact in (*acts_related, *intervening_event)}
+    tests_own = {name for name in vocabulary() if name.startswith(("toy_", "minutes_in_this_test"))}
+    idle = vocabulary().keys() - used - between - tests_own - {sides.name}
+
+    assert not idle, sorted(idle)
