@@ -46,6 +46,8 @@ class Reference(Enum):
     """Embedded ball since 2023: the nearest spot in the general area not nearer the hole than the spot behind."""
     UNDER_BALL = "under_ball"
     """The point directly under where the ball came to rest in or on something."""
+    ESTIMATED_SPOT = "estimated_spot"
+    """The estimated spot where a deliberately deflected ball would have come to rest."""
     TWO_POINTS = "two_points"
     """E-5: the estimated ball reference point and the fairway reference point."""
     DROPPING_ZONE = "dropping_zone"

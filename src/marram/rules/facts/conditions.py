@@ -75,6 +75,8 @@ def _local_rule(code: str, title: str) -> Fact[bool]:
 LOCAL_RULES: dict[str, Fact[bool]] = {
     code: _local_rule(code, title)
     for code, title in {
+        "D-3": "no relief when a wrong green interferes with the stance only",
+        "D-7": "no replay when a putt hits the player, the club or an insect",
         "E-5": "alternative to stroke and distance",
     }.items()
 }

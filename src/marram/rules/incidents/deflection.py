@@ -4,4 +4,37 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "The ball in motion was stopped or deflected"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "deflected_off_green",
+        "A ball played from off the green accidentally hit a person, animal, equipment or other thing",
+        "11.1b(1)",
+        THEME,
+        "book.rule_11_accidental_deflection:deflected_off_green",
+        "rub of the green spectator trolley bag cart bird caddie",
+    ),
+    Incident(
+        "putt_hit_something",
+        "A ball played from the putting green accidentally hit something",
+        "11.1b(2)",
+        THEME,
+        "book.rule_11_accidental_deflection:putt_hit_something",
+        "putt hits ball marker flagstick caddie foot rake hole-liner animal",
+    ),
+    Incident(
+        "deliberately_deflected",
+        "Somebody deliberately deflected or stopped a ball in motion",
+        "11.2",
+        THEME,
+        "book.rule_11_deliberate_acts:deliberately_deflected",
+        "stop ball kick catch concede placed bag backstop",
+    ),
+    Incident(
+        "helped_ball_in_motion",
+        "Something was lifted, moved or altered while a ball was in motion",
+        "11.3",
+        THEME,
+        "book.rule_11_deliberate_acts:helped_ball_in_motion",
+        "lift rake divot loose impediment removed rolling",
+    ),
+)

@@ -4,4 +4,69 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "On the putting green"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "green_repaired",
+        "The putting green or the hole was repaired",
+        "13.1c(2)",
+        THEME,
+        "book.rule_13_putting_greens:green_repaired",
+        "spike mark ball mark pitch mark old hole plug aeration damage hail",
+    ),
+    Incident(
+        "loose_soil_removed",
+        "Sand or loose soil was brushed away",
+        "13.1c(1)",
+        THEME,
+        "book.rule_13_putting_greens:loose_soil_removed",
+        "sand soil fringe apron",
+    ),
+    Incident(
+        "green_tested",
+        "The surface of a green was rubbed, or a ball rolled on it",
+        "13.1e",
+        THEME,
+        "book.rule_13_putting_greens:green_tested",
+        "test grain speed practice between holes",
+    ),
+    Incident(
+        "wrong_green",
+        "The ball lies on, or the player would stand on, a wrong green",
+        "13.1f",
+        THEME,
+        "book.rule_13_putting_greens:wrong_green",
+        "other green practice green temporary green",
+    ),
+    Incident(
+        "ball_hit_flagstick",
+        "The ball hit the flagstick, or the person attending it",
+        "13.2",
+        THEME,
+        "book.rule_13_flagstick:ball_hit_flagstick",
+        "pin attended removed leaning",
+    ),
+    Incident(
+        "flagstick_moved",
+        "A flagstick left in the hole was moved or removed around the stroke",
+        "13.2a",
+        THEME,
+        "book.rule_13_flagstick:flagstick_moved",
+        "pin pulled unauthorised attending",
+    ),
+    Incident(
+        "ball_against_flagstick",
+        "The ball came to rest against the flagstick in the hole",
+        "13.2c",
+        THEME,
+        "book.rule_13_flagstick:ball_against_flagstick",
+        "pin holed wedged",
+    ),
+    Incident(
+        "ball_overhung_hole",
+        "The ball overhung the hole",
+        "13.3",
+        THEME,
+        "book.rule_13_ball_at_hole:ball_overhung_hole",
+        "lip ten seconds wait fell in",
+    ),
+)

@@ -1,5 +1,43 @@
 """Words for Rule 13."""
 
 PROVISIONS: dict[str, str] = {
+    "13.1b": "A ball on the putting green may be lifted and cleaned at any time, once its spot is marked, and is replaced.",
+    "13.1c(1)": "Sand and loose soil may be brushed away on the putting green, but nowhere else on the course.",
+    "13.1c(2)": "Damage on the putting green that comes from a person or outside influence may be repaired promptly, with hand, foot or a normal tool, and no more than restored. Traces of normal upkeep, water, weather, growth and wear of the hole are no damage.",
     "13.1d(1)": "There is no penalty for accidentally moving a ball or ball-marker on the putting green; it is replaced.",
+    "13.1d(1) Exception": "A ball on the green that begins to move during the backswing or stroke is played as it comes to rest, if the stroke is made.",
+    "13.1d(2)": "A ball on the green moved by natural forces is replaced if it had already been lifted and replaced there; otherwise it is played from its new spot.",
+    "13.1e": "A putting green or wrong green must not be tested by rubbing the surface or rolling a ball during the round or while play is stopped.",
+    "13.1e Exception": "Between two holes the green just completed and any practice green may be tested.",
+    "13.1f": "Where a wrong green touches the ball, the intended stance or the intended swing, free relief must be taken.",
+    "13.1f(2)": "The ball is dropped within one club-length of the nearest point of complete relief, in the area of the course where it lay and not nearer the hole.",
+    "13.1f Exception": "There is no relief where only a clearly unreasonable club, stance, swing or direction of play brings the wrong green in.",
+    "D-3": "This Local Rule says that a wrong green does not interfere if only the stance would be on it.",
+    "13.2": "A player may have the flagstick left in the hole, attended or removed, and decides before the stroke; a ball that hits it is normally played as it lies.",
+    "13.2a": "A player who leaves the flagstick in the hole takes the chance that the ball hits it, and it must be left alone.",
+    "13.2a(1)": "The flagstick may be left as found or centred, but not deliberately put in another position to gain an advantage; if the ball then hits it, the general penalty follows.",
+    "13.2a(2)": "There is no penalty when the ball hits a flagstick left in the hole; the ball is played as it lies.",
+    "13.2a(3)": "The player and the caddie must not move or remove the flagstick left in the hole to affect the player's ball in motion.",
+    "13.2a(4)": "Another player must not, unasked, move or remove a flagstick left in the hole to affect the player's ball in motion.",
+    "13.2b(1)": "Attendance counts as authorised when the caddie stands at the hole, when the player asked for it, or when the player saw somebody there and played without objecting.",
+    "13.2b(2)": "A ball that by accident hits a flagstick removed or attended, or the attendant, is played as it lies without penalty; if that was by design, Rule 11.2 applies.",
+    "13.2c": "A ball resting against the flagstick in the hole is holed if any part of it is below the surface; otherwise it is not, and if it moves as the flagstick is removed it is replaced on the lip.",
+    "13.3": "A ball overhanging the hole gets a short time to fall in.",
+    "13.3a": "A player may take a reasonable time to reach the hole and wait ten seconds more; a ball that falls later is holed with the previous stroke, with one penalty stroke added.",
+    "13.3b": "A ball overhanging the hole that is lifted or moved before the time is over counts as at rest and is replaced on the lip. If an opponent did so deliberately it is holed; another player in stroke play gets the general penalty.",
+}
+
+NOTES: dict[str, str] = {
+    "first_delay_costs_one_stroke": "One stroke is the penalty for a first breach by delay; a further one in the round costs more (Rule 5.6a).",
+    "committee_repairs_what_players_cannot": "If it cannot be repaired, the player may ask the Committee to do so, or to give relief.",
+    "not_damage_leave_it": "Tell the player to leave such marks alone.",
+    "nearest_point_in_same_area": "The nearest point lies in the area of the course where the ball came to rest, and no part of the wrong green may interfere with ball, stance or swing.",
+    "play_out_from_right_place_off_wrong_green": "Take the relief required and play out the hole with that ball; the strokes made since the wrong place do not count",
+    "weigh_advantage_off_wrong_green": "Did playing from the wrong green give a significant advantage over playing from the relief area? Weigh the difficulty of the stroke and what lay between.",
+    "replace_on_lip": "Replace the ball on the lip of the hole; there is no penalty for its movement.",
+    "replace_on_lip_before_stroke": "Put the ball back on the lip of the hole",
+    "not_holed_against_flagstick": "The ball is not holed; the player still has to hole out.",
+    "ten_seconds_then_at_rest": "Once the ten seconds are over, the ball is at rest and must be played without delay.",
+    "opponent_gave_the_putt": "The ball counts as holed with the previous stroke; the opponent gets no penalty.",
+    "waiting_time_is_over": "There is no further waiting: if the replaced ball then falls in by itself, it is replaced again.",
 }

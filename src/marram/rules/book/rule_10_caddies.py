@@ -1,0 +1,138 @@
+"""Rule 10.3: caddies."""
+
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.advice import (
+    BreachLevel,
+    CaddieDeed,
+    HelperRole,
+    SharedCaddie,
+    TwoCaddiesWhen,
+    caddie_authorised,
+    caddie_deed,
+    for_whom_shared_caddie_acted,
+    relief_evident,
+    second_helper,
+    shared_caddie_breach,
+    two_caddies_when,
+)
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    NotCovered,
+    Ruling,
+    Who,
+    general,
+    general_penalty,
+    no_penalty,
+    penalty,
+    strokes,
+)
+
+
+@provision("10.3a(1)")
+def second_caddie(case: Case) -> Ruling:
+    """One caddie at a time; caddies may be changed, but not just to get advice."""
+    role = case[second_helper]
+    if role is HelperRole.SWAPPED_IN_FOR_ADVICE:
+        return general_penalty("10.3a(1)").next(Action.PLAY_ON)
+    if role is not HelperRole.CADDIE_TOO:
+        return no_penalty("10.3a(1)").next(Action.PLAY_ON)
+    when = case[two_caddies_when]
+    ruling = general_penalty("10.3a").next(Action.PLAY_ON)
+    if when is TwoCaddiesWhen.BETWEEN_HOLES:
+        return ruling.note("two_caddies_next_hole")
+    if when is TwoCaddiesWhen.ON_SEVERAL_HOLES:
+        return ruling.note("two_caddies_each_hole")
+    return ruling
+
+
+@provision("10.3a(2)")
+def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
+    """A shared caddie acts for the one who gave the instruction, else for the one whose ball it was."""
+    acted_for = case[for_whom_shared_caddie_acted]
+    if acted_for is SharedCaddie.NEITHER and not case.played_since(EDITION_2023):
+        return NotCovered("shared_caddie_for_nobody_2019", "10.3a(2)")
+    who = Who.EACH_PLAYER if acted_for is SharedCaddie.NEITHER else Who.PLAYER
+    level = case[shared_caddie_breach]
+    cost = strokes(1, "10.3a(2)", who) if level is BreachLevel.ONE_STROKE else general("10.3a(2)", who)
+    ruling = Ruling().also(cost).next(Action.PLAY_ON)
+    if acted_for is SharedCaddie.NEITHER:
+        return ruling
+    if acted_for is SharedCaddie.DIRECTED_BY_ONE:
+        return ruling.note("penalty_to_player_who_directed")
+    return ruling.note("penalty_to_player_whose_ball")
+
+
+@provision("10.3b")
+def caddie_acted(case: Case) -> Ruling:
+    """What the caddie may always do, may do when authorised, and may not do."""
+    deed = case[caddie_deed]
+    if deed is CaddieDeed.ROUTINE_HELP:
+        return no_penalty("10.3b(1)").next(Action.PLAY_ON).note("caddie_bound_by_same_limits")
+    if deed is CaddieDeed.MARKED_AND_LIFTED_ON_GREEN:
+        return no_penalty("14.1b Exception").replace_ball()
+    if deed in (
+        CaddieDeed.LIFTED_FOR_RELIEF,
+        CaddieDeed.LIFTED_TO_BE_REPLACED,
+        CaddieDeed.RESTORED_CONDITIONS,
+    ):
+        return caddie_needs_authority(case)
+    return caddie_not_allowed(case)
+
+
+@provision("10.3b(2)")
+def caddie_needs_authority(case: Case) -> Ruling:
+    """Lifting off the green and restoring worsened conditions need the player's authority each time."""
+    deed = case[caddie_deed]
+    if deed is CaddieDeed.RESTORED_CONDITIONS:
+        return restored_by_caddie(case)
+    if deed is CaddieDeed.LIFTED_FOR_RELIEF:
+        return lifted_for_relief_by_caddie(case)
+    if case[caddie_authorised]:
+        return no_penalty("10.3b(2)").replace_ball()
+    return penalty(1, "14.1b").replace_ball()
+
+
+@provision("10.3b(2)")
+def restored_by_caddie(case: Case) -> Ruling:
+    """Restoring conditions without authority breaches Rule 8.1."""
+    if case[caddie_authorised]:
+        return no_penalty("10.3b(2)").play_as_it_lies()
+    return general_penalty("10.3b(2)").play_as_it_lies()
+
+
+@provision("10.3b(1)")
+def lifted_for_relief_by_caddie(case: Case) -> Ruling:
+    """The caddie may lift where it is reasonable to conclude that the player takes relief.
+
+    The 2019 book said so by a clarification of December 2018 to Rule 10.3b(2).
+    """
+    if case[relief_evident]:
+        citation = "10.3b(1)" if case.played_since(EDITION_2023) else "10.3b(2)"
+        return no_penalty(citation).next(Action.PLAY_ON).note("player_takes_the_relief")
+    if case[caddie_authorised]:
+        return no_penalty("10.3b(2)").next(Action.PLAY_ON).note("player_takes_the_relief")
+    return penalty(1, "14.1b").replace_ball().note("replace_unless_relief_taken")
+
+
+@provision("10.3b(3)")
+def caddie_not_allowed(case: Case) -> Ruling:
+    """Some things only the player may do."""
+    deed = case[caddie_deed]
+    if deed is CaddieDeed.CONCEDED:
+        return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("caddies_concession_is_void")
+    if deed is CaddieDeed.DECIDED_ON_RELIEF:
+        return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("player_decides_on_relief")
+    if deed is CaddieDeed.REPLACED_BALL_OTHERS_LIFTED:
+        return (
+            no_penalty("10.3b(3)")
+            .next(Action.CORRECT_MISTAKE)
+            .correct("player_replaces_again", Deadline.BEFORE_STROKE, strokes(1, "14.2b"))
+        )
+    return (
+        no_penalty("10.3b(3)")
+        .next(Action.CORRECT_MISTAKE)
+        .correct("player_drops_again", Deadline.BEFORE_STROKE, strokes(1, "14.3b"))
+    )

@@ -1,0 +1,112 @@
+"""Rules 11.2 and 11.3: a ball in motion deliberately deflected, stopped or helped."""
+
+from marram.rules.book.relief_options import free, stroke_and_distance
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.deflection import (
+    Deflector,
+    MovedInPath,
+    WouldHaveStopped,
+    could_be_holed,
+    deflector,
+    meant_to_affect_ball,
+    moved_in_path,
+    needed_for_points,
+    only_holing_mattered,
+    played_from_green,
+    would_have_stopped,
+)
+from marram.rules.relief_option import Limit, Reference
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    Ruling,
+    WhichBall,
+    Who,
+    general,
+    general_penalty,
+    no_penalty,
+)
+
+_NO_SCORE = {
+    FormOfPlay.STABLEFORD: ("21.1d", "zero_points"),
+    FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_score_for_hole"),
+    FormOfPlay.PAR_BOGEY: ("21.3d", "hole_lost_to_par"),
+}
+_NOT_PROHIBITED = (MovedInPath.REMOVED_FLAGSTICK, MovedInPath.BALL_ON_GREEN, MovedInPath.EQUIPMENT)
+
+
+@provision("11.2b")
+def deliberately_deflected(case: Case) -> Ruling:
+    """The general penalty for a player who deliberately deflects or stops any ball in motion."""
+    return deflected_with_no_chance(case) or deflected_on_purpose(case, case[deflector])
+
+
+@provision("11.2a Exception")
+def deflected_with_no_chance(case: Case) -> Ruling | None:
+    """No penalty where only holing the ball would have mattered and it had no chance to be holed."""
+    if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY) or case[could_be_holed]:
+        return None
+    if case.match_play:
+        if not case[only_holing_mattered]:
+            return None
+        return no_penalty("11.2a Exception").next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
+    if not case[needed_for_points]:
+        return None
+    citation, note = _NO_SCORE[case[form_of_play]]
+    return no_penalty(citation).next(Action.HOLE_OVER).note(note)
+
+
+@provision("11.2b")
+def deflected_on_purpose(case: Case, by: Deflector) -> Ruling:
+    """Who gets the penalty, and where the ball is played from."""
+    if by is Deflector.OUTSIDER:
+        ruling = no_penalty("11.2c")
+    elif by is Deflector.OWN_SIDE:
+        ruling = general_penalty("11.2b")
+    else:
+        ruling = general_penalty("11.2b", Who.OPPONENT if case.match_play else Who.OTHER_PLAYER)
+    if case[played_from_green]:
+        return deflected_putt(case, ruling)
+    return deflected_elsewhere(case, ruling)
+
+
+@provision("11.2c(2)")
+def deflected_putt(case: Case, ruling: Ruling) -> Ruling:
+    """A stroke from the putting green does not count and is replayed."""
+    otherwise = "11.2c(2)" if case.played_since(EDITION_2023) else "14.7a"
+    return (
+        ruling.under("11.2c(2)")
+        .stroke_does_not_count()
+        .next(Action.REPLAY, WhichBall.ORIGINAL_OR_ANOTHER)
+        .correct("replay_the_putt", Deadline.BEFORE_STROKE, general(otherwise))
+    )
+
+
+@provision("11.2c(1)")
+def deflected_elsewhere(case: Case, ruling: Ruling) -> Ruling:
+    """A stroke from elsewhere counts; relief is taken from where the ball would have come to rest."""
+    ruling = ruling.under("11.2c(1)").stroke_counts()
+    where = case[would_have_stopped]
+    if where is WouldHaveStopped.OUT_OF_BOUNDS:
+        return ruling.with_options(stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+    if where is WouldHaveStopped.PUTTING_GREEN:
+        return ruling.next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER).note("place_on_estimated_spot")
+    option = free("11.2c(1)", Reference.ESTIMATED_SPOT, (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE))
+    ruling = ruling.with_options(option, may_play_as_it_lies=False)
+    ruling = ruling.next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
+    if where is WouldHaveStopped.PENALTY_AREA and case.played_since(EDITION_2023):
+        return ruling.under("11.2c(1) Exception").note("or_penalty_area_relief_at_once")
+    return ruling
+
+
+@provision("11.3")
+def helped_ball_in_motion(case: Case) -> Ruling:
+    """Nothing may be removed or altered to affect a ball in motion, a few things excepted."""
+    if not case[meant_to_affect_ball]:
+        return no_penalty("11.3").play_as_it_lies()
+    if case.is_one_of(moved_in_path, *_NOT_PROHIBITED):
+        return no_penalty("11.3 Exception").play_as_it_lies().note("lifted_ball_see_its_own_rules")
+    return general_penalty("11.3").play_as_it_lies().note("penalty_to_whoever_did_it")

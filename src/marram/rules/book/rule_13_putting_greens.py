@@ -1,0 +1,125 @@
+"""Rule 13.1: what is allowed or required on putting greens, and relief from wrong greens."""
+
+from marram.rules.book.relief_options import free
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.green import (
+    GreenDamage,
+    GreenTest,
+    TestedGreen,
+    WrongGreenInterference,
+    green_improved,
+    green_test,
+    mark_on_green,
+    meant_to_test,
+    played_despite_wrong_green,
+    repair_delayed_play,
+    repair_within_limits,
+    sand_was_on_green,
+    tested_green,
+    unreasonable_choice,
+    wrong_green_interference,
+)
+from marram.rules.facts.wrong_place import SeriousBreach, serious_breach
+from marram.rules.relief_option import Limit, Reference
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    Judgement,
+    Ruling,
+    WhichBall,
+    disqualified,
+    general_penalty,
+    no_penalty,
+    penalty,
+)
+
+
+@provision("13.1c(1)")
+def loose_soil_removed(case: Case) -> Ruling:
+    """Sand and loose soil may be removed on the putting green, and nowhere else if that improves conditions."""
+    if case[sand_was_on_green]:
+        return no_penalty("13.1c(1)").play_as_it_lies()
+    if case[green_improved]:
+        return general_penalty("8.1a").under("13.1c(1)").play_as_it_lies()
+    return no_penalty("13.1c(1)").play_as_it_lies()
+
+
+@provision("13.1c(2)")
+def green_repaired(case: Case) -> Ruling:
+    """Damage on the putting green may be repaired, promptly, and no more than restored."""
+    if not case.is_one_of(mark_on_green, GreenDamage.PERSON_OR_OUTSIDE_INFLUENCE):
+        return not_damage_on_green(case)
+    if not case[repair_within_limits] and case[green_improved]:
+        return general_penalty("8.1a").under("13.1c(2)").play_as_it_lies()
+    if case[repair_delayed_play]:
+        return penalty(1, "5.6a").under("13.1c(2)").play_as_it_lies().note("first_delay_costs_one_stroke")
+    return no_penalty("13.1c(2)").play_as_it_lies().note("committee_repairs_what_players_cannot")
+
+
+@provision("13.1c(2)")
+def not_damage_on_green(case: Case) -> Ruling:
+    """Traces of upkeep, weather, growth and wear are no damage: improving them is a breach."""
+    if case[green_improved]:
+        return general_penalty("8.1a").under("13.1c(2)").play_as_it_lies()
+    return no_penalty("13.1c(2)").play_as_it_lies().note("not_damage_leave_it")
+
+
+@provision("13.1e")
+def green_tested(case: Case) -> Ruling:
+    """The surface of a putting green or wrong green must not be rubbed or rolled on to test it."""
+    if case.is_one_of(green_test, GreenTest.OTHERWISE) or not case[meant_to_test]:
+        return no_penalty("13.1e").next(Action.PLAY_ON)
+    if case.is_one_of(tested_green, TestedGreen.ANY_OTHER):
+        return general_penalty("13.1e").next(Action.PLAY_ON)
+    return no_penalty("13.1e Exception").next(Action.PLAY_ON)
+
+
+@provision("13.1f")
+def wrong_green(case: Case) -> Ruling | Judgement:
+    """With interference by a wrong green, free relief must be taken."""
+    how = case[wrong_green_interference]
+    if how is WrongGreenInterference.NONE:
+        return no_penalty("13.1f").play_as_it_lies()
+    if how is WrongGreenInterference.STANCE_ONLY and case.local_rule("D-3"):
+        return no_penalty("D-3").play_as_it_lies()
+    if how is not WrongGreenInterference.BALL_ON_IT and case[unreasonable_choice]:
+        return no_penalty("13.1f Exception").play_as_it_lies()
+    if case[played_despite_wrong_green]:
+        return played_from_wrong_green(case)
+    return wrong_green_relief(case)
+
+
+@provision("13.1f(2)")
+def wrong_green_relief(_case: Case) -> Ruling:
+    """Drop within one club-length of the nearest point of complete relief, in the area where the ball lay."""
+    option = free(
+        "13.1f(2)",
+        Reference.NEAREST_POINT,
+        (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE, Limit.COMPLETE_RELIEF),
+    )
+    return (
+        no_penalty("13.1f(2)")
+        .with_options(option, may_play_as_it_lies=False)
+        .next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
+        .note("nearest_point_in_same_area")
+    )
+
+
+@provision("14.7a")
+def played_from_wrong_green(case: Case) -> Ruling | Judgement:
+    """Playing despite the interference is playing from a wrong place; in stroke play a serious one is corrected."""
+    ruling = general_penalty("14.7a").under("13.1f(2)").stroke_counts()
+    if case.match_play:
+        return ruling.play_as_it_lies()
+    serious = case[serious_breach]
+    to_correct = ruling.next(Action.CORRECT_MISTAKE).correct(
+        "play_out_from_right_place_off_wrong_green", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b")
+    )
+    if serious is SeriousBreach.YES:
+        return to_correct
+    if serious is SeriousBreach.UNCERTAIN:
+        return Judgement(
+            "14.7b", "committee", ("weigh_advantage_off_wrong_green",), (ruling.play_as_it_lies(), to_correct)
+        )
+    return ruling.play_as_it_lies()
