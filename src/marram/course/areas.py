@@ -17,10 +17,19 @@ from marram.course.doubts import Doubt, Situation
 from marram.course.model import Course, Feature, Kind
 from marram.course.regions import TOUCH, Ground, ground_of
 from marram.errors import BadPlace
-from marram.rules.facts.ball import Area
 
 FURTHEST = 20_000.0
 """A place further than this from the middle of the course is no place on it, metres (own choice)."""
+
+
+class Area(Enum):
+    """The areas of the course (Rule 2.2); the values are the answers to the fact ``area_of_ball``."""
+
+    TEEING_AREA = "teeing_area"
+    GENERAL_AREA = "general_area"
+    PENALTY_AREA = "penalty_area"
+    BUNKER = "bunker"
+    PUTTING_GREEN = "putting_green"
 
 
 class PenaltyColour(Enum):
