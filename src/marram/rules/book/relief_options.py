@@ -1,13 +1,21 @@
 """The relief options that several Rules share, each built in one place."""
 
+from dataclasses import replace
+
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.ruling import Deadline, Ruling, WhichBall, general
 
 _NEVER_NEARER_THAN = {
     Reference.LINE_THROUGH_BALL: Limit.NOT_NEARER_THAN_BALL,
     Reference.LINE_THROUGH_CROSSING_POINT: Limit.NOT_NEARER_THAN_CROSSING_POINT,
 }
+
+CONTINUE_WITH_PROVISIONAL = ReliefOption(
+    ReliefKind.PROVISIONAL, "18.3c(2)", Reference.PROVISIONAL_BALL, None, (), 1, Setting.PLAY
+)
+"""Going on with the provisional ball, which costs the stroke of stroke and distance."""
 
 
 def stroke_and_distance(citation: str, penalty: int = 1) -> ReliefOption:
@@ -86,3 +94,15 @@ def free(
 ) -> ReliefOption:
     """Relief without penalty, in the relief area that ``reference`` and ``limits`` describe."""
     return ReliefOption(ReliefKind.FREE, citation, reference, club_lengths, limits, 0, setting)
+
+
+def offer(ruling: Ruling, *options: ReliefOption, may_play_as_it_lies: bool = True) -> Ruling:
+    """List relief options in ``ruling``: either ball may be used (Rule 14.3a).
+
+    A ball put down in a wrong way or place may be put right until it is played (Rule 14.5); a stroke from
+    a wrong place gets the general penalty (Rule 14.7a).
+    """
+    listed = ruling.with_options(*options, may_play_as_it_lies=may_play_as_it_lies)
+    return replace(listed, which_ball=WhichBall.ORIGINAL_OR_ANOTHER).correct(
+        "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
+    )

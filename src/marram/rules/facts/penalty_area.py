@@ -91,20 +91,6 @@ after_penalty_area = choice(
     source="17.2",
 )
 
-dropped_in_penalty_area_for = choice(
-    "dropped_in_penalty_area_for",
-    "Why was a ball dropped in the penalty area, under stroke and distance?",
-    {
-        AfterPenaltyArea.SAME_PENALTY_AREA: "the ball played from there came to rest in the same penalty area",
-        AfterPenaltyArea.ANOTHER_PENALTY_AREA: "it came to rest in another penalty area",
-        AfterPenaltyArea.LOST_OUTSIDE: "it was lost outside a penalty area",
-        AfterPenaltyArea.OUT_OF_BOUNDS: "it was out of bounds",
-        AfterPenaltyArea.UNPLAYABLE_OUTSIDE: "it lay outside and was unplayable",
-    },
-    help="The ball dropped is at rest there, and the player would rather not play it.",
-    source="17.2a(1), 17.2b(1)",
-)
-
 penalty_area_action = choice(
     "penalty_area_action",
     "What was done while the ball lay in the penalty area?",
@@ -123,13 +109,6 @@ improved_in_penalty_area = yes_no(
     "Did it improve the conditions affecting the stroke (other than by lightly grounding the club)?",
     help="Lie, area of stance or swing, line of play: was something bent, broken, pressed down or cleared?",
     source="8.1a",
-)
-
-ball_moved_by_removing = yes_no(
-    "ball_moved_by_removing",
-    "Did removing it move the ball?",
-    help="Compare the ball's spot with where it lay before.",
-    source="15.1b",
 )
 
 rested_in_relief_area = yes_no(
@@ -158,4 +137,12 @@ certain_when_relief_taken = yes_no(
     "When the ball was dropped, was the original known or virtually certain to be in the penalty area?",
     help="Judge it by what was known then, not by where the ball was found later.",
     source="17.1c",
+)
+
+last_stroke_from_penalty_area = yes_no(
+    "last_stroke_from_penalty_area",
+    "Was the last stroke at the ball made from inside a penalty area?",
+    help="If so, the player may also go back to where the last stroke from outside one was made.",
+    source="17.2",
+    decided_by=DecidedBy.MAP,
 )

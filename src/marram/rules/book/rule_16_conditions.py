@@ -1,0 +1,157 @@
+"""Rule 16.1 and 16.2: abnormal course conditions and dangerous animals."""
+
+from marram.rules.book.relief_options import offer
+from marram.rules.book.rule_16_options import in_bunker, in_general_area, in_penalty_area, on_putting_green
+from marram.rules.book.rule_17_options import penalty_area_relief
+from marram.rules.book.rule_19_unplayable import as_it_lies_or_unplayable
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.relief import (
+    Animal,
+    Interference,
+    animal_near_ball,
+    interference,
+    only_by_unreasonable_choice,
+    point_in_penalty_area_exists,
+    stroke_unreasonable_anyway,
+)
+from marram.rules.relief_option import ReliefOption
+from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty
+
+
+@provision("16.1")
+def abnormal_course_condition(case: Case) -> Ruling:
+    """Free relief from an animal hole, ground under repair, immovable obstruction or temporary water."""
+    if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
+        return no_relief_in_penalty_area(case)
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return in_teeing_area(case)
+    if not interferes(case):
+        return no_interference(case)
+    if case[stroke_unreasonable_anyway]:
+        return stroke_unreasonable(case)
+    if case[only_by_unreasonable_choice]:
+        return unreasonable_choice(case)
+    return offer(no_penalty("16.1"), *condition_relief(case))
+
+
+@provision("16.1a(1)")
+def interferes(case: Case) -> bool:
+    """Ball, stance or swing; for a ball on the putting green the line of play too."""
+    if case.is_one_of(interference, Interference.BALL, Interference.STANCE_OR_SWING):
+        return True
+    if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return case.is_one_of(interference, Interference.LINE_OF_PLAY)
+    return False
+
+
+@provision("16.1b")
+def condition_relief(case: Case) -> tuple[ReliefOption, ...]:
+    """The relief of Rule 16.1b, 16.1c or 16.1d, by the area of the course where the ball lies."""
+    if case.is_one_of(area_of_ball, Area.BUNKER):
+        return bunker_relief(case)
+    if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return (green_relief(case),)
+    return (in_general_area(),)
+
+
+@provision("16.1c")
+def bunker_relief(case: Case) -> tuple[ReliefOption, ...]:
+    """In the bunker without penalty, as far as it can be had there; or outside it for one stroke."""
+    return in_bunker(case)
+
+
+@provision("16.1d")
+def green_relief(case: Case) -> ReliefOption:
+    """On the putting green the ball is placed, not dropped."""
+    return on_putting_green(case)
+
+
+@provision("16.1a(1)")
+def no_interference(case: Case) -> Ruling:
+    """Being near, or a distraction, is no interference; nor is a line of play off the putting green."""
+    ruling = no_penalty("16.1a(1)")
+    if case.is_one_of(interference, Interference.OUT_OF_BOUNDS_ONLY):
+        ruling = no_penalty("16.1a(2)")
+    return as_it_lies_or_unplayable(ruling.note("no_free_relief"), case)
+
+
+@provision("16.1a(2)")
+def no_relief_in_penalty_area(case: Case) -> Ruling:
+    """There is no free relief from a condition for a ball in a penalty area."""
+    ruling = no_penalty("16.1a(2)").under("17.3").note("no_free_relief")
+    return offer(ruling, *penalty_area_relief(case))
+
+
+@provision("6.2b(6)")
+def in_teeing_area(_case: Case) -> Ruling:
+    """A ball lying in the teeing area may be moved, and played from anywhere inside it."""
+    return no_penalty("6.2b(6)").next(Action.PLAY_FROM_TEEING_AREA, WhichBall.ORIGINAL_OR_ANOTHER)
+
+
+@provision("16.1a(3)")
+def stroke_unreasonable(case: Case) -> Ruling:
+    """No free relief when something else makes a stroke at the ball clearly unreasonable."""
+    return as_it_lies_or_unplayable(no_penalty("16.1a(3)").note("no_relief_stroke_unreasonable"), case)
+
+
+@provision("16.1a(3)")
+def unreasonable_choice(case: Case) -> Ruling:
+    """No free relief when only a clearly unreasonable club, stance, swing or direction brings interference."""
+    return as_it_lies_or_unplayable(no_penalty("16.1a(3)").note("no_relief_unreasonable_choice"), case)
+
+
+@provision("16.2")
+def dangerous_animal(case: Case) -> Ruling:
+    """Free relief, wherever the ball lies, from an animal that could seriously injure the player."""
+    what = case[animal_near_ball]
+    if what is not Animal.DANGEROUS:
+        return no_dangerous_animal(case).caution(
+            "dangerous_plants" if what is Animal.NOT_AN_ANIMAL else "animal_still_alive"
+        )
+    return from_dangerous_animal(case).caution("keep_away_from_animal")
+
+
+@provision("16.2a")
+def no_dangerous_animal(case: Case) -> Ruling:
+    """A harmless animal, or a danger that is no animal, gives no relief under this Rule."""
+    ruling = no_penalty("16.2a").note("no_free_relief")
+    if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
+        return offer(ruling, *penalty_area_relief(case))
+    return as_it_lies_or_unplayable(ruling, case)
+
+
+@provision("16.2b")
+def from_dangerous_animal(case: Case) -> Ruling:
+    """Relief as from an abnormal course condition; in a penalty area inside it, or with penalty outside."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return in_teeing_area(case)
+    unreasonable = case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]
+    if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
+        return animal_in_penalty_area(case, unreasonable=unreasonable)
+    if unreasonable:
+        return no_relief_from_animal(case)
+    return offer(no_penalty("16.2b(1)"), *condition_relief(case))
+
+
+@provision("16.2b(2)")
+def animal_in_penalty_area(case: Case, *, unreasonable: bool) -> Ruling:
+    """In a penalty area: free relief inside it where there is any, or penalty relief outside."""
+    ruling = no_penalty("16.2b(2)").note("animal_again_after_penalty_relief")
+    if unreasonable:
+        ruling = ruling.under(_no_relief_citation(case))
+    elif case[point_in_penalty_area_exists]:
+        return offer(ruling, in_penalty_area("16.2b(2)"), *penalty_area_relief(case))
+    return offer(ruling, *penalty_area_relief(case))
+
+
+def no_relief_from_animal(case: Case) -> Ruling:
+    """No free relief when the stroke is clearly unreasonable for another reason, or by choice."""
+    return as_it_lies_or_unplayable(no_penalty(_no_relief_citation(case)).note("no_free_relief"), case)
+
+
+def _no_relief_citation(case: Case) -> str:
+    """The exception stood in Rule 16.2a until 2022, and stands in 16.2b(3) since 2023."""
+    return "16.2b(3)" if case.played_since(EDITION_2023) else "16.2a"

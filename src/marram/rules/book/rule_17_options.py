@@ -1,0 +1,54 @@
+"""Rule 17: the relief options for a ball in, or played from, a penalty area."""
+
+from marram.rules.book.relief_options import back_on_the_line, lateral, stroke_and_distance
+from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
+from marram.rules.engine.provision import provision
+from marram.rules.facts.penalty_area import Colour, first_penalty_area_colour, penalty_area_colour
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+
+_OUTSIDE = (Limit.OUTSIDE_PENALTY_AREA,)
+
+
+@provision("17.1d")
+def penalty_area_relief(case: Case) -> tuple[ReliefOption, ...]:
+    """For one stroke: stroke and distance, back on the line or, from a red penalty area, lateral relief."""
+    return (stroke_and_distance("17.1d(1)"), *outside_penalty_area(case))
+
+
+def outside_penalty_area(
+    case: Case, penalty: int = 1, colour: Fact[Colour] = penalty_area_colour
+) -> tuple[ReliefOption, ...]:
+    """The options measured from where the ball last crossed the edge, for ``penalty`` strokes."""
+    line = back_on_the_line(case, "17.1d(2)", Reference.LINE_THROUGH_CROSSING_POINT, penalty, _OUTSIDE)
+    if case[colour] is Colour.YELLOW:
+        return (line,)
+    return line, lateral("17.1d(3)", Reference.CROSSING_POINT, penalty, _OUTSIDE)
+
+
+@provision("17.2a")
+def still_in_penalty_area_relief(case: Case) -> tuple[ReliefOption, ...]:
+    """The usual options for one stroke, or play from where the last stroke outside a penalty area was made."""
+    return (*penalty_area_relief(case), last_stroke_outside("17.2a(2)"))
+
+
+@provision("17.2b")
+def without_dropping_inside(case: Case) -> tuple[ReliefOption, ...]:
+    """For two strokes in all: relief outside the first penalty area, without dropping in it first."""
+    return (
+        *outside_penalty_area(case, 2, first_penalty_area_colour),
+        last_stroke_outside("17.2b(2)", 2),
+    )
+
+
+def last_stroke_outside(citation: str, penalty: int = 1) -> ReliefOption:
+    """Play from where the last stroke from outside a penalty area was made."""
+    return ReliefOption(
+        ReliefKind.STROKE_AND_DISTANCE,
+        citation,
+        Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA,
+        1,
+        (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
+        penalty,
+        Setting.AS_THE_SPOT_ALLOWS,
+    )

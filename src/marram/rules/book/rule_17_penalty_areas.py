@@ -1,0 +1,159 @@
+"""Rule 17: penalty areas."""
+
+from marram.rules.book.relief_options import offer, stroke_and_distance
+from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_17_options import (
+    last_stroke_outside,
+    outside_penalty_area,
+    penalty_area_relief,
+    still_in_penalty_area_relief,
+    without_dropping_inside,
+)
+from marram.rules.book.rule_18_lost import lost_or_out
+from marram.rules.book.rule_19_unplayable import unplayable_relief
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.loose_things import obstruction_removal_moved_ball, removal_moved_ball
+from marram.rules.facts.penalty_area import (
+    AfterPenaltyArea,
+    MovedTo,
+    PenaltyAreaAction,
+    after_penalty_area,
+    certain_in_penalty_area,
+    certain_when_relief_taken,
+    first_penalty_area_colour,
+    found_in_penalty_area,
+    improved_in_penalty_area,
+    last_stroke_from_penalty_area,
+    moved_by_nature_to,
+    penalty_area_action,
+    rested_in_relief_area,
+)
+from marram.rules.facts.relief import relief_ball_played
+from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty, penalty
+
+_STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
+
+
+@provision("17.1b")
+def ball_in_penalty_area(case: Case) -> Ruling:
+    """The ball may be played as it lies without penalty, or relief taken outside for one stroke."""
+    if not case[found_in_penalty_area]:
+        return not_found(case)
+    options = (
+        still_in_penalty_area_relief(case)
+        if case[last_stroke_from_penalty_area]
+        else penalty_area_relief(case)
+    )
+    return offer(no_penalty("17.1b").under("17.1d"), *options).note("penalty_area_like_general_area")
+
+
+@provision("17.1c")
+def not_found(case: Case) -> Ruling:
+    """Penalty relief for a ball not found needs knowledge or virtual certainty; otherwise it is lost."""
+    if not case[certain_in_penalty_area]:
+        return lost_or_out(case).under("17.1c")
+    options = (
+        still_in_penalty_area_relief(case)
+        if case[last_stroke_from_penalty_area]
+        else penalty_area_relief(case)
+    )
+    ruling = offer(no_penalty("17.1c").under("17.1d"), *options, may_play_as_it_lies=False)
+    return ruling.note("original_out_of_play", "provisional_abandoned_if_played")
+
+
+@provision("17.1c")
+def original_found_after_relief(case: Case) -> Ruling | NotCovered:
+    """Once a ball is in play under penalty area relief, the original is out of play wherever it is found."""
+    if case[certain_when_relief_taken]:
+        return no_penalty("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
+    if case[relief_ball_played]:
+        return NotCovered("relief_without_certainty_played", "17.1c")
+    return no_penalty("14.5b").play_as_it_lies().note("lift_ball_dropped_by_mistake")
+
+
+@provision("17.2")
+def played_from_penalty_area(case: Case) -> Ruling:
+    """After a stroke from a penalty area there are more options than usual."""
+    became = case[after_penalty_area]
+    if became in _STILL_INSIDE:
+        ruling = no_penalty("17.2a").under("17.1b")
+        return offer(ruling, *still_in_penalty_area_relief(case)).note("further_relief_after_dropping_inside")
+    if became is AfterPenaltyArea.UNPLAYABLE_OUTSIDE:
+        return unplayable_outside(case)
+    return lost_outside(case)
+
+
+@provision("17.2b")
+def lost_outside(case: Case) -> Ruling:
+    """Lost or out of bounds after a stroke from a penalty area: go back in for one stroke, or outside for two."""
+    return lost_or_out(case, from_penalty_area=True).under("17.2b")
+
+
+@provision("17.2b")
+def unplayable_outside(case: Case) -> Ruling:
+    """An unplayable ball played from a penalty area has the options of Rule 19, and those for two strokes."""
+    ruling = no_penalty("17.2b").under("19.1")
+    options = (*unplayable_relief(case), *without_dropping_inside(case))
+    return offer(ruling, *options).note("further_relief_after_dropping_inside")
+
+
+@provision("17.2")
+def dropped_inside_but_not_played(case: Case) -> Ruling:
+    """A ball dropped in the penalty area under stroke and distance, and not played, leaves relief outside."""
+    ruling = penalty(1, "17.1d(1)").under("17.2").note("two_strokes_in_all")
+    outside = outside_penalty_area(case, 1, first_penalty_area_colour)
+    return offer(ruling, *outside, last_stroke_outside("17.2"))
+
+
+@provision("17.1b")
+def done_in_penalty_area(case: Case) -> Ruling:
+    """The Rules for the general area apply: no special restriction on touching or moving things."""
+    action = case[penalty_area_action]
+    if action is PenaltyAreaAction.TOUCHED_GROUND_OR_WATER:
+        return touched_in_penalty_area(case)
+    if action is PenaltyAreaAction.REMOVED_LOOSE_IMPEDIMENT and case[removal_moved_ball]:
+        return must_go_back(penalty(1, "15.1b"))
+    if action is PenaltyAreaAction.REMOVED_MOVABLE_OBSTRUCTION and case[obstruction_removal_moved_ball]:
+        return must_go_back(no_penalty("15.2a(1)"))
+    if action is PenaltyAreaAction.PLAYED_MOVING_BALL_IN_WATER:
+        return ball_moving_in_water(case)
+    return no_penalty("17.1b").play_as_it_lies()
+
+
+@provision("17.1b")
+def touched_in_penalty_area(case: Case) -> Ruling:
+    """Grounding the club and touching ground, water or plants are allowed if nothing is improved."""
+    if case[improved_in_penalty_area]:
+        return general_penalty("8.1a").play_as_it_lies()
+    return no_penalty("17.1b").play_as_it_lies()
+
+
+@provision("10.1d Exception 3")
+def ball_moving_in_water(_case: Case) -> Ruling:
+    """A ball moving in water may be played without penalty, or relief taken."""
+    return no_penalty("10.1d Exception 3").stroke_counts().play_as_it_lies().note("no_delay_for_moving_ball")
+
+
+@provision("9.3")
+def relief_ball_moved_by_nature(case: Case) -> Ruling:
+    """A dropped ball at rest that natural forces move: played from there in 2019, since 2023 not always."""
+    if not case[rested_in_relief_area]:
+        return never_came_to_rest(case)
+    moved_to = case[moved_by_nature_to]
+    if moved_to is MovedTo.SAME_AREA:
+        return no_penalty("9.3").play_as_it_lies()
+    if case.played_since(EDITION_2023):
+        return must_go_back(no_penalty("9.3 Exception 2"))
+    if moved_to is MovedTo.PENALTY_AREA:
+        return offer(no_penalty("9.3").under("17.1b"), *penalty_area_relief(case))
+    if moved_to is MovedTo.OUT_OF_BOUNDS:
+        return offer(no_penalty("9.3"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+    return no_penalty("9.3").play_as_it_lies()
+
+
+@provision("14.3c(2)")
+def never_came_to_rest(_case: Case) -> Ruling:
+    """A ball that rolled on out of the relief area without stopping is dropped again."""
+    return no_penalty("14.3c(2)").next(Action.DROP_AGAIN).note("place_after_second_drop")

@@ -1,0 +1,187 @@
+"""Rules 18.1 and 18.2: stroke and distance; ball lost or out of bounds."""
+
+from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_16_options import in_bunker, in_general_area, on_putting_green, under_the_ball
+from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.lost import (
+    CrossedArea,
+    ProvisionalState,
+    SecondBall,
+    Whereabouts,
+    all_of_ball_out_of_bounds,
+    crossed_area,
+    identified_in_reasonable_time,
+    late_ball_played,
+    lifted_to_play_again,
+    provisional_state,
+    search_minutes,
+    second_ball,
+    whereabouts,
+)
+from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
+from marram.rules.local_rules.area_e import alternative_option
+from marram.rules.relief_option import ReliefOption
+from marram.rules.ruling import Action, Deadline, Ruling, disqualified, general_penalty, no_penalty, penalty
+
+
+@provision("18.1")
+def play_again_from_previous_spot(case: Case) -> Ruling:
+    """A player may at any time play again from where the previous stroke was made, for one stroke."""
+    done = case[second_ball]
+    if done is SecondBall.NOTHING_YET:
+        return offer(no_penalty("18.1"), stroke_and_distance("18.1"))
+    if done is SecondBall.TEED:
+        return teed_ball_may_be_abandoned(case)
+    return penalty(1, "18.1").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
+
+
+@provision("Clarification 18.1/1")
+def teed_ball_may_be_abandoned(_case: Case) -> Ruling:
+    """A ball in the teeing area is not in play until a stroke is made; the original found may be played."""
+    return offer(no_penalty("Clarification 18.1/1"), stroke_and_distance("18.1")).note(
+        "teed_ball_may_be_abandoned"
+    )
+
+
+@provision("Clarification 18.1/2")
+def lifted_then_played_again(case: Case) -> Ruling:
+    """Playing again from the previous spot does not undo the stroke for lifting the ball without a right."""
+    if case[lifted_to_play_again]:
+        return offer(no_penalty("18.1"), stroke_and_distance("18.1"), may_play_as_it_lies=False)
+    return offer(penalty(1, "9.4b"), stroke_and_distance("18.1"), may_play_as_it_lies=False).note(
+        "replace_or_play_again"
+    )
+
+
+@provision("18.2a(1)")
+def found_in_time(case: Case) -> Ruling:
+    """A ball is lost if it is not found in three minutes; one found in time may be identified later."""
+    if case.at_most(search_minutes, 3) and case[identified_in_reasonable_time]:
+        return no_penalty("18.2a(1)").play_as_it_lies().note("provisional_abandoned_if_played")
+    if case[late_ball_played]:
+        return lost_ball_played(case)
+    return lost_or_out(case)
+
+
+@provision("6.3c(1)")
+def lost_ball_played(_case: Case) -> Ruling:
+    """A ball that is lost is out of play; a stroke at it is a stroke at a wrong ball."""
+    return (
+        general_penalty("6.3c(1)")
+        .under("18.2a(1)", "18.2b")
+        .next(Action.CORRECT_MISTAKE)
+        .stroke_does_not_count()
+        .correct("correct_wrong_ball_when_lost", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)"))
+    )
+
+
+@provision("18.2a(2)")
+def near_boundary(case: Case) -> Ruling:
+    """A ball is out of bounds only when all of it lies outside the boundary edge."""
+    if case[all_of_ball_out_of_bounds]:
+        return lost_or_out(case)
+    return (
+        no_penalty("18.2a(2)")
+        .under("2.1")
+        .play_as_it_lies()
+        .note("may_stand_out_of_bounds", "provisional_abandoned_if_played")
+    )
+
+
+@provision("18.2b")
+def ball_not_found(case: Case) -> Ruling:
+    """Stroke and distance, unless it is known or virtually certain what became of the ball."""
+    certain = case[whereabouts]
+    if certain in (Whereabouts.NOT_KNOWN, Whereabouts.OUT_OF_BOUNDS):
+        return lost_or_out(case)
+    if certain is Whereabouts.PENALTY_AREA_OR_CONDITION:
+        return penalty_area_or_condition(case)
+    if certain is Whereabouts.PENALTY_AREA:
+        return not_found_in_penalty_area(case)
+    if certain is Whereabouts.OUTSIDE_INFLUENCE:
+        return moved_by_outside_influence(case)
+    if certain is Whereabouts.MOVABLE_OBSTRUCTION:
+        return not_found_in_movable_obstruction(case)
+    return not_found_in_condition(case)
+
+
+@provision("18.2b")
+def lost_or_out(case: Case, *, from_penalty_area: bool | None = None) -> Ruling:
+    """A ball lost or out of bounds must be played again from the previous spot, for one stroke.
+
+    Args:
+        case: the case.
+        from_penalty_area: whether the last stroke was made from a penalty area, if that is known already.
+    """
+    provisional = case[provisional_state]
+    if provisional is ProvisionalState.FOUND:
+        return provisional_in_play(case)
+    options = [stroke_and_distance("18.2b")]
+    if case.local_rule("E-5"):
+        options.append(alternative_option())
+    if case[last_stroke_from_penalty_area] if from_penalty_area is None else from_penalty_area:
+        options.extend(without_dropping_inside(case))
+    if provisional is ProvisionalState.LOST_OR_OUT:
+        so_far = penalty(1, "18.2b").note("provisional_lost_too")
+    else:
+        so_far = no_penalty("18.2b")
+    return offer(so_far, *options, may_play_as_it_lies=False).note("original_out_of_play")
+
+
+@provision("18.3c(2)")
+def provisional_in_play(_case: Case) -> Ruling:
+    """The provisional ball has become the ball in play, under stroke and distance."""
+    ruling = no_penalty("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL)
+    return ruling.next(Action.PLAY_PROVISIONAL).note("original_out_of_play")
+
+
+@provision("17.1c")
+def not_found_in_penalty_area(case: Case) -> Ruling:
+    """A ball virtually certain to be in a penalty area has relief there though it was not found."""
+    ruling = offer(no_penalty("17.1c"), *penalty_area_relief(case), may_play_as_it_lies=False)
+    return ruling.note("original_out_of_play", "provisional_abandoned_if_played")
+
+
+@provision("17.1a")
+def penalty_area_or_condition(case: Case) -> Ruling:
+    """Where a penalty area or a condition beside it is as likely, only penalty area relief is left."""
+    numbered = "Clarification 17.1a/1" if case.played_since(EDITION_2023) else "Clarification 17.1a/2"
+    return not_found_in_penalty_area(case).under(numbered)
+
+
+@provision("16.1e")
+def not_found_in_condition(case: Case, instead: ReliefOption | None = None) -> Ruling:
+    """A ball virtually certain to be in an abnormal course condition has free relief though not found."""
+    area = case[crossed_area]
+    if area is CrossedArea.BUNKER:
+        options: tuple[ReliefOption, ...] = in_bunker(case)
+    else:
+        options = (in_general_area() if area is CrossedArea.GENERAL_AREA else on_putting_green(case),)
+    ruling = offer(no_penalty("16.1e"), *options, instead or replay(case), may_play_as_it_lies=False)
+    return ruling.note("measure_from_crossing_point", "original_out_of_play")
+
+
+@provision("15.2b")
+def not_found_in_movable_obstruction(case: Case, instead: ReliefOption | None = None) -> Ruling:
+    """A ball virtually certain to be in or on a movable obstruction has free relief though not found."""
+    under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN))
+    ruling = offer(no_penalty("15.2b"), under, instead or replay(case), may_play_as_it_lies=False)
+    return ruling.note("measure_under_crossing_point", "original_out_of_play")
+
+
+@provision("9.6")
+def moved_by_outside_influence(case: Case, instead: ReliefOption | None = None) -> Ruling:
+    """A ball virtually certain to have been moved by an outside influence is replaced, without penalty."""
+    ruling = no_penalty("9.6").with_options(instead or replay(case)).replace_ball()
+    return ruling.note("outside_influence_or_stroke_and_distance")
+
+
+def replay(case: Case) -> ReliefOption:
+    """Stroke and distance instead: with the provisional ball where one was played, else from the spot."""
+    if case.is_one_of(provisional_state, ProvisionalState.FOUND):
+        return CONTINUE_WITH_PROVISIONAL
+    return stroke_and_distance("18.1")

@@ -1,0 +1,71 @@
+"""Rule 19: unplayable ball."""
+
+from marram.rules.book.relief_options import back_on_the_line, lateral, offer, stroke_and_distance
+from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
+from marram.rules.facts.unplayable import spot_of_ball_known
+from marram.rules.relief_option import Limit, Reference, ReliefOption
+from marram.rules.ruling import Ruling, no_penalty
+
+
+@provision("19.1")
+def unplayable_ball(case: Case) -> Ruling:
+    """Only the player decides that the ball is unplayable, anywhere except in a penalty area."""
+    if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
+        return unplayable_in_penalty_area(case)
+    if not case[spot_of_ball_known]:
+        return spot_not_known(case)
+    options = unplayable_relief(case)
+    if case[last_stroke_from_penalty_area]:
+        options = (*options, *without_dropping_inside(case))
+    return offer(no_penalty("19.1"), *options).note("unplayable_no_guarantee")
+
+
+@provision("17.3")
+def unplayable_in_penalty_area(case: Case) -> Ruling:
+    """A ball in a penalty area has relief under Rule 17 only, never under Rule 16.1, 16.3 or 19."""
+    return offer(no_penalty("17.3"), *penalty_area_relief(case))
+
+
+@provision("19.2")
+def spot_not_known(_case: Case) -> Ruling:
+    """Where the spot of the ball is not known, only stroke and distance is left."""
+    return offer(no_penalty("19.2"), stroke_and_distance("19.2a"), may_play_as_it_lies=False).note(
+        "unplayable_spot_must_be_known"
+    )
+
+
+def as_it_lies_or_unplayable(ruling: Ruling, case: Case) -> Ruling:
+    """Complete ``ruling`` where no other relief is to be had: as it lies, or unplayable ball relief."""
+    return offer(ruling, *unplayable_relief(case))
+
+
+@provision("19.2")
+def unplayable_relief(case: Case) -> tuple[ReliefOption, ...]:
+    """For one stroke: stroke and distance, back on the line, or lateral relief."""
+    if case.is_one_of(area_of_ball, Area.BUNKER):
+        return unplayable_relief_in_bunker(case)
+    return unplayable_relief_outside_bunker(case)
+
+
+def unplayable_relief_outside_bunker(case: Case) -> tuple[ReliefOption, ReliefOption, ReliefOption]:
+    """The three options of Rule 19.2, each for one stroke."""
+    return (
+        stroke_and_distance("19.2a"),
+        back_on_the_line(case, "19.2b"),
+        lateral("19.2c", Reference.BALL),
+    )
+
+
+@provision("19.3")
+def unplayable_relief_in_bunker(case: Case) -> tuple[ReliefOption, ...]:
+    """The same options for one stroke, dropping in the bunker; or for two strokes on the line outside it."""
+    return (
+        stroke_and_distance("19.3a"),
+        back_on_the_line(case, "19.3a", extra_limits=(Limit.IN_BUNKER,)),
+        lateral("19.3a", Reference.BALL, extra_limits=(Limit.IN_BUNKER,)),
+        back_on_the_line(case, "19.3b", penalty=2, extra_limits=(Limit.OUTSIDE_BUNKER,)),
+    )

@@ -1,0 +1,10 @@
+"""Words for the Model Local Rules of area E: special relief procedures."""
+
+PROVISIONS: dict[str, str] = {
+    "E-5": "Where adopted: for a ball lost or out of bounds, instead of going back, drop for two strokes between where it was lost and the fairway; not for a ball in a penalty area, nor for the original once a provisional ball was played.",
+}
+
+NOTES: dict[str, str] = {
+    "alternative_points": "Estimate where the ball came to rest or left the course, and find the nearest fairway point not nearer the hole. Drop in the general area between the lines from the hole through both points, with two club-lengths outside each line, not nearer the hole than where the ball was lost.",
+    "alternative_original_out_of_play": "The ball dropped under the Local Rule is in play; do not play the original even if it is found within three minutes.",
+}

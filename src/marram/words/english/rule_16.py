@@ -1,0 +1,42 @@
+"""Words for Rule 16."""
+
+PROVISIONS: dict[str, str] = {
+    "16.1": "Animal holes, ground under repair, immovable obstructions and temporary water give free relief where they interfere.",
+    "16.1a(1)": "A condition interferes when the ball touches it or is in or on it, when it is in the way of stance or swing or, for a ball on the green only, when it is on the line of play.",
+    "16.1a(2)": "Free relief is to be had anywhere on the course, except for a ball in a penalty area or from a condition out of bounds.",
+    "16.1a(3)": "There is no free relief when something else makes a stroke clearly unreasonable, or when only a clearly unreasonable club, stance, swing or direction brings the interference.",
+    "16.1b": "In the general area, drop within one club-length of the nearest point of complete relief, in the general area and not nearer the hole.",
+    "16.1c": "In a bunker, relief is free inside the bunker, and costs one stroke outside it.",
+    "16.1c(1)": "Free relief in the bunker, with complete relief or, if that cannot be had, as much as the bunker offers.",
+    "16.1c(2)": "For one stroke the ball may be dropped outside the bunker, on the line from the hole through its spot.",
+    "16.1d": "On the putting green the ball is placed on the nearest point of complete relief, on the green or in the general area; failing that, where relief is greatest.",
+    "16.1e": "A ball not found but virtually certain to be in a condition has relief measured from where it last crossed the edge of the condition.",
+    "16.1f(1)": "A ball in a no play zone must not be played there: relief from the condition must be taken.",
+    "16.1f(2)": "When a no play zone is in the way of stance or swing, free relief where allowed, or unplayable ball relief, must be taken.",
+    "16.2": "A dangerous animal near the ball gives free relief wherever the ball lies.",
+    "16.2a": "The animal must be able to do serious harm to a player who plays the ball as it lies; dangers such as a cactus do not count.",
+    "16.2b": "Relief is as from an abnormal course condition, with a special procedure in a penalty area.",
+    "16.2b(1)": "Outside penalty areas, take relief as from an abnormal course condition.",
+    "16.2b(2)": "In a penalty area, free relief inside it, or penalty relief outside it.",
+    "16.2b(3)": "There is no free relief from the animal when something else makes a stroke clearly unreasonable, or only an unreasonable choice brings the danger.",
+    "16.3a(1)": "Embedded ball relief is given in the general area only.",
+    "16.3a(1) Exceptions": "No relief for a ball embedded in sand not cut to fairway height or less, nor when something else makes a stroke clearly unreasonable.",
+    "16.3a(2)": "A ball is embedded only in the pitch-mark of its own last stroke, with a part of it below the level of the ground.",
+    "16.3b": "Drop within one club-length of the spot right behind the embedded ball, in the general area and not nearer the hole.",
+    "16.4": "A ball may be lifted to see whether free relief is allowed, if that is reasonably believed; mark its spot and do not clean it.",
+    "Clarification 16.3b/1": "Until 2022 there was no embedded ball relief if neither the spot right behind the ball nor anything within the club-length was in the general area.",
+}
+
+NOTES: dict[str, str] = {
+    "put_relief_right": "If the ball was put down in a wrong place or a wrong way: lift it and do it right",
+    "no_free_relief": "There is no free relief here.",
+    "no_relief_stroke_unreasonable": "No free relief: apart from this condition, a stroke at the ball would be clearly unreasonable.",
+    "no_relief_unreasonable_choice": "No free relief: only a clearly unreasonable stroke brings the interference.",
+    "measure_from_crossing_point": "Use the estimated point where the ball last crossed the edge of the condition as its spot, and find the nearest point of complete relief from there.",
+    "measure_under_crossing_point": "Measure from the estimated point directly under where the ball last crossed the edge of the obstruction.",
+    "animal_again_after_penalty_relief": "If the danger is there again after penalty relief outside, further relief from it is free.",
+    "keep_away_from_animal": "Keep everybody at a safe distance, and do not try to drive the animal away; call those responsible on the course, or the emergency services.",
+    "animal_still_alive": "Wild animals can react: nobody need go nearer than feels safe.",
+    "dangerous_plants": "Nobody need touch plants or things that can hurt; unplayable ball relief can be taken without retrieving the ball.",
+    "embedded_on_green": "The ball may be marked, lifted and cleaned and the damage repaired; then it goes back on its spot.",
+}

@@ -1,0 +1,31 @@
+"""Words for Rule 17."""
+
+PROVISIONS: dict[str, str] = {
+    "17.1a": "A ball is in a penalty area when any part of it lies in, touches or is above the area.",
+    "17.1b": "A ball in a penalty area may be played as it lies, under the Rules for the general area, or relief taken outside for one stroke.",
+    "17.1c": "Relief for a ball not found needs knowledge or virtual certainty that it is in the penalty area; once another ball is in play, the original must not be played.",
+    "17.1d": "Relief from a penalty area costs one stroke: stroke and distance, back on the line or, from a red one, lateral relief.",
+    "17.1d(1)": "Play a ball from where the previous stroke was made.",
+    "17.1d(2)": "Drop outside the penalty area on the line from the hole through where the ball last crossed its edge, as far back as wished.",
+    "17.1d(3)": "From a red penalty area, drop outside it within two club-lengths of where the ball last crossed its edge.",
+    "17.1e(1)": "A ball in a no play zone of a penalty area must be played from outside the area, with penalty relief.",
+    "17.1e(2)": "When a no play zone is in the way of stance or swing, penalty relief, or free relief inside the penalty area if there is any, must be taken.",
+    "17.2": "A ball played from a penalty area that is still in one, lost, out of bounds or unplayable has extra options.",
+    "17.2a": "If it lies in a penalty area again: the usual options, or play from where the last stroke outside one was made, each for one stroke.",
+    "17.2a(2)": "For one stroke, play from where the last stroke from outside a penalty area was made.",
+    "17.2b": "If it is lost, out of bounds or unplayable outside: stroke and distance for one stroke, or relief outside the penalty area for two in all.",
+    "17.2b(2)": "For two strokes in all, take relief outside the penalty area without dropping a ball in it first.",
+    "17.3": "A ball in a penalty area has no relief from conditions, as embedded, or as unplayable.",
+    "Clarification 17.1a/1": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
+    "Clarification 17.1a/2": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
+}
+
+NOTES: dict[str, str] = {
+    "penalty_area_like_general_area": "As the ball lies: grounding the club, practice swings and removing loose impediments are allowed; improving the conditions is not.",
+    "further_relief_after_dropping_inside": "A player who drops in the penalty area and then would rather not play that ball may still take relief outside, for one stroke more.",
+    "two_strokes_in_all": "The ball dropped inside cost one stroke; relief outside costs one more, two in all. It is measured from where the ball first played from there last crossed the edge.",
+    "no_delay_for_moving_ball": "Do not wait for wind or current to carry the ball to a better place: that is unreasonable delay.",
+    "lift_ball_dropped_by_mistake": "Pick up the ball that was dropped, without penalty, and play the original; it was found in time, and relief here was not allowed.",
+    "relief_without_certainty_played": "A ball was dropped and played under penalty area relief without the certainty that the Rule demands. Whether that is a stroke from a wrong place with stroke and distance added, and whether it was a serious breach, is for the Committee; marram does not compute it.",
+    "check_serious_breach": "Decide whether the player gained a significant advantage; a serious breach must be corrected (Rule 14.7b).",
+}
