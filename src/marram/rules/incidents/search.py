@@ -4,4 +4,45 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "Searching and identifying"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "search_improved_conditions",
+        "Grass, branches or the like were moved or broken in searching for the ball",
+        "7.1a",
+        THEME,
+        "book.rule_07_search:search_improved_conditions",
+        "bent broke trampled bush branch fair search",
+    ),
+    Incident(
+        "sand_moved_in_search",
+        "Sand was moved in trying to find or identify the ball",
+        "7.1b",
+        THEME,
+        "book.rule_07_search:sand_moved_in_search",
+        "bunker buried plugged covered",
+    ),
+    Incident(
+        "identifying_ball",
+        "It must be decided whether a ball found is the player's",
+        "7.2",
+        THEME,
+        "book.rule_07_identifying:identifying_ball",
+        "mark brand number identical tree",
+    ),
+    Incident(
+        "ball_lifted_to_identify",
+        "The player lifted or rotated a ball to identify it",
+        "7.3",
+        THEME,
+        "book.rule_07_identifying:ball_lifted_to_identify",
+        "marked cleaned rotated announce",
+    ),
+    Incident(
+        "ball_moved_in_search",
+        "The ball was moved while somebody tried to find or identify it",
+        "7.4",
+        THEME,
+        "book.rule_07_search:ball_moved_in_search",
+        "kicked trod rough search buried",
+    ),
+)

@@ -1,0 +1,48 @@
+"""Rules 8.2 and 8.3: altering other physical conditions on purpose, for oneself or for another."""
+
+from marram.rules.book.rule_08_restoring import restored_by_original_object, restored_by_removing_object
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions_affecting import (
+    DeliberateAct,
+    Purpose,
+    deliberate_act,
+    original_object_back,
+    other_player_let_it_happen,
+    placed_object_removed,
+    purpose_of_act,
+)
+from marram.rules.ruling import Action, Ruling, Who, general, general_penalty, no_penalty
+
+
+@provision("8.2b")
+def own_conditions_altered(case: Case) -> Ruling:
+    """A player must not alter other conditions on purpose to affect the own ball or a later stroke."""
+    excused = excused_act(case, "8.2b")
+    return excused or general_penalty("8.2b").play_as_it_lies()
+
+
+@provision("8.3b")
+def anothers_conditions_altered(case: Case) -> Ruling:
+    """A player must not improve or worsen another's conditions on purpose, nor steer another's ball."""
+    excused = excused_act(case, "8.3b")
+    if excused:
+        return excused
+    ruling = general_penalty("8.3b").next(Action.PLAY_ON)
+    if case[other_player_let_it_happen]:
+        return ruling.also(general("1.3c(1)", Who.OTHER_PLAYER))
+    return ruling
+
+
+@provision("8.1a")
+def excused_act(case: Case, rule: str) -> Ruling | None:
+    """No breach: nothing of the kind done on purpose, care for the course, or put right before the stroke."""
+    if case.is_one_of(deliberate_act, DeliberateAct.NONE_OF_THESE):
+        return no_penalty(rule).next(Action.PLAY_ON)
+    if case.is_one_of(purpose_of_act, Purpose.CARE_FOR_COURSE):
+        return no_penalty(f"{rule} Exception").next(Action.PLAY_ON)
+    if case.is_one_of(deliberate_act, DeliberateAct.MOVED_FIXED_OBJECT) and case[original_object_back]:
+        return restored_by_original_object(case)
+    if case.is_one_of(deliberate_act, DeliberateAct.PUT_OBJECT_IN_POSITION) and case[placed_object_removed]:
+        return restored_by_removing_object(case)
+    return None

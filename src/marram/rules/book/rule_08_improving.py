@@ -1,0 +1,100 @@
+"""Rule 8.1a: actions that improve the conditions affecting the player's stroke."""
+
+from marram.rules.book.rule_08_allowed import allowed_in_preparing
+from marram.rules.book.rule_08_restoring import restored_by_original_object, restored_by_removing_object
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions_affecting import (
+    Alteration,
+    AlteredPlace,
+    FixedObject,
+    Preparing,
+    alteration,
+    altered_place,
+    conditions_improved,
+    fixed_object,
+    original_object_back,
+    placed_object_removed,
+    preparing_how,
+    was_damage_on_green,
+)
+from marram.rules.ruling import Ruling, general_penalty, no_penalty
+
+_BREACH_IN_BUNKER = (Preparing.GROUNDING_CLUB, Preparing.BACKSWING)
+_OF_ALTERATION = {
+    Alteration.SURFACE: "8.1a(3)",
+    Alteration.SAND_OR_SOIL: "8.1a(4)",
+    Alteration.DEW_FROST_WATER: "8.1a(5)",
+}
+
+
+@provision("8.1a")
+def nothing_gained(_case: Case) -> Ruling:
+    """Without a potential advantage nothing was improved, and there is no breach."""
+    return no_penalty("8.1a").play_as_it_lies()
+
+
+@provision("8.1a(1)")
+def fixed_object_moved(case: Case) -> Ruling:
+    """Moving, bending or breaking what grows or is fixed must not improve the conditions."""
+    if not case[conditions_improved]:
+        return nothing_gained(case)
+    if case.is_one_of(fixed_object, FixedObject.GROWING_OR_ATTACHED):
+        if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
+            return allowed_under(case, "8.1b(8)")
+        allowed_by = allowed_in_preparing(case)
+        if allowed_by:
+            return allowed_under(case, allowed_by)
+    if case[original_object_back]:
+        return restored_by_original_object(case)
+    return general_penalty("8.1a(1)").play_as_it_lies()
+
+
+@provision("8.1a(2)")
+def object_put_in_position(case: Case) -> Ruling:
+    """A loose impediment or movable obstruction must not be put where it improves the conditions."""
+    if not case[conditions_improved]:
+        return nothing_gained(case)
+    if case[placed_object_removed]:
+        return restored_by_removing_object(case)
+    return general_penalty("8.1a(2)").play_as_it_lies()
+
+
+@provision("8.1a")
+def ground_altered(case: Case) -> Ruling:
+    """The surface, sand, soil, dew, frost and water stay as they are; restoring them undoes nothing."""
+    if not case[conditions_improved]:
+        return nothing_gained(case)
+    if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
+        return allowed_under(case, "8.1b(8)")
+    if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and allowed_on_green(case):
+        return allowed_under(case, "8.1b(10)")
+    if case.is_one_of(altered_place, AlteredPlace.BUNKER):
+        if case.is_one_of(preparing_how, *_BREACH_IN_BUNKER):
+            return sand_touched_in_bunker(case)
+        if case.is_one_of(preparing_how, Preparing.BUNKER_CARE_AFTER_PLAY):
+            return allowed_under(case, "8.1b(9)")
+    allowed_by = allowed_in_preparing(case)
+    if allowed_by:
+        return allowed_under(case, allowed_by)
+    return general_penalty(_OF_ALTERATION[case[alteration]]).under("8.1c").play_as_it_lies()
+
+
+@provision("8.1b(10)")
+def allowed_on_green(case: Case) -> bool:
+    """On the green sand and loose soil may be removed and damage repaired, but dew and frost stay."""
+    if case.is_one_of(alteration, Alteration.SAND_OR_SOIL):
+        return True
+    return case.is_one_of(alteration, Alteration.SURFACE) and case[was_damage_on_green]
+
+
+@provision("12.2b(1)")
+def sand_touched_in_bunker(_case: Case) -> Ruling:
+    """In a bunker the club must not touch the sand right by the ball or in the backswing."""
+    return general_penalty("12.2b(1)").under("8.1b(4)", "8.1b(7)").play_as_it_lies()
+
+
+@provision("8.1b")
+def allowed_under(_case: Case, citation: str) -> Ruling:
+    """What a player may do in preparing for a stroke costs nothing, even if it improves the conditions."""
+    return no_penalty(citation).play_as_it_lies()

@@ -1,0 +1,116 @@
+"""Rule 9.4: ball lifted, touched or moved by the player."""
+
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area, moved_by_natural_forces
+from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.cause import (
+    APPLYING_A_RULE,
+    Doing,
+    actions_reasonable,
+    cause_known,
+    moved_while,
+    movement_accidental,
+)
+from marram.rules.facts.movement import (
+    HandledAs,
+    TreePurpose,
+    going_elsewhere,
+    handled_as,
+    handling_allowed,
+    tree_purpose,
+)
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
+
+
+@provision("9.2b(2)")
+def ball_moved_by_player(case: Case) -> Ruling:
+    """Only knowledge or virtual certainty makes the player the cause; else natural forces are."""
+    if not case[cause_known]:
+        return moved_by_natural_forces(case).under("9.2b(2)")
+    return moved_by_player(case)
+
+
+@provision("9.4b")
+def moved_by_player(case: Case) -> Ruling:
+    """Causing the ball at rest to move costs one stroke, and it is replaced, unless an exception applies."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
+    if not case[movement_accidental]:
+        return penalised_for_moving(case)
+    if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return moved_by_accident_on_green(case)
+    if case.is_one_of(moved_while, Doing.SEARCHING):
+        return moved_before_found(case)
+    if case.is_one_of(moved_while, Doing.REMOVING_MOVABLE_OBSTRUCTION):
+        return moved_with_obstruction(case)
+    if case.is_one_of(moved_while, *APPLYING_A_RULE) and case[actions_reasonable]:
+        return moved_while_applying_rule(case)
+    return penalised_for_moving(case)
+
+
+@provision("9.4b")
+def penalised_for_moving(_case: Case) -> Ruling:
+    """One penalty stroke; whoever then plays without replacing gets the general penalty in total."""
+    return must_go_back(penalty(1, "9.4b")).note("general_penalty_in_total")
+
+
+@provision("13.1d(1)")
+def moved_by_accident_on_green(_case: Case) -> Ruling:
+    """On the putting green moving the ball by accident costs nothing (9.4b Exception 3)."""
+    return must_go_back(no_penalty("13.1d(1)").under("9.4b Exception 3"))
+
+
+@provision("7.4")
+def moved_before_found(_case: Case) -> Ruling:
+    """Moving the ball by accident while searching for or identifying it costs nothing."""
+    return must_go_back(no_penalty("7.4").under("9.4b Exception 2"))
+
+
+@provision("15.2a(1)")
+def moved_with_obstruction(_case: Case) -> Ruling:
+    """A ball that moves while a movable obstruction is being removed goes back without penalty."""
+    return must_go_back(no_penalty("15.2a(1)").under("9.4b Exception 4"))
+
+
+@provision("9.4b Exception 4")
+def moved_while_applying_rule(case: Case) -> Ruling:
+    """Off the green, reasonable actions in applying a Rule protect against the penalty."""
+    ruling = must_go_back(no_penalty("9.4b Exception 4"))
+    if case.is_one_of(moved_while, Doing.TAKING_RELIEF):
+        return ruling.note("relief_may_still_be_taken")
+    return ruling
+
+
+@provision("9.4")
+def ball_handled_by_player(case: Case) -> Ruling:
+    """Lifting the ball, or touching it on purpose, costs one stroke where no Rule allows it."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
+    if case.is_one_of(handled_as, HandledAs.ONLY_TOUCHED):
+        return penalty(1, "9.4b").play_as_it_lies()
+    if not case[handling_allowed]:
+        return penalised_for_moving(case)
+    return lifted_as_allowed(case)
+
+
+@provision("9.4b Exception 1")
+def lifted_as_allowed(case: Case) -> Ruling:
+    """A Rule that allows lifting takes the penalty away; the ball goes back unless relief is taken."""
+    ruling = no_penalty("9.4b Exception 1")
+    if case[going_elsewhere]:
+        return ruling.under("9.4a").next(Action.PLAY_ON).note("go_on_under_that_rule")
+    return must_go_back(ruling).note("mark_before_lifting_to_replace")
+
+
+@provision("Clarification 9.4a/1")
+def ball_dislodged_from_tree(case: Case) -> Ruling:
+    """A ball brought down from a tree costs nothing if that served to identify it or to take relief."""
+    if case.is_one_of(tree_purpose, TreePurpose.FIND_OR_IDENTIFY):
+        ruling = must_go_back(no_penalty("7.4").under("Clarification 9.4a/1"))
+        return ruling.note("relief_instead_of_replacing_in_tree")
+    if case.is_one_of(tree_purpose, TreePurpose.TAKE_RELIEF):
+        ruling = no_penalty("9.4b Exception 1").under("Clarification 9.4a/1")
+        return ruling.next(Action.PLAY_ON).note("go_on_under_that_rule")
+    return penalised_for_moving(case).under("Clarification 9.4a/1")
