@@ -4,4 +4,77 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "Wrong ball, other ball, order of play"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "another_ball_put_in_play",
+        "A player put another ball down during the play of a hole",
+        "6.3b",
+        THEME,
+        "book.rule_06_substituted_ball:another_ball_put_in_play",
+        "substituted substitution changed ball new ball putting ball",
+    ),
+    Incident(
+        "original_found_after_substitution",
+        "The original ball was found after another ball was put in play",
+        "6.3b(2)",
+        THEME,
+        "book.rule_06_substituted_ball:original_found_after_substitution",
+        "found lost three minutes dropped ball out of play",
+    ),
+    Incident(
+        "wrong_ball_played",
+        "A wrong ball was played, or may have been",
+        "6.3c(1)",
+        THEME,
+        "book.rule_06_wrong_ball:wrong_ball_played",
+        "wrong ball stray another player's exchanged",
+    ),
+    Incident(
+        "balls_found_exchanged",
+        "Two players finished a hole with each other's ball",
+        "6.3a",
+        THEME,
+        "book.rule_06_wrong_ball:balls_found_exchanged",
+        "exchanged swapped identical unknown where",
+    ),
+    Incident(
+        "ball_played_by_another_player",
+        "The player's ball was played by another player",
+        "6.3c(2)",
+        THEME,
+        "book.rule_06_wrong_ball:ball_played_by_another_player",
+        "stolen wrong ball replace not found",
+    ),
+    Incident(
+        "played_out_of_turn",
+        "A player played out of turn",
+        "6.4",
+        THEME,
+        "book.rule_06_order_of_play:played_out_of_turn",
+        "order of play ready golf cancel stroke recall honour",
+    ),
+    Incident(
+        "whose_turn",
+        "Whose turn is it to play?",
+        "6.4",
+        THEME,
+        "book.rule_06_order_of_play:whose_turn",
+        "order of play honour farthest provisional first",
+    ),
+    Incident(
+        "hole_completed",
+        "Is the hole completed?",
+        "6.5",
+        THEME,
+        "book.rule_06_order_of_play:hole_completed",
+        "holed conceded picked up result decided",
+    ),
+    Incident(
+        "played_on_after_hole",
+        "A player played on after the hole was completed",
+        "6.5",
+        THEME,
+        "book.rule_06_order_of_play:played_on_after_hole",
+        "did not know completed practice continued",
+    ),
+)

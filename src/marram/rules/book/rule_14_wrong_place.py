@@ -1,0 +1,148 @@
+"""Rule 14.7: playing from a wrong place, and how the hole is then completed in stroke play."""
+
+from marram.rules.book.not_corrected import disqualified_or_without_score
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.wrong_place import (
+    BallsPlayed,
+    SecondBallPlace,
+    SeriousBreach,
+    balls_after_wrong_place,
+    facts_reported,
+    failed_to_replay,
+    first_ball_serious,
+    next_hole_started,
+    place_of_second_ball,
+    serious_breach,
+)
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    Ruling,
+    disqualification,
+    disqualified,
+    general,
+    general_penalty,
+    no_penalty,
+)
+
+
+@provision("14.7")
+def ball_played_from_elsewhere(case: Case) -> Ruling:
+    """A ball was played from another place than the Rules require or allow."""
+    if case[failed_to_replay]:
+        return stroke_not_replayed(case)
+    return played_from_wrong_place(case)
+
+
+@provision("Definitions: wrong place")
+def stroke_not_replayed(_case: Case) -> Ruling:
+    """A ball played from where it came to rest, when the stroke had to be replayed, is not in a wrong place."""
+    return (
+        no_penalty("Definitions: wrong place").play_as_it_lies().stroke_counts().note("see_rule_not_replayed")
+    )
+
+
+@provision("14.7a")
+def played_from_wrong_place(case: Case) -> Ruling:
+    """The general penalty; in stroke play the rest depends on whether the breach was serious."""
+    if case.match_play:
+        return general_penalty("14.7a").next(Action.HOLE_OVER)
+    breach = case[serious_breach]
+    if breach is SeriousBreach.NO:
+        return no_serious_breach(case)
+    if breach is SeriousBreach.YES:
+        return serious_breach_in_stroke_play(case)
+    return uncertain_whether_serious(case)
+
+
+@provision("14.7b(1)")
+def no_serious_breach(_case: Case) -> Ruling:
+    """Without a serious breach the hole is played out with the ball played from the wrong place."""
+    return (
+        general_penalty("14.7a")
+        .under("14.7b(1)")
+        .play_as_it_lies()
+        .stroke_counts()
+        .note("do_not_correct_wrong_place")
+    )
+
+
+@provision("14.7b(1)")
+def serious_breach_in_stroke_play(case: Case) -> Ruling:
+    """A serious breach must be corrected by playing out the hole from the right place, in time."""
+    if case.is_one_of(balls_after_wrong_place, BallsPlayed.CORRECTED_BALL_ONLY, BallsPlayed.TWO_BALLS):
+        return corrected_wrong_place(case)
+    if case[next_hole_started]:
+        return disqualified_or_without_score(case, "14.7b(1)")
+    return (
+        general_penalty("14.7a")
+        .under("14.7b(1)")
+        .next(Action.CORRECT_MISTAKE)
+        .stroke_does_not_count()
+        .note("play_out_from_right_place")
+        .correct("correct_serious_breach", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b(1)"))
+    )
+
+
+@provision("14.7b(1)")
+def uncertain_whether_serious(_case: Case) -> Ruling:
+    """In doubt the player should play out both balls, and must report the facts to the Committee."""
+    return (
+        general_penalty("14.7a")
+        .under("14.7b(1)")
+        .next(Action.PLAY_OTHER_BALL)
+        .note("play_out_both_balls")
+        .correct("report_two_balls", Deadline.BEFORE_SCORECARD, disqualified("14.7b(2)"))
+    )
+
+
+@provision("14.7b(2)")
+def corrected_wrong_place(case: Case) -> Ruling:
+    """Facts to be reported: in 2019 after any correction, since 2023 where two balls were played."""
+    if case.played_since(EDITION_2023) and case.is_one_of(
+        balls_after_wrong_place, BallsPlayed.CORRECTED_BALL_ONLY
+    ):
+        return serious_breach_counts_second_ball(case)
+    if case[facts_reported]:
+        return serious_breach_counts_second_ball(case)
+    return disqualification("14.7b(2)").next(Action.HOLE_OVER)
+
+
+@provision("14.7b")
+def second_ball_played(case: Case) -> Ruling:
+    """After a stroke from a wrong place a second ball was played: reported, and which ball counts?"""
+    if not case[facts_reported]:
+        return disqualification("14.7b(2)").next(Action.HOLE_OVER)
+    if case[first_ball_serious]:
+        return serious_breach_counts_second_ball(case)
+    return first_ball_counts(case)
+
+
+@provision("14.7b(3)")
+def first_ball_counts(_case: Case) -> Ruling:
+    """Without a serious breach the first ball counts, with the general penalty; the other is disregarded."""
+    return (
+        general_penalty("14.7a")
+        .under("14.7b(3)")
+        .next(Action.PLAY_ON)
+        .note("first_ball_counts_second_ignored")
+    )
+
+
+@provision("14.7b(3)")
+def serious_breach_counts_second_ball(case: Case) -> Ruling:
+    """With a serious breach the ball played to correct it counts, unless that was a serious breach too."""
+    place = case[place_of_second_ball]
+    if place is SecondBallPlace.WRONG_SERIOUS:
+        return disqualified_or_without_score(case, "14.7b(3)")
+    ruling = (
+        general_penalty("14.7a")
+        .under("14.7b(3)")
+        .next(Action.PLAY_ON)
+        .note("second_ball_counts_first_ignored")
+    )
+    if place is SecondBallPlace.WRONG_NOT_SERIOUS:
+        return ruling.also(general("14.7a")).note("two_general_penalties_on_second_ball")
+    return ruling

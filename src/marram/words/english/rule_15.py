@@ -1,0 +1,42 @@
+"""Words for Rule 15."""
+
+PROVISIONS: dict[str, str] = {
+    "15.1": "This Rule covers loose impediments.",
+    "15.1a": "A loose impediment may be removed anywhere, on the course or off it, and in any way, also with the help of others.",
+    "15.1a Exception 1": "Before a ball from anywhere but the putting green is replaced, a loose impediment whose removal would probably have moved it must not be removed on purpose; that costs one stroke.",
+    "15.1a Exception 2": "A loose impediment must not be removed to affect a ball in motion.",
+    "15.1b": "A ball moved by removing a loose impediment is replaced, for one stroke unless it lay on the putting green or in the teeing area or an exception applies.",
+    "Clarification 15.1a/1": "Where a ball is about to be dropped or placed in taking relief, loose impediments may be removed beforehand.",
+    "15.2": "This Rule gives free relief from movable obstructions.",
+    "15.2a": "A ball in or on a movable obstruction may be lifted, the obstruction removed and a ball put down right underneath.",
+    "15.2a(1)": "A movable obstruction may be removed anywhere and in any way; a ball moved meanwhile is replaced without penalty.",
+    "15.2a(1) Exception 1": "Tee-markers must not be moved while a ball is to be played from that teeing area.",
+    "15.2a(1) Exception 2": "A movable obstruction must not be removed to affect a ball in motion.",
+    "15.2a(2)": "Off the putting green a ball is dropped within one club-length of the point right under where the ball lay, not nearer the hole and in the same area of the course.",
+    "15.2a(3)": "On the putting green a ball is placed on the point right under where the ball lay.",
+    "15.2b": "A ball not found but known or virtually certain to be in or on a movable obstruction may be given up for the same free relief.",
+    "15.3": "Playing without waiting for a helping ball or ball-marker to be moved, or refusing to lift or move one when required, gets the general penalty.",
+    "15.3a": "A ball on the putting green that might help anybody may be lifted, or its owner required to lift it; in stroke play, agreeing to leave it to help a player gets the general penalty once that player has played.",
+    "15.3b(2)": "A player may require a ball that might interfere to be marked and lifted, not cleaned off the putting green, and replaced; lifting one's own ball there without being asked, or a fault in lifting it, costs one stroke.",
+    "15.3c": "A ball-marker that might help or interfere is moved aside by measuring and moved back by the reverse.",
+    "Clarification 15.3a/1": "Agreeing to leave a helping ball is a breach whether or not the players know the Rule.",
+    "Definitions: loose impediment": "A loose impediment is a natural thing that is not attached; sand, loose soil, dew, frost, water and what grows, is embedded or sticks to the ball are none.",
+}
+
+NOTES: dict[str, str] = {
+    "removed_thing_stays_away": "What was removed need not be put back.",
+    "put_tee_marker_back": "See that the tee-marker is put back.",
+    "see_rule_8_for_fixed_objects": "This is no movable obstruction: look at the incidents on improving the conditions.",
+    "remove_obstruction_first": "Remove the obstruction, then put a ball in play right under where the ball lay.",
+    "reference_where_it_entered": "Measure from the point right under where the ball last crossed the edge of the obstruction (estimated).",
+    "do_not_play_original_again": "Once another ball is in play the original must not be played, even if found within three minutes.",
+    "stroke_and_distance_always_open": "Stroke and distance for one penalty stroke is open as well.",
+    "helping_ball_stays_off_green": "Off the putting green nobody may lift a ball, or have it lifted, because it might help.",
+    "only_stroke_play_forbids_agreement": "Only in stroke play is such an agreement forbidden; in a match each side looks after its own rights.",
+    "lift_helping_ball_now": "Mark and lift the ball before the stroke; then there is no penalty.",
+    "lift_before_that_stroke": "Lift the helping ball before the other player's stroke",
+    "lift_when_asked_in_match": "In match play the ball must be lifted when that is required.",
+    "may_play_first": "In stroke play the player may play first instead of lifting the ball.",
+    "replace_after_other_stroke": "Replace the ball on its spot when the other player has played.",
+    "move_marker_by_clubheads": "Move it back by measuring from the new spot and reversing the steps, before the ball is replaced.",
+}
