@@ -57,7 +57,7 @@ def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
     who = Who.EACH_PLAYER if acted_for is SharedCaddie.NEITHER else Who.PLAYER
     level = case[shared_caddie_breach]
     cost = strokes(1, "10.3a(2)", who) if level is BreachLevel.ONE_STROKE else general("10.3a(2)", who)
-    ruling = Ruling().also(cost).next(Action.PLAY_ON)
+    ruling = Ruling().also(cost).under("10.3c").next(Action.PLAY_ON)
     if acted_for is SharedCaddie.NEITHER:
         return ruling
     if acted_for is SharedCaddie.DIRECTED_BY_ONE:

@@ -5,11 +5,12 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.deflection import (
     PuttHit,
+    RestsOn,
     both_on_green,
     hit_on_green_certain,
     on_green_when_at_rest,
     putt_hit,
-    rests_on_person,
+    rests_on,
 )
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import (
@@ -29,8 +30,28 @@ _REPLAYED_IN_2019_ONLY = (PuttHit.PLAYER, PuttHit.CLUB_USED, PuttHit.INSECT)
 @provision("11.1b(1)")
 def deflected_off_green(case: Case) -> Ruling:
     """Played from off the green: as it lies, unless it rests on a person, animal or moving outside influence."""
-    if not case[rests_on_person]:
+    where = case[rests_on]
+    if where is RestsOn.ON_COURSE:
         return no_penalty("11.1a").stroke_counts().play_as_it_lies()
+    if where is RestsOn.AGAINST_ONE_THAT_MOVED:
+        return moved_after_resting_against(case)
+    return rests_on_person_or_moving_thing(case)
+
+
+@provision("Clarification 11.1b/2")
+def moved_after_resting_against(_case: Case) -> Ruling:
+    """A ball that moves with the person or thing it rested against is replaced, without penalty."""
+    return (
+        no_penalty("Clarification 11.1b/2")
+        .stroke_counts()
+        .replace_ball()
+        .correct("replace_where_it_rested", Deadline.BEFORE_STROKE, general("14.7a"))
+    )
+
+
+@provision("11.1b(1)")
+def rests_on_person_or_moving_thing(case: Case) -> Ruling:
+    """Relief is taken right under where the ball first came to rest: dropped, or placed on the green."""
     citation = "11.1b(1)" if case.played_since(EDITION_2023) else "11.1b Exception 1"
     if case[on_green_when_at_rest]:
         return (
@@ -38,6 +59,7 @@ def deflected_off_green(case: Case) -> Ruling:
             .stroke_counts()
             .next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER)
             .note("place_right_under")
+            .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
         )
     option = ReliefOption(
         ReliefKind.UNDER_WHERE_IT_CAME_TO_REST,
@@ -51,6 +73,7 @@ def deflected_off_green(case: Case) -> Ruling:
         .stroke_counts()
         .with_options(option, may_play_as_it_lies=False)
         .next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
+        .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )
 
 

@@ -92,6 +92,7 @@ def deflected_elsewhere(case: Case, ruling: Ruling) -> Ruling:
     where = case[would_have_stopped]
     if where is WouldHaveStopped.OUT_OF_BOUNDS:
         return ruling.with_options(stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+    ruling = ruling.correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     if where is WouldHaveStopped.PUTTING_GREEN:
         return ruling.next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER).note("place_on_estimated_spot")
     option = free("11.2c(1)", Reference.ESTIMATED_SPOT, (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE))

@@ -29,6 +29,7 @@ from marram.rules.ruling import (
     Ruling,
     WhichBall,
     disqualified,
+    general,
     general_penalty,
     no_penalty,
     penalty,
@@ -103,6 +104,7 @@ def wrong_green_relief(_case: Case) -> Ruling:
         .with_options(option, may_play_as_it_lies=False)
         .next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("nearest_point_in_same_area")
+        .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )
 
 

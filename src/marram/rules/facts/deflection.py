@@ -21,6 +21,14 @@ class PuttHit(Enum):
     ANYTHING_ELSE = "anything_else"
 
 
+class RestsOn(Enum):
+    """Where a ball deflected by accident came to rest."""
+
+    ON_COURSE = "on_course"
+    ON_PERSON_OR_MOVING_THING = "on_person_or_moving_thing"
+    AGAINST_ONE_THAT_MOVED = "against_one_that_moved"
+
+
 class Deflector(Enum):
     """Who deliberately deflected or stopped the ball."""
 
@@ -51,11 +59,16 @@ class MovedInPath(Enum):
     EQUIPMENT = "equipment"
 
 
-rests_on_person = yes_no(
-    "rests_on_person",
-    "Did the ball come to rest on a person, an animal or a moving outside influence?",
-    help="In a pocket, a hood, on a cart that moves, in an animal's mouth; resting against something is not on it.",
-    source="11.1b(1)",
+rests_on = choice(
+    "rests_on",
+    "Where did the deflected ball come to rest?",
+    {
+        RestsOn.ON_COURSE: "on the course, or against something that stayed where it was",
+        RestsOn.ON_PERSON_OR_MOVING_THING: "on a person, an animal or a moving outside influence",
+        RestsOn.AGAINST_ONE_THAT_MOVED: "against a person or thing that then moved, and the ball with it",
+    },
+    help="On: in a pocket, a hood, a moving cart, an animal's mouth. Against: leaning on a shoe or a bag.",
+    source="11.1b(1), Clarification 11.1b/2",
 )
 on_green_when_at_rest = yes_no(
     "on_green_when_at_rest",
@@ -103,7 +116,7 @@ deflector = choice(
         Deflector.OTHER_PLAYER: "the opponent or another player, or a caddie of theirs",
         Deflector.OUTSIDER: "a person who is no player or caddie",
     },
-    help="Leaving a person or an object where it may stop the ball, on purpose, counts.",
+    help="Leaving somebody or something in the way on purpose counts. For a ball just dropped see Rule 14.3d.",
     source="11.2a, 11.2b",
 )
 could_be_holed = yes_no(

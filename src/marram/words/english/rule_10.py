@@ -28,6 +28,7 @@ PROVISIONS: dict[str, str] = {
     "10.3a": "A player helped by more than one caddie at a time gets the general penalty for each hole on which that happens; between two holes it counts for the next.",
     "10.3a(1)": "A player may have one caddie at a time, and may change caddies, but not for a moment just to get advice.",
     "10.3a(2)": "What a shared caddie does is done for the player who told the caddie to do it, else for the player whose ball was involved; since 2023, if neither applies, all who share the caddie are answerable.",
+    "10.3c": "A player answers for what the caddie does, and for what the caddie knows.",
     "10.3b": "A caddie may do some things always, some only when authorised each time, and some not at all.",
     "10.3b(1)": "A caddie may always carry, search, advise, clean, care for the course, repair the green, attend the flagstick, and remove loose impediments and movable obstructions, within the limits that bind the player.",
     "10.3b(2)": "Only with the player's authority, given each time, may a caddie restore worsened conditions or lift a ball off the green that is to be replaced.",

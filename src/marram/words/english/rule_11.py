@@ -8,6 +8,7 @@ PROVISIONS: dict[str, str] = {
     "11.1b Exception 2": "A stroke from the green does not count, and is replayed, when the ball is known or virtually certain to have hit a person, animal or movable obstruction on the green; ball-markers, balls at rest, the flagstick and its attendant are left out.",
     "11.1b(1)": "A ball played from off the green is played as it lies, but not if it comes to rest on a person, an animal or a moving outside influence: then relief is taken right under it.",
     "11.1b(2)": "A ball played from the green is played as it lies, but the stroke is replayed when the ball is known or virtually certain to have hit, on the green, another person, a movable obstruction or an animal; the player, the club used, ball-markers, balls at rest, the flagstick and its attendant, and insects are left out.",
+    "Clarification 11.1b/2": "A ball that came to rest against a person or thing and moves when that moves is replaced; nobody gets a penalty for it.",
     "D-7": "This Local Rule of the 2019 book leaves out the player, the club used for the stroke, and insects from what makes a stroke from the green be replayed.",
     "11.2a Exception": "In match play nobody is penalised for stopping a ball that had no reasonable chance to be holed, if that was a concession or only holing it would have tied the hole.",
     "11.2b": "A player who deliberately deflects or stops any ball in motion, or whose caddie does, gets the general penalty.",
@@ -21,6 +22,8 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "place_right_under": "Place the ball on the spot right under where it first came to rest, as when replacing a ball; estimate the spot.",
+    "relief_before_stroke": "Take the relief described before playing",
+    "replace_where_it_rested": "Replace the ball on the spot where it had come to rest",
     "unless_stopped_on_purpose": "If the attendant stopped it on purpose, or the flagstick was left there on purpose, look up: the ball hit the flagstick.",
     "other_ball_is_replaced": "The ball that was hit is replaced on its original spot.",
     "replay_the_putt": "Play again from where the stroke was made, with the original ball or another",
