@@ -185,7 +185,7 @@ def _thirds_by_rank(values: NDArray[np.float64]) -> NDArray[np.intp]:
     """Return 0, 1 or 2 for the third of the values with the lowest, middle and highest rank."""
     rank = np.empty(len(values), dtype=np.intp)
     rank[np.argsort(values, kind="stable")] = np.arange(len(values))
-    return 3 * rank // len(values)
+    return np.asarray(3 * rank // len(values), dtype=np.intp)
 
 
 def _from_trouble(course: Course, places: NDArray[np.float64]) -> NDArray[np.float64]:

@@ -17,7 +17,8 @@ class LocalPlane:
     The projection is azimuthal equidistant on WGS 84 (Snyder, *Map Projections: A Working Manual*, USGS
     Professional Paper 1395, chapter 25). Distances from the centre are exact; elsewhere the scale error
     at ``r`` metres from the centre is at most about (r / R)² / 6, R being the earth's radius: 4 parts in a
-    hundred million at 3 km.
+    hundred million at 3 km. Between two places within 2 km of the centre that is at most a millimetre
+    (tested against geodesics).
 
     Attributes:
         longitude: of the centre, degrees east.
