@@ -1,0 +1,137 @@
+"""Lateral relief (Rules 17.1d(3), 19.2c), against closed forms."""
+
+from math import acos, hypot, pi, sqrt
+
+import pytest
+
+from marram.errors import BadPlace
+from marram.relief import Bound, Drawn, NeedsPlace, Place, Player, relief_areas
+from tests.relief.ground_for_tests import (
+    HOLE,
+    IN_2023,
+    LATERAL_IN_BUNKER,
+    LATERAL_PENALTY_AREA,
+    LATERAL_UNPLAYABLE,
+    PLAYER,
+    course,
+)
+
+
+def draw(option, ball=None, **places):
+    (answer,) = relief_areas(course(), 1, ball, [option], played_on=IN_2023, player=PLAYER, **places)
+    return answer
+
+
+def lens(r, big_r, d):
+    """Area common to two circles of radii r and R whose centres are d apart (elementary geometry)."""
+    first = r**2 * acos((d * d + r * r - big_r**2) / (2 * d * r))
+    second = big_r**2 * acos((d * d + big_r**2 - r * r) / (2 * d * big_r))
+    triangle = 0.5 * sqrt((-d + r + big_r) * (d + r - big_r) * (d - r + big_r) * (d + r + big_r))
+    return first + second - triangle
+
+
+def test_unplayable_ball_in_the_open_gets_the_circle_less_the_lens_about_the_hole():
+    """The area is πr² less what the circle about the hole through the ball cuts from it."""
+    ball = (3.0, 60.0)
+    area = draw(LATERAL_UNPLAYABLE, ball).areas[0]
+    apart = hypot(ball[0] - HOLE[0], ball[1] - HOLE[1])
+    r = 2 * PLAYER.club_length
+
+    expected = pi * r * r - lens(r, apart, apart)
+
+    assert area.radius == pytest.approx(2.3)
+    assert area.area_m2 == pytest.approx(expected, abs=2 * pi * r * area.arc_error)
+    assert area.area_m2 <= expected
+
+
+def test_penalty_area_edge_straight_through_the_reference_point_leaves_one_side():
+    """On a straight edge running at the hole, less than a quarter of the circle on the dry side is left.
+
+    Edge x = 20, play north, reference (20, 80), hole (0, 200): the picture must equal a sum over thin strips
+    of the exact chord lengths west of the edge and not nearer the hole.
+    """
+    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.0, 80.0)).areas[0]
+    r, apart = 2.3, hypot(20, 120)
+    strips, width = 0.0, r / 20000
+    for i in range(20000):
+        x = 20 - (i + 0.5) * width
+        low = 80 - sqrt(r * r - (x - 20) ** 2)
+        high = min(80 + sqrt(r * r - (x - 20) ** 2), 200 - sqrt(apart**2 - x * x))
+        strips += max(0.0, high - low) * width
+
+    assert area.area_m2 == pytest.approx(strips, abs=0.002)
+
+
+def test_a_place_is_in_by_distance_where_the_picture_falls_short():
+    """A point on the true circle is inside although a chord of the picture leaves it out."""
+    area = draw(LATERAL_UNPLAYABLE, (3.0, 60.0)).areas[0]
+
+    assert area.contains(3.0, 60.0 - 2.3).inside
+    assert not area.contains(3.0, 60.0 - 2.302).inside
+
+
+def test_failures_name_the_limit_and_by_how_much():
+    """A place 3 m straight towards the hole fails the size by 0.7 m and is 3 m nearer the hole."""
+    area = draw(LATERAL_UNPLAYABLE, (0.0, 60.0)).areas[0]
+    verdict = area.contains(0.0, 63.0)
+
+    assert not verdict.inside
+    assert {one.bound: round(one.outside_by, 6) for one in verdict.failures} == {
+        Bound.SIZE: 0.7,
+        Bound.NOT_NEARER: 3.0,
+    }
+    assert verdict.margin == pytest.approx(-3.0)
+
+
+def test_the_same_penalty_area_is_not_part_of_it():
+    """A place in the penalty area that relief is taken from is outside, however near."""
+    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.0, 80.0)).areas[0]
+
+    assert area.contains(19.0, 79.0).inside
+    assert [one.bound for one in area.contains(21.0, 79.0).failures] == [Bound.AREA]
+
+
+def test_in_a_bunker_it_ends_at_the_edge():
+    """Lateral relief in a bunker stays in the bunker (Rule 19.3a)."""
+    area = draw(LATERAL_IN_BUNKER, (-7.0, 150.0)).areas[0]
+
+    assert area.contains(-7.5, 149.0).inside
+    assert [one.bound for one in area.contains(-5.5, 149.5).failures] == [Bound.AREA]
+
+
+def test_without_a_crossing_point_it_is_asked_for():
+    """The crossing point is never guessed from the spot of the ball."""
+    answer = draw(LATERAL_PENALTY_AREA, (25.0, 80.0))
+
+    assert answer == NeedsPlace(LATERAL_PENALTY_AREA, (Place.CROSSING_POINT,))
+
+
+def test_a_crossing_point_near_the_edge_is_moved_onto_it_and_said():
+    """A point tapped 0.4 m beside the edge becomes the nearest point of the edge."""
+    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.4, 80.0)).areas[0]
+
+    assert area.reference == (20.0, 80.0)
+    assert "relief.crossing_point_moved_onto_edge" in area.assumed
+
+
+def test_a_crossing_point_far_from_any_edge_is_refused():
+    """A point 10 m from every penalty area cannot be where a ball crossed an edge."""
+    with pytest.raises(BadPlace, match=r"not on the edge of a penalty area"):
+        draw(LATERAL_PENALTY_AREA, entry_xy=(10.0, 80.0))
+
+
+def test_the_number_of_club_lengths_is_the_options():
+    """With another club the area grows with it."""
+    (answer,) = relief_areas(
+        course(), 1, (3.0, 60.0), [LATERAL_UNPLAYABLE], played_on=IN_2023, player=Player(club_length=1.0)
+    )
+
+    assert isinstance(answer, Drawn)
+    assert answer.areas[0].radius == pytest.approx(2.0)
+
+
+@pytest.mark.parametrize("length", [0.0, 0.3, 1.4, float("nan")])
+def test_a_club_length_that_cannot_be_is_refused(length):
+    """Clubs other than putters measure 18 to 48 inches (Equipment Rules)."""
+    with pytest.raises(BadPlace, match="club-length"):
+        Player(club_length=length)
