@@ -29,6 +29,10 @@ class PenaltyKind(Enum):
     """Loss of hole in match play, two strokes otherwise."""
     LOSS_OF_HOLE = "loss_of_hole"
     DISQUALIFICATION = "disqualification"
+    HOLES_DEDUCTED = "holes_deducted"
+    """Holes deducted from the match score (Rule 4.1b), or from the result in Par/Bogey until 2022."""
+    POINTS_DEDUCTED = "points_deducted"
+    """Points deducted from the total in Stableford (Rule 21.1c until 2022)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +43,8 @@ class Penalty:
     citation: str
     who: Who = Who.PLAYER
     strokes: int = 0
-    """Number of strokes for ``STROKES``; 2 for ``GENERAL`` (as it counts in stroke play); else 0."""
+    """Number of strokes for ``STROKES``; 2 for ``GENERAL`` (as it counts in stroke play); the number of holes
+    or points where those are deducted; else 0."""
 
 
 class Action(Enum):
@@ -301,6 +306,16 @@ def disqualified(citation: str, who: Who = Who.PLAYER) -> Penalty:
 def loss_of_hole(citation: str, who: Who = Who.PLAYER) -> Penalty:
     """Loss of the hole, where the Rules name it as such (match play)."""
     return Penalty(PenaltyKind.LOSS_OF_HOLE, citation, who)
+
+
+def holes_deducted(count: int, citation: str, who: Who = Who.PLAYER) -> Penalty:
+    """``count`` holes deducted from the match score or the result of the round."""
+    return Penalty(PenaltyKind.HOLES_DEDUCTED, citation, who, count)
+
+
+def points_deducted(count: int, citation: str, who: Who = Who.PLAYER) -> Penalty:
+    """``count`` points deducted from the total of the round."""
+    return Penalty(PenaltyKind.POINTS_DEDUCTED, citation, who, count)
 
 
 def no_penalty(citation: str) -> Ruling:

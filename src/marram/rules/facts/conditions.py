@@ -78,6 +78,9 @@ LOCAL_RULES: dict[str, Fact[bool]] = {
         "D-3": "no relief when a wrong green interferes with the stance only",
         "D-7": "no replay when a putt hits the player, the club or an insect",
         "E-5": "alternative to stroke and distance",
+        "G-5": "distance-measuring devices forbidden",
+        "G-9": "replacing only a broken or significantly damaged club",
+        "L-1": "softer penalty for hole scores not certified",
     }.items()
 }
 """Whether each Model Local Rule is in force, by its published code."""

@@ -4,4 +4,69 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "Resolving doubt and disputes"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "two_balls",
+        "A player in doubt played two balls",
+        "20.1c(3)",
+        THEME,
+        "book.rule_20_two_balls:two_balls",
+        "uncertain second ball which counts",
+    ),
+    Incident(
+        "ruling_requested_in_match",
+        "A player asks for a ruling: is it in time?",
+        "20.1b",
+        THEME,
+        "book.rule_20_rulings:ruling_requested_in_match",
+        "claim match play late",
+    ),
+    Incident(
+        "decided_among_players",
+        "The players decided a Rules question among themselves",
+        "20.1b(1)",
+        THEME,
+        "book.rule_20_rulings:decided_among_players",
+        "agreement without referee",
+    ),
+    Incident(
+        "breach_by_another_kept_quiet",
+        "A player said nothing about another player's breach",
+        "20.1c(2)",
+        THEME,
+        "book.rule_20_rulings:breach_by_another_kept_quiet",
+        "protect the field",
+    ),
+    Incident(
+        "referee_disputed",
+        "A player disagrees with the referee's ruling",
+        "20.2a",
+        THEME,
+        "book.rule_20_rulings:referee_disputed",
+        "second opinion appeal",
+    ),
+    Incident(
+        "ruling_was_wrong",
+        "A ruling or the Committee was wrong",
+        "20.2d",
+        THEME,
+        "book.rule_20_rulings:ruling_was_wrong",
+        "wrong ruling administrative mistake",
+    ),
+    Incident(
+        "found_after_result",
+        "A breach came to light after the result",
+        "20.2e",
+        THEME,
+        "book.rule_20_rulings:found_after_result",
+        "closed final late disqualification",
+    ),
+    Incident(
+        "not_in_the_rules",
+        "The situation is not covered by the Rules",
+        "20.3",
+        THEME,
+        "book.rule_20_rulings:not_in_the_rules",
+        "equity reasonable fair",
+    ),
+)

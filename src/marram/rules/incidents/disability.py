@@ -4,4 +4,45 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "Players with disabilities"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "blind_player",
+        "Help for a player who is blind",
+        "25.2",
+        THEME,
+        "book.rule_25_disability:blind_player",
+        "aide coach vision",
+    ),
+    Incident(
+        "amputee_player",
+        "A player who is an amputee",
+        "25.3",
+        THEME,
+        "book.rule_25_disability:amputee_player",
+        "prosthesis anchoring",
+    ),
+    Incident(
+        "mobility_device",
+        "A player with an assistive mobility device",
+        "25.4",
+        THEME,
+        "book.rule_25_disability:mobility_device",
+        "wheelchair crutch cane aide",
+    ),
+    Incident(
+        "wheeled_device_relief",
+        "Relief for a player with a wheeled mobility device",
+        "25.4m",
+        THEME,
+        "book.rule_25_disability:wheeled_device_relief",
+        "wheelchair lateral bunker unplayable",
+    ),
+    Incident(
+        "intellectual_disability",
+        "A player with an intellectual disability",
+        "25.5",
+        THEME,
+        "book.rule_25_disability:intellectual_disability",
+        "aide supervisor",
+    ),
+)

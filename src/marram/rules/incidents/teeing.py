@@ -4,4 +4,53 @@ from marram.rules.incidents.incident import Incident
 
 THEME = "The teeing area"
 
-INCIDENTS: tuple[Incident, ...] = ()
+INCIDENTS: tuple[Incident, ...] = (
+    Incident(
+        "began_outside_teeing_area",
+        "A player began the hole from outside the teeing area",
+        "6.1b",
+        THEME,
+        "book.rule_06_teeing_area:began_outside_teeing_area",
+        "in front of tee-markers wrong tee",
+    ),
+    Incident(
+        "fell_off_tee",
+        "The ball fell or was knocked off the tee",
+        "6.2b(5)",
+        THEME,
+        "book.rule_06_teeing_area:fell_off_tee",
+        "before stroke practice swing",
+    ),
+    Incident(
+        "ball_in_play_in_teeing_area",
+        "After a stroke the ball still lies near the tee",
+        "6.2b(6)",
+        THEME,
+        "book.rule_06_teeing_area:ball_in_play_in_teeing_area",
+        "missed air shot topped",
+    ),
+    Incident(
+        "tee_marker_moved",
+        "A player moved a tee-marker",
+        "6.2b(4)",
+        THEME,
+        "book.rule_06_teeing_area:tee_marker_moved",
+        "marker in the way",
+    ),
+    Incident(
+        "teeing_area_improved",
+        "A player improved something in the teeing area",
+        "6.2b(3)",
+        THEME,
+        "book.rule_06_teeing_area:teeing_area_improved",
+        "grass divot branch pressed down",
+    ),
+    Incident(
+        "teed_wrongly",
+        "A player teed the ball on something else than a tee",
+        "6.2b(2)",
+        THEME,
+        "book.rule_06_teeing_area:teed_wrongly",
+        "non-conforming tee",
+    ),
+)

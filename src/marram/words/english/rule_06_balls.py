@@ -21,9 +21,6 @@ PROVISIONS: dict[str, str] = {
     "6.4d(2)": "Away from the teeing area a provisional ball is played right after the previous stroke, unless the player waits before deciding.",
     "6.5": "A hole is completed by holing out; in match play also when the next stroke is conceded or the result is decided. Play continued without knowing that costs nothing.",
     "Definitions: wrong ball": "Any ball is a wrong ball except the player's ball in play, a provisional ball not yet abandoned, and a second ball played in stroke play under a Rule.",
-    "21.1c": "In Stableford some failures mean no points for the hole instead of disqualification: not holing out, and not correcting a wrong teeing area, a wrong ball or a serious breach.",
-    "21.2c": "In Maximum Score the same failures mean the maximum score for the hole.",
-    "21.3c": "In Par/Bogey the same failures mean that the hole is lost.",
 }
 
 NOTES: dict[str, str] = {

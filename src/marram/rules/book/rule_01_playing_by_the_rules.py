@@ -1,0 +1,84 @@
+"""Rule 1: conduct, and playing by the Rules."""
+
+from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.conduct import (
+    CodePenalty,
+    HowInvolved,
+    WhoIgnored,
+    code_penalty,
+    how_involved,
+    knew_it_applied,
+    played_before_known_wrong,
+    reasonable_judgement,
+    someone_had_started,
+    who_ignored,
+)
+from marram.rules.ruling import Action, Deadline, Judgement, NotCovered, Ruling, Who, general, no_penalty
+
+
+@provision("1.2b")
+def conduct(case: Case) -> Ruling | Judgement:
+    """A Code of Conduct sets its own penalties; without one only disqualification can follow."""
+    provided = case[code_penalty]
+    if provided is CodePenalty.ONE_STROKE:
+        return one_stroke("1.2b")
+    if provided is CodePenalty.GENERAL:
+        return in_breach("1.2b")
+    if provided is CodePenalty.DISQUALIFICATION:
+        return out("1.2b")
+    if provided is CodePenalty.WARNING:
+        return free("1.2b").note("conduct_warning")
+    return serious_misconduct(case)
+
+
+@provision("1.2a")
+def serious_misconduct(_case: Case) -> Judgement:
+    """Whether an act was serious misconduct contrary to the spirit of the game is the Committee's to judge."""
+    return Judgement(
+        "1.2a",
+        "committee",
+        ("misconduct_far_from_norm", "misconduct_severe_enough", "misconduct_no_lesser_penalty"),
+        (free("1.2a"), out("1.2a")),
+    )
+
+
+@provision("1.3b(1)")
+def ignored_a_rule(case: Case) -> Ruling:
+    """Knowingly leaving a penalty out, or agreeing to ignore a Rule, means disqualification."""
+    if not case[knew_it_applied]:
+        return free("1.3b(1)").note("apply_the_penalty_itself")
+    if case[who_ignored] is WhoIgnored.PLAYER_ALONE:
+        return out("1.3b(1)")
+    return agreed_to_ignore(case)
+
+
+@provision("1.3b(1)")
+def agreed_to_ignore(case: Case) -> Ruling:
+    """All who agreed are disqualified once one of them has started the round."""
+    if case[someone_had_started]:
+        return out("1.3b(1)", Who.EACH_PLAYER)
+    return free("1.3b(1)").note("call_off_agreement_before_start")
+
+
+@provision("1.3c(1)")
+def other_person_acted(case: Case) -> Ruling | NotCovered:
+    """A player answers for what others do at the player's request, or with the player's silent consent."""
+    if case.is_one_of(how_involved, HowInvolved.NEITHER):
+        return free("1.3c(1)").note("act_of_outside_influence")
+    return NotCovered("as_if_player_had_acted", "1.3c(1)")
+
+
+@provision("1.3b(2)")
+def estimate_wrong(case: Case) -> Ruling | NotCovered:
+    """A reasonable estimate of a spot, line, area or distance stands even if later shown to be wrong."""
+    if not case[played_before_known_wrong]:
+        return (
+            no_penalty("1.3b(2)")
+            .next(Action.CORRECT_MISTAKE)
+            .correct("estimate_anew", Deadline.BEFORE_STROKE, general("14.7a"))
+        )
+    if case[reasonable_judgement]:
+        return no_penalty("1.3b(2)").play_as_it_lies().stroke_counts()
+    return NotCovered("rule_as_wrong_place", "1.3b(2)")

@@ -1,0 +1,144 @@
+"""Rule 3.3: stroke play: the scorecard, and holing out."""
+
+from marram.rules.book.correctable import correct_before_next_hole
+from marram.rules.book.not_corrected import disqualified_or_without_score
+from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.scorecard import (
+    CardFault,
+    HandicapShown,
+    HoleScore,
+    UnknownPenalty,
+    card_fault,
+    card_strokes_affected,
+    competition_closed,
+    handicap_shown,
+    hole_result_affected,
+    marker_at_fault,
+    returned_score,
+    too_late_to_correct,
+    why_too_low,
+)
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
+
+_SCORED_BY_HOLE = {
+    FormOfPlay.STABLEFORD: ("21.1b(2)", "no_points_on_hole"),
+    FormOfPlay.MAXIMUM_SCORE: ("21.2b(2)", "maximum_on_hole"),
+    FormOfPlay.PAR_BOGEY: ("21.3b(2)", "hole_counts_as_lost"),
+}
+
+
+@provision("3.3b(3)")
+def hole_score_wrong(case: Case) -> Ruling:
+    """A returned score too high stands; one too low, or none, disqualifies, with one exception."""
+    if case.match_play:
+        return free("3.3b").note("no_scorecard_in_match_play")
+    returned = case[returned_score]
+    if returned is HoleScore.HIGHER:
+        return free("3.3b(3)").note("higher_score_stands")
+    if returned is HoleScore.NONE:
+        return no_score_returned(case)
+    return score_too_low(case)
+
+
+@provision("3.3b(3)")
+def no_score_returned(case: Case) -> Ruling:
+    """Without a score for a hole the player is out, except where a hole may go unscored."""
+    if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
+        return out("3.3b(3)")
+    citation, note = _SCORED_BY_HOLE[case[form_of_play]]
+    return free(citation).note(note)
+
+
+@provision("3.3b(3)")
+def score_too_low(case: Case) -> Ruling:
+    """A score too low disqualifies, unless only unknown penalty strokes were left out."""
+    if not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY) and not case[hole_result_affected]:
+        citation, _ = _SCORED_BY_HOLE[case[form_of_play]]
+        return free(citation).note("too_low_without_effect")
+    if case.is_one_of(why_too_low, UnknownPenalty.PENALTY_NOT_KNOWN):
+        return unknown_penalty_left_out(case)
+    return out("3.3b(3)")
+
+
+@provision("3.3b(3) Exception")
+def unknown_penalty_left_out(case: Case) -> Ruling:
+    """Penalty strokes the player did not know of are added while the competition is open."""
+    if case[competition_closed]:
+        return free("20.2e(2)").under("3.3b(3) Exception").note("score_stands_after_close")
+    return free("3.3b(3) Exception").note("add_the_penalty_strokes")
+
+
+@provision("3.3b(2)")
+def scorecard_fault(case: Case) -> Ruling | Judgement:
+    """Both must certify, the card is returned promptly and not changed; totals are the Committee's."""
+    fault = case[card_fault]
+    if fault is CardFault.TOTAL_WRONG:
+        return free("3.3b(4)").note("committee_adds_up")
+    if fault is CardFault.MARKER_KNEW_SCORE_WRONG:
+        return marker_certified_wrong_score(case)
+    if fault is CardFault.CHANGED_AFTER_RETURN or fault is CardFault.CHANGED_WITHOUT_AGREEMENT:
+        return out("3.3b(2)")
+    if case[marker_at_fault]:
+        return free("3.3b(2) Exception")
+    if fault is CardFault.NOT_RETURNED_PROMPTLY:
+        return out("3.3b(2)")
+    return not_certified(case)
+
+
+@provision("3.3b(2)")
+def not_certified(case: Case) -> Ruling:
+    """Hole scores not certified disqualify, unless a Local Rule softens it."""
+    if case.local_rule("L-1"):
+        return in_breach("L-1").under("3.3b(2)").note("last_hole_gets_penalty")
+    return out("3.3b(2)")
+
+
+@provision("3.3b(1)")
+def marker_certified_wrong_score(_case: Case) -> Judgement:
+    """A marker who is a player and knowingly certifies a wrong score risks disqualification for misconduct."""
+    return Judgement(
+        "1.2a", "committee", ("marker_knew", "marker_gained_nothing"), (out("1.2a"), free("1.2a"))
+    )
+
+
+@provision("3.3b(4)")
+def card_handicap_wrong(case: Case) -> Ruling:
+    """Until 2022 the player answered for the handicap on the card; since 2023 the Committee does."""
+    if case.played_since(EDITION_2023):
+        return free("3.3b(4)").note("committee_works_out_handicap")
+    shown = case[handicap_shown]
+    if shown is HandicapShown.NONE:
+        return out("3.3b(4)").note("out_of_net_competition_only")
+    if shown is HandicapShown.TOO_HIGH and case[card_strokes_affected]:
+        return out("3.3b(4)").note("out_of_net_competition_only")
+    if shown is HandicapShown.TOO_LOW:
+        return free("3.3b(4)").note("lower_handicap_stands")
+    return free("3.3b(4)")
+
+
+@provision("3.3c")
+def did_not_hole_out(case: Case) -> Ruling:
+    """In stroke play every hole is holed out; a mistake is put right before another hole is begun."""
+    if case.match_play:
+        return no_penalty("6.5").next(Action.HOLE_OVER).note("picked_up_in_match")
+    if not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
+        return hole_without_score(case)
+    if case[too_late_to_correct]:
+        return disqualified_or_without_score(case, "3.3c")
+    ruling = no_penalty("3.3c").next(Action.CORRECT_MISTAKE).note("lifted_ball_costs_a_stroke")
+    return correct_before_next_hole(case, ruling, "hole_out", "3.3c")
+
+
+@provision("3.3c")
+def hole_without_score(case: Case) -> Ruling:
+    """Where a hole may go unscored, picking up ends it without penalty."""
+    citation, note = {
+        FormOfPlay.STABLEFORD: ("21.1b(1)", "no_points_on_hole"),
+        FormOfPlay.MAXIMUM_SCORE: ("21.2b(1)", "maximum_on_hole"),
+        FormOfPlay.PAR_BOGEY: ("21.3b(1)", "hole_counts_as_lost"),
+    }[case[form_of_play]]
+    return no_penalty(citation).next(Action.HOLE_OVER).note(note)

@@ -1,0 +1,153 @@
+"""Rules 4.2 and 4.3: the ball, and the use of other equipment."""
+
+from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.equipment import (
+    BallDamage,
+    BallFault,
+    BallSetDown,
+    Equipment,
+    LiftingFault,
+    ball_damage,
+    ball_fault,
+    ball_set_down,
+    equipment_breach_again,
+    equipment_use,
+    green_map_within_limits,
+    lifting_fault,
+    medical_use_accepted,
+    stroke_at_ball_counted,
+)
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    Ruling,
+    WhichBall,
+    general,
+    general_penalty,
+    no_penalty,
+    penalty,
+)
+
+_ALLOWED = (
+    Equipment.WEATHER_REPORT,
+    Equipment.EARLIER_INFORMATION,
+    Equipment.AUDIO_UNRELATED,
+    Equipment.PLAIN_GLOVE_OR_TOWEL,
+    Equipment.STRETCHING,
+)
+
+
+@provision("4.2a")
+def ball_doubtful(case: Case) -> Ruling:
+    """A stroke at a ball that does not conform, or was deliberately altered, disqualifies."""
+    fault = case[ball_fault]
+    if fault is BallFault.NOTHING:
+        return free("4.2a(1)").note("ball_may_come_from_anyone")
+    citation = "4.2a(1)" if fault is BallFault.NOT_CONFORMING else "4.2a(2)"
+    if case[stroke_at_ball_counted]:
+        return out(citation)
+    return free(citation).note("play_a_conforming_ball")
+
+
+@provision("4.2b")
+def ball_broke(_case: Case) -> Ruling:
+    """A ball that breaks into pieces after a stroke: the stroke does not count and is played again."""
+    return (
+        no_penalty("4.2b")
+        .stroke_does_not_count()
+        .next(Action.REPLAY, WhichBall.ORIGINAL_OR_ANOTHER)
+        .note("play_another_ball_same_spot")
+        .correct("play_from_where_stroke_was", Deadline.BEFORE_STROKE, general("14.7a"))
+    )
+
+
+@provision("4.2c(1)")
+def lifted_to_see_damage(case: Case) -> Ruling:
+    """A ball believed cut or cracked may be lifted to look at it: marked first, and not cleaned."""
+    fault = case[lifting_fault]
+    if fault is LiftingFault.NONE:
+        return _back(no_penalty("4.2c(1)"))
+    if fault is not LiftingFault.NOT_MARKED and case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return _back(no_penalty("13.1b").under("4.2c(1)"))
+    return _back(penalty(1, "4.2c(1)"))
+
+
+def _back(ruling: Ruling) -> Ruling:
+    return (
+        ruling.replace_ball()
+        .note("other_ball_only_if_cut_or_cracked")
+        .correct("put_ball_back", Deadline.BEFORE_STROKE, general("14.7a"))
+    )
+
+
+@provision("4.2c(2)")
+def damaged_ball_changed(case: Case) -> Ruling:
+    """Only a ball clearly cut or cracked on the hole being played may be changed on that hole."""
+    if case[ball_damage] is BallDamage.CUT_OR_CRACKED_ON_HOLE:
+        return no_penalty("4.2c(2)").next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER)
+    down = case[ball_set_down]
+    if down is BallSetDown.ANOTHER_PLAYED:
+        return damaged_ball_changed_wrongly(case)
+    ruling = no_penalty("4.2c(2)").replace_ball()
+    if down is BallSetDown.ORIGINAL:
+        return ruling.note("other_ball_between_holes")
+    otherwise = damaged_ball_changed_wrongly(case).penalties[0]
+    return ruling.under("14.5a").correct("change_ball_back", Deadline.BEFORE_STROKE, otherwise)
+
+
+@provision("6.3b")
+def damaged_ball_changed_wrongly(case: Case) -> Ruling:
+    """A stroke at a ball wrongly substituted: the general penalty until 2022, one stroke since."""
+    begin = penalty(1, "6.3b") if case.played_since(EDITION_2023) else general_penalty("6.3b")
+    return begin.under("4.2c(2)").play_as_it_lies().stroke_counts().note("finish_hole_with_other_ball")
+
+
+@provision("4.3a")
+def equipment_used(case: Case) -> Ruling:
+    """Equipment may help, but not replace a skill or judgement that the game asks for."""
+    if case.is_one_of(equipment_use, *_ALLOWED):
+        return free("4.3a")
+    use = case[equipment_use]
+    if use is Equipment.DISTANCE_OR_DIRECTION:
+        return distance_device(case)
+    if use is Equipment.GREEN_MAP:
+        return green_map(case)
+    if use is Equipment.MEDICAL:
+        return medical_equipment(case)
+    return equipment_breach(case, "4.3a")
+
+
+@provision("4.3a(1)")
+def distance_device(case: Case) -> Ruling:
+    """Distance and direction may be measured, unless a Local Rule forbids distance devices."""
+    if case.local_rule("G-5"):
+        return equipment_breach(case, "G-5")
+    return free("4.3a(1)")
+
+
+@provision("Clarification 4.3a/1")
+def green_map(case: Case) -> Ruling:
+    """Putting-green reading material is limited in size and scale."""
+    if case[green_map_within_limits]:
+        return free("Clarification 4.3a/1")
+    return equipment_breach(case, "4.3a").under("Clarification 4.3a/1")
+
+
+@provision("4.3b")
+def medical_equipment(case: Case) -> Ruling:
+    """Equipment used for a medical reason is allowed if it gives no unfair advantage."""
+    if case[medical_use_accepted]:
+        return free("4.3b")
+    return equipment_breach(case, "4.3a").under("4.3b")
+
+
+@provision("4.3")
+def equipment_breach(case: Case, citation: str) -> Ruling:
+    """The first breach gets the general penalty, a second and unrelated one disqualification."""
+    if case[equipment_breach_again]:
+        return out(citation)
+    return in_breach(citation).note("equipment_between_holes_next_hole")

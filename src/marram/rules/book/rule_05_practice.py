@@ -1,0 +1,78 @@
+"""Rules 5.2 and 5.5: practice before, between and during rounds."""
+
+from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.round import (
+    PracticeBefore,
+    Struck,
+    WhenPractised,
+    day_of_play_over,
+    practice_allowed_when_stopped,
+    practice_breach_again,
+    practice_delayed_play,
+    practised_before,
+    practised_from_bunker,
+    putt_or_chip_nearby,
+    struck,
+    when_practised,
+)
+from marram.rules.ruling import Judgement, NotCovered, Ruling
+
+
+@provision("5.2")
+def practised_before_round(case: Case) -> Ruling | Judgement:
+    """Before a match practice on the course is free; on a day of stroke play it is restricted."""
+    if case.match_play:
+        return free("5.2a").note("look_for_practice_local_rule")
+    return practised_before_stroke_play(case)
+
+
+@provision("5.2b")
+def practised_before_stroke_play(case: Case) -> Ruling | Judgement:
+    """Practice on the course before the day's last round ends: general penalty, then disqualification."""
+    what = case[practised_before]
+    if what is PracticeBefore.EXEMPT or case[day_of_play_over]:
+        return free("5.2b").note("look_for_practice_local_rule")
+    if what is PracticeBefore.GREEN_TESTED and case.played_since(EDITION_2023):
+        return Judgement(
+            "5.2b",
+            "committee",
+            ("green_tested_2023",),
+            (free("5.2b"), in_breach("5.2b").note("on_first_hole")),
+        )
+    if case[practice_breach_again]:
+        return out("5.2b")
+    return in_breach("5.2b").note("on_first_hole", "look_for_practice_local_rule")
+
+
+@provision("5.5")
+def practised_during_round(case: Case) -> Ruling | NotCovered:
+    """What is no practice stroke is free; the rest depends on when it is made."""
+    if not case.is_one_of(struck, Struck.BALL_FOR_PRACTICE):
+        return free("5.5a").note("not_a_practice_stroke")
+    when = case[when_practised]
+    if when is WhenPractised.PLAYING_HOLE:
+        return in_breach("5.5a")
+    if when is WhenPractised.BETWEEN_HOLES:
+        return practised_between_holes(case)
+    return practised_while_stopped(case)
+
+
+@provision("5.5b")
+def practised_between_holes(case: Case) -> Ruling | NotCovered:
+    """Between holes: putts and chips near the green just played or the next tee, never from a bunker."""
+    if not case[putt_or_chip_nearby] or case[practised_from_bunker]:
+        return in_breach("5.5b").note("on_next_hole")
+    if case[practice_delayed_play]:
+        return NotCovered("rule_on_delay", "5.5b")
+    return free("5.5b").note("look_for_local_rule_i_2")
+
+
+@provision("5.5c")
+def practised_while_stopped(case: Case) -> Ruling:
+    """While play is stopped: off the course, as between holes, or where the Committee allows."""
+    if case[practice_allowed_when_stopped]:
+        return free("5.5c")
+    return in_breach("5.5c").note("on_next_hole_if_between")

@@ -1,0 +1,48 @@
+"""Rule 24: team competitions."""
+
+from marram.rules.book.plain_outcomes import free, in_breach
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.forms import (
+    TeamAdvice,
+    advice_giver_allowed,
+    stood_behind_with_player,
+    team_advice,
+    team_members_may_advise,
+)
+from marram.rules.ruling import Ruling
+
+
+@provision("24.4")
+def advice_in_team(case: Case) -> Ruling:
+    """In a team competition an advice giver may be named; playing team members may not advise each other."""
+    what = case[team_advice]
+    if what is TeamAdvice.ASKED_ADVICE_GIVER:
+        return asked_advice_giver(case)
+    if what is TeamAdvice.ADVICE_GIVER_STOOD_BEHIND:
+        return advice_giver_stood_behind(case)
+    return team_members_advised(case)
+
+
+@provision("24.4a")
+def asked_advice_giver(case: Case) -> Ruling:
+    """Only a person named under the Local Rule may be asked."""
+    if case[advice_giver_allowed]:
+        return free("24.4a")
+    return in_breach("10.2a").under("24.4a")
+
+
+@provision("24.4a")
+def advice_giver_stood_behind(case: Case) -> Ruling:
+    """The restriction on standing behind the player holds for an advice giver as well."""
+    if case[stood_behind_with_player]:
+        return in_breach("10.2b(4)").under("24.4a", "1.3c(1)")
+    return free("1.3c(1)").under("24.4a")
+
+
+@provision("24.4c")
+def team_members_advised(case: Case) -> Ruling:
+    """Playing team members who are not partners do not advise each other."""
+    if case[team_members_may_advise]:
+        return free("24.4c")
+    return in_breach("10.2a").under("24.4c")

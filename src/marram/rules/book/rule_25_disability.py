@@ -1,0 +1,178 @@
+"""Rule 25: modifications for players with disabilities."""
+
+from dataclasses import replace
+
+from marram.rules.book.plain_outcomes import free, in_breach
+from marram.rules.book.relief_options import back_on_the_line, lateral, offer
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.disability import (
+    AideAct,
+    AmputeeAct,
+    BlindHelp,
+    DeviceAct,
+    WheeledRelief,
+    aide_act,
+    amputee_act,
+    behind_helped_during_stroke,
+    blind_help,
+    cannot_swing_without_anchoring,
+    carried_on_holes,
+    device_accepted,
+    device_act,
+    modifications_adopted,
+    player_eligible,
+    sand_tested_or_improved,
+    supervisor_gave_advice,
+    wheeled_relief,
+)
+from marram.rules.relief_option import Limit, Reference
+from marram.rules.ruling import NotCovered, Ruling, general_penalty, no_penalty
+
+
+@provision("25.1")
+def modifications_apply(case: Case) -> bool:
+    """Since 2023 the modifications apply everywhere; before, only where the Committee adopted them."""
+    if not case.played_since(EDITION_2023) and not case[modifications_adopted]:
+        return False
+    return case[player_eligible]
+
+
+@provision("25.2")
+def blind_player(case: Case) -> Ruling | NotCovered:
+    """A player who is blind may have help from an aide, aiming, in bunkers and with the ball."""
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    act = case[blind_help]
+    if act is BlindHelp.OBJECT_LEFT:
+        return in_breach("10.2b(3)").under("25.2c")
+    if act is BlindHelp.AIDE_BEHIND:
+        return in_breach("10.2b(4)").under("25.2d") if case[behind_helped_during_stroke] else free("25.2d")
+    if act is BlindHelp.SAND_TOUCHED:
+        return in_breach("12.2b(1)").under("25.2f") if case[sand_tested_or_improved] else free("25.2f")
+    if act is BlindHelp.SECOND_AIDE:
+        return second_aide(case, "25.2b")
+    if act is BlindHelp.AIDE_CARRIED_CLUBS:
+        return aide_carried_clubs(case, "25.2e")
+    return free(
+        {
+            BlindHelp.AIM_STANCE_ADVICE: "25.2a",
+            BlindHelp.OBJECT_REMOVED: "25.2c",
+            BlindHelp.LIFTED_ON_GREEN: "25.2g",
+            BlindHelp.DROPPED_BY_OTHER: "25.2h",
+        }[act]
+    )
+
+
+@provision("25.3")
+def amputee_player(case: Case) -> Ruling | NotCovered:
+    """A player who is an amputee may use a prosthesis, anchor if need be, and have the ball put down."""
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    act = case[amputee_act]
+    if act is AmputeeAct.PROSTHESIS:
+        return free("25.3a") if case[device_accepted] else in_breach("4.3a").under("25.3a")
+    if act is AmputeeAct.ANCHORED:
+        return free("25.3b") if case[cannot_swing_without_anchoring] else in_breach("10.1b").under("25.3b")
+    return free("25.3c" if act is AmputeeAct.DROPPED_BY_OTHER else "25.3d")
+
+
+@provision("25.4")
+def mobility_device(case: Case) -> Ruling | NotCovered:
+    """A player who uses an assistive mobility device may use it for stance and stroke, and have help."""
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    act = case[device_act]
+    if act is DeviceAct.SECOND_AIDE:
+        return second_aide(case, "25.4c")
+    if act is DeviceAct.AIDE_CARRIED_CLUBS:
+        return aide_carried_clubs(case, "25.4j")
+    if act is DeviceAct.ANCHORED:
+        return free("25.4h") if case[cannot_swing_without_anchoring] else in_breach("10.1b").under("25.4h")
+    if act is DeviceAct.BALL_MOVED_BY_DEVICE:
+        return NotCovered("rule_on_ball_moved", "9.4b")
+    breaches = {
+        DeviceAct.STANCE_BUILT: ("8.1a", "25.4g"),
+        DeviceAct.DEVICE_ON_LINE: ("10.1c", "25.4i"),
+        DeviceAct.SAND_TESTED: ("12.2b(1)", "25.4l"),
+    }
+    if act in breaches:
+        deciding, modified = breaches[act]
+        return general_penalty(deciding).under(modified).play_as_it_lies()
+    return free(
+        {
+            DeviceAct.HELP_WITH_POSITION: "25.4a",
+            DeviceAct.LIFTED_ON_GREEN: "25.4a",
+            DeviceAct.DROPPED_BY_OTHER: "25.4a",
+            DeviceAct.STANCE_WITH_DEVICE: "25.4g",
+            DeviceAct.SAND_TOUCHED: "25.4l",
+            DeviceAct.REPLACED_WITH_EQUIPMENT: "25.4e",
+        }[act]
+    )
+
+
+@provision("25.4")
+def wheeled_device_relief(case: Case) -> Ruling:
+    """With a wheeled device lateral relief is four club-lengths, and leaving a bunker costs one stroke."""
+    modified = modifications_apply(case)
+    wanted = case[wheeled_relief]
+    if wanted is WheeledRelief.OUT_OF_BUNKER:
+        return out_of_bunker(case, modified)
+    reference, plain = (
+        (Reference.CROSSING_POINT, "17.1d(3)")
+        if wanted is WheeledRelief.LATERAL_RED_PENALTY_AREA
+        else (Reference.BALL, "19.2c")
+    )
+    extra = (Limit.OUTSIDE_PENALTY_AREA,) if wanted is WheeledRelief.LATERAL_RED_PENALTY_AREA else ()
+    return lateral_with_device(modified, reference, plain, extra)
+
+
+def lateral_with_device(modified: bool, reference: Reference, plain: str, extra: tuple[Limit, ...]) -> Ruling:
+    """Lateral relief of four club-lengths where the modification applies, else of two."""
+    option = lateral("25.4m" if modified else plain, reference, extra_limits=extra)
+    if modified:
+        option = replace(option, club_lengths=4)
+    citation = "25.4m" if modified else plain
+    return offer(no_penalty(citation).under(plain), option)
+
+
+@provision("19.3b")
+def out_of_bunker(case: Case, modified: bool) -> Ruling:
+    """Back on the line out of the bunker: two strokes, or one for this player."""
+    option = back_on_the_line(
+        case,
+        "25.4n" if modified else "19.3b",
+        penalty=1 if modified else 2,
+        extra_limits=(Limit.OUTSIDE_BUNKER,),
+    )
+    return offer(no_penalty("25.4n" if modified else "19.3b").under("19.3b"), option)
+
+
+@provision("25.5")
+def intellectual_disability(case: Case) -> Ruling | NotCovered:
+    """A player with an intellectual disability may have an aide; a supervisor is for several players."""
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    act = case[aide_act]
+    if act is AideAct.SECOND_AIDE:
+        return second_aide(case, "25.5a")
+    if act is AideAct.AIDE_CARRIED_CLUBS:
+        return aide_carried_clubs(case, "25.5c")
+    if act is AideAct.SUPERVISOR_HELPED:
+        return in_breach("10.2a").under("25.5b") if case[supervisor_gave_advice] else free("25.5b")
+    return free("25.5a" if act is AideAct.ADVICE_AND_HELP else "25.5d")
+
+
+@provision("25.6")
+def second_aide(_case: Case, citation: str) -> Ruling:
+    """More than one aide at a time: the general penalty for each hole, as for a second caddie."""
+    return in_breach(citation).under("10.3a(1)").note("for_each_hole_of_breach")
+
+
+@provision("25.6")
+def aide_carried_clubs(case: Case, citation: str) -> Ruling:
+    """Beside a caddie, an aide who carries or handles clubs counts as a second caddie."""
+    if case[carried_on_holes]:
+        return free(citation)
+    return in_breach("10.3a(1)").under(citation).note("for_each_hole_of_breach")

@@ -1,0 +1,270 @@
+"""Facts about other forms of play, partners and teams (Rules 21 to 24)."""
+
+from enum import Enum
+
+from marram.rules.engine.fact import DecidedBy, choice, number, yes_no
+
+
+class Maximum(Enum):
+    """How the Committee set the maximum for a hole."""
+
+    FIXED = "fixed"
+    MULTIPLE_OF_PAR = "multiple_of_par"
+    NET_DOUBLE_BOGEY = "net_double_bogey"
+
+
+class Uncorrected(Enum):
+    """A mistake that was not corrected in time."""
+
+    HOLING_OUT = "holing_out"
+    TEEING_AREA = "teeing_area"
+    WRONG_BALL = "wrong_ball"
+    WRONG_PLACE = "wrong_place"
+    WRONG_ORDER = "wrong_order"
+
+
+class Cancelled(Enum):
+    """In Three-Ball, in which matches the stroke was cancelled."""
+
+    NEITHER = "neither"
+    ONE = "one"
+    BOTH = "both"
+
+
+class Completed(Enum):
+    """How many partners completed the hole."""
+
+    BOTH = "both"
+    ONE = "one"
+    NEITHER = "neither"
+
+
+class LastInPlay(Enum):
+    """In a match without a ball holed, whose player was last to pick up or go out of the hole."""
+
+    THIS_SIDE = "this_side"
+    OTHER_SIDE = "other_side"
+    NOT_KNOWN = "not_known"
+
+
+class SideBreach(Enum):
+    """Which breach one partner of a Four-Ball side made."""
+
+    CLUBS = "clubs"
+    WRONG_BALL = "wrong_ball"
+    ONE_STROKE = "one_stroke"
+    GENERAL = "general"
+
+
+class WhomElse(Enum):
+    """Whom else the breach of one partner concerned."""
+
+    HELPED_PARTNER = "helped_partner"
+    HURT_OPPONENT = "hurt_opponent"
+    NEITHER = "neither"
+
+
+class SideCard(Enum):
+    """What is wrong with a Four-Ball scorecard."""
+
+    NOT_IDENTIFIED = "not_identified"
+    SCORE_THAT_COUNTS_TOO_LOW = "score_that_counts_too_low"
+    OTHER_SCORE_WRONG = "other_score_wrong"
+
+
+class Arrived(Enum):
+    """When an absent partner came."""
+
+    BETWEEN_HOLES = "between_holes"
+    DURING_HOLE = "during_hole"
+
+
+class TeamAdvice(Enum):
+    """How advice was asked for or given in a team competition."""
+
+    ASKED_ADVICE_GIVER = "asked_advice_giver"
+    ADVICE_GIVER_STOOD_BEHIND = "advice_giver_stood_behind"
+    BETWEEN_TEAM_PLAYERS = "between_team_players"
+
+
+strokes_over_target = number(
+    "strokes_over_target",
+    "How many strokes over the fixed target score was the hole? (Below it: a negative number.)",
+    help="Strokes made and penalty strokes, less handicap strokes, minus the target (par unless set otherwise).",
+    source="21.1b(1)",
+    unit="strokes",
+    decided_by=DecidedBy.COMMITTEE,
+    minimum=-10,
+)
+holed_out = yes_no(
+    "holed_out",
+    "Did the player hole out under the Rules?",
+    help="Picking up, or a mistake not corrected in time, is not holing out.",
+    source="21.1b(1), 21.2b(1), 21.3b(1)",
+)
+maximum_set_as = choice(
+    "maximum_set_as",
+    "How has the Committee set the maximum for a hole?",
+    {
+        Maximum.FIXED: "a fixed number of strokes",
+        Maximum.MULTIPLE_OF_PAR: "a multiple of par",
+        Maximum.NET_DOUBLE_BOGEY: "net double bogey",
+    },
+    help="See the Terms of the Competition.",
+    source="21.2a",
+    decided_by=DecidedBy.COMMITTEE,
+)
+maximum_reached = yes_no(
+    "maximum_reached",
+    "Was the score for the hole, with penalty strokes, the maximum or more?",
+    help="Count strokes and penalty strokes.",
+    source="21.2b(1)",
+)
+uncorrected_mistake = choice(
+    "uncorrected_mistake",
+    "Which mistake was not corrected in time?",
+    {
+        Uncorrected.HOLING_OUT: "the hole was not holed out",
+        Uncorrected.TEEING_AREA: "the hole was begun from outside the teeing area",
+        Uncorrected.WRONG_BALL: "a wrong ball was played",
+        Uncorrected.WRONG_PLACE: "a ball was played from a wrong place, a serious breach",
+        Uncorrected.WRONG_ORDER: "in Foursomes a stroke was made in the wrong order",
+    },
+    help="In time: before beginning another hole; on the last hole, before returning the scorecard.",
+    source="3.3c, 6.1b(2), 6.3c, 14.7b, 22.3",
+    decided_by=DecidedBy.COMMITTEE,
+)
+could_still_be_holed = yes_no(
+    "could_still_be_holed",
+    "Was there any reasonable chance that the ball in motion would be holed?",
+    help="Or was the ball not needed for a point, the maximum or a tie?",
+    source="21.1d, 21.2d, 21.3d",
+)
+cancelled_in = choice(
+    "cancelled_in",
+    "In which of the two matches was the stroke out of turn cancelled?",
+    {
+        Cancelled.NEITHER: "in neither",
+        Cancelled.ONE: "in one of them",
+        Cancelled.BOTH: "in both",
+    },
+    help="Only the opponent who should have played may cancel, promptly.",
+    source="21.4b",
+)
+partners_completed = choice(
+    "partners_completed",
+    "How many of the partners holed out or otherwise completed the hole under the Rules?",
+    {
+        Completed.BOTH: "both",
+        Completed.ONE: "one",
+        Completed.NEITHER: "neither",
+    },
+    help="Ask both; a wrong ball not corrected does not complete the hole.",
+    source="23.2a",
+)
+other_side_lost_hole = yes_no(
+    "other_side_lost_hole",
+    "Had the other side conceded or otherwise lost the hole, or completed it with no ball either?",
+    help="If so, the hole is not simply lost.",
+    source="23.2a",
+)
+last_in_play = choice(
+    "last_in_play",
+    "Neither side holed a ball: whose player was last to pick up or to be out of the hole?",
+    {
+        LastInPlay.THIS_SIDE: "a player of this side",
+        LastInPlay.OTHER_SIDE: "a player of the other side",
+        LastInPlay.NOT_KNOWN: "it cannot be established",
+    },
+    help="Ask all four players for the order.",
+    source="Clarification 23.2a/1",
+    decided_by=DecidedBy.COMMITTEE,
+)
+other_side_conceded = yes_no(
+    "other_side_conceded",
+    "Had the other side conceded the hole or otherwise lost it first?",
+    help="A hole already won stays won.",
+    source="23.2a",
+)
+side_breach = choice(
+    "side_breach",
+    "What penalty did the one partner get?",
+    {
+        SideBreach.CLUBS: "for too many, shared, added or replaced clubs (Rule 4.1b)",
+        SideBreach.WRONG_BALL: "the general penalty for a wrong ball (Rule 6.3c)",
+        SideBreach.ONE_STROKE: "one penalty stroke for another breach",
+        SideBreach.GENERAL: "the general penalty for another breach",
+    },
+    help="First rule on the breach itself, then here on whom it falls.",
+    source="23.9a",
+)
+whom_else = choice(
+    "whom_else",
+    "Did the breach help the partner's play, or hurt an opponent's?",
+    {
+        WhomElse.HELPED_PARTNER: "it helped the partner's play",
+        WhomElse.HURT_OPPONENT: "it hurt an opponent's play",
+        WhomElse.NEITHER: "neither",
+    },
+    help="For instance sand brushed from a line of play that the partner shares.",
+    source="23.9a(2)",
+)
+side_card = choice(
+    "side_card",
+    "What is wrong with the side's scorecard?",
+    {
+        SideCard.NOT_IDENTIFIED: "a hole score is not identified to the partner who made it",
+        SideCard.SCORE_THAT_COUNTS_TOO_LOW: "the score that counts for the side on a hole is too low",
+        SideCard.OTHER_SCORE_WRONG: "only a score that does not count for the side is wrong",
+    },
+    help="Look which partner's score counts on each hole.",
+    source="23.2b",
+    decided_by=DecidedBy.COMMITTEE,
+)
+arrived = choice(
+    "arrived",
+    "When did the absent partner arrive?",
+    {
+        Arrived.BETWEEN_HOLES: "between two holes",
+        Arrived.DURING_HOLE: "after the hole had begun",
+    },
+    help="Match: once any player in the match has begun it. Stroke play: once the partner has.",
+    source="23.4",
+)
+played_the_hole = yes_no(
+    "played_the_hole",
+    "Did that partner make a stroke on the hole?",
+    help="Advice and help are allowed.",
+    source="23.4",
+)
+advice_giver_allowed = yes_no(
+    "advice_giver_allowed",
+    "Does a Local Rule let the team name an advice giver, and is this the person named?",
+    help="Model Local Rule H-2; the person must have been named to the Committee.",
+    source="24.4a",
+    decided_by=DecidedBy.COMMITTEE,
+)
+team_advice = choice(
+    "team_advice",
+    "What happened?",
+    {
+        TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
+        TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
+        TeamAdvice.BETWEEN_TEAM_PLAYERS: "two players of the team, both playing, asked or gave advice",
+    },
+    help="Partners on a side may always advise each other.",
+    source="24.4",
+)
+stood_behind_with_player = yes_no(
+    "stood_behind_with_player",
+    "Did the player ask for it, or see it and not try to stop it?",
+    help="Otherwise the player is not answerable for it.",
+    source="24.4a, 1.3c(1)",
+)
+team_members_may_advise = yes_no(
+    "team_members_may_advise",
+    "Does a Local Rule let team members in the same group advise each other, and was it so?",
+    help="Model Local Rule H-5, only where scores count for the team alone.",
+    source="24.4c",
+    decided_by=DecidedBy.COMMITTEE,
+)

@@ -1,0 +1,12 @@
+"""Words for Rule 22."""
+
+PROVISIONS: dict[str, str] = {
+    "22.3": "In Foursomes partners alternate in teeing off and on each hole. A stroke in the wrong order gets the general penalty and in stroke play is corrected before another hole is begun; otherwise disqualification.",
+    "22.5": "In Foursomes partners may share clubs if they have no more than 14 together.",
+}
+
+NOTES: dict[str, str] = {
+    "right_partner_plays_from_first_wrong_spot": "The right partner plays from where the first stroke in the wrong order was made; strokes in the wrong order do not count.",
+    "penalties_do_not_change_order": "Penalty strokes do not change whose turn it is.",
+    "right_partner_plays": "The right partner plays from that spot.",
+}

@@ -1,0 +1,42 @@
+"""Words for Rule 25 (until 2022: the modified Rules for players with disabilities, where adopted)."""
+
+PROVISIONS: dict[str, str] = {
+    "25.1": "Since 2023 Rule 25 applies in every competition to players who are eligible in one of its categories; before, the modified Rules applied only where the Committee had adopted them.",
+    "25.2": "Modifications for players who are blind.",
+    "25.2a": "An aide may help a player who is blind with stance and aim, and may give advice.",
+    "25.2b": "A player who is blind has only one aide at a time.",
+    "25.2c": "An object may be set down to help a player who is blind with aim or stance, if removed before the stroke.",
+    "25.2d": "Aide or caddie may stand in the restricted area behind the ball of a player who is blind, without helping in the stroke itself.",
+    "25.2e": "Beside a caddie, the aide of a player who is blind does not carry or handle clubs, except to help with stance or alignment or as a courtesy.",
+    "25.2f": "A player who is blind may touch sand in front of or behind the ball and in the backswing, without testing or improving.",
+    "25.2g": "The aide of a player who is blind may lift the ball on the putting green without being asked.",
+    "25.2h": "A player who is blind may authorize any person, in general, to drop, place and replace the ball.",
+    "25.3": "Modifications for players who are amputees.",
+    "25.3a": "An artificial limb is no breach if there is a medical reason and the Committee finds no unfair advantage.",
+    "25.3b": "A player who is an amputee and cannot swing most clubs otherwise may anchor the club.",
+    "25.3c": "A player who is an amputee may authorize any person, in general, to drop, place and replace the ball.",
+    "25.3d": "A player who is an amputee may replace the ball with another piece of equipment.",
+    "25.4": "Modifications for players who use assistive mobility devices.",
+    "25.4a": "Others may help such a player to take position, may be generally authorized to drop, place and replace, and the aide may lift the ball on the putting green.",
+    "25.4c": "A player who uses an assistive mobility device has only one aide at a time.",
+    "25.4e": "Such a player may replace the ball with another piece of equipment.",
+    "25.4g": "The device may be placed firmly and dug in a reasonable amount; building a stance for it is not allowed.",
+    "25.4h": "Such a player who cannot swing most clubs otherwise may anchor the club.",
+    "25.4i": "The device must not deliberately stand across or on the line of play behind the ball.",
+    "25.4j": "Beside a caddie, the aide does not carry or handle clubs, except to help with stance or as a courtesy.",
+    "25.4l": "The device must not be used to test bunker sand; touching it otherwise is allowed.",
+    "25.4m": "With a wheeled device lateral relief from a red penalty area or for an unplayable ball is four club-lengths.",
+    "25.4n": "With a wheeled device back-on-the-line relief out of a bunker costs one penalty stroke.",
+    "25.5": "Modifications for players with intellectual disabilities.",
+    "25.5a": "A player with an intellectual disability may have one aide at a time, who may help and advise.",
+    "25.5b": "A supervisor helps several players but may not give advice.",
+    "25.5c": "Beside a caddie, the aide does not carry or handle clubs, except to help with stance or as a courtesy.",
+    "25.5d": "The aide may lift the ball on the putting green without being asked.",
+    "25.6": "General provisions for all categories of disability.",
+}
+
+NOTES: dict[str, str] = {
+    "unmodified_rules_apply": "The modifications do not apply to this player: rule under the ordinary Rules, with the incident that describes the act.",
+    "for_each_hole_of_breach": "The penalty is for each hole on which it happened.",
+    "rule_on_ball_moved": "The device is the player's equipment: rule on it as the player moving the ball at rest.",
+}
