@@ -1,5 +1,6 @@
 """Rules 7.1 and 7.4: searching fairly; ball moved by accident while trying to find or identify it."""
 
+from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_restoring import restored_by_original_object
 from marram.rules.book.rule_09_others import certainly_moved_by_outside_influence, moved_by_opponent
 from marram.rules.book.rule_09_player import moved_by_player
@@ -17,7 +18,7 @@ from marram.rules.facts.search import (
     search_was_reasonable,
     was_covered_by_sand,
 )
-from marram.rules.ruling import Deadline, Ruling, general, general_penalty, no_penalty
+from marram.rules.ruling import Deadline, Ruling, general, no_penalty
 
 
 @provision("7.1a")
@@ -27,7 +28,7 @@ def search_improved_conditions(case: Case) -> Ruling:
         return no_penalty("7.1a").play_as_it_lies()
     if case[original_object_back]:
         return restored_by_original_object(case)
-    return general_penalty("8.1a").under("7.1a").play_as_it_lies()
+    return breach(case, "8.1a", "7.1a")
 
 
 @provision("7.1b")
@@ -42,7 +43,7 @@ def sand_moved_in_search(case: Case) -> Ruling:
         return ruling.correct("recreate_lie_in_sand", Deadline.BEFORE_STROKE, general("7.1b"))
     if case[sand_lie_recreated]:
         return no_penalty("7.1b").play_as_it_lies()
-    return general_penalty("7.1b").stroke_counts().play_as_it_lies()
+    return breach(case, "7.1b").stroke_counts()
 
 
 @provision("7.4")

@@ -1,5 +1,6 @@
 """Rules 8.2 and 8.3: altering other physical conditions on purpose, for oneself or for another."""
 
+from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_restoring import restored_by_original_object, restored_by_removing_object
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -12,14 +13,13 @@ from marram.rules.facts.conditions_affecting import (
     placed_object_removed,
     purpose_of_act,
 )
-from marram.rules.ruling import Action, Ruling, Who, general, general_penalty, no_penalty
+from marram.rules.ruling import Action, Ruling, Who, general, no_penalty
 
 
 @provision("8.2b")
 def own_conditions_altered(case: Case) -> Ruling:
     """A player must not alter other conditions on purpose to affect the own ball or a later stroke."""
-    excused = excused_act(case, "8.2b")
-    return excused or general_penalty("8.2b").play_as_it_lies()
+    return excused_act(case, "8.2b") or breach(case, "8.2b")
 
 
 @provision("8.3b")
@@ -28,10 +28,9 @@ def anothers_conditions_altered(case: Case) -> Ruling:
     excused = excused_act(case, "8.3b")
     if excused:
         return excused
-    ruling = general_penalty("8.3b").next(Action.PLAY_ON)
-    if case[other_player_let_it_happen]:
-        return ruling.also(general("1.3c(1)", Who.OTHER_PLAYER))
-    return ruling
+    if case.match_play or not case[other_player_let_it_happen]:
+        return breach(case, "8.3b")
+    return breach(case, "8.3b").also(general("1.3c(1)", Who.OTHER_PLAYER))
 
 
 @provision("8.1a")

@@ -1,6 +1,7 @@
 """Rule 8.1a: actions that improve the conditions affecting the player's stroke."""
 
 from marram.rules.book.rule_08_allowed import allowed_in_preparing
+from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_restoring import restored_by_original_object, restored_by_removing_object
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -18,7 +19,7 @@ from marram.rules.facts.conditions_affecting import (
     preparing_how,
     was_damage_on_green,
 )
-from marram.rules.ruling import Ruling, general_penalty, no_penalty
+from marram.rules.ruling import Ruling, no_penalty
 
 _BREACH_IN_BUNKER = (Preparing.GROUNDING_CLUB, Preparing.BACKSWING)
 _OF_ALTERATION = {
@@ -47,7 +48,7 @@ def fixed_object_moved(case: Case) -> Ruling:
             return allowed_under(case, allowed_by)
     if case[original_object_back]:
         return restored_by_original_object(case)
-    return general_penalty("8.1a(1)").play_as_it_lies()
+    return breach(case, "8.1a(1)")
 
 
 @provision("8.1a(2)")
@@ -57,7 +58,7 @@ def object_put_in_position(case: Case) -> Ruling:
         return nothing_gained(case)
     if case[placed_object_removed]:
         return restored_by_removing_object(case)
-    return general_penalty("8.1a(2)").play_as_it_lies()
+    return breach(case, "8.1a(2)")
 
 
 @provision("8.1a")
@@ -77,7 +78,7 @@ def ground_altered(case: Case) -> Ruling:
     allowed_by = allowed_in_preparing(case)
     if allowed_by:
         return allowed_under(case, allowed_by)
-    return general_penalty(_OF_ALTERATION[case[alteration]]).under("8.1c").play_as_it_lies()
+    return breach(case, _OF_ALTERATION[case[alteration]], "8.1c")
 
 
 @provision("8.1b(10)")
@@ -89,9 +90,9 @@ def allowed_on_green(case: Case) -> bool:
 
 
 @provision("12.2b(1)")
-def sand_touched_in_bunker(_case: Case) -> Ruling:
+def sand_touched_in_bunker(case: Case) -> Ruling:
     """In a bunker the club must not touch the sand right by the ball or in the backswing."""
-    return general_penalty("12.2b(1)").under("8.1b(4)", "8.1b(7)").play_as_it_lies()
+    return breach(case, "12.2b(1)", "8.1b(4)", "8.1b(7)")
 
 
 @provision("8.1b")

@@ -1,6 +1,7 @@
 """Rules 8.1c and 8.1d: restoring conditions that were improved, or worsened after the ball came to rest."""
 
 from marram.rules.book.relief_options import free
+from marram.rules.book.rule_08_breach import breach
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions_affecting import (
@@ -15,7 +16,7 @@ from marram.rules.facts.conditions_affecting import (
     worsened_by,
 )
 from marram.rules.relief_option import Limit, Reference, Setting
-from marram.rules.ruling import Deadline, Ruling, general, general_penalty, no_penalty
+from marram.rules.ruling import Deadline, Ruling, general, no_penalty
 
 
 @provision("8.1c(1)")
@@ -79,4 +80,4 @@ def not_to_be_improved(case: Case) -> Ruling:
         return no_penalty("8.1d(2)").play_as_it_lies()
     if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and case[was_damage_on_green]:
         return no_penalty("13.1c(2)").under("8.1d(2)").play_as_it_lies()
-    return general_penalty("8.1a").under("8.1d(2)").play_as_it_lies()
+    return breach(case, "8.1a", "8.1d(2)")

@@ -1,6 +1,7 @@
 """Rules 9.3 to 9.7: a moved ball played from where it should not have been."""
 
-from marram.rules.book.rule_09_replacing import must_go_back, played_from_wrong_place
+from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -32,18 +33,18 @@ def moved_ball_not_replaced(case: Case) -> Ruling:
 def not_replaced_after_natural_forces(case: Case) -> Ruling:
     """After natural forces only a ball under one of the exceptions had to be replaced."""
     if case[lifted_and_replaced_on_green]:
-        return played_from_wrong_place(case, "13.1d(2)")
+        return played_from_wrong_place(case).under("13.1d(2)")
     if not case.played_since(EDITION_2023) or not case[put_in_play_by_hand]:
         return no_penalty("9.3").stroke_counts().play_as_it_lies()
     if case.is_one_of(new_place, NewPlace.SAME_AREA):
         return no_penalty("9.3").stroke_counts().play_as_it_lies()
-    return played_from_wrong_place(case, "9.3 Exception 2")
+    return played_from_wrong_place(case).under("9.3 Exception 2")
 
 
 @provision("1.3c(4)")
 def not_replaced_after_moving_it_oneself(case: Case) -> Ruling:
     """Who moves the ball and plays it unreplaced gets the general penalty in total, even when unaware."""
-    return played_from_wrong_place(case, "9.4b", "1.3c(4)", "Clarification 9.2a/2")
+    return played_from_wrong_place(case).under("9.4b", "1.3c(4)", "Clarification 9.2a/2")
 
 
 @provision("9.2a")
@@ -56,5 +57,5 @@ def movement_learned_of_too_late(_case: Case) -> Ruling:
 def ball_put_back_when_not_allowed(case: Case) -> Ruling:
     """A ball that had to be played from its new spot was lifted without right, and put in a wrong place."""
     if case[stroke_made_from_new_spot]:
-        return played_from_wrong_place(case, "9.3", "9.4b", "1.3c(4)")
+        return played_from_wrong_place(case).under("9.3", "9.4b", "1.3c(4)")
     return must_go_back(penalty(1, "9.4b")).note("put_back_where_it_had_come_to_rest")

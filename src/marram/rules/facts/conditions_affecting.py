@@ -171,7 +171,7 @@ worsened_by = choice(
     {
         WorsenedBy.SOMEBODY_ELSE_OR_ANIMAL: "another person, a referee, an animal, or an artificial object",
         WorsenedBy.PLAYER_OR_AUTHORISED: "the player, caddie or partner, or someone acting with the player's authority",
-        WorsenedBy.NATURAL_FORCES: "natural forces such as wind or water",
+        WorsenedBy.NATURAL_FORCES: "wind, water or other natural forces, or a natural object that fell there",
     },
     help="What was there when the ball came to rest is not worsened.",
     source="8.1d",

@@ -24,7 +24,7 @@ PROVISIONS: dict[str, str] = {
     "8.1c(2)": "There is no penalty if the object put in position is taken away before the stroke so that the improvement is gone.",
     "8.1d": "Whether conditions that got worse after the ball came to rest may be restored depends on who or what worsened them.",
     "8.1d(1)": "What another person or an animal worsened may be restored as nearly as possible; if that is not easy, the ball may be placed on the nearest spot with like conditions, within one club-length, not nearer the hole, in the same area.",
-    "8.1d(2)": "What the player's side, someone acting for it, or natural forces worsened must not be improved.",
+    "8.1d(2)": "What the player's side, someone acting for it, natural forces or a falling natural object worsened must not be improved.",
     "8.2b": "A player must not alter other physical conditions on purpose to affect where the own ball may go, now or after a later stroke.",
     "8.2b Exception": "Caring for the course is no breach.",
     "8.3b": "A player must not, on purpose, improve or worsen the conditions for another player's stroke, or alter conditions to affect where another's ball may go.",

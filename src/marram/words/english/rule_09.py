@@ -45,5 +45,4 @@ NOTES: dict[str, str] = {
     "not_replaced_after_the_stroke": "Do not put the ball back: play it from where it came to rest after the stroke.",
     "or_set_marker_on_the_spot": "Instead of the ball, a ball-marker may be set on the original spot, estimated if not known.",
     "put_back_where_it_had_come_to_rest": "Put the ball back where it had come to rest after it moved.",
-    "correct_if_serious_breach": "If the Committee finds a serious breach, the hole must be played out from the right place",
 }
