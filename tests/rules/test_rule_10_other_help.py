@@ -59,9 +59,12 @@ def test_a_self_standing_putter_before_2025_is_left_open(day: date) -> None:
     assert isinstance(decide("object_set_down_for_aim", PUTTER, day), NotCovered)
 
 
-def test_an_object_removed_before_the_stroke_off_the_green_is_left_open_since_2023() -> None:
-    """The 2019 text allowed it; for the 2023 text marram refers to the book."""
+def test_an_object_removed_before_the_stroke_off_the_green_is_a_breach_since_2023() -> None:
+    """Removing the object in time was enough until 2022.
+
+    Source: principal changes of the 2023 Rules of Golf, Rules 10.2b(1) and (2).
+    """
     facts = {"area_of_ball": "general_area", "line_shown_by": "object", "still_there_in_stroke": "no"}
 
     assert general_penalties(decide("line_of_play_shown", facts, date(2022, 12, 31))) == 0
-    assert isinstance(decide("line_of_play_shown", facts, date(2023, 1, 1)), NotCovered)
+    assert general_penalties(decide("line_of_play_shown", facts, date(2023, 1, 1))) == 1

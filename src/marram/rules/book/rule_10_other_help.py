@@ -47,7 +47,7 @@ def _in_breach(citation: str) -> Ruling:
 
 
 @provision("10.2b")
-def line_of_play_shown(case: Case) -> Ruling | NotCovered:
+def line_of_play_shown(case: Case) -> Ruling:
     """How the line of play may be shown depends on whether the ball is on the putting green."""
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return line_shown_on_green(case)
@@ -55,14 +55,15 @@ def line_of_play_shown(case: Case) -> Ruling | NotCovered:
 
 
 @provision("10.2b(1)")
-def line_shown_off_green(case: Case) -> Ruling | NotCovered:
-    """Off the green the line may be shown, but not while the stroke is made."""
-    if case.is_one_of(line_shown_by, LineShownBy.TOUCH):
+def line_shown_off_green(case: Case) -> Ruling:
+    """Off the green a person may show the line before the stroke; since 2023 an object never."""
+    how = case[line_shown_by]
+    if how is LineShownBy.TOUCH:
         return _free("10.2b(1)")
+    if how is LineShownBy.OBJECT and case.played_since(EDITION_2023):
+        return _in_breach("10.2b(1)").note("removing_object_does_not_help")
     if case[still_there_in_stroke]:
         return _in_breach("10.2b(1)")
-    if case.is_one_of(line_shown_by, LineShownBy.OBJECT) and case.played_since(EDITION_2023):
-        return NotCovered("object_for_direction_since_2023", "10.2b(1)")
     return _free("10.2b(1)")
 
 

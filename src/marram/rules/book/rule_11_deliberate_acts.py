@@ -41,22 +41,31 @@ _NOT_PROHIBITED = (MovedInPath.REMOVED_FLAGSTICK, MovedInPath.BALL_ON_GREEN, Mov
 @provision("11.2b")
 def deliberately_deflected(case: Case) -> Ruling:
     """The general penalty for a player who deliberately deflects or stops any ball in motion."""
-    return deflected_with_no_chance(case) or deflected_on_purpose(case, case[deflector])
+    by = case[deflector]
+    if by is Deflector.LIFTED_FROM_WATER:
+        return no_penalty("11.2b Exception").next(Action.LIFT).note("go_on_from_moving_water")
+    return deflected_with_no_chance(case, by) or deflected_on_purpose(case, by)
 
 
 @provision("11.2a Exception")
-def deflected_with_no_chance(case: Case) -> Ruling | None:
+def deflected_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
     """No penalty where only holing the ball would have mattered and it had no chance to be holed."""
-    if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY) or case[could_be_holed]:
+    if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return None
     if case.match_play:
-        if not case[only_holing_mattered]:
-            return None
-        return no_penalty("11.2a Exception").next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
-    if not case[needed_for_points]:
+        return stopped_by_opponent_with_no_chance(case, by)
+    if case[could_be_holed] or not case[needed_for_points]:
         return None
     citation, note = _NO_SCORE[case[form_of_play]]
     return no_penalty(citation).next(Action.HOLE_OVER).note(note)
+
+
+@provision("11.2a Exception")
+def stopped_by_opponent_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
+    """In match play the opponent may stop a ball past hope, as a concession or when the hole is won by it."""
+    if by is not Deflector.OTHER_PLAYER or case[could_be_holed] or not case[only_holing_mattered]:
+        return None
+    return no_penalty("11.2a Exception").next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
 
 
 @provision("11.2b")

@@ -35,6 +35,7 @@ class Deflector(Enum):
     OWN_SIDE = "own_side"
     OTHER_PLAYER = "other_player"
     OUTSIDER = "outsider"
+    LIFTED_FROM_WATER = "lifted_from_water"
 
 
 class WouldHaveStopped(Enum):
@@ -115,6 +116,7 @@ deflector = choice(
         Deflector.OWN_SIDE: "the player, the partner or a caddie of theirs",
         Deflector.OTHER_PLAYER: "the opponent or another player, or a caddie of theirs",
         Deflector.OUTSIDER: "a person who is no player or caddie",
+        Deflector.LIFTED_FROM_WATER: "the player, lifting the ball as it moved in water, to take relief",
     },
     help="Leaving somebody or something in the way on purpose counts. For a ball just dropped see Rule 14.3d.",
     source="11.2a, 11.2b",
