@@ -3,10 +3,10 @@
 from dataclasses import replace
 
 from marram.rules.book.relief_options import back_on_the_line
+from marram.rules.book.rule_14_dropping import came_to_rest_outside
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.dropping import DropNumber, drop_number
 from marram.rules.facts.relief import (
     LineRelief,
     line_relief,
@@ -16,7 +16,7 @@ from marram.rules.facts.relief import (
     rest_within_club_length,
 )
 from marram.rules.relief_option import Limit, Reference, ReliefOption
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Ruling, no_penalty
 
 
 @provision("14.3c")
@@ -25,16 +25,8 @@ def dropped_back_on_the_line(case: Case) -> Ruling:
     option = option_taken(case)
     if came_to_rest_in_relief_area(case):
         ruling = no_penalty("14.3c(1)").play_as_it_lies()
-    elif case[drop_number] is DropNumber.FIRST:
-        ruling = no_penalty("14.3c(2)").next(Action.DROP_AGAIN, WhichBall.ORIGINAL_OR_ANOTHER)
-        ruling = ruling.note("place_after_second_drop").correct(
-            "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
-        )
     else:
-        ruling = no_penalty("14.3c(2)").next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER)
-        ruling = ruling.note("place_where_second_drop_touched").correct(
-            "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
-        )
+        ruling = came_to_rest_outside(case)
     return replace(ruling.under(option.citation), relief=(option,))
 
 

@@ -1,7 +1,7 @@
 """Rules 2.4, 16.1f and 17.1e: no play zones."""
 
 from marram.rules.book.relief_options import offer
-from marram.rules.book.rule_09_replacing import played_from_wrong_place
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_conditions import condition_relief, in_teeing_area
 from marram.rules.book.rule_16_options import in_penalty_area
 from marram.rules.book.rule_17_options import penalty_area_relief
@@ -26,13 +26,19 @@ def no_play_zone(case: Case) -> Ruling:
     if case.is_one_of(no_play_zone_interference, ZoneInterference.NONE):
         return no_penalty("2.4").play_as_it_lies()
     if case[played_despite_zone]:
-        return played_from_wrong_place(case, "2.4")
+        return played_from_zone(case)
     inside = case.is_one_of(no_play_zone_interference, ZoneInterference.BALL_INSIDE)
     if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
         return in_zone_of_penalty_area(case) if inside else beside_zone_in_penalty_area(case)
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return in_teeing_area(case)
     return in_zone_of_condition(case) if inside else beside_zone(case)
+
+
+@provision("2.4")
+def played_from_zone(case: Case) -> Ruling:
+    """A stroke from a no play zone, or with one interfering, is a stroke from a wrong place."""
+    return played_from_wrong_place(case).under("2.4")
 
 
 @provision("16.1f(1)")

@@ -2,6 +2,7 @@
 
 from marram.rules.book.relief_options import offer, stroke_and_distance
 from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_14_dropping import came_to_rest_outside
 from marram.rules.book.rule_17_options import (
     last_stroke_outside,
     outside_penalty_area,
@@ -70,7 +71,7 @@ def original_found_after_relief(case: Case) -> Ruling | NotCovered:
         return no_penalty("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
     if case[relief_ball_played]:
         return NotCovered("relief_without_certainty_played", "17.1c")
-    return no_penalty("14.5b").play_as_it_lies().note("lift_ball_dropped_by_mistake")
+    return no_penalty("14.5a").play_as_it_lies().note("lift_ball_dropped_by_mistake")
 
 
 @provision("17.2")
@@ -140,7 +141,7 @@ def ball_moving_in_water(_case: Case) -> Ruling:
 def relief_ball_moved_by_nature(case: Case) -> Ruling:
     """A dropped ball at rest that natural forces move: played from there in 2019, since 2023 not always."""
     if not case[rested_in_relief_area]:
-        return never_came_to_rest(case)
+        return came_to_rest_outside(case)
     moved_to = case[moved_by_nature_to]
     if moved_to is MovedTo.SAME_AREA:
         return no_penalty("9.3").play_as_it_lies()
@@ -151,9 +152,3 @@ def relief_ball_moved_by_nature(case: Case) -> Ruling:
     if moved_to is MovedTo.OUT_OF_BOUNDS:
         return offer(no_penalty("9.3"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
     return no_penalty("9.3").play_as_it_lies()
-
-
-@provision("14.3c(2)")
-def never_came_to_rest(_case: Case) -> Ruling:
-    """A ball that rolled on out of the relief area without stopping is dropped again."""
-    return no_penalty("14.3c(2)").next(Action.DROP_AGAIN).note("place_after_second_drop")

@@ -68,14 +68,13 @@ def found_in_time(case: Case) -> Ruling:
 
 
 @provision("6.3c(1)")
-def lost_ball_played(_case: Case) -> Ruling:
+def lost_ball_played(case: Case) -> Ruling:
     """A ball that is lost is out of play; a stroke at it is a stroke at a wrong ball."""
-    return (
-        general_penalty("6.3c(1)")
-        .under("18.2a(1)", "18.2b")
-        .next(Action.CORRECT_MISTAKE)
-        .stroke_does_not_count()
-        .correct("correct_wrong_ball_when_lost", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)"))
+    ruling = general_penalty("6.3c(1)").under("18.2a(1)", "18.2b").stroke_does_not_count()
+    if case.match_play:
+        return ruling.next(Action.HOLE_OVER)
+    return ruling.next(Action.CORRECT_MISTAKE).correct(
+        "correct_wrong_ball_when_lost", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)")
     )
 
 
