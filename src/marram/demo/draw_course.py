@@ -222,7 +222,7 @@ def _paths(sheet: Sheet, lines: dict[int, LineString]) -> None:
         places = [beside(line, d, hole.path_side * (33 + 4 * sin(d / 37))) for d in stations]
         if hole.number == 17:
             places = [beside(line, d, 38) for d in (4, 60, 118, 176)]
-        sheet.add(LineString(curve(places, steps=6)), golf="cartpath", surface="asphalt", width="2.4")
+        sheet.add(LineString(curve(places, steps=12)), golf="cartpath", surface="asphalt", width="2.4")
     drive = curve([(604, 15), (606, 60), (590, 92), (606, 132), (600, 168)])
     sheet.add(LineString(drive), golf="path", highway="service", surface="gravel", width="3.5")
     bridge = rotate(box(-1.5, -6, 1.5, 6), 4, origin=(0, 0))

@@ -114,6 +114,6 @@ def swept(line: LineString, start: float, end: float, half_widths: Sequence[floa
 
 def rounded(shape: Polygon, radius: float) -> Polygon:
     """Return ``shape`` with its dents and corners rounded."""
-    soft = shape.buffer(radius).buffer(-2 * radius).buffer(radius).simplify(0.25)
+    soft = shape.buffer(radius).buffer(-2 * radius).buffer(radius).simplify(0.06)
     assert isinstance(soft, Polygon)
     return soft

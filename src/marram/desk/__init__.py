@@ -1,0 +1,44 @@
+"""The desk: the web application for an official on the course, on a phone or at a table.
+
+Every page is made on the server and works without JavaScript; the map needs it. A case lives in the
+address of the page and nowhere else, so that a reload loses nothing and a bookmark holds everything.
+"""
+
+from collections.abc import Mapping
+from pathlib import Path
+from threading import Timer
+from typing import Any
+
+
+def serve(
+    host: str = "127.0.0.1",
+    port: int = 8400,
+    course: str | Path | None = None,
+    open_browser: bool = False,
+    event: Path | Mapping[str, Any] | None = None,
+) -> None:
+    """Serve the desk until it is stopped.
+
+    Args:
+        host: the address to listen on; only this machine by default.
+        port: the port to listen on.
+        course: the course map; ``None`` takes the demonstration course.
+        open_browser: open the first page in the browser of this machine.
+        event: the competition, as a JSON file or what it holds.
+
+    Raises:
+        BadCourse, InputError: the map or the event cannot be used.
+    """
+    import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
+
+    from marram.desk.app import create_app  # noqa: PLC0415 - the same
+
+    app = create_app(course, event)
+    if open_browser:
+        import webbrowser  # noqa: PLC0415 - the same
+
+        Timer(0.8, webbrowser.open, [f"http://{'127.0.0.1' if host == '0.0.0.0' else host}:{port}/"]).start()  # noqa: S104 - compared, not bound
+    uvicorn.run(app, host=host, port=port, log_level="warning")
+
+
+__all__ = ["serve"]

@@ -1,0 +1,59 @@
+"""The list of what can have happened, by theme, searched by words, the likely themes first."""
+
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module
+
+from marram.rules.facts.ball import Area
+from marram.rules.incidents import INCIDENTS, THEMES
+from marram.rules.incidents.incident import Incident
+
+LIKELY: dict[Area | None, tuple[str, ...]] = {
+    None: ("lost_or_out",),
+    Area.PENALTY_AREA: ("penalty_areas",),
+    Area.BUNKER: ("bunker", "unplayable"),
+    Area.PUTTING_GREEN: ("green",),
+    Area.TEEING_AREA: ("teeing",),
+    Area.GENERAL_AREA: ("relief", "unplayable", "lost_or_out"),
+}
+"""Themes shown open for a ball in an area of the course (a choice of ours, no Rule)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Theme:
+    """One heading of the list: ``open`` when its incidents are shown at once."""
+
+    title: str
+    incidents: tuple[Incident, ...]
+    open: bool
+
+
+@cache
+def headings() -> dict[str, str]:
+    """Return the heading of each theme by its key."""
+    return {key: import_module(f"marram.rules.incidents.{key}").THEME for key in THEMES}
+
+
+def listing(query: str = "", area: Area | None = None, placed: bool = False) -> tuple[Theme, ...]:
+    """Return the incidents by theme.
+
+    Args:
+        query: words an official looks for; every one must be found in the title, theme, Rule or keywords.
+        area: the area of the course the ball lies in.
+        placed: whether the ball has been placed on the map at all.
+    """
+    words = query.lower().split()
+    likely = LIKELY[area] if placed else ()
+    keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))
+    themes = []
+    for key in keys:
+        title = headings()[key]
+        found = tuple(one for one in INCIDENTS if one.theme == title and _matches(one, words))
+        if found:
+            themes.append(Theme(title, found, open=bool(words) or key in likely))
+    return tuple(themes)
+
+
+def _matches(one: Incident, words: list[str]) -> bool:
+    text = f"{one.title} {one.theme} {one.keywords} rule {one.rule} {one.name.replace('_', ' ')}".lower()
+    return all(word in text for word in words)

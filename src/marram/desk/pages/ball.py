@@ -1,0 +1,31 @@
+"""Where does the ball lie? The official taps the map, or uses the phone's position."""
+
+from fastapi import APIRouter, Request
+from fastapi.responses import HTMLResponse
+
+from marram.desk.consultation import consult
+from marram.desk.map_state import map_state
+from marram.desk.workplace import show, workplace
+
+router = APIRouter()
+
+
+@router.get("/ball")
+def ball(request: Request) -> HTMLResponse:
+    """Show one hole; once the ball is placed, say what the map knows of the place."""
+    desk = workplace(request)
+    case = desk.read(request)
+    found = consult(desk.course, case)
+    state = map_state(
+        desk.course, case, hole=found.hole, pick="ball", pick_url=case.pick_url("/ball", "ball")
+    )
+    return show(
+        request,
+        "ball.html",
+        case,
+        state,
+        title="Where does the ball lie?",
+        hole=found.hole,
+        place=found.place,
+        next_path="/case" if case.what else "/what",
+    )

@@ -1,0 +1,71 @@
+"""The next question, or the ruling."""
+
+from fastapi import APIRouter, Request
+from fastapi.responses import RedirectResponse, Response
+
+from marram.desk.consultation import Consultation, consult
+from marram.desk.map_state import map_state
+from marram.desk.relief_view import relief_views
+from marram.desk.workplace import Workplace, show, workplace
+from marram.rules.engine.request import fact_named
+from marram.words.questions import question_words
+
+router = APIRouter()
+
+
+@router.get("/case")
+def case_page(request: Request) -> Response:
+    """Show the next question of the case, or its ruling."""
+    desk = workplace(request)
+    case = desk.read(request)
+    if not case.what:
+        return RedirectResponse(case.url("/what"), 303)
+    found = consult(desk.course, case)
+    assert found.sheet is not None
+    if case.ask:
+        return _question(request, desk, found, again=True)
+    if found.sheet.question:
+        return _question(request, desk, found, again=False)
+    return _ruling(request, desk, found)
+
+
+def _question(request: Request, desk: Workplace, found: Consultation, *, again: bool) -> Response:
+    case, sheet = found.case, found.sheet
+    assert sheet is not None
+    question = question_words(fact_named(case.ask)) if again and case.ask else sheet.question
+    assert question is not None
+    current = found.known.get(question.fact)
+    fact = fact_named(question.fact)
+    return show(
+        request,
+        "question.html",
+        case,
+        map_state(desk.course, case, hole=found.hole),
+        title=question.question,
+        question=question,
+        fact=fact,
+        current=None if current is None else fact.token(fact.parse(current)),
+        current_from_map=question.fact in found.from_map,
+        again=again,
+        sheet=sheet,
+        hole=found.hole,
+        place=found.place,
+        hidden=case.pairs(without=(question.fact, "ask")),
+    )
+
+
+def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
+    case, sheet = found.case, found.sheet
+    assert sheet is not None
+    options = relief_views(desk.course, found)
+    return show(
+        request,
+        "ruling.html",
+        case,
+        map_state(desk.course, case, hole=found.hole, options=options),
+        title=sheet.headline,
+        sheet=sheet,
+        options=options,
+        hole=found.hole,
+        place=found.place,
+    )

@@ -1,0 +1,140 @@
+"""What the map knows of a place: the area of the course, what else is there, how far the hole is."""
+
+from dataclasses import dataclass
+
+from shapely import Point
+
+from marram.course import area_at
+from marram.course.model import Course, Feature, Hole, Kind
+from marram.desk.case_address import CaseAddress, Degrees
+from marram.relief.tolerance import BALL_RADIUS, YARD
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.penalty_area import Colour, penalty_area_colour
+
+XY = tuple[float, float]
+
+SPEAKING: dict[Kind, str] = {
+    Kind.RED_PENALTY_AREA: "red penalty area",
+    Kind.YELLOW_PENALTY_AREA: "yellow penalty area",
+    Kind.BUNKER: "bunker",
+    Kind.PUTTING_GREEN: "putting green",
+    Kind.TEEING_AREA: "tee",
+    Kind.FAIRWAY: "fairway",
+    Kind.PATH: "path (immovable obstruction)",
+    Kind.OBSTRUCTION: "immovable obstruction",
+    Kind.GROUND_UNDER_REPAIR: "ground under repair",
+    Kind.TEMPORARY_WATER: "temporary water",
+    Kind.NO_PLAY_ZONE: "no play zone",
+    Kind.DROPPING_ZONE: "dropping zone",
+    Kind.OUT_OF_BOUNDS: "out of bounds",
+    Kind.TREES: "trees",
+}
+"""What is worth saying of a place, in the order it is said."""
+
+
+CONDITIONS = frozenset(
+    {Kind.PATH, Kind.OBSTRUCTION, Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.NO_PLAY_ZONE}
+)
+"""Kinds that lie on an area of the course and never decide which one it is."""
+
+TAP_ACCURACY = 0.3
+"""Metres: how exactly a place can be tapped on a map zoomed in (a choice of ours)."""
+
+OF_THE_HOLE = " of the hole being played"
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceFacts:
+    """What the map knows of the place where a ball lies.
+
+    Attributes:
+        area: the area of the course; ``None`` means out of bounds.
+        words: the area in words.
+        things: what else the ball touches, in words, with names.
+        metres: the distance to the hole.
+        facts: facts for the ruling, by name: answers as written in an address.
+        doubts: why to look on the ground, if at all.
+    """
+
+    area: Area | None
+    words: str
+    things: tuple[str, ...]
+    metres: float
+    facts: dict[str, str]
+    doubts: tuple[str, ...] = ()
+
+    @property
+    def sentence(self) -> str:
+        """The area as it ends the sentence "The ball lies …"."""
+        if self.area is None:
+            return self.words
+        return ("on " if self.area is Area.PUTTING_GREEN else "in ") + self.words
+
+    @property
+    def yards(self) -> float:
+        """The distance to the hole in yards."""
+        return self.metres / YARD
+
+
+def to_plane(course: Course, at: Degrees) -> XY:
+    """Return a place of an address in the local metres of the course."""
+    return course.plane.to_metres(at[1], at[0])
+
+
+def nearest_hole(course: Course, xy: XY) -> Hole:
+    """Return the hole whose line of play is nearest."""
+    return min(course.holes.values(), key=lambda hole: hole.line.distance(Point(xy)))
+
+
+def chosen_hole(course: Course, case: CaseAddress) -> Hole | None:
+    """Return the hole of a case: the one chosen, else the nearest to the ball.
+
+    Raises:
+        BadPlace: the course has no such hole.
+    """
+    if case.hole is not None:
+        return course.hole(case.hole)
+    if "ball" in case.places:
+        return nearest_hole(course, to_plane(course, case.places["ball"]))
+    return None
+
+
+def place_facts(course: Course, hole: Hole, xy: XY) -> PlaceFacts:
+    """Return what the map knows of a ball at ``xy`` when ``hole`` is played.
+
+    Where the map is in doubt it hands over no fact: the official is asked, and told what to look at.
+
+    Raises:
+        BadPlace: the place is nowhere near the course.
+    """
+    reading = area_at(course, *xy, hole.number, accuracy=TAP_ACCURACY)
+    area = Area(reading.area.value) if reading.area else None
+    doubtful = any(one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
+    facts: dict[str, str] = {}
+    if area and not doubtful:
+        facts[area_of_ball.name] = area.value
+        if reading.colour:
+            facts[penalty_area_colour.name] = Colour(reading.colour.value).value
+    return PlaceFacts(
+        area,
+        "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),
+        tuple(_thing(feature) for feature in _touched(course, xy)),
+        hole.location.distance(Point(xy)),
+        facts,
+        tuple(dict.fromkeys(f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts)),
+    )
+
+
+def _touched(course: Course, xy: XY) -> list[Feature]:
+    ball = Point(xy)
+    return [
+        feature
+        for kind in SPEAKING
+        for feature in course.of(kind)
+        if feature.geometry.geom_type != "Point" and feature.geometry.distance(ball) <= BALL_RADIUS
+    ]
+
+
+def _thing(feature: Feature) -> str:
+    words = SPEAKING[feature.kind]
+    return f"{words}: {feature.name}" if feature.name else words

@@ -1,0 +1,72 @@
+// The ground of the course in layers, from the GeoJSON of /api/course, which comes in drawing order.
+
+const L = window.L;
+
+const LABELS = {
+  red_penalty_area: "Red",
+  yellow_penalty_area: "Yellow",
+  ground_under_repair: "Ground under repair",
+  temporary_water: "Temporary water",
+  no_play_zone: "No play",
+  dropping_zone: "Dropping zone",
+  out_of_bounds: "Out of bounds",
+};
+const LABEL_ZOOM = 17;
+const FLAG_ZOOM = 15.6;
+
+export function drawCourse(map, drawing) {
+  const ground = L.geoJSON(drawing, {
+    interactive: false,
+    filter: (feature) => feature.properties.kind !== "hole" && feature.geometry.type !== "Point",
+    style: (feature) => ({ className: `ground k-${feature.properties.kind}`, weight: 1 }),
+  }).addTo(map);
+
+  const labels = L.layerGroup();
+  const numbers = new Map();
+  for (const feature of drawing.features) {
+    const { kind, name, number } = feature.properties;
+    if (LABELS[kind]) labels.addLayer(label(feature, name ? `${LABELS[kind]}: ${name}` : LABELS[kind], kind));
+    if (kind === "line_of_play") numbers.set(number, numberAt(feature).addTo(map));
+    if (kind === "hole") flag(feature).addTo(map);
+  }
+  const toggle = () => {
+    if (map.getZoom() >= LABEL_ZOOM) labels.addTo(map);
+    else labels.remove();
+    map.getContainer().classList.toggle("far", map.getZoom() < FLAG_ZOOM);
+  };
+  map.on("zoomend", toggle);
+  toggle();
+  return {
+    bounds: ground.getBounds(),
+    choose(hole) {
+      for (const [number, marker] of numbers) {
+        marker.getElement()?.classList.toggle("chosen", number === hole);
+      }
+    },
+  };
+}
+
+function label(feature, words, kind) {
+  const middle = L.geoJSON(feature).getBounds().getCenter();
+  const icon = L.divIcon({ className: `place-label l-${kind}`, html: `<span>${escaped(words)}</span>`, iconSize: [0, 0] });
+  return L.marker(middle, { icon, interactive: false, keyboard: false });
+}
+
+function numberAt(feature) {
+  const [longitude, latitude] = feature.geometry.coordinates[0];
+  const icon = L.divIcon({ className: "hole-number", html: `<span>${feature.properties.number}</span>`, iconSize: [24, 24] });
+  return L.marker([latitude, longitude], { icon, interactive: false, keyboard: false });
+}
+
+function flag(feature) {
+  const [longitude, latitude] = feature.geometry.coordinates;
+  const html = '<svg viewBox="0 0 14 22" aria-hidden="true"><path d="M3 21V1" stroke="#17231d" stroke-width="1.8"/><path d="M3 1l10 4-10 4z" fill="#8a2f1d" stroke="#fff" stroke-width=".6"/></svg>';
+  const icon = L.divIcon({ className: "flag", html, iconSize: [14, 22], iconAnchor: [3, 21] });
+  return L.marker([latitude, longitude], { icon, interactive: false, keyboard: false });
+}
+
+function escaped(words) {
+  const text = document.createElement("span");
+  text.textContent = words;
+  return text.innerHTML;
+}

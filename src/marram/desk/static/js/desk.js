@@ -1,0 +1,40 @@
+// The page around the map: focus after a step, drafts of typed numbers, and the start of the map.
+
+import { startMap } from "./map.js";
+
+const map = document.getElementById("map") ? startMap() : null;
+
+function arrived() {
+  map?.sync();
+  keepDrafts();
+}
+
+document.body.addEventListener("htmx:afterSettle", (event) => {
+  if (event.detail.target.id !== "panel" && !document.getElementById("panel")?.contains(event.detail.target)) return;
+  if (event.detail.target.id === "incidents") return;
+  arrived();
+  // A screen reader reads on from the new heading; the page does not jump for the others.
+  document.getElementById("heading")?.focus({ preventScroll: true });
+});
+
+// A refused request still has a page that says why.
+document.body.addEventListener("htmx:beforeSwap", (event) => {
+  if (event.detail.xhr.status >= 400) {
+    event.detail.shouldSwap = false;
+    const page = event.detail.pathInfo.finalRequestPath ?? event.detail.pathInfo.requestPath;
+    window.location.assign(page);
+  }
+});
+
+// What is typed but not yet sent survives a reload.
+function keepDrafts() {
+  for (const field of document.querySelectorAll("[data-draft]")) {
+    const key = `draft ${location.pathname}${location.search} ${field.name}`;
+    const kept = sessionStorage.getItem(key);
+    if (kept !== null) field.value = kept;
+    field.addEventListener("input", () => sessionStorage.setItem(key, field.value));
+    field.form?.addEventListener("submit", () => sessionStorage.removeItem(key));
+  }
+}
+
+arrived();

@@ -1,0 +1,86 @@
+// The map: the course's own polygons, no tiles. What it shows is read from the page's #map-state.
+
+import { drawCourse } from "./course.js";
+import { Picker } from "./picker.js";
+import { Relief } from "./relief.js";
+
+const L = window.L;
+const AROUND_BALL = 70; // metres shown to each side of the ball
+
+export function startMap() {
+  const map = L.map("map", {
+    attributionControl: false,
+    zoomControl: false,
+    zoomSnap: 0.1,
+    zoomDelta: 0.75,
+    minZoom: 13,
+    maxZoom: 24,
+    keyboardPanDelta: 60,
+  });
+  L.control.zoom({ position: "bottomright", zoomInTitle: "Zoom in", zoomOutTitle: "Zoom out" }).addTo(map);
+  L.control.scale({ position: "bottomleft", imperial: false, maxWidth: 120 }).addTo(map);
+  const marks = L.layerGroup().addTo(map);
+  const relief = new Relief(map);
+  const picker = new Picker(map);
+  let course = null;
+  let shown = null;
+
+  const drawn = fetch("/api/course")
+    .then((answer) => answer.json())
+    .then((drawing) => {
+      course = drawCourse(map, drawing);
+    });
+
+  async function sync() {
+    const source = document.getElementById("map-state");
+    if (!source) return;
+    const state = JSON.parse(source.textContent);
+    await drawn;
+    map.invalidateSize({ animate: false });
+    frame(state);
+    course.choose(state.hole);
+    marks.clearLayers();
+    for (const mark of state.marks) marks.addLayer(markFor(mark));
+    relief.show(state.options);
+    picker.offer(state);
+    for (const button of document.querySelectorAll("[data-pick]")) {
+      button.addEventListener("click", () => picker.start(button.dataset.pick));
+    }
+    for (const button of document.querySelectorAll(".show-option")) {
+      button.addEventListener("click", () => relief.highlight(button.dataset.letter));
+    }
+    for (const card of document.querySelectorAll(".option")) {
+      card.addEventListener("click", (event) => {
+        if (!event.target.closest("a, button, summary")) relief.highlight(card.dataset.letter, false);
+      });
+    }
+    document.getElementById("map").dataset.ready = "yes";
+  }
+
+  // Keep the view while the official works on one hole; move it only when the subject changes.
+  function frame(state) {
+    const ball = state.marks.find((mark) => mark.role === "ball");
+    const subject = `${state.hole} ${ball?.at}`;
+    if (subject === shown) return;
+    const here = ball && shown !== null && map.getZoom() > 16.5 && map.getBounds().contains(ball.at);
+    shown = subject;
+    if (here) return;
+    let bounds = course.bounds;
+    if (ball) bounds = L.latLng(ball.at).toBounds(2 * AROUND_BALL);
+    else if (state.frame) bounds = L.geoJSON({ type: "Polygon", coordinates: state.frame }).getBounds();
+    map.fitBounds(bounds, { paddingTopLeft: [6, 6], paddingBottomRight: [6, 56], animate: false });
+  }
+
+  window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
+  return { sync };
+}
+
+function markFor(mark) {
+  const letters = { ball: "", entry: "X", previous: "P", provisional: "V" };
+  const icon = L.divIcon({
+    className: `mark-${mark.role}`,
+    html: `<span>${letters[mark.role] ?? ""}</span>`,
+    iconSize: mark.role === "ball" ? [22, 22] : [26, 26],
+  });
+  return L.marker(mark.at, { icon, interactive: false, keyboard: false, alt: mark.words, zIndexOffset: 500 });
+}

@@ -1,0 +1,76 @@
+// Picking a place: a tap, the cross in the middle of the map (for keyboards and for precision), or the phone.
+
+const htmx = window.htmx;
+
+export class Picker {
+  constructor(map) {
+    this.map = map;
+    this.state = null;
+    this.role = null;
+    this.tools = document.getElementById("map-tools");
+    this.words = document.getElementById("pick-words");
+    this.cross = document.getElementById("cross");
+    this.phone = document.getElementById("at-phone");
+    this.cancel = document.getElementById("pick-cancel");
+    // Whoever moves the map by keyboard or finger aims with the cross.
+    map.on("dragstart keydown", () => (this.cross.hidden = this.role === null));
+    map.on("click", (event) => this.picked(event.latlng));
+    document.getElementById("at-cross").addEventListener("click", () => this.picked(map.getCenter()));
+    this.cancel.addEventListener("click", () => this.start(null));
+    this.phone.addEventListener("click", () => this.fromPhone());
+  }
+
+  offer(state) {
+    this.state = state;
+    this.start(state.pick);
+  }
+
+  start(role) {
+    this.role = role && this.state.picks[role] ? role : null;
+    const on = this.role !== null;
+    const placed = this.state.marks.some((mark) => mark.role === this.role);
+    this.tools.hidden = !on;
+    this.cross.hidden = !on || this.state.overview || placed;
+    document.getElementById("at-cross").hidden = on && this.state.overview;
+    document.getElementById("map").classList.toggle("picking", on);
+    if (!on) return;
+    this.words.textContent = placed ? "Tap again to move it" : `Tap ${this.state.picks[this.role].words}`;
+    this.cancel.hidden = this.state.pick === this.role;
+    this.phone.hidden = !("geolocation" in navigator && window.isSecureContext);
+    if (this.state.pick !== this.role) {
+      document.getElementById("map").scrollIntoView({ block: "nearest" });
+      document.getElementById("map").focus();
+    }
+  }
+
+  picked(place) {
+    if (this.role === null) return;
+    const at = `${place.lat.toFixed(7)},${place.lng.toFixed(7)}`;
+    go(this.state.picks[this.role].url.replace("{at}", at));
+  }
+
+  fromPhone() {
+    this.words.textContent = "Asking the phone …";
+    navigator.geolocation.getCurrentPosition(
+      (found) => {
+        const { latitude: lat, longitude: lng, accuracy } = found.coords;
+        if (!this.map.options.maxBounds || this.map.options.maxBounds.contains([lat, lng])) this.map.setView([lat, lng], 19);
+        this.words.textContent = `The phone is here, to about ${Math.round(accuracy)} m. Move the cross onto the ball.`;
+      },
+      (error) => {
+        this.words.textContent = `The phone gave no position (${error.message}). Tap the map instead.`;
+      },
+      { enableHighAccuracy: true, timeout: 15000, maximumAge: 5000 },
+    );
+  }
+}
+
+// Follow an address as a link inside the panel would be followed.
+function go(address) {
+  const link = document.createElement("a");
+  link.href = address;
+  link.hidden = true;
+  document.getElementById("panel").append(link);
+  htmx.process(link);
+  link.click();
+}

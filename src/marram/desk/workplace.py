@@ -1,0 +1,88 @@
+"""What every page of the desk needs: the course, the event, the templates."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+from fastapi import Request
+from fastapi.responses import HTMLResponse
+from fastapi.templating import Jinja2Templates
+
+from marram import __version__
+from marram.course.model import Course, Hole
+from marram.desk.case_address import CaseAddress, read_address
+from marram.desk.conditions import COOKIE
+from marram.desk.event import Event
+from marram.desk.map_drawing import course_drawing
+
+HERE = Path(__file__).parent
+
+
+@dataclass(frozen=True)
+class Workplace:
+    """The course and the event a desk serves."""
+
+    course: Course
+    event: Event
+
+    @cached_property
+    def templates(self) -> Jinja2Templates:
+        """The page templates."""
+        return Jinja2Templates(directory=HERE / "templates")
+
+    @cached_property
+    def drawing(self) -> dict[str, Any]:
+        """The course as GeoJSON for the map on the screen."""
+        return course_drawing(self.course)
+
+    def read(self, request: Request) -> CaseAddress:
+        """Return the case that the address of this request holds."""
+        return read_address(request.query_params.multi_items(), request.cookies.get(COOKIE, ""), self.event)
+
+    def hole(self, case: CaseAddress) -> Hole | None:
+        """Return the hole of a case, or ``None`` when none is chosen."""
+        return None if case.hole is None else self.course.hole(case.hole)
+
+
+def workplace(request: Request) -> Workplace:
+    """Return the workplace of the desk that got this request."""
+    found: Workplace = request.app.state.workplace
+    return found
+
+
+def show(
+    request: Request,
+    template: str,
+    case: CaseAddress | None,
+    map_state: Mapping[str, Any] | None = None,
+    status: int = 200,
+    **context: Any,
+) -> HTMLResponse:
+    """Return a page.
+
+    Args:
+        request: the request it answers.
+        template: the name of the template.
+        case: the case so far; ``None`` on error pages.
+        map_state: what the map is to show; ``None`` on pages without a map.
+        status: the HTTP status.
+        context: what else the template needs.
+    """
+    desk = workplace(request)
+    here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
+    return desk.templates.TemplateResponse(
+        request,
+        template,
+        {
+            "case": case,
+            "event": desk.event,
+            "course": desk.course,
+            "version": __version__,
+            "here": here,
+            "map_state": map_state,
+            **context,
+        },
+        status_code=status,
+    )
