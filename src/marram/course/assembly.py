@@ -25,6 +25,8 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
     Returns:
         The course, or ``None`` when there is nothing to build one from; and the faults.
     """
+    if not source.readable:
+        return None, list(source.faults)
     outline, undecided = choose_outline(source.features, which)
     if undecided:
         return None, [*source.faults, *undecided]

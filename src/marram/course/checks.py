@@ -12,6 +12,7 @@ from marram.course.assembly import boundary_is_outline
 from marram.course.fault import Fault, FaultList
 from marram.course.model import Course, Feature, Hole, Kind
 from marram.course.par_by_length import recommended_pars
+from marram.course.scheme import is_about_golf
 
 SPECIFIC = (
     Kind.RED_PENALTY_AREA,
@@ -31,7 +32,7 @@ def check_course(course: Course) -> list[Fault]:
     faults = FaultList(course.plane)
     _missing_holes(course, faults)
     for hole in course.holes.values():
-        _check_hole(hole, faults)
+        _check_hole(course, hole, faults)
     _stroke_indexes(course, faults)
     _greens(course, faults)
     _water(course, faults)
@@ -73,10 +74,10 @@ def _missing_holes(course: Course, faults: FaultList) -> None:
         )
 
 
-def _check_hole(hole: Hole, faults: FaultList) -> None:
+def _check_hole(course: Course, hole: Hole, faults: FaultList) -> None:
     start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
-    on_tee = any(tee.geometry.distance(end) == 0 for tee in hole.tees)
-    if on_tee and hole.green is not None and hole.green.geometry.distance(start) == 0:
+    begins_on_green = any(green.geometry.distance(start) == 0 for green in course.of(Kind.PUTTING_GREEN))
+    if begins_on_green and any(tee.geometry.distance(end) == 0 for tee in course.of(Kind.TEEING_AREA)):
         faults.error(
             "hole_backwards",
             "its line of play runs from the green to the tee",
@@ -168,7 +169,7 @@ def _water(course: Course, faults: FaultList) -> None:
         [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
     )
     for water in course.of(Kind.WATER):
-        if marked.covers(water.geometry):
+        if marked.covers(water.geometry) or is_about_golf(water.tags):
             continue
         extent = "" if water.geometry.area else ", and it is drawn as a line without a width"
         faults.warn(
@@ -248,13 +249,13 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
         served = [f for f in course.features if {f.ref, f.ident} & set(zone.serves) and f is not zone]
         if not served:
             said = (
-                f"serves={';'.join(zone.serves)}, which is nothing in the map"
+                f"serves {';'.join(zone.serves)}, which is not in the map"
                 if zone.serves
-                else "nothing to serve"
+                else "does not say what it serves"
             )
             faults.warn(
                 "dropping_zone_for_nothing",
-                f"this dropping zone says {said}",
+                f"this dropping zone {said}",
                 "Add serves=<ref or identifier of the penalty area or other feature>.",
                 feature=zone.ident,
                 at=zone.geometry,
@@ -287,7 +288,7 @@ def _paths(course: Course, faults: FaultList) -> None:
     if thin:
         faults.note(
             "path_without_width",
-            f"{len(thin)} paths are lines without a width ({', '.join(path.ident for path in thin[:3])}"
+            f"{len(thin)} path{' is a line' if len(thin) == 1 else 's are lines'} without a width ({', '.join(path.ident for path in thin[:3])}"
             f"{' …' if len(thin) > 3 else ''}): whether a ball or a stance is on one is decided on the ground",
             "Add width=<metres>, and surface=<surface>, to the paths that are artificially surfaced.",
         )

@@ -10,6 +10,7 @@ from marram.course.assembly import boundary_is_outline
 from marram.course.decision import Answer
 from marram.course.model import Course, Feature, Kind
 from marram.course.regions import EDGE_TOLERANCE, TOUCH, Ground, HoleGround
+from marram.course.scheme import is_about_golf
 
 UNMAPPED_EDGE = 5.0
 """Within this distance of unmarked water the map cannot tell where its edge is, metres (own choice)."""
@@ -130,13 +131,15 @@ class Situation:
                 feature,
             )
         elif ground > Ground.PENALTY_AREA_OF_TWO_COLOURS:
-            for water in self.ground.within(self.place, UNMAPPED_EDGE, "water")[:1]:
-                away = water.geometry.distance(self.place)
-                yield Doubt(
-                    DoubtKind.UNMARKED_WATER,
-                    f"unmarked water is {away:.1f} m away: a red penalty area, whose edge the map does not know",
-                    water,
+            near = self.ground.within(self.place, UNMAPPED_EDGE, "water")
+            for water in sorted(near, key=lambda water: water.geometry.distance(self.place))[:1]:
+                away = f"{water.geometry.distance(self.place):.1f} m away"
+                words = (
+                    f"a penalty area of which the map knows only the middle is {away}"
+                    if is_about_golf(water.tags)
+                    else f"unmarked water is {away}: a red penalty area, whose edge the map does not know"
                 )
+                yield Doubt(DoubtKind.UNMARKED_WATER, words, water)
 
     def _bounds(self) -> Iterator[Doubt]:
         inside = self.ground.in_bounds

@@ -1,7 +1,6 @@
 """Reading a course map from GeoJSON (RFC 7946): a FeatureCollection with OpenStreetMap tags as properties."""
 
 import json
-import math
 from pathlib import Path
 from typing import Any
 
@@ -28,24 +27,23 @@ def read_geojson(path: Path) -> Source:
     source = Source()
     try:
         document = json.loads(path.read_bytes())
-    except (UnicodeDecodeError, json.JSONDecodeError) as error:
-        source.refuse("not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again.")
-        return source
+    except (UnicodeDecodeError, json.JSONDecodeError, RecursionError) as error:
+        return source.give_up(
+            "not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again."
+        )
     if not isinstance(document, dict) or document.get("type") != "FeatureCollection":
-        source.refuse(
+        return source.give_up(
             "not_a_collection",
             f"{path.name} is not a GeoJSON FeatureCollection",
             "Export the whole map, with a 'features' list.",
         )
-        return source
     name = _crs_name(document)
     if name and not name.endswith(WGS84_NAMES):
-        source.refuse(
+        return source.give_up(
             "not_wgs84",
             f"its 'crs' says {name}, but marram reads WGS 84 longitude and latitude",
             "Export in WGS 84 (EPSG:4326), as RFC 7946 asks.",
         )
-        return source
     source.credit = str(document.get("copyright") or document.get("attribution") or "")
     features = document.get("features")
     for index, item in enumerate(features if isinstance(features, list) else []):
@@ -65,17 +63,26 @@ def _read_feature(source: Source, item: Any, index: int) -> None:
         return
     properties = item.get("properties") or {}
     ident = str(item.get("id") or properties.get("@id") or f"feature {index}")
-    tags = {str(key): str(value) for key, value in properties.items() if value is not None and key[:1] != "@"}
+    tags = {
+        str(key): _text(value) for key, value in properties.items() if value is not None and key[:1] != "@"
+    }
     if fault := unknown_tags(ident, tags):
         source.faults.append(fault)
     if meaning(tags) is None:
         return
     try:
         geometry = _geometry(item.get("geometry"))
+        if geometry.is_empty:
+            raise _Unreadable("no_geometry", "its geometry is empty", "Draw it, or remove it.")
     except _Unreadable as error:
         source.refuse(*error.fault, ident=ident, place=error.place)
         return
     source.features.append(SourceFeature(ident, tags, geometry))
+
+
+def _text(value: Any) -> str:
+    """Return a property as a tag's text; some tools write 4 as 4.0."""
+    return str(int(value)) if isinstance(value, float) and value.is_integer() else str(value)
 
 
 def _geometry(value: Any) -> BaseGeometry:
@@ -109,7 +116,7 @@ def _position(value: Any) -> Position:
     if (
         not isinstance(value, list)
         or len(value) < 2
-        or not all(isinstance(number, int | float) and math.isfinite(number) for number in value[:2])
+        or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
     ):
         raise _Unreadable(
             "bad_position", f"{value!r} is no position", "Give longitude, then latitude, in degrees."

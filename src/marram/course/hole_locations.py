@@ -178,7 +178,8 @@ def _places(frame: GreenFrame) -> NDArray[np.float64]:
 def _thirds(values: NDArray[np.float64]) -> NDArray[np.intp]:
     """Return 0, 1 or 2 for the lowest, middle and highest third of the range of the values."""
     low, high = values.min(), values.max()
-    return np.minimum(3 * (values - low) / max(high - low, 1e-9), 2).astype(np.intp)
+    thirds: NDArray[np.intp] = np.minimum(3 * (values - low) / max(high - low, 1e-9), 2).astype(np.intp)
+    return thirds
 
 
 def _thirds_by_rank(values: NDArray[np.float64]) -> NDArray[np.intp]:

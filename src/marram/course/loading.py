@@ -58,6 +58,5 @@ def _read(path: Path) -> Source:
             is_xml = stream.read(64).lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<")
     except OSError as error:
         source = Source()
-        source.refuse("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
-        return source
+        return source.give_up("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
     return read_osm_xml(path) if is_xml else read_geojson(path)

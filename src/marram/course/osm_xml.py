@@ -91,23 +91,23 @@ def read_osm_xml(path: Path) -> Source:
     try:
         _parse(path, file)
     except expat.ExpatError as error:
-        source.refuse("not_xml", f"{path.name} is not well-formed XML: {error}", "Export the map again.")
-        return source
+        return source.give_up(
+            "not_xml", f"{path.name} is not well-formed XML: {error}", "Export the map again."
+        )
     except _NotAllowed:
-        source.refuse(
+        return source.give_up(
             "document_type",
             f"{path.name} declares a document type",
             "Export the map again: no map needs one.",
         )
-        return source
     except (KeyError, ValueError) as error:
-        source.refuse("not_osm", f"{path.name} is not OpenStreetMap data: {error}", "Export the map again.")
-        return source
+        return source.give_up(
+            "not_osm", f"{path.name} is not OpenStreetMap data: {error}", "Export the map again."
+        )
     if file.root != "osm":
-        source.refuse(
+        return source.give_up(
             "not_osm", f"its root is <{file.root}>, not <osm>", "Export the map as OpenStreetMap XML."
         )
-        return source
     source.credit = file.credit
     source.bounds = file.bounds
     for element in file.tagged:
@@ -146,7 +146,8 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
         number not in file.places for way in ways if way is not None for number in way.nodes
     )
     if lost:
-        _incomplete(element, lost, source)
+        known = [file.places[n] for way in ways if way is not None for n in way.nodes if n in file.places]
+        _incomplete(element, lost, source, known[0] if known else (None, None))
         return
     present = [way for way in ways if way is not None]
     if reason := out_of_range([file.places[number] for way in present for number in way.nodes]):
@@ -161,15 +162,18 @@ def _member_ways(relation: _Element, file: _File) -> list[_Element | None]:
     return [file.ways.get(ref) for kind, ref, _ in relation.members if kind == "way"]
 
 
-def _incomplete(element: _Element, lost: int, source: Source) -> None:
+def _incomplete(element: _Element, lost: int, source: Source, place: Position | tuple[None, None]) -> None:
     golf = is_about_golf(element.tags)
     source.faults.append(
         Fault(
             Severity.ERROR if golf else Severity.NOTE,
             "incomplete",
-            f"{lost} of its parts are not in the file" + ("" if golf else ": it was left out"),
+            f"{lost} of its parts {'is' if lost == 1 else 'are'} not in the file"
+            + ("" if golf else ": it was left out"),
             "Export a larger rectangle, or with complete ways and relations.",
-            feature=element.ident,
+            element.ident,
+            None,
+            *place,
         )
     )
 

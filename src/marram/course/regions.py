@@ -1,6 +1,6 @@
 """The ground of a course as it counts on one hole: what is in bounds, and the specific areas in their order."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import IntEnum
 from functools import cached_property
 from weakref import WeakKeyDictionary
@@ -142,9 +142,9 @@ def _build(course: Course, number: int) -> HoleGround:
         shapely.prepare(shape)
         inside = Region(Ground.OUT_OF_BOUNDS, (*boundaries, *fences), shape)
     of_the_day = tuple(tee for tee in hole.tees if tee.tags.get("marram") == "teeing_area")
-    water = course.of(Kind.WATER)
     # Water on the course is a penalty area whether or not it is marked, red where no colour is shown
     # (Definition of penalty area).
+    water = _unmarked_water(course)
     red = (*course.of(Kind.RED_PENALTY_AREA), *(f for f in water if f.geometry.area > 0))
     regions = (
         _region(Ground.RED_PENALTY_AREA, red),
@@ -161,6 +161,18 @@ def _build(course: Course, number: int) -> HoleGround:
         conditions=course.of(*CONDITIONS),
         water=water,
         idle_tees=tuple(f for f in course.of(Kind.TEEING_AREA) if not f.holes),
+    )
+
+
+def _unmarked_water(course: Course) -> tuple[Feature, ...]:
+    """Return the water, or the part of it, that lies in no mapped penalty area."""
+    marked = shapely.union_all(
+        [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
+    )
+    return tuple(
+        replace(f, geometry=f.geometry.difference(marked)) if marked.intersects(f.geometry) else f
+        for f in course.of(Kind.WATER)
+        if not marked.covers(f.geometry)
     )
 
 

@@ -120,8 +120,8 @@ def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
         return Fault(
             Severity.ERROR,
             "unknown_tag",
-            f"marram={own} is not known.{did_you_mean(own, list(OWN))}".removesuffix("."),
-            f"Use one of: {', '.join(sorted(OWN))}.",
+            f"marram={own} is not known",
+            f"{did_you_mean(own, list(OWN))} Use one of: {', '.join(sorted(OWN))}.".lstrip(),
             feature=ident,
         )
     golf = tags.get("golf")
@@ -129,8 +129,8 @@ def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
         return Fault(
             Severity.WARNING,
             "unknown_tag",
-            f"golf={golf} is not known and was left out.{did_you_mean(golf, list(GOLF))}".removesuffix("."),
-            f"Use one of: {', '.join(sorted(GOLF))}.",
+            f"golf={golf} is not known and was left out",
+            f"{did_you_mean(golf, list(GOLF))} Use one of: {', '.join(sorted(GOLF))}.".lstrip(),
             feature=ident,
         )
     return None

@@ -39,13 +39,14 @@ def choose_outline(
         if len(found) == 1:
             return found[0], []
         hint = did_you_mean(which, [outline.tags.get("name", "") for outline in outlines])
-        what = f"{len(found) or 'no'} golf course is called {which!r}.{hint}".removesuffix(".")
+        what = f"{len(found) or 'no'} golf course in the file is called {which!r}"
     elif len(outlines) > 1:
         what = f"the file holds {len(outlines)} golf courses"
+        hint = ""
     else:
         return (outlines[0] if outlines else None), []
     remedy = f"Name one of: {'; '.join(names)}." if names else "Leave the name out: the file has no outline."
-    return None, [Fault(Severity.ERROR, "which_course", what, remedy)]
+    return None, [Fault(Severity.ERROR, "which_course", what, f"{hint} {remedy}".lstrip())]
 
 
 def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
@@ -79,7 +80,7 @@ def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) 
 def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
     """Return an error for every golf feature that lies far from all the others."""
     golf = [feature for feature in features if is_about_golf(feature.tags)]
-    places = [(f.geometry.centroid.x, f.geometry.centroid.y) for f in golf if not f.geometry.is_empty]
+    places = [(f.geometry.centroid.x, f.geometry.centroid.y) for f in golf]
     if not places:
         return []
     east, north = median(x for x, _ in places), median(y for _, y in places)

@@ -35,12 +35,20 @@ class Source:
         faults: what could not.
         credit: the credit line of the data, or an empty string.
         bounds: the rectangle the file was cut to, in degrees, or ``None`` when it does not say.
+        readable: whether the file could be read at all.
     """
 
     features: list[SourceFeature] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
     credit: str = ""
     bounds: BaseGeometry | None = None
+    readable: bool = True
+
+    def give_up(self, check: str, what: str, remedy: str) -> "Source":
+        """Note that the file as a whole cannot be read, and return the source."""
+        self.readable = False
+        self.refuse(check, what, remedy)
+        return self
 
     def refuse(
         self, check: str, what: str, remedy: str, ident: str = "", place: Position | None = None
