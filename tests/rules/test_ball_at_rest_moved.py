@@ -64,8 +64,9 @@ def test_an_accident_on_the_green_costs_nothing(name: str, day: date) -> None:
 
 @pytest.mark.parametrize("day", EDITIONS)
 def test_moving_the_ball_on_purpose_always_costs_a_stroke(day: date) -> None:
-    """Rule 9.4b: its exceptions 2 to 4 protect accidents only."""
-    found = leaves("ball_moved_by_player", day, cause_known=True, movement_accidental=False)
+    """Rule 9.4b: unless a Rule allows it, for the exceptions 2 to 4 protect accidents only."""
+    on_purpose = {"cause_known": True, "movement_accidental": False, "handling_allowed": False}
+    found = leaves("ball_moved_by_player", day, **on_purpose)
 
     assert found
     for leaf in found:

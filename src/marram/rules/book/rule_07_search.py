@@ -37,7 +37,7 @@ def sand_moved_in_search(case: Case) -> Ruling:
     if not case[sand_changed_lie]:
         return no_penalty("7.1a").play_as_it_lies()
     if not case[played_after_search]:
-        ruling = no_penalty("7.1b").play_as_it_lies()
+        ruling = no_penalty("7.1b").play_as_it_lies().note("recreate_lie_in_sand")
         if case[was_covered_by_sand]:
             ruling = ruling.note("small_part_may_stay_visible")
         return ruling.correct("recreate_lie_in_sand", Deadline.BEFORE_STROKE, general("7.1b"))

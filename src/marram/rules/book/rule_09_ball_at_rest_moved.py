@@ -1,7 +1,11 @@
 """Rules 9.1 and 9.2: ball played as it lies; deciding whether it moved and what moved it."""
 
 from marram.rules.book.rule_09_natural_forces import moved_by_natural_forces
-from marram.rules.book.rule_09_others import certainly_moved_by_outside_influence, moved_by_opponent
+from marram.rules.book.rule_09_others import (
+    certainly_moved_by_outside_influence,
+    moved_by_opponent,
+    moved_by_opponent_by_accident,
+)
 from marram.rules.book.rule_09_player import moved_by_player
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.engine.case import Case
@@ -61,6 +65,8 @@ def ball_moved_during_swing(case: Case) -> Ruling:
         return ball_moved(case)
     if case.is_one_of(what_moved_ball, Cause.PLAYER):
         return moved_by_own_swing(case)
+    if case.is_one_of(what_moved_ball, Cause.OPPONENT) and case.match_play:
+        return moved_by_opponent_in_swing(case)
     return played_while_moving_in_swing(case)
 
 
@@ -68,6 +74,13 @@ def ball_moved_during_swing(case: Case) -> Ruling:
 def played_while_moving_in_swing(_case: Case) -> Ruling:
     """The stroke counts, and the ball is played from where it comes to rest after it."""
     return no_penalty("9.1b").stroke_counts().play_as_it_lies().note("not_replaced_after_the_stroke")
+
+
+@provision("9.5b")
+def moved_by_opponent_in_swing(case: Case) -> Ruling:
+    """The player's stroke counts; an opponent who set the ball in motion is still penalised, if not excepted."""
+    penalties = moved_by_opponent_by_accident(case).penalties
+    return played_while_moving_in_swing(case).also(*penalties)
 
 
 @provision("9.4b")

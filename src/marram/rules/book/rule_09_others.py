@@ -113,7 +113,7 @@ def certainly_moved_by_outside_influence(case: Case) -> Ruling:
     ruling = must_go_back(no_penalty("9.6")).caution("animal_may_be_near")
     if case[moved_ball_found]:
         return ruling
-    return ruling.next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER).under("14.2a")
+    return ruling.next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER).under("14.2a Exception")
 
 
 @provision("9.6")

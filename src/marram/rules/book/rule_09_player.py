@@ -13,6 +13,7 @@ from marram.rules.facts.cause import (
     moved_while,
     movement_accidental,
 )
+from marram.rules.facts.lifting import Marking, spot_marking
 from marram.rules.facts.movement import (
     HandledAs,
     TreePurpose,
@@ -38,7 +39,7 @@ def moved_by_player(case: Case) -> Ruling:
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return lying_in_teeing_area(case)
     if not case[movement_accidental]:
-        return penalised_for_moving(case)
+        return lifted_as_allowed(case) if case[handling_allowed] else penalised_for_moving(case)
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return moved_by_accident_on_green(case)
     if case.is_one_of(moved_while, Doing.SEARCHING):
@@ -89,19 +90,29 @@ def ball_handled_by_player(case: Case) -> Ruling:
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return lying_in_teeing_area(case)
     if case.is_one_of(handled_as, HandledAs.ONLY_TOUCHED):
-        return penalty(1, "9.4b").play_as_it_lies()
+        return touched_on_purpose(case)
     if not case[handling_allowed]:
         return penalised_for_moving(case)
     return lifted_as_allowed(case)
 
 
+@provision("9.4b")
+def touched_on_purpose(case: Case) -> Ruling:
+    """Touching the ball on purpose costs one stroke even if it does not move, unless a Rule allows it."""
+    if case[handling_allowed]:
+        return no_penalty("9.4b Exception 1").play_as_it_lies()
+    return penalty(1, "9.4b").play_as_it_lies()
+
+
 @provision("9.4b Exception 1")
 def lifted_as_allowed(case: Case) -> Ruling:
-    """A Rule that allows lifting takes the penalty away; the ball goes back unless relief is taken."""
+    """A Rule that allows lifting takes the penalty away; a ball that is to go back must have been marked."""
     ruling = no_penalty("9.4b Exception 1")
     if case[going_elsewhere]:
         return ruling.under("9.4a").next(Action.PLAY_ON).note("go_on_under_that_rule")
-    return must_go_back(ruling).note("mark_before_lifting_to_replace")
+    if case.is_one_of(spot_marking, Marking.RIGHT):
+        return must_go_back(ruling)
+    return must_go_back(penalty(1, "14.1a").under("9.4b Exception 1"))
 
 
 @provision("Clarification 9.4a/1")

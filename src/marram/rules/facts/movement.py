@@ -109,8 +109,8 @@ handled_as = choice(
 )
 handling_allowed = yes_no(
     "handling_allowed",
-    "Did a Rule allow the player to lift or move the ball there?",
-    help="On the green (13.1b), to identify (7.3), cut or cracked (4.2c), interfering (15.3), to see if relief is allowed (16.4), to take relief.",
+    "Did a Rule allow the player to lift, move or touch the ball there?",
+    help="On the green (13.1b), to identify (7.3), damage (4.2c), interference (15.3), to look for relief (16.4) or take it. Touching: only once marked to be lifted.",
     source="9.4b Exception 1",
 )
 stroke_made_from_new_spot = yes_no(

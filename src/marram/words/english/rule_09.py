@@ -37,7 +37,6 @@ NOTES: dict[str, str] = {
     "holed_with_previous_stroke": "The ball is holed with the previous stroke.",
     "relief_may_still_be_taken": "The player may go on and take the relief, without putting the ball back first.",
     "go_on_under_that_rule": "Go on under the Rule that gives the relief or the new spot; the ball need not go back first.",
-    "mark_before_lifting_to_replace": "The spot must have been marked before lifting; if it was not, see Rule 14.1a.",
     "relief_instead_of_replacing_in_tree": "Instead of putting it back in the tree the player may take relief directly, for example for an unplayable ball; if the spot cannot be reached, that is the only way.",
     "next_stroke_conceded": "The next stroke is conceded: the player has completed the hole with it.",
     "animal_may_be_near": "If an animal moved the ball and may be dangerous, keep away from it; do not try to get the ball back.",
