@@ -1,6 +1,6 @@
 """Rule 6.3c: playing a wrong ball, and a ball that another player played as a wrong ball."""
 
-from marram.rules.book.not_corrected import disqualified_or_without_score
+from marram.rules.book.not_corrected import disqualified_or_without_score, to_be_corrected_before_next_hole
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -17,11 +17,9 @@ from marram.rules.facts.substitution import (
 from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import (
     Action,
-    Deadline,
     Ruling,
     WhichBall,
     Who,
-    disqualified,
     general_penalty,
     no_penalty,
 )
@@ -84,13 +82,13 @@ def wrong_ball_in_stroke_play(case: Case) -> Ruling:
         )
     if case[next_hole_started]:
         return disqualified_or_without_score(case, "6.3c(1)")
-    return (
+    ruling = (
         general_penalty("6.3c(1)")
         .next(Action.CORRECT_MISTAKE)
         .stroke_does_not_count()
         .note("go_on_with_right_ball", "strokes_with_wrong_ball_void", "owner_replaces_ball")
-        .correct("continue_with_right_ball", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)"))
     )
+    return to_be_corrected_before_next_hole(case, ruling, "continue_with_right_ball", "6.3c(1)")
 
 
 @provision("6.3a")

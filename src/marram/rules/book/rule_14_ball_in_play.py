@@ -1,6 +1,7 @@
 """Rules 14.4 to 14.6: when a ball is in play again, correcting mistakes, playing again from the same place."""
 
 from marram.rules.book.relief_options import offer
+from marram.rules.book.rule_06_wrong_ball import wrong_ball_penalty
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import unplayable_relief_in_bunker, unplayable_relief_outside_bunker
 from marram.rules.engine.case import Case
@@ -41,12 +42,7 @@ def ball_is_in_play(_case: Case) -> Ruling:
 def ball_is_not_in_play(case: Case) -> Ruling:
     """Without that intent it is not in play, and a stroke at it is one at a wrong ball."""
     if case[played_since_put_down]:
-        return (
-            no_penalty("14.4")
-            .next(Action.CORRECT_MISTAKE)
-            .stroke_does_not_count()
-            .note("ask_about_wrong_ball")
-        )
+        return wrong_ball_penalty(case).under("14.4", "Definitions: wrong ball")
     return no_penalty("14.4").next(Action.LIFT).note("put_ball_in_play_first", "no_trial_drops")
 
 
@@ -70,7 +66,7 @@ def same_rule_and_option(_case: Case) -> Ruling:
 @provision("14.5b(2)")
 def same_rule_any_option(case: Case) -> Ruling:
     """Right Rule, wrong place: the same Rule, but any of its options that apply."""
-    ruling = no_penalty("14.5b(2)").note("same_rule_any_option", "acts_with_wrong_ball_void")
+    ruling = no_penalty("14.5b(2)").under("14.5c").note("same_rule_any_option", "acts_with_wrong_ball_void")
     used = case[rule_used]
     if used is RuleUsed.UNPLAYABLE:
         return offer(ruling, *unplayable_relief_outside_bunker(case), may_play_as_it_lies=False)
@@ -89,7 +85,8 @@ def any_rule_that_applies(_case: Case) -> Ruling:
 
 def _correct(ruling: Ruling) -> Ruling:
     return (
-        ruling.next(Action.CORRECT_MISTAKE, WhichBall.ORIGINAL_OR_ANOTHER)
+        ruling.under("14.5c")
+        .next(Action.CORRECT_MISTAKE, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("acts_with_wrong_ball_void")
         .correct("correct_relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )

@@ -1,6 +1,6 @@
 """Rule 14.7: playing from a wrong place, and how the hole is then completed in stroke play."""
 
-from marram.rules.book.not_corrected import disqualified_or_without_score
+from marram.rules.book.not_corrected import disqualified_or_without_score, to_be_corrected_before_next_hole
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -76,14 +76,14 @@ def serious_breach_in_stroke_play(case: Case) -> Ruling:
         return corrected_wrong_place(case)
     if case[next_hole_started]:
         return disqualified_or_without_score(case, "14.7b(1)")
-    return (
+    ruling = (
         general_penalty("14.7a")
         .under("14.7b(1)")
         .next(Action.CORRECT_MISTAKE)
         .stroke_does_not_count()
         .note("play_out_from_right_place")
-        .correct("correct_serious_breach", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b(1)"))
     )
+    return to_be_corrected_before_next_hole(case, ruling, "correct_serious_breach", "14.7b(1)")
 
 
 @provision("14.7b(1)")

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.1",
         THEME,
         "book.rule_14_lifting:ball_lifted",
-        "mark marker coin cleaned identify cracked caddie authority picked up",
+        "mark marker coin rotated aligned cleaned identify cracked caddie authority picked up",
     ),
     Incident(
         "ball_to_be_replaced",

@@ -32,6 +32,7 @@ PROVISIONS: dict[str, str] = {
     "14.5b(1)": "Under the right Rule and in the right place, but to be dropped or placed again: the same Rule and the same option are used.",
     "14.5b(2)": "Under the right Rule, but in a wrong place: the same Rule is used, with any of its options.",
     "14.5b(3)": "Under a Rule that did not apply: any Rule that does apply may be used.",
+    "14.5c": "Penalty strokes that came only from acts with the ball taken out of play in correcting do not count, except for acts that also breach a Rule for the ball now in play.",
     "14.6": "How a ball is played from where the previous stroke was made depends on the area of the course.",
     "14.6a": "From the teeing area a ball is played from anywhere inside it, and may be teed.",
     "14.6b": "From the general area, a bunker or a penalty area a ball is dropped within one club-length of the spot of the previous stroke, not nearer the hole and in the same area of the course.",
@@ -85,7 +86,6 @@ NOTES: dict[str, str] = {
     # In play, corrections, playing again
     "ball_in_play_even_if_wrong": "The ball is in play, even if it was put down in a wrong way or place, or was the wrong one to use.",
     "correct_before_playing": "If something was wrong with it, correct that before the ball is played.",
-    "ask_about_wrong_ball": "The ball was not in play: rule on the stroke as one at a wrong ball.",
     "put_ball_in_play_first": "Lift it and put a ball in play as the Rule in use requires.",
     "no_trial_drops": "Dropping a ball to try how it will behave is not what the Rules intend; tell the player so.",
     "same_rule_same_option": "Use the same Rule and the same option again.",
