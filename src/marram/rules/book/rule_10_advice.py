@@ -28,11 +28,11 @@ def _in_breach(citation: str) -> Ruling:
 @provision("10.2a")
 def advice_exchanged(case: Case) -> Ruling:
     """During a round advice may be given to, and asked of, one's own side only."""
-    if not case[during_round]:
-        return _free("10.2a").note("advice_free_outside_round")
     deed = case[advice_deed]
     if not case[was_advice]:
         return _free("Definitions: advice")
+    if not case[during_round]:
+        return _free("10.2a").note("advice_free_outside_round")
     if deed is AdviceDeed.TOUCHED_EQUIPMENT:
         return _in_breach("10.2a")
     if deed is AdviceDeed.RECEIVED_UNASKED:

@@ -97,10 +97,10 @@ def caddie_needs_authority(case: Case) -> Ruling:
 
 @provision("10.3b(2)")
 def restored_by_caddie(case: Case) -> Ruling:
-    """Restoring conditions without authority breaches Rule 8.1."""
+    """Restoring conditions without authority is improving them (Rule 8.1a)."""
     if case[caddie_authorised]:
         return no_penalty("10.3b(2)").play_as_it_lies()
-    return general_penalty("10.3b(2)").play_as_it_lies()
+    return general_penalty("8.1a").under("10.3b(2)").play_as_it_lies()
 
 
 @provision("10.3b(1)")

@@ -115,8 +115,11 @@ def played_from_wrong_green(case: Case) -> Ruling | Judgement:
     if case.match_play:
         return ruling.play_as_it_lies()
     serious = case[serious_breach]
-    to_correct = ruling.next(Action.CORRECT_MISTAKE).correct(
-        "play_out_from_right_place_off_wrong_green", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b")
+    to_correct = (
+        ruling.stroke_does_not_count()
+        .next(Action.CORRECT_MISTAKE)
+        .note("strokes_off_wrong_green_do_not_count")
+        .correct("play_out_with_relief_off_wrong_green", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b"))
     )
     if serious is SeriousBreach.YES:
         return to_correct
