@@ -57,7 +57,14 @@ def drawn(geometry, ident="", **tags):
 def one_hole(number=1, *, y=0.0, par="3"):
     """Return the drawn features of one faultless hole, 150 m long."""
     return [
-        drawn(LineString([(0, y), (150, y)]), f"line {number}", golf="hole", ref=str(number), par=par, handicap=str(number)),
+        drawn(
+            LineString([(0, y), (150, y)]),
+            f"line {number}",
+            golf="hole",
+            ref=str(number),
+            par=par,
+            handicap=str(number),
+        ),
         drawn(square(0, y, 5), f"tee {number}", golf="tee"),
         drawn(square(150, y, 10), f"green {number}", golf="green"),
         drawn(Point(152, y + 1), f"pin {number}", golf="pin"),

@@ -79,7 +79,9 @@ def test_green_and_tee_of_another_hole_are_general_area() -> None:
 )
 def test_part_of_the_ball_in_two_specific_areas(first, second, area) -> None:
     """Rule 2.2c: penalty area before bunker before putting green, when part of the ball is in either."""
-    beside = feature(second, box(first.geometry.bounds[2], -5, first.geometry.bounds[2] + 9, 5), "beside", holes=(1,))
+    beside = feature(
+        second, box(first.geometry.bounds[2], -5, first.geometry.bounds[2] + 9, 5), "beside", holes=(1,)
+    )
     green = beside if second is Kind.PUTTING_GREEN else None
     both = course(BOUNDARY, first, beside, holes=[hole(green=green)])
     x = first.geometry.bounds[2] + 0.01
@@ -265,7 +267,11 @@ def test_accuracy_counts_for_conditions_and_wrong_greens_too() -> None:
     repair = feature(Kind.GROUND_UNDER_REPAIR, square(30, 0, 2), "repair")
     links = course(BOUNDARY, GREEN, OTHER_GREEN, repair, holes=HOLES)
     for x, y, near in ((32.4, 0, repair), (31.7, 0, repair), (139.7, 60, OTHER_GREEN)):
-        found = [d.feature for d in area_at(links, x, y, 1, accuracy=0.5).doubts if d.kind is DoubtKind.WITHIN_ACCURACY]
+        found = [
+            d.feature
+            for d in area_at(links, x, y, 1, accuracy=0.5).doubts
+            if d.kind is DoubtKind.WITHIN_ACCURACY
+        ]
         assert found == [near]
     assert area_at(links, 30, 0, 1, accuracy=0.5).certain
 
@@ -337,7 +343,9 @@ RING = feature(Kind.BOUNDARY, Point(0, 0).buffer(45), tags={"marram": "boundary"
 def drawn_map(parts):
     red, yellow, bunkers, greens, tees, fences, bounded = parts
     only = hole(green=greens[0] if greens else None, tees=tees)
-    return course(*([RING] if bounded else []), *red, *yellow, *bunkers, *greens, *tees, *fences, holes=[only])
+    return course(
+        *([RING] if bounded else []), *red, *yellow, *bunkers, *greens, *tees, *fences, holes=[only]
+    )
 
 
 def signed(ring, places):

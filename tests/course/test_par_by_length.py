@@ -13,7 +13,16 @@ def test_the_published_lengths() -> None:
 
 @pytest.mark.parametrize(
     ("length", "pars"),
-    [(100, (3,)), (190, (3, 4)), (230, (3, 4)), (274, (4,)), (360, (4, 5)), (460, (5,)), (560, (5, 6)), (700, (6,))],
+    [
+        (100, (3,)),
+        (190, (3, 4)),
+        (230, (3, 4)),
+        (274, (4,)),
+        (360, (4, 5)),
+        (460, (5,)),
+        (560, (5, 6)),
+        (700, (6,)),
+    ],
 )
 def test_ranges_overlap_as_published(length, pars) -> None:
     """Where the published ranges of men and women overlap, every par of them is recommended."""

@@ -60,9 +60,11 @@ def test_the_scale_error_stays_below_the_stated_bound(latitude, bearing, r) -> N
 @settings(max_examples=40)
 @given(latitude=latitudes, x=near, y=near)
 def test_there_and_back_is_the_same_place(latitude, x, y) -> None:
-    """Metres to degrees and back is the same place to a micrometre."""
+    """Metres to degrees and back is the same place to a micrometre; within a millimetre of the centre it is the centre."""
     plane = LocalPlane(10.0, latitude)
-    assert plane.to_metres(*plane.to_degrees(x, y)) == pytest.approx((x, y), abs=1e-6)
+    assert plane.to_metres(*plane.to_degrees(x, y)) == pytest.approx(
+        (x, y), abs=1e-6 if math.hypot(x, y) > 1e-3 else 1e-3
+    )
 
 
 def test_geometries_go_both_ways() -> None:

@@ -1,0 +1,171 @@
+"""One broken map for each fault: what is found, how much it matters, where, and the words."""
+
+from pathlib import Path
+
+import pytest
+
+from marram.course import check, load
+from marram.course.fault import Severity
+from marram.errors import BadCourse
+
+FOLDER = Path(__file__).parents[1] / "bad" / "course"
+ERROR, WARNING, NOTE = Severity
+
+FAULTS = {
+    # The file as a whole.
+    "not_json.geojson": (ERROR, "not_json", "is not JSON"),
+    "not_a_collection.geojson": (ERROR, "not_a_collection", "not a GeoJSON FeatureCollection"),
+    "not_a_feature.geojson": (ERROR, "not_a_feature", "entry 5 of 'features'"),
+    "not_wgs84.geojson": (ERROR, "not_wgs84", "EPSG::27700"),
+    "not_xml.osm": (ERROR, "not_xml", "line 2"),
+    "not_osm.osm": (ERROR, "not_osm", "its root is <gpx>"),
+    "no_coordinates.osm": (ERROR, "not_osm", "lon"),
+    "document_type.osm": (ERROR, "document_type", "declares a document type"),
+    "no_golf.geojson": (ERROR, "no_golf", "golf=* tags"),
+    "two_courses.geojson": (ERROR, "which_course", "Name one of: Upper Links (way/1); Lower Links (way/2)."),
+    "cut.osm": (WARNING, "cut", "ha of the course lie beyond it"),
+    # One feature's tags and geometry.
+    "unknown_tag.geojson": (ERROR, "unknown_tag", "Did you mean 'ground_under_repair'? Use one of"),
+    "unknown_golf_tag.geojson": (WARNING, "unknown_tag", "Did you mean 'bunker'?"),
+    "no_geometry.geojson": (ERROR, "no_geometry", "no usable geometry"),
+    "empty_geometry.geojson": (ERROR, "no_geometry", "is empty"),
+    "geometry_collection.geojson": (ERROR, "no_geometry", "'GeometryCollection' is not used here"),
+    "bad_position.geojson": (ERROR, "bad_position", "['3.0'] is no position"),
+    "metres.geojson": (ERROR, "out_of_range", "look like metres of some other projection"),
+    "swapped_beyond_90.geojson": (ERROR, "out_of_range", "longitude and latitude look swapped"),
+    "out_of_range.osm": (ERROR, "out_of_range", "longitude and latitude look swapped"),
+    "swapped.geojson": (ERROR, "misplaced", "its longitude and latitude are swapped"),
+    "far_away.geojson": (ERROR, "misplaced", "it is in another coordinate system"),
+    "too_short_ring.geojson": (ERROR, "too_short", "fewer than two different positions"),
+    "two_corners.geojson": (ERROR, "too_short", "fewer than three different positions"),
+    "open_ring.geojson": (ERROR, "open_ring", "the last position differs from the first"),
+    "green_as_line.geojson": (ERROR, "open_ring", "open line (20.0 m apart)"),
+    "penalty_area_open.geojson": (ERROR, "open_ring", "this yellow penalty area is an open line"),
+    "open_relation.osm": (ERROR, "open_ring", "a part ends where no other begins"),
+    "incomplete_way.osm": (ERROR, "incomplete", "1 of its parts is not in the file"),
+    "incomplete_relation.osm": (ERROR, "incomplete", "1 of its parts is not in the file"),
+    "bow_tie.geojson": (ERROR, "invalid_geometry", "not valid (self-intersection)"),
+    "bow_tie_rough.geojson": (WARNING, "invalid_geometry", "it was left out"),
+    "bunker_as_point.geojson": (ERROR, "point_for_area", "this bunker is only a point"),
+    "tee_as_point.geojson": (WARNING, "point_for_area", "this teeing area is only a point"),
+    # Holes.
+    "no_holes.geojson": (ERROR, "no_holes", "golf=hole, ref=<number> and par=<par>"),
+    "hole_as_area.geojson": (ERROR, "hole_not_a_line", "drawn as a Polygon"),
+    "no_numbers.geojson": (ERROR, "hole_without_number", "no hole number (ref), it has no par"),
+    "two_numbers.geojson": (WARNING, "hole_without_number", "'1 - #2' is no single hole number"),
+    "repeated_hole.geojson": (ERROR, "repeated_hole", "both have ref=1"),
+    "hole_backwards.geojson": (ERROR, "hole_backwards", "Reverse the line."),
+    "hole_backwards_without_refs.geojson": (ERROR, "hole_backwards", "Reverse the line."),
+    "holes_missing.geojson": (WARNING, "holes_missing", "1 of 9 holes are in the map; missing: 2, 3"),
+    "hole_without_green.geojson": (WARNING, "hole_without_green", "its line of play ends on no green:"),
+    "green_missed.geojson": (WARNING, "hole_without_green", "green 1, is 3.0 m away"),
+    "hole_without_tee.geojson": (WARNING, "hole_without_tee", "it has no teeing area"),
+    "pin_off_green.geojson": (WARNING, "hole_off_green", "10.0 m outside its green"),
+    "no_par.geojson": (WARNING, "no_par", "Add par=<par>"),
+    "par_in_words.geojson": (WARNING, "not_a_number", "its par is 'three'"),
+    "unusual_par.geojson": (WARNING, "unusual_par", "par 6 is unusual for 150.0 m"),
+    "no_stroke_index.geojson": (WARNING, "no_stroke_index", "Add handicap=<stroke index>"),
+    "bad_stroke_index.geojson": (WARNING, "bad_stroke_index", "stroke index 19"),
+    "repeated_stroke_index.geojson": (
+        WARNING,
+        "repeated_stroke_index",
+        "stroke index 1 is also that of hole 1",
+    ),
+    "two_greens.geojson": (
+        WARNING,
+        "two_greens",
+        "green 1, green b): the one its line of play ends on is used",
+    ),
+    "green_of_no_hole.geojson": (NOTE, "green_of_no_hole", "read as a wrong green"),
+    "double_green.geojson": (NOTE, "double_green", "holes 1 and 2 share this green"),
+    "double_green_pins.geojson": (WARNING, "pin_of_double_green", "do not say which is whose"),
+    "two_pins.geojson": (WARNING, "two_pins", "2 pins are mapped on its green"),
+    "tee_of_no_hole.geojson": (WARNING, "tee_of_no_hole", "belongs to no hole"),
+    "tee_of_two_holes.geojson": (WARNING, "tee_of_two_holes", "beside holes 1 and 2"),
+    # Marking.
+    "no_boundary.geojson": (WARNING, "no_boundary", "out of bounds cannot be told"),
+    "outline_as_boundary.geojson": (WARNING, "outline_as_boundary", "property is not always boundary"),
+    "boundary_gap.geojson": (ERROR, "boundary_gap", "20.0 m from where the next begins"),
+    "line_leaves_course.geojson": (WARNING, "line_leaves_course", "for 55 m"),
+    "area_outside.geojson": (ERROR, "area_outside", "50 m² of this bunker"),
+    "area_outside_outline.geojson": (WARNING, "area_outside", "50 m² of this bunker"),
+    "stream_line.geojson": (WARNING, "penalty_area_line", "without a width"),
+    "water_without_status.geojson": (WARNING, "water_without_status", "not marked as a penalty area"),
+    "overlap.geojson": (WARNING, "overlap", "Rule 2.2c puts first"),
+    "two_colours.geojson": (
+        WARNING,
+        "two_colours",
+        "red penalty area red and yellow penalty area yellow overlap",
+    ),
+    "dropping_zone_for_nothing.geojson": (
+        WARNING,
+        "dropping_zone_for_nothing",
+        "serves R7, which is not in the map",
+    ),
+    "dropping_zone_of_no_hole.geojson": (WARNING, "dropping_zone_of_no_hole", "Add holes=<hole number>."),
+    "dropping_zone_nearer.geojson": (
+        WARNING,
+        "dropping_zone_nearer",
+        "begins 10.7 m nearer the hole than red",
+    ),
+    "path_without_width.geojson": (NOTE, "path_without_width", "1 path is a line without a width (path)"),
+}
+
+
+@pytest.mark.parametrize("name", sorted(FAULTS))
+def test_the_fault_is_found(name) -> None:
+    """The fault has its severity and says what is wrong and what to do; it is not reported as anything worse."""
+    severity, kind, words = FAULTS[name]
+    found = [fault for fault in check(FOLDER / name) if fault.check == kind]
+    assert found
+    assert {fault.severity for fault in found} == {severity}
+    assert words in str(found[0])
+    assert found[0].remedy.endswith(".")
+
+
+@pytest.mark.parametrize("name", sorted(FAULTS))
+def test_errors_refuse_the_map_and_nothing_else_does(name) -> None:
+    """A map with an error is refused with every error; one with warnings and notes only is opened."""
+    errors = [str(fault) for fault in check(FOLDER / name) if fault.severity is ERROR]
+    if FAULTS[name][0] is ERROR:
+        with pytest.raises(BadCourse) as refused:
+            load(FOLDER / name)
+        assert list(refused.value.faults) == errors
+    else:
+        assert errors == []
+        assert load(FOLDER / name).holes
+
+
+def test_every_bad_file_is_used() -> None:
+    """The folder holds one file for each row, and no other."""
+    assert {path.name for path in FOLDER.iterdir()} == set(FAULTS)
+
+
+def test_a_file_that_is_not_there_is_a_fault(tmp_path) -> None:
+    """A missing file is refused with its path and what to do."""
+    with pytest.raises(
+        BadCourse, match="none.geojson cannot be read: No such file or directory. Check the path."
+    ):
+        load(tmp_path / "none.geojson")
+
+
+def test_every_place_is_on_the_ground_of_the_map() -> None:
+    """Faults with coordinates give them where the maps are: near 51° N 3° E, save those misplaced on purpose."""
+    for name, (_, kind, _) in FAULTS.items():
+        for fault in check(FOLDER / name):
+            if fault.latitude is not None and kind != "misplaced":
+                assert (round(fault.latitude), round(fault.longitude)) == (51, 3), (name, fault)
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        name
+        for name, (_, kind, _) in FAULTS.items()
+        if kind in {"invalid_geometry", "boundary_gap", "overlap"}
+    ],
+)
+def test_a_fault_of_shape_says_where(name) -> None:
+    """Where a shape is at fault, its place is given in degrees."""
+    (fault,) = [fault for fault in check(FOLDER / name) if fault.check == FAULTS[name][1]]
+    assert f"{fault.latitude:.6f}, {fault.longitude:.6f}" in str(fault)
