@@ -6,6 +6,7 @@ PROVISIONS: dict[str, str] = {
     "1.3b(1)": "A player who knowingly does not apply a penalty, and players who agree to ignore a Rule or penalty they know applies, are disqualified.",
     "1.3b(2)": "Where a spot, point, line, area or distance must be estimated, a careful and prompt judgement is accepted, even if evidence after the stroke shows it to be wrong.",
     "1.3c(1)": "A player answers for own acts and the caddie's, for acts of others done at the player's request, and for acts the player knowingly lets happen.",
+    "1.3c(4)": "Breaches that belong together cost one penalty, the highest; in particular, not replacing a ball moved in breach of Rule 9.4 costs the general penalty in total.",
 }
 
 NOTES: dict[str, str] = {
