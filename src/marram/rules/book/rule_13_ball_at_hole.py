@@ -44,7 +44,7 @@ def overhanging_ball_moved(case: Case) -> Ruling:
     if mover is OverhangMover.OTHER_PLAYER_ON_PURPOSE:
         return overhanging_ball_taken_by_other(case)
     if mover is OverhangMover.OWN_SIDE and not case[own_side_lift_allowed]:
-        return _replaced_on_lip(penalty(1, "9.4b").under("13.3b"))
+        return _replaced_on_lip(penalty(1, "9.4b").under("13.3b", "14.1a"))
     return _replaced_on_lip(no_penalty("13.3b"))
 
 
