@@ -1,6 +1,7 @@
 """Rules 18.1 and 18.2: stroke and distance; ball lost or out of bounds."""
 
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_options import in_bunker, in_general_area, on_putting_green, under_the_ball
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
 from marram.rules.editions import EDITION_2023
@@ -14,6 +15,7 @@ from marram.rules.facts.lost import (
     Whereabouts,
     all_of_ball_out_of_bounds,
     crossed_area,
+    dropped_where_lost_played,
     identified_in_reasonable_time,
     late_ball_played,
     lifted_to_play_again,
@@ -25,7 +27,16 @@ from marram.rules.facts.lost import (
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.local_rules.area_e import alternative_option
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import Action, Deadline, Ruling, disqualified, general_penalty, no_penalty, penalty
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    Ruling,
+    disqualified,
+    general_penalty,
+    no_penalty,
+    penalty,
+    strokes,
+)
 
 
 @provision("18.1")
@@ -109,14 +120,17 @@ def ball_not_found(case: Case) -> Ruling:
 
 
 @provision("18.2b")
-def lost_or_out(case: Case, *, from_penalty_area: bool | None = None) -> Ruling:
+def lost_or_out(
+    case: Case, *, from_penalty_area: bool | None = None, provisional: ProvisionalState | None = None
+) -> Ruling:
     """A ball lost or out of bounds must be played again from the previous spot, for one stroke.
 
     Args:
         case: the case.
         from_penalty_area: whether the last stroke was made from a penalty area, if that is known already.
+        provisional: what became of a provisional ball, if that is known already.
     """
-    provisional = case[provisional_state]
+    provisional = provisional or case[provisional_state]
     if provisional is ProvisionalState.FOUND:
         return provisional_in_play(case)
     options = [stroke_and_distance("18.2b")]
@@ -129,6 +143,18 @@ def lost_or_out(case: Case, *, from_penalty_area: bool | None = None) -> Ruling:
     else:
         so_far = no_penalty("18.2b")
     return offer(so_far, *options, may_play_as_it_lies=False).note("original_out_of_play")
+
+
+@provision("18.2b")
+def dropped_where_lost(case: Case) -> Ruling:
+    """A ball dropped where the original was lost or went out is in a wrong place: the player must go back."""
+    if not case[dropped_where_lost_played]:
+        ruling = no_penalty("18.2b").under("14.5a")
+        return offer(ruling, stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+    ruling = played_from_wrong_place(case).under("18.2b")
+    if ruling.action is Action.HOLE_OVER:
+        return ruling
+    return ruling.also(strokes(1, "18.2b")).note("stroke_and_distance_is_added")
 
 
 @provision("18.3c(2)")

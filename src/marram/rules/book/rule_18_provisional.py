@@ -4,6 +4,7 @@ from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_18_lost import (
+    lost_or_out,
     moved_by_outside_influence,
     not_found_in_condition,
     not_found_in_movable_obstruction,
@@ -13,10 +14,13 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.lost import (
     Announced,
+    BallsAlike,
     OriginalBall,
+    ProvisionalState,
     SecondBallReason,
     StrokeAtProvisional,
     announced,
+    balls_alike,
     lifted_from_hole_first,
     nearer_stroke_at_provisional,
     original_ball,
@@ -169,3 +173,14 @@ def provisional_lifted(case: Case) -> Ruling:
     if case[provisional_became_in_play]:
         return must_go_back(penalty(1, "9.4b").under("18.3c(2)"))
     return no_penalty("18.3c(3)").play_as_it_lies().note("provisional_strokes_do_not_count")
+
+
+@provision("18.3c(2)")
+def balls_not_told_apart(case: Case) -> Ruling:
+    """Original and provisional ball that cannot be told apart: one of them is the provisional, now in play."""
+    if case.is_one_of(balls_alike, BallsAlike.NONE):
+        return lost_or_out(case, provisional=ProvisionalState.LOST_OR_OUT)
+    ruling = no_penalty("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL).next(Action.PLAY_PROVISIONAL)
+    if case.is_one_of(balls_alike, BallsAlike.BOTH):
+        return ruling.note("choose_one_as_provisional")
+    return ruling.note("ball_found_is_provisional")

@@ -82,6 +82,14 @@ class CrossedArea(Enum):
     PUTTING_GREEN = "putting_green"
 
 
+class BallsAlike(Enum):
+    """How many of two balls that cannot be told apart were found on the course (Rule 18.3c(2))."""
+
+    NONE = "none"
+    ONE = "one"
+    BOTH = "both"
+
+
 whereabouts = choice(
     "whereabouts",
     "What is known or virtually certain (about 95 %) of the ball that was not found?",
@@ -91,7 +99,7 @@ whereabouts = choice(
         Whereabouts.PENALTY_AREA: "it is in a penalty area",
         Whereabouts.ABNORMAL_COURSE_CONDITION: "it is in or on an abnormal course condition",
         Whereabouts.PENALTY_AREA_OR_CONDITION: "it is in a penalty area or a condition beside it, either as likely",
-        Whereabouts.OUTSIDE_INFLUENCE: "an outside influence moved or took it after it came to rest",
+        Whereabouts.OUTSIDE_INFLUENCE: "an outside influence moved or took it at rest, or another player played it by mistake",
         Whereabouts.MOVABLE_OBSTRUCTION: "it is in or on a movable obstruction",
     },
     help="Use all evidence to be had without unreasonable delay. Likely is not enough.",
@@ -257,4 +265,23 @@ provisional_became_in_play = yes_no(
     "Did the provisional ball then turn out to be the ball in play?",
     help="The original is lost or out of bounds.",
     source="18.3c(2)",
+)
+
+balls_alike = choice(
+    "balls_alike",
+    "How many of the two balls that the player cannot tell apart were found on the course?",
+    {
+        BallsAlike.NONE: "neither",
+        BallsAlike.ONE: "one",
+        BallsAlike.BOTH: "both",
+    },
+    help="Original and provisional ball, played to the same area. Ask for every mark that could tell them apart.",
+    source="18.3c(2)",
+)
+
+dropped_where_lost_played = yes_no(
+    "dropped_where_lost_played",
+    "Has the ball dropped there been played?",
+    help="Ask the player and the marker. Until it is played, the mistake can be put right.",
+    source="14.5a, 18.2b",
 )

@@ -62,6 +62,22 @@ INCIDENTS: tuple[Incident, ...] = (
         "picked up",
     ),
     Incident(
+        "provisional_ball_not_told_apart",
+        "The player cannot tell the original ball from the provisional ball",
+        "18.3c(2)",
+        THEME,
+        "book.rule_18_provisional:balls_not_told_apart",
+        "same brand number no mark identify",
+    ),
+    Incident(
+        "dropped_where_lost",
+        "The player dropped a ball near where the original was lost or went out of bounds",
+        "18.2b",
+        THEME,
+        "book.rule_18_lost:dropped_where_lost",
+        "wrong place did not go back serious breach",
+    ),
+    Incident(
         "play_again_from_previous_spot",
         "The player wants to play again, or has, from where the last stroke was made (no provisional ball)",
         "18.1",
