@@ -102,7 +102,7 @@ def damaged_ball_changed(case: Case) -> Ruling:
 @provision("6.3b")
 def damaged_ball_changed_wrongly(case: Case) -> Ruling:
     """A stroke at a ball wrongly substituted: the general penalty until 2022, one stroke since."""
-    begin = penalty(1, "6.3b") if case.played_since(EDITION_2023) else general_penalty("6.3b")
+    begin = penalty(1, "6.3b(3)") if case.played_since(EDITION_2023) else general_penalty("6.3b(3)")
     return begin.under("4.2c(2)").play_as_it_lies().stroke_counts().note("finish_hole_with_other_ball")
 
 
