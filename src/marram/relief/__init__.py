@@ -6,6 +6,9 @@ lines, arcs), so that it can be drawn, checked with a tape on the ground, and ex
 """
 
 from marram.relief.area import Failure, ReliefArea, Verdict
+from marram.relief.drawing import svg
+from marram.relief.drop import DropCheck, check_drop
+from marram.relief.geojson import feature_collection
 from marram.relief.limits import Bound
 from marram.relief.options import relief_areas
 from marram.relief.player import Player
@@ -15,6 +18,7 @@ __all__ = [
     "Answer",
     "Bound",
     "Drawn",
+    "DropCheck",
     "Failure",
     "NeedsPlace",
     "NoRelief",
@@ -23,5 +27,8 @@ __all__ = [
     "ReliefArea",
     "Verdict",
     "Why",
+    "check_drop",
+    "feature_collection",
     "relief_areas",
+    "svg",
 ]

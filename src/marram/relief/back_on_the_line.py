@@ -51,6 +51,7 @@ def back_on_the_line(situation: Situation, option: ReliefOption) -> Answer:
     if spot is None:
         spot = line.at(_example(line, situation.player.club_length))
         spot_role = Role.EXAMPLE_SPOT
+        situation = replace(situation, assumed=(*situation.assumed, "relief.example_spot"))
     else:
         spot = _checked(line, spot, option)
     marks: tuple[Mark, ...] = (

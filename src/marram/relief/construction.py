@@ -37,6 +37,8 @@ class Role(Enum):
     """Stance, swing and lie at the nearest point."""
     CONDITION = "condition"
     TEEING_AREA = "teeing_area"
+    TEE_LINE = "tee_line"
+    """The line of the tee-markers, the front of the teeing area."""
     DROPPING_ZONE = "dropping_zone"
 
 

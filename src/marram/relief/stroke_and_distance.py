@@ -74,7 +74,7 @@ def _from_the_tee(situation: Situation, option: ReliefOption) -> ReliefArea:
         )
         front = situation.tee_markers
         reference = ((front[0][0] + front[1][0]) / 2, (front[0][1] + front[1][1]) / 2)
-        marks.append(LineMark(Role.REFERENCE, *front))
+        marks.append(LineMark(Role.TEE_LINE, *front))
     else:
         assert situation.previous is not None
         outlines = tuple(
