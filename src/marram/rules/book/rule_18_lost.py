@@ -19,6 +19,7 @@ from marram.rules.facts.lost import (
     identified_in_reasonable_time,
     late_ball_played,
     lifted_to_play_again,
+    nearer_stroke_at_provisional,
     provisional_state,
     search_minutes,
     second_ball,
@@ -108,15 +109,18 @@ def ball_not_found(case: Case) -> Ruling:
     certain = case[whereabouts]
     if certain in (Whereabouts.NOT_KNOWN, Whereabouts.OUT_OF_BOUNDS):
         return lost_or_out(case)
+    if case.is_one_of(provisional_state, ProvisionalState.FOUND) and case[nearer_stroke_at_provisional]:
+        return provisional_in_play(case)
     if certain is Whereabouts.PENALTY_AREA_OR_CONDITION:
         return penalty_area_or_condition(case)
     if certain is Whereabouts.PENALTY_AREA:
         return not_found_in_penalty_area(case)
+    instead = replay(case)
     if certain is Whereabouts.OUTSIDE_INFLUENCE:
-        return moved_by_outside_influence(case)
+        return moved_by_outside_influence(case, *instead)
     if certain is Whereabouts.MOVABLE_OBSTRUCTION:
-        return not_found_in_movable_obstruction(case)
-    return not_found_in_condition(case)
+        return not_found_in_movable_obstruction(case, *instead)
+    return not_found_in_condition(case, *instead)
 
 
 @provision("18.2b")
@@ -179,34 +183,35 @@ def penalty_area_or_condition(case: Case) -> Ruling:
 
 
 @provision("16.1e")
-def not_found_in_condition(case: Case, instead: ReliefOption | None = None) -> Ruling:
+def not_found_in_condition(case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to be in an abnormal course condition has free relief though not found."""
     area = case[crossed_area]
     if area is CrossedArea.BUNKER:
         options: tuple[ReliefOption, ...] = in_bunker(case)
     else:
         options = (in_general_area() if area is CrossedArea.GENERAL_AREA else on_putting_green(case),)
-    ruling = offer(no_penalty("16.1e"), *options, instead or replay(case), may_play_as_it_lies=False)
+    ruling = offer(no_penalty("16.1e"), *options, *instead, may_play_as_it_lies=False)
     return ruling.note("measure_from_crossing_point", "original_out_of_play")
 
 
 @provision("15.2b")
-def not_found_in_movable_obstruction(case: Case, instead: ReliefOption | None = None) -> Ruling:
+def not_found_in_movable_obstruction(case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to be in or on a movable obstruction has free relief though not found."""
     under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN))
-    ruling = offer(no_penalty("15.2b"), under, instead or replay(case), may_play_as_it_lies=False)
+    ruling = offer(no_penalty("15.2b"), under, *instead, may_play_as_it_lies=False)
     return ruling.note("measure_under_crossing_point", "original_out_of_play")
 
 
 @provision("9.6")
-def moved_by_outside_influence(case: Case, instead: ReliefOption | None = None) -> Ruling:
+def moved_by_outside_influence(_case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to have been moved by an outside influence is replaced, without penalty."""
-    ruling = no_penalty("9.6").with_options(instead or replay(case)).replace_ball()
+    ruling = no_penalty("9.6").with_options(*instead).replace_ball()
     return ruling.note("outside_influence_or_stroke_and_distance")
 
 
-def replay(case: Case) -> ReliefOption:
-    """Stroke and distance instead: with the provisional ball where one was played, else from the spot."""
-    if case.is_one_of(provisional_state, ProvisionalState.FOUND):
-        return CONTINUE_WITH_PROVISIONAL
-    return stroke_and_distance("18.1")
+def replay(case: Case) -> tuple[ReliefOption, ...]:
+    """Stroke and distance instead: with the provisional ball where there is one, else from the spot."""
+    provisional = case[provisional_state]
+    if provisional is ProvisionalState.NOT_PLAYED:
+        return (stroke_and_distance("18.1"),)
+    return (CONTINUE_WITH_PROVISIONAL,) if provisional is ProvisionalState.FOUND else ()

@@ -21,7 +21,7 @@ def unplayable_ball(case: Case) -> Ruling:
     options = unplayable_relief(case)
     if case[last_stroke_from_penalty_area]:
         options = (*options, *without_dropping_inside(case))
-    return offer(no_penalty("19.1"), *options).note("unplayable_no_guarantee")
+    return offer(no_penalty("19.1"), *options).note("unplayable_no_guarantee", "provisional_is_no_way_out")
 
 
 @provision("17.3")

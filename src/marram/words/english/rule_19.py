@@ -13,5 +13,6 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "unplayable_no_guarantee": "A ball off the ground (in a tree) is measured from the spot straight below it. Relief once taken counts: if the ball is unplayable again, each further relief costs its stroke anew.",
+    "provisional_is_no_way_out": "A provisional ball played for it cannot be used instead: stroke and distance means going back.",
     "unplayable_spot_must_be_known": "For the other options the spot of the ball must be known; a guess will not do.",
 }
