@@ -3,16 +3,7 @@
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import Action, Deadline, Ruling, disqualification, disqualified, no_penalty
-
-_NO_DISQUALIFICATION = (FormOfPlay.STABLEFORD, FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY)
-
-
-def to_be_corrected_before_next_hole(case: Case, ruling: Ruling, what: str, citation: str) -> Ruling:
-    """Add to ``ruling`` that the mistake must be corrected before another hole is begun, and what if not."""
-    if case.is_one_of(form_of_play, *_NO_DISQUALIFICATION):
-        return ruling.correct(what, Deadline.BEFORE_NEXT_HOLE).note("uncorrected_hole_without_score")
-    return ruling.correct(what, Deadline.BEFORE_NEXT_HOLE, disqualified(citation))
+from marram.rules.ruling import Action, Ruling, disqualification, no_penalty
 
 
 def disqualified_or_without_score(case: Case, citation: str) -> Ruling:

@@ -1,6 +1,7 @@
 """Rule 6.3c: playing a wrong ball, and a ball that another player played as a wrong ball."""
 
-from marram.rules.book.not_corrected import disqualified_or_without_score, to_be_corrected_before_next_hole
+from marram.rules.book.correctable import correct_before_next_hole
+from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -88,7 +89,7 @@ def wrong_ball_in_stroke_play(case: Case) -> Ruling:
         .stroke_does_not_count()
         .note("go_on_with_right_ball", "strokes_with_wrong_ball_void", "owner_replaces_ball")
     )
-    return to_be_corrected_before_next_hole(case, ruling, "continue_with_right_ball", "6.3c(1)")
+    return correct_before_next_hole(case, ruling, "continue_with_right_ball", "6.3c(1)")
 
 
 @provision("6.3a")

@@ -1,6 +1,7 @@
 """Rule 14.7: playing from a wrong place, and how the hole is then completed in stroke play."""
 
-from marram.rules.book.not_corrected import disqualified_or_without_score, to_be_corrected_before_next_hole
+from marram.rules.book.correctable import correct_before_next_hole
+from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -83,7 +84,7 @@ def serious_breach_in_stroke_play(case: Case) -> Ruling:
         .stroke_does_not_count()
         .note("play_out_from_right_place")
     )
-    return to_be_corrected_before_next_hole(case, ruling, "correct_serious_breach", "14.7b(1)")
+    return correct_before_next_hole(case, ruling, "correct_serious_breach", "14.7b(1)")
 
 
 @provision("14.7b(1)")
