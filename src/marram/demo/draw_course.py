@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-from shapely import LineString, MultiPolygon, Point, Polygon, box, to_geojson, unary_union
+from shapely import LineString, MultiPolygon, Point, Polygon, box, prepare, to_geojson, unary_union
 from shapely.affinity import rotate, translate
 from shapely.geometry.base import BaseGeometry
 
@@ -94,27 +94,29 @@ def _penalty_areas(sheet: Sheet, outline: Polygon) -> Iterator[Polygon]:
 
 
 def _thickets(sheet: Sheet, random: np.random.Generator, taken: BaseGeometry) -> None:
-    """Plant the thickets of the plan, and small clumps wherever there is room for them."""
-    clumps = [
-        blob(middle, 3.1 * long * short, random, stretch=long / short, angle=angle, wobble=0.2)
-        for middle, long, short, angle in plan.THICKETS
-    ]
-    clumps += [
-        blob(
-            (random.uniform(20, 1215), random.uniform(25, 890)),
-            random.uniform(60, 420),
-            random,
-            stretch=random.uniform(1, 2.2),
-            angle=random.uniform(0, 180),
-            wobble=0.22,
-        )
-        for _ in range(230)
-    ]
-    for clump in clumps:
-        shape = clump.difference(taken)
-        if isinstance(shape, Polygon) and shape.area > 50 and not shape.interiors:
-            sheet.add(rounded(shape, 1.5), natural="wood", name="Pine thicket")
-            taken = taken.union(shape.buffer(5))
+    """Plant the thickets of the plan, cut back from what is taken, and small clumps where there is room."""
+    planted: list[BaseGeometry] = []
+    for middle, long, short, angle in plan.THICKETS:
+        whole = blob(middle, 3.1 * long * short, random, stretch=long / short, angle=angle, wobble=0.2)
+        shape = whole.difference(taken)
+        if not shape.is_empty:
+            planted.append(rounded(largest_part(shape), 1.5))
+    prepare(taken)
+    for _ in range(260):
+        place = (random.uniform(20, 1215), random.uniform(25, 890))
+        size, stretch, angle = random.uniform(60, 420), random.uniform(1, 2.2), random.uniform(0, 180)
+        clump = blob(place, size, random, stretch=stretch, angle=angle, wobble=0.22)
+        if clump.disjoint(taken) and all(clump.distance(other) > 5 for other in planted):
+            planted.append(clump)
+    for thicket in planted:
+        sheet.add(thicket, natural="wood", name="Pine thicket")
+
+
+def largest_part(shape: BaseGeometry) -> Polygon:
+    """Return the largest polygon of ``shape``."""
+    largest = max(getattr(shape, "geoms", [shape]), key=lambda part: part.area)
+    assert isinstance(largest, Polygon)
+    return largest
 
 
 def _no_trees(sheet: Sheet, lines: dict[int, LineString]) -> BaseGeometry:
@@ -198,12 +200,12 @@ def _bunkers(
     for bearing, area in plan.GREENSIDE_BUNKERS[hole.number]:
         outward = radians(angle - bearing)
         direction = (cos(outward), sin(outward))
+        seed = np.random.default_rng(int(bearing) + hole.number)
+        shape = kidney((0.0, 0.0), area, seed, angle - bearing + 90)
         away = 6.0
         while True:
             x, y = green.centroid.x + away * direction[0], green.centroid.y + away * direction[1]
-            bunker = kidney(
-                (x, y), area, np.random.default_rng(int(bearing) + hole.number), angle - bearing + 90
-            )
+            bunker = translate(shape, x, y)
             if bunker.distance(green) > 2.2:
                 break
             away += 0.5
@@ -256,8 +258,8 @@ def _marked_ground(sheet: Sheet) -> None:
     sheet.add(
         blob((1026, 762), 420, random, stretch=1.3), marram="no_play_zone", name="Nesting reeds in the Mere"
     )
-    sheet.add(rotate(translate(rounded_box(5, 5, 1.2), 806, 622), 8), marram="dropping_zone", name="Dropping zone of the Cauldron", serves="cauldron", ref="17")  # fmt: skip
-    sheet.add(translate(rounded_box(5, 5, 1.2), 1168, 330), marram="dropping_zone", name="Dropping zone of the Saltmarsh", serves="saltmarsh", ref="14")  # fmt: skip
+    sheet.add(rotate(translate(rounded_box(5, 5, 1.2), 806, 622), 8), marram="dropping_zone", name="Dropping zone of the Cauldron", serves="cauldron", holes="17")  # fmt: skip
+    sheet.add(translate(rounded_box(5, 5, 1.2), 1168, 330), marram="dropping_zone", name="Dropping zone of the Saltmarsh", serves="saltmarsh", holes="14")  # fmt: skip
 
 
 def _geojson(sheet: Sheet) -> dict[str, Any]:

@@ -9,6 +9,7 @@ from marram.course.model import Course, Feature, Hole, Kind
 from marram.desk.case_address import CaseAddress, Degrees
 from marram.relief.tolerance import BALL_RADIUS, YARD
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
 
 XY = tuple[float, float]
@@ -39,6 +40,9 @@ CONDITIONS = frozenset(
 
 TAP_ACCURACY = 0.3
 """Metres: how exactly a place can be tapped on a map zoomed in (a choice of ours)."""
+
+FAR_AWAY = 1200.0
+"""Metres: farther from the hole than this, a place is more likely a mistake (a choice of ours)."""
 
 OF_THE_HOLE = " of the hole being played"
 
@@ -109,8 +113,17 @@ def place_facts(course: Course, hole: Hole, xy: XY) -> PlaceFacts:
     """
     reading = area_at(course, *xy, hole.number, accuracy=TAP_ACCURACY)
     area = Area(reading.area.value) if reading.area else None
-    doubtful = any(one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
+    metres = hole.location.distance(Point(xy))
+    doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]
+    if metres > FAR_AWAY:
+        doubts.append(
+            f"This is {metres / 1000:.1f} km from the hole: is it the right course, and the right place?"
+        )
+    about_area = (one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
+    doubtful = metres > FAR_AWAY or any(about_area)
     facts: dict[str, str] = {}
+    if not doubtful:
+        facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
     if area and not doubtful:
         facts[area_of_ball.name] = area.value
         if reading.colour:
@@ -119,9 +132,9 @@ def place_facts(course: Course, hole: Hole, xy: XY) -> PlaceFacts:
         area,
         "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),
         tuple(_thing(feature) for feature in _touched(course, xy)),
-        hole.location.distance(Point(xy)),
+        metres,
         facts,
-        tuple(dict.fromkeys(f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts)),
+        tuple(dict.fromkeys(doubts)),
     )
 
 

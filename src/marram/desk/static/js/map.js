@@ -29,6 +29,7 @@ export function startMap() {
     .then((answer) => answer.json())
     .then((drawing) => {
       course = drawCourse(map, drawing);
+      picker.bounds = course.bounds;
     });
 
   async function sync() {

@@ -7,6 +7,7 @@ export class Picker {
     this.map = map;
     this.state = null;
     this.role = null;
+    this.bounds = null; // of the course, once it is drawn
     this.tools = document.getElementById("map-tools");
     this.words = document.getElementById("pick-words");
     this.cross = document.getElementById("cross");
@@ -54,7 +55,12 @@ export class Picker {
     navigator.geolocation.getCurrentPosition(
       (found) => {
         const { latitude: lat, longitude: lng, accuracy } = found.coords;
-        if (!this.map.options.maxBounds || this.map.options.maxBounds.contains([lat, lng])) this.map.setView([lat, lng], 19);
+        if (this.bounds && !this.bounds.pad(0.2).contains([lat, lng])) {
+          this.words.textContent = "The phone is not on this course. Tap the map instead.";
+          return;
+        }
+        this.map.setView([lat, lng], 19.5, { animate: false });
+        this.cross.hidden = document.getElementById("at-cross").hidden = false;
         this.words.textContent = `The phone is here, to about ${Math.round(accuracy)} m. Move the cross onto the ball.`;
       },
       (error) => {
