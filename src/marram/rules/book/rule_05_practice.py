@@ -4,7 +4,7 @@ from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.round import (
+from marram.rules.facts.practice import (
     PracticeBefore,
     Struck,
     WhenPractised,
@@ -18,11 +18,11 @@ from marram.rules.facts.round import (
     struck,
     when_practised,
 )
-from marram.rules.ruling import Judgement, NotCovered, Ruling
+from marram.rules.ruling import NotCovered, Ruling
 
 
 @provision("5.2")
-def practised_before_round(case: Case) -> Ruling | Judgement:
+def practised_before_round(case: Case) -> Ruling:
     """Before a match practice on the course is free; on a day of stroke play it is restricted."""
     if case.match_play:
         return free("5.2a").note("look_for_practice_local_rule")
@@ -30,21 +30,20 @@ def practised_before_round(case: Case) -> Ruling | Judgement:
 
 
 @provision("5.2b")
-def practised_before_stroke_play(case: Case) -> Ruling | Judgement:
+def practised_before_stroke_play(case: Case) -> Ruling:
     """Practice on the course before the day's last round ends: general penalty, then disqualification."""
     what = case[practised_before]
     if what is PracticeBefore.EXEMPT or case[day_of_play_over]:
         return free("5.2b").note("look_for_practice_local_rule")
-    if what is PracticeBefore.GREEN_TESTED and case.played_since(EDITION_2023):
-        return Judgement(
-            "5.2b",
-            "committee",
-            ("green_tested_2023",),
-            (free("5.2b"), in_breach("5.2b").note("on_first_hole")),
-        )
     if case[practice_breach_again]:
         return out("5.2b")
-    return in_breach("5.2b").note("on_first_hole", "look_for_practice_local_rule")
+    ruling = in_breach("5.2b").note("on_first_hole", "look_for_practice_local_rule")
+    return ruling.under("Clarification 5.2b/3") if _tested_since_2023(case, what) else ruling
+
+
+def _tested_since_2023(case: Case, what: PracticeBefore) -> bool:
+    """Since 2023 a Clarification says that testing a green is penalised like a stroke."""
+    return what is PracticeBefore.GREEN_TESTED and case.played_since(EDITION_2023)
 
 
 @provision("5.5")

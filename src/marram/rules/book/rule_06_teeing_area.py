@@ -97,7 +97,9 @@ def tee_marker_moved(case: Case) -> Ruling:
         return ruling.stroke_counts().note("tee_marker_back_in_place")
     if fate is TeeMarker.IMPROVED_RESTORED:
         return free("8.1c").under("6.2b(4)")
-    return free("Clarification 6.2b(4)/1").note("tee_marker_back_in_place", "deliberate_moving_may_be_misconduct")
+    return free("Clarification 6.2b(4)/1").note(
+        "tee_marker_back_in_place", "deliberate_moving_may_be_misconduct"
+    )
 
 
 @provision("6.2b(3)")

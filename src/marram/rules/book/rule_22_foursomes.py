@@ -1,10 +1,13 @@
 """Rule 22: Foursomes."""
 
 from marram.rules.book.correctable import correct_before_next_hole
+from marram.rules.book.plain_outcomes import free
+from marram.rules.book.rule_05_start_and_pace import started_off_time
 from marram.rules.book.rule_21_other_forms import wrong_order_not_corrected
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.forms import both_partners_present
 from marram.rules.facts.scorecard import too_late_to_correct
 from marram.rules.ruling import Action, Ruling, WhichBall, Who, general_penalty
 
@@ -26,3 +29,11 @@ def foursomes_wrong_order(case: Case) -> Ruling:
     return correct_before_next_hole(
         case, ruling, "right_partner_plays", "22.3", Who.SIDE, hole_only=hole_only
     )
+
+
+@provision("22.4")
+def foursomes_start(case: Case) -> Ruling:
+    """The partner who plays first is ready at the start, the other there or near where the ball should land."""
+    if case[both_partners_present]:
+        return free("22.4")
+    return started_off_time(case).under("22.4")

@@ -8,7 +8,7 @@ from marram.rules.book.rule_04_clubs import clubs_penalty
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
 from marram.rules.facts.forms import (
     Arrived,
     Completed,
@@ -21,9 +21,11 @@ from marram.rules.facts.forms import (
     other_side_conceded,
     other_side_lost_hole,
     partners_completed,
+    play_helped_partner,
     played_the_hole,
     side_breach,
     side_card,
+    stood_to_learn_line,
     whom_else,
 )
 from marram.rules.facts.scorecard import too_late_to_correct
@@ -120,3 +122,22 @@ def falls_on_both(case: Case) -> bool:
 def four_ball_disqualified(_case: Case) -> NotCovered:
     """Whether a disqualification falls on the side or only on the partner for the hole goes by a list."""
     return NotCovered("look_up_list_of_rules", "23.9b")
+
+
+@provision("23.6")
+def played_on_after_concession(case: Case) -> Ruling:
+    """A player whose stroke was conceded must not play on in a way that helps the partner."""
+    if case[play_helped_partner]:
+        return free("23.6 Exception").note("partner_has_no_score")
+    return free("23.6 Exception")
+
+
+@provision("23.8")
+def partner_stood_behind(case: Case) -> Ruling | NotCovered:
+    """Partners do not stand behind each other's ball on the line to learn something for their next stroke."""
+    if not case.played_since(EDITION_2023):
+        return NotCovered("partner_behind_in_2019", "23.8")
+    citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
+    if case[stood_to_learn_line]:
+        return in_breach(citation)
+    return free(citation)

@@ -268,3 +268,21 @@ team_members_may_advise = yes_no(
     source="24.4c",
     decided_by=DecidedBy.COMMITTEE,
 )
+both_partners_present = yes_no(
+    "both_partners_present",
+    "At the starting time, was the first to play ready, and the partner there or near the landing place?",
+    help="The partner may wait on the hole near where the tee shot is expected to come to rest.",
+    source="22.4",
+)
+play_helped_partner = yes_no(
+    "play_helped_partner",
+    "Could playing on after the concession help the partner, for instance by showing the line?",
+    help="Did the partner still have to play, from a similar line?",
+    source="23.6 Exception",
+)
+stood_to_learn_line = yes_no(
+    "stood_to_learn_line",
+    "Did the player stand on or near the line behind the partner's ball to learn for the own next stroke?",
+    help="During the partner's stroke, to gain information.",
+    source="22.6, 23.8",
+)

@@ -70,6 +70,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "alternate shot order",
     ),
     Incident(
+        "foursomes_start",
+        "Foursomes: were both partners there at the start?",
+        "22.4",
+        THEME,
+        "book.rule_22_foursomes:foursomes_start",
+        "late starting time partner",
+    ),
+    Incident(
         "four_ball_hole",
         "Four-Ball: what is the side's score on the hole?",
         "23.2a",
@@ -108,6 +116,22 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_23_four_ball:partner_arrived_late",
         "absent partner joins",
+    ),
+    Incident(
+        "played_on_after_concession",
+        "Four-Ball: a player putted on after the stroke was conceded",
+        "23.6",
+        THEME,
+        "book.rule_23_four_ball:played_on_after_concession",
+        "conceded helps partner line",
+    ),
+    Incident(
+        "partner_stood_behind",
+        "A player stood behind the partner's ball during the stroke",
+        "23.8",
+        THEME,
+        "book.rule_23_four_ball:partner_stood_behind",
+        "line partner foursomes four-ball",
     ),
     Incident(
         "advice_in_team",

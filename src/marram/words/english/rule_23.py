@@ -6,6 +6,9 @@ PROVISIONS: dict[str, str] = {
     "23.2b": "In Four-Ball stroke play the side returns one scorecard.",
     "23.2b(2)": "Each score that counts must be identified to the partner who made it; otherwise the side is disqualified. A wrong score matters only where it counts for the side.",
     "23.4": "One partner may represent the side. An arriving partner joins only between two holes; a stroke before that gets the general penalty.",
+    "23.6": "Partners play in the order they think best.",
+    "23.6 Exception": "A player whose next stroke was conceded and who plays on in a way that helps the partner costs the side the partner's score for the hole.",
+    "23.8": "In Four-Ball a player must not stand behind the partner's ball on the line during the stroke to gain information for the next one.",
     "23.7": "In Four-Ball partners may share clubs if they have no more than 14 together.",
     "23.9a": "A penalty normally falls only on the partner in breach.",
     "23.9a(1)": "Penalty strokes, or the general penalty in a match, normally count only for the partner in breach.",
@@ -27,5 +30,7 @@ NOTES: dict[str, str] = {
     "only_counting_score_matters": "No penalty: the score does not count for the side.",
     "join_on_next_hole": "The partner joins on the next hole; until then advice and help are allowed, but no stroke.",
     "both_partners_get_it": "It falls on the side: in stroke play the partner's scores get it as well, in a match the score is adjusted once.",
+    "partner_has_no_score": "The player's score stands without penalty, but the partner's score for the hole cannot count.",
+    "partner_behind_in_2019": "The edition of 2019 is not computed here; look up its Rules 10.2b and 23.5 and their clarifications.",
     "look_up_list_of_rules": "Look up the list in this Rule: it names for which Rules the whole side is out, and for which both partners must be in breach.",
 }
