@@ -1,5 +1,6 @@
 """The commands and their options."""
 
+from pathlib import Path
 from typing import Annotated, Optional
 
 import typer
@@ -100,6 +101,70 @@ def changes(
     from marram.cli.changes import list_changes
 
     list_changes(earlier, later, incident or [], form, json)
+
+
+@app.command()
+def relief(
+    course: Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")],
+    hole: Annotated[int, typer.Option(help="The hole being played.")],
+    ball: Annotated[str, typer.Option(metavar="LON,LAT", help="Where the ball lies.")],
+    entry: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="LON,LAT", help="Where it last crossed the edge of the penalty area."),
+    ] = None,
+    previous: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="LON,LAT", help="Where the previous stroke was made."),
+    ] = None,
+    incident: Annotated[Optional[str], typer.Option(help="What happened; else taken from the place.")] = None,  # noqa: UP045
+    fact: Facts = None,
+    played_on: PlayedOn = None,
+    edition: Edition = None,
+    club_length: Annotated[
+        Optional[float],  # noqa: UP045
+        typer.Option(metavar="M", help="Longest club other than the putter, in metres."),
+    ] = None,
+    hand: Annotated[Optional[str], typer.Option(help="right or left.")] = None,  # noqa: UP045
+    svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
+    geojson: Annotated[Optional[Path], typer.Option(help="Write the areas here.")] = None,  # noqa: UP045
+    json: Json = False,
+) -> None:
+    """Draw the relief options at a place on a course."""
+    from marram.cli.conditions import day_of_play
+    from marram.cli.relief import Request, draw_relief
+
+    places = {"ball": ball, "entry": entry, "previous": previous}
+    day = day_of_play(played_on, edition)
+    request = Request(course, hole, places, day, club_length, hand, incident, fact or [])
+    draw_relief(request, svg, geojson, json)
+
+
+@course_app.command("check")
+def course_check(
+    file: Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")],
+    json: Json = False,
+) -> None:
+    """Say every fault of a course map, with its place and what to do about it."""
+    from marram.cli.course import check_course
+
+    check_course(file, json)
+
+
+@app.command()
+def serve(
+    course: Annotated[Optional[Path], typer.Argument(help="The course map; default the demo course.")] = None,  # noqa: UP045
+    demo: Annotated[bool, typer.Option("--demo", help="Serve the invented event.")] = False,
+    event: Annotated[Optional[Path], typer.Option(help="The competition, as a JSON file.")] = None,  # noqa: UP045
+    host: Annotated[
+        str, typer.Option(help="The address to listen on; this machine only by default.")
+    ] = "127.0.0.1",
+    port: Annotated[int, typer.Option(help="The port to listen on.")] = 8123,
+    open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
+) -> None:
+    """Serve the desk: the course map, the questions, the ruling, the relief."""
+    from marram.cli.serving import serve_desk
+
+    serve_desk(course, event, host, port, demo=demo, open_browser=open_browser)
 
 
 @app.command()

@@ -1,0 +1,40 @@
+"""``marram course check``: every fault of a map, with its place and what to do."""
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+
+from marram.cli.exits import BAD_INPUT, DECIDED
+from marram.cli.show import Line, show_lines
+from marram.course import check
+from marram.course.fault import Fault, Severity
+from marram.rules.plain import as_plain
+
+_HEADS = {
+    Severity.ERROR: "To mend before the map can be used",
+    Severity.WARNING: "The map works, but not for everything",
+    Severity.NOTE: "Worth a look",
+}
+
+
+def check_course(path: Path, as_json: bool) -> None:
+    """Print every fault of a map; exit with 2 when it cannot be used."""
+    faults = check(path)
+    errors = [one for one in faults if one.severity is Severity.ERROR]
+    if as_json:
+        document = {"marram": 1, "usable": not errors, "faults": as_plain(faults)}
+        print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+    else:
+        show_lines(_lines(path, faults, errors))
+    raise SystemExit(BAD_INPUT if errors else DECIDED)
+
+
+def _lines(path: Path, faults: list[Fault], errors: list[Fault]) -> Iterator[Line]:
+    state = "cannot be used yet" if errors else "can be used"
+    yield "title", f"{path.name} {state}: {len(errors)} to mend, {len(faults) - len(errors)} to look at."
+    for severity, head in _HEADS.items():
+        some = [one for one in faults if one.severity is severity]
+        if some:
+            yield "head", head
+            for one in some:
+                yield "item", str(one)

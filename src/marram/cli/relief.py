@@ -1,0 +1,235 @@
+"""``marram relief``: the options at a place on a course, drawn to scale."""
+
+import json
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from math import hypot
+from pathlib import Path
+from typing import Any
+
+import marram
+from marram.cli.conditions import facts_given
+from marram.cli.exits import DECIDED
+from marram.cli.show import Line, show_lines
+from marram.course import load
+from marram.course.areas import FURTHEST
+from marram.course.model import Course, Feature
+from marram.desk.place import CONDITIONS, PlaceFacts, place_facts
+from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
+from marram.errors import BadPlace, InputError
+from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
+from marram.relief.area import ReliefArea
+from marram.relief.geojson import feature_collection
+from marram.relief.picture_words import assumed_words, measure_words
+from marram.relief.player import USUAL_CLUB_LENGTH
+from marram.relief.sheet import sheet_svg
+from marram.relief.tolerance import BALL_RADIUS
+from marram.rules.facts.ball import Area
+from marram.rules.ruling import NeedFacts, Result, Ruling
+from marram.words.options import option_words
+from marram.words.sheet import sheet
+
+XY = tuple[float, float]
+
+PREMISES: dict[str, dict[str, str]] = {
+    "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
+    "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
+    "abnormal_course_condition": {
+        "interference": "ball_in_it",
+        "stroke_unreasonable_anyway": "no",
+        "only_by_unreasonable_choice": "no",
+        "nearest_point_exists": "yes",
+    },
+}
+"""What is taken for granted when only a place is given; each premise is said, and --fact overrides it."""
+
+
+@dataclass(frozen=True)
+class Request:
+    """What the command line gave."""
+
+    course: Path
+    hole: int
+    places: dict[str, str | None]
+    day: date
+    club_length: float | None
+    hand: str | None
+    incident: str | None
+    facts: Sequence[str]
+
+
+def draw_relief(request: Request, svg: Path | None, geojson: Path | None, as_json: bool) -> None:
+    """Print the options at a place and write their drawing."""
+    course = load(request.course)
+    hole = course.hole(request.hole)
+    at = {name: place(course, name, text) for name, text in request.places.items() if text is not None}
+    spot = place_facts(course, hole, at["ball"])
+    condition = _condition(course, at["ball"])
+    incident = request.incident or _incident(spot, condition)
+    premises = {} if request.incident else PREMISES.get(incident, {})
+    given = {**spot.facts, **premises, **facts_given(request.facts)}
+    result = marram.rule(incident, given, played_on=request.day)
+    answers: list[Answer] = []
+    if isinstance(result, Ruling):
+        answers = relief_areas(
+            course,
+            hole.number,
+            at["ball"],
+            result.relief,
+            played_on=request.day,
+            player=_player(request),
+            entry_xy=at.get("entry"),
+            previous_xy=at.get("previous"),
+            condition=condition,
+        )
+    drawn = [one.areas for one in answers if isinstance(one, Drawn)]
+    if svg is not None and drawn:
+        svg.write_text(sheet_svg(drawn, course), encoding="utf-8")
+    if geojson is not None and drawn:
+        document = feature_collection([area for areas in drawn for area in areas], course.plane)
+        geojson.write_text(json.dumps(document), encoding="utf-8")
+    report = Report(incident, result, answers, spot, given, premises, request)
+    if as_json:
+        print(json.dumps(report.document(), indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+    else:
+        show_lines(report.lines(svg if drawn else None))
+    from marram.cli.ruling import exit_code
+
+    code = exit_code(result)
+    raise SystemExit(code if code != DECIDED or drawn or not answers else 3)
+
+
+def place(course: Course, name: str, text: str) -> XY:
+    """Return a place given as ``LON,LAT`` in the course's local metres.
+
+    Raises:
+        InputError: it cannot be read.
+    """
+    try:
+        longitude, latitude = (float(part) for part in text.split(","))
+    except ValueError:
+        raise InputError(
+            f"--{name} {text!r} is not a place; give degrees east, then north, for example -3.0101,56.2503."
+        ) from None
+    if not (-180 <= longitude <= 180 and -90 <= latitude <= 90):
+        raise InputError(f"--{name} {text!r} is not on the globe; give longitude first, then latitude.")
+    x, y = course.plane.to_metres(longitude, latitude)
+    away = hypot(x, y)
+    if away > FURTHEST:
+        raise BadPlace(
+            f"--{name} {text!r} lies {away / 1000:.0f} km from the middle of the course; "
+            "check the map, and that longitude stands first."
+        )
+    return x, y
+
+
+def _player(request: Request) -> Player:
+    if request.hand not in (None, "right", "left"):
+        raise InputError(f"--hand {request.hand!r}: give right or left.")
+    hand = None if request.hand is None else request.hand == "right"
+    return Player(USUAL_CLUB_LENGTH if request.club_length is None else request.club_length, hand)
+
+
+def _condition(course: Course, ball: XY) -> Feature | None:
+    from shapely import Point
+
+    kinds = CONDITIONS
+    near = [one for one in course.of(*kinds) if one.geometry.distance(Point(ball)) <= BALL_RADIUS]
+    return near[0] if near else None
+
+
+def _incident(spot: PlaceFacts, condition: Feature | None) -> str:
+    if spot.area is None:
+        raise BadPlace(
+            "The ball lies out of bounds there: only stroke and distance is left. "
+            "Use 'marram rule ball_near_boundary', or give --incident."
+        )
+    if spot.area is Area.PENALTY_AREA:
+        return "ball_in_penalty_area"
+    return "abnormal_course_condition" if condition else "unplayable_ball"
+
+
+@dataclass(frozen=True)
+class Report:
+    """What the command says."""
+
+    incident: str
+    result: Result
+    answers: Sequence[Answer]
+    spot: PlaceFacts
+    given: dict[str, Any]
+    premises: dict[str, str]
+    request: Request
+
+    def lines(self, svg: Path | None) -> Iterator[Line]:
+        """Yield the lines of the text report."""
+        yield "title", f"The ball lies {self.spot.sentence}, {self.spot.metres:.1f} m from the hole."
+        for doubt in self.spot.doubts:
+            yield "caution", doubt
+        words = sheet(self.result, given=self.given, from_map=tuple(self.spot.facts))
+        if isinstance(self.result, NeedFacts):
+            yield "text", f"To decide '{self.incident}' this is still needed: {words.headline}"
+            yield "text", f"Answer with --fact {self.result.fact}=…"
+            return
+        yield "text", words.headline
+        for name, premise in self.premises.items():
+            if self.given[name] == premise:
+                yield "quiet", f"Taken for granted: {name}={premise} (change it with --fact)"
+        for number, answer in enumerate(self.answers, start=1):
+            option = option_words(answer.option)
+            yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
+            yield from _answer_lines(answer)
+        if svg is not None:
+            yield "text", ""
+            yield "text", f"Drawn to scale in {svg}."
+        yield "quiet", words.reminder
+
+    def document(self) -> dict[str, Any]:
+        """Return the report as data."""
+        from marram.rules.plain import as_plain
+
+        return {
+            "marram": 1,
+            "kind": "relief",
+            "incident": self.incident,
+            "played_on": self.request.day.isoformat(),
+            "hole": self.request.hole,
+            "area": self.spot.area.value if self.spot.area else "out_of_bounds",
+            "metres_to_hole": round(self.spot.metres, 3),
+            "facts": self.given,
+            "result": as_plain(self.result),
+            "options": [
+                {
+                    "option": as_plain(answer.option),
+                    "state": type(answer).__name__,
+                    "lines": [text for _, text in _answer_lines(answer)],
+                    "area_m2": [round(area.area_m2, 3) for area in _areas(answer)],
+                }
+                for answer in self.answers
+            ],
+        }
+
+
+def _areas(answer: Answer) -> tuple[ReliefArea, ...]:
+    return answer.areas if isinstance(answer, Drawn) else ()
+
+
+def _answer_lines(answer: Answer) -> Iterator[Line]:
+    if isinstance(answer, NeedsPlace):
+        for missing in answer.needs:
+            option = PICKED.get(missing)
+            flag = "--hand right or --hand left" if missing.value == "handedness" else f"--{option} LON,LAT"
+            yield (
+                "item",
+                f"Not drawn: give {flag}." if option or missing.value == "handedness" else MISSING[missing],
+            )
+    elif isinstance(answer, NoRelief):
+        yield "item", NO_RELIEF[answer.why]
+    else:
+        for area in answer.areas:
+            yield "item", f"Relief area of {area.area_m2:.1f} m², club-length {area.club_length:.2f} m."
+            for measure in area.measures:
+                yield "item", measure_words(measure)
+            for key in area.assumed:
+                yield "quiet", f"    {assumed_words(key)}"

@@ -1,0 +1,30 @@
+"""``marram serve``: the desk on a loopback address."""
+
+import socket
+from pathlib import Path
+
+from marram.cli.exits import BAD_INPUT, stop
+from marram.desk import serve
+
+
+def serve_desk(
+    course: Path | None, event: Path | None, host: str, port: int, *, demo: bool, open_browser: bool
+) -> None:
+    """Say the address and serve until stopped."""
+    if demo and course is not None:
+        stop(BAD_INPUT, "--demo serves the invented course; leave out the course map, or --demo.")
+    if event is None and (demo or course is None):
+        from marram.demo import EVENT
+
+        event = EVENT
+    with socket.socket() as probe:
+        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((host, port))
+        except OSError as error:
+            stop(
+                BAD_INPUT,
+                f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
+            )
+    print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)  # noqa: T201 - the command's output
+    serve(host, port, course, open_browser, event)

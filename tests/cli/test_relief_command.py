@@ -1,0 +1,116 @@
+"""``marram relief``: the options at a place on the demo course, drawn to scale; nothing is guessed."""
+
+import json
+from pathlib import Path
+from xml.etree import ElementTree as ET
+
+import pytest
+from shapely import Point
+
+from marram.course import load
+from marram.course.model import Course, Kind
+from marram.demo import COURSE
+from tests.cli.running import marram
+
+
+@pytest.fixture(scope="module")
+def course() -> Course:
+    return load(COURSE)
+
+
+@pytest.fixture(scope="module")
+def in_water(course: Course) -> list[str]:
+    """A ball where a line of play crosses a red penalty area, with crossing point and tee."""
+    for hole in course.holes.values():
+        for feature in course.of(Kind.RED_PENALTY_AREA):
+            crossing = hole.line.intersection(feature.geometry.boundary)
+            if not crossing.is_empty:
+                edge = Point(crossing.geoms[0] if hasattr(crossing, "geoms") else crossing)
+                inside = hole.line.intersection(feature.geometry).centroid
+                return [
+                    "--hole", str(hole.number),
+                    "--ball", degrees(course, inside),
+                    "--entry", degrees(course, edge),
+                    "--previous", degrees(course, Point(hole.line.coords[0])),
+                ]  # fmt: skip
+    raise AssertionError("the demo course has no hole across a red penalty area")
+
+
+def degrees(course: Course, point: Point) -> str:
+    return ",".join(f"{value:.8f}" for value in course.plane.to_degrees(point.x, point.y))
+
+
+@pytest.mark.parametrize("edition", ["2019", "2023"])
+def test_three_options_of_a_red_penalty_area_are_drawn(
+    in_water: list[str], edition: str, tmp_path: Path
+) -> None:
+    """Rule 17.1d: stroke and distance, back on the line and lateral; each is an area in a well-formed SVG."""
+    target = tmp_path / "relief.svg"
+    found = marram("relief", str(COURSE), *in_water, "--edition", edition, "--svg", str(target), "--json")
+    document = json.loads(found.out)
+    assert found.code == 0, found.err
+    assert document["area"] == "penalty_area"
+    assert [one["option"]["kind"] for one in document["options"]] == [
+        "stroke_and_distance", "back_on_the_line", "lateral",
+    ]  # fmt: skip
+    assert all(one["state"] == "Drawn" for one in document["options"])
+    root = ET.fromstring(target.read_text(encoding="utf-8"))
+    assert len(root.findall("{http://www.w3.org/2000/svg}svg")) == 3
+
+
+def test_an_option_without_its_place_says_what_it_needs(in_water: list[str], tmp_path: Path) -> None:
+    """Without the crossing point the lateral area is not drawn; the option to give is named."""
+    target = tmp_path / "relief.svg"
+    found = marram("relief", str(COURSE), *in_water[:4], "--edition", "2023", "--svg", str(target))
+    assert found.code == 3
+    assert "give --entry LON,LAT" in found.out
+    assert not target.exists()
+
+
+def test_premises_are_said(in_water: list[str]) -> None:
+    """What is taken for granted from a place alone stands in the answer."""
+    found = marram("relief", str(COURSE), *in_water, "--edition", "2023")
+    assert "Taken for granted: found_in_penalty_area=yes" in found.out
+
+
+@pytest.mark.parametrize(
+    ("change", "message"),
+    [
+        (["--ball", "here"], "is not a place"),
+        (["--ball", "55.0,300"], "longitude first"),
+        (["--ball", "10,10"], "km from the middle of the course"),
+        (["--hole", "40"], "40"),
+        (["--club-length", "11"], "club-length"),
+        (["--hand", "up"], "give right or left"),
+    ],
+)
+def test_bad_places_are_named(in_water: list[str], change: list[str], message: str) -> None:
+    """A slip is answered with what is wrong, exit code 2, and nothing else."""
+    arguments = list(in_water)
+    if change[0] in arguments:
+        arguments[arguments.index(change[0]) + 1] = change[1]
+    else:
+        arguments += change
+    found = marram("relief", str(COURSE), *arguments, "--edition", "2023")
+    assert found.code == 2, found
+    assert message in found.err
+    assert "Traceback" not in found.err
+
+
+def test_a_missing_file_is_named() -> None:
+    """No traceback for a file that is not there."""
+    found = marram("relief", "nowhere.geojson", "--hole", "1", "--ball", "0,0")
+    assert found.code == 2
+    assert "nowhere.geojson" in found.err
+
+
+def test_course_check_tells_usable_from_not(tmp_path: Path) -> None:
+    """Exit code 0 for a map that can be used, 2 for one that cannot; faults as text and as data."""
+    good = marram("course", "check", str(COURSE), "--json")
+    assert good.code == 0, good.out
+    assert json.loads(good.out)["usable"] is True
+    broken = tmp_path / "broken.geojson"
+    broken.write_text('{"type": "FeatureCollection", "features": []}', encoding="utf-8")
+    bad = marram("course", "check", str(broken), "--json")
+    assert bad.code == 2
+    assert json.loads(bad.out)["faults"]
