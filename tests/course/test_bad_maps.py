@@ -144,7 +144,7 @@ def test_every_bad_file_is_used() -> None:
 def test_a_file_that_is_not_there_is_a_fault(tmp_path) -> None:
     """A missing file is refused with its path and what to do."""
     with pytest.raises(
-        BadCourse, match="none.geojson cannot be read: No such file or directory. Check the path."
+        BadCourse, match=r"none\.geojson cannot be read: No such file or directory\. Check the path\."
     ):
         load(tmp_path / "none.geojson")
 

@@ -18,6 +18,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from shapely.geometry import Point
+from shapely.geometry.base import BaseGeometry
 
 from marram.course.green_frame import PACE, GreenFrame, SheetNumbers, Side
 from marram.course.model import Course, Hole, Kind
@@ -28,7 +29,7 @@ FROM_EDGE = 4 * PACE
 FROM_RECENT = 3 * PACE
 """Least distance from a recently used hole, metres: three paces (The R&A's guidance)."""
 
-SPACING = 0.5
+SPACING = PACE
 """Distance between the places tried, metres (own choice)."""
 
 TROUBLE = (Kind.BUNKER, Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)
@@ -106,14 +107,16 @@ def propose(
         from_recent: least distance from a recently used hole, metres.
         seed: another seed gives other locations, as balanced.
     """
+    trouble = shapely.union_all([feature.geometry for feature in course.of(*TROUBLE)])
+    shapely.prepare(trouble)
     random = Random(seed)  # noqa: S311 - variety from day to day, no secret
     offers: dict[int, list[HoleLocation]] = {}
     without: dict[int, str] = {}
     for hole in course.holes.values():
         offered = (
             _offers(
-                course,
                 hole,
+                trouble,
                 (recent or {}).get(hole.number, ()),
                 from_edge=from_edge,
                 from_recent=from_recent,
@@ -130,8 +133,8 @@ def propose(
 
 
 def _offers(
-    course: Course,
     hole: Hole,
+    trouble: BaseGeometry,
     recent: Sequence[Point],
     *,
     from_edge: float,
@@ -152,7 +155,7 @@ def _offers(
         return f"no place on its green is {from_recent:.1f} m from every recent hole"
     # Thirds are those of all the places the green offers, so that recent holes do not shift them.
     across, along = _thirds(places @ -frame.left), _thirds(places @ frame.along)
-    tightness = _thirds_by_rank(np.minimum(room, _from_trouble(course, places)))
+    tightness = _thirds_by_rank(np.minimum(room, _from_trouble(trouble, places)))
     cells: dict[tuple[int, int, int], list[int]] = {}
     for i in np.flatnonzero(clear):
         cells.setdefault((int(across[i]), int(along[i]), int(tightness[i])), []).append(int(i))
@@ -189,11 +192,9 @@ def _thirds_by_rank(values: NDArray[np.float64]) -> NDArray[np.intp]:
     return np.asarray(3 * rank // len(values), dtype=np.intp)
 
 
-def _from_trouble(course: Course, places: NDArray[np.float64]) -> NDArray[np.float64]:
-    trouble = shapely.union_all([feature.geometry for feature in course.of(*TROUBLE)])
+def _from_trouble(trouble: BaseGeometry, places: NDArray[np.float64]) -> NDArray[np.float64]:
     if trouble.is_empty:
         return np.full(len(places), np.inf)
-    shapely.prepare(trouble)
     return np.asarray(shapely.distance(trouble, shapely.points(places)))
 
 
@@ -205,7 +206,10 @@ def _balanced(offers: Mapping[int, Sequence[HoleLocation]], random: Random) -> d
         for hole, places in offers.items():
             others = {number: place for number, place in chosen.items() if number != hole}
             scores = [unevenness({**others, hole: place}) for place in places]
-            chosen[hole] = places[scores.index(min(scores))]
+            best = min(scores)
+            # Drawing among equals keeps the proposals varied from day to day.
+            equals = [place for place, score in zip(places, scores, strict=True) if score == best]
+            chosen[hole] = chosen[hole] if chosen[hole] in equals else random.choice(equals)
         if unevenness(chosen) == before:
             break
     return dict(sorted(chosen.items()))

@@ -1,0 +1,266 @@
+"""Reading a map: GeoJSON and OpenStreetMap XML mean the same, and tags mean what docs/course-map.md says."""
+
+import re
+from pathlib import Path
+
+import pytest
+from drawing import PLANE, drawn, nine_holes, one_hole, square, write
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely.geometry import LineString, Point, box
+
+from marram.course import check, load
+from marram.course.model import Kind
+from marram.course.osm_xml import CREDIT
+from marram.course.scheme import GOLF, OWN, Role, meaning
+from marram.errors import BadCourse, BadPlace
+
+DOCUMENT = Path(__file__).parents[2] / "docs" / "course-map.md"
+
+
+def test_a_faultless_map_has_no_faults(tmp_path) -> None:
+    """Nine whole holes inside their boundary give nothing to mend."""
+    assert check(write(tmp_path / "nine.geojson", nine_holes())) == []
+
+
+def test_what_a_map_holds(tmp_path) -> None:
+    """Holes by number with par, stroke index, green, tees and pin, in metres; the boundary first."""
+    course = load(write(tmp_path / "nine.geojson", nine_holes(), copyright="invented"))
+    assert list(course.holes) == list(range(1, 10))
+    seventh = course.hole(7)
+    assert (seventh.par, seventh.stroke_index) == (3, 7)
+    assert (seventh.green.ident, [tee.ident for tee in seventh.tees]) == ("green 7", ["tee 7"])
+    assert seventh.line.length == pytest.approx(150, abs=0.001)
+    end = Point(seventh.line.coords[-1])
+    assert (seventh.location.x - end.x, seventh.location.y - end.y) == pytest.approx((2, 1), abs=0.001)
+    assert course.features[0].kind is Kind.BOUNDARY
+    assert course.credit == "invented"
+    with pytest.raises(BadPlace, match="no hole 10"):
+        course.hole(10)
+
+
+def test_geometry_is_in_metres_of_the_plane(tmp_path) -> None:
+    """Areas keep their size: a square of 20 m has 400 m²."""
+    course = load(write(tmp_path / "nine.geojson", nine_holes()))
+    assert course.hole(1).green.geometry.area == pytest.approx(400, rel=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("tags", "kind"),
+    [
+        ({"golf": "lateral_water_hazard"}, Kind.RED_PENALTY_AREA),
+        ({"golf": "water_hazard", "natural": "water"}, Kind.YELLOW_PENALTY_AREA),
+        ({"golf": "bunker", "natural": "sand"}, Kind.BUNKER),
+        ({"natural": "water"}, Kind.WATER),
+        ({"waterway": "ditch"}, Kind.WATER),
+        ({"waterway": "ditch", "tunnel": "culvert"}, None),
+        ({"golf": "cartpath"}, Kind.PATH),
+        ({"golf": "path", "surface": "grass"}, None),
+        ({"highway": "service", "surface": "asphalt"}, Kind.PATH),
+        ({"highway": "footway", "surface": "ground"}, None),
+        ({"building": "yes"}, Kind.OBSTRUCTION),
+        ({"natural": "wood"}, Kind.TREES),
+        ({"golf": "driving_range"}, None),
+        ({"leisure": "golf_course"}, Role.COURSE),
+        ({"marram": "ground_under_repair", "golf": "fairway"}, Kind.GROUND_UNDER_REPAIR),
+        ({"power": "tower"}, None),
+    ],
+)
+def test_tags_mean_what_the_scheme_says(tags, kind) -> None:
+    """Tags of the OpenStreetMap wiki, pages Key:golf and Tag:golf=water_hazard (red lateral, yellow not), and own."""
+    assert meaning(tags) is kind
+
+
+def test_the_document_names_every_tag() -> None:
+    """docs/course-map.md lists every value of golf and of marram that is read."""
+    text = DOCUMENT.read_text(encoding="utf-8")
+    assert {f"golf={value}" for value in GOLF} <= set(re.findall(r"golf=\w+", text))
+    assert {f"marram={value}" for value in OWN} <= set(re.findall(r"marram=\w+", text))
+
+
+def test_a_line_with_a_width_is_a_strip(tmp_path) -> None:
+    """A path 3 m wide along 100 m is an area of 300 m² whose edges are 1.5 m from the middle."""
+    path = drawn(LineString([(10, 30), (110, 30)]), "path", golf="cartpath", width="3 m")
+    course = load(write(tmp_path / "map.geojson", [*one_hole(), path]))
+    (strip,) = course.of(Kind.PATH)
+    assert strip.geometry.area == pytest.approx(300, rel=1e-6)
+
+
+def test_boundary_lines_that_meet_make_an_area(tmp_path) -> None:
+    """Two lines that meet end to end are one boundary."""
+    lines = [
+        drawn(LineString([(-60, -60), (260, -60), (260, 160)]), "fence", marram="boundary"),
+        drawn(LineString([(-60, -60), (-60, 160), (260, 160)]), "wall", marram="boundary"),
+    ]
+    course = load(write(tmp_path / "map.geojson", [*lines, *one_hole()]))
+    (boundary,) = course.of(Kind.BOUNDARY)
+    assert boundary.geometry.area == pytest.approx(320 * 220, rel=1e-5)
+
+
+@pytest.mark.parametrize("which", ["Lower Links", "lower links", "way/2", "2"])
+def test_one_of_two_courses_by_name_or_identifier(tmp_path, which) -> None:
+    """With a name or an identifier only that course's holes are read; the other's equal numbers do no harm."""
+    upper = drawn(box(-60, -60, 260, 55), "way/1", leisure="golf_course", name="Upper Links")
+    lower = drawn(box(-60, 60, 260, 160), "way/2", leisure="golf_course", name="Lower Links")
+    file = write(tmp_path / "two.geojson", [upper, *one_hole(), lower, *one_hole(1, y=100, par="4")])
+    course = load(file, which)
+    assert (course.name, course.hole(1).par) == ("Lower Links", 4)
+
+
+def test_a_wrong_name_names_the_courses_there_are(tmp_path) -> None:
+    """A course that is not in the file is refused with those that are."""
+    outline = drawn(box(-60, -60, 260, 160), "way/1", leisure="golf_course", name="Upper Links")
+    file = write(tmp_path / "one.geojson", [outline, *one_hole()])
+    with pytest.raises(
+        BadCourse, match=r"no golf course in the file is called 'Uper Links'.*Name one of: Upper Links"
+    ):
+        load(file, "Uper Links")
+    with pytest.raises(BadCourse, match=r"the file has no outline"):
+        load(write(tmp_path / "none.geojson", one_hole()), "Upper Links")
+
+
+def test_all_errors_come_at_once(tmp_path) -> None:
+    """Three broken features give three errors in one refusal."""
+    bow_tie = {
+        "type": "Polygon",
+        "coordinates": [[[3.0, 51.0], [3.001, 51.001], [3.001, 51.0], [3.0, 51.001], [3.0, 51.0]]],
+    }
+    broken = [
+        drawn(square(60, 20, 5), "a", marram="sand"),
+        drawn(Point(60, 20), "b", golf="bunker"),
+        {"type": "Feature", "id": "c", "properties": {"golf": "green"}, "geometry": bow_tie},
+    ]
+    with pytest.raises(BadCourse) as refused:
+        load(write(tmp_path / "map.geojson", [*one_hole(), *broken]))
+    assert [fault.partition(":")[0].partition(",")[0] for fault in refused.value.faults] == ["a", "b", "c"]
+
+
+def test_scenery_away_from_the_course_is_ignored(tmp_path) -> None:
+    """A lake and a house that do not touch the course are not part of the map, however broken."""
+    lake = drawn(square(2000, 0, 50), "lake", natural="water")
+    house = drawn(square(150, 40, 3), "house", building="yes")
+    course = load(write(tmp_path / "map.geojson", [*nine_holes(), lake, house]))
+    assert [feature.ident for feature in course.of(Kind.WATER, Kind.OBSTRUCTION)] == ["house"]
+
+
+def test_a_double_green_with_pins_that_say_whose(tmp_path) -> None:
+    """Two holes share a green named by holes=1;2; each pin belongs to the hole in its ref."""
+    parts = [
+        drawn(LineString([(0, 0), (145, 5)]), "line 1", golf="hole", ref="1", par="3", handicap="1"),
+        drawn(LineString([(0, 40), (145, 30)]), "line 2", golf="hole", ref="2", par="3", handicap="2"),
+        drawn(box(140, -5, 160, 35), "double", golf="green", holes="1;2"),
+        drawn(Point(150, 2), "pin 1", golf="pin", ref="1"),
+        drawn(Point(150, 33), "pin 2", golf="pin", ref="2"),
+    ]
+    course = load(write(tmp_path / "map.geojson", parts))
+    first, second = course.hole(1), course.hole(2)
+    assert first.green is second.green
+    assert second.location.y - first.location.y == pytest.approx(31, abs=0.001)
+
+
+OSM = """<osm version="0.6"{credit}>
+{nodes}
+<way id="10">{ring}<tag k="marram" v="boundary"/></way>
+<way id="11"><nd ref="5"/><nd ref="6"/><tag k="golf" v="hole"/><tag k="ref" v="1"/><tag k="par" v="3"/></way>
+<way id="12"><nd ref="7"/><nd ref="8"/><nd ref="9"/></way>
+<way id="13"><nd ref="7"/><nd ref="10"/><nd ref="9"/></way>
+<way id="14"><nd ref="11"/><nd ref="12"/><nd ref="13"/><nd ref="11"/></way>
+<relation id="20">
+  <member type="way" ref="12" role="outer"/><member type="way" ref="13" role="outer"/>
+  <member type="way" ref="14" role="inner"/>
+  <tag k="type" v="multipolygon"/><tag k="golf" v="lateral_water_hazard"/>
+</relation>
+<relation id="21"><member type="way" ref="999" role="outer"/><tag k="type" v="multipolygon"/><tag k="natural" v="wood"/></relation>
+<node id="98" visible="false"><tag k="golf" v="pin"/></node>
+</osm>"""
+PLACES = [
+    (-60, -60), (260, -60), (260, 160), (-60, 160), (0, 0), (150, 0),
+    (60, 20), (80, 20), (80, 40), (60, 40), (65, 25), (70, 25), (70, 30),
+]  # fmt: skip
+
+
+def osm(tmp_path, credit=""):
+    nodes = []
+    for number, place in enumerate(PLACES, 1):
+        longitude, latitude = PLANE.to_degrees(*place)
+        nodes.append(f'<node id="{number}" lat="{latitude!r}" lon="{longitude!r}"/>')
+    ring = "".join(f'<nd ref="{n}"/>' for n in (1, 2, 3, 4, 1))
+    path = tmp_path / "map.osm"
+    path.write_text(OSM.format(credit=credit, nodes="\n".join(nodes), ring=ring))
+    return path
+
+
+def test_a_multipolygon_relation_is_joined_from_its_ways(tmp_path) -> None:
+    """Two half rings, one drawn the other way round, and an inner ring make one area with a hole in it."""
+    course = load(osm(tmp_path))
+    (red,) = course.of(Kind.RED_PENALTY_AREA)
+    assert red.ident == "relation/20"
+    assert red.geometry.area == pytest.approx(20 * 20 - 5 * 5 / 2, rel=1e-6)
+
+
+def test_a_relation_of_scenery_with_members_elsewhere_is_a_note(tmp_path) -> None:
+    """A wood whose ways are not in the file is left out and noted; deleted elements are not read."""
+    notes = [fault for fault in check(osm(tmp_path)) if fault.check == "incomplete"]
+    assert [(fault.severity.value, fault.feature) for fault in notes] == [("note", "relation/21")]
+
+
+def test_the_credit_of_open_data_is_kept(tmp_path) -> None:
+    """The credit a file names is kept; OpenStreetMap XML without one gets OpenStreetMap's (ODbL 1.0, section 4.3)."""
+    assert load(osm(tmp_path)).credit == CREDIT
+    named = osm(tmp_path, ' copyright="OpenStreetMap and contributors" attribution="ODbL 1.0"')
+    assert load(named).credit == "OpenStreetMap and contributors, ODbL 1.0"
+
+
+def test_entities_are_refused_before_they_are_expanded(tmp_path) -> None:
+    """A file that defines entities within entities is refused at its document type, not expanded."""
+    path = tmp_path / "bomb.osm"
+    inner = "".join(f'<!ENTITY e{n} "{f"&e{n - 1};" * 10}">' for n in range(1, 12))
+    path.write_text(f'<!DOCTYPE osm [<!ENTITY e0 "golf">{inner}]><osm>&e11;</osm>')
+    with pytest.raises(BadCourse, match="declares a document type"):
+        load(path)
+
+
+json_values = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=5),
+    lambda inner: (
+        st.lists(inner, max_size=4) | st.dictionaries(st.sampled_from(["type", "coordinates", "id"]), inner)
+    ),
+    max_leaves=12,
+)
+geometries = st.fixed_dictionaries(
+    {
+        "type": st.sampled_from(
+            ["Point", "LineString", "Polygon", "MultiPolygon", "MultiLineString", "MultiPoint"]
+        ),
+        "coordinates": st.recursive(
+            st.floats(-200, 200) | st.none() | st.just("x"),
+            lambda inner: st.lists(inner, max_size=4),
+            max_leaves=30,
+        ),
+    }
+)
+tags = st.dictionaries(
+    st.sampled_from(["golf", "marram", "ref", "natural", "par", "holes", "width", "leisure"]),
+    st.sampled_from([*GOLF, *OWN, "1", "2;3", "water", "golf_course", "0", "-1", "1e9"]) | json_values,
+)
+features = st.fixed_dictionaries({"properties": tags | json_values, "geometry": geometries | json_values})
+
+
+@settings(max_examples=60, deadline=None)
+@given(found=st.lists(features | json_values, max_size=4))
+def test_whatever_the_file_holds_the_answer_is_faults(tmp_path_factory, found) -> None:
+    """No content of a FeatureCollection leads to anything but a list of faults."""
+    path = tmp_path_factory.getbasetemp() / "any.geojson"
+    for fault in check(write(path, [*one_hole(), *found])):
+        assert str(fault)
+
+
+@pytest.mark.parametrize(
+    "content", [b"", b"[" * 100_000, b"\xff\xfe\x00", b"null", b"<", b"\x00" * 99, b"<osm>&a;</osm>"]
+)
+def test_whatever_the_bytes_are_the_answer_is_faults(tmp_path, content) -> None:
+    """No bytes lead to anything but a refusal in words."""
+    path = tmp_path / "any.file"
+    path.write_bytes(content)
+    with pytest.raises(BadCourse, match=r"any\.file|document type"):
+        load(path)
