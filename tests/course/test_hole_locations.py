@@ -22,8 +22,8 @@ from marram.course.model import Kind
 from marram.errors import BadPlace
 
 R = 15.0
-SIDES = 720
-"""The round green is a regular polygon of so many sides: inside the circle by R (1 - cos(pi / 720)), 0.15 mm."""
+SIDES = 240
+"""The round green is a regular polygon of so many sides: inside the circle by R (1 - cos(pi / 240)), 1.3 mm."""
 
 
 def round_green(x=150.0, y=0.0):
@@ -45,11 +45,11 @@ def test_the_numbers_of_a_round_green(bearing, r, turn) -> None:
     place = Point(150 + along * ahead[0] - left * ahead[1], along * ahead[1] + left * ahead[0])
     numbers = frame.numbers(place)
     half_chord = math.sqrt(R**2 - along**2)
-    assert numbers.green_depth == pytest.approx(2 * R, abs=1e-3)
-    assert numbers.from_front == pytest.approx(R + along, abs=1e-3)
-    assert numbers.from_side == pytest.approx(half_chord - abs(left), abs=2e-3)
-    assert numbers.from_edge == pytest.approx(R - r, abs=1e-3)
-    if abs(2 * abs(left) - PACE / 2) > 0.01:
+    assert numbers.green_depth == pytest.approx(2 * R, abs=3e-3)
+    assert numbers.from_front == pytest.approx(R + along, abs=2e-3)
+    assert numbers.from_side == pytest.approx(half_chord - abs(left), abs=0.02)
+    assert numbers.from_edge == pytest.approx(R - r, abs=2e-3)
+    if abs(2 * abs(left) - PACE / 2) > 0.05:
         expected = Side.CENTRE if 2 * abs(left) < PACE / 2 else Side.LEFT if left > 0 else Side.RIGHT
         assert numbers.side is expected
 
@@ -110,8 +110,7 @@ def test_the_thirds_of_a_round_green() -> None:
     """Depth, side and difficulty are what they are called: front is near the player, hard is near the edge."""
     usable = R - FROM_EDGE
     third = usable / 3
-    slack = (
-        0.5  # the places tried are half a metre apart, so the thirds of what they span are a little smaller
+    slack = 1.0  # the places tried are a pace apart, so the thirds of what they span are a little smaller
     )
     for seed in range(4):
         for found in propose(nine_round_greens(), seed=seed).locations.values():
