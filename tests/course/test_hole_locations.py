@@ -111,7 +111,6 @@ def test_the_thirds_of_a_round_green() -> None:
     usable = R - FROM_EDGE
     third = usable / 3
     slack = 1.0  # the places tried are a pace apart, so the thirds of what they span are a little smaller
-    )
     for seed in range(4):
         for found in propose(nine_round_greens(), seed=seed).locations.values():
             along, left = found.place.x - 150, found.place.y - 100 * (found.hole - 1)
