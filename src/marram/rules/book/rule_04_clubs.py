@@ -54,22 +54,17 @@ def clubs_penalty(case: Case, citation: str) -> Ruling:
 
 def _amount(case: Case, citation: str, holes: int) -> Ruling:
     if case.match_play:
-        return Ruling().also(holes_deducted(holes, citation)).note("adjust_match_score")
+        note = "deduct_one_hole_from_match" if holes == 1 else "deduct_two_holes_from_match"
+        return Ruling().also(holes_deducted(holes, citation)).note(note, "adjust_match_score")
     total = counts_against_total(case)
     if total is PenaltyKind.POINTS_DEDUCTED:
-        return (
-            Ruling()
-            .also(points_deducted(2 * holes, citation))
-            .under("21.1c")
-            .note("deduct_two_points_each_hole", "report_before_returning_card")
-        )
+        note = "deduct_two_points" if holes == 1 else "deduct_four_points"
+        ruling = Ruling().also(points_deducted(2 * holes, citation)).under("21.1c")
+        return ruling.note(note, "report_before_returning_card")
     if total is PenaltyKind.HOLES_DEDUCTED:
-        return (
-            Ruling()
-            .also(holes_deducted(holes, citation))
-            .under("21.3c")
-            .note("deduct_hole_each_hole", "report_before_returning_card")
-        )
+        note = "deduct_one_hole" if holes == 1 else "deduct_two_holes"
+        ruling = Ruling().also(holes_deducted(holes, citation)).under("21.3c")
+        return ruling.note(note, "report_before_returning_card")
     return Ruling().also(*(general(citation) for _ in range(holes))).note("on_first_holes_of_breach")
 
 
@@ -125,7 +120,10 @@ def club_replaced(case: Case) -> Ruling | NotCovered:
     """Since 2023 any club damaged without abuse may be replaced; before, only one damaged by others."""
     if not replacing_allowed(case):
         return clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
-    return club_came_from(case)
+    came_from = club_came_from(case)
+    if isinstance(came_from, Ruling) and not came_from.penalties:
+        return came_from.note("damaged_club_out_of_play")
+    return came_from
 
 
 @provision("4.1a(2)")
@@ -145,7 +143,7 @@ def club_came_from(case: Case) -> Ruling | NotCovered:
     """A club is added without delay, not from a player on the course, not built from parts on the course."""
     source = case[club_source]
     if source is ClubSource.ELSEWHERE:
-        return free("4.1b(4)").note("damaged_club_out_of_play")
+        return free("4.1b(4)")
     if source is ClubSource.DELAYED_PLAY:
         return NotCovered("rule_on_delay", "4.1b(4)")
     return clubs_penalty(case, "4.1b(4)")

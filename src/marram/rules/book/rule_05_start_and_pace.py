@@ -46,9 +46,9 @@ def off_by_five_minutes_at_most(case: Case, citation: str) -> Ruling:
     """Up to five minutes early or late costs the general penalty on the first hole."""
     total = counts_against_total(case)
     if total is PenaltyKind.POINTS_DEDUCTED:
-        return _against_total(points_deducted_for("5.3a", 2), citation).note("deduct_two_points")
+        return _against_total(_points(2, "5.3a"), "deduct_two_points", citation, "21.1c")
     if total is PenaltyKind.HOLES_DEDUCTED:
-        return _against_total(Ruling().also(holes_deducted(1, "5.3a")), citation).note("deduct_one_hole")
+        return _against_total(_one_hole("5.3a"), "deduct_one_hole", citation, "21.3c")
     return in_breach("5.3a").under(citation).note("on_first_hole")
 
 
@@ -70,9 +70,9 @@ def delay_penalty(case: Case, breach: BreachNumber) -> Ruling:
     first = breach is BreachNumber.FIRST
     if total is PenaltyKind.POINTS_DEDUCTED:
         note = "deduct_one_point" if first else "deduct_two_points"
-        return _against_total(points_deducted_for("5.6a", 1 if first else 2), "21.1c").note(note)
+        return _against_total(_points(1 if first else 2, "5.6a"), note, "21.1c")
     if total is PenaltyKind.HOLES_DEDUCTED and not first:
-        return _against_total(Ruling().also(holes_deducted(1, "5.6a")), "21.3c").note("deduct_one_hole")
+        return _against_total(_one_hole("5.6a"), "deduct_one_hole", "21.3c")
     if first:
         return one_stroke("5.6a").note("between_holes_next_hole")
     return in_breach("5.6a").note("between_holes_next_hole")
@@ -103,10 +103,13 @@ def left_the_group(case: Case) -> Ruling:
     return out("5.4b")
 
 
-def points_deducted_for(citation: str, count: int) -> Ruling:
-    """Begin a ruling that deducts ``count`` points from the total."""
+def _points(count: int, citation: str) -> Ruling:
     return Ruling().also(points_deducted(count, citation))
 
 
-def _against_total(ruling: Ruling, citation: str) -> Ruling:
-    return ruling.under(citation).next(Action.PLAY_ON).note("report_before_returning_card")
+def _one_hole(citation: str) -> Ruling:
+    return Ruling().also(holes_deducted(1, citation))
+
+
+def _against_total(ruling: Ruling, note: str, *citations: str) -> Ruling:
+    return ruling.under(*citations).next(Action.PLAY_ON).note(note, "report_before_returning_card")

@@ -1,7 +1,6 @@
 """Rule 5.7: stopping play, and resuming it."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
-from marram.rules.book.rule_05_start_and_pace import off_by_five_minutes_at_most
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.round import (
@@ -105,7 +104,7 @@ def resumed_off_time(case: Case) -> Ruling:
     if case[exceptional_circumstances]:
         return free("5.3a Exception 3").under("5.7c(2)")
     if case.at_most(minutes_off, 5):
-        return off_by_five_minutes_at_most(case, "5.7c(2)")
+        return in_breach("5.7c(2)").note("on_hole_resumed")
     return out("5.7c(2)")
 
 

@@ -35,7 +35,9 @@ NOTES: dict[str, str] = {
     "damaged_club_out_of_play": "Take the replaced club out of play before the next stroke.",
     "for_each_hole_at_most_two": "The penalty is for each hole on which the breach happened, two holes at most in the round.",
     "on_first_holes_of_breach": "Add two strokes on each of the first two holes of the breach (on the one hole, if there was only one).",
-    "adjust_match_score": "Finish the hole and count its result, then deduct one hole from the match score for each hole of the breach, two at most. It is no loss of the hole being played.",
+    "deduct_one_hole_from_match": "Deduct one hole from the match score.",
+    "deduct_two_holes_from_match": "Deduct two holes from the match score.",
+    "adjust_match_score": "First finish the hole being played and count its result: the deduction is no loss of that hole.",
     "take_club_out_of_play": "Take the club out of play and make that clear: an excess club of your choice, or the club added or used wrongly.",
     "give_club_back": "Put the club back; picking it up by mistake does not make it yours.",
     "owner_may_go_on_using_club": "The owner may go on using the club; the player may not.",
@@ -55,5 +57,5 @@ NOTES: dict[str, str] = {
 }
 
 TERMS: dict[str, str] = {
-    "level.holes_deducted": "holes deducted from the match score or result, as the notes say",
+    "level.holes_deducted": "a deduction of holes from the match score or the result",
 }

@@ -58,6 +58,7 @@ NOTES: dict[str, str] = {
     "may_finish_hole": "The hole begun may be finished, or play stopped at any time before that; then no further stroke.",
     "marker_must_stay": "The player may go on only while the marker stays to keep the score.",
     "resume_when_danger_over": "The player decides when the danger is over, unless the Committee has suspended play; when in doubt, wait and ask.",
+    "on_hole_resumed": "The penalty counts on the hole on which play is resumed.",
     "resume_where_stopped": "Resume from where play of the hole stopped, or at the next teeing area.",
     "may_still_mark_lift_replace": "The ball may also be marked, lifted and replaced before play goes on.",
     "take_conditions_as_found": "Conditions changed by nature or by course staff are taken as they are; what other persons worsened may be restored.",

@@ -35,10 +35,10 @@ NOTES: dict[str, str] = {
     "rule_on_deliberate_deflection": "Rule on it as deliberately deflecting or stopping a ball in motion.",
     "one_ball_in_each_match": "Play out the hole with the original ball in one match and with another ball in the other.",
     "stroke_in_that_match_only": "A penalty of the opponent for moving the ball counts only in the match between the two.",
-    "deduct_two_points_each_hole": "Deduct two points from the total of the round for each hole of the breach, four at most.",
-    "deduct_hole_each_hole": "Deduct one hole from the result of the round for each hole of the breach, two at most.",
+    "deduct_four_points": "Deduct four points from the total of the round.",
+    "deduct_two_holes": "Deduct two holes from the result of the round (holes won less holes lost).",
 }
 
 TERMS: dict[str, str] = {
-    "level.points_deducted": "points deducted from the total of the round, as the notes say",
+    "level.points_deducted": "a deduction of points from the total of the round",
 }
