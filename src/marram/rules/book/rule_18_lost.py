@@ -1,6 +1,9 @@
 """Rules 18.1 and 18.2: stroke and distance; ball lost or out of bounds."""
 
+from dataclasses import replace
+
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_options import in_bunker, in_general_area, on_putting_green, under_the_ball
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
@@ -32,6 +35,7 @@ from marram.rules.ruling import (
     Action,
     Deadline,
     Ruling,
+    WhichBall,
     disqualified,
     general_penalty,
     no_penalty,
@@ -115,6 +119,8 @@ def ball_not_found(case: Case) -> Ruling:
         return penalty_area_or_condition(case)
     if certain is Whereabouts.PENALTY_AREA:
         return not_found_in_penalty_area(case)
+    if certain is Whereabouts.DELIBERATELY_STOPPED:
+        return deliberately_stopped(case)
     instead = replay(case)
     if certain is Whereabouts.OUTSIDE_INFLUENCE:
         return moved_by_outside_influence(case, *instead)
@@ -207,6 +213,13 @@ def moved_by_outside_influence(_case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to have been moved by an outside influence is replaced, without penalty."""
     ruling = no_penalty("9.6").with_options(*instead).replace_ball()
     return ruling.note("outside_influence_or_stroke_and_distance")
+
+
+@provision("11.2c")
+def deliberately_stopped(case: Case) -> Ruling:
+    """A ball deliberately deflected or stopped is played from where it would have come to rest."""
+    ruling = deflected_elsewhere(case, no_penalty("11.2c")).note("penalty_for_who_stopped_it")
+    return replace(ruling, which_ball=WhichBall.ORIGINAL_OR_ANOTHER)
 
 
 def replay(case: Case) -> tuple[ReliefOption, ...]:

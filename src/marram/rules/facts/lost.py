@@ -15,6 +15,7 @@ class Whereabouts(Enum):
     PENALTY_AREA_OR_CONDITION = "penalty_area_or_condition"
     OUTSIDE_INFLUENCE = "outside_influence"
     MOVABLE_OBSTRUCTION = "movable_obstruction"
+    DELIBERATELY_STOPPED = "deliberately_stopped"
 
 
 class ProvisionalState(Enum):
@@ -101,6 +102,7 @@ whereabouts = choice(
         Whereabouts.PENALTY_AREA_OR_CONDITION: "it is in a penalty area or a condition beside it, either as likely",
         Whereabouts.OUTSIDE_INFLUENCE: "an outside influence moved or took it at rest, or another player played it by mistake",
         Whereabouts.MOVABLE_OBSTRUCTION: "it is in or on a movable obstruction",
+        Whereabouts.DELIBERATELY_STOPPED: "a person deliberately deflected or stopped it in motion",
     },
     help="Use all evidence to be had without unreasonable delay. Likely is not enough.",
     source="18.2b, Definitions: known or virtually certain",

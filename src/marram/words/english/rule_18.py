@@ -32,6 +32,7 @@ NOTES: dict[str, str] = {
     "provisional_may_be_played_on": "Until the original is found, the provisional ball may be played again from as far from the hole as the original's estimated spot, or farther.",
     "holed_provisional_not_yet_in_play": "The holed ball counts once the player takes it from the hole or three minutes are over; found on the course before that, the original must be played.",
     "replace_provisional_if_it_counts": "Put it back before playing on, if the provisional ball is played on or becomes the ball in play.",
+    "penalty_for_who_stopped_it": "If a player or caddie did it, that player gets the general penalty: rule on the deflection as well.",
     "choose_one_as_provisional": "The player chooses one of the two balls: it is the provisional ball, now in play; the other is lost and must not be played.",
     "ball_found_is_provisional": "The ball found counts as the provisional ball, and is in play.",
     "stroke_and_distance_is_added": "The stroke of stroke and distance is added to the penalty for the wrong place. Going so far forward is often a serious breach: then a ball must be played from where the previous stroke was made.",
