@@ -10,8 +10,8 @@ from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.facts.wrong_place import SecondBallPlace
-from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.facts.wrong_place import Elsewhere, SecondBallPlace
+from marram.rules.ruling import Action, NotCovered, PenaltyKind, Ruling
 
 MAY_BE_CORRECTED = [
     "ball_put_back",
@@ -63,6 +63,17 @@ def test_disqualification_needs_regular_stroke_play_or_a_report_left_out(name: s
         if any(one.kind is PenaltyKind.DISQUALIFICATION for one in leaf.penalties):
             regular = answers(leaf)["form_of_play"] == (FormOfPlay.STROKE_PLAY,)
             assert regular or leaf.penalties[0].citation == "14.7b(2)", leaf
+
+
+@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize("left_out", [one for one in Elsewhere if one is not Elsewhere.NEITHER])
+def test_what_the_definition_leaves_out_is_not_ruled_on_as_a_wrong_place(
+    day: date, left_out: Elsewhere
+) -> None:
+    """Definition of wrong place: a stroke not replayed and a wrong teeing area belong to other Rules."""
+    result = marram.rule("played_from_wrong_place", {"not_a_wrong_place": left_out}, played_on=day)
+
+    assert isinstance(result, NotCovered)
 
 
 @pytest.mark.parametrize("day", EDITIONS)

@@ -7,42 +7,43 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.wrong_place import (
     BallsPlayed,
+    Elsewhere,
     SecondBallPlace,
     SeriousBreach,
     balls_after_wrong_place,
     facts_reported,
-    failed_to_replay,
     first_ball_serious,
     next_hole_started,
+    not_a_wrong_place,
     place_of_second_ball,
     serious_breach,
 )
 from marram.rules.ruling import (
     Action,
     Deadline,
+    NotCovered,
     Ruling,
     disqualification,
     disqualified,
     general,
     general_penalty,
-    no_penalty,
 )
 
 
 @provision("14.7")
-def ball_played_from_elsewhere(case: Case) -> Ruling:
+def ball_played_from_elsewhere(case: Case) -> Ruling | NotCovered:
     """A ball was played from another place than the Rules require or allow."""
-    if case[failed_to_replay]:
-        return stroke_not_replayed(case)
-    return played_from_wrong_place(case)
+    if case.is_one_of(not_a_wrong_place, Elsewhere.NEITHER):
+        return played_from_wrong_place(case)
+    return no_wrong_place(case)
 
 
 @provision("Definitions: wrong place")
-def stroke_not_replayed(_case: Case) -> Ruling:
-    """A ball played from where it came to rest, when the stroke had to be replayed, is not in a wrong place."""
-    return (
-        no_penalty("Definitions: wrong place").play_as_it_lies().stroke_counts().note("see_rule_not_replayed")
-    )
+def no_wrong_place(case: Case) -> NotCovered:
+    """A stroke not replayed, or made from outside the teeing area, has a penalty in another Rule."""
+    if case.is_one_of(not_a_wrong_place, Elsewhere.STROKE_NOT_REPLAYED):
+        return NotCovered("see_rule_not_replayed", "Definitions: wrong place")
+    return NotCovered("see_rule_teeing_area", "Definitions: wrong place")
 
 
 @provision("14.7a")

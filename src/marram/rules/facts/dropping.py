@@ -63,7 +63,7 @@ way_of_dropping = choice(
         WayOfDropping.OUTSIDE_RELIEF_AREA: "dropped, but it first touched the ground outside the relief area (or not on the line)",
         WayOfDropping.PLACED: "placed, although it had to be dropped",
     },
-    help="Knee height is that of the player standing; where the player stood does not matter.",
+    help="Knee height: of the player standing, anywhere. Back on the line, since 2023, it must first touch the line.",
     source="14.3b",
 )
 drop_number = choice(

@@ -47,7 +47,7 @@ reason_for_lifting = choice(
     "reason_for_lifting",
     "Why was the ball lifted?",
     {
-        ReasonForLifting.TAKING_RELIEF: "to take relief, which was then taken",
+        ReasonForLifting.TAKING_RELIEF: "to take relief, or to see whether it is allowed, and relief was then taken",
         ReasonForLifting.SEE_IF_RELIEF: "to see whether it lay in a condition that gives relief; none was taken",
         ReasonForLifting.IDENTIFY: "to identify it",
         ReasonForLifting.CUT_OR_CRACKED: "to see whether it was cut or cracked",

@@ -13,6 +13,14 @@ class SeriousBreach(Enum):
     UNCERTAIN = "uncertain"
 
 
+class Elsewhere(Enum):
+    """Situations that look like a wrong place and are none."""
+
+    NEITHER = "neither"
+    STROKE_NOT_REPLAYED = "stroke_not_replayed"
+    OUTSIDE_TEEING_AREA = "outside_teeing_area"
+
+
 class SecondBallPlace(Enum):
     """Where the ball played to correct a wrong place was itself played from."""
 
@@ -111,10 +119,15 @@ place_of_second_ball = choice(
     source="14.7b(3)",
     decided_by=DecidedBy.COMMITTEE,
 )
-failed_to_replay = yes_no(
-    "failed_to_replay",
-    "Did the player only fail to replay a stroke, playing the ball from where it came to rest?",
-    help="Where a stroke had to be replayed and was not, the ball is not played from a wrong place.",
+not_a_wrong_place = choice(
+    "not_a_wrong_place",
+    "Is it one of the two situations that the Definition leaves out?",
+    {
+        Elsewhere.NEITHER: "neither of them",
+        Elsewhere.STROKE_NOT_REPLAYED: "a stroke had to be replayed, and the ball was played from where it came to rest",
+        Elsewhere.OUTSIDE_TEEING_AREA: "the hole was begun from outside the teeing area",
+    },
+    help="Those two have penalties of their own, in the Rules that apply to them.",
     source="Definitions: wrong place",
 )
 mistake_in_relief = choice(

@@ -45,7 +45,7 @@ PROVISIONS: dict[str, str] = {
     "14.7b(3)": "The Committee decides: without a serious breach the first ball counts, with one the ball that corrected it, each with the general penalty; two serious breaches disqualify.",
     "Definitions: club-length": "A club-length is the length of the player's longest club other than a putter, from toe to butt, whatever is used to measure.",
     "Definitions: relief area": "A relief area is set by its reference point, its size in club-lengths and its limits.",
-    "Definitions: wrong place": "A wrong place is any place on the course other than where the ball has to or may be played from; failing to replay a stroke is not playing from a wrong place.",
+    "Definitions: wrong place": "A wrong place is any place on the course other than where the ball has to or may be played from; failing to replay a stroke, or beginning a hole from outside the teeing area, is not playing from a wrong place.",
 }
 
 NOTES: dict[str, str] = {
@@ -98,7 +98,8 @@ NOTES: dict[str, str] = {
     "estimate_previous_spot": "Estimate the spot of the previous stroke if it is not known.",
     "play_from_previous_spot": "Play from where the previous stroke was made",
     # Wrong place
-    "see_rule_not_replayed": "Look at the Rule that required the stroke to be replayed for what the failure costs.",
+    "see_rule_not_replayed": "This is not playing from a wrong place: rule under the Rule that required the stroke to be replayed.",
+    "see_rule_teeing_area": "This is not playing from a wrong place: rule on a ball played from outside the teeing area.",
     "do_not_correct_wrong_place": "Play out the hole with this ball; the mistake must not be corrected.",
     "play_out_from_right_place": "Play out the hole with a ball from the right place; the strokes from the wrong place and after it do not count.",
     "correct_serious_breach": "Play out the hole from the right place",
