@@ -25,6 +25,9 @@ CELL = 0.5
 MOST_CELLS = 16_000_000
 """On a very large course cells grow so that there are no more than this many (16 MB)."""
 
+MOST_GRIDS = 4
+"""No more grids than this are kept for a course; the oldest gives way."""
+
 SAMPLES = 4
 """Edges are followed in steps of a cell's side divided by this."""
 
@@ -94,12 +97,20 @@ class _Exact:
         self.ground = ground
         features = [(region.ground, f.geometry) for region in ground.specific for f in region.features]
         self.grounds = np.array([int(which) for which, _ in features], dtype=np.int8)
-        self.tree = STRtree([geometry for _, geometry in features])
+        self.shapes = np.array([geometry for _, geometry in features], dtype=object)
+        shapely.prepare(self.shapes)
+        west, south, east, north = shapely.bounds(self.shapes).reshape(-1, 4).T
+        self.boxes = STRtree(shapely.box(west - TOUCH, south - TOUCH, east + TOUCH, north + TOUCH))
 
     def decide(self, places: NDArray[np.float64]) -> Grounds:
         points: NDArray[np.object_] = np.asarray(shapely.points(places), dtype=object)
         answers = np.full(len(places), Ground.GENERAL_AREA, dtype=np.int8)
-        ball, feature = self.tree.query(points, predicate="dwithin", distance=TOUCH)
+        ball, feature = self.boxes.query(points)
+        # Whether the centre is inside is cheap to tell; the distance is needed only where it is not.
+        touches = np.asarray(shapely.intersects(self.shapes[feature], points[ball]))
+        outside = np.flatnonzero(~touches)
+        touches[outside] = shapely.dwithin(self.shapes[feature[outside]], points[ball[outside]], TOUCH)
+        ball, feature = ball[touches], feature[touches]
         touched = self.grounds[feature]
         np.minimum.at(answers, ball, touched)
         yellow = ball[touched == Ground.YELLOW_PENALTY_AREA]
@@ -124,7 +135,10 @@ _kept: WeakKeyDictionary[Course, dict[int, _Grid]] = WeakKeyDictionary()
 def _grid_of(course: Course, hole: int) -> _Grid:
     kept = _kept.setdefault(course, {})
     if hole not in kept:
-        kept[hole] = _lay(ground_of(course, hole))
+        grid = _lay(ground_of(course, hole))
+        while len(kept) >= MOST_GRIDS:
+            kept.pop(next(iter(kept)))
+        kept[hole] = grid
     return kept[hole]
 
 

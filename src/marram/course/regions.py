@@ -5,7 +5,9 @@ from enum import IntEnum
 from functools import cached_property
 from weakref import WeakKeyDictionary
 
+import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import STRtree
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
@@ -61,16 +63,28 @@ class Region:
         outside = float(shapely.distance(self.shape, place))
         return outside if outside > 0 else -float(shapely.distance(self._edge, place))
 
+    @cached_property
+    def _edges(self) -> NDArray[np.object_]:
+        edges = shapely.boundary(np.array([feature.geometry for feature in self.features], dtype=object))
+        shapely.prepare(edges)
+        return np.asarray(edges, dtype=object)
+
+    @cached_property
+    def _areas(self) -> NDArray[np.object_]:
+        areas = np.array([feature.geometry for feature in self.features], dtype=object)
+        shapely.prepare(areas)
+        return areas
+
     def holding(self, place: Point) -> Feature:
         """Return the feature of the region that a place is nearest to or deepest in."""
-        return min(
-            self.features,
-            key=lambda f: (f.geometry.distance(place), -f.geometry.boundary.distance(place)),
-        )
+        outside = shapely.distance(self._areas, place)
+        nearest = np.flatnonzero(outside == outside.min())
+        depths = shapely.distance(self._edges[nearest], place)
+        return self.features[int(nearest[np.argmax(depths)])]
 
     def edge_near(self, place: Point) -> Feature:
         """Return the feature of the region whose edge is nearest to a place."""
-        return min(self.features, key=lambda f: f.geometry.boundary.distance(place))
+        return self.features[int(np.argmin(shapely.distance(self._edges, place)))]
 
 
 @dataclass(frozen=True, eq=False)
