@@ -60,7 +60,7 @@ class Action(Enum):
     DROP = "drop"
     """Drop a ball in the relief area already determined."""
     DROP_AGAIN = "drop_again"
-    """Drop again; this drop does not count."""
+    """Drop again in the same relief area."""
     PLACE = "place"
     """Place a ball on the spot the notes describe."""
     REPLAY = "replay"

@@ -21,6 +21,9 @@ def level_words(penalty: Penalty, form: FormOfPlay | None) -> str:
     if penalty.kind is PenaltyKind.GENERAL:
         known = "match" if form is FormOfPlay.MATCH_PLAY else "other"
         return say("TERMS", f"level.general.{'unknown' if form is None else known}")
+    if penalty.kind in (PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED):
+        count = "1" if penalty.strokes == 1 else "n"
+        return say("TERMS", f"level.{penalty.kind.value}.{count}").format(count=penalty.strokes)
     return say("TERMS", f"level.{penalty.kind.value}")
 
 

@@ -16,6 +16,8 @@ _LEVEL = {
     PenaltyKind.STROKES: 0,
     PenaltyKind.GENERAL: 1,
     PenaltyKind.LOSS_OF_HOLE: 1,
+    PenaltyKind.HOLES_DEDUCTED: 1,
+    PenaltyKind.POINTS_DEDUCTED: 1,
     PenaltyKind.DISQUALIFICATION: 2,
 }
 

@@ -55,7 +55,3 @@ NOTES: dict[str, str] = {
     "finish_hole_with_other_ball": "Finish the hole with the ball played.",
     "equipment_between_holes_next_hole": "If it happened between two holes, the penalty counts on the next hole.",
 }
-
-TERMS: dict[str, str] = {
-    "level.holes_deducted": "a deduction of holes from the match score or the result",
-}

@@ -38,7 +38,3 @@ NOTES: dict[str, str] = {
     "deduct_four_points": "Deduct four points from the total of the round.",
     "deduct_two_holes": "Deduct two holes from the result of the round (holes won less holes lost).",
 }
-
-TERMS: dict[str, str] = {
-    "level.points_deducted": "a deduction of points from the total of the round",
-}
