@@ -11,14 +11,15 @@ from shapely import affinity
 from shapely.geometry import Point, Polygon, box
 
 from marram.relief.convex_pieces import convex_pieces
-from marram.relief.footprint import Footprint, footprint
+from marram.relief.footprint import footprint
 from marram.relief.interference import FootprintOn
 from marram.relief.limits import Inside, Outside
 from marram.relief.line_of_play import LineOfPlayOn
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import Outline
+from marram.relief.shape import Footprint
 
-SQUARE = Footprint(box(-0.5, -0.5, 0.5, 0.5))
+SQUARE = Footprint.of(box(-0.5, -0.5, 0.5, 0.5))
 FAR_AHEAD = (0.0, 1000.0)
 
 
@@ -149,7 +150,7 @@ def test_on_the_green_water_on_the_line_of_play_is_cleared_too():
     """
     puddle = Outline(box(-1, 1, 1, 2))
     ball, hole = (0.2, -5.0), (0.0, 10.0)
-    lie = Footprint(Point(0, 0).buffer(0.021, quad_segs=4))
+    lie = Footprint.of(Point(0, 0).buffer(0.021, quad_segs=4))
     found = nearest_point(ball, [FootprintOn((puddle,), lie), LineOfPlayOn((puddle,), hole)], hole)
     apart = hypot(0.2, 15.0)
 
@@ -187,7 +188,7 @@ def test_against_a_grid_and_the_original_shapes(obstruction, shape, others, angl
         *(affinity.translate(affinity.scale(obstruction, 0.3, 0.3), *at) for at in others),
     ]
     hole = (60 * cos(angle), 60 * sin(angle))
-    found = look(tuple(obstructions), Footprint(shape), (0.0, 0.0), hole)
+    found = look(tuple(obstructions), Footprint.of(shape), (0.0, 0.0), hole)
     everything = shapely.union_all(obstructions)
 
     for x, y in found.points:

@@ -49,7 +49,7 @@ class CompleteRelief:
             for part in shapely.get_parts(near):
                 if part.geom_type == "Polygon" and not part.is_empty:
                     edges = Outline(part).edges
-                    for piece in self.interference.footprint.pieces:
+                    for piece in (one.corners for one in self.interference.footprint.pieces):
                         shapes.append(affinity.translate(part, -piece[0][0], -piece[0][1]))
                         shapes.extend(_swept(edges, piece))
         return _without_slivers(shapely.union_all(shapes))

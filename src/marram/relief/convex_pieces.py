@@ -12,7 +12,7 @@ def convex_pieces(points: Floats) -> list[Floats]:
 
     (Ear clipping after Meisters, 1975; joining after Hertel and Mehlhorn, 1983.)
     """
-    if _is_convex(points, list(range(len(points)))):
+    if _all_convex(points):
         return [points]
     pieces = _triangles(points)
     joined = True
@@ -29,6 +29,13 @@ def convex_pieces(points: Floats) -> list[Floats]:
             if joined:
                 break
     return [points[piece] for piece in pieces]
+
+
+def _all_convex(points: Floats) -> bool:
+    closed = np.concatenate((points[-1:], points, points[:1]))
+    steps = closed[1:] - closed[:-1]
+    turns = steps[:-1, 0] * steps[1:, 1] - steps[:-1, 1] * steps[1:, 0]
+    return bool((turns >= -_FLAT).all())
 
 
 def _turn(points: Floats, a: int, b: int, c: int) -> float:

@@ -28,8 +28,9 @@ def convolution(obstruction: Corners, footprint: Corners) -> Floats:
     for still, turning in ((obstruction, footprint), (footprint, obstruction)):
         if len(still.edges) and len(turning.edges):
             edge, corner = np.nonzero(_runs_between(still.along, turning))
-            moved.append(still.edges[edge] + np.tile(turning.points[corner], 2))
-    return np.vstack(moved) if moved else np.empty((0, 4))
+            at = turning.points[corner]
+            moved.append(still.edges[edge] + np.concatenate((at, at), axis=1))
+    return np.concatenate(moved) if moved else np.empty((0, 4))
 
 
 def _runs_between(along: Floats, corners: Corners) -> NDArray[np.bool_]:

@@ -8,7 +8,6 @@ one point of each part. A cut of at most :data:`~marram.relief.tolerance.ROUNDIN
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from typing import Protocol
 
 import numpy as np
@@ -16,8 +15,8 @@ from numpy.typing import NDArray
 
 from marram.relief.convolution import convolution
 from marram.relief.corners import Corners, Floats
-from marram.relief.footprint import Footprint
 from marram.relief.outline import XY, Outline
+from marram.relief.shape import Footprint, Piece
 from marram.relief.tolerance import ROUNDING
 
 Booleans = NDArray[np.bool_]
@@ -55,16 +54,11 @@ class FootprintOn:
     conditions: tuple[Outline, ...]
     footprint: Footprint
 
-    @cached_property
-    def _mirrored(self) -> Corners:
-        outline = self.footprint.outline
-        return Corners(-outline.edges, outline.previous)
-
     def prepare(self, ball: XY, reach: float) -> "PreparedFootprint":
         """Return what matters within ``reach`` metres of the ball."""
         within = reach + self.footprint.radius
         near = [one.corners.near(*ball, within) for one in self.conditions if one.apart(*ball) <= within]
-        return PreparedFootprint(self, self._mirrored, ball, near)
+        return PreparedFootprint(self, ball, near)
 
     def overlaps(self, place: XY) -> bool:
         """Return whether the footprint overlaps a condition with the ball at a place."""
@@ -75,29 +69,31 @@ class FootprintOn:
 class PreparedFootprint:
     """The edges of conditions near a ball, with all that does not depend on the place computed."""
 
-    def __init__(self, whole: FootprintOn, mirrored: Corners, ball: XY, near: Sequence[Corners]) -> None:
+    def __init__(self, whole: FootprintOn, ball: XY, near: Sequence[Corners]) -> None:
         self._whole = whole
         self._ball = ball
         shift = np.array((*ball, *ball))
-        parts = [one.edges for one in near]
-        self._edges = np.vstack(parts) - shift if parts else np.empty((0, 4))
-        moved = [convolution(one, mirrored) for one in near]
-        self.segments: Floats = np.vstack(moved) - shift if moved else np.empty((0, 4))
-        self._tables = [_Table(piece, real, self._edges) for piece, real in whole.footprint.sides]
+        self.segments: Floats = np.empty((0, 4))
+        self._tables: list[_Table] = []
+        if near:
+            mirrored = whole.footprint.mirrored
+            self.segments = np.concatenate([convolution(one, mirrored) for one in near]) - shift
+            edges = np.concatenate([one.edges for one in near]) - shift
+            along = np.concatenate([one.along for one in near])
+            self._tables = [_Table(piece, edges, along) for piece in whole.footprint.pieces]
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge of a condition cuts into the footprint there."""
         free = np.ones(len(places), dtype=bool)
-        if len(self._edges):
-            for table in self._tables:
-                free &= ~table.meets(places)
+        for table in self._tables:
+            free &= table.clear(places)
         return free
 
     def outside(self, place: XY) -> bool:
         """Return whether no part of the footprint lies wholly inside a condition."""
         x, y = place[0] + self._ball[0], place[1] + self._ball[1]
         return not any(
-            one.apart(x + px, y + py) <= 0 and one.depth(x + px, y + py) > ROUNDING
+            one.holds(x + px, y + py)
             for one in self._whole.conditions
             for px, py in self._whole.footprint.inner_points
         )
@@ -108,29 +104,23 @@ class _Table:
 
     __slots__ = ("_across", "_ahead", "_behind", "_beyond", "_normals")
 
-    def __init__(self, piece: Floats, real: Booleans, edges: Floats) -> None:
-        sides = np.roll(piece, -1, axis=0) - piece
-        normals = np.column_stack([sides[:, 1], -sides[:, 0]])
-        normals /= np.sqrt((normals * normals).sum(axis=1))[:, None]
-        # A side that only cuts the footprint into pieces is no edge: there the touching counts as overlap.
-        reach = (normals * piece).sum(axis=1) - np.where(real, ROUNDING, -ROUNDING)
-        least = np.minimum(edges[:, :2] @ normals.T, edges[:, 2:] @ normals.T)
-        self._normals = np.ascontiguousarray(normals.T)
-        self._beyond = least - reach
-        along = edges[:, 2:] - edges[:, :2]
-        across = np.column_stack([along[:, 1], -along[:, 0]])
-        across /= np.sqrt((across * across).sum(axis=1))[:, None]
-        corners = piece @ across.T
-        at = (across * edges[:, :2]).sum(axis=1)
-        self._across = np.ascontiguousarray(across.T)
+    def __init__(self, piece: Piece, edges: Floats, along: Floats) -> None:
+        normals = piece.normals.T
+        start = edges[:, :2]
+        self._normals = normals
+        self._beyond = np.minimum(start @ normals, edges[:, 2:] @ normals) - piece.reach
+        self._across = np.array((along[:, 1], -along[:, 0]))
+        corners = piece.corners @ self._across
+        at = (start.T * self._across).sum(axis=0)
         self._ahead = at - corners.max(axis=0) + ROUNDING
         self._behind = at - corners.min(axis=0) - ROUNDING
 
-    def meets(self, places: Floats) -> Booleans:
-        """Return for each place whether an edge overlaps the piece moved there."""
+    def clear(self, places: Floats) -> Booleans:
+        """Return for each place whether no edge overlaps the piece moved there."""
         along = places @ self._normals
         apart = (self._beyond >= along[:, None, :]).any(axis=2)
         across = places @ self._across
-        apart |= (self._ahead >= across) | (self._behind <= across)
-        result: Booleans = ~apart.all(axis=1)
+        apart |= self._ahead >= across
+        apart |= self._behind <= across
+        result: Booleans = apart.all(axis=1)
         return result

@@ -88,9 +88,9 @@ class PreparedLine:
     def _middle_inside(self, place: Floats) -> bool:
         """Return whether the middle of the line lies in a condition (the line may enter exactly at corners)."""
         x, y = (place + self._hole) / 2 + np.asarray(self._ball)
-        return any(one.apart(x, y) <= 0 and one.depth(x, y) > ROUNDING for one in self._whole.conditions)
+        return any(one.depth(x, y) > ROUNDING for one in self._whole.conditions)
 
     def outside(self, place: XY) -> bool:
         """Return whether the place itself is not inside a condition."""
         x, y = place[0] + self._ball[0], place[1] + self._ball[1]
-        return not any(one.apart(x, y) <= 0 and one.depth(x, y) > ROUNDING for one in self._whole.conditions)
+        return not any(one.depth(x, y) > ROUNDING for one in self._whole.conditions)

@@ -76,7 +76,8 @@ def _shares(situation: Situation, places: Floats) -> Floats:
     conditions = shapely.union_all([one.geometry for one in situation.conditions])
     shapely.prepare(conditions)
     total = np.zeros(len(places))
-    for _, part in situation.footprint.parts or (("all", situation.footprint.area),):
+    for _, drawn in situation.footprint.parts or (("all", situation.footprint.shape.area),):
+        part = situation.footprint.turned(drawn)
         points = shapely.get_coordinates(part)
         placed = shapely.polygons(places[:, None, :] + points[None, :, :])
         total += shapely.area(shapely.intersection(placed, conditions)) / part.area

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from math import hypot, inf
 
 import numpy as np
+from numpy.typing import NDArray
 
 from marram.relief.corners import Floats
 from marram.relief.interference import Interference, Prepared
@@ -87,43 +88,37 @@ class _Search:
         self.domain = [one for one in domain if isinstance(one, Inside | Outside)]
         self.hole = (hole[0] - ball[0], hole[1] - ball[1])
         self.least = hypot(*self.hole)
-        self.segments = np.vstack([*(one.segments for one in prepared), *self._edges_of_domain(reach)])
+        self.segments = np.concatenate(
+            [*(one.segments for one in prepared), *self._edges_of_domain(reach)] or [np.empty((0, 4))]
+        )
 
     def run(self) -> Nearest | None:
         """Return the nearest permitted points."""
-        if self._first(np.zeros((1, 2))) is not None:
+        feet, segments = self._feet()
+        first = self._first(feet)
+        if first == 0:
             return Nearest((self.ball,), 0.0)
-        if not len(self.segments):
-            return None
-        feet = self._feet()
-        squared = (feet * feet).sum(axis=1)
-        order = np.argsort(squared)
-        feet_sorted = feet[order]
-        allowed = self._not_nearer(feet_sorted)
-        first = self._first(feet_sorted[allowed])
-        best = feet_sorted[allowed][first] if first is not None else None
-        bound = hypot(*best) if best is not None else inf
-        near = self.segments[order[: np.searchsorted(squared[order], bound * bound)]]
-        crossings = self._crossings(near, bound + TOLERANCE)
+        best = None if first is None else feet[first]
+        bound = inf if best is None else hypot(*best)
+        crossings = self._crossings(segments, bound)
         first = self._first(crossings)
         if first is not None and hypot(*crossings[first]) < bound:
             best = crossings[first]
-        if best is None:
-            return None
-        return self._with_ties(best, np.vstack([feet_sorted[allowed], crossings]))
+        return None if best is None else self._with_ties(best, feet, crossings)
 
-    def _with_ties(self, best: Floats, candidates: Floats) -> Nearest:
+    def _with_ties(self, best: Floats, feet: Floats, crossings: Floats) -> Nearest:
         """Add other permitted points that are equally far and lie somewhere else."""
         metres = hypot(*best)
-        away = np.sqrt((candidates * candidates).sum(axis=1))
         # Along a straight edge the distance grows by a millimetre only this far from its foot.
         same = 2 * (2 * max(metres, TOLERANCE) * TOLERANCE) ** 0.5 + 10 * TOLERANCE
-        points = [best]
-        for one in candidates[np.abs(away - metres) <= TOLERANCE]:
-            elsewhere = all(hypot(*(one - other)) > same for other in points)
-            if len(points) < MOST_TIES and elsewhere and self._first(one[None]) is not None:
-                points.append(one)
-        return Nearest(tuple((float(x) + self.ball[0], float(y) + self.ball[1]) for x, y in points), metres)
+        points = [(float(best[0]), float(best[1]))]
+        for candidates in (feet, crossings):
+            away = np.hypot(candidates[:, 0], candidates[:, 1])
+            for x, y in candidates[np.abs(away - metres) <= TOLERANCE].tolist():
+                elsewhere = all(hypot(x - other[0], y - other[1]) > same for other in points)
+                if len(points) < MOST_TIES and elsewhere and self._first(np.array(((x, y),))) is not None:
+                    points.append((x, y))
+        return Nearest(tuple((x + self.ball[0], y + self.ball[1]) for x, y in points), metres)
 
     def _first(self, places: Floats) -> int | None:
         """Return the index of the first permitted place."""
@@ -144,54 +139,60 @@ class _Search:
         x, y = place[0] + self.ball[0], place[1] + self.ball[1]
         return all(one.margin(x, y) >= -_ON for one in self.domain)
 
-    def _not_nearer(self, places: Floats) -> np.ndarray[tuple[int, ...], np.dtype[np.bool_]]:
-        x, y = places[:, 0] - self.hole[0], places[:, 1] - self.hole[1]
-        return x * x + y * y >= self.least * self.least - 2 * self.least * ROUNDING
+    def _not_nearer(self, x: Floats, y: Floats, squared: Floats) -> NDArray[np.bool_]:
+        """Return whether places are not nearer the hole: |p - h|² - |h|², without the large squares."""
+        result: NDArray[np.bool_] = (
+            squared - 2 * (x * self.hole[0] + y * self.hole[1]) >= -2 * self.least * ROUNDING
+        )
+        return result
 
-    def _feet(self) -> Floats:
-        start = self.segments[:, :2]
-        along = self.segments[:, 2:] - start
-        part = -(start * along).sum(axis=1) / (along * along).sum(axis=1)
-        feet: Floats = start + np.clip(part, 0.0, 1.0)[:, None] * along
-        return feet
+    def _feet(self) -> tuple[Floats, Floats]:
+        """Return the ball and the feet of perpendiculars that are not nearer the hole, and all segments, by distance.
 
-    def _crossings(self, near: Floats, bound: float) -> Floats:
+        The segments get a fifth column: the squared distance.
+        """
+        x, y, to_x, to_y = self.segments.T
+        along_x, along_y = to_x - x, to_y - y
+        part = -(x * along_x + y * along_y) / (along_x * along_x + along_y * along_y)
+        np.minimum(np.maximum(part, 0.0, out=part), 1.0, out=part)
+        foot_x, foot_y = x + part * along_x, y + part * along_y
+        squared = foot_x * foot_x + foot_y * foot_y
+        order = squared.argsort()
+        kept = order[self._not_nearer(foot_x, foot_y, squared)[order]]
+        feet = np.zeros((len(kept) + 1, 2))
+        feet[1:, 0], feet[1:, 1] = foot_x[kept], foot_y[kept]
+        return feet, np.stack((x, y, along_x, along_y, squared))[:, order]
+
+    def _crossings(self, segments: Floats, bound: float) -> Floats:
         """Return crossings of segments with each other and with the circle, within a bound, nearest first."""
-        x, y = near[:, 0], near[:, 1]
-        along_x, along_y = near[:, 2] - x, near[:, 3] - y
-        first, second = np.triu_indices(len(near), 1)
-        turn = along_x[first] * along_y[second] - along_y[first] * along_x[second]
-        apart_x, apart_y = x[second] - x[first], y[second] - y[first]
+        most = (bound + TOLERANCE) ** 2
+        x, y, along_x, along_y = segments[:4, : segments[4].searchsorted(most)]
+        turn = np.multiply.outer(along_x, along_y)
+        turn -= turn.T
+        apart_x, apart_y = np.subtract.outer(x, x), np.subtract.outer(y, y)
+        # Row: the segment the part is measured on. Column: the segment it crosses.
         with np.errstate(divide="ignore", invalid="ignore"):
-            on_first = (apart_x * along_y[second] - apart_y * along_x[second]) / turn
-            on_second = (apart_x * along_y[first] - apart_y * along_x[first]) / turn
-            met = (np.abs(on_first - 0.5) <= 0.5 + _ON) & (np.abs(on_second - 0.5) <= 0.5 + _ON)
-        chosen, part = first[met], on_first[met]
-        found = [np.column_stack([x[chosen] + part * along_x[chosen], y[chosen] + part * along_y[chosen]])]
-        from_x, from_y = x - self.hole[0], y - self.hole[1]
+            part = (apart_y * along_x - apart_x * along_y) / turn
+            met = (part >= -_ON) & (part <= 1 + _ON)
+        met &= met.T
+        row, column = np.nonzero(met)
+        once = row < column
+        row, column = row[once], column[once]
+        share = part[row, column]
+        places = [(x[row] + share * along_x[row], y[row] + share * along_y[row])]
         length = along_x * along_x + along_y * along_y
-        half = (from_x * along_x + from_y * along_y) / length
-        rest = (from_x * from_x + from_y * from_y - self.least * self.least) / length
+        half = ((x - self.hole[0]) * along_x + (y - self.hole[1]) * along_y) / length
+        rest = (x * x + y * y - 2 * (x * self.hole[0] + y * self.hole[1])) / length
         under = half * half - rest
-        meets = under >= 0
-        root = np.sqrt(under[meets])
-        for sign in (-1.0, 1.0):
-            part = -half[meets] + sign * root
-            on = (part >= -_ON) & (part <= 1 + _ON)
-            found.append(
-                np.column_stack(
-                    [
-                        x[meets][on] + part[on] * along_x[meets][on],
-                        y[meets][on] + part[on] * along_y[meets][on],
-                    ]
-                )
-            )
-        points = np.vstack(found)
-        squared = (points * points).sum(axis=1)
-        kept = (squared <= bound * bound) & self._not_nearer(points)
-        points, squared = points[kept], squared[kept]
-        ordered: Floats = points[np.argsort(squared)]
-        return ordered
+        root = np.sqrt(np.maximum(under, 0.0))
+        for share in (-half - root, -half + root):
+            on = (under >= 0) & (share >= -_ON) & (share <= 1 + _ON)
+            places.append((x[on] + share[on] * along_x[on], y[on] + share[on] * along_y[on]))
+        found_x, found_y = np.concatenate(places, axis=1)
+        squared = found_x * found_x + found_y * found_y
+        kept = np.flatnonzero((squared <= most) & self._not_nearer(found_x, found_y, squared))
+        kept = kept[squared[kept].argsort()]
+        return np.stack((found_x[kept], found_y[kept]), axis=1)
 
     def _edges_of_domain(self, reach: float) -> list[Floats]:
         shift = np.array((*self.ball, *self.ball))

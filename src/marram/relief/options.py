@@ -8,13 +8,14 @@ from math import isfinite
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace, DateNotCovered
 from marram.relief.back_on_the_line import back_on_the_line
-from marram.relief.footprint import USUAL_STROKE_CLUB, Footprint, facing, footprint
+from marram.relief.footprint import USUAL_STROKE_CLUB, facing, footprint
 from marram.relief.free import free
 from marram.relief.ground import ground_of
 from marram.relief.lateral import lateral
 from marram.relief.maximum import maximum_available
 from marram.relief.outline import XY, Outline
 from marram.relief.player import Player
+from marram.relief.shape import Footprint
 from marram.relief.situation import Answer, Drawn, NoRelief, Situation, Why
 from marram.relief.spots import behind_embedded_ball, dropping_zone, provisional, under_the_ball
 from marram.relief.stroke_and_distance import stroke_and_distance

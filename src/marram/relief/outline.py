@@ -8,7 +8,6 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
-from shapely.geometry.polygon import orient
 
 from marram.errors import BadPlace
 from marram.relief.corners import Corners, Floats
@@ -71,6 +70,15 @@ class Outline:
         inside = np.count_nonzero(straddles & left) % 2 == 1
         return distance if inside else -distance
 
+    def holds(self, x: float, y: float) -> bool:
+        """Return whether a point lies inside; on an edge either may be said."""
+        if self.apart(x, y) > 0:
+            return False
+        from_x, from_y, to_y, along_x, along_y, _ = self._terms
+        straddles = np.flatnonzero((from_y > y) != (to_y > y))
+        left = (x - from_x[straddles]) * along_y[straddles] < (y - from_y[straddles]) * along_x[straddles]
+        return bool(np.count_nonzero(left == (along_y[straddles] > 0)) % 2)
+
     @cached_property
     def corners(self) -> Corners:
         """The edges with the directions at each corner."""
@@ -118,14 +126,25 @@ def edges_of(geometry: BaseGeometry) -> tuple[Floats, NDArray[np.intp]]:
     previous: list[NDArray[np.intp]] = []
     count = 0
     for polygon in shapely.get_parts(geometry):
-        for ring in shapely.get_rings(orient(polygon)):
-            points = shapely.get_coordinates(ring)
-            edges = np.hstack([points[:-1], points[1:]])
-            edges = edges[(edges[:, 0] != edges[:, 2]) | (edges[:, 1] != edges[:, 3])]
-            rows.append(edges)
-            previous.append(np.roll(np.arange(count, count + len(edges)), 1))
-            count += len(edges)
-    return np.vstack(rows), np.concatenate(previous)
+        for is_hole, ring in enumerate(shapely.get_rings(polygon)):
+            points = _turned(shapely.get_coordinates(ring), clockwise=is_hole > 0)
+            rows.append(np.concatenate((points[:-1], points[1:]), axis=1))
+            before = np.arange(count - 1, count + len(points) - 2)
+            before[0] = count + len(points) - 2
+            previous.append(before)
+            count += len(points) - 1
+    return np.concatenate(rows), np.concatenate(previous)
+
+
+def _turned(points: Floats, *, clockwise: bool) -> Floats:
+    """Return a closed ring in the direction asked for, without points that repeat the one before."""
+    steps = points[1:] - points[:-1]
+    moves = (steps != 0).any(axis=1)
+    if not moves.all():
+        points = np.concatenate((points[:1], points[1:][moves]))
+    x, y = points[:, 0] - points[0, 0], points[:, 1] - points[0, 1]
+    twice_area = float(x[:-1] @ y[1:] - x[1:] @ y[:-1])
+    return points[::-1] if (twice_area < 0) != clockwise else points
 
 
 def _article(geometry: BaseGeometry) -> str:

@@ -7,10 +7,10 @@ from enum import Enum
 from marram.course.model import Feature
 from marram.errors import BadPlace
 from marram.relief.area import ReliefArea
-from marram.relief.footprint import Footprint
 from marram.relief.ground import EDGE_REACH, Ground, feature_at, nearest_edge
 from marram.relief.outline import XY, Outline
 from marram.relief.player import Player
+from marram.relief.shape import Footprint
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import ReliefOption
