@@ -3,7 +3,12 @@
 from collections.abc import Callable
 
 from marram.docs.commands import commands_page
+from marram.docs.coverage import coverage_page
 from marram.docs.incidents import incidents_page
 
-PAGES: dict[str, Callable[[], str]] = {"cli.md": commands_page, "incidents.md": incidents_page}
+PAGES: dict[str, Callable[[], str]] = {
+    "cli.md": commands_page,
+    "coverage.md": coverage_page,
+    "incidents.md": incidents_page,
+}
 """Each generated page by its file name."""

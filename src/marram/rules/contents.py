@@ -1,0 +1,102 @@
+"""The table of contents of the Rules, and what of it is computed."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+from importlib.resources import files
+
+from marram.rules.engine.request import book
+from marram.rules.engine.tree import leaves
+from marram.rules.incidents import INCIDENTS
+from marram.rules.ruling import Judgement, NotCovered, Outcome, Ruling
+
+
+class Coverage(Enum):
+    """How far a sub-rule is computed."""
+
+    COMPUTED = "computed"
+    """Some ruling rests on it."""
+    JUDGEMENT = "judgement"
+    """It is left to judgement, with its criteria."""
+    NOT_COVERED = "not covered"
+    """Its situations are named, and answered with "not covered" and where to look."""
+    NO_OUTCOME = "no outcome"
+    """It has no outcome of its own; the reason is given."""
+    MISSING = "missing"
+    """It should be computed and is not."""
+
+
+@dataclass(frozen=True, slots=True)
+class SubRule:
+    """One sub-rule of the table of contents.
+
+    Attributes:
+        number: as the book numbers it.
+        title: what it is about, in our own words.
+        reason: why it has no outcome of its own; empty where a ruling must exist.
+    """
+
+    number: str
+    title: str
+    reason: str
+
+    def holds(self, citation: str) -> bool:
+        """Tell whether a citation is of this sub-rule or of a part of it."""
+        if not citation.startswith(self.number):
+            return False
+        rest = citation[len(self.number) :]
+        return not rest or rest[0] in " (" or (rest[0].isalpha() and self.number[-1].isdigit())
+
+
+def contents() -> tuple[SubRule, ...]:
+    """Return every sub-rule, in the order of the book."""
+    text = (files("marram.rules") / "contents.txt").read_text(encoding="utf-8")
+    rows = [line.split("|") for line in text.splitlines() if line and not line.startswith("#")]
+    return tuple(SubRule(number, title, reason) for number, title, reason in rows)
+
+
+def citations_reached() -> dict[str, set[type]]:
+    """Return every citation that some path reaches, with the kinds of outcome it is reached in."""
+    reached: dict[str, set[type]] = defaultdict(set)
+    for one in INCIDENTS:
+        for leaf in leaves(book(one.name).root):
+            for citation in _citations(leaf):
+                reached[citation].add(type(leaf))
+    return reached
+
+
+def coverage(sub_rule: SubRule, reached: dict[str, set[type]]) -> Coverage:
+    """Return how far a sub-rule is computed, given the citations that paths reach."""
+    kinds = {kind for citation, found in reached.items() if sub_rule.holds(citation) for kind in found}
+    if Ruling in kinds:
+        return Coverage.COMPUTED
+    if Judgement in kinds:
+        return Coverage.JUDGEMENT
+    if sub_rule.reason:
+        return Coverage.NO_OUTCOME
+    return Coverage.NOT_COVERED if NotCovered in kinds else Coverage.MISSING
+
+
+def outside_contents(reached: dict[str, set[type]]) -> list[str]:
+    """Return the citations of sub-rules that the table of contents does not hold."""
+    every = contents()
+    numbered = [citation for citation in reached if re.match(r"\d", citation)]
+    return [
+        citation
+        for citation in numbered
+        if not any(one.holds(citation) or one.number.startswith(citation) for one in every)
+    ]
+
+
+def _citations(leaf: Outcome) -> Iterator[str]:
+    for reason in leaf.reasons:
+        yield reason.citation
+    if isinstance(leaf, Ruling):
+        yield from leaf.citations
+        yield from (one.citation for one in leaf.penalties)
+        yield from (one.citation for one in leaf.relief)
+        yield from (one.otherwise.citation for one in leaf.corrections if one.otherwise)
+    else:
+        yield leaf.citation
