@@ -40,6 +40,7 @@ docs: $(READY)
 	$(BIN)/python scripts/write_docs.py
 
 bench: $(READY)
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e ".[bench]"
 	$(BIN)/python bench/run.py
 
 clean:

@@ -86,7 +86,7 @@ def outside_contents(reached: dict[str, set[type]]) -> list[str]:
     return [
         citation
         for citation in numbered
-        if not any(one.holds(citation) or one.number.startswith(citation) for one in every)
+        if not any(one.holds(citation) or one.number.startswith(citation.split(" ")[0]) for one in every)
     ]
 
 
