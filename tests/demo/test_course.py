@@ -30,7 +30,9 @@ def test_eighteen_holes_of_par_71_with_every_stroke_index_once(course: Course) -
 
 def test_odd_stroke_indexes_lie_on_the_first_nine(course: Course) -> None:
     """Odd on one nine, even on the other (Rules of Handicapping, Appendix E, recommendation)."""
-    assert all((hole.stroke_index or 0) % 2 == (1 if hole.number <= 9 else 0) for hole in course.holes.values())
+    assert all(
+        (hole.stroke_index or 0) % 2 == (1 if hole.number <= 9 else 0) for hole in course.holes.values()
+    )
 
 
 @pytest.mark.parametrize(("kind", "least", "most"), [(Kind.PUTTING_GREEN, 400, 600), (Kind.BUNKER, 40, 200)])
@@ -59,7 +61,7 @@ def test_no_bunker_lies_on_a_green_or_in_a_penalty_area(course: Course) -> None:
 
 def test_everything_a_ruling_can_need_is_on_the_map(course: Course) -> None:
     """There is one of each kind of marked ground at least."""
-    assert all(course.of(kind) for kind in Kind if kind not in {Kind.WATER})
+    assert all(course.of(kind) for kind in Kind if kind is not Kind.WATER)
 
 
 def test_a_dropping_zone_serves_a_penalty_area(course: Course) -> None:

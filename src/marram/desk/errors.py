@@ -26,6 +26,11 @@ def register(app: FastAPI) -> None:
             request, 500, "book_error", [f"{error} Please report it; the referee decides without marram."]
         )
 
+    @app.exception_handler(Exception)
+    def other_error(request: Request, _error: Exception) -> Response:
+        fault = "marram failed here; please report it with the address of this page. The referee decides without it."
+        return answer(request, 500, "failure", [fault])
+
     @app.exception_handler(RequestValidationError)
     def validation_error(request: Request, error: RequestValidationError) -> Response:
         faults = [f"{'.'.join(str(part) for part in one['loc'])}: {one['msg']}." for one in error.errors()]

@@ -1,9 +1,10 @@
 """The relief options of a ruling as the screen shows them: words, drawing, or what is still needed."""
 
-from dataclasses import dataclass, field
-from math import cos, sin
+import logging
+from dataclasses import dataclass, field, replace
 from typing import Any
 
+from markupsafe import Markup
 from shapely import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -12,13 +13,16 @@ from marram.desk.case_address import PLACE_WORDS
 from marram.desk.consultation import Consultation
 from marram.desk.map_drawing import in_degrees
 from marram.desk.place import XY, to_plane
-from marram.desk.relief_words import ASSUMED, MISSING, NO_RELIEF, PICKED, ROLE_WORDS
+from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
 from marram.errors import MarramError
-from marram.relief import relief_areas
+from marram.relief import relief_areas, svg
+from marram.relief.arcs import arc_points
 from marram.relief.area import ReliefArea
 from marram.relief.construction import ArcMark, LineMark, PointMark, ShapeMark, distance
 from marram.relief.ground import ground_of
+from marram.relief.picture_words import assumed_words, mark_words, measure_words
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place
+from marram.relief.tolerance import ARC_ERROR
 from marram.rules.ruling import Ruling
 from marram.words.options import OptionWords, option_words
 
@@ -42,6 +46,7 @@ class OptionView:
         messages: what the map could not do, and what was assumed.
         measures: distances to check on the ground.
         features: what to draw, as GeoJSON features.
+        figure: a drawing with its measures, as SVG; works without JavaScript and on paper.
     """
 
     letter: str
@@ -53,6 +58,7 @@ class OptionView:
     messages: tuple[str, ...] = ()
     measures: tuple[str, ...] = ()
     features: list[dict[str, Any]] = field(default_factory=list)
+    figure: Markup = field(default=Markup(), repr=False)
 
     @property
     def pick_words(self) -> list[tuple[str, str]]:
@@ -89,10 +95,13 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     for view, option in zip(plain, found.result.relief, strict=False):
         try:
             answer, moved = _draw(course, found, option)
+            views.append(_view(course, found, view, answer, moved))
         except MarramError as error:
-            views.append(OptionView(view.letter, view.words, messages=(f"Not drawn: {error}",)))
-            continue
-        views.append(_view(course, found, view, answer, moved))
+            views.append(replace(view, messages=(f"Not drawn: {error}",)))
+        except Exception:
+            # The ruling stands without its picture: no fault of a drawing may keep it from the official.
+            logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
+            views.append(replace(view, messages=("The map could not draw this; measure on the ground.",)))
     return tuple(views)
 
 
@@ -153,7 +162,7 @@ def _zone(course: Course, found: Consultation) -> Feature | None:
 def _view(course: Course, found: Consultation, view: OptionView, answer: Answer, moved: str) -> OptionView:
     notes = (moved,) if moved else ()
     if isinstance(answer, NoRelief):
-        return OptionView(view.letter, view.words, messages=(NO_RELIEF[answer.why], *notes))
+        return replace(view, messages=(NO_RELIEF[answer.why], *notes))
     if isinstance(answer, NeedsPlace):
         picks = tuple(PICKED[need] for need in answer.needs if need in PICKED)
         messages = tuple(MISSING[need] for need in answer.needs if need in MISSING)
@@ -162,9 +171,8 @@ def _view(course: Course, found: Consultation, view: OptionView, answer: Answer,
             if Place.CONDITION in answer.needs
             else ()
         )
-        return OptionView(
-            view.letter,
-            view.words,
+        return replace(
+            view,
             picks=picks,
             conditions=near,
             needs_handedness=Place.HANDEDNESS in answer.needs,
@@ -179,21 +187,16 @@ def _drawn(course: Course, view: OptionView, answer: Drawn, notes: tuple[str, ..
     assumed: list[str] = []
     for area in answer.areas:
         features += _features(course, view.letter, area)
-        measures += [_measure_words(one) for one in area.measures]
-        assumed += [ASSUMED.get(key, key) for key in area.assumed]
-    return OptionView(
-        view.letter,
-        view.words,
+        measures += [measure_words(one) for one in area.measures]
+        assumed += [assumed_words(key) for key in area.assumed]
+    return replace(
+        view,
         drawn=True,
         messages=(*dict.fromkeys(assumed), *notes),
         measures=tuple(dict.fromkeys(measures)),
         features=features,
+        figure=Markup(svg(answer.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
     )
-
-
-def _measure_words(one: Any) -> str:
-    start, end = (ROLE_WORDS.get(role, role.value.replace("_", " ")) for role in (one.start, one.end))
-    return f"{start} to {end}: {one.metres:.2f} m ({one.yards:.1f} yd)"
 
 
 def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, Any]]:
@@ -206,7 +209,7 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
 
     add("spot" if area.is_spot else "area", area.polygon)
     for mark in area.construction:
-        words = ROLE_WORDS.get(mark.role, "")
+        words = mark_words(mark.role)
         if isinstance(mark, PointMark):
             add(mark.role.value, Point(mark.at), words)
         elif isinstance(mark, LineMark):
@@ -214,13 +217,6 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
         elif isinstance(mark, ShapeMark):
             add(mark.role.value, Polygon(mark.points), words)
         elif isinstance(mark, ArcMark):
-            add(mark.role.value, _arc(mark), words)
+            points = arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR)
+            add(mark.role.value, LineString(points), words)
     return drawn
-
-
-def _arc(mark: ArcMark) -> LineString:
-    sweep = mark.end - mark.start
-    angles = [mark.start + sweep * step / 48 for step in range(49)]
-    return LineString(
-        [(mark.centre[0] + mark.radius * cos(a), mark.centre[1] + mark.radius * sin(a)) for a in angles]
-    )

@@ -1,0 +1,71 @@
+"""A desk on the demonstration course: in-process for pages, on a free port for the browser."""
+
+import os
+import socket
+import threading
+import warnings
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+import uvicorn
+from fastapi import FastAPI
+
+from marram.course.model import Course
+from marram.desk.app import create_app
+from tests.desk.places import Ground
+
+with warnings.catch_warnings():
+    # Newer Starlette asks for httpx2; httpx, which this project names, still works.
+    warnings.simplefilter("ignore")
+    from fastapi.testclient import TestClient
+
+CHROMIUM = Path("/usr/bin/chromium")
+QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+
+
+@pytest.fixture(scope="session")
+def app() -> FastAPI:
+    return create_app()
+
+
+@pytest.fixture
+def client(app: FastAPI) -> TestClient:
+    return TestClient(app, follow_redirects=False)
+
+
+@pytest.fixture(scope="session")
+def course(app: FastAPI) -> Course:
+    return app.state.workplace.course
+
+
+@pytest.fixture(scope="session")
+def ground(course: Course) -> Ground:
+    return Ground(course)
+
+
+@pytest.fixture(scope="session")
+def address(app: FastAPI) -> Iterator[str]:
+    """The address of a running desk. The socket listens before the server starts, so nothing has to wait."""
+    listening = socket.create_server(("127.0.0.1", 0))
+    server = uvicorn.Server(uvicorn.Config(app, log_level="error", lifespan="off", ws="none"))
+    thread = threading.Thread(target=server.run, kwargs={"sockets": [listening]}, daemon=True)
+    thread.start()
+    yield f"http://127.0.0.1:{listening.getsockname()[1]}"
+    server.should_exit = True
+    thread.join(timeout=20)
+
+
+@pytest.fixture(scope="session")
+def chromium() -> Iterator[object]:
+    """Chromium as the system has it. Without it browser tests are skipped, but never where CI runs them."""
+    from playwright.sync_api import sync_playwright
+
+    if not CHROMIUM.exists():
+        if os.environ.get("CI") == "true":
+            pytest.fail(f"{CHROMIUM} is missing; CI must install the chromium package.")
+        pytest.skip(f"{CHROMIUM} is missing; install the chromium package to run browser tests.")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=QUIET)
+        yield browser
+        browser.close()

@@ -1,0 +1,77 @@
+"""Bad addresses get a clear page, and programs one error shape; never a traceback."""
+
+import pytest
+from fastapi import FastAPI
+from fastapi.testclient import TestClient
+
+BAD = [
+    ("what=ball_moved_by_playr", 404, "Did you mean 'ball_moved_by_player'"),
+    ("what=unplayable_ball&found=maybe", 400, "There is no fact 'found'"),
+    ("what=unplayable_ball&area_of_ball=moon", 400, "'moon' is not an answer"),
+    ("what=unplayable_ball&hole=19&ball=55.0,4.0", 400, "has no hole 19"),
+    ("what=unplayable_ball&hole=seven", 400, "is not the number of a hole"),
+    ("what=unplayable_ball&ball=here", 400, "is not a place"),
+    ("what=unplayable_ball&ball=nan,nan", 400, "is not a place"),
+    ("what=unplayable_ball&ball=91,4", 400, "is not a place"),
+    ("what=unplayable_ball&hole=7&ball=10,10", 400, "middle of the course"),
+    ("what=unplayable_ball&on=yesterday", 400, "is not a day"),
+    ("what=unplayable_ball&ask=nonsense", 400, "There is no fact 'nonsense'"),
+    ("what=unplayable_ball&hole=7&hole=8", 400, "hole is given twice"),
+]
+
+
+@pytest.mark.parametrize(("query", "status", "words"), BAD)
+def test_a_bad_address_gets_a_page_that_says_why(
+    client: TestClient, query: str, status: int, words: str
+) -> None:
+    """The page names the fault and leads back to the course."""
+    page = client.get(f"/case?{query}")
+
+    assert page.status_code == status
+    assert any(words in fault for fault in page.context["faults"])
+    assert 'href="/"' in page.text
+
+
+@pytest.mark.parametrize(("query", "status", "words"), [one for one in BAD if "ask" not in one[0]])
+def test_programs_get_one_error_shape(client: TestClient, query: str, status: int, words: str) -> None:
+    """Below /api every error is ``{"marram": 1, "error": {code, message, faults}}``."""
+    answer = client.get(f"/api/rule?{query}")
+    body = answer.json()
+
+    assert answer.status_code == status
+    assert body.keys() == {"marram", "error"}
+    assert body["error"].keys() == {"code", "message", "faults"}
+    assert words in body["error"]["message"]
+
+
+def test_all_faults_are_told_at_once(client: TestClient) -> None:
+    """Two bad answers and a bad place make three faults in one page."""
+    page = client.get("/case?what=unplayable_ball&area_of_ball=moon&nothing=1&ball=here")
+
+    assert len(page.context["faults"]) == 3
+
+
+def test_an_unknown_page_is_a_page_too(client: TestClient) -> None:
+    """The way back stands on it; a program gets the error shape."""
+    assert client.get("/nowhere").status_code == 404
+    assert "Back to the course" in client.get("/nowhere").text
+    assert client.get("/api/nowhere").json()["error"]["code"] == "not_found"
+
+
+def test_a_wrong_method_is_refused_in_the_same_shape(client: TestClient) -> None:
+    """Posting to a page that is only read says so."""
+    assert client.post("/api/rule").json()["error"]["code"] == "refused"
+
+
+def test_a_failure_of_ours_is_a_page_too(app: FastAPI, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A fault nobody foresaw gives a page without a traceback, and says that the referee decides."""
+
+    def fails(*_: object, **__: object) -> None:
+        raise ZeroDivisionError("secret of the machine")
+
+    monkeypatch.setattr("marram.desk.pages.case.consult", fails)
+    page = TestClient(app, raise_server_exceptions=False).get("/case?what=unplayable_ball")
+
+    assert page.status_code == 500
+    assert "secret" not in page.text
+    assert "The referee decides" in page.text

@@ -1,0 +1,177 @@
+"""The way of a case through the pages, as HTML and template context; no browser."""
+
+import re
+from html import unescape
+
+import pytest
+from fastapi.testclient import TestClient
+
+from tests.desk.places import Ground
+
+
+def links(html: str) -> list[str]:
+    return [unescape(one) for one in re.findall(r'href="([^"]+)"', html)]
+
+
+def test_the_first_page_offers_every_hole(client: TestClient) -> None:
+    """Eighteen holes, each a link that keeps the conditions."""
+    page = client.get("/")
+
+    assert page.status_code == 200
+    found = [link for link in links(page.text) if link.startswith("/ball?hole=")]
+    assert len(found) == 18
+    assert all("on=2025-06-21" in link and "local=E-5" in link for link in found)
+
+
+def test_a_tapped_place_becomes_facts_from_the_map(client: TestClient, ground: Ground) -> None:
+    """The page says which area of the course the ball lies in, and how far the hole is."""
+    page = client.get(f"/ball?hole=9&ball={ground.in_the_burn()}")
+
+    assert "The ball lies in a penalty area" in page.text
+    assert "red penalty area: The Burn" in page.text
+    assert page.context["place"].facts["penalty_area_colour"] == "red"
+    assert page.context["place"].metres == pytest.approx(250, abs=5)
+
+
+def test_the_hole_is_found_from_the_place(client: TestClient, ground: Ground) -> None:
+    """A tap on the whole course needs no hole chosen before: the nearest line of play decides."""
+    page = client.get(f"/ball?ball={ground.fairway(hole=14, along=200)}")
+
+    assert page.context["hole"].number == 14
+
+
+def test_likely_themes_stand_open_first(client: TestClient, ground: Ground) -> None:
+    """For a ball in a penalty area the list begins with penalty areas, open."""
+    first = client.get(f"/what?hole=9&ball={ground.in_the_burn()}").context["themes"][0]
+
+    assert first.title == "Penalty areas"
+    assert first.open
+
+
+def test_search_finds_by_word_and_by_rule_number(client: TestClient) -> None:
+    """Every word must be found, in the title, the theme, the keywords or the Rule."""
+    by_word = client.get("/what?q=provisional holed").context["themes"]
+    by_rule = client.get("/what?q=16.3").context["themes"]
+
+    assert [one.name for theme in by_word for one in theme.incidents] == ["provisional_ball_holed"]
+    assert "embedded_ball" in [one.name for theme in by_rule for one in theme.incidents]
+    assert all(one.rule.startswith("16.3") for theme in by_rule for one in theme.incidents)
+
+
+def test_a_search_without_a_hit_says_so(client: TestClient) -> None:
+    """An empty list is explained, and what was typed stays in the box."""
+    page = client.get("/what?q=zeppelin")
+
+    assert "Nothing found for “zeppelin”" in page.text
+    assert 'value="zeppelin"' in page.text
+
+
+def test_only_what_the_map_does_not_know_is_asked(client: TestClient, ground: Ground) -> None:
+    """The area and the colour come from the map, so the first question is another one."""
+    without = client.get(
+        "/case?what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+    with_map = client.get(
+        f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area"
+        "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+
+    assert without.context["question"].fact == "penalty_area_colour"
+    assert with_map.context["sheet"].kind == "ruling"
+    told = {one.fact: one.from_map for one in with_map.context["sheet"].why}
+    assert told["penalty_area_colour"] is True
+    assert told["found_in_penalty_area"] is False
+
+
+def test_the_answer_of_the_official_outweighs_the_map(client: TestClient, ground: Ground) -> None:
+    """Yellow stakes on the ground beat a red area on the map: lateral relief goes (Rule 17.1d(3) is for red)."""
+    base = (
+        f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area"
+        "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+    red = [one.words.kind for one in client.get(base).context["options"]]
+    yellow = [one.words.kind for one in client.get(base + "&penalty_area_colour=yellow").context["options"]]
+
+    assert red == ["stroke_and_distance", "back_on_the_line", "lateral"]
+    assert yellow == ["stroke_and_distance", "back_on_the_line"]
+
+
+def test_a_question_shows_help_who_decides_and_big_answers(client: TestClient) -> None:
+    """The question page is a form that works without JavaScript and keeps the whole case."""
+    page = client.get("/case?what=ball_moved_by_player")
+    question = page.context["question"]
+
+    assert question.help in unescape(page.text)
+    assert question.decided_by in page.text
+    assert '<form class="answers" method="get" action="/case">' in page.text
+    assert '<input type="hidden" name="what" value="ball_moved_by_player">' in page.text
+    for answer in question.answers:
+        assert f'name="{question.fact}" value="{answer.token}"' in page.text
+
+
+def test_answers_lead_to_a_ruling_by_following_the_form(client: TestClient) -> None:
+    """Sending the form of each question with its first answer ends in a ruling; every step is an address."""
+    page = client.get("/case?what=ball_moved_by_player")
+    steps = 0
+    while page.context["sheet"].kind == "need_facts":
+        question = page.context["question"]
+        fields = [*page.context["hidden"], (question.fact, question.answers[0].token)]
+        page = client.get("/case", params=fields)
+        steps += 1
+        assert steps < 20
+    assert page.context["sheet"].kind == "ruling"
+    assert page.context["sheet"].headline in unescape(page.text)
+    assert "the referee and the Committee decide" in page.text
+
+
+def test_an_answer_can_be_changed(client: TestClient) -> None:
+    """Asked again, a fact shows its answer, and the rest of the case stays."""
+    page = client.get("/case?what=ball_moved_by_player&cause_known=no&ask=cause_known")
+
+    assert page.context["question"].fact == "cause_known"
+    assert re.search(r'name="cause_known" value="no" aria-current="true"', page.text)
+    assert "cause_known" not in [key for key, _ in page.context["hidden"]]
+
+
+def test_what_is_settled_already_is_said(client: TestClient) -> None:
+    """Where no answer can bring a penalty any more, the page says so before the answer."""
+    page = client.get("/case?what=ball_in_penalty_area&found_in_penalty_area=yes")
+
+    assert "No penalty, whatever the answer." in page.context["sheet"].settled
+    assert "Already settled" in page.text
+
+
+def test_a_number_is_asked_with_its_unit(client: TestClient) -> None:
+    """A question about minutes is a number field, with the unit as its label."""
+    page = client.get("/case?what=ball_found_in_time&ask=search_minutes")
+
+    assert 'type="number"' in page.text
+    assert '<label for="number">Minutes</label>' in page.text
+
+
+def test_a_case_without_an_incident_goes_to_the_list(client: TestClient) -> None:
+    """The address of a case that says nothing of what happened leads to the list, keeping the hole."""
+    answer = client.get("/case?hole=7")
+
+    assert answer.status_code == 303
+    assert answer.headers["location"].startswith("/what?hole=7")
+
+
+@pytest.mark.parametrize("path", ["/", "/ball?hole=1", "/what", "/case?what=unplayable_ball", "/settings"])
+def test_no_page_asks_for_anything_from_elsewhere(client: TestClient, path: str) -> None:
+    """Styles, scripts, fonts and pictures come from the desk itself."""
+    page = client.get(path).text
+
+    assert not re.findall(r'(?:src|href|action)="(?:https?:)?//', page)
+
+
+def test_all_of_the_case_is_in_the_address(client: TestClient, ground: Ground) -> None:
+    """The same address gives the same page to somebody without any cookie: nothing is kept elsewhere."""
+    address = (
+        f"/case?hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&what=ball_in_penalty_area"
+        "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no&on=2022-05-01&form=match_play&local=none"
+    )
+    first = client.get(address)
+    client.cookies.set("marram_conditions", "on=2025-01-01&form=stroke_play")
+
+    assert client.get(address).text == first.text

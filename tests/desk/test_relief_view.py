@@ -1,0 +1,105 @@
+"""Relief options on the screen: drawn to scale, or what is still needed; never a crash."""
+
+import pytest
+from fastapi.testclient import TestClient
+from shapely.geometry import Point, shape
+
+from marram.course.model import Course
+from marram.desk import relief_view
+from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
+from marram.relief import Place, Why
+from tests.desk.places import Ground
+
+PENALTY_AREA = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+
+
+def relief(client: TestClient, query: str) -> dict[str, dict]:
+    return {one["kind"]: one for one in client.get(f"/api/relief?{query}").json()["options"]}
+
+
+def test_without_a_place_the_options_stand_in_words_only(client: TestClient) -> None:
+    """The ruling is complete without a map; nothing is drawn."""
+    options = relief(client, PENALTY_AREA + "&penalty_area_colour=red")
+
+    assert set(options) == {"stroke_and_distance", "back_on_the_line", "lateral"}
+    assert not any(one["drawn"] for one in options.values())
+
+
+def test_what_is_missing_is_asked_on_the_map(client: TestClient, ground: Ground) -> None:
+    """Without a crossing point and the previous spot each option says which place it needs."""
+    options = relief(client, f"hole=9&ball={ground.in_the_burn()}&{PENALTY_AREA}")
+
+    assert options["stroke_and_distance"]["needs"] == ["previous"]
+    assert options["back_on_the_line"]["needs"] == ["entry"]
+    assert options["lateral"]["needs"] == ["entry"]
+
+
+def test_lateral_relief_is_drawn_to_scale(client: TestClient, course: Course, ground: Ground) -> None:
+    """Lateral relief reaches two club-lengths from the crossing point, and no farther (Rule 17.1d(3))."""
+    query = f"hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&club=1.1&{PENALTY_AREA}"
+    option = relief(client, query)["lateral"]
+    area = next(one for one in option["features"] if one["properties"]["role"] == "area")
+    latitude, longitude = (float(part) for part in ground.in_the_burn(0).split(","))
+    crossing = Point(course.plane.to_metres(longitude, latitude))
+    drawn = course.plane.inward(shape(area["geometry"]))
+
+    assert option["drawn"]
+    assert drawn.hausdorff_distance(crossing) == pytest.approx(2.2, abs=0.02)
+    hole = course.hole(9).location
+    assert min(Point(one).distance(hole) for one in drawn.exterior.coords) >= crossing.distance(hole) - 0.02
+
+
+def test_a_crossing_point_off_the_edge_is_moved_onto_it(client: TestClient, ground: Ground) -> None:
+    """A tap is never exact: the place moves to the nearest edge, and the card says how far."""
+    query = f"hole=9&ball={ground.in_the_burn()}&entry={ground.fairway(along=290)}&{PENALTY_AREA}"
+    option = relief(client, query)["lateral"]
+
+    assert option["drawn"]
+    assert any("onto the nearest edge" in message for message in option["messages"])
+
+
+def test_free_relief_asks_for_the_side_the_player_swings_from(client: TestClient, ground: Ground) -> None:
+    """The nearest point of complete relief needs the stance, so handedness is asked; then it is drawn."""
+    query = (
+        f"hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition"
+        "&interference=ball&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no"
+    )
+
+    assert relief(client, query)["free"]["needs"] == ["handed"]
+    drawn = relief(client, query + "&handed=left")["free"]
+    assert drawn["drawn"]
+    assert any("usual stance" in message for message in drawn["messages"])
+
+
+@pytest.mark.parametrize(
+    ("known", "every"),
+    [(PICKED.keys() | MISSING.keys(), set(Place)), (NO_RELIEF.keys(), set(Why))],
+)
+def test_every_answer_of_the_relief_layer_has_words(known: set, every: set) -> None:
+    """Nothing the layer can say reaches the screen as a bare key."""
+    assert every <= set(known)
+
+
+def test_a_drawing_with_measures_stands_in_the_page(client: TestClient, ground: Ground) -> None:
+    """Without JavaScript, and on paper, each drawn option has its own figure and the distances to check."""
+    query = f"hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&{PENALTY_AREA}"
+    page = client.get(f"/case?{query}").text
+
+    assert page.count("<figure><svg") == 2
+    assert "crossed the edge to hole: 253.1 m" in page
+
+
+def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(
+    client: TestClient, ground: Ground, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Whatever goes wrong in drawing, the ruling is shown, and the card says that it was not drawn."""
+
+    def fails(*_: object, **__: object) -> None:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(relief_view, "relief_areas", fails)
+    page = client.get(f"/case?hole=9&ball={ground.in_the_burn()}&{PENALTY_AREA}")
+
+    assert page.status_code == 200
+    assert page.context["sheet"].kind == "ruling"
+    assert all("could not draw" in one.messages[0] for one in page.context["options"])
