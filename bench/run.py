@@ -9,7 +9,7 @@ HERE = Path(__file__).parent
 
 def main() -> None:
     for script in sorted(HERE.glob("*.py")):
-        if script.name not in {"run.py"}:
+        if script.name != "run.py":
             print(f"\n== {script.name}", flush=True)
             subprocess.run([sys.executable, str(script)], check=True)
 
