@@ -4,7 +4,6 @@ import math
 
 import numpy as np
 import pytest
-from drawing import BOUNDARY, RADIUS, course, feature, hole, square
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, Polygon, box
@@ -16,6 +15,7 @@ from marram.course.model import Kind
 from marram.course.regions import BALL_RADIUS, Ground
 from marram.errors import BadPlace
 from marram.rules.facts.ball import area_of_ball
+from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square
 
 GREEN = feature(Kind.PUTTING_GREEN, square(150, 0, 10), "green 1", holes=(1,))
 OTHER_GREEN = feature(Kind.PUTTING_GREEN, square(150, 60, 10), "green 2", holes=(2,))
@@ -155,7 +155,7 @@ def test_without_a_boundary_out_of_bounds_is_not_told() -> None:
 
 def test_conditions_touched_are_listed() -> None:
     """Every condition that any part of the ball touches is named, whatever the area."""
-    path = feature(Kind.PATH, square(30, 0, 2), "path")
+    path = feature(Kind.PATH, square(30, 0, 2), "path", tags={"surface": "asphalt"})
     repair = feature(Kind.GROUND_UNDER_REPAIR, square(33, 0, 2), "repair")
     links = course(BOUNDARY, path, repair)
     reading = area_at(links, 31.5, 0, 1)
@@ -242,6 +242,14 @@ def test_a_path_of_unknown_width_is_a_doubt_beside_it() -> None:
     links = course(BOUNDARY, GREEN, path)
     assert kinds(area_at(links, 32, 0, 1)) == {DoubtKind.PATH_WITHOUT_WIDTH}
     assert area_at(links, 34, 0, 1).certain
+
+
+def test_a_path_of_unknown_surface_is_a_doubt_on_it() -> None:
+    """Definition of obstruction: an artificially surfaced path; on one of unknown surface the eye decides."""
+    bare = feature(Kind.PATH, square(30, 0, 2), "bare")
+    links = course(BOUNDARY, GREEN, bare)
+    assert kinds(area_at(links, 30, 0, 1)) == {DoubtKind.PATH_WITHOUT_SURFACE}
+    assert area_at(links, 33, 0, 1).certain
 
 
 def test_a_place_beyond_the_rectangle_the_map_was_cut_to_is_a_doubt() -> None:

@@ -26,7 +26,7 @@ FAULTS = {
     "cut.osm": (WARNING, "cut", "ha of the course lie beyond it"),
     # One feature's tags and geometry.
     "unknown_tag.geojson": (ERROR, "unknown_tag", "Did you mean 'ground_under_repair'? Use one of"),
-    "unknown_golf_tag.geojson": (WARNING, "unknown_tag", "Did you mean 'bunker'?"),
+    "unknown_golf_tag.geojson": (WARNING, "unknown_tag", "Did you mean 'bunker' or 'boundary'?"),
     "no_geometry.geojson": (ERROR, "no_geometry", "no usable geometry"),
     "empty_geometry.geojson": (ERROR, "no_geometry", "is empty"),
     "geometry_collection.geojson": (ERROR, "no_geometry", "'GeometryCollection' is not used here"),
@@ -48,6 +48,12 @@ FAULTS = {
     "bow_tie_rough.geojson": (WARNING, "invalid_geometry", "it was left out"),
     "bunker_as_point.geojson": (ERROR, "point_for_area", "this bunker is only a point"),
     "tee_as_point.geojson": (WARNING, "point_for_area", "this teeing area is only a point"),
+    "width_in_words.geojson": (WARNING, "not_a_number", "its width 'wide' cannot be read"),
+    "holes_with_comma.geojson": (
+        WARNING,
+        "not_a_number",
+        "its holes '2,16' cannot be read: it was left out. Write holes=2;16.",
+    ),
     # Holes.
     "no_holes.geojson": (ERROR, "no_holes", "golf=hole, ref=<number> and par=<par>"),
     "hole_as_area.geojson": (ERROR, "hole_not_a_line", "drawn as a Polygon"),
@@ -107,6 +113,12 @@ FAULTS = {
         WARNING,
         "dropping_zone_nearer",
         "begins 10.7 m nearer the hole than red",
+    ),
+    "hole_unknown.geojson": (WARNING, "hole_unknown", "belongs to hole 7, which the map does not have"),
+    "path_without_surface.geojson": (
+        NOTE,
+        "path_without_surface",
+        "of 1 path (path) the surface is not mapped",
     ),
     "path_without_width.geojson": (NOTE, "path_without_width", "1 path is a line without a width (path)"),
 }

@@ -3,7 +3,6 @@
 import math
 
 import pytest
-from drawing import course, hole
 from geographiclib.geodesic import Geodesic
 from hypothesis import given
 from hypothesis import strategies as st
@@ -17,6 +16,7 @@ from marram.course.distances import (
     within_club_lengths,
 )
 from marram.errors import BadPlace
+from tests.course.drawing import course, hole
 
 LINKS = course(holes=[hole(cup=(300.0, 400.0))])
 near = st.floats(-1500, 1500)

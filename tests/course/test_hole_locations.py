@@ -9,10 +9,8 @@ import math
 from collections import Counter
 
 import pytest
-from drawing import course, feature, hole, square
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from real_maps import real_map
 from shapely.geometry import LineString, Point, Polygon
 
 from marram.course import load
@@ -20,6 +18,8 @@ from marram.course.green_frame import PACE, GreenFrame, Side
 from marram.course.hole_locations import FROM_EDGE, FROM_RECENT, Depth, Difficulty, propose, unevenness
 from marram.course.model import Kind
 from marram.errors import BadPlace
+from tests.course.drawing import course, feature, hole, square
+from tests.course.real_maps import real_map
 
 R = 15.0
 SIDES = 240

@@ -1,11 +1,11 @@
 """The marking sheet: every fault once, by hole, the weightiest first."""
 
-from drawing import drawn, nine_holes, square, write
 from shapely.geometry import LineString
 
 from marram.course import check, load
 from marram.course.fault import Fault, Severity
 from marram.course.marking import marking_sheet
+from tests.course.drawing import drawn, nine_holes, square, write
 
 
 def test_faults_go_to_the_hole_they_lie_on(tmp_path) -> None:

@@ -4,7 +4,6 @@ import re
 from pathlib import Path
 
 import pytest
-from drawing import PLANE, drawn, nine_holes, one_hole, square, write
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
@@ -14,6 +13,7 @@ from marram.course.model import Kind
 from marram.course.osm_xml import CREDIT
 from marram.course.scheme import GOLF, OWN, Role, meaning
 from marram.errors import BadCourse, BadPlace
+from tests.course.drawing import PLANE, drawn, nine_holes, one_hole, square, write
 
 DOCUMENT = Path(__file__).parents[2] / "docs" / "course-map.md"
 

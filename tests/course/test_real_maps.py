@@ -3,7 +3,6 @@
 from collections import Counter
 
 import pytest
-from real_maps import real_map
 
 from marram.course import area_at, check, load
 from marram.course.areas import Area
@@ -11,6 +10,7 @@ from marram.course.doubts import DoubtKind
 from marram.course.fault import Severity
 from marram.course.model import Kind
 from marram.errors import BadCourse, BadPlace
+from tests.course.real_maps import real_map
 
 
 def counted(name):

@@ -1,7 +1,6 @@
 """Survey points: GPX 1.1 and CSV onto the map, with their accuracy."""
 
 import pytest
-from drawing import BOUNDARY, RADIUS, course, feature, hole, square
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -10,6 +9,7 @@ from marram.course.doubts import DoubtKind
 from marram.course.model import Kind
 from marram.course.survey import UERE, SurveyPoint, read_on_map, read_points
 from marram.errors import BadPlace
+from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square
 
 GREEN = feature(Kind.PUTTING_GREEN, square(150, 0, 10), "green", holes=(1,))
 LINKS = course(BOUNDARY, GREEN, feature(Kind.BUNKER, square(60, 0, 5), "bunker"), holes=[hole(green=GREEN)])

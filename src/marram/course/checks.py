@@ -1,17 +1,15 @@
 """Checks of a whole map: what an official would find walking it with the card and the Rules in hand."""
 
-from collections import defaultdict
 from collections.abc import Iterator
 
 import shapely
 from shapely import STRtree
-from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.assembly import boundary_is_outline
 from marram.course.fault import Fault, FaultList
-from marram.course.model import Course, Feature, Hole, Kind
-from marram.course.par_by_length import recommended_pars
+from marram.course.hole_checks import check_holes
+from marram.course.model import Course, Feature, Kind
 from marram.course.scheme import is_about_golf
 
 SPECIFIC = (
@@ -30,15 +28,13 @@ OVERLAP = 1.0
 def check_course(course: Course) -> list[Fault]:
     """Return what is wrong with a map that could be put together."""
     faults = FaultList(course.plane)
-    _missing_holes(course, faults)
-    for hole in course.holes.values():
-        _check_hole(course, hole, faults)
-    _stroke_indexes(course, faults)
+    check_holes(course, faults)
     _greens(course, faults)
     _water(course, faults)
     _overlaps(course, faults)
     _outside(course, faults)
     _dropping_zones(course, faults)
+    _holes_named(course, faults)
     _paths(course, faults)
     _cut(course, faults)
     return faults.found
@@ -57,90 +53,6 @@ def _cut(course: Course, faults: FaultList) -> None:
                 "Export a rectangle that holds the whole course.",
                 feature=boundary.ident,
                 at=beyond,
-            )
-
-
-def _missing_holes(course: Course, faults: FaultList) -> None:
-    numbers = set(course.holes)
-    if not numbers:
-        return
-    expected = next((n for n in (9, 18, 27, 36) if n >= max(numbers)), max(numbers))
-    missing = sorted(set(range(1, expected + 1)) - numbers)
-    if missing:
-        faults.warn(
-            "holes_missing",
-            f"{len(numbers)} of {expected} holes are in the map; missing: {', '.join(map(str, missing))}",
-            "Add their lines of play, or export a larger rectangle. Until then nothing can be answered on them.",
-        )
-
-
-def _check_hole(course: Course, hole: Hole, faults: FaultList) -> None:
-    start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
-    begins_on_green = any(green.geometry.distance(start) == 0 for green in course.of(Kind.PUTTING_GREEN))
-    if begins_on_green and any(tee.geometry.distance(end) == 0 for tee in course.of(Kind.TEEING_AREA)):
-        faults.error(
-            "hole_backwards",
-            "its line of play runs from the green to the tee",
-            "Reverse the line.",
-            hole=hole.number,
-            at=start,
-        )
-    if not hole.tees:
-        faults.warn(
-            "hole_without_tee",
-            "it has no teeing area",
-            "Draw the tees as areas with golf=tee beside the line of play, or with ref.",
-            hole=hole.number,
-            at=start,
-        )
-    if hole.green is not None and hole.green.geometry.distance(hole.location) > 0:
-        faults.warn(
-            "hole_off_green",
-            f"the hole is mapped {hole.green.geometry.distance(hole.location):.1f} m outside its green",
-            "Draw the pin on the green, or end the line of play there.",
-            hole=hole.number,
-            at=hole.location,
-        )
-    length = hole.line.length
-    if hole.par is None:
-        faults.warn("no_par", "it has no par", "Add par=<par> to its line of play.", hole=hole.number)
-    elif hole.par not in (pars := recommended_pars(length)):
-        faults.warn(
-            "unusual_par",
-            f"par {hole.par} is unusual for {length:.1f} m of line of play (recommended: "
-            f"{' or '.join(map(str, pars))})",
-            "Check the par and that the line runs from the back tee to the hole.",
-            hole=hole.number,
-            at=start,
-        )
-
-
-def _stroke_indexes(course: Course, faults: FaultList) -> None:
-    by_index: dict[int, list[int]] = defaultdict(list)
-    for hole in course.holes.values():
-        if hole.stroke_index is None:
-            faults.warn(
-                "no_stroke_index",
-                "it has no stroke index",
-                "Add handicap=<stroke index> to its line of play.",
-                hole=hole.number,
-            )
-        else:
-            by_index[hole.stroke_index].append(hole.number)
-            if hole.stroke_index > max(18, len(course.holes)):
-                faults.warn(
-                    "bad_stroke_index",
-                    f"stroke index {hole.stroke_index} is more than the number of holes",
-                    "Check the card.",
-                    hole=hole.number,
-                )
-    for index, holes in sorted(by_index.items()):
-        for number in holes[1:]:
-            faults.warn(
-                "repeated_stroke_index",
-                f"stroke index {index} is also that of hole {holes[0]}",
-                "Check the card: each stroke index is given once.",
-                hole=number,
             )
 
 
@@ -283,12 +195,34 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
                     )
 
 
+def _holes_named(course: Course, faults: FaultList) -> None:
+    for feature in course.features:
+        unknown = [number for number in feature.holes if number not in course.holes]
+        if unknown:
+            faults.warn(
+                "hole_unknown",
+                f"it says it belongs to hole {' and '.join(map(str, unknown))}, which the map does not have",
+                "Correct its holes or ref, or draw the hole.",
+                feature=feature.ident,
+                at=feature.geometry,
+            )
+
+
 def _paths(course: Course, faults: FaultList) -> None:
+    unknown = [path for path in course.of(Kind.PATH) if "surface" not in path.tags]
+    if unknown:
+        faults.note(
+            "path_without_surface",
+            f"of {len(unknown)} path{'' if len(unknown) == 1 else 's'} ({', '.join(path.ident for path in unknown[:3])}"
+            f"{' …' if len(unknown) > 3 else ''}) the surface is not mapped: only an artificially surfaced path is an "
+            "obstruction",
+            "Add surface=<surface>, such as asphalt, gravel or grass.",
+        )
     thin = [path for path in course.of(Kind.PATH) if path.geometry.area == 0]
     if thin:
         faults.note(
             "path_without_width",
             f"{len(thin)} path{' is a line' if len(thin) == 1 else 's are lines'} without a width ({', '.join(path.ident for path in thin[:3])}"
             f"{' …' if len(thin) > 3 else ''}): whether a ball or a stance is on one is decided on the ground",
-            "Add width=<metres>, and surface=<surface>, to the paths that are artificially surfaced.",
+            "Add width=<metres> to the paths that are artificially surfaced.",
         )

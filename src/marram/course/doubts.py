@@ -44,6 +44,8 @@ class DoubtKind(Enum):
     """The green of the hole is not mapped."""
     NOT_COVERED = "not_covered"
     """The map was cut at a rectangle, and the place lies beyond."""
+    PATH_WITHOUT_SURFACE = "path_without_surface"
+    """The ball is on a path that may have no artificial surface and so be no obstruction."""
     PATH_WITHOUT_WIDTH = "path_without_width"
     """A path is near of which the map knows only the middle."""
 
@@ -156,8 +158,16 @@ class Situation:
 
     def _paths(self) -> Iterator[Doubt]:
         for path in self.ground.within(self.place, NEAR_PATH, "conditions"):
-            if path.kind is Kind.PATH and path.geometry.area == 0:
-                away = path.geometry.distance(self.place)
+            if path.kind is not Kind.PATH:
+                continue
+            away = path.geometry.distance(self.place)
+            if away <= TOUCH and "surface" not in path.tags:
+                yield Doubt(
+                    DoubtKind.PATH_WITHOUT_SURFACE,
+                    "the ball is on a path of unknown surface: only an artificially surfaced one is an obstruction",
+                    path,
+                )
+            if path.geometry.area == 0:
                 yield Doubt(
                     DoubtKind.PATH_WITHOUT_WIDTH,
                     f"the middle of a path of unknown width is {away:.1f} m away",

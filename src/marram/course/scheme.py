@@ -39,10 +39,8 @@ GOLF: dict[str, Kind | Role] = {
 }
 """Values of ``golf=*`` that matter."""
 
-NOT_USED = frozenset(
-    {"driving_range", "practice", "practice_area", "putting_green", "out_of_bounds", "cart_path"}
-)
-"""Values of ``golf=*`` in use on the map of the world that say nothing the Rules need, or are ambiguous."""
+NOT_USED = frozenset({"driving_range", "practice"})
+"""Values of ``golf=*`` that say nothing the Rules need."""
 
 OWN: dict[str, Kind] = {
     kind.value: kind
@@ -130,7 +128,7 @@ def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
             Severity.WARNING,
             "unknown_tag",
             f"golf={golf} is not known and was left out",
-            f"{did_you_mean(golf, list(GOLF))} Use one of: {', '.join(sorted(GOLF))}.".lstrip(),
+            f"{did_you_mean(golf, [*GOLF, *OWN])} Use one of: {', '.join(sorted(GOLF))}; or marram=*.".lstrip(),
             feature=ident,
         )
     return None

@@ -48,6 +48,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
         return None  # a crossing or a spring: a point beside the way it lies on
     geometry = faults.plane.inward(source.geometry)
     tags = dict(source.tags)
+    _check_values(source, geometry, faults)
     if kind is Kind.BOUNDARY or is_area(tags):
         geometry = _closed(geometry)
     if invalid(geometry, source.ident, faults, harmless=kind in HARMLESS):
@@ -82,6 +83,22 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
         tags=tags,
         serves=tuple(part.strip() for part in tags.get("serves", "").split(";") if part.strip()),
     )
+
+
+def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultList) -> None:
+    """Warn of numbers that cannot be read, so that they are not taken as absent in silence."""
+    for tag, readable, example in (
+        ("width", width_of(dict(source.tags)) is not None, "width=2.5 in metres"),
+        ("holes", bool(hole_numbers(source.tags.get("holes", ""))), "holes=2;16"),
+    ):
+        if tag in source.tags and not readable:
+            faults.warn(
+                "not_a_number",
+                f"its {tag} {source.tags[tag]!r} cannot be read: it was left out",
+                f"Write {example}.",
+                feature=source.ident,
+                at=geometry,
+            )
 
 
 def invalid(geometry: BaseGeometry, ident: str, faults: FaultList, *, harmless: bool = False) -> bool:
