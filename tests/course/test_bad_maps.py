@@ -1,5 +1,6 @@
 """One broken map for each fault: what is found, how much it matters, where, and the words."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -146,6 +147,17 @@ def test_errors_refuse_the_map_and_nothing_else_does(name) -> None:
     else:
         assert errors == []
         assert load(FOLDER / name).holes
+
+
+def test_the_document_lists_every_check_with_its_severities() -> None:
+    """docs/course-map.md has a row for each check, and names each severity it can have."""
+    text = (Path(__file__).parents[2] / "docs" / "course-map.md").read_text(encoding="utf-8")
+    rows = [row.split("|")[1:3] for row in text.splitlines() if row.startswith("| `")]
+    for severity, kind, _ in FAULTS.values():
+        (matters,) = [matters for names, matters in rows if f"`{kind}`" in names]
+        assert severity.value in matters, kind
+    listed = {name for names, _ in rows for name in re.findall(r"`(\w+)`", names) if "_" in name}
+    assert listed - {"unreadable"} <= {kind for _, kind, _ in FAULTS.values()}
 
 
 def test_every_bad_file_is_used() -> None:
