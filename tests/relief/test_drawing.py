@@ -35,7 +35,7 @@ CASES = {
     "unplayable": (LATERAL_UNPLAYABLE, (3.0, 60.0), {}),
     "line in 2019": (LINE_2019, None, {"entry_xy": (-10.0, 134.0)}),
     "line since 2023": (LINE_2023, None, {"entry_xy": (-10.0, 134.0)}),
-    "tee": (STROKE_AND_DISTANCE, None, {"tee_markers": ((-3.0, 2.0), (3.0, 2.0))}),
+    "tee": (STROKE_AND_DISTANCE, None, {"previous_xy": (0.0, 1.0), "tee_markers": ((-3.0, 2.0), (3.0, 2.0))}),
     "green": (STROKE_AND_DISTANCE, None, {"previous_xy": (2.0, 191.0)}),
     "path": (FREE_GENERAL, (-28.5, 90.0), {"condition": PATH}),
     "two points": (TWO_POINTS, (40.0, 110.0), {}),

@@ -26,7 +26,7 @@ def draw(option, ball=None, **places):
 
 def test_from_the_tee_markers_the_area_is_two_club_lengths_deep():
     """Markers 6 m apart give a rectangle of 6 m by 2.30 m behind their line (Definition of teeing area)."""
-    area = draw(STROKE_AND_DISTANCE, tee_markers=((-3.0, 2.0), (3.0, 2.0))).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous_xy=(0.0, 1.0), tee_markers=((-3.0, 2.0), (3.0, 2.0))).areas[0]
 
     assert area.area_m2 == pytest.approx(6 * 2.3)
     assert area.contains(0.0, 1.0).inside

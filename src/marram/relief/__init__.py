@@ -6,29 +6,40 @@ lines, arcs), so that it can be drawn, checked with a tape on the ground, and ex
 """
 
 from marram.relief.area import Failure, ReliefArea, Verdict
+from marram.relief.crossing import Crossing, last_crossing
+from marram.relief.dangerous_animal import danger
 from marram.relief.drawing import svg
 from marram.relief.drop import DropCheck, check_drop
+from marram.relief.footprint import footprint
 from marram.relief.geojson import feature_collection
 from marram.relief.limits import Bound
 from marram.relief.options import relief_areas
+from marram.relief.outline import Outline
 from marram.relief.player import Player
+from marram.relief.shape import Footprint
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
 
 __all__ = [
     "Answer",
     "Bound",
+    "Crossing",
     "Drawn",
     "DropCheck",
     "Failure",
+    "Footprint",
     "NeedsPlace",
     "NoRelief",
+    "Outline",
     "Place",
     "Player",
     "ReliefArea",
     "Verdict",
     "Why",
     "check_drop",
+    "danger",
     "feature_collection",
+    "footprint",
+    "last_crossing",
     "relief_areas",
     "svg",
 ]

@@ -48,7 +48,7 @@ def around(
     if radius > 0:
         drawn.append(ArcMark(Role.CLUB_LENGTHS, reference, radius, 0.0, 2 * pi))
         checked.append(Measure(role, Role.CLUB_LENGTHS, radius))
-        drawn.extend(_nearer_arc(one, reference, radius) for one in limits if isinstance(one, NotNearer))
+        drawn.extend(nearer_arc(one, reference, radius) for one in limits if isinstance(one, NotNearer))
     drawn.append(PointMark(role, reference))
     return ReliefArea(
         option=option,
@@ -148,7 +148,7 @@ def _outside(
     return Outside(tuple(outline for _, outline in members), limit=limit)
 
 
-def _nearer_arc(limit: NotNearer, reference: XY, radius: float) -> ArcMark:
+def nearer_arc(limit: NotNearer, reference: XY, radius: float) -> ArcMark:
     """Draw the arc about the hole as far as the club-lengths reach, and a little on."""
     hole = limit.hole
     apart = hypot(reference[0] - hole[0], reference[1] - hole[1])

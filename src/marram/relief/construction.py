@@ -1,10 +1,11 @@
 """How a relief area is constructed: the points, lines and arcs to draw it, tape it out and explain it."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
 from math import atan2, degrees, hypot
 
-from marram.relief.outline import XY
+from marram.relief.outline import XY, Outline
 from marram.relief.tolerance import YARD
 
 
@@ -116,3 +117,12 @@ def bearing(start: XY, end: XY) -> float:
 def measure(start: Role, start_at: XY, end: Role, end_at: XY) -> Measure:
     """Return the distance and bearing from one mark to another."""
     return Measure(start, end, distance(start_at, end_at), bearing(start_at, end_at))
+
+
+def shape_marks(role: Role, outlines: Iterable[Outline]) -> tuple[ShapeMark, ...]:
+    """Return the outer rings of areas as marks."""
+    return tuple(
+        ShapeMark(role, tuple((float(x), float(y)) for x, y in part.exterior.coords))
+        for one in outlines
+        for part in one.parts
+    )

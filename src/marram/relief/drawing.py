@@ -14,11 +14,10 @@ from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
 from marram.relief.area import ReliefArea
 from marram.relief.construction import ArcMark, LineMark, Mark, PointMark, Role, ShapeMark
-from marram.relief.labels import PLAIN, SIZE, Box, place_labels, text_width
+from marram.relief.labels import SIZE, Box, place_labels
+from marram.relief.legend import SMALL, WIDTH, key, notes, write
 from marram.relief.outline import XY
 from marram.relief.picture_words import (
-    assumed_words,
-    ground_words,
     kind_words,
     mark_words,
     measure_words,
@@ -26,11 +25,6 @@ from marram.relief.picture_words import (
 )
 from marram.relief.styles import AREA, EDGES, FILLS, GROUND, INK, LINES, PAPER, PATTERNS
 from marram.relief.view import View, edge_towards, view_of
-
-WIDTH = 390.0
-"""Picture units across: a usual phone."""
-_ROW = 21.0
-_SMALL = 14.0
 
 
 def svg(
@@ -58,9 +52,9 @@ def svg(
     points = [_point(mark, view) for mark in marks if isinstance(mark, PointMark) and view.shows(mark.at)]
     arrow, arrow_label = _arrow_to_hole(every[0], view)
     labels = _labels(every, view, arrow_label)
-    key, key_height = _key(shown, every, view.pixels)
-    notes, notes_height = _notes(every, course, view.pixels + key_height)
-    height = view.pixels + key_height + notes_height
+    legend, legend_height = key(shown, every, view.pixels)
+    rows, rows_height = notes(every, course, view.pixels + legend_height)
+    height = view.pixels + legend_height + rows_height
     body = "\n".join(
         [
             f'<rect width="{WIDTH:g}" height="{height:g}" fill="{PAPER}"/>',
@@ -75,8 +69,8 @@ def svg(
             _north(),
             _scale(view),
             f'<rect x=".5" y=".5" width="{WIDTH - 1:g}" height="{WIDTH - 1:g}" fill="none" stroke="{INK}"/>',
-            *key,
-            *notes,
+            *legend,
+            *rows,
         ]
     )
     defs = (
@@ -237,7 +231,7 @@ def _labels(areas: Sequence[ReliefArea], view: View, arrow: tuple[str, XY] | Non
                 f'<path d="M{label.anchor[0]:.1f} {label.anchor[1]:.1f}L{middle[0]:.1f} {middle[1]:.1f}" '
                 f'stroke="{INK}" stroke-width=".8"/>'
             )
-        drawn.append(_text(label.text, middle[0], middle[1] + SIZE * 0.34, SIZE, "middle", bold=True))
+        drawn.append(write(label.text, middle[0], middle[1] + SIZE * 0.34, SIZE, "middle", bold=True))
     return drawn
 
 
@@ -246,19 +240,11 @@ def _box(area: ReliefArea, view: View) -> Box:
     return Box(*view.at((left, top)), *view.at((right, bottom)))
 
 
-def _text(text: str, x: float, y: float, size: float, anchor: str = "start", *, bold: bool = False) -> str:
-    weight = ' font-weight="700"' if bold else ""
-    return (
-        f'<text x="{x:.1f}" y="{y:.1f}" font-size="{size:g}" text-anchor="{anchor}"{weight} fill="{INK}" '
-        f'stroke="{PAPER}" stroke-width="4" stroke-linejoin="round" paint-order="stroke">{escape(text)}</text>'
-    )
-
-
 def _north() -> str:
     x = WIDTH - 22
     return (
         f'<path d="M{x:g} 8L{x + 9:g} 34L{x:g} 28L{x - 9:g} 34Z" fill="{INK}" stroke="{PAPER}" stroke-width="1.5"/>'
-        + _text("N", x, 52, SIZE, "middle", bold=True)
+        + write("N", x, 52, SIZE, "middle", bold=True)
     )
 
 
@@ -269,56 +255,5 @@ def _scale(view: View) -> str:
     return (
         f'<path d="M12 {y - 6:g}V{y:g}H{right:.1f}V{y - 6:g}" stroke="{PAPER}" stroke-width="6"/>'
         f'<path d="M12 {y - 6:g}V{y:g}H{right:.1f}V{y - 6:g}" stroke="{INK}" stroke-width="2.2"/>'
-        + _text(f"{length:g} m", (12 + right) / 2, y - 7, _SMALL, "middle", bold=True)
+        + write(f"{length:g} m", (12 + right) / 2, y - 7, SMALL, "middle", bold=True)
     )
-
-
-def _key(features: Sequence[Feature], areas: Sequence[ReliefArea], top: float) -> tuple[list[str], float]:
-    """Draw the key: what each pattern and line means, in two columns."""
-    entries = [(f'fill="url(#area)" stroke="{AREA}" stroke-width="2"', kind_words(areas[0].kind), True)]
-    for kind in dict.fromkeys(one.kind for one in features):
-        words = ground_words(kind)
-        if words:
-            fill = FILLS.get(kind, "none")
-            edge = EDGES.get(kind, f'stroke="{INK}" stroke-width="1"')
-            entries.append((f'fill="{fill}" {edge}', words, True))
-    roles = dict.fromkeys(
-        mark.role for area in areas for mark in area.construction if not isinstance(mark, PointMark)
-    )
-    entries += [(LINES[role], mark_words(role), False) for role in roles if role in LINES]
-    drawn = []
-    columns, x, y = WIDTH / 2, 10.0, top + 8
-    for style, words, is_area in entries:
-        wide = 36 + text_width(words) * PLAIN * _SMALL / SIZE > columns - 10
-        if wide and x > 10.0:
-            x, y = 10.0, y + _ROW
-        shape = f"M{x:g} {y + 2:g}h24v13h-24z" if is_area else f"M{x:g} {y + 9:g}h24"
-        drawn.append(f'<path d="{shape}" {style}/>' + _text(words, x + 32, y + 14, _SMALL))
-        if x > 10.0 or wide:
-            x, y = 10.0, y + _ROW
-        else:
-            x += columns
-    return drawn, (y if x == 10.0 else y + _ROW) - top + 4
-
-
-def _notes(areas: Sequence[ReliefArea], course: Course | None, top: float) -> tuple[list[str], float]:
-    """Write the distances to check, what was taken for granted, and the map's credit line."""
-    lines = [measure_words(one) for area in areas for one in area.measures]
-    if not areas[0].is_spot:
-        lines.append(f"{sum(area.area_m2 for area in areas):.1f} m²")
-    lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.assumed)]
-    if course is not None and course.credit:
-        lines.append(course.credit)
-    rows = [row for line in dict.fromkeys(lines) for row in _wrapped(line)]
-    return [_text(row, 10, top + 14 + i * _ROW, _SMALL) for i, row in enumerate(rows)], len(rows) * _ROW + 8
-
-
-def _wrapped(line: str) -> list[str]:
-    rows = [""]
-    for word in line.split():
-        longer = f"{rows[-1]} {word}".strip()
-        if text_width(longer) * PLAIN * _SMALL / SIZE > WIDTH - 20 and rows[-1]:
-            rows.append(word)
-        else:
-            rows[-1] = longer
-    return rows

@@ -7,7 +7,7 @@ play zone (16.1f, 17.1e) all work alike; what differs is the required area of th
 from marram.relief.area import ReliefArea
 from marram.relief.around import around, limits_of
 from marram.relief.complete_relief import CompleteRelief
-from marram.relief.construction import LineMark, Mark, PointMark, Role, ShapeMark, measure
+from marram.relief.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
 from marram.relief.interference import FootprintOn, Interference
 from marram.relief.limits import Bounding, Inside, Outside
 from marram.relief.line_of_play import LineOfPlayOn
@@ -89,13 +89,4 @@ def at_point(
         marks=marks,
         measures=measures,
         reference_area=situation.ball_area(),
-    )
-
-
-def shape_marks(role: Role, outlines: tuple[Outline, ...]) -> tuple[ShapeMark, ...]:
-    """Return the outer rings of areas as marks."""
-    return tuple(
-        ShapeMark(role, tuple((float(x), float(y)) for x, y in part.exterior.coords))
-        for one in outlines
-        for part in one.parts
     )

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from marram.relief.corners import Floats
 from marram.relief.free import at_point, domain, interferences, missing_places
-from marram.relief.limits import Bounding
+from marram.relief.limits import Bounding, Inside, Outside
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import XY
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Situation, Why
@@ -93,10 +93,14 @@ def _grid(middle: XY, half: float, step: float) -> Floats:
 
 def _allowed(places: Floats, ball: XY, hole: XY, limits: tuple[Bounding, ...]) -> Floats:
     least = hypot(ball[0] - hole[0], ball[1] - hole[1])
-    kept: NDArray[np.bool_] = np.hypot(places[:, 0] - hole[0], places[:, 1] - hole[1]) >= least - TOLERANCE
-    places = places[kept]
-    inside = np.array(
-        [all(one.margin(float(x), float(y)) >= 0 for one in limits) for x, y in places], dtype=bool
-    )
-    chosen: Floats = places[inside]
+    x, y = places.T
+    kept: NDArray[np.bool_] = np.hypot(x - hole[0], y - hole[1]) >= least - TOLERANCE
+    for limit in limits:
+        if isinstance(limit, Inside | Outside):
+            near = [one.geometry for one in limit.outlines if one.apart(*ball) <= 2 * WITHIN]
+            held = np.zeros(len(places), dtype=bool)
+            for shape in near:
+                held |= shapely.contains_xy(shape, x, y)
+            kept &= held if isinstance(limit, Inside) else ~held
+    chosen: Floats = places[kept]
     return chosen

@@ -17,7 +17,7 @@ from marram.relief.outline import XY, Outline
 from marram.relief.player import Player
 from marram.relief.shape import Footprint
 from marram.relief.situation import Answer, Drawn, NoRelief, Situation, Why
-from marram.relief.spots import behind_embedded_ball, dropping_zone, provisional, under_the_ball
+from marram.relief.spots import at_the_ball, behind_embedded_ball, dropping_zone, provisional
 from marram.relief.stroke_and_distance import stroke_and_distance
 from marram.relief.two_points import two_points
 from marram.rules.editions import FIRST_DAY
@@ -47,6 +47,8 @@ def relief_areas(
     tee_markers: tuple[XY, XY] | None = None,
     zone: Feature | Outline | None = None,
     provisional_xy: XY | None = None,
+    last_outside_xy: XY | None = None,
+    estimated_xy: XY | None = None,
     dropped_at: XY | None = None,
 ) -> list[Answer]:
     """Draw relief options at a place on a course.
@@ -70,6 +72,8 @@ def relief_areas(
         tee_markers: where the tee-markers stand (the outside front of each).
         zone: the dropping zone to use.
         provisional_xy: where the provisional ball lies.
+        last_outside_xy: where the last stroke from outside a penalty area was made.
+        estimated_xy: where a ball deliberately deflected or stopped would have come to rest.
         dropped_at: back on the line: the spot the dropped ball touched (2023) or the point chosen (2019).
 
     Returns:
@@ -82,7 +86,13 @@ def relief_areas(
     if played_on < FIRST_DAY:
         raise DateNotCovered(f"{played_on} lies before {FIRST_DAY}, the first day whose Rules are covered.")
     _check_places(
-        ball=ball_xy, crossing=entry_xy, previous=previous_xy, provisional=provisional_xy, dropped=dropped_at
+        ball=ball_xy,
+        crossing=entry_xy,
+        previous=previous_xy,
+        provisional=provisional_xy,
+        last_outside=last_outside_xy,
+        estimated=estimated_xy,
+        dropped=dropped_at,
     )
     ground = ground_of(course, hole_number)
     situation = Situation(
@@ -92,6 +102,8 @@ def relief_areas(
         ball=ball_xy,
         entry=entry_xy,
         previous=previous_xy,
+        last_outside=last_outside_xy,
+        estimated=estimated_xy,
         conditions=_outlines(condition),
         tee_markers=tee_markers,
         dropping_zone=_outlines(zone)[0] if zone is not None else None,
@@ -120,14 +132,16 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.MAXIMUM_AVAILABLE: maximum_available,
     ReliefKind.EXTENDED: two_points,
     ReliefKind.DROPPING_ZONE: dropping_zone,
-    ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: under_the_ball,
+    ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: at_the_ball,
     ReliefKind.PROVISIONAL: provisional,
 }
 
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {
     Reference.BEHIND_EMBEDDED_BALL: behind_embedded_ball,
-    Reference.UNDER_BALL: under_the_ball,
-    Reference.BALL: under_the_ball,
+    Reference.UNDER_BALL: at_the_ball,
+    Reference.NEAREST_SPOT_IN_GENERAL_AREA: behind_embedded_ball,
+    Reference.BALL: at_the_ball,
+    Reference.ESTIMATED_SPOT: at_the_ball,
     Reference.MAXIMUM_POINT: maximum_available,
     Reference.DROPPING_ZONE: dropping_zone,
     Reference.PREVIOUS_STROKE: stroke_and_distance,
@@ -177,6 +191,7 @@ def _outlines(shapes: Feature | Outline | Sequence[Feature | Outline] | None) ->
                 f"{name} is mapped as a {outline.geometry.geom_type}, which has no area. Draw its outline, or "
                 "give a line its width."
             )
+        _ = outline.edges  # a shape that is no valid area is refused here, not where it is first used
         made.append(outline)
     return tuple(made)
 

@@ -64,6 +64,7 @@ ASSUMED = {
     "relief.teeing_area_used_as_fairway": "No fairway lies so far from the hole; a teeing ground of the hole is used.",
     "relief.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "relief.play_straight_at_hole": "Play is taken to go straight at the hole.",
+    "relief.nearest_spot_that_stays": "The nearest spot in this direction where a ball stays; it may lie beyond the picture.",
     "relief.maximum_compared_by_area": "A proposal by area; how much lie, stance and swing are affected is judged on the ground.",
 }
 """What was taken for granted, in words."""

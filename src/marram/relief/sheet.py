@@ -5,7 +5,8 @@ from collections.abc import Sequence
 
 from marram.course.model import Course
 from marram.relief.area import ReliefArea
-from marram.relief.drawing import WIDTH, svg
+from marram.relief.drawing import svg
+from marram.relief.legend import WIDTH
 
 GAP = 12.0
 """Picture units between two drawings."""

@@ -25,6 +25,10 @@ class Place(Enum):
     """Where the ball last crossed the edge of the penalty area, estimated."""
     PREVIOUS_SPOT = "previous_spot"
     """Where the previous stroke was made."""
+    LAST_STROKE_OUTSIDE = "last_stroke_outside"
+    """Where the last stroke from outside a penalty area was made."""
+    ESTIMATED_SPOT = "estimated_spot"
+    """Where a ball deliberately deflected or stopped would have come to rest, estimated."""
     TEE_MARKERS = "tee_markers"
     """Where the tee-markers stand."""
     CONDITION = "condition"
@@ -93,6 +97,8 @@ class Situation:
         ball: the spot of the original ball; for a ball out of bounds where it last crossed the boundary.
         entry: where the ball last crossed the edge of the penalty area.
         previous: where the previous stroke was made.
+        last_outside: where the last stroke from outside a penalty area was made.
+        estimated: where a ball deliberately deflected or stopped would have come to rest.
         conditions: what relief is taken from.
         footprint: lie, stance and swing about the ball, facing the direction of play.
         tee_markers: where the two tee-markers stand.
@@ -109,6 +115,8 @@ class Situation:
     ball: XY | None = None
     entry: XY | None = None
     previous: XY | None = None
+    last_outside: XY | None = None
+    estimated: XY | None = None
     conditions: tuple[Outline, ...] = ()
     footprint: Footprint | None = None
     tee_markers: tuple[XY, XY] | None = None

@@ -7,13 +7,14 @@ import shapely
 from marram.errors import BadPlace
 from marram.relief.area import ReliefArea
 from marram.relief.around import around
-from marram.relief.construction import LineMark, Mark, PointMark, Role, ShapeMark, measure
+from marram.relief.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
 from marram.relief.limits import Bound, Inside
 from marram.relief.outline import XY, Outline
 from marram.relief.situation import Answer, Drawn, NeedsPlace, Place, Situation
 from marram.relief.spots import on_the_spot
+from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
-from marram.rules.relief_option import Limit, ReliefOption
+from marram.rules.relief_option import Limit, Reference, ReliefOption, Setting
 
 TEEING_AREA_DEPTH = 2
 """Club-lengths from the front of the teeing area to its back (Definition of teeing area)."""
@@ -25,16 +26,19 @@ def stroke_and_distance(situation: Situation, option: ReliefOption) -> Answer:
     From the teeing area: anywhere inside it. From the putting green: on the spot. From elsewhere: within
     one club-length, in the same area of the course, not nearer the hole (Rule 14.6a to c).
     """
-    if situation.tee_markers is not None and situation.previous is None:
-        return Drawn(option, (_from_the_tee(situation, option),))
-    if situation.previous is None:
-        return NeedsPlace(option, (Place.PREVIOUS_SPOT,))
-    area = situation.ground.area_at(situation.previous)
-    if area is Area.TEEING_AREA or situation.tee_markers is not None:
-        return Drawn(option, (_from_the_tee(situation, option),))
-    if area is Area.PUTTING_GREEN:
-        return Drawn(option, (on_the_spot(situation, option, situation.previous, Role.PREVIOUS_SPOT),))
-    return Drawn(option, (around(situation, option, situation.previous, Role.PREVIOUS_SPOT),))
+    spot, place = situation.previous, Place.PREVIOUS_SPOT
+    if option.reference is Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA:
+        spot, place = situation.last_outside, Place.LAST_STROKE_OUTSIDE
+    if Limit.TEEING_AREA in option.limits:
+        return _anywhere_on_the_tee(situation, option, spot)
+    if spot is None:
+        return NeedsPlace(option, (place,))
+    if option.setting is Setting.AS_THE_SPOT_ALLOWS and _from_tee(situation, spot):
+        return _anywhere_on_the_tee(situation, option, spot)
+    on_green = situation.ground.area_at(spot) is Area.PUTTING_GREEN
+    if option.club_lengths == 0 or (option.setting is Setting.AS_THE_SPOT_ALLOWS and on_green):
+        return Drawn(option, (on_the_spot(situation, option, spot, Role.PREVIOUS_SPOT),))
+    return Drawn(option, (around(situation, option, spot, Role.PREVIOUS_SPOT),))
 
 
 def teeing_area(markers: tuple[XY, XY], ahead: XY, club_length: float) -> Outline:
@@ -61,42 +65,51 @@ def teeing_area(markers: tuple[XY, XY], ahead: XY, club_length: float) -> Outlin
     return Outline(shapely.Polygon([markers[0], markers[1], behind[1], behind[0]]))
 
 
-def _from_the_tee(situation: Situation, option: ReliefOption) -> ReliefArea:
+def _from_tee(situation: Situation, spot: XY) -> bool:
+    """Return whether the stroke was made from the teeing area, as mapped or between the markers."""
+    marked = _marked(situation)
+    if marked is not None and marked.depth(*spot) >= -BALL_RADIUS:
+        return True
+    return situation.ground.area_at(spot) is Area.TEEING_AREA
+
+
+def _marked(situation: Situation) -> Outline | None:
+    if situation.tee_markers is None:
+        return None
+    # Play goes along the hole's line of play, which need not point at the hole from the tee.
+    ahead_x, ahead_y = situation.ground.hole.line.coords[1][:2]
+    return teeing_area(situation.tee_markers, (float(ahead_x), float(ahead_y)), situation.player.club_length)
+
+
+def _anywhere_on_the_tee(situation: Situation, option: ReliefOption, spot: XY | None) -> Answer:
     hole = situation.hole
+    marked = _marked(situation)
     marks: list[Mark] = [PointMark(Role.HOLE, hole)]
     assumed = situation.assumed
-    if situation.tee_markers is not None:
-        line = situation.ground.hole.line.coords
-        # Play goes along the hole's line of play, which need not point at the hole from the tee.
-        ahead = (float(line[1][0]), float(line[1][1]))
-        outlines: tuple[Outline, ...] = (
-            teeing_area(situation.tee_markers, ahead, situation.player.club_length),
-        )
-        front = situation.tee_markers
-        reference = ((front[0][0] + front[1][0]) / 2, (front[0][1] + front[1][1]) / 2)
-        marks.append(LineMark(Role.TEE_LINE, *front))
+    if marked is not None and situation.tee_markers is not None:
+        outlines: tuple[Outline, ...] = (marked,)
+        (left_x, left_y), (right_x, right_y) = situation.tee_markers
+        reference = ((left_x + right_x) / 2, (left_y + right_y) / 2)
+        marks.append(LineMark(Role.TEE_LINE, *situation.tee_markers))
     else:
-        assert situation.previous is not None
-        outlines = tuple(
-            outline for _, outline in situation.ground.tees if outline.depth(*situation.previous) >= 0
-        )
-        reference = situation.previous
+        tees = situation.ground.tees
+        outlines = tuple(outline for _, outline in tees if spot is not None and outline.depth(*spot) >= 0)
+        if spot is None or not outlines:
+            return NeedsPlace(option, (Place.TEE_MARKERS,))
+        reference = spot
         assumed = (*assumed, "relief.mapped_tee_shown")
-    shapes = [part for one in outlines for part in shapely.get_parts(one.geometry)]
-    marks.extend(
-        ShapeMark(Role.TEEING_AREA, tuple((float(x), float(y)) for x, y in part.exterior.coords))
-        for part in shapes
-    )
-    return ReliefArea(
+    parts = [part for one in outlines for part in one.parts]
+    area = ReliefArea(
         option=option,
         reference=reference,
         radius=None,
         club_length=situation.player.club_length,
         limits=(Inside(outlines, Bound.AREA, Limit.TEEING_AREA),),
-        construction=tuple(marks),
+        construction=(*marks, *shape_marks(Role.TEEING_AREA, outlines)),
         measures=(measure(Role.TEEING_AREA, reference, Role.HOLE, hole),),
         hole=hole,
-        start=shapely.union_all(shapes),
+        start=shapely.union_all(parts),
         area_of=situation.ground.area_at,
         assumed=assumed,
     )
+    return Drawn(option, (area,))
