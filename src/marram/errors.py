@@ -17,7 +17,6 @@ judgement are results (see :mod:`marram.rules.ruling`), never errors.
 """
 
 from collections.abc import Sequence
-from difflib import get_close_matches
 
 
 class MarramError(Exception):
@@ -62,5 +61,7 @@ class BookError(MarramError):
 
 def did_you_mean(word: str, choices: Sequence[str]) -> str:
     """Return ``' Did you mean …?'`` for the nearest choices, or an empty string when none is near."""
+    from difflib import get_close_matches  # noqa: PLC0415 - only needed once something is wrong
+
     near = get_close_matches(word.lower().replace("-", "_"), choices, n=3, cutoff=0.6)
     return f" Did you mean {' or '.join(repr(choice) for choice in near)}?" if near else ""

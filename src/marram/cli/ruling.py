@@ -1,6 +1,5 @@
 """``marram rule``: the ruling, or the next question."""
 
-import json
 import sys
 from collections.abc import Sequence
 from typing import Any
@@ -74,6 +73,8 @@ def exit_code(result: Result) -> int:
 
 
 def _print_json(result: Result, conditions: dict[str, Any], form: str | None, facts: dict[str, Any]) -> None:
+    import json
+
     from marram.rules.plain import as_plain
     from marram.words.sheet import sheet
 

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from enum import Enum
 from functools import cache
 
-from marram.words.english import catalogue
+from marram.words.english import find
 
 
 @cache
@@ -17,7 +17,7 @@ def translate() -> Callable[[str], str]:
 
 def say(kind: str, key: str) -> str:
     """Return message ``key`` of ``"NOTES"``, ``"TERMS"`` or ``"PROVISIONS"``; the key itself if it has no words."""
-    return translate()(catalogue(kind).get(key, key))
+    return translate()(find(kind, key) or key)
 
 
 def term(member: Enum, suffix: str = "") -> str:

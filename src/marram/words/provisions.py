@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from marram.words.english import catalogue
+from marram.words.english import find
 from marram.words.messages import translate
 
 
@@ -16,5 +16,5 @@ class Cited:
 
 def cited(citation: str) -> Cited:
     """Return a provision with its statement."""
-    statement = catalogue("PROVISIONS").get(citation, "")
+    statement = find("PROVISIONS", citation)
     return Cited(citation, translate()(statement) if statement else "")

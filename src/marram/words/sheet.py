@@ -115,6 +115,9 @@ def _not_covered_sheet(result: NotCovered, why: tuple[Why, ...]) -> Sheet:
 
 
 def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...]) -> Sheet:
+    provisions = tuple(
+        cited(citation) for citation in ruling.citations
+    )  # first: notes mostly stand beside them
     steps = [term(ruling.stroke)] if ruling.stroke else []
     steps += [term(ruling.action)] if ruling.action else []
     steps += [term(ruling.which_ball)] if ruling.which_ball else []
@@ -129,7 +132,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
         if_wrong=tuple(_correction_words(one, form) for one in ruling.corrections),
         cautions=tuple(say("NOTES", key) for key in ruling.cautions),
         why=why,
-        provisions=tuple(cited(citation) for citation in ruling.citations),
+        provisions=provisions,
     )
 
 

@@ -34,9 +34,16 @@ THEMES: tuple[str, ...] = (
 )
 """The themes in the order they are listed; each is a module of this package with a tuple ``INCIDENTS``."""
 
-INCIDENTS: tuple[Incident, ...] = tuple(
-    one for theme in THEMES for one in import_module(f"{__name__}.{theme}").INCIDENTS
-)
+INCIDENTS: tuple[Incident, ...]
+"""Every incident, in the order of the themes; put together when it is first asked for."""
+
+
+def __getattr__(name: str) -> tuple[Incident, ...]:
+    if name != "INCIDENTS":
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    every = tuple(one for theme in THEMES for one in _of_theme(theme))
+    globals()["INCIDENTS"] = every
+    return every
 
 
 @cache
@@ -46,10 +53,17 @@ def incident(name: str) -> Incident:
     Raises:
         UnknownIncident: there is none; the message suggests the nearest.
     """
-    for one in INCIDENTS:
-        if one.name == name:
-            return one
+    names = []
+    for theme in THEMES:  # one theme after the other, so that a ruling reads no more of them than it needs
+        for one in _of_theme(theme):
+            if one.name == name:
+                return one
+            names.append(one.name)
     raise UnknownIncident(
-        f"There is no incident {name!r}.{did_you_mean(name, [one.name for one in INCIDENTS])} "
-        "'marram incidents' lists them all."
+        f"There is no incident {name!r}.{did_you_mean(name, names)} 'marram incidents' lists them all."
     )
+
+
+def _of_theme(theme: str) -> tuple[Incident, ...]:
+    found: tuple[Incident, ...] = import_module(f"{__name__}.{theme}").INCIDENTS
+    return found

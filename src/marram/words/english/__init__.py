@@ -2,9 +2,11 @@
 
 Each module holds up to three dictionaries: ``PROVISIONS`` (citation → what the provision says, in our
 own words), ``NOTES`` (note, caution, correction and criterion keys → sentence) and, in ``common``,
-the words of every enum member. English sentences are the gettext message ids.
+``TERMS``, the words of every enum member. English sentences are the gettext message ids.
 """
 
+import re
+from collections.abc import Iterator
 from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
@@ -12,12 +14,51 @@ from pkgutil import iter_modules
 
 @cache
 def catalogue(kind: str) -> dict[str, str]:
-    """Return every message of one kind: ``"PROVISIONS"``, ``"NOTES"`` or ``"TERMS"``."""
+    """Return every message of one kind: ``"PROVISIONS"``, ``"NOTES"`` or ``"TERMS"``.
+
+    Raises:
+        ValueError: two modules give the same key.
+    """
     messages: dict[str, str] = {}
-    for module in iter_modules(__path__):
-        part = getattr(import_module(f"{__name__}.{module.name}"), kind, {})
+    for module in _modules():
+        part = _part(module, kind)
         repeated = messages.keys() & part.keys()
         if repeated:
-            raise ValueError(f"{module.name}.{kind} repeats {', '.join(sorted(repeated))}; keep one of them.")
+            raise ValueError(f"{module}.{kind} repeats {', '.join(sorted(repeated))}; keep one of them.")
         messages |= part
     return messages
+
+
+@cache
+def find(kind: str, key: str) -> str | None:
+    """Return one message, or ``None``; reads no more of the catalogue than it takes to find it."""
+    for module in _likely_first(kind, key):
+        part = _part(module, kind)
+        if key in part:
+            return part[key]
+    return None
+
+
+_read: dict[str, object] = {}
+"""The modules read so far, by name."""
+
+
+@cache
+def _modules() -> tuple[str, ...]:
+    return tuple(module.name for module in iter_modules(__path__))
+
+
+def _part(module: str, kind: str) -> dict[str, str]:
+    if module not in _read:
+        _read[module] = import_module(f"{__name__}.{module}")
+    found: dict[str, str] = getattr(_read[module], kind, {})
+    return found
+
+
+def _likely_first(kind: str, key: str) -> Iterator[str]:
+    """Yield modules: the one a key most likely stands in, those read already, then the rest."""
+    likely = ["common"] if kind == "TERMS" else []
+    rule = re.match(r"(?:Clarification )?(\d+)\.", key) if kind == "PROVISIONS" else None
+    if rule:
+        likely = [name for name in _modules() if name.startswith(f"rule_{int(rule[1]):02d}")]
+    yield from dict.fromkeys([*likely, *_read, *_modules()])
