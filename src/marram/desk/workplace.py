@@ -82,6 +82,7 @@ def show(
             "version": __version__,
             "here": here,
             "map_state": map_state,
+            "status": status,
             **context,
         },
         status_code=status,

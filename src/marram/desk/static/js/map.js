@@ -72,6 +72,7 @@ export function startMap() {
     map.fitBounds(bounds, { paddingTopLeft: [6, 6], paddingBottomRight: [6, 56], animate: false });
   }
 
+  window.marramMap = map; // for whoever looks from outside, such as the tests
   window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
   return { sync };
 }

@@ -1,0 +1,71 @@
+"""Every page by the rules of axe, bundled with the test tool: nothing serious or critical."""
+
+import re
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, expect
+
+from tests.desk.places import Ground
+
+pytestmark = pytest.mark.browser
+
+FORBIDDEN = {"serious", "critical"}
+WIDTHS = [390, 1280]
+
+
+def pages(ground: Ground) -> dict[str, str]:
+    burn = f"hole=9&ball={ground.in_the_burn()}"
+    case = f"{burn}&what=ball_in_penalty_area"
+    done = f"{case}&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    return {
+        "the course": "/",
+        "a hole": "/ball?hole=9",
+        "the ball placed": f"/ball?{burn}",
+        "in doubt": f"/ball?hole=9&ball={ground.in_the_burn(0)}",
+        "the list": f"/what?{burn}",
+        "nothing found": "/what?q=zeppelin",
+        "a question": f"/case?{case}",
+        "an answer again": f"/case?{done}&ask=found_in_penalty_area",
+        "a number": "/case?what=ball_found_in_time&ask=search_minutes",
+        "a ruling": f"/case?{done}",
+        "a ruling drawn": f"/case?{done}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}",
+        "the conditions": "/settings",
+        "a fault": "/case?what=nonsense",
+    }
+
+
+@pytest.mark.parametrize("width", WIDTHS)
+def test_no_page_has_a_serious_finding(chromium: Browser, address: str, ground: Ground, width: int) -> None:
+    """axe finds nothing serious or critical on any page, opened folds included."""
+    context = chromium.new_context(viewport={"width": width, "height": 850}, base_url=address)
+    page = context.new_page()
+    for name, path in pages(ground).items():
+        page.goto(path)
+        if page.locator("#map").count():
+            expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+        page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
+        found = Axe().run(page).response["violations"]
+        grave = [
+            (one["id"], one["nodes"][0]["html"][:160], one["nodes"][0]["failureSummary"][:300])
+            for one in found
+            if one["impact"] in FORBIDDEN
+        ]
+        assert not grave, (name, grave)
+    context.close()
+
+
+def test_each_page_has_one_main_heading_and_a_title_of_its_own(
+    chromium: Browser, address: str, ground: Ground
+) -> None:
+    """A screen reader can tell the pages apart by title, and finds one first heading on each."""
+    context = chromium.new_context(base_url=address)
+    page = context.new_page()
+    titles = {}
+    for name, path in pages(ground).items():
+        page.goto(path)
+        assert page.locator("h1").count() == 1, name
+        titles[name] = page.title()
+        assert re.match(r".+ · marram$", titles[name]), titles[name]
+    assert titles["a hole"] != titles["the list"] != titles["a question"] != titles["a ruling"]
+    context.close()
