@@ -58,14 +58,14 @@ def test_a_spreadsheet_s_byte_order_mark_is_no_obstacle(tmp_path) -> None:
     [
         ("lon,lat\n3,51\n", "has no column longitude and latitude"),
         ("longitude,latitude\n3,x\n", "line 2: 'x' is not a number"),
-        ("longitude,latitude\n3,\n", "line 2: '' is not a number"),
+        ("longitude,latitude\n3,\n", "line 2: a number is missing"),
         ("longitude,latitude\n3,nan\n", "line 2: 'nan' is not a number"),
         ("longitude,latitude\n3,91\n", "line 2: 91 is not between -90 and 90"),
         ("longitude,latitude,accuracy\n3,51,-1\n", "line 2: an accuracy of -1 m is none"),
         ("<gpx><wpt lat='51' lon='3'>", "not well-formed XML"),
         ("<!DOCTYPE gpx [<!ENTITY a 'b'>]><gpx/>", "declares a document type"),
         ("<osm/>", "begins with <osm>, not <gpx>"),
-        ("<gpx><wpt lat='51'/></gpx>", "point 1: None is not a number"),
+        ("<gpx><wpt lat='51'/></gpx>", "point 1: a number is missing"),
         ("<gpx><wpt lat='51' lon='3'/><wpt lat='51' lon='3'><time>noon</time></wpt></gpx>", "point 2: "),
     ],
 )

@@ -125,8 +125,10 @@ def _metres(text: str | None) -> float:
 
 
 def _number(text: str | None) -> float:
+    if not text:
+        raise ValueError("a number is missing.")
     try:
-        value = float(text or "")
+        value = float(text)
     except ValueError:
         raise ValueError(f"{text!r} is not a number.") from None
     if not math.isfinite(value):
