@@ -52,6 +52,8 @@ class Reference(Enum):
     """E-5: the estimated ball reference point and the fairway reference point."""
     DROPPING_ZONE = "dropping_zone"
     PROVISIONAL_BALL = "provisional_ball"
+    OPPOSITE_EDGE = "opposite_edge"
+    """B-2: the point across the penalty area as far from the hole as where the ball last crossed its edge."""
 
 
 class Limit(Enum):

@@ -108,16 +108,24 @@ def marker_certified_wrong_score(_case: Case) -> Judgement:
 @provision("3.3b(4)")
 def card_handicap_wrong(case: Case) -> Ruling:
     """Until 2022 the player answered for the handicap on the card; since 2023 the Committee does."""
-    if case.played_since(EDITION_2023):
-        return free("3.3b(4)").note("committee_works_out_handicap")
+    if not case.played_since(EDITION_2023):
+        return player_answers_for_handicap(case, "3.3b(4)")
+    if case.local_rule("L-2"):
+        return player_answers_for_handicap(case, "L-2")
+    return free("3.3b(4)").note("committee_works_out_handicap")
+
+
+@provision("3.3b(4)")
+def player_answers_for_handicap(case: Case, citation: str) -> Ruling:
+    """No handicap, or one that is too high and matters, is out of the net competition; too low stands."""
     shown = case[handicap_shown]
     if shown is HandicapShown.NONE:
-        return out("3.3b(4)").note("out_of_net_competition_only")
+        return out(citation).note("out_of_net_competition_only")
     if shown is HandicapShown.TOO_HIGH and case[card_strokes_affected]:
-        return out("3.3b(4)").note("out_of_net_competition_only")
+        return out(citation).note("out_of_net_competition_only")
     if shown is HandicapShown.TOO_LOW:
-        return free("3.3b(4)").note("lower_handicap_stands")
-    return free("3.3b(4)")
+        return free(citation).note("lower_handicap_stands")
+    return free(citation)
 
 
 @provision("3.3c")

@@ -21,6 +21,7 @@ from marram.rules.facts.equipment import (
     medical_use_accepted,
     stroke_at_ball_counted,
 )
+from marram.rules.facts.local_equipment import approved_book_only
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -110,7 +111,7 @@ def damaged_ball_changed_wrongly(case: Case) -> Ruling:
 def equipment_used(case: Case) -> Ruling:
     """Equipment may help, but not replace a skill or judgement that the game asks for."""
     if case.is_one_of(equipment_use, *_ALLOWED):
-        return free("4.3a")
+        return allowed_unless_forbidden_by_local_rule(case)
     use = case[equipment_use]
     if use is Equipment.DISTANCE_OR_DIRECTION:
         return distance_device(case)
@@ -119,6 +120,14 @@ def equipment_used(case: Case) -> Ruling:
     if use is Equipment.MEDICAL:
         return medical_equipment(case)
     return equipment_breach(case, "4.3a")
+
+
+@provision("4.3a")
+def allowed_unless_forbidden_by_local_rule(case: Case) -> Ruling:
+    """Sound and video that have nothing to do with the competition may be forbidden by Local Rule."""
+    if case.is_one_of(equipment_use, Equipment.AUDIO_UNRELATED) and case.local_rule("G-8"):
+        return equipment_breach(case, "G-8")
+    return free("4.3a")
 
 
 @provision("4.3a(1)")
@@ -131,8 +140,10 @@ def distance_device(case: Case) -> Ruling:
 
 @provision("Clarification 4.3a/1")
 def green_map(case: Case) -> Ruling:
-    """Putting-green reading material is limited in size and scale."""
+    """Putting-green reading material is limited in size and scale, and further by Local Rule."""
     if case[green_map_within_limits]:
+        if case.local_rule("G-11") and not case[approved_book_only]:
+            return equipment_breach(case, "G-11")
         return free("Clarification 4.3a/1")
     return equipment_breach(case, "4.3a").under("Clarification 4.3a/1")
 

@@ -18,6 +18,11 @@ from marram.rules.facts.practice import (
     struck,
     when_practised,
 )
+from marram.rules.local_rules.area_i import (
+    forbidden_at_last_green,
+    practice_allowed_before_stroke_play,
+    practised_before_match,
+)
 from marram.rules.ruling import NotCovered, Ruling
 
 
@@ -25,7 +30,7 @@ from marram.rules.ruling import NotCovered, Ruling
 def practised_before_round(case: Case) -> Ruling:
     """Before a match practice on the course is free; on a day of stroke play it is restricted."""
     if case.match_play:
-        return free("5.2a").note("look_for_practice_local_rule")
+        return practised_before_match(case)
     return practised_before_stroke_play(case)
 
 
@@ -34,10 +39,12 @@ def practised_before_stroke_play(case: Case) -> Ruling:
     """Practice on the course before the day's last round ends: general penalty, then disqualification."""
     what = case[practised_before]
     if what is PracticeBefore.EXEMPT or case[day_of_play_over]:
-        return free("5.2b").note("look_for_practice_local_rule")
+        return free("5.2b")
+    if practice_allowed_before_stroke_play(case):
+        return free("I-1.2").under("5.2b")
     if case[practice_breach_again]:
         return out("5.2b")
-    ruling = in_breach("5.2b").note("on_first_hole", "look_for_practice_local_rule")
+    ruling = in_breach("5.2b").note("on_first_hole")
     return ruling.under("Clarification 5.2b/3") if _tested_since_2023(case, what) else ruling
 
 
@@ -64,9 +71,11 @@ def practised_between_holes(case: Case) -> Ruling | NotCovered:
     """Between holes: putts and chips near the green just played or the next tee, never from a bunker."""
     if not case[putt_or_chip_nearby] or case[practised_from_bunker]:
         return in_breach("5.5b").note("on_next_hole")
+    if forbidden_at_last_green(case):
+        return in_breach("I-2").under("5.5b").note("on_next_hole")
     if case[practice_delayed_play]:
         return NotCovered("rule_on_delay", "5.5b")
-    return free("5.5b").note("look_for_local_rule_i_2")
+    return free("5.5b")
 
 
 @provision("5.5c")

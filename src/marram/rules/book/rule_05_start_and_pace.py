@@ -17,6 +17,7 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
+from marram.rules.local_rules.area_k import timed_by_policy
 from marram.rules.ruling import (
     Action,
     Judgement,
@@ -81,6 +82,8 @@ def delay_penalty(case: Case, breach: BreachNumber) -> Ruling:
 @provision("5.6b(1)")
 def stroke_took_long(case: Case) -> Ruling | Judgement | NotCovered:
     """A stroke should take no more than 40 seconds; the Rule recommends, a policy or Rule 5.6a penalises."""
+    if case.local_rule("K-2"):
+        return timed_by_policy(case)
     if case[time_limit_in_policy]:
         return NotCovered("apply_pace_policy", "5.6b(3)")
     if case.at_most(seconds_for_stroke, 40):

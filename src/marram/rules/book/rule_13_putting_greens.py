@@ -21,6 +21,7 @@ from marram.rules.facts.green import (
     wrong_green_interference,
 )
 from marram.rules.facts.wrong_place import SeriousBreach, serious_breach
+from marram.rules.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,
@@ -73,6 +74,8 @@ def green_tested(case: Case) -> Ruling:
         return no_penalty("13.1e").next(Action.PLAY_ON)
     if case.is_one_of(tested_green, TestedGreen.ANY_OTHER):
         return general_penalty("13.1e").next(Action.PLAY_ON)
+    if case.is_one_of(tested_green, TestedGreen.JUST_COMPLETED) and case.local_rule("I-2"):
+        return general_penalty("I-2").next(Action.PLAY_ON).note("on_next_hole")
     return no_penalty("13.1e Exception").next(Action.PLAY_ON)
 
 
@@ -81,7 +84,12 @@ def wrong_green(case: Case) -> Ruling | Judgement:
     """With interference by a wrong green, free relief must be taken."""
     how = case[wrong_green_interference]
     if how is WrongGreenInterference.NONE:
+        how = fringe_of_wrong_green(case)
+    if how is WrongGreenInterference.NONE:
         return no_penalty("13.1f").play_as_it_lies()
+    taken_out = green_taken_out(case)
+    if taken_out is not None:
+        return taken_out
     if how is WrongGreenInterference.STANCE_ONLY and case.local_rule("D-3"):
         return no_penalty("D-3").play_as_it_lies()
     if how is not WrongGreenInterference.BALL_ON_IT and case[unreasonable_choice]:
@@ -92,20 +100,21 @@ def wrong_green(case: Case) -> Ruling | Judgement:
 
 
 @provision("13.1f(2)")
-def wrong_green_relief(_case: Case) -> Ruling:
+def wrong_green_relief(case: Case) -> Ruling:
     """Drop within one club-length of the nearest point of complete relief, in the area where the ball lay."""
     option = free(
         "13.1f(2)",
         Reference.NEAREST_POINT,
         (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE, Limit.COMPLETE_RELIEF),
     )
-    return (
+    ruling = (
         no_penalty("13.1f(2)")
         .with_options(option, may_play_as_it_lies=False)
         .next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("nearest_point_in_same_area")
         .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )
+    return clear_of_fringe(case, ruling)
 
 
 @provision("14.7a")

@@ -5,6 +5,7 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import provision
 from marram.rules.facts.penalty_area import Colour, first_penalty_area_colour, penalty_area_colour
+from marram.rules.local_rules.area_b import opposite_side_relief
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 
 _OUTSIDE = (Limit.OUTSIDE_PENALTY_AREA,)
@@ -13,7 +14,10 @@ _OUTSIDE = (Limit.OUTSIDE_PENALTY_AREA,)
 @provision("17.1d")
 def penalty_area_relief(case: Case) -> tuple[ReliefOption, ...]:
     """For one stroke: stroke and distance, back on the line or, from a red penalty area, lateral relief."""
-    return (stroke_and_distance("17.1d(1)"), *outside_penalty_area(case))
+    options = (stroke_and_distance("17.1d(1)"), *outside_penalty_area(case))
+    if case[penalty_area_colour] is Colour.RED:
+        return (*options, *opposite_side_relief(case))
+    return options
 
 
 def outside_penalty_area(

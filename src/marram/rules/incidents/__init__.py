@@ -30,6 +30,7 @@ THEMES: tuple[str, ...] = (
     "unplayable",
     "committee",
     "forms",
+    "local_rules_conduct",
     "disability",
 )
 """The themes in the order they are listed; each is a module of this package with a tuple ``INCIDENTS``."""

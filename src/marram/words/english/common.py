@@ -77,6 +77,7 @@ TERMS: dict[str, str] = {
     "Reference.TWO_POINTS": "the estimated spot of the ball and the nearest fairway point that is not nearer the hole",
     "Reference.DROPPING_ZONE": "the dropping zone",
     "Reference.PROVISIONAL_BALL": "where the provisional ball lies",
+    "Reference.OPPOSITE_EDGE": "the point on the opposite edge of the penalty area as far from the hole as where the ball last crossed its edge",
     "Limit.NOT_NEARER": "not nearer the hole than the reference point",
     "Limit.NOT_NEARER_THAN_CROSSING_POINT": "not nearer the hole than where the ball last crossed the edge",
     "Limit.NOT_NEARER_THAN_BALL": "not nearer the hole than the spot of the original ball",

@@ -44,8 +44,6 @@ NOTES: dict[str, str] = {
     "delay_others_waiting": "Were other players kept waiting, or did the group fall behind?",
     "delay_reason": "Was there a reason: wind, an approaching group, a ruling, an injury?",
     "delay_40_is_recommendation": "40 seconds is a recommendation; going beyond it is not in itself a breach.",
-    "look_for_practice_local_rule": "A Local Rule (I-1) may allow, limit or forbid practice; look at the notice to players.",
-    "look_for_local_rule_i_2": "A Local Rule (I-2) may forbid practice near the green just completed; look at the notice to players.",
     "not_a_practice_stroke": "It was no practice stroke.",
     "on_next_hole": "The penalty counts on the next hole.",
     "on_next_hole_if_between": "If it happened between two holes, the penalty counts on the next hole.",

@@ -1,0 +1,91 @@
+"""Facts about Local Rules on clubs, balls, transport, shoes and devices (area G)."""
+
+from enum import Enum
+
+from marram.rules.engine.fact import DecidedBy, choice, yes_no
+
+
+class LimitedClub(Enum):
+    """What a Local Rule holds against a club."""
+
+    DRIVER_NOT_LISTED = "driver_not_listed"
+    OLD_GROOVES = "old_grooves"
+    TOO_LONG = "too_long"
+
+
+class LimitedBall(Enum):
+    """What a Local Rule holds against a ball."""
+
+    NOT_LISTED = "not_listed"
+    OTHER_MODEL = "other_model"
+
+
+class BreachWhen(Enum):
+    """When something that a Local Rule penalises hole by hole happened."""
+
+    ONE_HOLE = "one_hole"
+    BETWEEN_HOLES = "between_holes"
+    SEVERAL_HOLES = "several_holes"
+
+
+limited_club = choice(
+    "limited_club",
+    "What does the Local Rule hold against the club?",
+    {
+        LimitedClub.DRIVER_NOT_LISTED: "a driver whose head is not on the List of Conforming Driver Heads",
+        LimitedClub.OLD_GROOVES: "grooves or punch marks that do not meet the specifications of 1 January 2010",
+        LimitedClub.TOO_LONG: "it is longer than 46 inches (1.168 m), and not a putter",
+    },
+    help="Look the club up in the lists of the governing bodies; measure as the Equipment Rules say.",
+    source="G-1, G-2, G-10",
+    decided_by=DecidedBy.COMMITTEE,
+)
+driver_made_before_1999 = yes_no(
+    "driver_made_before_1999",
+    "Was the driver head made before 1999?",
+    help="Such heads are exempt from the list.",
+    source="G-1",
+    decided_by=DecidedBy.COMMITTEE,
+)
+limited_ball = choice(
+    "limited_ball",
+    "What does the Local Rule hold against the ball?",
+    {
+        LimitedBall.NOT_LISTED: "it is not on the List of Conforming Golf Balls",
+        LimitedBall.OTHER_MODEL: "it is listed, but of another brand or model than the player began the round with",
+    },
+    help="Each entry of the list is a ball of its own: another colour is another ball.",
+    source="G-3, G-4",
+    decided_by=DecidedBy.COMMITTEE,
+)
+breach_when = choice(
+    "breach_when",
+    "When did it happen?",
+    {
+        BreachWhen.ONE_HOLE: "during the play of one hole",
+        BreachWhen.BETWEEN_HOLES: "between two holes",
+        BreachWhen.SEVERAL_HOLES: "during the play of several holes",
+    },
+    help="Count every hole on which it happened.",
+    source="G-4, G-6, H-1",
+)
+ride_allowed = yes_no(
+    "ride_allowed",
+    "Did the Committee allow the ride, before or afterwards, or was it because of stroke and distance?",
+    help="Going back to play again, or forward after it, is always allowed. Since 2026 the Committee may also excuse a ride taken in good faith.",
+    source="G-6",
+    decided_by=DecidedBy.COMMITTEE,
+)
+shoes_barred = yes_no(
+    "shoes_barred",
+    "Was a stroke made in shoes of a kind that the Local Rule bars?",
+    help="Such as metal or traditionally designed spikes; read which kinds it names.",
+    source="G-7",
+)
+approved_book_only = yes_no(
+    "approved_book_only",
+    "Was it the yardage book approved for the competition, with no notes but those allowed?",
+    help="Allowed: hand-written notes from the player's or caddie's own experience, or from watching balls roll.",
+    source="G-11",
+    decided_by=DecidedBy.COMMITTEE,
+)
