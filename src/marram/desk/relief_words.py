@@ -19,6 +19,7 @@ MISSING = {
     Place.FAIRWAY: "The map has no fairway for this hole: find the fairway point on the ground.",
     Place.DROPPING_ZONE: "Which dropping zone is not known to the map: the Committee's notice names it.",
     Place.CONDITION: "Say which condition relief is taken from.",
+    Place.OPPOSITE_EDGE: "The map does not draw this: find the point across the penalty area that is as far from the hole.",
     Place.HANDEDNESS: "Say whether the player swings right-handed or left-handed.",
 }
 

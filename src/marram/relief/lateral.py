@@ -9,8 +9,11 @@ from marram.rules.relief_option import Reference, ReliefOption
 def lateral(situation: Situation, option: ReliefOption) -> Answer:
     """Draw lateral relief from the crossing point of a penalty area or from the spot of the ball.
 
-    The number of club-lengths is the option's (2; 4 with a wheeled mobility device, Rule 25.4m).
+    The number of club-lengths is the option's (2; 4 with a wheeled mobility device, Rule 25.4m). Relief on the
+    opposite side (Model Local Rule B-2) is not drawn: its reference point is found on the ground.
     """
+    if option.reference is Reference.OPPOSITE_EDGE:
+        return NeedsPlace(option, (Place.OPPOSITE_EDGE,))
     if option.reference is Reference.CROSSING_POINT:
         if situation.entry is None:
             return NeedsPlace(option, (Place.CROSSING_POINT,))

@@ -41,6 +41,8 @@ class Place(Enum):
     """Which dropping zone."""
     PROVISIONAL_BALL = "provisional_ball"
     """Where the provisional ball lies."""
+    OPPOSITE_EDGE = "opposite_edge"
+    """The point across the penalty area as far from the hole as where the ball last crossed its edge (B-2)."""
 
 
 class Why(Enum):
