@@ -4,11 +4,14 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.cause import actions_reasonable, stroke_was_made
 from marram.rules.facts.conditions_affecting import (
+    Alteration,
     Preparing,
+    alteration,
     grounded_lightly,
     least_intrusive_course,
     natural_object_returned,
     preparing_how,
+    was_damage_on_green,
 )
 
 _REASONABLE = {
@@ -34,5 +37,19 @@ def allowed_in_preparing(case: Case) -> str:
         return "8.1b(7)"
     if case.is_one_of(preparing_how, Preparing.BACKSWING):
         return "8.1b(7)" if case[stroke_was_made] else ""
+    return ""
+
+
+@provision("8.1b(11)")
+def allowed_in_testing(case: Case) -> str:
+    """A natural object may be moved to see whether it is loose, and goes back if it is not."""
     tested = case.is_one_of(preparing_how, Preparing.TESTING_WHETHER_LOOSE)
     return "8.1b(11)" if tested and case[natural_object_returned] else ""
+
+
+@provision("8.1b(10)")
+def allowed_on_green(case: Case) -> bool:
+    """On the green sand and loose soil may be removed and damage repaired, but dew and frost stay."""
+    if case.is_one_of(alteration, Alteration.SAND_OR_SOIL):
+        return True
+    return case.is_one_of(alteration, Alteration.SURFACE) and case[was_damage_on_green]

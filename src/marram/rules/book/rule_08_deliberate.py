@@ -35,9 +35,11 @@ def anothers_conditions_altered(case: Case) -> Ruling:
 
 @provision("8.1a")
 def excused_act(case: Case, rule: str) -> Ruling | None:
-    """No breach: nothing of the kind done on purpose, care for the course, or put right before the stroke."""
+    """No breach: no such act, one that Rule 8.1b or 8.1d allows, care for the course, or put right in time."""
     if case.is_one_of(deliberate_act, DeliberateAct.NONE_OF_THESE):
         return no_penalty(rule).next(Action.PLAY_ON)
+    if case.is_one_of(deliberate_act, DeliberateAct.ALLOWED_BY_RULE_8):
+        return no_penalty("8.1b").under(rule).next(Action.PLAY_ON)
     if case.is_one_of(purpose_of_act, Purpose.CARE_FOR_COURSE):
         return no_penalty(f"{rule} Exception").next(Action.PLAY_ON)
     if case.is_one_of(deliberate_act, DeliberateAct.MOVED_FIXED_OBJECT) and case[original_object_back]:

@@ -1,10 +1,15 @@
 """Rule 8.1a: actions that improve the conditions affecting the player's stroke."""
 
-from marram.rules.book.rule_08_allowed import allowed_in_preparing
+from marram.rules.book.rule_08_allowed import (
+    allowed_in_preparing,
+    allowed_in_testing,
+    allowed_on_green,
+)
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_restoring import restored_by_original_object, restored_by_removing_object
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions_affecting import (
     Alteration,
     AlteredPlace,
@@ -17,7 +22,6 @@ from marram.rules.facts.conditions_affecting import (
     original_object_back,
     placed_object_removed,
     preparing_how,
-    was_damage_on_green,
 )
 from marram.rules.ruling import Ruling, no_penalty
 
@@ -41,11 +45,21 @@ def fixed_object_moved(case: Case) -> Ruling:
     if not case[conditions_improved]:
         return nothing_gained(case)
     if case.is_one_of(fixed_object, FixedObject.GROWING_OR_ATTACHED):
-        if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
-            return allowed_under(case, "8.1b(8)")
-        allowed_by = allowed_in_preparing(case)
-        if allowed_by:
-            return allowed_under(case, allowed_by)
+        return growing_object_moved(case)
+    if case[original_object_back]:
+        return restored_by_original_object(case)
+    allowed_by = allowed_in_preparing(case)
+    return allowed_under(case, allowed_by) if allowed_by else breach(case, "8.1a(1)")
+
+
+@provision("8.1a(1)")
+def growing_object_moved(case: Case) -> Ruling:
+    """What grows or is attached may also give way in the teeing area, and to see whether it is loose."""
+    if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
+        return allowed_under(case, "8.1b(8)")
+    allowed_by = allowed_in_preparing(case) or allowed_in_testing(case)
+    if allowed_by:
+        return allowed_under(case, allowed_by)
     if case[original_object_back]:
         return restored_by_original_object(case)
     return breach(case, "8.1a(1)")
@@ -64,29 +78,28 @@ def object_put_in_position(case: Case) -> Ruling:
 @provision("8.1a")
 def ground_altered(case: Case) -> Ruling:
     """The surface, sand, soil, dew, frost and water stay as they are; restoring them undoes nothing."""
+    if case.is_one_of(altered_place, AlteredPlace.BUNKER) and touched_sand_by_ball_or_in_backswing(case):
+        return sand_touched_in_bunker(case)
     if not case[conditions_improved]:
         return nothing_gained(case)
     if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
         return allowed_under(case, "8.1b(8)")
     if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and allowed_on_green(case):
         return allowed_under(case, "8.1b(10)")
-    if case.is_one_of(altered_place, AlteredPlace.BUNKER):
-        if case.is_one_of(preparing_how, *_BREACH_IN_BUNKER):
-            return sand_touched_in_bunker(case)
-        if case.is_one_of(preparing_how, Preparing.BUNKER_CARE_AFTER_PLAY):
-            return allowed_under(case, "8.1b(9)")
-    allowed_by = allowed_in_preparing(case)
+    if case.is_one_of(altered_place, AlteredPlace.BUNKER) and case.is_one_of(
+        preparing_how, Preparing.BUNKER_CARE_AFTER_PLAY
+    ):
+        return allowed_under(case, "8.1b(9)")
+    allowed_by = allowed_in_preparing(case) or allowed_in_testing(case)
     if allowed_by:
         return allowed_under(case, allowed_by)
     return breach(case, _OF_ALTERATION[case[alteration]], "8.1c")
 
 
-@provision("8.1b(10)")
-def allowed_on_green(case: Case) -> bool:
-    """On the green sand and loose soil may be removed and damage repaired, but dew and frost stay."""
-    if case.is_one_of(alteration, Alteration.SAND_OR_SOIL):
-        return True
-    return case.is_one_of(alteration, Alteration.SURFACE) and case[was_damage_on_green]
+@provision("12.2b(1)")
+def touched_sand_by_ball_or_in_backswing(case: Case) -> bool:
+    """Grounding the club or touching sand in the backswing breaks Rule 12 only with the ball in the bunker."""
+    return case.is_one_of(preparing_how, *_BREACH_IN_BUNKER) and case.is_one_of(area_of_ball, Area.BUNKER)
 
 
 @provision("12.2b(1)")

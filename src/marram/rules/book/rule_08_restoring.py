@@ -1,6 +1,7 @@
 """Rules 8.1c and 8.1d: restoring conditions that were improved, or worsened after the ball came to rest."""
 
 from marram.rules.book.relief_options import free
+from marram.rules.book.rule_08_allowed import allowed_on_green
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -11,7 +12,6 @@ from marram.rules.facts.conditions_affecting import (
     conditions_improved,
     easily_restored,
     improved_what_was_worsened,
-    was_damage_on_green,
     worsened_after_rest,
     worsened_by,
 )
@@ -78,6 +78,6 @@ def not_to_be_improved(case: Case) -> Ruling:
         )
     if not case[conditions_improved]:
         return no_penalty("8.1d(2)").play_as_it_lies()
-    if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and case[was_damage_on_green]:
-        return no_penalty("13.1c(2)").under("8.1d(2)").play_as_it_lies()
+    if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and allowed_on_green(case):
+        return no_penalty("8.1b(10)").under("8.1d(2)").play_as_it_lies()
     return breach(case, "8.1a", "8.1d(2)")

@@ -67,6 +67,8 @@ class DeliberateAct(Enum):
     MOVED_FIXED_OBJECT = "moved_fixed_object"
     PUT_OBJECT_IN_POSITION = "put_object_in_position"
     ALTERED_GROUND_SAND_OR_WATER = "altered_ground_sand_or_water"
+    ALLOWED_BY_RULE_8 = "allowed_by_rule_8"
+    """What Rules 8.1b and 8.1d let a player do, whomever it helps."""
     NONE_OF_THESE = "none_of_these"
 
 
@@ -156,7 +158,7 @@ altered_place = choice(
         AlteredPlace.BUNKER: "in a bunker",
         AlteredPlace.ELSEWHERE: "elsewhere on or off the course",
     },
-    help="The place where the ground was altered, not where the ball lies.",
+    help="The place of the change, not of the ball; for something growing, where it is rooted.",
     source="8.1b",
 )
 was_damage_on_green = yes_no(
@@ -185,7 +187,7 @@ worsened_after_rest = yes_no(
 improved_what_was_worsened = yes_no(
     "improved_what_was_worsened",
     "Has the player already put the conditions right?",
-    help="Taking away loose impediments or movable obstructions does not count: Rule 15 allows that.",
+    help="Loose impediments and movable obstructions taken away, or the player's own moved object put back, do not count.",
     source="8.1d(2)",
 )
 easily_restored = yes_no(
@@ -201,6 +203,7 @@ deliberate_act = choice(
         DeliberateAct.MOVED_FIXED_OBJECT: "something growing, attached or fixed was moved, bent or broken",
         DeliberateAct.PUT_OBJECT_IN_POSITION: "a loose impediment or movable obstruction was put in position",
         DeliberateAct.ALTERED_GROUND_SAND_OR_WATER: "the ground, sand, soil, dew, frost or water was altered",
+        DeliberateAct.ALLOWED_BY_RULE_8: "only what 8.1b or 8.1d allows: damage or sand on the green put right, worsened conditions restored",
         DeliberateAct.NONE_OF_THESE: "none of these, or nothing on purpose",
     },
     help="These Rules speak of deliberate acts only.",
