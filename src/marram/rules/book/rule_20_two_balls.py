@@ -1,5 +1,6 @@
 """Rules 20.1b(4) and 20.1c(3)-(4): playing two balls when uncertain."""
 
+from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -46,7 +47,7 @@ def which_score_counts(case: Case) -> Ruling:
         return _with_its_penalty("chosen_ball_counts")
     if case[other_ball] is BallResult.NOT_ALLOWED:
         return _with_its_penalty("other_ball_counts")
-    return out("14.7b").under("20.1c(4)")
+    return disqualified_or_without_score(case, "14.7b").under("20.1c(4)")
 
 
 def _with_its_penalty(note: str) -> Ruling:
