@@ -2,6 +2,7 @@
 
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, out
+from marram.rules.book.rule_09_others import moved_by_opponent
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -114,6 +115,7 @@ def three_ball_out_of_turn(case: Case) -> Ruling:
 
 
 @provision("21.4c")
-def three_ball_moved_by_opponent(_case: Case) -> Ruling:
-    """In Three-Ball an opponent who moves the ball gets a stroke in the own match with the player only."""
-    return no_penalty("21.4c").replace_ball().note("stroke_in_that_match_only")
+def three_ball_moved_by_opponent(case: Case) -> Ruling:
+    """In Three-Ball an opponent's stroke for moving the ball counts in the match with its owner only."""
+    ruling = moved_by_opponent(case).under("21.4c")
+    return ruling.note("stroke_in_that_match_only") if ruling.penalties else ruling

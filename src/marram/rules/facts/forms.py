@@ -89,7 +89,7 @@ class TeamAdvice(Enum):
 
 strokes_over_target = number(
     "strokes_over_target",
-    "How many strokes over the fixed target score was the hole? (Below it: a negative number.)",
+    "By how many strokes was the hole over the fixed target score (under it: a negative number)?",
     help="Strokes made and penalty strokes, less handicap strokes, minus the target (par unless set otherwise).",
     source="21.1b(1)",
     unit="strokes",
