@@ -1,5 +1,7 @@
 """Rule 23: Four-Ball."""
 
+from dataclasses import replace
+
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
@@ -76,14 +78,16 @@ def no_partner_completed(case: Case) -> Ruling:
 @provision("23.2b")
 def four_ball_card(case: Case) -> Ruling:
     """One card; each score that counts is identified to the partner who made it."""
+    if case.match_play:
+        return free("3.3b").note("no_scorecard_in_match_play")
     fault = case[side_card]
     if fault is SideCard.NOT_IDENTIFIED:
         return out("23.2b(2)", Who.SIDE)
     if fault is SideCard.OTHER_SCORE_WRONG:
         return free("23.2b(2)").note("only_counting_score_matters")
-    if case.match_play:
-        return free("3.3b").note("no_scorecard_in_match_play")
-    return score_too_low(case).under("23.2b(2)")
+    ruling = score_too_low(case).under("23.2b(2)")
+    on_side = tuple(replace(penalty, who=Who.SIDE) for penalty in ruling.penalties)
+    return replace(ruling, penalties=on_side)
 
 
 @provision("23.4")
@@ -119,9 +123,9 @@ def falls_on_both(case: Case) -> bool:
 
 
 @provision("23.9b")
-def four_ball_disqualified(_case: Case) -> NotCovered:
+def four_ball_disqualified(case: Case) -> NotCovered:
     """Whether a disqualification falls on the side or only on the partner for the hole goes by a list."""
-    return NotCovered("look_up_list_of_rules", "23.9b")
+    return NotCovered("look_up_list_of_rules", "23.9b" if case.played_since(EDITION_2023) else "23.8b")
 
 
 @provision("23.6")
@@ -136,7 +140,7 @@ def played_on_after_concession(case: Case) -> Ruling:
 def partner_stood_behind(case: Case) -> Ruling | NotCovered:
     """Partners do not stand behind each other's ball on the line to learn something for their next stroke."""
     if not case.played_since(EDITION_2023):
-        return NotCovered("partner_behind_in_2019", "23.8")
+        return NotCovered("partner_behind_in_2019", "10.2b(4)")
     citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
     if case[stood_to_learn_line]:
         return in_breach(citation)

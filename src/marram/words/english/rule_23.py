@@ -17,6 +17,7 @@ PROVISIONS: dict[str, str] = {
     "23.8a(1)": "Edition of 2019: a penalty normally counts only for the partner in breach.",
     "23.8a(2)": "Edition of 2019: both partners get the penalty for clubs, for a breach that helps the partner, and in a match for one that hurts an opponent.",
     "23.8a(2) Exception": "Edition of 2019: playing a wrong ball is never treated as helping the partner or hurting an opponent.",
+    "23.8b": "Edition of 2019: for some Rules one partner's disqualification is the side's; for some both partners must be in breach; for all others that partner has no score for the hole.",
     "23.9b": "For some Rules one partner's disqualification is the side's; for some both partners must be in breach; for all others that partner has no score for the hole.",
 }
 
@@ -31,6 +32,6 @@ NOTES: dict[str, str] = {
     "join_on_next_hole": "The partner joins on the next hole; until then advice and help are allowed, but no stroke.",
     "both_partners_get_it": "It falls on the side: in stroke play the partner's scores get it as well, in a match the score is adjusted once.",
     "partner_has_no_score": "The player's score stands without penalty, but the partner's score for the hole cannot count.",
-    "partner_behind_in_2019": "The edition of 2019 is not computed here; look up its Rules 10.2b and 23.5 and their clarifications.",
+    "partner_behind_in_2019": "The edition of 2019 has no such Rule for partners. Rule on it as a caddie standing behind the player (Rule 10.2b(4)), since a partner must not help in ways a caddie must not.",
     "look_up_list_of_rules": "Look up the list in this Rule: it names for which Rules the whole side is out, and for which both partners must be in breach.",
 }
