@@ -50,11 +50,11 @@ ACTIONS: dict[str, set[str]] = {
     "hole lost": {"hole_over"},
     "play the provisional ball": {"play_provisional"},
 }
-KINDS = {
+KINDS: dict[str, str | tuple[str, ...]] = {
     "stroke-and-distance": "stroke_and_distance",
     "back-on-the-line": "back_on_the_line",
     "lateral": "lateral",
-    "free relief": "free",
+    "free relief": ("free", "nearest_spot", "under_where_it_came_to_rest"),
     "continue with provisional (stroke-and-distance)": "provisional",
     "preferred lie": "preferred_lie",
 }
@@ -114,11 +114,12 @@ def assert_same_options(result: Ruling, wanted: list[dict[str, Any]]) -> None:
     left = list(result.relief)
     for option in wanted:
         kind = KINDS[option["kind"]]
+        kinds = (kind,) if isinstance(kind, str) else kind
         match = next(
             (
                 one
                 for one in left
-                if one.kind.value == kind
+                if one.kind.value in kinds
                 and one.penalty == option["penalty"]
                 and (kind == "stroke_and_distance" or one.club_lengths == option["size_club_lengths"])
             ),

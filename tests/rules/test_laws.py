@@ -80,7 +80,7 @@ def test_free_relief_carries_no_stroke(name: str, day: date) -> None:
     """An option called free costs nothing; stroke and distance always costs its stroke."""
     for ruling in rulings(name, day):
         for option in ruling.relief:
-            if option.kind is ReliefKind.FREE:
+            if option.kind in (ReliefKind.FREE, ReliefKind.NEAREST_SPOT, ReliefKind.REPLAY):
                 assert option.penalty == 0, option
             if option.kind in (
                 ReliefKind.STROKE_AND_DISTANCE,

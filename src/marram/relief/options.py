@@ -134,6 +134,8 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.DROPPING_ZONE: dropping_zone,
     ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: at_the_ball,
     ReliefKind.PROVISIONAL: provisional,
+    ReliefKind.NEAREST_SPOT: at_the_ball,
+    ReliefKind.REPLAY: stroke_and_distance,
 }
 
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {
@@ -144,7 +146,6 @@ _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]]
     Reference.ESTIMATED_SPOT: at_the_ball,
     Reference.MAXIMUM_POINT: maximum_available,
     Reference.DROPPING_ZONE: dropping_zone,
-    Reference.PREVIOUS_STROKE: stroke_and_distance,
 }
 
 

@@ -38,6 +38,8 @@ _KINDS = {
     ReliefKind.DROPPING_ZONE: "Dropping zone",
     ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: "Under where the ball came to rest",
     ReliefKind.PROVISIONAL: "Provisional ball",
+    ReliefKind.NEAREST_SPOT: "Nearest spot",
+    ReliefKind.REPLAY: "Play the stroke again",
 }
 
 _GROUND = {

@@ -19,6 +19,10 @@ class ReliefKind(Enum):
     """The spot under a ball at rest in or on something that may not be played from."""
     PROVISIONAL = "provisional"
     """Going on with the provisional ball, already played under stroke and distance."""
+    NEAREST_SPOT = "nearest_spot"
+    """Placing on the nearest spot that will do, where a ball cannot go back to its own (Rules 14.2d and e)."""
+    REPLAY = "replay"
+    """Playing again, without penalty, where a stroke that does not count was made."""
 
 
 class Reference(Enum):

@@ -129,7 +129,7 @@ def _again(
 ) -> ReliefOption:
     where = Reference.PREVIOUS_STROKE
     if case.is_one_of(why_played_again, WhyPlayedAgain.STROKE_DOES_NOT_COUNT):
-        return ReliefOption(ReliefKind.FREE, citation, where, club_lengths, limits, 0, setting)
+        return ReliefOption(ReliefKind.REPLAY, citation, where, club_lengths, limits, 0, setting)
     return ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "18.1", where, club_lengths, limits, 1, setting)
 
 

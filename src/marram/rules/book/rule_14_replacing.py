@@ -58,7 +58,7 @@ def lie_in_sand_altered(case: Case) -> Ruling:
 def lie_elsewhere_altered(case: Case) -> Ruling:
     """The ball is placed on the nearest spot with the most similar lie within one club-length."""
     option = ReliefOption(
-        ReliefKind.FREE,
+        ReliefKind.NEAREST_SPOT,
         "14.2d(2)",
         Reference.BALL,
         1,
@@ -87,7 +87,7 @@ def replaced_ball_does_not_stay(case: Case) -> Ruling:
 def place_on_nearest_spot(case: Case, area: Fact[Area], *citations: str) -> Ruling:
     """The nearest spot lies in the area of the course of the spot required, or off the green onto the fringe."""
     option = ReliefOption(
-        ReliefKind.FREE,
+        ReliefKind.NEAREST_SPOT,
         "14.2e",
         Reference.BALL,
         None,

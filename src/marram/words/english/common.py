@@ -62,6 +62,8 @@ TERMS: dict[str, str] = {
     "ReliefKind.DROPPING_ZONE": "Dropping zone",
     "ReliefKind.UNDER_WHERE_IT_CAME_TO_REST": "Relief under where the ball came to rest",
     "ReliefKind.PROVISIONAL": "Continue with the provisional ball",
+    "ReliefKind.NEAREST_SPOT": "Nearest spot",
+    "ReliefKind.REPLAY": "Play the stroke again",
     "Reference.PREVIOUS_STROKE": "where the previous stroke was made",
     "Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA": "where the last stroke from outside a penalty area was made",
     "Reference.CROSSING_POINT": "where the ball last crossed the edge of the penalty area (estimated)",
