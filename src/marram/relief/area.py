@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field, replace
 from functools import cached_property
+from math import hypot
 from typing import Protocol, Self
 
 import shapely
@@ -150,6 +151,20 @@ class ReliefArea:
             Failure(one.bound, one.limit, -margin) for margin, one in margins if margin < -TOLERANCE
         )
         return Verdict(not failures, failures, min((margin for margin, _ in margins), default=float("inf")))
+
+    @cached_property
+    def has_room(self) -> bool:
+        """Whether any place fulfils all limits.
+
+        A place a little farther from the hole than the reference point usually does, which saves the picture.
+        """
+        if self.is_spot:
+            return True
+        x, y = self.reference
+        away_x, away_y = x - self.hole[0], y - self.hole[1]
+        step = 5 * TOLERANCE / max(hypot(away_x, away_y), TOLERANCE)
+        behind = self.contains(x + step * away_x, y + step * away_y)
+        return behind.margin > TOLERANCE or not self.polygon.is_empty
 
     @cached_property
     def polygon(self) -> BaseGeometry:

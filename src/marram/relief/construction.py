@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from enum import Enum
 from math import atan2, degrees, hypot
 
+import shapely
+
 from marram.relief.outline import XY, Outline
 from marram.relief.tolerance import YARD
 
@@ -122,7 +124,7 @@ def measure(start: Role, start_at: XY, end: Role, end_at: XY) -> Measure:
 def shape_marks(role: Role, outlines: Iterable[Outline]) -> tuple[ShapeMark, ...]:
     """Return the outer rings of areas as marks."""
     return tuple(
-        ShapeMark(role, tuple((float(x), float(y)) for x, y in part.exterior.coords))
+        ShapeMark(role, tuple(map(tuple, shapely.get_coordinates(part.exterior).tolist())))
         for one in outlines
         for part in one.parts
     )

@@ -7,12 +7,12 @@ play zone (16.1f, 17.1e) all work alike; what differs is the required area of th
 from marram.relief.area import ReliefArea
 from marram.relief.around import around, limits_of
 from marram.relief.complete_relief import CompleteRelief
-from marram.relief.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
+from marram.relief.construction import LineMark, Mark, PointMark, Role, ShapeMark, measure, shape_marks
 from marram.relief.interference import FootprintOn, Interference
 from marram.relief.limits import Bounding, Inside, Outside
 from marram.relief.line_of_play import LineOfPlayOn
 from marram.relief.nearest_point import nearest_point
-from marram.relief.outline import XY, Outline
+from marram.relief.outline import XY
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
 from marram.relief.spots import on_the_spot
 from marram.rules.relief_option import ReliefOption, Setting
@@ -58,7 +58,7 @@ def interferences(situation: Situation) -> tuple[Interference, ...]:
 def domain(situation: Situation, option: ReliefOption) -> tuple[Bounding, ...]:
     """Return the required area of the course for the nearest point: the option's, and on the course."""
     assert situation.ball is not None
-    named = limits_of(situation, option, situation.ball, situation.ball_area())
+    named = limits_of(situation, option, situation.ball, situation.ball_area)
     return (*(one for one in named if isinstance(one, Inside | Outside)), *situation.ground.on_course)
 
 
@@ -75,7 +75,7 @@ def at_point(
         PointMark(Role.BALL, ball),
         LineMark(Role.SHIFT, ball, point),
         *shape_marks(Role.CONDITION, situation.conditions),
-        *shape_marks(Role.STANCE, (Outline(footprint.at(point)),)),
+        *(ShapeMark(Role.STANCE, ring) for ring in footprint.rings_at(point)),
     )
     measures = (measure(Role.BALL, ball, Role.REFERENCE, point),)
     if option.setting is Setting.PLACE or not option.club_lengths:
@@ -88,5 +88,5 @@ def at_point(
         more_limits=more,
         marks=marks,
         measures=measures,
-        reference_area=situation.ball_area(),
+        reference_area=situation.ball_area,
     )

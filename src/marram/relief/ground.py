@@ -76,14 +76,23 @@ class Ground:
     def _areal(self, features: Iterable[Feature]) -> tuple[tuple[Feature, Outline], ...]:
         """Pair features with their outlines; what is mapped as a line or a point has no area and is left out."""
         return tuple(
-            (one, self._outline(one))
+            (one, self.outline(one))
             for one in features
             if one.geometry.geom_type in {"Polygon", "MultiPolygon"}
         )
 
-    def _outline(self, feature: Feature) -> Outline:
-        # One outline per feature, so that its arrays are built once.
+    def outline(self, feature: Feature) -> Outline:
+        """Return the outline of a feature; for one of the course it is made once."""
+        if id(feature) not in self._own:
+            return Outline(feature.geometry)
         return self._outlines.setdefault(id(feature), Outline(feature.geometry))
+
+    @cached_property
+    def _own(self) -> frozenset[int]:
+        # The course keeps its features alive, so their ids stay theirs.
+        return frozenset(map(id, self.course.features)) | frozenset(
+            map(id, (*self.hole.tees, self.hole.green))
+        )
 
     @cached_property
     def _outlines(self) -> dict[int, Outline]:

@@ -8,6 +8,7 @@ one point of each part. A cut of at most :data:`~marram.relief.tolerance.ROUNDIN
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Protocol
 
 import numpy as np
@@ -25,8 +26,9 @@ Booleans = NDArray[np.bool_]
 class Prepared(Protocol):
     """An interference as far as it matters within some distance of a ball; places are relative to the ball."""
 
-    segments: Floats
-    """Segments that hold every boundary of the places without interference."""
+    @property
+    def segments(self) -> Floats:
+        """Segments that hold every boundary of the places without interference."""
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place (a row) whether no edge interferes there."""
@@ -72,15 +74,22 @@ class PreparedFootprint:
     def __init__(self, whole: FootprintOn, ball: XY, near: Sequence[Corners]) -> None:
         self._whole = whole
         self._ball = ball
-        shift = np.array((*ball, *ball))
-        self.segments: Floats = np.empty((0, 4))
+        self._near = near
         self._tables: list[_Table] = []
         if near:
-            mirrored = whole.footprint.mirrored
-            self.segments = np.concatenate([convolution(one, mirrored) for one in near]) - shift
-            edges = np.concatenate([one.edges for one in near]) - shift
+            edges = np.concatenate([one.edges for one in near]) - np.array((*ball, *ball))
             along = np.concatenate([one.along for one in near])
             self._tables = [_Table(piece, edges, along) for piece in whole.footprint.pieces]
+
+    @cached_property
+    def segments(self) -> Floats:
+        """Segments that hold every boundary of the places without interference, relative to the ball."""
+        if not self._near:
+            return np.empty((0, 4))
+        mirrored = self._whole.footprint.mirrored
+        moved = np.concatenate([convolution(one, mirrored) for one in self._near])
+        result: Floats = moved - np.array((*self._ball, *self._ball))
+        return result
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge of a condition cuts into the footprint there."""

@@ -137,7 +137,7 @@ class _Search:
 
     def _in_domain(self, place: XY) -> bool:
         x, y = place[0] + self.ball[0], place[1] + self.ball[1]
-        return all(one.margin(x, y) >= -_ON for one in self.domain)
+        return all(one.admits(x, y) for one in self.domain)
 
     def _not_nearer(self, x: Floats, y: Floats, squared: Floats) -> NDArray[np.bool_]:
         """Return whether places are not nearer the hole: |p - h|² - |h|², without the large squares."""

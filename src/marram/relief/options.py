@@ -10,7 +10,7 @@ from marram.errors import BadPlace, DateNotCovered
 from marram.relief.back_on_the_line import back_on_the_line
 from marram.relief.footprint import USUAL_STROKE_CLUB, facing, footprint
 from marram.relief.free import free
-from marram.relief.ground import ground_of
+from marram.relief.ground import Ground, ground_of
 from marram.relief.lateral import lateral
 from marram.relief.maximum import maximum_available
 from marram.relief.outline import XY, Outline
@@ -104,9 +104,9 @@ def relief_areas(
         previous=previous_xy,
         last_outside=last_outside_xy,
         estimated=estimated_xy,
-        conditions=_outlines(condition),
+        conditions=_outlines(ground, condition),
         tee_markers=tee_markers,
-        dropping_zone=_outlines(zone)[0] if zone is not None else None,
+        dropping_zone=_outlines(ground, zone)[0] if zone is not None else None,
         provisional=provisional_xy,
         dropped_at=dropped_at,
         line_of_play=ball_xy is not None and ground.area_at(ball_xy) is Area.PUTTING_GREEN,
@@ -153,7 +153,7 @@ def _with_room(answer: Answer) -> Answer:
     """Say that there is no relief where no place fulfils all limits."""
     if not isinstance(answer, Drawn):
         return answer
-    kept = tuple(area for area in answer.areas if not area.polygon.is_empty)
+    kept = tuple(area for area in answer.areas if area.has_room)
     return Drawn(answer.option, kept) if kept else NoRelief(answer.option, Why.NO_ROOM)
 
 
@@ -179,13 +179,15 @@ def _with_footprint(
     return replace(situation, footprint=made, assumed=assumed)
 
 
-def _outlines(shapes: Feature | Outline | Sequence[Feature | Outline] | None) -> tuple[Outline, ...]:
+def _outlines(
+    ground: Ground, shapes: Feature | Outline | Sequence[Feature | Outline] | None
+) -> tuple[Outline, ...]:
     if shapes is None:
         return ()
     every = [shapes] if isinstance(shapes, Feature | Outline) else list(shapes)
     made = []
     for one in every:
-        outline = Outline(one.geometry) if isinstance(one, Feature) else one
+        outline = ground.outline(one) if isinstance(one, Feature) else one
         if outline.geometry.geom_type not in {"Polygon", "MultiPolygon"}:
             name = one.ident if isinstance(one, Feature) else "the condition"
             raise BadPlace(

@@ -127,6 +127,11 @@ class Footprint:
         """Return a part drawn for play along +x, turned to the direction of play."""
         return shapely.transform(part, lambda points: points @ self._turn)
 
+    def rings_at(self, place: XY) -> tuple[tuple[XY, ...], ...]:
+        """Return the outer rings of the area with the ball at a place."""
+        rings = [shapely.get_coordinates(part.exterior) for part in self.shape.outline.parts]
+        return tuple(tuple(map(tuple, (ring @ self._turn + np.asarray(place)).tolist())) for ring in rings)
+
     def at(self, place: XY) -> BaseGeometry:
         """Return the area with the ball at a place."""
         return shapely.transform(self.area, lambda points: points + np.asarray(place))

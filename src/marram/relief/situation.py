@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum
+from functools import cached_property
 
 from marram.course.model import Feature
 from marram.errors import BadPlace
@@ -144,8 +145,9 @@ class Situation:
         """Return the bunker the ball is in."""
         return feature_at(self.ground.bunkers, self.ball, BALL_RADIUS) if self.ball else None
 
+    @cached_property
     def ball_area(self) -> Area | None:
-        """Return the area of the course the ball is in (Rule 2.2c)."""
+        """The area of the course the ball is in (Rule 2.2c); ``None`` out of bounds or unknown."""
         return self.ground.area_at(self.ball, BALL_RADIUS) if self.ball else None
 
     def on_edge(self) -> "Situation":
