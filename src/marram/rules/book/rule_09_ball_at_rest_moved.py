@@ -19,7 +19,7 @@ from marram.rules.facts.cause import (
     stroke_was_made,
     what_moved_ball,
 )
-from marram.rules.ruling import Ruling, no_penalty, penalty
+from marram.rules.ruling import Ruling, Who, no_penalty, penalty, strokes
 
 
 @provision("9.2a")
@@ -79,8 +79,10 @@ def played_while_moving_in_swing(_case: Case) -> Ruling:
 @provision("9.5b")
 def moved_by_opponent_in_swing(case: Case) -> Ruling:
     """The player's stroke counts; an opponent who set the ball in motion is still penalised, if not excepted."""
-    penalties = moved_by_opponent_by_accident(case).penalties
-    return played_while_moving_in_swing(case).also(*penalties)
+    played = played_while_moving_in_swing(case)
+    if not case[movement_accidental]:
+        return played.also(strokes(1, "9.5b", Who.OPPONENT))
+    return played.also(*moved_by_opponent_by_accident(case).penalties)
 
 
 @provision("9.4b")

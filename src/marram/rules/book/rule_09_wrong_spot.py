@@ -5,7 +5,9 @@ from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.cause import Cause, what_moved_ball
+from marram.rules.facts.lifting import Marking, spot_marking
 from marram.rules.facts.movement import (
     NewPlace,
     known_before_stroke,
@@ -26,7 +28,15 @@ def moved_ball_not_replaced(case: Case) -> Ruling:
         return movement_learned_of_too_late(case)
     if case.is_one_of(what_moved_ball, Cause.NATURAL_FORCES):
         return not_replaced_after_natural_forces(case)
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return played_from_inside_teeing_area(case)
     return played_from_wrong_place(case)
+
+
+@provision("6.2b(6)")
+def played_from_inside_teeing_area(_case: Case) -> Ruling:
+    """A ball that lay in the teeing area need not go back: it may be played from anywhere inside it."""
+    return no_penalty("6.2b(6)").stroke_counts().play_as_it_lies()
 
 
 @provision("9.3")
@@ -44,6 +54,8 @@ def not_replaced_after_natural_forces(case: Case) -> Ruling:
 @provision("1.3c(4)")
 def not_replaced_after_moving_it_oneself(case: Case) -> Ruling:
     """Who moves the ball and plays it unreplaced gets the general penalty in total, even when unaware."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return played_from_inside_teeing_area(case)
     return played_from_wrong_place(case).under("9.4b", "1.3c(4)", "Clarification 9.2a/2")
 
 
@@ -55,7 +67,19 @@ def movement_learned_of_too_late(_case: Case) -> Ruling:
 
 @provision("9.3")
 def ball_put_back_when_not_allowed(case: Case) -> Ruling:
-    """A ball that had to be played from its new spot was lifted without right, and put in a wrong place."""
+    """A ball that had to be played from its new spot was lifted, and put in a wrong place."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return played_from_inside_teeing_area(case)
     if case[stroke_made_from_new_spot]:
-        return played_from_wrong_place(case).under("9.3", "9.4b", "1.3c(4)")
-    return must_go_back(penalty(1, "9.4b")).note("put_back_where_it_had_come_to_rest")
+        return played_from_wrong_place(case).under("9.3")
+    return must_go_back(lifted_where_it_had_come_to_rest(case)).note("put_back_where_it_had_come_to_rest")
+
+
+@provision("9.4b")
+def lifted_where_it_had_come_to_rest(case: Case) -> Ruling:
+    """Lifting it costs one stroke, but on the green only if its spot was not marked."""
+    if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return penalty(1, "9.4b")
+    if case.is_one_of(spot_marking, Marking.RIGHT):
+        return no_penalty("13.1b")
+    return penalty(1, "14.1a").under("13.1b")

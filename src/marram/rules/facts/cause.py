@@ -83,7 +83,7 @@ outside_cause_known = yes_no(
 movement_accidental = yes_no(
     "movement_accidental",
     "Was the movement an accident?",
-    help="Ask what the person meant to do; a careless act is still an accident if moving the ball was not intended.",
+    help="Carelessness without intent is an accident; so is probing grass or shaking a tree to find a ball not yet found.",
     source="9.4b",
 )
 while_searching = yes_no(
