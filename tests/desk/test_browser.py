@@ -110,7 +110,9 @@ def test_an_answer_is_changed_from_the_ruling(page: Page, ground: Ground) -> Non
         f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area"
         "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
     )
-    page.get_by_role("link", name=re.compile("change the answer to Is the penalty area red or yellow")).click()
+    page.get_by_role(
+        "link", name=re.compile("change the answer to Is the penalty area red or yellow")
+    ).click()
     expect(page.locator(".answer[aria-current]")).to_contain_text("the map says this")
     answer(page, "Yellow")
 

@@ -14,7 +14,7 @@ from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
 
 VOCABULARY = vocabulary()
-CHOICES = sorted(name for name, fact in VOCABULARY.items() if fact.answers)
+CHOICES = sorted(name for name, fact in VOCABULARY.items() if fact.answers and name not in OWN_KEYS)
 places = st.tuples(
     st.floats(-90, 90).map(lambda degrees: round(degrees, 7)),
     st.floats(-180, 180).map(lambda degrees: round(degrees, 7)),

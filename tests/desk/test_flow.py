@@ -175,3 +175,27 @@ def test_all_of_the_case_is_in_the_address(client: TestClient, ground: Ground) -
     client.cookies.set("marram_conditions", "on=2025-01-01&form=stroke_play")
 
     assert client.get(address).text == first.text
+
+
+def test_a_no_play_zone_under_the_ball_is_never_missed(client: TestClient, ground: Ground) -> None:
+    """Whatever incident was chosen, the page points at the no play zone that the map shows (Rule 2.4)."""
+    place = f"hole=15&ball={ground.in_feature('Orchid ground')}"
+    other = client.get(f"/case?{place}&what=unplayable_ball").text
+    zone = client.get(f"/case?{place}&what=no_play_zone")
+
+    assert "The map shows a no play zone here." in other
+    assert "The map shows a no play zone here." not in zone.text
+    assert zone.context["sheet"].why[0].answer == "the ball lies in the zone"
+    assert zone.context["sheet"].why[0].from_map
+
+
+def test_a_ball_in_ground_under_repair_is_known_to_be_interfered_with(
+    client: TestClient, ground: Ground
+) -> None:
+    """The map tells that the ball lies in the condition, so it is not asked (Rule 16.1a(1))."""
+    page = client.get(
+        f"/case?hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition"
+    )
+
+    assert page.context["question"].fact != "interference"
+    assert ("interference", True) in [(one.fact, one.from_map) for one in page.context["sheet"].why]

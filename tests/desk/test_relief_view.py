@@ -5,7 +5,7 @@ from fastapi.testclient import TestClient
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
-from marram.desk import relief_view
+from marram.desk import relief_request
 from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
 from marram.relief import Place, Why
 from tests.desk.places import Ground
@@ -97,9 +97,39 @@ def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(
     def fails(*_: object, **__: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(relief_view, "relief_areas", fails)
+    monkeypatch.setattr(relief_request, "relief_areas", fails)
     page = client.get(f"/case?hole=9&ball={ground.in_the_burn()}&{PENALTY_AREA}")
 
     assert page.status_code == 200
     assert page.context["sheet"].kind == "ruling"
     assert all("could not draw" in one.messages[0] for one in page.context["options"])
+
+
+def test_a_ball_out_of_bounds_is_measured_from_where_it_crossed_the_boundary(
+    client: TestClient, course: Course, ground: Ground
+) -> None:
+    """E-5: for a ball out of bounds the reference is where it last crossed the boundary, never its spot beyond."""
+    query = (
+        f"hole=1&ball={ground.in_feature('Practice ground')}&what=alternative_to_stroke_and_distance"
+        "&certain_in_penalty_area=no&provisional_state=not_played&alternative_ball_dropped=no"
+    )
+    assert relief(client, query)["extended"]["needs"] == ["boundary"]
+
+    practice = next(one for one in course.features if one.name == "Practice ground").geometry
+    x, y = practice.boundary.interpolate(0.7, normalized=True).coords[0]
+    option = relief(client, f"{query}&boundary={ground.at((x, y))}")["extended"]
+    ball = next(one for one in option["features"] if one["properties"]["role"] == "ball")
+
+    assert option["drawn"]
+    assert course.plane.inward(shape(ball["geometry"])).distance(Point(x, y)) < 0.05
+
+
+def test_the_condition_relief_is_taken_from_is_said(client: TestClient, ground: Ground) -> None:
+    """The card names the condition the drawing clears."""
+    query = (
+        f"hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition&handed=right"
+    )
+    answers = "&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no"
+    messages = relief(client, query + answers)["free"]["messages"]
+
+    assert messages[0] == "Relief from: Reseeded fairway (ground under repair)."

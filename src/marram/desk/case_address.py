@@ -19,7 +19,10 @@ Degrees = tuple[float, float]
 PLACE_WORDS = {
     "ball": "where the ball lies",
     "entry": "where the ball last crossed the edge of the penalty area",
+    "boundary": "where the ball last crossed the boundary",
     "previous": "where the previous stroke was made",
+    "outside": "where the last stroke from outside a penalty area was made",
+    "estimated": "where the ball would have come to rest",
     "provisional": "where the provisional ball lies",
 }
 """The places an official can show on the map, by role."""

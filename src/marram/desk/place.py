@@ -11,6 +11,7 @@ from marram.relief.tolerance import BALL_RADIUS, YARD
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
+from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
 
 XY = tuple[float, float]
 
@@ -128,6 +129,13 @@ def place_facts(course: Course, hole: Hole, xy: XY) -> PlaceFacts:
         facts[area_of_ball.name] = area.value
         if reading.colour:
             facts[penalty_area_colour.name] = Colour(reading.colour.value).value
+    sure = {one.kind for one in reading.conditions} - {
+        one.feature.kind for one in reading.doubts if one.feature
+    }
+    if Kind.NO_PLAY_ZONE in sure:
+        facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value
+    if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
+        facts[interference.name] = Interference.BALL.value
     return PlaceFacts(
         area,
         "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),

@@ -8,28 +8,24 @@ from markupsafe import Markup
 from shapely import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.model import Course, Feature, Kind
+from marram.course.model import Course, Feature
 from marram.desk.case_address import PLACE_WORDS
 from marram.desk.consultation import Consultation
 from marram.desk.map_drawing import in_degrees
-from marram.desk.place import XY, to_plane
+from marram.desk.relief_request import Asked, ask_relief
 from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
 from marram.errors import MarramError
-from marram.relief import relief_areas, svg
+from marram.relief import svg
 from marram.relief.arcs import arc_points
 from marram.relief.area import ReliefArea
-from marram.relief.construction import ArcMark, LineMark, PointMark, ShapeMark, distance
-from marram.relief.ground import ground_of
+from marram.relief.construction import ArcMark, LineMark, PointMark, ShapeMark
 from marram.relief.picture_words import assumed_words, mark_words, measure_words
-from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place
+from marram.relief.situation import Drawn, NeedsPlace, NoRelief, Place
 from marram.relief.tolerance import ARC_ERROR
 from marram.rules.ruling import Ruling
 from marram.words.options import OptionWords, option_words
 
 LETTERS = "ABCDEFGHIJ"
-CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION, Kind.NO_PLAY_ZONE)
-NEAR = 6.0
-"""Metres: how near the ball a condition must be to be offered (a choice of ours)."""
 
 
 @dataclass(frozen=True)
@@ -94,8 +90,8 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     views = []
     for view, option in zip(plain, found.result.relief, strict=False):
         try:
-            answer, moved = _draw(course, found, option)
-            views.append(_view(course, found, view, answer, moved))
+            asked = ask_relief(course, found, option)
+            views.append(_view(course, view, asked))
         except MarramError as error:
             views.append(replace(view, messages=(f"Not drawn: {error}",)))
         except Exception:
@@ -105,83 +101,24 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     return tuple(views)
 
 
-def _draw(course: Course, found: Consultation, option: Any) -> tuple[Answer, str]:
-    places = {role: to_plane(course, at) for role, at in found.case.places.items()}
-    assert found.hole is not None
-    moved = ""
-    if "entry" in places:
-        places["entry"], moved = _onto_edge(course, found.hole.number, places["entry"])
-    answers = relief_areas(
-        course,
-        found.hole.number,
-        places["ball"],
-        (option,),
-        played_on=found.case.conditions.on,
-        player=found.case.conditions.player(),
-        entry_xy=places.get("entry"),
-        previous_xy=places.get("previous"),
-        zone=_zone(course, found),
-        provisional_xy=places.get("provisional"),
-        condition=_condition(course, found),
-    )
-    return answers[0], moved
-
-
-def _onto_edge(course: Course, hole: int, at: XY) -> tuple[XY, str]:
-    """Return a crossing point moved onto the nearest edge (by its meaning it lies on one), and say so."""
-    edges = [outline.nearest_on_edge(*at) for _, outline in ground_of(course, hole).penalty_areas]
-    if not edges:
-        return at, ""
-    found = min(edges, key=lambda edge: distance(edge, at))
-    away = distance(found, at)
-    return found, f"The crossing point was moved {away:.1f} m onto the nearest edge." if away > 0.5 else ""
-
-
-def conditions_near(course: Course, at: XY) -> tuple[Feature, ...]:
-    """Return the mapped conditions near a place, nearest first."""
-    ball = Point(at)
-    near = [one for one in course.of(*CONDITIONS) if one.geometry.distance(ball) <= NEAR]
-    return tuple(sorted(near, key=lambda one: one.geometry.distance(ball)))
-
-
-def _condition(course: Course, found: Consultation) -> Feature | None:
-    near = conditions_near(course, to_plane(course, found.case.places["ball"]))
-    chosen = [one for one in near if one.ident == found.case.condition]
-    return chosen[0] if chosen else near[0] if len(near) == 1 else None
-
-
-def _zone(course: Course, found: Consultation) -> Feature | None:
-    """Return the dropping zone that serves the penalty area the ball is in, if the map has just one."""
-    ball = Point(to_plane(course, found.case.places["ball"]))
-    areas = course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)
-    names = {name for one in areas if one.geometry.intersects(ball) for name in (one.ref, one.ident) if name}
-    zones = [one for one in course.of(Kind.DROPPING_ZONE) if names & set(one.serves)]
-    return zones[0] if len(zones) == 1 else None
-
-
-def _view(course: Course, found: Consultation, view: OptionView, answer: Answer, moved: str) -> OptionView:
-    notes = (moved,) if moved else ()
+def _view(course: Course, view: OptionView, asked: Asked) -> OptionView:
+    answer = asked.answer
     if isinstance(answer, NoRelief):
-        return replace(view, messages=(NO_RELIEF[answer.why], *notes))
+        return replace(view, messages=(NO_RELIEF[answer.why], *asked.notes), conditions=asked.choices)
     if isinstance(answer, NeedsPlace):
-        picks = tuple(PICKED[need] for need in answer.needs if need in PICKED)
-        messages = tuple(MISSING[need] for need in answer.needs if need in MISSING)
-        near = (
-            conditions_near(course, to_plane(course, found.case.places["ball"]))
-            if Place.CONDITION in answer.needs
-            else ()
-        )
         return replace(
             view,
-            picks=picks,
-            conditions=near,
+            picks=tuple(PICKED[need] for need in answer.needs if need in PICKED),
+            conditions=asked.choices,
             needs_handedness=Place.HANDEDNESS in answer.needs,
-            messages=(*messages, *notes),
+            messages=(*(MISSING[need] for need in answer.needs if need in MISSING), *asked.notes),
         )
-    return _drawn(course, view, answer, notes)
+    if isinstance(answer, Drawn):
+        return _drawn(course, view, answer, asked)
+    return replace(view, picks=(answer,), messages=asked.notes)
 
 
-def _drawn(course: Course, view: OptionView, answer: Drawn, notes: tuple[str, ...]) -> OptionView:
+def _drawn(course: Course, view: OptionView, answer: Drawn, asked: Asked) -> OptionView:
     features: list[dict[str, Any]] = []
     measures: list[str] = []
     assumed: list[str] = []
@@ -192,7 +129,8 @@ def _drawn(course: Course, view: OptionView, answer: Drawn, notes: tuple[str, ..
     return replace(
         view,
         drawn=True,
-        messages=(*dict.fromkeys(assumed), *notes),
+        conditions=asked.choices,
+        messages=(*asked.notes, *dict.fromkeys(assumed)),
         measures=tuple(dict.fromkeys(measures)),
         features=features,
         figure=Markup(svg(answer.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names

@@ -10,6 +10,8 @@ PICKED = {
     Place.BALL: "ball",
     Place.CROSSING_POINT: "entry",
     Place.PREVIOUS_SPOT: "previous",
+    Place.LAST_STROKE_OUTSIDE: "outside",
+    Place.ESTIMATED_SPOT: "estimated",
     Place.PROVISIONAL_BALL: "provisional",
 }
 """What a missing place is called in an address."""

@@ -16,7 +16,12 @@ from marram.desk.case_address import CaseAddress, read_address
 from marram.desk.conditions import COOKIE
 from marram.desk.event import Event
 from marram.desk.map_drawing import course_drawing
+from marram.desk.place import PlaceFacts
+from marram.rules.facts.relief import no_play_zone_interference
+from marram.rules.incidents import incident
+from marram.rules.incidents.incident import Incident
 
+NO_PLAY_ZONE = "no_play_zone"
 HERE = Path(__file__).parent
 
 
@@ -52,6 +57,13 @@ def workplace(request: Request) -> Workplace:
     return found
 
 
+def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
+    """Return incidents that the map points at and nobody has chosen: a ball in a no play zone is easily missed."""
+    if case is None or place is None or no_play_zone_interference.name not in place.facts:
+        return []
+    return [] if case.what == NO_PLAY_ZONE else [incident(NO_PLAY_ZONE)]
+
+
 def show(
     request: Request,
     template: str,
@@ -82,6 +94,7 @@ def show(
             "version": __version__,
             "here": here,
             "map_state": map_state,
+            "hints": hints(case, context.get("place")),
             "status": status,
             **context,
         },

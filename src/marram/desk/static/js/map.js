@@ -78,7 +78,7 @@ export function startMap() {
 }
 
 function markFor(mark) {
-  const letters = { ball: "", entry: "X", previous: "P", provisional: "V" };
+  const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S" };
   const icon = L.divIcon({
     className: `mark-${mark.role}`,
     html: `<span>${letters[mark.role] ?? ""}</span>`,
