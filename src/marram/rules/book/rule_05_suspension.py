@@ -10,12 +10,14 @@ from marram.rules.facts.round import (
     Suspension,
     WhyStopped,
     ball_when_stopped,
+    committee_ordered_play,
     exceptional_circumstances,
     minutes_off,
     opponent_stopped,
     played_on,
     playing_on_justified,
     ready_on_resumption,
+    refused_to_go_on,
     reported_stop,
     stop_reason,
     stopping_delays_competition,
@@ -95,14 +97,31 @@ def disqualified_unless_justified(case: Case, citation: str) -> Ruling:
 def resumed_off_time(case: Case) -> Ruling:
     """Play goes on where it stopped, when the Committee says, or when it is safe or one player wants to."""
     why = case[why_play_stopped]
-    if why is WhyStopped.LIGHTNING:
+    if why is WhyStopped.LIGHTNING and not case[committee_ordered_play]:
         return free("5.7c(2)").note("resume_when_danger_over").caution(*_LIGHTNING)
     if why is WhyStopped.AGREEMENT:
-        return free("5.7c(2)").note("agreement_ends_when_one_wants")
+        return resumed_after_agreement(case)
     if case[ready_on_resumption]:
         return free("5.7c(2)").note("resume_where_stopped")
+    ruling = not_ready_on_resumption(case)
+    return ruling.under("Clarification 5.7c/1") if why is WhyStopped.LIGHTNING else ruling
+
+
+@provision("5.7a")
+def resumed_after_agreement(case: Case) -> Ruling:
+    """An agreement to stop ends when one of the players wants to go on; the other must then go on too."""
+    if case[refused_to_go_on]:
+        return out("5.7a").under("5.7c(2)")
+    return free("5.7a").note("agreement_ends_when_one_wants")
+
+
+@provision("5.7c")
+def not_ready_on_resumption(case: Case) -> Ruling:
+    """Disqualification, with the exceptions that hold for starting on time and for not stopping."""
     if case[exceptional_circumstances]:
         return free("5.3a Exception 3").under("5.7c(2)")
+    if case[playing_on_justified]:
+        return free("5.7b Exception").under("5.7c(2)")
     if case.at_most(minutes_off, 5):
         return in_breach("5.7c(2)").note("on_hole_resumed")
     return out("5.7c(2)")

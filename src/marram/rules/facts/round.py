@@ -189,9 +189,9 @@ opponent_stopped = yes_no(
 )
 playing_on_justified = yes_no(
     "playing_on_justified",
-    "Does the Committee find that playing on was justified?",
+    "Does the Committee find the player justified in not stopping (or not resuming) when required?",
     help="For instance when the signal could not be heard or understood.",
-    source="5.7b",
+    source="5.7b Exception",
     decided_by=DecidedBy.COMMITTEE,
 )
 why_play_stopped = choice(
@@ -204,6 +204,19 @@ why_play_stopped = choice(
     },
     help="It decides when play must go on.",
     source="5.7c(2)",
+)
+committee_ordered_play = yes_no(
+    "committee_ordered_play",
+    "Has the Committee, finding no danger from lightning any more, ordered play to go on?",
+    help="Ask the Committee; until then nobody need play who reasonably believes there is danger.",
+    source="5.7c, Clarification 5.7c/1",
+    decided_by=DecidedBy.COMMITTEE,
+)
+refused_to_go_on = yes_no(
+    "refused_to_go_on",
+    "Did the player refuse to go on although the other wanted to?",
+    help="The agreement to stop ends as soon as one of them wants to play.",
+    source="5.7a",
 )
 ready_on_resumption = yes_no(
     "ready_on_resumption",

@@ -24,6 +24,8 @@ PROVISIONS: dict[str, str] = {
     "5.7b Exception": "There is no penalty if the Committee finds that failing to stop was justified.",
     "5.7b(1)": "After an immediate suspension no stroke is made until the Committee resumes play.",
     "5.7b(2)": "After a normal suspension a hole begun may be finished, but no other begun; in a match both stop if one does, in stroke play the marker must stay.",
+    "5.7c": "Who is not in place and ready when play must go on is disqualified, unless an exception for late starting or for not stopping applies.",
+    "Clarification 5.7c/1": "Once the Committee has found the danger from lightning past and ordered play to go on, everybody must play.",
     "5.7c(2)": "Play is resumed in place and on time when the Committee says; after lightning when the danger is over, after an agreement when one player wants to. The exceptions for a late start hold here as well.",
     "5.7d": "When play stops the ball may be marked and lifted, and it is back on its spot before play goes on.",
     "5.7d(1)": "A lifted ball, or another one, is replaced on its spot; a ball left in place is played as it lies or may be lifted and replaced.",
