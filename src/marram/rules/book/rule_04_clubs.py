@@ -117,8 +117,13 @@ def club_repaired(case: Case) -> Ruling | Judgement:
 
 @provision("4.1a(2)")
 def club_replaced(case: Case) -> Ruling | NotCovered:
-    """Since 2023 any club damaged without abuse may be replaced; before, only one damaged by others."""
+    """Since 2023 any club damaged without abuse may be replaced; before, only one damaged by others.
+
+    A player with fewer than 14 clubs may add one whatever became of the damaged club (Rule 4.1b(1)).
+    """
     if not replacing_allowed(case):
+        if not case[had_fourteen_clubs]:
+            return club_came_from(case)
         return clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
     came_from = club_came_from(case)
     if isinstance(came_from, Ruling) and not came_from.penalties:
@@ -180,8 +185,8 @@ def excess_before_round(_case: Case) -> Ruling:
     """An excess club found shortly before starting is left behind, or taken out of play and kept."""
     return (
         free("4.1c(2)")
-        .note("club_kept_does_not_count")
-        .correct("leave_club_or_take_out", Deadline.BEFORE_STROKE, disqualified("4.1c(1)"))
+        .note("club_kept_does_not_count", "starting_with_excess_is_breach")
+        .correct("leave_club_or_take_out", Deadline.BEFORE_STROKE)
     )
 
 

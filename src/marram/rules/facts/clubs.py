@@ -197,7 +197,7 @@ out_of_play_fault = choice(
 )
 had_fourteen_clubs = yes_no(
     "had_fourteen_clubs",
-    "Had the player 14 clubs, counting the lost one?",
+    "Had the player 14 clubs, counting the lost or damaged one?",
     help="Count those of the start and those added since.",
-    source="4.1b(3)",
+    source="4.1b(1), 4.1b(3)",
 )

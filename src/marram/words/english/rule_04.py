@@ -43,6 +43,7 @@ NOTES: dict[str, str] = {
     "owner_may_go_on_using_club": "The owner may go on using the club; the player may not.",
     "club_kept_does_not_count": "A club taken out of play may stay in the bag; it does not count and must not be used.",
     "leave_club_or_take_out": "Leave the excess club behind, or take it out of play, before starting.",
+    "starting_with_excess_is_breach": "A player who starts with more than 14 all the same is in breach from the first hole: rule on it as noticed after the start.",
     "club_out_before_next_stroke": "Once aware of the breach the player must take a club out of play: at once until 2022, since 2023 before another stroke.",
     "ball_may_come_from_anyone": "The ball may be played.",
     "play_a_conforming_ball": "Put a conforming ball into play.",
