@@ -4,7 +4,7 @@ from importlib import import_module
 
 from marram.rules.local_rules.local_rule import LocalRule
 
-AREAS: tuple[str, ...] = ("e", "f")
+AREAS: tuple[str, ...] = tuple("abcdefghijklm")
 """The areas of the list, each a module ``register_x`` with a tuple ``LOCAL_RULES_OF_AREA``."""
 
 REGISTER: dict[str, LocalRule] = {

@@ -1,0 +1,80 @@
+"""The register of Model Local Rules, area G: equipment."""
+
+from marram.rules.local_rules.local_rule import LocalRule
+
+_SKILLED_ONLY = "Except in competitions limited to highly skilled players."
+
+LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
+    LocalRule(
+        "G-1",
+        "Only driver heads on the list",
+        ("4.1a",),
+        discouraged=_SKILLED_ONLY,
+        citation="G-1",
+    ),
+    LocalRule(
+        "G-2",
+        "Only clubs that meet the groove and punch mark specifications of 2010",
+        ("4.1a",),
+        discouraged=_SKILLED_ONLY,
+        citation="G-2",
+    ),
+    LocalRule(
+        "G-3",
+        "Only balls on the list",
+        ("4.2a",),
+        citation="G-3",
+    ),
+    LocalRule(
+        "G-4",
+        "One brand and model of ball throughout the round",
+        ("4.2a",),
+        discouraged=_SKILLED_ONLY,
+        citation="G-4",
+    ),
+    LocalRule(
+        "G-5",
+        "Distance-measuring devices forbidden",
+        ("4.3a(1)",),
+        citation="G-5",
+    ),
+    LocalRule(
+        "G-6",
+        "No riding during the round",
+        ("4.3",),
+        citation="G-6",
+    ),
+    LocalRule(
+        "G-7",
+        "Certain shoes forbidden",
+        ("4.3a",),
+        citation="G-7",
+    ),
+    LocalRule(
+        "G-8",
+        "Audio and video devices forbidden",
+        ("4.3a(4)",),
+        citation="G-8",
+    ),
+    LocalRule(
+        "G-9",
+        "A damaged club replaced only if broken or significantly damaged",
+        ("4.1a(2)", "4.1b(4)"),
+        discouraged=_SKILLED_ONLY,
+        citation="4.1a(2)",
+    ),
+    LocalRule(
+        "G-10",
+        "No club but a putter longer than 46 inches",
+        ("4.1a(1)",),
+        discouraged=_SKILLED_ONLY,
+        citation="G-10",
+    ),
+    LocalRule(
+        "G-11",
+        "Greens read with the approved yardage book only",
+        ("4.3a",),
+        discouraged=_SKILLED_ONLY,
+        citation="G-11",
+    ),
+)

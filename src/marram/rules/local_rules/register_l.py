@@ -1,0 +1,19 @@
+"""The register of Model Local Rules, area L: scorecards."""
+
+from marram.rules.local_rules.local_rule import LocalRule
+
+LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
+    LocalRule(
+        "L-1",
+        "A softer penalty for hole scores not certified",
+        ("3.3b(2)",),
+        citation="L-1",
+    ),
+    LocalRule(
+        "L-2",
+        "The player answers for the handicap on the scorecard",
+        ("3.3b(4)",),
+        (2023,),
+        citation="L-2",
+    ),
+)

@@ -1,0 +1,13 @@
+"""The register of Model Local Rules, area M: players with disabilities."""
+
+from marram.rules.local_rules.local_rule import LocalRule
+
+LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
+    LocalRule(
+        "M-1",
+        "Placing the ball for a wheeled mobility device",
+        ("14.2", "25.4"),
+        (2023,),
+        citation="M-1",
+    ),
+)
