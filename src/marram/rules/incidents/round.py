@@ -158,6 +158,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "signature marker total points",
     ),
     Incident(
+        "marker_changed_or_missing",
+        "A player changed markers, or played holes without one",
+        "3.3b",
+        THEME,
+        "book.rule_03_marker:marker_changed_or_missing",
+        "scorekeeper alone left score kept",
+    ),
+    Incident(
         "card_handicap_wrong",
         "The handicap on the card is missing or wrong in a net competition",
         "3.3b(4)",
