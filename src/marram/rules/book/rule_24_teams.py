@@ -1,16 +1,32 @@
 """Rule 24: team competitions."""
 
-from marram.rules.book.plain_outcomes import free, in_breach
+from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.forms import (
     TeamAdvice,
     advice_giver_allowed,
+    all_team_scores_count,
     stood_behind_with_player,
     team_advice,
+    team_disqualified_for_conduct,
     team_members_may_advise,
 )
-from marram.rules.ruling import Ruling
+from marram.rules.ruling import Judgement, NotCovered, Ruling
+
+
+@provision("24.2")
+def team_player_disqualified(case: Case) -> Ruling | Judgement | NotCovered:
+    """Where not all scores count, a team member is out of that round only, unless it was for conduct."""
+    if case[all_team_scores_count]:
+        return NotCovered("team_terms_decide", "24.2")
+    this_round = out("Clarification 24.2/1").note("out_of_this_round_only")
+    if not case[team_disqualified_for_conduct]:
+        return this_round
+    whole = out("Clarification 24.2/1").note("out_of_whole_competition")
+    return Judgement(
+        "Clarification 24.2/1", "committee", ("conduct_how_serious", "conduct_code_says"), (this_round, whole)
+    )
 
 
 @provision("24.4")

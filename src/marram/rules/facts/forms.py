@@ -261,6 +261,20 @@ stood_behind_with_player = yes_no(
     help="Otherwise the player is not answerable for it.",
     source="24.4a, 1.3c(1)",
 )
+team_disqualified_for_conduct = yes_no(
+    "team_disqualified_for_conduct",
+    "Was the player disqualified for failing the standards of a Code of Conduct?",
+    help="Rule 1.2b; every other reason counts for the round.",
+    source="Clarification 24.2/1",
+    decided_by=DecidedBy.COMMITTEE,
+)
+all_team_scores_count = yes_no(
+    "all_team_scores_count",
+    "Do the scores of all team members count towards the team's total?",
+    help="See the Terms of the Competition: often the best three of four count.",
+    source="24.2",
+    decided_by=DecidedBy.COMMITTEE,
+)
 team_members_may_advise = yes_no(
     "team_members_may_advise",
     "Does a Local Rule let team members in the same group advise each other, and was it so?",

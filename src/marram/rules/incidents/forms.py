@@ -134,6 +134,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "line partner foursomes four-ball",
     ),
     Incident(
+        "team_player_disqualified",
+        "Team competition: a team member was disqualified",
+        "24.2",
+        THEME,
+        "book.rule_24_teams:team_player_disqualified",
+        "team score round out",
+    ),
+    Incident(
         "advice_in_team",
         "Team competition: advice from a captain or team member",
         "24.4",
