@@ -8,14 +8,15 @@ from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.deflection import (
     Deflector,
     MovedInPath,
+    WhyStopped,
     WouldHaveStopped,
     could_be_holed,
     deflector,
     meant_to_affect_ball,
     moved_in_path,
     needed_for_points,
-    only_holing_mattered,
     played_from_green,
+    why_stopped,
     would_have_stopped,
 )
 from marram.rules.relief_option import Limit, Reference
@@ -53,7 +54,7 @@ def deflected_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
     if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return None
     if case.match_play:
-        return stopped_by_opponent_with_no_chance(case, by)
+        return stopped_with_no_chance(case, by)
     if case[could_be_holed] or not case[needed_for_points]:
         return None
     citation, note = _NO_SCORE[case[form_of_play]]
@@ -61,11 +62,18 @@ def deflected_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
 
 
 @provision("11.2a Exception")
-def stopped_by_opponent_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
-    """In match play the opponent may stop a ball past hope, as a concession or when the hole is won by it."""
-    if by is not Deflector.OTHER_PLAYER or case[could_be_holed] or not case[only_holing_mattered]:
+def stopped_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
+    """In match play a ball past hope may be stopped: by anybody if it had to be holed to tie, else to concede."""
+    if case[could_be_holed]:
         return None
-    return no_penalty("11.2a Exception").next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
+    no_breach = no_penalty("11.2a Exception")
+    if case.is_one_of(why_stopped, WhyStopped.NEEDED_TO_TIE):
+        return no_breach.next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
+    if by is not Deflector.OTHER_PLAYER or case.is_one_of(why_stopped, WhyStopped.NEITHER):
+        return None
+    if case.is_one_of(why_stopped, WhyStopped.STROKE_CONCEDED):
+        return no_breach.under("3.2b").next(Action.HOLED).note("next_stroke_conceded")
+    return no_breach.under("3.2b").next(Action.HOLE_OVER)
 
 
 @provision("11.2b")

@@ -38,6 +38,15 @@ class Deflector(Enum):
     LIFTED_FROM_WATER = "lifted_from_water"
 
 
+class WhyStopped(Enum):
+    """Why a ball past hope was stopped in a match (Rule 11.2a Exception)."""
+
+    NEEDED_TO_TIE = "needed_to_tie"
+    STROKE_CONCEDED = "stroke_conceded"
+    HOLE_OR_MATCH_CONCEDED = "hole_or_match_conceded"
+    NEITHER = "neither"
+
+
 class WouldHaveStopped(Enum):
     """Where the ball would have come to rest."""
 
@@ -127,11 +136,17 @@ could_be_holed = yes_no(
     help="A ball past the hole and rolling on, or plainly short, has none.",
     source="11.2a Exception",
 )
-only_holing_mattered = yes_no(
-    "only_holing_mattered",
-    "Had the ball to be holed to tie the hole, or was it stopped as a concession?",
-    help="The order of events in the match decides.",
-    source="11.2a Exception",
+why_stopped = choice(
+    "why_stopped",
+    "What did stopping the ball mean for the hole?",
+    {
+        WhyStopped.NEEDED_TO_TIE: "the ball had to be holed to tie the hole",
+        WhyStopped.STROKE_CONCEDED: "the opponent conceded the next stroke with it",
+        WhyStopped.HOLE_OR_MATCH_CONCEDED: "the opponent conceded the hole or the match with it",
+        WhyStopped.NEITHER: "none of these: the player still had a putt left that mattered",
+    },
+    help="Count the strokes of both sides, and ask the opponent what was said or meant.",
+    source="11.2a Exception, 3.2a(1), 3.2b(1)",
 )
 needed_for_points = yes_no(
     "needed_for_points",
