@@ -20,6 +20,7 @@ from marram.rules.facts.advice import (
 from marram.rules.ruling import (
     Action,
     Deadline,
+    Judgement,
     NotCovered,
     Ruling,
     Who,
@@ -66,7 +67,7 @@ def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
 
 
 @provision("10.3b")
-def caddie_acted(case: Case) -> Ruling:
+def caddie_acted(case: Case) -> Ruling | Judgement:
     """What the caddie may always do, may do when authorised, and may not do."""
     deed = case[caddie_deed]
     if deed is CaddieDeed.ROUTINE_HELP:
@@ -83,7 +84,7 @@ def caddie_acted(case: Case) -> Ruling:
 
 
 @provision("10.3b(2)")
-def caddie_needs_authority(case: Case) -> Ruling:
+def caddie_needs_authority(case: Case) -> Ruling | Judgement:
     """Lifting off the green and restoring worsened conditions need the player's authority each time."""
     deed = case[caddie_deed]
     if deed is CaddieDeed.RESTORED_CONDITIONS:
@@ -96,11 +97,18 @@ def caddie_needs_authority(case: Case) -> Ruling:
 
 
 @provision("10.3b(2)")
-def restored_by_caddie(case: Case) -> Ruling:
-    """Restoring conditions without authority is improving them (Rule 8.1a)."""
+def restored_by_caddie(case: Case) -> Ruling | Judgement:
+    """Restoring conditions needs authority; the Rule names no penalty for a caddie who had none."""
+    restored = no_penalty("10.3b(2)").play_as_it_lies()
     if case[caddie_authorised]:
-        return no_penalty("10.3b(2)").play_as_it_lies()
-    return general_penalty("8.1a").under("10.3b(2)").play_as_it_lies()
+        return restored
+    improved = general_penalty("8.1a").under("10.3b(2)").play_as_it_lies()
+    return Judgement(
+        "10.3b(2)",
+        "committee",
+        ("unauthorised_restoring_improves", "unauthorised_restoring_gains_nothing"),
+        (restored, improved),
+    )
 
 
 @provision("10.3b(1)")

@@ -84,7 +84,7 @@ advice_deed = choice(
     {
         AdviceDeed.GAVE: "told or showed somebody something",
         AdviceDeed.ASKED: "asked somebody for something",
-        AdviceDeed.TOUCHED_EQUIPMENT: "touched another player's equipment to learn something",
+        AdviceDeed.TOUCHED_EQUIPMENT: "touched the equipment of another player, not a partner, to learn something",
         AdviceDeed.RECEIVED_UNASKED: "was told something without asking",
     },
     help="What the caddie does for the player counts as done by the player.",

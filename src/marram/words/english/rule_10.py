@@ -59,6 +59,8 @@ NOTES: dict[str, str] = {
     "shared_caddie_for_nobody_2019": "The 2019 text does not say for whom a shared caddie acted when nobody gave the instruction and no ball was involved; ask the Committee.",
     "caddie_bound_by_same_limits": "The caddie is bound by every limit that binds the player; a breach by the caddie costs the player.",
     "player_takes_the_relief": "The player decides on the relief and drops or places the ball.",
+    "unauthorised_restoring_improves": "Without the player's authority the protection of Rule 8.1d may be missing: did the caddie's act improve the conditions as they were then? If so, Rule 8.1a is broken.",
+    "unauthorised_restoring_gains_nothing": "Or did the player stand to gain nothing, for instance because the player would have restored the same or at once agreed to it?",
     "replace_unless_relief_taken": "If the player does take relief under a Rule, the ball is not replaced and no penalty stands for lifting it.",
     "caddies_concession_is_void": "What the caddie said has no effect; play goes on as if it had not been said.",
     "player_decides_on_relief": "The player must decide; if a ball was lifted meanwhile, look that up as a ball lifted by the caddie.",
