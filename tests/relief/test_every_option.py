@@ -56,6 +56,7 @@ def draw(option):
         player=PLAYER,
         entry_xy=(20.0, 80.0),
         previous_xy=(0.0, 1.0) if Limit.TEEING_AREA in option.limits else (2.0, 20.0),
+        opposite_xy=(60.0, 68.0),
         last_outside_xy=(5.0, 30.0),
         estimated_xy=(4.0, 62.0),
         condition=water,

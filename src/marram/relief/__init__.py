@@ -5,19 +5,23 @@ tolerance; the polygons are pictures with a stated error. Each area comes with i
 lines, arcs), so that it can be drawn, checked with a tape on the ground, and explained.
 """
 
-from marram.relief.area import Failure, ReliefArea, Verdict
-from marram.relief.crossing import Crossing, last_crossing
-from marram.relief.dangerous_animal import danger
-from marram.relief.drawing import svg
-from marram.relief.drop import DropCheck, check_drop
-from marram.relief.footprint import footprint
-from marram.relief.geojson import feature_collection
-from marram.relief.limits import Bound
-from marram.relief.options import relief_areas
-from marram.relief.outline import Outline
-from marram.relief.player import Player
-from marram.relief.shape import Footprint
-from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from marram.relief.area import Failure, ReliefArea, Verdict
+    from marram.relief.crossing import Crossing, last_crossing
+    from marram.relief.dangerous_animal import danger
+    from marram.relief.drawing import svg
+    from marram.relief.drop import DropCheck, check_drop
+    from marram.relief.geojson import feature_collection
+    from marram.relief.limits import Bound
+    from marram.relief.options import relief_areas
+    from marram.relief.outline import Outline
+    from marram.relief.player import Player
+    from marram.relief.shape import Footprint
+    from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+    from marram.relief.usual_footprint import footprint
 
 __all__ = [
     "Answer",
@@ -43,3 +47,39 @@ __all__ = [
     "relief_areas",
     "svg",
 ]
+
+_WHERE = {
+    "Answer": "situation",
+    "Bound": "limits",
+    "Crossing": "crossing",
+    "Drawn": "situation",
+    "DropCheck": "drop",
+    "Failure": "area",
+    "Footprint": "shape",
+    "NeedsPlace": "situation",
+    "NoRelief": "situation",
+    "Outline": "outline",
+    "Place": "situation",
+    "Player": "player",
+    "ReliefArea": "area",
+    "Verdict": "area",
+    "Why": "situation",
+    "check_drop": "drop",
+    "danger": "dangerous_animal",
+    "feature_collection": "geojson",
+    "footprint": "usual_footprint",
+    "last_crossing": "crossing",
+    "relief_areas": "options",
+    "svg": "drawing",
+}
+
+
+def __getattr__(name: str) -> Any:
+    """Import a public name on first use: a question about distances loads no drawing."""
+    if name not in _WHERE:
+        raise AttributeError(
+            f"module 'marram.relief' has no attribute {name!r}; it offers {', '.join(__all__)}."
+        )
+    found = getattr(import_module(f"marram.relief.{_WHERE[name]}"), name)
+    globals()[name] = found
+    return found

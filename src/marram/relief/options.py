@@ -8,7 +8,6 @@ from math import isfinite
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace, DateNotCovered
 from marram.relief.back_on_the_line import back_on_the_line
-from marram.relief.footprint import USUAL_STROKE_CLUB, facing, footprint
 from marram.relief.free import free
 from marram.relief.ground import Ground, ground_of
 from marram.relief.lateral import lateral
@@ -20,6 +19,7 @@ from marram.relief.situation import Answer, Drawn, NoRelief, Situation, Why
 from marram.relief.spots import at_the_ball, behind_embedded_ball, dropping_zone, provisional
 from marram.relief.stroke_and_distance import stroke_and_distance
 from marram.relief.two_points import two_points
+from marram.relief.usual_footprint import USUAL_STROKE_CLUB, facing, footprint
 from marram.rules.editions import FIRST_DAY
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
@@ -47,6 +47,7 @@ def relief_areas(
     tee_markers: tuple[XY, XY] | None = None,
     zone: Feature | Outline | None = None,
     provisional_xy: XY | None = None,
+    opposite_xy: XY | None = None,
     last_outside_xy: XY | None = None,
     estimated_xy: XY | None = None,
     dropped_at: XY | None = None,
@@ -72,6 +73,7 @@ def relief_areas(
         tee_markers: where the tee-markers stand (the outside front of each).
         zone: the dropping zone to use.
         provisional_xy: where the provisional ball lies.
+        opposite_xy: the point on the opposite edge as far from the hole (Model Local Rule B-2).
         last_outside_xy: where the last stroke from outside a penalty area was made.
         estimated_xy: where a ball deliberately deflected or stopped would have come to rest.
         dropped_at: back on the line: the spot the dropped ball touched (2023) or the point chosen (2019).
@@ -90,6 +92,7 @@ def relief_areas(
         crossing=entry_xy,
         previous=previous_xy,
         provisional=provisional_xy,
+        opposite=opposite_xy,
         last_outside=last_outside_xy,
         estimated=estimated_xy,
         dropped=dropped_at,
@@ -102,6 +105,7 @@ def relief_areas(
         ball=ball_xy,
         entry=entry_xy,
         previous=previous_xy,
+        opposite=opposite_xy,
         last_outside=last_outside_xy,
         estimated=estimated_xy,
         conditions=_outlines(ground, condition),

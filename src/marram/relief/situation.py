@@ -100,6 +100,7 @@ class Situation:
         ball: the spot of the original ball; for a ball out of bounds where it last crossed the boundary.
         entry: where the ball last crossed the edge of the penalty area.
         previous: where the previous stroke was made.
+        opposite: the point on the opposite edge of the penalty area (Model Local Rule B-2).
         last_outside: where the last stroke from outside a penalty area was made.
         estimated: where a ball deliberately deflected or stopped would have come to rest.
         conditions: what relief is taken from.
@@ -118,6 +119,7 @@ class Situation:
     ball: XY | None = None
     entry: XY | None = None
     previous: XY | None = None
+    opposite: XY | None = None
     last_outside: XY | None = None
     estimated: XY | None = None
     conditions: tuple[Outline, ...] = ()
