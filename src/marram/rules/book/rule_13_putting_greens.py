@@ -1,6 +1,7 @@
 """Rule 13.1: what is allowed or required on putting greens, and relief from wrong greens."""
 
 from marram.rules.book.relief_options import free
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.green import (
@@ -20,16 +21,13 @@ from marram.rules.facts.green import (
     unreasonable_choice,
     wrong_green_interference,
 )
-from marram.rules.facts.wrong_place import SeriousBreach, serious_breach
 from marram.rules.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,
     Deadline,
-    Judgement,
     Ruling,
     WhichBall,
-    disqualified,
     general,
     general_penalty,
     no_penalty,
@@ -80,7 +78,7 @@ def green_tested(case: Case) -> Ruling:
 
 
 @provision("13.1f")
-def wrong_green(case: Case) -> Ruling | Judgement:
+def wrong_green(case: Case) -> Ruling:
     """With interference by a wrong green, free relief must be taken."""
     how = case[wrong_green_interference]
     if how is WrongGreenInterference.NONE:
@@ -95,7 +93,7 @@ def wrong_green(case: Case) -> Ruling | Judgement:
     if how is not WrongGreenInterference.BALL_ON_IT and case[unreasonable_choice]:
         return no_penalty("13.1f Exception").play_as_it_lies()
     if case[played_despite_wrong_green]:
-        return played_from_wrong_green(case)
+        return played_from_wrong_place(case).under("13.1f(2)")
     return wrong_green_relief(case)
 
 
@@ -115,25 +113,3 @@ def wrong_green_relief(case: Case) -> Ruling:
         .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )
     return clear_of_fringe(case, ruling)
-
-
-@provision("14.7a")
-def played_from_wrong_green(case: Case) -> Ruling | Judgement:
-    """Playing despite the interference is playing from a wrong place; in stroke play a serious one is corrected."""
-    ruling = general_penalty("14.7a").under("13.1f(2)").stroke_counts()
-    if case.match_play:
-        return ruling.play_as_it_lies()
-    serious = case[serious_breach]
-    to_correct = (
-        ruling.stroke_does_not_count()
-        .next(Action.CORRECT_MISTAKE)
-        .note("strokes_off_wrong_green_do_not_count")
-        .correct("play_out_with_relief_off_wrong_green", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b"))
-    )
-    if serious is SeriousBreach.YES:
-        return to_correct
-    if serious is SeriousBreach.UNCERTAIN:
-        return Judgement(
-            "14.7b", "committee", ("weigh_advantage_off_wrong_green",), (ruling.play_as_it_lies(), to_correct)
-        )
-    return ruling.play_as_it_lies()
