@@ -12,6 +12,9 @@ _NEVER_NEARER_THAN = {
     Reference.LINE_THROUGH_CROSSING_POINT: Limit.NOT_NEARER_THAN_CROSSING_POINT,
 }
 
+_SAID_WITH = {"17.2b": "measured_where_it_went_in"}
+"""Notes that belong to an option wherever it is listed, by the provision that gives it."""
+
 CONTINUE_WITH_PROVISIONAL = ReliefOption(
     ReliefKind.PROVISIONAL, "18.3c(2)", Reference.PROVISIONAL_BALL, None, (), 1, Setting.PLAY
 )
@@ -103,6 +106,7 @@ def offer(ruling: Ruling, *options: ReliefOption, may_play_as_it_lies: bool = Tr
     a wrong place gets the general penalty (Rule 14.7a).
     """
     listed = ruling.with_options(*options, may_play_as_it_lies=may_play_as_it_lies)
+    listed = listed.note(*(_SAID_WITH[one.citation] for one in options if one.citation in _SAID_WITH))
     return replace(listed, which_ball=WhichBall.ORIGINAL_OR_ANOTHER).correct(
         "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
     )

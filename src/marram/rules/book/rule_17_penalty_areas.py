@@ -8,7 +8,6 @@ from marram.rules.book.rule_17_options import (
     outside_penalty_area,
     penalty_area_relief,
     still_in_penalty_area_relief,
-    without_dropping_inside,
 )
 from marram.rules.book.rule_18_lost import lost_or_out
 from marram.rules.book.rule_19_unplayable import unplayable_relief
@@ -26,7 +25,6 @@ from marram.rules.facts.penalty_area import (
     first_penalty_area_colour,
     found_in_penalty_area,
     improved_in_penalty_area,
-    last_stroke_from_penalty_area,
     moved_by_nature_to,
     penalty_area_action,
     rested_in_relief_area,
@@ -42,12 +40,8 @@ def ball_in_penalty_area(case: Case) -> Ruling:
     """The ball may be played as it lies without penalty, or relief taken outside for one stroke."""
     if not case[found_in_penalty_area]:
         return not_found(case)
-    options = (
-        still_in_penalty_area_relief(case)
-        if case[last_stroke_from_penalty_area]
-        else penalty_area_relief(case)
-    )
-    return offer(no_penalty("17.1b").under("17.1d"), *options).note("penalty_area_like_general_area")
+    ruling = offer(no_penalty("17.1b").under("17.1d"), *penalty_area_relief(case))
+    return ruling.note("penalty_area_like_general_area")
 
 
 @provision("17.1c")
@@ -55,11 +49,7 @@ def not_found(case: Case) -> Ruling:
     """Penalty relief for a ball not found needs knowledge or virtual certainty; otherwise it is lost."""
     if not case[certain_in_penalty_area]:
         return lost_or_out(case).under("17.1c")
-    options = (
-        still_in_penalty_area_relief(case)
-        if case[last_stroke_from_penalty_area]
-        else penalty_area_relief(case)
-    )
+    options = penalty_area_relief(case)
     ruling = offer(no_penalty("17.1c").under("17.1d"), *options, may_play_as_it_lies=False)
     return ruling.note("original_out_of_play", "provisional_abandoned_if_played")
 
@@ -96,7 +86,7 @@ def lost_outside(case: Case) -> Ruling:
 def unplayable_outside(case: Case) -> Ruling:
     """An unplayable ball played from a penalty area has the options of Rule 19, and those for two strokes."""
     ruling = no_penalty("17.2b").under("19.1")
-    options = (*unplayable_relief(case), *without_dropping_inside(case))
+    options = unplayable_relief(case, from_penalty_area=True)
     return offer(ruling, *options).note("further_relief_after_dropping_inside")
 
 
@@ -104,8 +94,8 @@ def unplayable_outside(case: Case) -> Ruling:
 def dropped_inside_but_not_played(case: Case) -> Ruling:
     """A ball dropped in the penalty area under stroke and distance, and not played, leaves relief outside."""
     ruling = penalty(1, "17.1d(1)").under("17.2").note("two_strokes_in_all")
-    outside = outside_penalty_area(case, 1, first_penalty_area_colour)
-    return offer(ruling, *outside, last_stroke_outside("17.2"))
+    outside = outside_penalty_area(case, first_penalty_area_colour)
+    return offer(ruling, *outside, last_stroke_outside("17.2a(2)"))
 
 
 @provision("17.1b")

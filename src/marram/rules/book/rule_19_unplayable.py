@@ -18,10 +18,8 @@ def unplayable_ball(case: Case) -> Ruling:
         return unplayable_in_penalty_area(case)
     if not case[spot_of_ball_known]:
         return spot_not_known(case)
-    options = unplayable_relief(case)
-    if case[last_stroke_from_penalty_area]:
-        options = (*options, *without_dropping_inside(case))
-    return offer(no_penalty("19.1"), *options).note("unplayable_no_guarantee", "provisional_is_no_way_out")
+    ruling = offer(no_penalty("19.1"), *unplayable_relief(case))
+    return ruling.note("unplayable_no_guarantee", "provisional_is_no_way_out")
 
 
 @provision("17.3")
@@ -44,11 +42,21 @@ def as_it_lies_or_unplayable(ruling: Ruling, case: Case) -> Ruling:
 
 
 @provision("19.2")
-def unplayable_relief(case: Case) -> tuple[ReliefOption, ...]:
-    """For one stroke: stroke and distance, back on the line, or lateral relief."""
-    if case.is_one_of(area_of_ball, Area.BUNKER):
-        return unplayable_relief_in_bunker(case)
-    return unplayable_relief_outside_bunker(case)
+def unplayable_relief(case: Case, *, from_penalty_area: bool | None = None) -> tuple[ReliefOption, ...]:
+    """For one stroke: stroke and distance, back on the line, or lateral relief; for two, what Rule 17.2b adds.
+
+    Args:
+        case: the case.
+        from_penalty_area: whether the last stroke was made from a penalty area, if that is known already.
+    """
+    options: tuple[ReliefOption, ...] = (
+        unplayable_relief_in_bunker(case)
+        if case.is_one_of(area_of_ball, Area.BUNKER)
+        else unplayable_relief_outside_bunker(case)
+    )
+    if case[last_stroke_from_penalty_area] if from_penalty_area is None else from_penalty_area:
+        return (*options, *without_dropping_inside(case))
+    return options
 
 
 def unplayable_relief_outside_bunker(case: Case) -> tuple[ReliefOption, ReliefOption, ReliefOption]:

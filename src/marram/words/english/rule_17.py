@@ -13,8 +13,7 @@ PROVISIONS: dict[str, str] = {
     "17.2": "A ball played from a penalty area that is still in one, lost, out of bounds or unplayable has extra options.",
     "17.2a": "If it lies in a penalty area again: the usual options, or play from where the last stroke outside one was made, each for one stroke.",
     "17.2a(2)": "For one stroke, play from where the last stroke from outside a penalty area was made.",
-    "17.2b": "If it is lost, out of bounds or unplayable outside: stroke and distance for one stroke, or relief outside the penalty area for two in all.",
-    "17.2b(2)": "For two strokes in all, take relief outside the penalty area without dropping a ball in it first.",
+    "17.2b": "If it is lost, out of bounds or unplayable outside: stroke and distance for one stroke; or, for two in all and without dropping inside first, relief outside the penalty area or a ball from where the last stroke outside one was made.",
     "17.3": "A ball in a penalty area has no relief from conditions, as embedded, or as unplayable.",
     "Clarification 17.1a/1": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
     "Clarification 17.1a/2": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
@@ -23,6 +22,7 @@ PROVISIONS: dict[str, str] = {
 NOTES: dict[str, str] = {
     "penalty_area_like_general_area": "As the ball lies: grounding the club, practice swings and removing loose impediments are allowed; improving the conditions is not.",
     "further_relief_after_dropping_inside": "A player who drops in the penalty area and then would rather not play that ball may still take relief outside, for one stroke more.",
+    "measured_where_it_went_in": "The options for two strokes on the line or to the side are measured from where the ball last crossed the edge on its way into the penalty area that it was then played from.",
     "two_strokes_in_all": "The ball dropped inside cost one stroke; relief outside costs one more, two in all. It is measured from where the ball first played from there last crossed the edge.",
     "no_delay_for_moving_ball": "Do not wait for wind or current to carry the ball to a better place: that is unreasonable delay.",
     "lift_ball_dropped_by_mistake": "Pick up the ball that was dropped, without penalty, and play the original; it was found in time, and relief here was not allowed.",
