@@ -15,7 +15,7 @@ def marker_changed_or_missing(case: Case) -> Ruling:
         return free("3.3b").note("no_scorecard_in_match_play")
     kept_by_other = case.is_one_of(who_kept_score, WhoKeptScore.OTHER_PERSON)
     if kept_by_other and case[marker_change_approved]:
-        return free("3.3b").note("each_marker_certifies_own_holes")
+        return free("3.3b").under("3.3b(1)").note("each_marker_certifies_own_holes")
     if case[marker_at_fault]:
         return free("3.3b(2) Exception").under("3.3b").note("committee_establishes_scores")
     return out("3.3b").under("3.3b(2)")

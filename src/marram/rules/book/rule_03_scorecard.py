@@ -6,7 +6,7 @@ from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
 from marram.rules.facts.scorecard import (
     CardFault,
     HandicapShown,
@@ -22,7 +22,7 @@ from marram.rules.facts.scorecard import (
     too_late_to_correct,
     why_too_low,
 )
-from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
+from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
 
 _SCORED_BY_HOLE = {
     FormOfPlay.STABLEFORD: ("21.1b(2)", "no_points_on_hole"),
@@ -120,12 +120,20 @@ def player_answers_for_handicap(case: Case, citation: str) -> Ruling:
     """No handicap, or one that is too high and matters, is out of the net competition; too low stands."""
     shown = case[handicap_shown]
     if shown is HandicapShown.NONE:
-        return out(citation).note("out_of_net_competition_only")
+        return no_handicap_shown(case, citation)
     if shown is HandicapShown.TOO_HIGH and case[card_strokes_affected]:
         return out(citation).note("out_of_net_competition_only")
     if shown is HandicapShown.TOO_LOW:
         return free(citation).note("lower_handicap_stands")
     return free(citation)
+
+
+@provision("3.3b(4)")
+def no_handicap_shown(case: Case, citation: str) -> Ruling:
+    """In Foursomes the card shows the handicap of each partner, and the side is out if it does not."""
+    if case.is_one_of(sides, Sides.FOURSOMES):
+        return out(citation, Who.SIDE).under("22.1").note("out_of_net_competition_only")
+    return out(citation).note("out_of_net_competition_only")
 
 
 @provision("3.3c")
