@@ -37,7 +37,15 @@ def advice_in_team(case: Case) -> Ruling:
         return asked_advice_giver(case)
     if what is TeamAdvice.ADVICE_GIVER_STOOD_BEHIND:
         return advice_giver_stood_behind(case)
+    if what is TeamAdvice.PLAYING_ADVICE_GIVER:
+        return playing_advice_giver(case)
     return team_members_advised(case)
+
+
+@provision("24.4b")
+def playing_advice_giver(case: Case) -> Ruling:
+    """While playing a round the advice giver is a team member like any other."""
+    return team_members_advised(case).under("24.4b")
 
 
 @provision("24.4a")

@@ -84,6 +84,7 @@ class TeamAdvice(Enum):
 
     ASKED_ADVICE_GIVER = "asked_advice_giver"
     ADVICE_GIVER_STOOD_BEHIND = "advice_giver_stood_behind"
+    PLAYING_ADVICE_GIVER = "playing_advice_giver"
     BETWEEN_TEAM_PLAYERS = "between_team_players"
 
 
@@ -250,6 +251,7 @@ team_advice = choice(
     {
         TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
         TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
+        TeamAdvice.PLAYING_ADVICE_GIVER: "the named advice giver, while playing a round, was asked or gave advice",
         TeamAdvice.BETWEEN_TEAM_PLAYERS: "two players of the team, both playing, asked or gave advice",
     },
     help="Partners on a side may always advise each other.",
