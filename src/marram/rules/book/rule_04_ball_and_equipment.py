@@ -158,7 +158,7 @@ def medical_equipment(case: Case) -> Ruling:
 
 @provision("4.3")
 def equipment_breach(case: Case, citation: str) -> Ruling:
-    """The first breach gets the general penalty, a second and unrelated one disqualification."""
+    """The first breach gets the general penalty, a second and separate one disqualification."""
     if case[equipment_breach_again]:
         return out(citation)
     return in_breach(citation).note("equipment_between_holes_next_hole")

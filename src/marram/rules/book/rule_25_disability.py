@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
-from marram.rules.book.plain_outcomes import free, in_breach
+from marram.rules.book.plain_outcomes import free, in_breach, one_stroke
 from marram.rules.book.relief_options import back_on_the_line, lateral, offer
+from marram.rules.book.rule_04_ball_and_equipment import equipment_breach
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -28,7 +29,7 @@ from marram.rules.facts.disability import (
     wheeled_relief,
 )
 from marram.rules.relief_option import Limit, Reference
-from marram.rules.ruling import NotCovered, Ruling, general_penalty, no_penalty
+from marram.rules.ruling import Judgement, NotCovered, Ruling, general_penalty, no_penalty
 
 
 @provision("25.1")
@@ -51,6 +52,8 @@ def blind_player(case: Case) -> Ruling | NotCovered:
         return in_breach("10.2b(4)").under("25.2d") if case[behind_helped_during_stroke] else free("25.2d")
     if act is BlindHelp.SAND_TOUCHED:
         return in_breach("12.2b(1)").under("25.2f") if case[sand_tested_or_improved] else free("25.2f")
+    if act is BlindHelp.HELD_DURING_STROKE:
+        return held_during_stroke(case)
     if act is BlindHelp.SECOND_AIDE:
         return second_aide(case, "25.2b")
     if act is BlindHelp.AIDE_CARRIED_CLUBS:
@@ -72,7 +75,7 @@ def amputee_player(case: Case) -> Ruling | NotCovered:
         return NotCovered("unmodified_rules_apply", "25.1")
     act = case[amputee_act]
     if act is AmputeeAct.PROSTHESIS:
-        return free("25.3a") if case[device_accepted] else in_breach("4.3a").under("25.3a")
+        return device_use(case, "25.3a")
     if act is AmputeeAct.ANCHORED:
         return free("25.3b") if case[cannot_swing_without_anchoring] else in_breach("10.1b").under("25.3b")
     return free("25.3c" if act is AmputeeAct.DROPPED_BY_OTHER else "25.3d")
@@ -84,6 +87,10 @@ def mobility_device(case: Case) -> Ruling | NotCovered:
     if not modifications_apply(case):
         return NotCovered("unmodified_rules_apply", "25.1")
     act = case[device_act]
+    if act is DeviceAct.DEVICE_ITSELF:
+        return device_use(case, "25.4f")
+    if act is DeviceAct.HELD_DURING_STROKE:
+        return held_during_stroke(case)
     if act is DeviceAct.SECOND_AIDE:
         return second_aide(case, "25.4c")
     if act is DeviceAct.AIDE_CARRIED_CLUBS:
@@ -176,3 +183,30 @@ def aide_carried_clubs(case: Case, citation: str) -> Ruling:
     if case[carried_on_holes]:
         return free(citation)
     return in_breach("10.3a(1)").under(citation).note("for_each_hole_of_breach")
+
+
+@provision("4.3b")
+def device_use(case: Case, citation: str) -> Ruling:
+    """A prosthesis or a mobility device stands under the same test as other medical equipment."""
+    if case[device_accepted]:
+        return free(citation).under("4.3b")
+    return equipment_breach(case, "4.3a").under(citation)
+
+
+@provision("25.6b")
+def held_during_stroke(_case: Case) -> Ruling:
+    """Help ends where the stroke begins: physical help in making it is not allowed to anybody."""
+    return general_penalty("10.2b(5)").under("25.6b").play_as_it_lies().stroke_counts()
+
+
+@provision("25.6a")
+def delay_with_disability(case: Case) -> Judgement | NotCovered:
+    """The Committee sets reasonable standards for delay, and may well be less strict."""
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    return Judgement(
+        "25.6a",
+        "committee",
+        ("delay_course_and_weather", "delay_kind_of_competition", "delay_extent_of_disability"),
+        (free("25.6a"), one_stroke("5.6a")),
+    )

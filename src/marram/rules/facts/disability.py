@@ -17,6 +17,7 @@ class BlindHelp(Enum):
     DROPPED_BY_OTHER = "dropped_by_other"
     SECOND_AIDE = "second_aide"
     AIDE_CARRIED_CLUBS = "aide_carried_clubs"
+    HELD_DURING_STROKE = "held_during_stroke"
 
 
 class AmputeeAct(Enum):
@@ -31,7 +32,9 @@ class AmputeeAct(Enum):
 class DeviceAct(Enum):
     """What a player with an assistive mobility device did."""
 
+    DEVICE_ITSELF = "device_itself"
     HELP_WITH_POSITION = "help_with_position"
+    HELD_DURING_STROKE = "held_during_stroke"
     STANCE_WITH_DEVICE = "stance_with_device"
     STANCE_BUILT = "stance_built"
     ANCHORED = "anchored"
@@ -91,6 +94,7 @@ blind_help = choice(
         BlindHelp.DROPPED_BY_OTHER: "another person with a general authorization dropped or replaced the ball",
         BlindHelp.SECOND_AIDE: "the player had more than one aide at a time",
         BlindHelp.AIDE_CARRIED_CLUBS: "beside a caddie, the aide carried or handled the clubs",
+        BlindHelp.HELD_DURING_STROKE: "somebody held or steadied the player while the stroke was made",
     },
     help="An aide may be the caddie as well, or there may be one of each.",
     source="25.2",
@@ -137,6 +141,8 @@ device_act = choice(
     "device_act",
     "What happened with the assistive mobility device?",
     {
+        DeviceAct.DEVICE_ITSELF: "it is asked whether the player may use this device at all",
+        DeviceAct.HELD_DURING_STROKE: "somebody held or steadied the player or the device while the stroke was made",
         DeviceAct.HELP_WITH_POSITION: "someone helped to position the player or the device before the stroke",
         DeviceAct.STANCE_WITH_DEVICE: "the device was placed firmly, digging in only reasonably",
         DeviceAct.STANCE_BUILT: "ground was built up so that the device would not slip",

@@ -149,7 +149,7 @@ medical_use_accepted = yes_no(
 )
 equipment_breach_again = yes_no(
     "equipment_breach_again",
-    "Is it a second breach of this Rule in the round, unrelated to the first?",
-    help="One act, or acts that belong together, are one breach.",
-    source="4.3",
+    "Is it a second, separate breach of this Rule in the round, even if of another kind?",
+    help="2019: not by the same or related acts. Since 2023: after a stroke or after learning of the first breach.",
+    source="4.3 (2019: related acts; 2023: 1.3c(4), intervening event)",
 )

@@ -45,4 +45,12 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_25_disability:intellectual_disability",
         "aide supervisor",
     ),
+    Incident(
+        "delay_with_disability",
+        "A player with a disability takes long",
+        "25.6a",
+        THEME,
+        "book.rule_25_disability:delay_with_disability",
+        "pace slow play delay wheelchair blind",
+    ),
 )

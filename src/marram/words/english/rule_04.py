@@ -18,7 +18,7 @@ PROVISIONS: dict[str, str] = {
     "4.2b": "If a ball breaks into pieces after a stroke, that stroke does not count and another ball is played from where it was made.",
     "4.2c(1)": "A ball reasonably believed to be cut or cracked on this hole may be lifted to look at it, marked first and not cleaned; otherwise one penalty stroke.",
     "4.2c(2)": "Only a ball clearly cut or cracked on the hole being played may be changed; scratches and paint do not count. The ball goes back on its spot.",
-    "4.3": "A first breach in using equipment gets the general penalty, a second unrelated one disqualification.",
+    "4.3": "A first breach in using equipment gets the general penalty, a second, separate one disqualification, even if it is of another kind.",
     "4.3a": "Equipment must not remove or lessen the need for a skill or judgement the game asks for, nor be used in an abnormal way in making a stroke.",
     "4.3a(1)": "Distance and direction may be measured; height differences may not, nor may a line or club be recommended.",
     "Clarification 4.3a/1": "Maps of putting greens used to read the line must keep to limits of size and scale.",

@@ -20,6 +20,7 @@ PROVISIONS: dict[str, str] = {
     "25.4a": "Others may help such a player to take position, may be generally authorized to drop, place and replace, and the aide may lift the ball on the putting green.",
     "25.4c": "A player who uses an assistive mobility device has only one aide at a time.",
     "25.4e": "Such a player may replace the ball with another piece of equipment.",
+    "25.4f": "A mobility device may be used if there is a medical reason and the Committee finds no unfair advantage, but not in an abnormal way.",
     "25.4g": "The device may be placed firmly and dug in a reasonable amount; building a stance for it is not allowed.",
     "25.4h": "Such a player who cannot swing most clubs otherwise may anchor the club.",
     "25.4i": "The device must not deliberately stand across or on the line of play behind the ball.",
@@ -32,11 +33,16 @@ PROVISIONS: dict[str, str] = {
     "25.5b": "A supervisor helps several players but may not give advice.",
     "25.5c": "Beside a caddie, the aide does not carry or handle clubs, except to help with stance or as a courtesy.",
     "25.5d": "The aide may lift the ball on the putting green without being asked.",
+    "25.6a": "In judging delay by players with disabilities each Committee sets its own reasonable standards and may well be less strict.",
+    "25.6b": "Nothing in this Rule allows physical help while the stroke is being made.",
     "25.6": "General provisions for all categories of disability.",
 }
 
 NOTES: dict[str, str] = {
     "unmodified_rules_apply": "The modifications do not apply to this player: rule under the ordinary Rules, with the incident that describes the act.",
     "for_each_hole_of_breach": "The penalty is for each hole on which it happened.",
+    "delay_course_and_weather": "How hard is the course to move on, and what does today's weather do to mobility devices?",
+    "delay_kind_of_competition": "What kind of competition is it, and do others wait?",
+    "delay_extent_of_disability": "How far do the players' disabilities reach? With a first unreasonable delay one stroke follows; for later ones use the incident on unreasonable delay.",
     "rule_on_ball_moved": "The device is the player's equipment: rule on it as the player moving the ball at rest.",
 }
