@@ -28,9 +28,17 @@ def anothers_conditions_altered(case: Case) -> Ruling:
     excused = excused_act(case, "8.3b")
     if excused:
         return excused
-    if case.match_play or not case[other_player_let_it_happen]:
+    if not case[other_player_let_it_happen]:
         return breach(case, "8.3b")
-    return breach(case, "8.3b").also(general("1.3c(1)", Who.OTHER_PLAYER))
+    return allowed_by_the_other(case)
+
+
+@provision("Clarification 8.3/1")
+def allowed_by_the_other(case: Case) -> Ruling:
+    """A player who asked for the act or allowed it breaks Rule 8.1 or 8.2 with it, so both are penalised."""
+    other = Who.OPPONENT if case.match_play else Who.OTHER_PLAYER
+    ruling = breach(case, "8.3b").also(general("Clarification 8.3/1", other))
+    return ruling.note("both_players_lose_the_hole") if case.match_play else ruling
 
 
 @provision("8.1a")

@@ -16,7 +16,7 @@ from marram.rules.facts.conditions_affecting import (
     worsened_by,
 )
 from marram.rules.relief_option import Limit, Reference, Setting
-from marram.rules.ruling import Deadline, Ruling, general, no_penalty
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
 
 
 @provision("8.1c(1)")
@@ -53,7 +53,11 @@ def may_be_restored(case: Case) -> Ruling:
         (Limit.NOT_NEARER_THAN_BALL, Limit.SAME_AREA_AS_REFERENCE),
         setting=Setting.PLACE,
     )
-    return ruling.with_options(nearby).note("most_similar_conditions")
+    return (
+        ruling.with_options(nearby)
+        .next(Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, WhichBall.ORIGINAL)
+        .note("most_similar_conditions")
+    )
 
 
 @provision("8.1a")

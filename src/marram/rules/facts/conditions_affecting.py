@@ -181,7 +181,7 @@ worsened_by = choice(
 worsened_after_rest = yes_no(
     "worsened_after_rest",
     "Were the conditions worsened after the ball had come to rest?",
-    help="The lie and line that the ball found at rest are the player's, good or bad.",
+    help="Not what the ball found there. A lie altered while the ball was lifted or moved: see Rule 14.2d.",
     source="8.1d(1)",
 )
 improved_what_was_worsened = yes_no(
@@ -221,7 +221,7 @@ purpose_of_act = choice(
 )
 other_player_let_it_happen = yes_no(
     "other_player_let_it_happen",
-    "Did the player who stood to gain ask for it, or see it coming and do nothing to stop it?",
-    help="Then the act counts as that player's as well.",
-    source="1.3c(1), 8.3",
+    "Did the player whose play it improves ask for it, or see it coming and do nothing to stop it?",
+    help="Then that player is in breach as well. Answer no if the act worsened that player's conditions.",
+    source="8.3, Clarification 8.3/1",
 )

@@ -27,12 +27,14 @@ PROVISIONS: dict[str, str] = {
     "8.1d(2)": "What the player's side, someone acting for it, natural forces or a falling natural object worsened must not be improved.",
     "8.2b": "A player must not alter other physical conditions on purpose to affect where the own ball may go, now or after a later stroke.",
     "8.2b Exception": "Caring for the course is no breach.",
+    "Clarification 8.3/1": "Whoever asks another player to alter conditions in one's favour, or lets it be done, is in breach too, of Rule 8.1 or 8.2.",
     "8.3b": "A player must not, on purpose, improve or worsen the conditions for another player's stroke, or alter conditions to affect where another's ball may go.",
     "8.3b Exception": "Caring for the course is no breach.",
 }
 
 NOTES: dict[str, str] = {
     "may_restore_and_clean": "The conditions may be put right as nearly as possible; the ball may be marked, lifted, cleaned and replaced to do so.",
+    "both_players_lose_the_hole": "Each side has the general penalty, so neither can win the hole by the other's breach.",
     "most_similar_conditions": "Choose the nearest spot where the conditions are most like the original ones.",
     "leave_conditions_as_they_are": "Leave the conditions as they are.",
     "loose_things_may_still_go": "Loose impediments and movable obstructions may still be taken away, and an object that the player moved may be put back where it was.",
