@@ -12,11 +12,13 @@ const LABELS = {
   out_of_bounds: "Out of bounds",
 };
 const LABEL_ZOOM = 17;
+const NEAR_ZOOM = 20; // from here on a drop area matters, and a name would cover it
 const FLAG_ZOOM = 15.6;
 
 export function drawCourse(map, drawing) {
   const ground = L.geoJSON(drawing, {
     interactive: false,
+    smoothFactor: 0.3,
     filter: (feature) => feature.properties.kind !== "hole" && feature.geometry.type !== "Point",
     style: (feature) => ({ className: `ground k-${feature.properties.kind}`, weight: 1 }),
   }).addTo(map);
@@ -30,7 +32,7 @@ export function drawCourse(map, drawing) {
     if (kind === "hole") flag(feature).addTo(map);
   }
   const toggle = () => {
-    if (map.getZoom() >= LABEL_ZOOM) labels.addTo(map);
+    if (map.getZoom() >= LABEL_ZOOM && map.getZoom() < NEAR_ZOOM) labels.addTo(map);
     else labels.remove();
     map.getContainer().classList.toggle("far", map.getZoom() < FLAG_ZOOM);
   };

@@ -65,6 +65,7 @@ function draw(option) {
   return L.geoJSON(option.features, {
     interactive: false,
     style: (feature) => ({ className: `relief r-${feature.properties.role} o-${option.letter}`, weight: 2 }),
+    smoothFactor: 0,
     pointToLayer: (feature, at) =>
       L.circleMarker(at, { radius: 5, className: `relief r-point r-${feature.properties.role} o-${option.letter}` })
         .bindTooltip(feature.properties.words, { permanent: false }),
