@@ -8,7 +8,8 @@ Run:  python bench/relief.py [--queries 10000] [--beside 100]
    - sampling a 1 cm grid by distance from the ball, first permitted place.
    Obstruction: a curved path 3 m wide and 200 m long, 200 vertices; footprint: 40 vertices, turned each time.
 3. Seeded random queries (convex and dented footprints, one and several obstructions): every answer is checked
-   with shapely on the original shapes, and the distance against the cleaned union where that is quick.
+   with shapely on the original shapes, and for one in twenty the distance against the cleaned union.
+4. Lateral relief areas at random ponds: places and sizes beside a 1 cm grid judged by plain distances.
 Times are medians of the best of three; "error" compares distances with the cleaned union of the whole sum.
 """
 
@@ -26,7 +27,8 @@ import shapely
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
-from marram.relief import relief_areas
+from marram.course.model import Feature, Kind
+from marram.relief import Drawn, Player, relief_areas
 from marram.relief.interference import FootprintOn
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import Outline
@@ -297,16 +299,63 @@ def checked_queries(count, seed=11):
     print(f"   compared with the cleaned union: {compared}, largest difference {worst:.1e} m")
 
 
+def areas_by_sampling(count, seed=17):
+    print(f"\n4. {count} lateral relief areas at random ponds beside every place of a 1 cm grid")
+    rng = np.random.default_rng(seed)
+    worst = beyond = 0.0
+    differ = asked = 0
+    for _ in range(count):
+        corners = int(rng.integers(3, 10))
+        turn = np.arange(corners) * 2 * math.pi / corners
+        radius = rng.uniform(0.5, 4.0, corners)
+        pond = shapely.polygons(np.stack([radius * np.cos(turn), radius * np.sin(turn)], 1))
+        away, angle, club = rng.uniform(1, 150), rng.uniform(0, 2 * math.pi), rng.uniform(0.9, 1.2)
+        hole = (away * math.cos(angle), away * math.sin(angle))
+        spot = shapely.get_coordinates(
+            shapely.line_interpolate_point(pond.exterior, rng.uniform(), normalized=True)
+        )[0]
+        course = invented.course_at(hole, Feature(Kind.RED_PENALTY_AREA, "pond", pond))
+        (answer,) = relief_areas(
+            course, 1, None, [invented.LATERAL_PENALTY_AREA], played_on=date(2023, 6, 1), player=Player(club),
+            entry_xy=(float(spot[0]), float(spot[1])),
+        )  # fmt: skip
+        steps = np.arange(-250, 251) * 0.01
+        x, y = (one.ravel() for one in np.meshgrid(spot[0] + steps, spot[1] + steps))
+        margin = np.minimum(
+            2 * club - np.hypot(x - spot[0], y - spot[1]),
+            np.hypot(x - hole[0], y - hole[1]) - math.dist(spot, hole),
+        )
+        inside = (margin >= 0) & ~shapely.contains_xy(pond, x, y)
+        areas = answer.areas if isinstance(answer, Drawn) else ()
+        size = sum(area.area_m2 for area in areas)
+        outline = sum(area.polygon.length for area in areas)
+        worst = max(worst, abs(size - inside.sum() * 1e-4) / max(outline * 0.01, 1e-4))
+        for i in rng.integers(0, len(x), 500):
+            for area in areas:
+                asked += 1
+                verdict = area.contains(float(x[i]), float(y[i]))
+                if verdict.inside != inside[i] and abs(verdict.margin) > 0.002:
+                    differ += 1
+                if verdict.inside:
+                    beyond = max(beyond, math.dist(spot, hole) - math.dist((x[i], y[i]), hole))
+    print(
+        f"   places judged otherwise: {differ} of {asked}; nearest to the hole beyond the limit: {beyond * 1000:.2f} mm"
+    )
+    print(f"   largest difference of the size: {worst:.2f} of outline times 1 cm")
+
+
 def main():
     arguments = argparse.ArgumentParser(
         description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
     )
     arguments.add_argument("--queries", type=int, default=10_000, help="how many seeded queries to check")
     arguments.add_argument("--beside", type=int, default=100, help="how many queries to time beside others")
+    arguments.add_argument("--areas", type=int, default=1000, help="how many areas to compare with a grid")
     given = arguments.parse_args()
     procedures()
     beside_others(given.beside)
     checked_queries(given.queries)
+    areas_by_sampling(given.areas)
 
 
 if __name__ == "__main__":

@@ -44,6 +44,12 @@ def course(*more):
     return Course("Test Links", LocalPlane(-5.0, 56.0), {1: hole}, features)
 
 
+def course_at(hole, *features):
+    """A course of one hole, cut at a place, with nothing but some features on it."""
+    line = LineString([(hole[0], hole[1] - 300), hole])
+    return Course("Random Links", LocalPlane(0.0, 50.0), {1: Hole(1, line, Point(hole))}, features)
+
+
 def option(
     kind, reference, club_lengths, *limits, setting=Setting.DROP, citation="test", dropped_on_line=False
 ):
