@@ -15,13 +15,13 @@ from marram.rules.facts.forms import (
     Arrived,
     Completed,
     LastInPlay,
+    OtherSide,
     SideBreach,
     SideCard,
     WhomElse,
     arrived,
     last_in_play,
-    other_side_conceded,
-    other_side_lost_hole,
+    other_side_on_hole,
     partners_completed,
     play_helped_partner,
     played_the_hole,
@@ -51,9 +51,10 @@ def four_ball_hole(case: Case) -> Ruling:
 def no_partner_completed_in_match(case: Case) -> Ruling:
     """In a match the side loses the hole, unless the other side had lost it or holed no ball either."""
     over = no_penalty("23.2a").next(Action.HOLE_OVER)
-    if not case[other_side_lost_hole]:
+    other = case[other_side_on_hole]
+    if other is OtherSide.COMPLETED:
         return over.note("side_loses_hole")
-    if case[other_side_conceded]:
+    if other is OtherSide.CONCEDED_OR_LOST:
         return over.note("side_wins_hole")
     last = case[last_in_play]
     note = {

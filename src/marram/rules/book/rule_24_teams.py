@@ -3,7 +3,7 @@
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.forms import (
+from marram.rules.facts.teams import (
     TeamAdvice,
     advice_giver_allowed,
     all_team_scores_count,

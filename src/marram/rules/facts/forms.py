@@ -1,4 +1,4 @@
-"""Facts about other forms of play, partners and teams (Rules 21 to 24)."""
+"""Facts about other forms of play and partners (Rules 21 to 23)."""
 
 from enum import Enum
 
@@ -47,6 +47,14 @@ class LastInPlay(Enum):
     NOT_KNOWN = "not_known"
 
 
+class OtherSide(Enum):
+    """How a hole of a match ended for the other side."""
+
+    COMPLETED = "completed"
+    CONCEDED_OR_LOST = "conceded_or_lost"
+    NO_BALL_EITHER = "no_ball_either"
+
+
 class SideBreach(Enum):
     """Which breach one partner of a Four-Ball side made."""
 
@@ -77,15 +85,6 @@ class Arrived(Enum):
 
     BETWEEN_HOLES = "between_holes"
     DURING_HOLE = "during_hole"
-
-
-class TeamAdvice(Enum):
-    """How advice was asked for or given in a team competition."""
-
-    ASKED_ADVICE_GIVER = "asked_advice_giver"
-    ADVICE_GIVER_STOOD_BEHIND = "advice_giver_stood_behind"
-    PLAYING_ADVICE_GIVER = "playing_advice_giver"
-    BETWEEN_TEAM_PLAYERS = "between_team_players"
 
 
 strokes_over_target = number(
@@ -163,10 +162,15 @@ partners_completed = choice(
     help="Ask both; a wrong ball not corrected does not complete the hole.",
     source="23.2a",
 )
-other_side_lost_hole = yes_no(
-    "other_side_lost_hole",
-    "Had the other side conceded or otherwise lost the hole, or completed it with no ball either?",
-    help="If so, the hole is not simply lost.",
+other_side_on_hole = choice(
+    "other_side_on_hole",
+    "How did the hole end for the other side?",
+    {
+        OtherSide.COMPLETED: "a player of that side completed it",
+        OtherSide.CONCEDED_OR_LOST: "that side had already conceded or otherwise lost it",
+        OtherSide.NO_BALL_EITHER: "no player of that side completed it either",
+    },
+    help="A ball holed after a wrong ball not corrected does not complete the hole.",
     source="23.2a",
 )
 last_in_play = choice(
@@ -180,12 +184,6 @@ last_in_play = choice(
     help="Ask all four players for the order.",
     source="Clarification 23.2a/1",
     decided_by=DecidedBy.COMMITTEE,
-)
-other_side_conceded = yes_no(
-    "other_side_conceded",
-    "Had the other side conceded the hole or otherwise lost it first?",
-    help="A hole already won stays won.",
-    source="23.2a",
 )
 side_breach = choice(
     "side_breach",
@@ -237,52 +235,6 @@ played_the_hole = yes_no(
     "Did that partner make a stroke on the hole?",
     help="Advice and help are allowed.",
     source="23.4",
-)
-advice_giver_allowed = yes_no(
-    "advice_giver_allowed",
-    "Does a Local Rule let the team name an advice giver, and is this the person named?",
-    help="Model Local Rule H-2; the person must have been named to the Committee.",
-    source="24.4a",
-    decided_by=DecidedBy.COMMITTEE,
-)
-team_advice = choice(
-    "team_advice",
-    "What happened?",
-    {
-        TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
-        TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
-        TeamAdvice.PLAYING_ADVICE_GIVER: "the named advice giver, while playing a round, was asked or gave advice",
-        TeamAdvice.BETWEEN_TEAM_PLAYERS: "two players of the team, both playing, asked or gave advice",
-    },
-    help="Partners on a side may always advise each other.",
-    source="24.4",
-)
-stood_behind_with_player = yes_no(
-    "stood_behind_with_player",
-    "Did the player ask for it, or see it and not try to stop it?",
-    help="Otherwise the player is not answerable for it.",
-    source="24.4a, 1.3c(1)",
-)
-team_disqualified_for_conduct = yes_no(
-    "team_disqualified_for_conduct",
-    "Was the player disqualified for failing the standards of a Code of Conduct?",
-    help="Rule 1.2b; every other reason counts for the round.",
-    source="Clarification 24.2/1",
-    decided_by=DecidedBy.COMMITTEE,
-)
-all_team_scores_count = yes_no(
-    "all_team_scores_count",
-    "Do the scores of all team members count towards the team's total?",
-    help="See the Terms of the Competition: often the best three of four count.",
-    source="24.2",
-    decided_by=DecidedBy.COMMITTEE,
-)
-team_members_may_advise = yes_no(
-    "team_members_may_advise",
-    "Does a Local Rule let team members in the same group advise each other, and was it so?",
-    help="Model Local Rule H-5, only where scores count for the team alone.",
-    source="24.4c",
-    decided_by=DecidedBy.COMMITTEE,
 )
 both_partners_present = yes_no(
     "both_partners_present",

@@ -1,0 +1,62 @@
+"""Facts about team competitions (Rule 24)."""
+
+from enum import Enum
+
+from marram.rules.engine.fact import DecidedBy, choice, yes_no
+
+
+class TeamAdvice(Enum):
+    """How advice was asked for or given in a team competition."""
+
+    ASKED_ADVICE_GIVER = "asked_advice_giver"
+    ADVICE_GIVER_STOOD_BEHIND = "advice_giver_stood_behind"
+    PLAYING_ADVICE_GIVER = "playing_advice_giver"
+    BETWEEN_TEAM_PLAYERS = "between_team_players"
+
+
+advice_giver_allowed = yes_no(
+    "advice_giver_allowed",
+    "Does a Local Rule let the team name an advice giver, and is this the person named?",
+    help="Model Local Rule H-2; the person must have been named to the Committee.",
+    source="24.4a",
+    decided_by=DecidedBy.COMMITTEE,
+)
+team_advice = choice(
+    "team_advice",
+    "What happened?",
+    {
+        TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
+        TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
+        TeamAdvice.PLAYING_ADVICE_GIVER: "the named advice giver, while playing a round, was asked or gave advice",
+        TeamAdvice.BETWEEN_TEAM_PLAYERS: "two players of the team, both playing, asked or gave advice",
+    },
+    help="Partners on a side may always advise each other.",
+    source="24.4",
+)
+stood_behind_with_player = yes_no(
+    "stood_behind_with_player",
+    "Did the player ask for it, or see it and not try to stop it?",
+    help="Otherwise the player is not answerable for it.",
+    source="24.4a, 1.3c(1)",
+)
+team_disqualified_for_conduct = yes_no(
+    "team_disqualified_for_conduct",
+    "Was the player disqualified for failing the standards of a Code of Conduct?",
+    help="Rule 1.2b; every other reason counts for the round.",
+    source="Clarification 24.2/1",
+    decided_by=DecidedBy.COMMITTEE,
+)
+all_team_scores_count = yes_no(
+    "all_team_scores_count",
+    "Do the scores of all team members count towards the team's total?",
+    help="See the Terms of the Competition: often the best three of four count.",
+    source="24.2",
+    decided_by=DecidedBy.COMMITTEE,
+)
+team_members_may_advise = yes_no(
+    "team_members_may_advise",
+    "Does a Local Rule let team members in the same group advise each other, and was it so?",
+    help="Model Local Rule H-5, only where scores count for the team alone.",
+    source="24.4c",
+    decided_by=DecidedBy.COMMITTEE,
+)
