@@ -90,7 +90,7 @@ club_state = choice(
 )
 stroke_with_club = choice(
     "stroke_with_club",
-    "Was a stroke made with it?",
+    "Was a stroke made with the club?",
     {
         StrokeWithClub.NONE: "no, it was only carried",
         StrokeWithClub.NOT_COUNTED: "only one that does not count (cancelled, provisional never in play)",
@@ -158,12 +158,12 @@ more_than_fourteen = yes_no(
 )
 excess_noticed = choice(
     "excess_noticed",
-    "When did the player become aware of it?",
+    "When did the player become aware of having more than 14 clubs?",
     {
-        ExcessNoticed.BEFORE_ROUND: "shortly before starting, and the clubs got there by accident",
+        ExcessNoticed.BEFORE_ROUND: "before starting the round",
         ExcessNoticed.DURING_ROUND: "after starting the round",
     },
-    help="Before the round the clubs can be left behind or taken out of play.",
+    help="A club there by accident may be kept, out of play; one brought knowingly must be left behind.",
     source="4.1c(2)",
 )
 holes_with_breach = number(
@@ -182,12 +182,12 @@ whose_club = choice(
         SharedClub.OTHER_PLAYER: "that of another player who is playing on the course",
         SharedClub.PICKED_UP_ONLY: "another player's, but picked up by mistake and not used",
     },
-    help="In individual play nobody may share clubs.",
+    help="A club from anybody who is not playing on the course counts as added, not shared.",
     source="4.1b(2)",
 )
 out_of_play_fault = choice(
     "out_of_play_fault",
-    "What went wrong?",
+    "What went wrong in taking a club out of play?",
     {
         OutOfPlayFault.USED_AGAIN: "a stroke was made with a club that had been taken out of play",
         OutOfPlayFault.NOT_TAKEN_OUT: "aware of the breach, the player made a stroke before taking a club out of play",

@@ -137,7 +137,7 @@ referee_refers = yes_no(
 )
 ruling_fault = choice(
     "ruling_fault",
-    "What went wrong?",
+    "What kind of mistake did the referee or the Committee make?",
     {
         RulingFault.WRONG_RULING: "a Rule was applied wrongly",
         RulingFault.INSTRUCTION_MISUNDERSTOOD: "the player reasonably misunderstood an instruction and breached a Rule",

@@ -59,7 +59,7 @@ conceded = choice(
 )
 conceded_in_time = yes_no(
     "conceded_in_time",
-    "Was it made in time: before the stroke was made, the hole completed, or the match decided?",
+    "Was the concession in time: before the stroke was made, the hole completed, or the match decided?",
     help="The hole may be conceded before it begins; after its result is decided it is too late.",
     source="3.2b(1)",
 )
@@ -71,7 +71,7 @@ strokes_right = yes_no(
 )
 when_strokes_given = choice(
     "when_strokes_given",
-    "When was it given or asked for?",
+    "When was the number of strokes given or asked for?",
     {
         WhenAsked.DURING_HOLE: "while playing the hole",
         WhenAsked.AFTER_HOLE: "after the hole was completed",
@@ -81,7 +81,7 @@ when_strokes_given = choice(
 )
 strokes_put_right = yes_no(
     "strokes_put_right",
-    "Was it put right before the opponent's next stroke (after the hole: before the next hole began)?",
+    "Was the number put right before the opponent's next stroke (after a hole: before the next began)?",
     help="A concession of the stroke or hole counts like a stroke. Last hole: before the result is final.",
     source="3.2d(1)",
 )

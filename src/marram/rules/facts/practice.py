@@ -55,7 +55,7 @@ practice_breach_again = yes_no(
 )
 when_practised = choice(
     "when_practised",
-    "When was it done?",
+    "When did the player do it?",
     {
         WhenPractised.PLAYING_HOLE: "while playing a hole",
         WhenPractised.BETWEEN_HOLES: "between two holes",
@@ -66,7 +66,7 @@ when_practised = choice(
 )
 struck = choice(
     "struck",
-    "What was it?",
+    "What did the player do?",
     {
         Struck.BALL_FOR_PRACTICE: "a stroke at a ball, or anything of about that size, for practice",
         Struck.COURTESY: "a ball sent back to a practice area or to another player, only out of courtesy",

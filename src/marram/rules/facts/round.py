@@ -80,7 +80,7 @@ off_time = choice(
 )
 minutes_off = number(
     "minutes_off",
-    "By how many minutes?",
+    "By how many minutes was the player late or early?",
     help="From the starting time to when the player was ready at the starting point (or made the stroke).",
     source="5.3a",
     unit="minutes",

@@ -57,7 +57,7 @@ returned_score = choice(
 )
 why_too_low = choice(
     "why_too_low",
-    "Why was it too low?",
+    "Why was the returned score too low?",
     {
         UnknownPenalty.PENALTY_NOT_KNOWN: "only penalty strokes were missing that the player did not know of",
         UnknownPenalty.PENALTY_DOUBTFUL: "the player had been told of a possible penalty, or doubted, and did not ask",

@@ -84,7 +84,7 @@ teed_on = choice(
 )
 teed_wrongly_again = yes_no(
     "teed_wrongly_again",
-    "Is it the second time in the round?",
+    "Is it a second, separate breach of this kind in the round?",
     help="Ask whether a penalty for it was given before.",
     source="6.2b(2)",
 )
