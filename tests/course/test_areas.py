@@ -210,6 +210,17 @@ def test_unmarked_water_is_a_red_penalty_area_of_unknown_edge() -> None:
     assert DoubtKind.UNMARKED_WATER not in kinds(area_at(links, 92.5, 0, 1))
 
 
+def test_the_nearest_water_is_named_and_a_mapped_stream_is_no_unmarked_water() -> None:
+    """Of two waters the nearer is named; a stream tagged as a penalty area is one, though its edge is not mapped."""
+    far = feature(Kind.WATER, LineString([(104, -50), (104, 50)]), "far")
+    stream = feature(Kind.WATER, LineString([(97, -50), (97, 50)]), "stream", tags={"golf": "water_hazard"})
+    (doubt,) = area_at(course(BOUNDARY, GREEN, far, stream), 100, 0, 1).doubts
+    assert doubt.feature is stream
+    assert doubt.words == "a penalty area of which the map knows only the middle is 3.0 m away"
+    (doubt,) = area_at(course(BOUNDARY, GREEN, far, stream), 102, 0, 1).doubts
+    assert doubt.words == "unmarked water is 2.0 m away: a red penalty area, whose edge the map does not know"
+
+
 def test_a_mown_tee_is_not_the_teeing_area_for_certain() -> None:
     """Definition of teeing area: it depends on the tee-markers; a mapped teeing area of the day decides alone."""
     assert kinds(area_at(LINKS, 0, 0, 1)) == {DoubtKind.TEE_MARKERS}

@@ -64,11 +64,20 @@ def test_paces_are_yards() -> None:
     assert numbers.green_depth == pytest.approx(30 * yard)
 
 
-def test_a_dented_green_is_measured_to_the_edge_on_the_hole_s_side() -> None:
+@pytest.mark.parametrize(("y", "side"), [(3, Side.RIGHT), (27, Side.LEFT)])
+def test_a_dented_green_is_measured_to_the_edge_on_the_hole_s_side(y, side) -> None:
     """Across a green shaped like a U, the near side is the edge of the arm the hole is in, not beyond the gap."""
     green = Polygon([(0, 0), (30, 0), (30, 10), (10, 10), (10, 20), (30, 20), (30, 30), (0, 30)])
-    numbers = GreenFrame(green, LineString([(-100, 15), (5, 15)])).numbers(Point(20, 3))
-    assert (numbers.from_side, numbers.side) == (pytest.approx(3), Side.RIGHT)
+    numbers = GreenFrame(green, LineString([(-100, 15), (5, 15)])).numbers(Point(20, y))
+    assert (numbers.from_side, numbers.side) == (pytest.approx(3), side)
+
+
+def test_a_dogleg_is_measured_along_its_last_stretch() -> None:
+    """The usual approach to a green is the last stretch of its line of play, not the line from the tee."""
+    frame = GreenFrame(square(100, 50, 10), LineString([(-100, 0), (100, 0), (100, 50)]))
+    numbers = frame.numbers(Point(104, 43))
+    assert (numbers.from_front, numbers.from_side) == (pytest.approx(3), pytest.approx(6))
+    assert numbers.side is Side.RIGHT
 
 
 def test_a_hole_off_the_green_is_refused() -> None:
@@ -84,7 +93,7 @@ def nine_round_greens(*, bunkers=False):
     """Nine holes whose greens are equal circles at (150, 0), (150, 100) …, some with a bunker at their left edge."""
     greens = [round_green(y=100.0 * n) for n in range(9)]
     holes = [hole(n + 1, tee=(0, 100 * n), cup=(150, 100 * n), green=green) for n, green in enumerate(greens)]
-    pits = [feature(Kind.BUNKER, square(150, 100 * n + 15, 4.5), f"pit {n}") for n in range(9) if bunkers]
+    pits = [feature(Kind.BUNKER, square(150, 100 * n + 12, 4.5), f"pit {n}") for n in range(9) if bunkers]
     return course(*greens, *pits, holes=holes)
 
 
@@ -141,7 +150,7 @@ def test_a_bunker_makes_the_places_near_it_hard() -> None:
         """Yield the difficulty of each proposal nearer to where the bunker is than four paces."""
         for seed in range(seeds):
             for found in propose(links, seed=seed).locations.values():
-                if found.place.distance(Point(150, 100 * (found.hole - 1) + 10.5)) < FROM_EDGE - 0.2:
+                if found.place.distance(square(150, 100 * (found.hole - 1) + 12, 4.5)) < FROM_EDGE - 0.2:
                     yield found.difficulty
 
     assert set(near_pit(nine_round_greens(bunkers=True), 8)) == {Difficulty.HARD}

@@ -39,6 +39,27 @@ def test_what_a_map_holds(tmp_path) -> None:
         course.hole(10)
 
 
+def test_the_plane_touches_the_middle_of_the_map(tmp_path) -> None:
+    """The plane's centre is the middle of what is drawn, to a ten-thousandth of a degree."""
+    course = load(write(tmp_path / "nine.geojson", nine_holes()))
+    middle = PLANE.to_degrees(100, 300)
+    assert (course.plane.longitude, course.plane.latitude) == pytest.approx(middle, abs=1e-4)
+
+
+def test_errors_come_first(tmp_path) -> None:
+    """Faults are listed errors first, then warnings, then notes."""
+    broken = [
+        drawn(square(150, 40, 8), "practice", golf="green"),
+        drawn(square(60, 20, 5), "sand", golf="sandpit"),
+        drawn(Point(60, 20), "bunker", golf="bunker"),
+    ]
+    severities = [
+        fault.severity.value for fault in check(write(tmp_path / "map.geojson", [*one_hole(), *broken]))
+    ]
+    assert severities == sorted(severities, key=["error", "warning", "note"].index)
+    assert set(severities) == {"error", "warning", "note"}
+
+
 def test_geometry_is_in_metres_of_the_plane(tmp_path) -> None:
     """Areas keep their size: a square of 20 m has 400 m²."""
     course = load(write(tmp_path / "nine.geojson", nine_holes()))
@@ -84,6 +105,20 @@ def test_a_line_with_a_width_is_a_strip(tmp_path) -> None:
     course = load(write(tmp_path / "map.geojson", [*one_hole(), path]))
     (strip,) = course.of(Kind.PATH)
     assert strip.geometry.area == pytest.approx(300, rel=1e-6)
+
+
+def test_a_tee_beside_the_green_end_of_a_hole_is_not_its_tee(tmp_path) -> None:
+    """Tees stand beside the first two fifths of a line of play: one by the green may be the next hole's."""
+    tees = [drawn(square(x, 20, 3), f"tee at {x}", golf="tee") for x in (50, 70)]
+    course = load(write(tmp_path / "map.geojson", [*one_hole(), *tees]))
+    assert [tee.ident for tee in course.hole(1).tees] == ["tee 1", "tee at 50"]
+
+
+def test_a_stream_tagged_as_a_penalty_area_has_one_fault(tmp_path) -> None:
+    """Its missing width is a fault; its status is mapped."""
+    stream = drawn(LineString([(80, -50), (80, 50)]), "stream", golf="water_hazard", waterway="stream")
+    found = [fault.check for fault in check(write(tmp_path / "map.geojson", [*nine_holes(), stream]))]
+    assert found == ["penalty_area_line"]
 
 
 def test_boundary_lines_that_meet_make_an_area(tmp_path) -> None:

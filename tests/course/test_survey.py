@@ -17,7 +17,8 @@ LINKS = course(BOUNDARY, GREEN, feature(Kind.BUNKER, square(60, 0, 5), "bunker")
 GPX = """<?xml version="1.0" encoding="UTF-8"?>
 <gpx version="1.1" creator="test" xmlns="http://www.topografix.com/GPX/1/1">
   <metadata><name>Not a point</name></metadata>
-  <wpt lat="51.0001" lon="3.0001"><time>2026-05-01T09:30:00Z</time><name>stake</name><hdop>0.8</hdop></wpt>
+  <wpt lat="51.0001" lon="3.0001"><time>2026-05-01T09:30:00Z</time><name>stake</name><hdop>0.8</hdop>
+    <extensions><name>device</name></extensions></wpt>
   <trk><name>Track</name><trkseg><trkpt lat="51.0002" lon="3.0002"><ele>4.1</ele></trkpt></trkseg></trk>
   <rte><rtept lat="51.0003" lon="3.0003"/></rte>
 </gpx>"""
