@@ -4,6 +4,7 @@ from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_06_wrong_ball import wrong_ball_penalty
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import unplayable_relief_in_bunker, unplayable_relief_outside_bunker
+from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.wrong_place import (
@@ -57,10 +58,11 @@ def mistake_in_relief_noticed(case: Case) -> Ruling:
     return any_rule_that_applies(case)
 
 
-@provision("14.5b(1)")
-def same_rule_and_option(_case: Case) -> Ruling:
+@provision("14.5b")
+def same_rule_and_option(case: Case) -> Ruling:
     """Right Rule, right place: the same Rule and the same option must be used again."""
-    return _correct(no_penalty("14.5b(1)")).note("same_rule_same_option")
+    numbered = "14.5b(1)" if case.played_since(EDITION_2023) else "14.5b(3)"
+    return _correct(no_penalty(numbered)).note("same_rule_same_option")
 
 
 @provision("14.5b(2)")
@@ -77,10 +79,11 @@ def same_rule_any_option(case: Case) -> Ruling:
     return _correct(ruling)
 
 
-@provision("14.5b(3)")
-def any_rule_that_applies(_case: Case) -> Ruling:
+@provision("14.5b")
+def any_rule_that_applies(case: Case) -> Ruling:
     """Wrong Rule: any Rule that applies to the situation may be used."""
-    return _correct(no_penalty("14.5b(3)")).note("any_rule_any_option")
+    numbered = "14.5b(3)" if case.played_since(EDITION_2023) else "14.5b(1)"
+    return _correct(no_penalty(numbered)).note("any_rule_any_option")
 
 
 def _correct(ruling: Ruling) -> Ruling:

@@ -1,7 +1,6 @@
 """Rule 14.3: dropping a ball in a relief area, before it is played."""
 
 from marram.rules.book.rule_14_replacing import place_on_nearest_spot
-from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.dropping import (
@@ -86,11 +85,10 @@ def came_to_rest_outside(case: Case) -> Ruling:
 
 
 @provision("14.3c(2)")
-def second_drop(case: Case) -> Ruling:
-    """A second drop in the right way, with any ball; back on the line another spot may be chosen since 2023."""
+def second_drop(_case: Case) -> Ruling:
+    """A second drop in the right way, with any ball; back on the line another place on it may be chosen."""
     ruling = no_penalty("14.3c(2)").next(Action.DROP_AGAIN, WhichBall.ORIGINAL_OR_ANOTHER)
-    ruling = ruling.note("second_drop_is_counted", "watch_where_it_touches")
-    return ruling.note("on_the_line_another_spot") if case.played_since(EDITION_2023) else ruling
+    return ruling.note("second_drop_is_counted", "watch_where_it_touches", "on_the_line_another_spot")
 
 
 def _place_where_it_first_touched() -> Ruling:
