@@ -91,6 +91,8 @@ def moved_by_opponent_by_accident(case: Case) -> Ruling:
         return free.under("13.1d(1)")
     if case.is_one_of(moved_while, Doing.SEARCHING):
         return free.under("7.4")
+    if case.is_one_of(moved_while, Doing.MOVING_AWAY_FROM_BALL):
+        return must_go_back(no_penalty("Clarification 11.1b/2").under("9.5a"))
     applying = case.is_one_of(moved_while, Doing.REMOVING_MOVABLE_OBSTRUCTION, *APPLYING_A_RULE)
     if applying and case[actions_reasonable]:
         return free.under("9.4b Exception 4")

@@ -46,6 +46,8 @@ def moved_by_player(case: Case) -> Ruling:
         return moved_before_found(case)
     if case.is_one_of(moved_while, Doing.REMOVING_MOVABLE_OBSTRUCTION):
         return moved_with_obstruction(case)
+    if case.is_one_of(moved_while, Doing.MOVING_AWAY_FROM_BALL):
+        return moved_after_resting_against_person(case)
     if case.is_one_of(moved_while, *APPLYING_A_RULE) and case[actions_reasonable]:
         return moved_while_applying_rule(case)
     return penalised_for_moving(case)
@@ -73,6 +75,12 @@ def moved_before_found(_case: Case) -> Ruling:
 def moved_with_obstruction(_case: Case) -> Ruling:
     """A ball that moves while a movable obstruction is being removed goes back without penalty."""
     return must_go_back(no_penalty("15.2a(1)").under("9.4b Exception 4"))
+
+
+@provision("Clarification 11.1b/2")
+def moved_after_resting_against_person(_case: Case) -> Ruling:
+    """A ball that had come to rest against a person or equipment, and moves with them, goes back at no cost."""
+    return must_go_back(no_penalty("Clarification 11.1b/2"))
 
 
 @provision("9.4b Exception 4")

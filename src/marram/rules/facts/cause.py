@@ -26,6 +26,8 @@ class Doing(Enum):
     TAKING_RELIEF = "taking_relief"
     MEASURING = "measuring"
     REMOVING_LOOSE_IMPEDIMENT = "removing_loose_impediment"
+    MOVING_AWAY_FROM_BALL = "moving_away_from_ball"
+    """The ball in motion had come to rest against the person or their equipment (Clarification 11.1b/2)."""
     SOMETHING_ELSE = "something_else"
 
 
@@ -103,6 +105,7 @@ moved_while = choice(
         Doing.TAKING_RELIEF: "taking relief under a Rule, or finding out whether or where relief is allowed",
         Doing.MEASURING: "measuring under a Rule",
         Doing.REMOVING_LOOSE_IMPEDIMENT: "removing a loose impediment",
+        Doing.MOVING_AWAY_FROM_BALL: "stepping or pulling away: the ball had rolled to rest against them or their equipment",
         Doing.SOMETHING_ELSE: "something else: a practice swing, taking a stance, grounding the club, walking",
     },
     help="Exception 4 protects only those who are applying a Rule at that moment; walking up to do so counts as something else unless part of the act.",
