@@ -68,3 +68,19 @@ def test_an_object_removed_before_the_stroke_off_the_green_is_a_breach_since_202
 
     assert general_penalties(decide("line_of_play_shown", facts, date(2022, 12, 31))) == 0
     assert general_penalties(decide("line_of_play_shown", facts, date(2023, 1, 1))) == 1
+
+
+@pytest.mark.parametrize("day", [date(2019, 6, 1), date(2024, 6, 1)])
+def test_a_ball_marker_that_aligns_is_left_to_rule_4(day: date) -> None:
+    """Lining up the ball by such a ball-marker breaks Rule 4.3a (clarification of 6 January 2020), not 10.2b(3)."""
+    facts = {"meant_to_help_aim": "yes", "what_was_set_down": "alignment_ball_marker"}
+
+    assert isinstance(decide("object_set_down_for_aim", facts, day), NotCovered)
+
+
+def test_a_mark_in_the_ground_before_2023_is_left_open() -> None:
+    """Rule 10.2b(3) of 2019 spoke of objects set down; marks in sand or dew were added in 2023."""
+    facts = {"meant_to_help_aim": "yes", "what_was_set_down": "mark_in_ground"}
+
+    assert isinstance(decide("object_set_down_for_aim", facts, date(2022, 12, 31)), NotCovered)
+    assert general_penalties(decide("object_set_down_for_aim", facts, date(2023, 1, 1))) == 1

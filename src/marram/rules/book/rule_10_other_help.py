@@ -97,10 +97,12 @@ def object_set_down(case: Case) -> Ruling | NotCovered:
         return _free("10.2b(3)")
     if what is ObjectKind.SELF_STANDING_PUTTER:
         return self_standing_putter(case)
+    if what is ObjectKind.ALIGNMENT_BALL_MARKER:
+        return NotCovered("alignment_marker_under_rule_4", "10.2b(3)")
     if case.played_since(EDITION_2023):
         return _in_breach("10.2b(3)").note("removing_object_does_not_help")
-    if what is ObjectKind.ALIGNMENT_BALL_MARKER:
-        return NotCovered("alignment_marker_in_2019", "10.2b(3)")
+    if what is ObjectKind.MARK_IN_GROUND:
+        return NotCovered("mark_in_ground_before_2023", "10.2b(3)")
     if case[stance_with_object]:
         return _in_breach("10.2b(3)").note("removing_object_does_not_help")
     return _free("10.2b(3)").note("object_gone_before_stance")
