@@ -63,7 +63,7 @@ ball_and_bunker = choice(
         BallAndBunker.RELIEF_OUTSIDE: "the player had taken or meant to take relief outside",
         BallAndBunker.LIES_ELSEWHERE: "it lay somewhere else, such as on the grass or in another bunker",
     },
-    help="If the ball comes back into the bunker, it lies in it again. All this holds while play is stopped, too.",
+    help="Lifted, but inside or outside relief not yet chosen: it still lies in it. So does a ball that comes back.",
     source="12.2b(3)",
 )
 sand_touch = choice(

@@ -5,7 +5,7 @@ PROVISIONS: dict[str, str] = {
     "7.1b": "A lie in sand that changed in searching must be made again before the ball is played; a ball that had been covered may be left showing a little.",
     "7.2": "A ball counts as the player's when someone saw it come to rest, when it bears the player's identifying mark, or when it is of the same kind and in the expected place, and no other ball there can be confused with it.",
     "7.3": "A ball that might be the player's may be lifted or turned to identify it, if that is necessary, once its spot is marked, and cleaned no more than needed. Otherwise it costs one stroke.",
-    "7.4": "There is no penalty for moving the ball by accident while trying to find or identify it; it goes back to where and how it lay.",
+    "7.4": "Whoever moves the ball by accident in searching for it or identifying it is not penalised; it goes back to where and how it lay.",
 }
 
 NOTES: dict[str, str] = {

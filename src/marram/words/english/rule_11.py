@@ -1,7 +1,7 @@
 """Words for Rule 11."""
 
 PROVISIONS: dict[str, str] = {
-    "11.1a": "When a ball in motion hits a person, an animal, equipment or anything else by accident, nobody gets a penalty.",
+    "11.1a": "Nobody pays for an accident: a ball in motion may hit whomever or whatever it will.",
     "11.1a Exception": "In stroke play a ball played from the putting green that hits a ball at rest there costs the general penalty, if both lay on the green before the stroke.",
     "11.1b": "A ball accidentally deflected or stopped is played as it lies, with two exceptions.",
     "11.1b Exception 1": "A ball played from off the green that comes to rest on a person, an animal or a moving outside influence is not played from there; relief is taken right under it.",
@@ -11,7 +11,7 @@ PROVISIONS: dict[str, str] = {
     "Clarification 11.1b/2": "A ball that came to rest against a person or thing and moves when that moves is replaced; nobody gets a penalty for it.",
     "D-7": "This Local Rule of the 2019 book leaves out the player, the club used for the stroke, and insects from what makes a stroke from the green be replayed.",
     "11.2a Exception": "In match play nobody is penalised for stopping a ball past hope of being holed, if it was needed for a half, or if the opponent conceded with it.",
-    "11.2b": "A player who deliberately deflects or stops any ball in motion, or whose caddie does, gets the general penalty.",
+    "11.2b": "Stopping or turning any ball in motion on purpose costs the player the general penalty; so does the caddie's doing it.",
     "11.2b Exception": "A ball moving in temporary water, or in water in a penalty area, may be lifted without penalty in taking relief.",
     "11.2c": "A ball deliberately deflected or stopped is not played as it lies, whoever did it.",
     "11.2c(1)": "After a stroke from off the green, relief is taken from the estimated spot where the ball would have come to rest.",

@@ -4,7 +4,7 @@ PROVISIONS: dict[str, str] = {
     "13.1b": "A ball on the putting green may be lifted and cleaned at any time, once its spot is marked, and is replaced.",
     "13.1c(1)": "Sand and loose soil may be brushed away on the putting green, but nowhere else on the course.",
     "13.1c(2)": "Damage on the putting green that comes from a person or outside influence may be repaired promptly, with hand, foot or a normal tool, and no more than restored. Traces of normal upkeep, water, weather, growth and wear of the hole are no damage.",
-    "13.1d(1)": "There is no penalty for accidentally moving a ball or ball-marker on the putting green; it is replaced.",
+    "13.1d(1)": "A ball or ball-marker on the putting green that anybody moves by accident goes back; nobody pays for it.",
     "13.1d(1) Exception": "A ball on the green that begins to move during the backswing or stroke is played as it comes to rest, if the stroke is made.",
     "13.1d(2)": "A ball on the green moved by natural forces is replaced if it had already been lifted and replaced there; otherwise it is played from its new spot.",
     "13.1e": "A putting green or wrong green must not be tested by rubbing the surface or rolling a ball during the round or while play is stopped.",
@@ -23,7 +23,7 @@ PROVISIONS: dict[str, str] = {
     "13.2b(2)": "A ball that by accident hits a flagstick removed or attended, or the attendant, is played as it lies without penalty; if that was by design, Rule 11.2 applies.",
     "13.2c": "A ball resting against the flagstick in the hole is holed if any part of it is below the surface; otherwise it is not, and if it moves as the flagstick is removed it is replaced on the lip.",
     "13.3": "A ball overhanging the hole gets a short time to fall in.",
-    "13.3a": "A player may take a reasonable time to reach the hole and wait ten seconds more; a ball that falls later is holed with the previous stroke, with one penalty stroke added.",
+    "13.3a": "After a reasonable walk to the hole there are ten seconds to wait. A ball that drops later still counts as holed with the previous stroke, but one penalty stroke is added.",
     "13.3b": "A ball overhanging the hole that is lifted or moved before the time is over counts as at rest and is replaced on the lip. If an opponent did so deliberately it is holed; another player in stroke play gets the general penalty.",
 }
 
