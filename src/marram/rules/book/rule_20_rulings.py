@@ -4,6 +4,7 @@ from marram.rules.book.plain_outcomes import free, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.doubt import (
     IssueFrom,
     LateBreach,
@@ -20,6 +21,7 @@ from marram.rules.facts.doubt import (
     ruling_can_be_corrected,
     ruling_fault,
 )
+from marram.rules.facts.scorecard import hole_result_affected
 from marram.rules.ruling import Action, Judgement, Ruling, Who
 
 
@@ -113,11 +115,21 @@ def found_after_result(case: Case) -> Ruling | Judgement:
         return misconduct_after_result(case)
     if case.match_play:
         return free("20.2e(1)").note("result_is_final")
-    if found is LateBreach.SCORE_TOO_LOW or found is LateBreach.KNOWN_DISQUALIFICATION:
+    if found is LateBreach.SCORE_TOO_LOW:
+        return score_too_low_found_late(case)
+    if found is LateBreach.KNOWN_DISQUALIFICATION:
         return out("20.2e(2)")
     if found is LateBreach.HANDICAP_TOO_HIGH and not case.played_since(EDITION_2023):
         return out("20.2e(2)")
     return free("20.2e(2)").note("result_is_final")
+
+
+@provision("20.2e(2)")
+def score_too_low_found_late(case: Case) -> Ruling:
+    """A returned score too low disqualifies after the close as well, where it made a difference."""
+    if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY) or case[hole_result_affected]:
+        return out("20.2e(2)").under("3.3b(3)")
+    return free("20.2e(2)").note("too_low_without_effect")
 
 
 @provision("20.2e")
