@@ -40,11 +40,24 @@ def modifications_apply(case: Case) -> bool:
     return case[player_eligible]
 
 
+def numbered_as_in_2023(case: Case, outcome: Ruling | NotCovered) -> Ruling | NotCovered:
+    """Until 2022 the modifications stood in rules of their own, numbered differently; say so."""
+    if isinstance(outcome, NotCovered) or case.played_since(EDITION_2023):
+        return outcome
+    return outcome.note("numbers_are_of_2023")
+
+
 @provision("25.2")
 def blind_player(case: Case) -> Ruling | NotCovered:
     """A player who is blind may have help from an aide, aiming, in bunkers and with the ball."""
     if not modifications_apply(case):
         return NotCovered("unmodified_rules_apply", "25.1")
+    return numbered_as_in_2023(case, help_for_blind_player(case))
+
+
+@provision("25.2")
+def help_for_blind_player(case: Case) -> Ruling | NotCovered:
+    """Each act in turn: what the modification allows, and what it does not."""
     act = case[blind_help]
     if act is BlindHelp.OBJECT_LEFT:
         return in_breach("10.2b(3)").under("25.2c")
@@ -73,6 +86,12 @@ def amputee_player(case: Case) -> Ruling | NotCovered:
     """A player who is an amputee may use a prosthesis, anchor if need be, and have the ball put down."""
     if not modifications_apply(case):
         return NotCovered("unmodified_rules_apply", "25.1")
+    return numbered_as_in_2023(case, act_of_amputee(case))
+
+
+@provision("25.3")
+def act_of_amputee(case: Case) -> Ruling | NotCovered:
+    """Each act in turn: what the modification allows, and what it does not."""
     act = case[amputee_act]
     if act is AmputeeAct.PROSTHESIS:
         return device_use(case, "25.3a")
@@ -86,6 +105,12 @@ def mobility_device(case: Case) -> Ruling | NotCovered:
     """A player who uses an assistive mobility device may use it for stance and stroke, and have help."""
     if not modifications_apply(case):
         return NotCovered("unmodified_rules_apply", "25.1")
+    return numbered_as_in_2023(case, act_with_mobility_device(case))
+
+
+@provision("25.4")
+def act_with_mobility_device(case: Case) -> Ruling | NotCovered:
+    """Each act in turn: what the modification allows, and what it does not."""
     act = case[device_act]
     if act is DeviceAct.DEVICE_ITSELF:
         return device_use(case, "25.4f")
@@ -161,6 +186,12 @@ def intellectual_disability(case: Case) -> Ruling | NotCovered:
     """A player with an intellectual disability may have an aide; a supervisor is for several players."""
     if not modifications_apply(case):
         return NotCovered("unmodified_rules_apply", "25.1")
+    return numbered_as_in_2023(case, help_with_intellectual_disability(case))
+
+
+@provision("25.5")
+def help_with_intellectual_disability(case: Case) -> Ruling | NotCovered:
+    """Each act in turn: what the modification allows, and what it does not."""
     act = case[aide_act]
     if act is AideAct.SECOND_AIDE:
         return second_aide(case, "25.5a")

@@ -41,6 +41,7 @@ PROVISIONS: dict[str, str] = {
 NOTES: dict[str, str] = {
     "unmodified_rules_apply": "The modifications do not apply to this player: rule under the ordinary Rules, with the incident that describes the act.",
     "for_each_hole_of_breach": "The penalty is for each hole on which it happened.",
+    "numbers_are_of_2023": "Until 2022 these modifications stood in separate Modified Rules, under other numbers; check the wording there.",
     "delay_course_and_weather": "How hard is the course to move on, and what does today's weather do to mobility devices?",
     "delay_kind_of_competition": "What kind of competition is it, and do others wait?",
     "delay_extent_of_disability": "How far do the players' disabilities reach? With a first unreasonable delay one stroke follows; for later ones use the incident on unreasonable delay.",
