@@ -74,3 +74,13 @@ def test_the_course_is_drawn_ground_first(client: TestClient) -> None:
     assert kinds[0] == "boundary"
     assert kinds.index("fairway") < kinds.index("putting_green") < kinds.index("ground_under_repair")
     assert kinds.count("line_of_play") == 18
+
+
+def test_the_course_is_sent_once(client: TestClient) -> None:
+    """A phone that has the drawing gets no second copy (RFC 9110, section 13.1.2)."""
+    first = client.get("/api/course")
+    second = client.get("/api/course", headers={"if-none-match": first.headers["etag"]})
+
+    assert first.headers["content-type"] == "application/geo+json"
+    assert second.status_code == 304
+    assert second.content == b""

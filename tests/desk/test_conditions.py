@@ -59,6 +59,7 @@ def test_conditions_survive_being_written_into_an_address() -> None:
         ({"on": "2018-12-31"}, DateNotCovered, "is not covered"),
         ({"form": "skins"}, BadAnswer, "It allows: stroke_play"),
         ({"local": "Z-9"}, BadAnswer, "there is no Local Rule 'Z-9'"),
+        ({"local": "H-1.1,H-1.3"}, BadAnswer, "H-1.1 and H-1.3 cannot be in force together"),
         ({"handed": "both"}, BadAnswer, "right, left"),
         ({"club": "44 in"}, BadAnswer, "Give metres"),
         ({"club": "12"}, BadAnswer, "Give metres"),

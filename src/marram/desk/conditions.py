@@ -12,6 +12,7 @@ from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, edition_of
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides, form_of_play, sides
+from marram.rules.local_rules.register import REGISTER
 
 COOKIE = "marram_conditions"
 KEYS = ("on", "form", "sides", "local", "handed", "club")
@@ -150,6 +151,13 @@ def _local(text: str) -> tuple[str, ...] | None:
                 f"local: there is no Local Rule {code!r} here. Known: {', '.join(LOCAL_RULES)}."
                 for code in unknown
             )
+        )
+    listed = [REGISTER[code] for code in codes if code in REGISTER]
+    clashes = {frozenset((one.code, other)) for one in listed for other in one.not_with if other in codes}
+    if clashes:
+        pairs = sorted(" and ".join(sorted(pair)) for pair in clashes)
+        raise BadAnswer(
+            *(f"local: {pair} cannot be in force together. Leave one of them out." for pair in pairs)
         )
     return codes
 

@@ -1,5 +1,7 @@
 """What every page of the desk needs: the course, the event, the templates."""
 
+import hashlib
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
@@ -38,9 +40,14 @@ class Workplace:
         return Jinja2Templates(directory=HERE / "templates")
 
     @cached_property
-    def drawing(self) -> dict[str, Any]:
-        """The course as GeoJSON for the map on the screen."""
-        return course_drawing(self.course)
+    def drawing(self) -> bytes:
+        """The course as GeoJSON for the map on the screen, made once."""
+        return json.dumps(course_drawing(self.course), separators=(",", ":")).encode()
+
+    @cached_property
+    def drawing_tag(self) -> str:
+        """A tag that changes with the drawing, so that a phone fetches it once."""
+        return f'"{hashlib.sha256(self.drawing).hexdigest()[:20]}"'
 
     def read(self, request: Request) -> CaseAddress:
         """Return the case that the address of this request holds."""

@@ -7,6 +7,7 @@ from dataclasses import asdict
 from typing import Any
 
 from fastapi import APIRouter, Request
+from fastapi.responses import Response
 
 from marram.desk.conditions import Conditions
 from marram.desk.consultation import consult
@@ -23,9 +24,13 @@ VERSION = 1
 
 
 @router.get("/course")
-def course(request: Request) -> dict[str, Any]:
-    """The course as GeoJSON, in drawing order."""
-    return workplace(request).drawing
+def course(request: Request) -> Response:
+    """The course as GeoJSON, in drawing order; fetched again only when it has changed."""
+    desk = workplace(request)
+    headers = {"ETag": desk.drawing_tag, "Cache-Control": "no-cache"}
+    if request.headers.get("if-none-match") == desk.drawing_tag:
+        return Response(status_code=304, headers=headers)
+    return Response(desk.drawing, media_type="application/geo+json", headers=headers)
 
 
 @router.get("/incidents")

@@ -12,6 +12,22 @@ from marram.desk.workplace import show, workplace
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 
 router = APIRouter()
+AREA_TITLES = {
+    "A": "A: boundaries",
+    "B": "B: penalty areas",
+    "C": "C: bunkers",
+    "D": "D: putting greens",
+    "E": "E: special relief",
+    "F": "F: abnormal course conditions",
+    "G": "G: equipment",
+    "H": "H: caddies and help",
+    "I": "I: practice",
+    "J": "J: bad weather",
+    "K": "K: pace of play",
+    "L": "L: scorecards",
+    "M": "M: players with disabilities",
+}
+"""The areas of the Model Local Rules (Committee Procedures, Section 8), in our own words."""
 YEAR = 366 * 24 * 3600
 
 
@@ -30,7 +46,7 @@ def settings(request: Request, back: str = "/") -> HTMLResponse:
         back=_local(back),
         forms=form_of_play.answers,
         side_forms=sides.answers,
-        local_rules={code: _title(fact.question) for code, fact in LOCAL_RULES.items()},
+        local_rules=_by_area(),
     )
 
 
@@ -70,6 +86,14 @@ def _with(back: str, pairs: list[tuple[str, str]]) -> str:
     parts = urlsplit(back)
     rest = [(key, value) for key, value in parse_qsl(parts.query) if key not in KEYS]
     return f"{parts.path}?{urlencode([*rest, *pairs], safe=',')}"
+
+
+def _by_area() -> dict[str, dict[str, str]]:
+    """Return the titles of the Local Rules by code, under the heading of their area."""
+    grouped: dict[str, dict[str, str]] = {}
+    for code, fact in LOCAL_RULES.items():
+        grouped.setdefault(AREA_TITLES.get(code[0], code[0]), {})[code] = _title(fact.question)
+    return grouped
 
 
 def _title(question: str) -> str:
