@@ -24,7 +24,7 @@ from marram.rules.facts.round import (
     suspension,
     why_play_stopped,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, Who, general, no_penalty
 
 _LIGHTNING = ("lightning_shelter", "follow_local_safety_code")
 
@@ -57,7 +57,7 @@ def stopped_by_agreement(case: Case) -> Ruling:
     if not case.match_play:
         return out("5.7a")
     if case[stopping_delays_competition]:
-        return out("5.7a")
+        return out("5.7a", Who.EACH_PLAYER)
     return free("5.7a").note("agreement_ends_when_one_wants")
 
 

@@ -1,5 +1,7 @@
 """Rule 22: Foursomes."""
 
+from dataclasses import replace
+
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.plain_outcomes import free
 from marram.rules.book.rule_05_start_and_pace import started_off_time
@@ -36,4 +38,5 @@ def foursomes_start(case: Case) -> Ruling:
     """The partner who plays first is ready at the start, the other there or near where the ball should land."""
     if case[both_partners_present]:
         return free("22.4")
-    return started_off_time(case).under("22.4")
+    ruling = started_off_time(case).under("22.4")
+    return replace(ruling, penalties=tuple(replace(one, who=Who.SIDE) for one in ruling.penalties))
