@@ -25,7 +25,7 @@ from marram.rules.facts.conditions_affecting import (
 )
 from marram.rules.ruling import Ruling, no_penalty
 
-_BREACH_IN_BUNKER = (Preparing.GROUNDING_CLUB, Preparing.BACKSWING)
+_BREACH_IN_BUNKER = (Preparing.GROUNDING_CLUB, Preparing.PRACTICE_SWING, Preparing.BACKSWING)
 _OF_ALTERATION = {
     Alteration.SURFACE: "8.1a(3)",
     Alteration.SAND_OR_SOIL: "8.1a(4)",
@@ -78,7 +78,7 @@ def object_put_in_position(case: Case) -> Ruling:
 @provision("8.1a")
 def ground_altered(case: Case) -> Ruling:
     """The surface, sand, soil, dew, frost and water stay as they are; restoring them undoes nothing."""
-    if case.is_one_of(altered_place, AlteredPlace.BUNKER) and touched_sand_by_ball_or_in_backswing(case):
+    if case.is_one_of(altered_place, AlteredPlace.BUNKER) and touched_sand_with_club(case):
         return sand_touched_in_bunker(case)
     if not case[conditions_improved]:
         return nothing_gained(case)
@@ -97,14 +97,14 @@ def ground_altered(case: Case) -> Ruling:
 
 
 @provision("12.2b(1)")
-def touched_sand_by_ball_or_in_backswing(case: Case) -> bool:
-    """Grounding the club or touching sand in the backswing breaks Rule 12 only with the ball in the bunker."""
+def touched_sand_with_club(case: Case) -> bool:
+    """Sand touched by the ball, in a practice swing or in the backswing: a breach with the ball in the bunker."""
     return case.is_one_of(preparing_how, *_BREACH_IN_BUNKER) and case.is_one_of(area_of_ball, Area.BUNKER)
 
 
 @provision("12.2b(1)")
 def sand_touched_in_bunker(case: Case) -> Ruling:
-    """In a bunker the club must not touch the sand right by the ball or in the backswing."""
+    """In a bunker the club must not touch the sand right by the ball, in a practice swing or in the backswing."""
     return breach(case, "12.2b(1)", "8.1b(4)", "8.1b(7)")
 
 

@@ -24,6 +24,7 @@ _NEVER_WITH_BALL_IN_BUNKER = (
     SandTouch.PRACTICE_SWING,
     SandTouch.BACKSWING,
 )
+_AS_FAR_AS_REASONABLE = (SandTouch.REMOVING_OR_SEARCHING, SandTouch.TAKING_STANCE)
 
 
 @provision("12.1")
@@ -40,6 +41,8 @@ def sand_touched(case: Case) -> Ruling:
     where = case[ball_and_bunker]
     if where is BallAndBunker.LIES_IN_IT:
         return sand_touched_with_ball_in_bunker(case)
+    if case.is_one_of(sand_touch, *_AS_FAR_AS_REASONABLE):
+        return sand_touched_reasonably(case)
     if where is BallAndBunker.LIES_ELSEWHERE:
         return sand_touched_with_ball_elsewhere(case)
     return sand_touched_afterwards(case)
@@ -59,11 +62,19 @@ def sand_touched_with_ball_in_bunker(case: Case) -> Ruling:
 @provision("12.2b(2)")
 def sand_touched_in_allowed_way(case: Case) -> Ruling:
     """Any other touching is free, unless it improves the conditions affecting the stroke."""
-    if case.is_one_of(sand_touch, SandTouch.REMOVING_OR_SEARCHING):
-        return no_penalty("12.2b(1)").play_as_it_lies().note("reasonable_touching_is_free")
+    if case.is_one_of(sand_touch, *_AS_FAR_AS_REASONABLE):
+        return sand_touched_reasonably(case)
     if case[sand_improved]:
         return general_penalty("8.1a").under("12.2b(2)").play_as_it_lies()
     return no_penalty("12.2b(2)").play_as_it_lies()
+
+
+@provision("8.1b")
+def sand_touched_reasonably(case: Case) -> Ruling:
+    """Searching, removing a loose thing and taking a stance are free, even if they improve the conditions."""
+    if case.is_one_of(sand_touch, SandTouch.TAKING_STANCE):
+        return no_penalty("12.2b(2)").under("8.1b(5)").play_as_it_lies()
+    return no_penalty("12.2b(1)").play_as_it_lies().note("reasonable_touching_is_free")
 
 
 @provision("12.2b(3)")
@@ -77,6 +88,8 @@ def sand_touched_afterwards(case: Case) -> Ruling:
 @provision("12.2b")
 def sand_touched_with_ball_elsewhere(case: Case) -> Ruling:
     """Rule 12.2b protects the bunker the ball lies in; elsewhere only improving is a breach."""
+    if case.is_one_of(sand_touch, SandTouch.BACKSWING):
+        return no_penalty("8.1b(7)").stroke_counts().play_as_it_lies()
     if case[sand_improved]:
         return general_penalty("8.1a").play_as_it_lies()
     return no_penalty("12.2b").play_as_it_lies()

@@ -31,6 +31,7 @@ class SandTouch(Enum):
     PRACTICE_SWING = "practice_swing"
     BACKSWING = "backswing"
     REMOVING_OR_SEARCHING = "removing_or_searching"
+    TAKING_STANCE = "taking_stance"
     SMOOTHING = "smoothing"
     ANY_OTHER_WAY = "any_other_way"
 
@@ -75,8 +76,9 @@ sand_touch = choice(
         SandTouch.PRACTICE_SWING: "with the club in a practice swing",
         SandTouch.BACKSWING: "with the club in the backswing for the stroke",
         SandTouch.REMOVING_OR_SEARCHING: "while searching fairly or removing a loose thing, as far as reasonable",
+        SandTouch.TAKING_STANCE: "with the feet, digging in a reasonable amount for the stance",
         SandTouch.SMOOTHING: "by smoothing it to care for the course",
-        SandTouch.ANY_OTHER_WAY: "in another way: feet, clubs set down, leaning, measuring, in anger",
+        SandTouch.ANY_OTHER_WAY: "in another way: clubs set down, leaning, measuring, digging deep, in anger",
     },
     help="Ask what the player was doing; a mound of sand from an animal hole is sand too.",
     source="12.2b",

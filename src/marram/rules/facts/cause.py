@@ -91,7 +91,7 @@ movement_accidental = yes_no(
 while_searching = yes_no(
     "while_searching",
     "Did it happen while trying to find or identify the ball?",
-    help="The search must have begun, and the ball must not yet have been found and identified.",
+    help="It must have begun, and the ball not yet be identified. A search broken off to let others pass has not ended.",
     source="7.4",
 )
 moved_while = choice(

@@ -14,6 +14,7 @@ class Preparing(Enum):
     GROUNDING_CLUB = "grounding_club"
     PLACING_FEET = "placing_feet"
     TAKING_STANCE = "taking_stance"
+    PRACTICE_SWING = "practice_swing"
     BACKSWING = "backswing"
     STROKE = "stroke"
     TESTING_WHETHER_LOOSE = "testing_whether_loose"
@@ -88,11 +89,12 @@ preparing_how = choice(
         Preparing.GROUNDING_CLUB: "grounding the club right in front of or behind the ball",
         Preparing.PLACING_FEET: "placing the feet firmly for the stance",
         Preparing.TAKING_STANCE: "getting to the ball and taking a stance",
+        Preparing.PRACTICE_SWING: "making a practice swing",
         Preparing.BACKSWING: "making the backswing for the stroke",
         Preparing.STROKE: "making the stroke itself",
         Preparing.TESTING_WHETHER_LOOSE: "testing whether a natural object is loose",
         Preparing.BUNKER_CARE_AFTER_PLAY: "smoothing a bunker after the ball was played out of it",
-        Preparing.NONE_OF_THESE: "none of these, such as a practice swing or clearing the way",
+        Preparing.NONE_OF_THESE: "none of these, such as clearing the way",
     },
     help="Caddie, partner and anyone acting for the player count as the player.",
     source="8.1b",
