@@ -1,6 +1,7 @@
 """Rule 15.2: movable obstructions."""
 
-from marram.rules.book.relief_options import free, offer, stroke_and_distance
+from marram.rules.book.relief_options import offer, stroke_and_distance
+from marram.rules.book.rule_16_options import under_the_ball
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.loose_things import (
@@ -14,7 +15,6 @@ from marram.rules.facts.loose_things import (
     removal_improved_conditions,
     removed_to_affect_ball,
 )
-from marram.rules.relief_option import Limit, Reference, Setting
 from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, general, general_penalty, no_penalty
 
 
@@ -74,12 +74,7 @@ def ball_in_or_on_movable_obstruction(case: Case) -> Ruling:
 @provision("15.2a")
 def relief_from_movable_obstruction(case: Case, ruling: Ruling, *, found: bool) -> Ruling:
     """Lift the ball, remove the obstruction; drop a ball, or on the putting green place it, right underneath."""
-    if case[obstruction_on_green]:
-        limits = (Limit.SAME_AREA_AS_REFERENCE,)
-        option = free("15.2a(3)", Reference.UNDER_BALL, limits, 0, Setting.PLACE)
-    else:
-        limits_of_area = (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE)
-        option = free("15.2a(2)", Reference.UNDER_BALL, limits_of_area)
+    option = under_the_ball(on_green=case[obstruction_on_green])
     return offer(ruling, option, may_play_as_it_lies=found).note("remove_obstruction_first")
 
 

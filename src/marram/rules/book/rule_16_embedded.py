@@ -56,11 +56,10 @@ def is_embedded(case: Case) -> bool:
 @provision("16.3b")
 def embedded_relief(case: Case) -> Ruling:
     """Drop within one club-length of the spot right behind the ball, in the general area."""
+    if case.played_since(EDITION_2023):
+        return offer(no_penalty("16.3b"), free_relief(case))
     if case[spot_behind_in_general_area]:
         return offer(no_penalty("16.3b"), behind_the_ball())
-    if case.played_since(EDITION_2023):
-        nearest = free("16.3b", Reference.NEAREST_SPOT_IN_GENERAL_AREA, _LIMITS)
-        return offer(no_penalty("16.3b"), nearest)
     return spot_behind_not_in_general_area(case)
 
 
@@ -70,6 +69,14 @@ def spot_behind_not_in_general_area(case: Case) -> Ruling:
     if case[general_area_within_club_length]:
         return offer(no_penalty("16.3b"), behind_the_ball())
     return no_relief(case, "Clarification 16.3b/1")
+
+
+@provision("16.3b")
+def free_relief(case: Case) -> ReliefOption:
+    """Measured from the spot right behind the ball or, since 2023, from the nearest in the general area."""
+    if case.played_since(EDITION_2023) and not case[spot_behind_in_general_area]:
+        return free("16.3b", Reference.NEAREST_SPOT_IN_GENERAL_AREA, _LIMITS)
+    return behind_the_ball()
 
 
 def behind_the_ball() -> ReliefOption:
@@ -91,21 +98,21 @@ def no_relief(case: Case, citation: str) -> Ruling:
 @provision("16.4")
 def lifted_to_see(case: Case) -> Ruling:
     """A ball may be lifted to see whether free relief is allowed; mark it first, and do not clean it."""
-    if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN) and not case[believed_relief_allowed]:
-        return must_go_back(penalty(1, "16.4"))
+    allowed = case.is_one_of(area_of_ball, Area.PUTTING_GREEN) or case[believed_relief_allowed]
+    so_far = no_penalty("16.4") if allowed else penalty(1, "16.4")
     found = case[condition_found]
     if found is not ConditionFound.NONE and case[relief_taken_after_lifting]:
-        return offer(no_penalty("16.4"), *relief_found(case, found), may_play_as_it_lies=False)
-    if case[marked_and_not_cleaned]:
-        return must_go_back(no_penalty("16.4"))
-    return must_go_back(penalty(1, "16.4"))
+        return offer(so_far, *relief_found(case, found), may_play_as_it_lies=False)
+    if allowed and not case[marked_and_not_cleaned]:
+        return must_go_back(penalty(1, "16.4"))
+    return must_go_back(so_far)
 
 
 @provision("16.4")
 def relief_found(case: Case, found: ConditionFound) -> tuple[ReliefOption, ...]:
     """The relief from the condition that lifting the ball showed."""
     if found is ConditionFound.EMBEDDED:
-        return (behind_the_ball(),)
+        return (free_relief(case),)
     if found is ConditionFound.MOVABLE_OBSTRUCTION:
         return (under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN)),)
     return condition_relief(case)

@@ -71,10 +71,10 @@ def in_penalty_area(citation: str) -> ReliefOption:
 
 
 def under_the_ball(*, on_green: bool) -> ReliefOption:
-    """Free relief for a ball in or on a movable obstruction: drop, or place on the green (Rule 15.2a(2))."""
+    """Free relief for a ball in or on a movable obstruction: drop, or place on the putting green (Rule 15.2a)."""
     return ReliefOption(
         ReliefKind.UNDER_WHERE_IT_CAME_TO_REST,
-        "15.2a(2)",
+        "15.2a(3)" if on_green else "15.2a(2)",
         Reference.UNDER_BALL,
         0 if on_green else 1,
         (Limit.SAME_AREA_AS_REFERENCE,) if on_green else (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),

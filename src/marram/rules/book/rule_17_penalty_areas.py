@@ -117,7 +117,8 @@ def done_in_penalty_area(case: Case) -> Ruling:
 def touched_in_penalty_area(case: Case) -> Ruling:
     """Grounding the club and touching ground, water or plants are allowed if nothing is improved."""
     if case[improved_in_penalty_area]:
-        return general_penalty("8.1a").play_as_it_lies()
+        ruling = general_penalty("8.1a")
+        return ruling.next(Action.HOLE_OVER) if case.match_play else ruling.play_as_it_lies()
     return no_penalty("17.1b").play_as_it_lies()
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
 from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
@@ -33,10 +34,8 @@ from marram.rules.local_rules.area_e import alternative_option
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import (
     Action,
-    Deadline,
     Ruling,
     WhichBall,
-    disqualified,
     general_penalty,
     no_penalty,
     penalty,
@@ -89,9 +88,8 @@ def lost_ball_played(case: Case) -> Ruling:
     ruling = general_penalty("6.3c(1)").under("18.2a(1)", "18.2b").stroke_does_not_count()
     if case.match_play:
         return ruling.next(Action.HOLE_OVER)
-    return ruling.next(Action.CORRECT_MISTAKE).correct(
-        "correct_wrong_ball_when_lost", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)")
-    )
+    ruling = ruling.next(Action.CORRECT_MISTAKE)
+    return correct_before_next_hole(case, ruling, "correct_wrong_ball_when_lost", "6.3c(1)")
 
 
 @provision("18.2a(2)")
@@ -157,10 +155,13 @@ def lost_or_out(
 
 @provision("18.2b")
 def dropped_where_lost(case: Case) -> Ruling:
-    """A ball dropped where the original was lost or went out is in a wrong place: the player must go back."""
+    """A ball dropped where the original was lost or went out is in a wrong place: the player must go back.
+
+    Played all the same, it costs the general penalty for the wrong place besides the stroke of stroke and
+    distance, which could not be got round by dropping.
+    """
     if not case[dropped_where_lost_played]:
-        ruling = no_penalty("18.2b").under("14.5a")
-        return offer(ruling, stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+        return lost_or_out(case).under("14.5a")
     ruling = played_from_wrong_place(case).under("18.2b")
     if ruling.action is Action.HOLE_OVER:
         return ruling

@@ -1,5 +1,6 @@
 """Rule 18.3: provisional ball."""
 
+from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_17_options import penalty_area_relief
@@ -29,15 +30,7 @@ from marram.rules.facts.lost import (
     second_ball_reason,
     stroke_at_provisional,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    disqualified,
-    general_penalty,
-    no_penalty,
-    penalty,
-)
+from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty
 
 
 @provision("18.3a")
@@ -129,9 +122,8 @@ def abandoned_ball_played(case: Case) -> Ruling:
     ruling = general_penalty("6.3c(1)").under("18.3c(3)").stroke_does_not_count()
     if case.match_play:
         return ruling.next(Action.HOLE_OVER)
-    return ruling.next(Action.CORRECT_MISTAKE).correct(
-        "correct_by_playing_original", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)")
-    )
+    ruling = ruling.next(Action.CORRECT_MISTAKE)
+    return correct_before_next_hole(case, ruling, "correct_by_playing_original", "6.3c(1)")
 
 
 def choice_between_balls(case: Case, original: OriginalBall) -> Ruling:
@@ -143,16 +135,16 @@ def choice_between_balls(case: Case, original: OriginalBall) -> Ruling:
     return moved_by_outside_influence(case, CONTINUE_WITH_PROVISIONAL)
 
 
-@provision("Clarification 18.3c(2)/3")
+@provision("Clarification 18.3c(2)/4")
 def provisional_holed(case: Case) -> Ruling:
     """A holed provisional ball counts once it is taken from the hole, unless the original was found before."""
     original = case[original_ball]
     if original is OriginalBall.IN_THE_HOLE:
         return original_holed(case)
     if original in (OriginalBall.LOST, OriginalBall.OUT_OF_BOUNDS) or case[lifted_from_hole_first]:
-        return penalty(1, "18.3c(2)").under("Clarification 18.3c(2)/3").next(Action.HOLED)
+        return penalty(1, "18.3c(2)").under("Clarification 18.3c(2)/4").next(Action.HOLED)
     if original is OriginalBall.NOT_FOUND_YET:
-        ruling = no_penalty("Clarification 18.3c(2)/3").next(Action.PLAY_ON)
+        ruling = no_penalty("Clarification 18.3c(2)/4").next(Action.PLAY_ON)
         return ruling.note("holed_provisional_not_yet_in_play")
     if original is OriginalBall.FOUND_ON_COURSE:
         return no_penalty("18.3c(3)").play_as_it_lies().note("provisional_strokes_do_not_count")

@@ -252,7 +252,7 @@ lifted_from_hole_first = yes_no(
     "lifted_from_hole_first",
     "Was the provisional ball taken out of the hole before the original was found?",
     help="Establish the order in which the two happened.",
-    source="Clarification 18.3c(2)/3",
+    source="Clarification 18.3c(2)/4",
 )
 
 provisional_lift_allowed = yes_no(

@@ -47,7 +47,7 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     Incident(
         "found_after_penalty_area_relief",
-        "A ball was dropped for one in a penalty area, and the original was then found elsewhere in three minutes",
+        "A ball was dropped beside a penalty area, and the original was then found elsewhere in three minutes",
         "17.1c",
         THEME,
         "book.rule_17_penalty_areas:original_found_after_relief",

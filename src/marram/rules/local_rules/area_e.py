@@ -1,6 +1,7 @@
 """Model Local Rules, area E: special or required relief procedures."""
 
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -49,7 +50,10 @@ def ball_dropped_under_the_alternative(case: Case, ruling: Ruling) -> Ruling:
     if case[alternative_ball_in_area]:
         return ruling.next(Action.PLAY_OTHER_BALL).note("alternative_original_out_of_play")
     if case[relief_ball_played]:
-        return ruling.also(general("14.7a")).next(Action.PLAY_OTHER_BALL).note("check_serious_breach")
+        wrong_place = played_from_wrong_place(case).under("E-5")
+        if wrong_place.action is Action.HOLE_OVER:
+            return wrong_place
+        return wrong_place.also(*ruling.penalties).note(*ruling.notes)
     return ruling.next(Action.CORRECT_MISTAKE).correct(
         "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
     )

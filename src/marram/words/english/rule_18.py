@@ -14,7 +14,7 @@ PROVISIONS: dict[str, str] = {
     "Clarification 18.1/1": "A ball in the teeing area is not in play until it is played, so that the original, found in time, may still be played.",
     "Clarification 18.1/2": "The stroke for lifting the ball without a right to is not avoided by then taking stroke and distance.",
     "Clarification 18.3b/1": "With nobody near enough to hear it, telling others as soon as possible counts as announcing a provisional ball.",
-    "Clarification 18.3c(2)/3": "A holed provisional ball is in play once it is taken from the hole, unless the original was found on the course before.",
+    "Clarification 18.3c(2)/4": "A holed provisional ball is in play once it is taken from the hole, unless the original was found on the course before.",
 }
 
 NOTES: dict[str, str] = {
