@@ -70,6 +70,11 @@ FAULTS = {
     "pin_off_green.geojson": (WARNING, "hole_off_green", "10.0 m outside its green"),
     "no_par.geojson": (WARNING, "no_par", "Add par=<par>"),
     "par_in_words.geojson": (WARNING, "not_a_number", "its par is 'three'"),
+    "par_by_sex.geojson": (
+        WARNING,
+        "two_values",
+        "its par for men and for women differ (3 and 4): none was chosen",
+    ),
     "unusual_par.geojson": (WARNING, "unusual_par", "par 6 is unusual for 150.0 m"),
     "no_stroke_index.geojson": (WARNING, "no_stroke_index", "Add handicap=<stroke index>"),
     "bad_stroke_index.geojson": (WARNING, "bad_stroke_index", "stroke index 19"),

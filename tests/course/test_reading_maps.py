@@ -107,6 +107,14 @@ def test_a_line_with_a_width_is_a_strip(tmp_path) -> None:
     assert strip.geometry.area == pytest.approx(300, rel=1e-6)
 
 
+def test_par_and_stroke_index_for_men_and_women(tmp_path) -> None:
+    """Where par and stroke index are given for men and women they are read if they agree."""
+    tags = {"par:men": "3", "par:women": "3", "handicap:women": "5"}
+    line = drawn(LineString([(0, 0), (150, 0)]), "line 1", golf="hole", ref="1", **tags)
+    first = load(write(tmp_path / "map.geojson", [line, *one_hole()[1:]])).hole(1)
+    assert (first.par, first.stroke_index) == (3, 5)
+
+
 def test_a_tee_beside_the_green_end_of_a_hole_is_not_its_tee(tmp_path) -> None:
     """Tees stand beside the first two fifths of a line of play: one by the green may be the next hole's."""
     tees = [drawn(square(x, 20, 3), f"tee at {x}", golf="tee") for x in (50, 70)]
@@ -246,6 +254,47 @@ def test_the_credit_of_open_data_is_kept(tmp_path) -> None:
     assert load(named).credit == "OpenStreetMap and contributors, ODbL 1.0"
 
 
+numbers = st.sampled_from(["51.0", "3.0", "nan", "inf", "1e400", "", "x", "-200", "9" * 5000])
+xml_tags = st.sampled_from(["golf", "ref", "par", "width", "holes", "type", "natural", "leisure", "handicap"])
+xml_values = st.sampled_from(
+    ["hole", "green", "bunker", "pin", "1", "9" * 5000, "multipolygon", "water", "golf_course"]
+)
+refs = st.lists(st.integers(1, 6), max_size=6)
+
+
+@settings(max_examples=100, deadline=None)
+@given(
+    places=st.lists(st.tuples(numbers, numbers), max_size=5),
+    ways=st.lists(st.tuples(refs, st.dictionaries(xml_tags, xml_values, max_size=3)), max_size=4),
+    members=st.tuples(refs, st.dictionaries(xml_tags, xml_values, max_size=3)),
+    bounds=st.none() | st.tuples(numbers, numbers, numbers, numbers),
+)
+def test_whatever_openstreetmap_xml_holds_the_answer_is_faults(
+    tmp_path_factory, places, ways, members, bounds
+) -> None:
+    """No numbers, references or tags lead to anything but a list of faults."""
+
+    def tagged(found):
+        return "".join(f'<tag k="{key}" v="{value}"/>' for key, value in found.items())
+
+    parts = [
+        f'<node id="{n}" lat="{lat}" lon="{lon}"><tag k="golf" v="pin"/></node>'
+        for n, (lat, lon) in enumerate(places, 1)
+    ]
+    if bounds:
+        parts.insert(0, '<bounds minlat="{}" minlon="{}" maxlat="{}" maxlon="{}"/>'.format(*bounds))
+    for number, (nodes, found) in enumerate(ways, 1):
+        parts.append(
+            f'<way id="{number}">' + "".join(f'<nd ref="{n}"/>' for n in nodes) + tagged(found) + "</way>"
+        )
+    ways_in = "".join(f'<member type="way" ref="{n}" role="outer"/>' for n in members[0])
+    parts.append(f'<relation id="1">{ways_in}{tagged(members[1])}</relation>')
+    path = tmp_path_factory.getbasetemp() / "any.osm"
+    path.write_text(f'<osm version="0.6">{"".join(parts)}</osm>')
+    for fault in check(path):
+        assert str(fault)
+
+
 def test_entities_are_refused_before_they_are_expanded(tmp_path) -> None:
     """A file that defines entities within entities is refused at its document type, not expanded."""
     path = tmp_path / "bomb.osm"
@@ -276,7 +325,8 @@ geometries = st.fixed_dictionaries(
 )
 tags = st.dictionaries(
     st.sampled_from(["golf", "marram", "ref", "natural", "par", "holes", "width", "leisure"]),
-    st.sampled_from([*GOLF, *OWN, "1", "2;3", "water", "golf_course", "0", "-1", "1e9"]) | json_values,
+    st.sampled_from([*GOLF, *OWN, "1", "2;3", "water", "golf_course", "0", "-1", "1e9", "9" * 5000])
+    | json_values,
 )
 features = st.fixed_dictionaries({"properties": tags | json_values, "geometry": geometries | json_values})
 
@@ -291,7 +341,17 @@ def test_whatever_the_file_holds_the_answer_is_faults(tmp_path_factory, found) -
 
 
 @pytest.mark.parametrize(
-    "content", [b"", b"[" * 100_000, b"\xff\xfe\x00", b"null", b"<", b"\x00" * 99, b"<osm>&a;</osm>"]
+    "content",
+    [
+        b"",
+        b"[" * 100_000,
+        b"\xff\xfe\x00",
+        b"null",
+        b"<",
+        b"\x00" * 99,
+        b"<osm>&a;</osm>",
+        b"[" + b"9" * 5000 + b"]",
+    ],
 )
 def test_whatever_the_bytes_are_the_answer_is_faults(tmp_path, content) -> None:
     """No bytes lead to anything but a refusal in words."""

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+import numpy as np
 import shapely
 from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
@@ -112,8 +113,8 @@ def _overlaps(course: Course, faults: FaultList) -> None:
 
 
 def _overlapping(areas: tuple[Feature, ...]) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
-    tree = STRtree([area.geometry for area in areas])
-    pairs = tree.query([area.geometry for area in areas], predicate="intersects")
+    shapes = np.array([area.geometry for area in areas], dtype=object)
+    pairs = STRtree(shapes).query(shapes, predicate="intersects")
     for i, j in sorted(map(tuple, pairs.T.tolist())):
         if i < j and (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
             yield areas[i], areas[j], common

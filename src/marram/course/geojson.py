@@ -27,7 +27,7 @@ def read_geojson(path: Path) -> Source:
     source = Source()
     try:
         document = json.loads(path.read_bytes())
-    except (UnicodeDecodeError, json.JSONDecodeError, RecursionError) as error:
+    except (ValueError, RecursionError) as error:
         return source.give_up(
             "not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again."
         )

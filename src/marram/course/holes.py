@@ -245,8 +245,20 @@ def _location(
 def _whole(line: LineOfPlay, tag: str, faults: FaultList) -> int | None:
     text = line.tags.get(tag)
     if text is None:
-        return None
-    if text.isascii() and text.isdigit() and int(text) > 0:
+        by_sex = {line.tags[key] for key in (f"{tag}:men", f"{tag}:women") if key in line.tags}
+        if len(by_sex) > 1:
+            faults.warn(
+                "two_values",
+                f"its {tag} for men and for women differ ({line.tags[f'{tag}:men']} and {line.tags[f'{tag}:women']}): "
+                "none was chosen",
+                f"Add {tag}=<the one this map is for>.",
+                hole=line.number,
+                feature=line.ident,
+            )
+        if len(by_sex) != 1:
+            return None
+        (text,) = by_sex
+    if text.isascii() and text.isdigit() and len(text) <= 2 and int(text) > 0:
         return int(text)
     faults.warn(
         "not_a_number",

@@ -67,6 +67,8 @@ class _File:
             west, south, east, north = (
                 float(attributes[key]) for key in ("minlon", "minlat", "maxlon", "maxlat")
             )
+            if reason := out_of_range([(west, south), (east, north)]):
+                raise ValueError(f"its bounds: {reason}")
             self.bounds = shapely.box(west, south, east, north)
         elif name == "osm":
             given = (attributes.get("copyright"), attributes.get("attribution") or attributes.get("license"))

@@ -17,7 +17,7 @@ HARMLESS = frozenset({Kind.ROUGH, Kind.TREES})
 """Kinds that decide no area of the course: a broken one is left out with a warning."""
 
 _HOLE_NUMBERS = re.compile(r"[1-9]\d?(\s*;\s*[1-9]\d?)*")
-_METRES = re.compile(r"(\d+(?:\.\d+)?)\s*m?")
+_METRES = re.compile(r"(\d{1,3}(?:\.\d{1,6})?)\s*m?")
 _PLACE = re.compile(r"(.*?)\s*\[\s*(\S+)\s+(\S+?)\s*\]")
 
 
