@@ -16,6 +16,7 @@ from marram.rules.facts.cause import (
 )
 from marram.rules.facts.movement import (
     OpponentAct,
+    found_after_moving,
     going_elsewhere,
     moved_ball_found,
     opponent_act,
@@ -104,7 +105,7 @@ def moved_by_outside_influence(case: Case) -> Ruling:
     """A ball that an outside influence lifted or moved goes back without penalty, found or not."""
     if case[outside_cause_known]:
         return certainly_moved_by_outside_influence(case)
-    if case[moved_ball_found]:
+    if case[found_after_moving]:
         return moved_by_natural_forces(case).under("9.2b(2)")
     return lost_unless_certain(case)
 

@@ -64,6 +64,12 @@ moved_ball_found = yes_no(
     help="With reasonable effort and in a few seconds; the ball need not have been found for Rule 9.6 to apply.",
     source="9.6, 14.2a",
 )
+found_after_moving = yes_no(
+    "found_after_moving",
+    "Has the ball been found in time, even if it cannot be got back?",
+    help="Within three minutes of beginning to search; a ball seen and identified out of reach, as in water, is found.",
+    source="9.6, 18.2a",
+)
 known_before_stroke = yes_no(
     "known_before_stroke",
     "Before the next stroke: was it known or virtually certain that the ball had been moved?",
