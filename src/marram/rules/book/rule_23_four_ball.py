@@ -145,4 +145,4 @@ def partner_stood_behind(case: Case) -> Ruling | NotCovered:
     citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
     if case[stood_to_learn_line]:
         return in_breach(citation)
-    return free(citation)
+    return free(citation).note("standing_behind_has_another_limit")

@@ -250,7 +250,7 @@ play_helped_partner = yes_no(
 )
 stood_to_learn_line = yes_no(
     "stood_to_learn_line",
-    "Did the player stand on or near the line behind the partner's ball to learn for the own next stroke?",
-    help="During the partner's stroke, to gain information.",
+    "Did the player stand on or near the line behind the partner's ball to learn something for the next stroke?",
+    help="While the partner made the stroke, for instance to watch the roll of the putt.",
     source="22.6, 23.8",
 )

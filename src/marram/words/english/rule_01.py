@@ -1,7 +1,7 @@
 """Words for Rule 1."""
 
 PROVISIONS: dict[str, str] = {
-    "1.2a": "Players are expected to act with integrity, consideration and care for the course. For serious misconduct the Committee may disqualify; no other penalty follows from this Rule itself.",
+    "1.2a": "Golfers are expected to be honest, considerate to others and careful with the course. This Rule itself has one sanction only: the Committee may disqualify for serious misconduct.",
     "1.2b": "The Committee may set its own standards in a Code of Conduct adopted as a Local Rule, with the penalties named there.",
     "1.3b(1)": "A player who knowingly does not apply a penalty, and players who agree to ignore a Rule or penalty they know applies, are disqualified.",
     "1.3b(2)": "Where a spot, point, line, area or distance must be estimated, a careful and prompt judgement is accepted, even if evidence after the stroke shows it to be wrong.",
@@ -11,7 +11,7 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "conduct_warning": "Give the warning or sanction that the Code of Conduct names, and record it: the next breach may cost more.",
-    "misconduct_far_from_norm": "Is the act so far from what is expected in golf that the most severe sanction is justified?",
+    "misconduct_far_from_norm": "Is it conduct so alien to the game that nothing less than removal from the competition will do?",
     "misconduct_severe_enough": "Was it deliberate, dangerous, damaging or meant to gain an advantage, and how did the player behave otherwise?",
     "misconduct_no_lesser_penalty": "Without a Code of Conduct there is no penalty between none and disqualification; a warning is always possible.",
     "apply_the_penalty_itself": "Apply the penalty of the Rule that was breached, if it is not too late.",

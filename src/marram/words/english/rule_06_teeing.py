@@ -6,7 +6,7 @@ PROVISIONS: dict[str, str] = {
     "6.1b(2)": "In stroke play a hole begun from outside the teeing area costs the general penalty and is begun again from inside, before another hole is begun; otherwise disqualification.",
     "6.2b(2)": "A ball is played from the ground or from a conforming tee; a first breach gets the general penalty, a second disqualification.",
     "6.2b(3)": "In the teeing area ground, grass, weeds, sand, soil, dew and frost may be altered before the stroke.",
-    "6.2b(4)": "A player about to play must not move a tee-marker of that teeing area to improve the conditions affecting the stroke.",
+    "6.2b(4)": "For the player about to tee off the markers stand fixed: shifting one so that lie, stance, swing or line get better is a breach.",
     "Clarification 6.2b(4)/1": "Moving a tee-marker without improving anything carries no penalty; it should be put back.",
     "6.2b(5)": "A ball that falls off the tee, or is knocked off, before a stroke at it is teed again without penalty; a stroke made at it counts.",
     "6.2b(6)": "A ball in play that lies in the teeing area may be lifted or moved without penalty and played from anywhere in it, teed or not.",

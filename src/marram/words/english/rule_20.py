@@ -18,7 +18,7 @@ PROVISIONS: dict[str, str] = {
     "20.2e": "After the end only disqualification for certain breaches remains.",
     "20.2e(1)": "After the result of a match is final only serious misconduct and knowingly ignoring a Rule can still disqualify.",
     "20.2e(2)": "After a stroke-play competition has closed penalties are neither added nor changed, except disqualification for certain breaches.",
-    "20.3": "What the Rules do not cover is decided by taking all circumstances into account, in a way that is reasonable, fair and consistent with similar situations.",
+    "20.3": "Where the Rules are silent the Committee weighs everything about the case, and decides it sensibly, even-handedly and in line with like cases.",
 }
 
 NOTES: dict[str, str] = {
@@ -39,8 +39,8 @@ NOTES: dict[str, str] = {
     "result_is_final": "The result stands.",
     "no_time_limit": "There is no time limit for disqualifying for this.",
     "what_was_known_when": "Establish what was known, by whom and when.",
-    "all_circumstances": "Take all circumstances into account.",
-    "treat_like_similar_cases": "Decide as the Rules decide similar situations: reasonable and fair.",
+    "all_circumstances": "What exactly happened, and what else bears on it?",
+    "treat_like_similar_cases": "Which cases that the Rules do settle are most like this one, and how are they settled?",
     "first_ball_counts": "The ball played before deciding on a second one counts; the second ball carries no penalty.",
     "original_ball_counts": "The score with the original ball counts.",
     "chosen_ball_counts": "The score with the chosen ball counts; strokes with the other ball do not.",

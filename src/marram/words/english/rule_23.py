@@ -8,7 +8,7 @@ PROVISIONS: dict[str, str] = {
     "23.4": "One partner may represent the side. An arriving partner joins only between two holes; a stroke before that gets the general penalty.",
     "23.6": "Partners play in the order they think best.",
     "23.6 Exception": "A player whose next stroke was conceded and who plays on in a way that helps the partner costs the side the partner's score for the hole.",
-    "23.8": "In Four-Ball a player must not stand behind the partner's ball on the line during the stroke to gain information for the next one.",
+    "23.8": "In Four-Ball a player does not watch from behind, on or near the line, while the partner plays, to learn something for the own next stroke. Rule 10.2b(4) limits standing there as well.",
     "23.7": "In Four-Ball partners may share clubs if they have no more than 14 together.",
     "23.9a": "A penalty normally falls only on the partner in breach.",
     "23.9a(1)": "Penalty strokes, or the general penalty in a match, normally count only for the partner in breach.",
@@ -32,6 +32,7 @@ NOTES: dict[str, str] = {
     "join_on_next_hole": "The partner joins on the next hole; until then advice and help are allowed, but no stroke.",
     "both_partners_get_it": "It falls on the side: in stroke play the partner's scores get it as well, in a match the score is adjusted once.",
     "partner_has_no_score": "The player's score stands without penalty, but the partner's score for the hole cannot count.",
+    "standing_behind_has_another_limit": "If the player stood there while the partner took the stance, rule on that as well, as for a caddie standing behind.",
     "partner_behind_in_2019": "The edition of 2019 has no such Rule for partners. Rule on it as a caddie standing behind the player (Rule 10.2b(4)), since a partner must not help in ways a caddie must not.",
     "look_up_list_of_rules": "Look up the list in this Rule: it names for which Rules the whole side is out, and for which both partners must be in breach.",
 }
