@@ -3,6 +3,7 @@
 from marram.rules.book.relief_options import offer, stroke_and_distance
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_dropping import came_to_rest_outside
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_17_options import (
     last_stroke_outside,
     outside_penalty_area,
@@ -19,15 +20,18 @@ from marram.rules.facts.penalty_area import (
     AfterPenaltyArea,
     MovedTo,
     PenaltyAreaAction,
+    WrongPointKnown,
     after_penalty_area,
     certain_in_penalty_area,
     certain_when_relief_taken,
+    crossing_point_estimated_with_care,
     first_penalty_area_colour,
     found_in_penalty_area,
     improved_in_penalty_area,
     moved_by_nature_to,
     penalty_area_action,
     rested_in_relief_area,
+    wrong_point_known,
 )
 from marram.rules.facts.relief import relief_ball_played
 from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty, penalty
@@ -62,6 +66,19 @@ def original_found_after_relief(case: Case) -> Ruling | NotCovered:
     if case[relief_ball_played]:
         return NotCovered("relief_without_certainty_played", "17.1c")
     return no_penalty("14.5a").play_as_it_lies().note("lift_ball_dropped_by_mistake")
+
+
+@provision("Clarification 17.1d(3)/2")
+def crossing_point_was_wrong(case: Case) -> Ruling:
+    """A careful estimate of the crossing point stands once the ball is played; until then it is corrected."""
+    known = case[wrong_point_known]
+    if known is WrongPointKnown.BEFORE_NOT_PLAYED:
+        ruling = no_penalty("Clarification 17.1d(3)/2").under("14.5b(2)")
+        ruling = offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=False)
+        return ruling.note("measure_from_true_crossing_point")
+    if known is WrongPointKnown.AFTER_STROKE and case[crossing_point_estimated_with_care]:
+        return no_penalty("1.3b(2)").under("Clarification 17.1d(3)/2").play_as_it_lies().stroke_counts()
+    return played_from_wrong_place(case).under("17.1d")
 
 
 @provision("17.2")

@@ -31,6 +31,14 @@ class PenaltyAreaAction(Enum):
     PLAYED_MOVING_BALL_IN_WATER = "played_moving_ball_in_water"
 
 
+class WrongPointKnown(Enum):
+    """When it became known that the point used as the crossing point was wrong."""
+
+    BEFORE_NOT_PLAYED = "before_not_played"
+    BEFORE_BUT_PLAYED = "before_but_played"
+    AFTER_STROKE = "after_stroke"
+
+
 class MovedTo(Enum):
     """Where natural forces took a ball that had been dropped, placed or replaced."""
 
@@ -137,6 +145,25 @@ certain_when_relief_taken = yes_no(
     "When the ball was dropped, was the original known or virtually certain to be in the penalty area?",
     help="Judge it by what was known then, not by where the ball was found later.",
     source="17.1c",
+)
+
+wrong_point_known = choice(
+    "wrong_point_known",
+    "When did it become known that the ball had crossed the edge somewhere else?",
+    {
+        WrongPointKnown.BEFORE_NOT_PLAYED: "before the dropped ball was played; it has not been played yet",
+        WrongPointKnown.BEFORE_BUT_PLAYED: "before, and the dropped ball was played all the same",
+        WrongPointKnown.AFTER_STROKE: "only after the dropped ball was played",
+    },
+    help="For example the original ball is found where it could not have come from the point used.",
+    source="Clarification 17.1d(3)/2",
+)
+
+crossing_point_estimated_with_care = yes_no(
+    "crossing_point_estimated_with_care",
+    "Had the player made a reasonable effort to estimate where the ball crossed the edge?",
+    help="With what could be known there and then: own view, other players, spectators, the shape of the edge.",
+    source="1.3b(2)",
 )
 
 last_stroke_from_penalty_area = yes_no(

@@ -53,4 +53,12 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_17_penalty_areas:original_found_after_relief",
         "known or virtually certain original found outside",
     ),
+    Incident(
+        "crossing_point_was_wrong",
+        "After a drop it turns out that the ball had crossed the edge of the penalty area somewhere else",
+        "17.1d",
+        THEME,
+        "book.rule_17_penalty_areas:crossing_point_was_wrong",
+        "wrong estimate reference point last crossed edge point of entry",
+    ),
 )

@@ -2,14 +2,14 @@
 
 PROVISIONS: dict[str, str] = {
     "15.1": "This Rule covers loose impediments.",
-    "15.1a": "A loose impediment may be removed anywhere, on the course or off it, and in any way, also with the help of others.",
+    "15.1a": "Loose impediments may be cleared away wherever they lie, by any means and with anybody's help.",
     "15.1a Exception 1": "Before a ball from anywhere but the putting green is replaced, a loose impediment whose removal would probably have moved it must not be removed on purpose; that costs one stroke.",
     "15.1a Exception 2": "A loose impediment must not be removed to affect a ball in motion.",
     "15.1b": "A ball moved by removing a loose impediment is replaced, for one stroke unless it lay on the putting green or in the teeing area or an exception applies.",
     "Clarification 15.1a/1": "Where a ball is about to be dropped or placed in taking relief, loose impediments may be removed beforehand.",
     "15.2": "This Rule gives free relief from movable obstructions.",
     "15.2a": "A ball in or on a movable obstruction may be lifted, the obstruction removed and a ball put down right underneath.",
-    "15.2a(1)": "A movable obstruction may be removed anywhere and in any way; a ball moved meanwhile is replaced without penalty.",
+    "15.2a(1)": "Movable obstructions may be cleared away wherever they are, however it is done; a ball that this moves goes back, without penalty.",
     "15.2a(1) Exception 1": "Tee-markers must not be moved while a ball is to be played from that teeing area.",
     "15.2a(1) Exception 2": "A movable obstruction must not be removed to affect a ball in motion.",
     "15.2a(2)": "Off the putting green a ball is dropped within one club-length of the point right under where the ball lay, not nearer the hole and in the same area of the course.",

@@ -21,9 +21,9 @@ PROVISIONS: dict[str, str] = {
     "16.2b(3)": "There is no free relief from the animal when something else makes a stroke clearly unreasonable, or only an unreasonable choice brings the danger.",
     "16.3a(1)": "Embedded ball relief is given in the general area only.",
     "16.3a(1) Exceptions": "No relief for a ball embedded in sand not cut to fairway height or less, nor when something else makes a stroke clearly unreasonable.",
-    "16.3a(2)": "A ball is embedded only in the pitch-mark of its own last stroke, with a part of it below the level of the ground.",
+    "16.3a(2)": "Embedded means: in the mark made by its own last stroke and nothing else, with a part lower than the ground around it.",
     "16.3b": "Drop within one club-length of the spot right behind the embedded ball, in the general area and not nearer the hole.",
-    "16.4": "A ball may be lifted to see whether free relief is allowed, if that is reasonably believed; mark its spot and do not clean it.",
+    "16.4": "With good reason to expect free relief that only lifting can confirm, the ball may be picked up to look: marked first and, off the putting green, left as dirty as it is. A fault in that matters only if no relief is taken.",
     "Clarification 16.3b/1": "Until 2022 there was no embedded ball relief if neither the spot right behind the ball nor anything within the club-length was in the general area.",
 }
 

@@ -15,6 +15,7 @@ PROVISIONS: dict[str, str] = {
     "17.2a(2)": "For one stroke, play from where the last stroke from outside a penalty area was made.",
     "17.2b": "If it is lost, out of bounds or unplayable outside: stroke and distance for one stroke; or, for two in all and without dropping inside first, relief outside the penalty area or a ball from where the last stroke outside one was made.",
     "17.3": "A ball in a penalty area has no relief from conditions, as embedded, or as unplayable.",
+    "Clarification 17.1d(3)/2": "A careful estimate of the crossing point is accepted even if it was wrong; but a mistake that becomes known before the dropped ball is played has to be put right.",
     "Clarification 17.1a/1": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
     "Clarification 17.1a/2": "When a penalty area and a condition beside it are equally likely, penalty area relief is the only relief.",
 }
@@ -23,6 +24,7 @@ NOTES: dict[str, str] = {
     "penalty_area_like_general_area": "As the ball lies: grounding the club, practice swings and removing loose impediments are allowed; improving the conditions is not.",
     "further_relief_after_dropping_inside": "A player who drops in the penalty area and then would rather not play that ball may still take relief outside, for one stroke more.",
     "measured_where_it_went_in": "The options for two strokes on the line or to the side are measured from where the ball last crossed the edge on its way into the penalty area that it was then played from.",
+    "measure_from_true_crossing_point": "Lift the ball and take relief again, measured from where the ball really crossed; every option of this Rule is open.",
     "two_strokes_in_all": "The ball dropped inside cost one stroke; relief outside costs one more, two in all. It is measured from where the ball first played from there last crossed the edge.",
     "no_delay_for_moving_ball": "Do not wait for wind or current to carry the ball to a better place: that is unreasonable delay.",
     "lift_ball_dropped_by_mistake": "Pick up the ball that was dropped, without penalty, and play the original; it was found in time, and relief here was not allowed.",

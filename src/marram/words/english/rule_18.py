@@ -3,7 +3,7 @@
 PROVISIONS: dict[str, str] = {
     "18.1": "At any time a player may add one stroke and play a ball from where the previous stroke was made; once it is in play, the original must not be played.",
     "18.2a(1)": "A ball is lost when it is not found within three minutes of the start of the search; one found in time may still be identified within reasonable time.",
-    "18.2a(2)": "A ball is out of bounds only when all of it lies outside the boundary edge; a player may stand out of bounds to play one that is not.",
+    "18.2a(2)": "Out of bounds means that the whole ball at rest lies beyond the boundary edge; with any part on this side of it or above it the ball is in bounds, and may be played from beyond the edge.",
     "18.2b": "A ball lost or out of bounds must be played again from where the previous stroke was made, for one stroke, unless a Rule gives relief because it is virtually certain what became of it.",
     "18.3a": "A provisional ball may be played when the original might be lost outside a penalty area or out of bounds; not when it could only be in a penalty area.",
     "18.3b": "A provisional ball must be announced as such before the stroke; otherwise the ball played is in play under stroke and distance.",

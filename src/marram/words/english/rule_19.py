@@ -1,7 +1,7 @@
 """Words for Rule 19."""
 
 PROVISIONS: dict[str, str] = {
-    "19.1": "Only the player decides that a ball is unplayable, anywhere on the course except in a penalty area.",
+    "19.1": "Whether the ball is unplayable is for the player alone to say; for a ball in a penalty area this Rule gives nothing.",
     "19.2": "Unplayable ball relief costs one stroke; for relief on the line or lateral relief the spot of the ball must be known.",
     "19.2a": "Play a ball from where the previous stroke was made.",
     "19.2b": "Drop on the line from the hole through the spot of the ball, as far back as wished.",
