@@ -69,7 +69,8 @@ def draw_relief(request: Request, svg: Path | None, geojson: Path | None, as_jso
     incident = request.incident or _incident(spot, condition)
     premises = {} if request.incident else PREMISES.get(incident, {})
     given = {**spot.facts, **premises, **facts_given(request.facts)}
-    result = marram.rule(incident, given, played_on=request.day)
+    adopted = None if request.incident else ()
+    result = marram.rule(incident, given, played_on=request.day, local_rules=adopted)
     answers: list[Answer] = []
     if isinstance(result, Ruling):
         answers = relief_areas(
@@ -176,6 +177,11 @@ class Report:
         for name, premise in self.premises.items():
             if self.given[name] == premise:
                 yield "quiet", f"Taken for granted: {name}={premise} (change it with --fact)"
+        if not self.request.incident:
+            yield (
+                "quiet",
+                "Taken for granted: no Local Rule in force (change it with --fact local_rule_…=yes)",
+            )
         for number, answer in enumerate(self.answers, start=1):
             option = option_words(answer.option)
             yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
