@@ -199,3 +199,14 @@ def test_a_ball_in_ground_under_repair_is_known_to_be_interfered_with(
 
     assert page.context["question"].fact != "interference"
     assert ("interference", True) in [(one.fact, one.from_map) for one in page.context["sheet"].why]
+
+
+def test_a_matter_of_judgement_says_who_decides_and_what_to_weigh(client: TestClient) -> None:
+    """No ruling is made up: the page names who decides, what counts, and what it can end in."""
+    page = client.get("/case?what=scorecard_fault&card_fault=marker_knew_score_wrong")
+
+    assert page.context["sheet"].kind == "judgement"
+    assert page.context["judge"] == "the Committee"
+    assert "What to weigh" in page.text
+    assert "What it can end in" in page.text
+    assert all(outcome in unescape(page.text) for outcome in page.context["sheet"].outcomes)

@@ -7,9 +7,11 @@ from typing import Any
 from marram.course.model import Course, Hole
 from marram.desk.case_address import CaseAddress
 from marram.desk.place import PlaceFacts, chosen_hole, place_facts, to_plane
+from marram.rules.engine.fact import DecidedBy
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import date_of_play, form_of_play
-from marram.rules.ruling import Result
+from marram.rules.ruling import Judgement, Result
+from marram.words.messages import term
 from marram.words.sheet import Sheet, sheet
 
 
@@ -34,6 +36,14 @@ class Consultation:
     from_map: frozenset[str]
     result: Result | None = None
     sheet: Sheet | None = None
+
+    @property
+    def judge(self) -> str:
+        """Who decides a matter of judgement, in words; empty for anything else."""
+        if not isinstance(self.result, Judgement):
+            return ""
+        known = {member.value: term(member) for member in DecidedBy}
+        return known.get(self.result.decided_by, self.result.decided_by.replace("_", " "))
 
 
 def consult(course: Course, case: CaseAddress) -> Consultation:

@@ -107,6 +107,7 @@ def rule(request: Request) -> dict[str, Any]:
         "conditions": _conditions(case.conditions),
         "known": {name: _token(name, answer) for name, answer in found.known.items()},
         "from_map": sorted(found.from_map),
+        "decided_by": found.judge,
         "result": asdict(found.sheet),
     }
 

@@ -66,6 +66,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         title=sheet.headline,
         sheet=sheet,
         options=options,
+        judge=found.judge,
         hole=found.hole,
         place=found.place,
     )
