@@ -150,6 +150,14 @@ def test_one_of_two_courses_by_name_or_identifier(tmp_path, which) -> None:
     assert (course.name, course.hole(1).par) == ("Lower Links", 4)
 
 
+def test_a_course_without_golf_features_is_refused(tmp_path) -> None:
+    """Of two outlines the one asked for holds nothing of a course."""
+    upper = drawn(box(-60, -60, 260, 55), "way/1", leisure="golf_course", name="Upper Links")
+    empty = drawn(box(-60, 60, 260, 160), "way/2", leisure="golf_course", name="Empty Links")
+    with pytest.raises(BadCourse, match="nothing in the file is tagged as part of the golf course"):
+        load(write(tmp_path / "two.geojson", [upper, *one_hole(), empty]), "Empty Links")
+
+
 def test_a_wrong_name_names_the_courses_there_are(tmp_path) -> None:
     """A course that is not in the file is refused with those that are."""
     outline = drawn(box(-60, -60, 260, 160), "way/1", leisure="golf_course", name="Upper Links")

@@ -1,6 +1,7 @@
 """From a source to a course map: choose the course, lay the plane, make features and holes."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import shapely
 from shapely.geometry import Point
@@ -30,22 +31,23 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
     outline, undecided = choose_outline(source.features, which)
     if undecided:
         return None, [*source.faults, *undecided]
-    if not any(is_about_golf(feature.tags) for feature in source.features):
+    chosen = of_course(source.features, outline)
+    if not any(is_about_golf(feature.tags) for feature in chosen):
         nothing = Fault(
             Severity.ERROR,
             "no_golf",
-            "nothing in the file is tagged as part of a golf course",
+            "nothing in the file is tagged as part of the golf course",
             "Draw the holes, greens, bunkers and penalty areas with golf=* tags; see docs/course-map.md.",
         )
         return None, [*source.faults, nothing]
-    chosen = of_course(source.features, outline)
     lost = misplaced(chosen)
     if lost:
         return None, [*source.faults, *lost]
     faults = FaultList(_plane(chosen))
-    features = _boundary(outline, to_features(chosen, faults), faults)
-    lines = lines_of_play(chosen, features, faults)
-    holes, features = holes_of(lines, features, _pins(chosen, faults), faults)
+    laid = _in_metres(chosen, faults.plane)
+    features = _boundary(laid[0] if outline else None, to_features(laid, faults), faults)
+    lines = lines_of_play(laid, features, faults)
+    holes, features = holes_of(lines, features, _pins(laid), faults)
     course = Course(
         name=outline.tags.get("name", "") if outline else "",
         plane=faults.plane,
@@ -60,6 +62,13 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
 def _plane(features: Sequence[SourceFeature]) -> LocalPlane:
     west, south, east, north = shapely.total_bounds([f.geometry for f in features if is_about_golf(f.tags)])
     return LocalPlane(round(float(west + east) / 2, 4), round(float(south + north) / 2, 4))
+
+
+def _in_metres(features: Sequence[SourceFeature], plane: LocalPlane) -> list[SourceFeature]:
+    geometries = plane.inward_all([feature.geometry for feature in features])
+    return [
+        replace(feature, geometry=geometry) for feature, geometry in zip(features, geometries, strict=True)
+    ]
 
 
 def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults: FaultList) -> list[Feature]:
@@ -82,10 +91,10 @@ def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults
     return rest
 
 
-def _pins(features: Sequence[SourceFeature], faults: FaultList) -> list[tuple[Point, int | None]]:
+def _pins(features: Sequence[SourceFeature]) -> list[tuple[Point, int | None]]:
     pins: list[tuple[Point, int | None]] = []
     for feature in features:
-        place = faults.plane.inward(feature.geometry)
+        place = feature.geometry
         if meaning(feature.tags) is Role.PIN and isinstance(place, Point):
             numbers = hole_numbers(feature.tags.get("ref", ""))
             pins.append((place, numbers[0] if len(numbers) == 1 else None))

@@ -38,7 +38,7 @@ class LineOfPlay:
 def lines_of_play(
     sources: Sequence[SourceFeature], features: Sequence[Feature], faults: FaultList
 ) -> list[LineOfPlay]:
-    """Return the numbered lines of play by number.
+    """Return the numbered lines of play by number, from sources laid out in metres.
 
     Lines without a number are left out with a warning; where no line has one, each is an error that says all
     it lacks. Repeated numbers are errors.
@@ -47,7 +47,7 @@ def lines_of_play(
     numbered: list[LineOfPlay] = []
     without: list[tuple[SourceFeature, LineString]] = []
     for source in found:
-        line = faults.plane.inward(source.geometry)
+        line = source.geometry
         numbers = hole_numbers(source.tags.get("ref", ""))
         if not isinstance(line, LineString):
             faults.error(

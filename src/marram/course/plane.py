@@ -1,5 +1,6 @@
 """The local metric plane: WGS 84 longitude and latitude outside, metres inside."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property, partial
 
@@ -53,6 +54,11 @@ class LocalPlane:
     def inward(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry in degrees as one in metres."""
         return transform(geometry, partial(_both, self._inward), interleaved=False)
+
+    def inward_all(self, geometries: Sequence[BaseGeometry]) -> list[BaseGeometry]:
+        """Return many geometries in degrees as geometries in metres, at once."""
+        array = np.array(geometries, dtype=object)
+        return list(transform(array, partial(_both, self._inward), interleaved=False))
 
     def outward(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry in metres as one in degrees."""

@@ -1,4 +1,4 @@
-"""From tagged geometry in degrees to features in metres; what cannot be one is a fault, nothing is repaired."""
+"""From tagged geometry in metres to features; what cannot be one is a fault, nothing is repaired."""
 
 import re
 from collections.abc import Sequence
@@ -33,7 +33,7 @@ def width_of(tags: dict[str, str] | Feature) -> float | None:
 
 
 def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Feature]:
-    """Return the features that the sources hold, in metres, except holes, pins and outlines."""
+    """Return the features that sources laid out in metres hold, except holes, pins and outlines."""
     return [
         feature
         for source in sources
@@ -43,10 +43,10 @@ def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Fea
 
 
 def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature | None:
-    """Return one feature in metres, or ``None`` when it is refused; the list then says why."""
+    """Return one feature, or ``None`` when it is refused; the list then says why."""
     if kind in {Kind.PATH, Kind.WATER} and isinstance(source.geometry, Point):
         return None  # a crossing or a spring: a point beside the way it lies on
-    geometry = faults.plane.inward(source.geometry)
+    geometry = source.geometry
     tags = dict(source.tags)
     _check_values(source, geometry, faults)
     if kind is Kind.BOUNDARY or is_area(tags):

@@ -13,12 +13,13 @@ Position = tuple[float, float]
 
 @dataclass(frozen=True, slots=True)
 class SourceFeature:
-    """One tagged thing of the source, in degrees.
+    """One tagged thing of the source.
 
     Attributes:
         ident: its identifier, for messages.
         tags: its tags.
-        geometry: its geometry in degrees of longitude and latitude, not yet checked for validity.
+        geometry: its geometry, not yet checked for validity: degrees of longitude and latitude as read, metres once
+            the plane of the course is laid.
     """
 
     ident: str
