@@ -118,6 +118,7 @@ def test_editions_differ_only_where_the_published_changes_say_so(name: str) -> N
     """
     changed = {
         "embedded_ball",  # 16.3b
+        "lifted_to_see",  # 16.3b
         "relief_ball_moved_by_nature",  # 9.3 Exception 2
         "dangerous_animal",  # the exception moved from 16.2a to 16.2b(3)
         "ball_not_found",  # the Clarification to 17.1a was renumbered

@@ -18,7 +18,6 @@ from marram.rules.facts.replacing import area_of_placing_spot, spot_that_stays_e
 from marram.rules.ruling import (
     Action,
     Deadline,
-    Penalty,
     Ruling,
     WhichBall,
     Who,
@@ -44,21 +43,21 @@ def ball_dropped(case: Case) -> Ruling:
 
 @provision("14.3b")
 def dropped_in_wrong_way(case: Case) -> Ruling:
-    """Without limit, a ball dropped in a wrong way is dropped again, and that drop is not counted."""
-    placed_or_outside = case.is_one_of(
-        way_of_dropping, WayOfDropping.PLACED, WayOfDropping.OUTSIDE_RELIEF_AREA
-    )
-    otherwise: Penalty = general("14.3b") if placed_or_outside else strokes(1, "14.3b")
-    return (
+    """Without limit, a ball dropped in a wrong way is dropped again, and that drop is not counted.
+
+    Played as it is, it costs one stroke from inside the relief area and the general penalty from outside;
+    placed instead of dropped, the general penalty from anywhere.
+    """
+    ruling = (
         no_penalty("14.3b")
         .under("14.5a")
         .next(Action.DROP_AGAIN, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("wrong_drops_are_not_counted", "how_to_drop")
-        .correct(
-            "drop_in_right_way_outside" if placed_or_outside else "drop_in_right_way",
-            Deadline.BEFORE_STROKE,
-            otherwise,
-        )
+    )
+    if case.is_one_of(way_of_dropping, WayOfDropping.PLACED):
+        return ruling.correct("drop_in_right_way", Deadline.BEFORE_STROKE, general("14.3b"))
+    return ruling.note("wrong_drop_played_from_outside").correct(
+        "drop_in_right_way", Deadline.BEFORE_STROKE, strokes(1, "14.3b")
     )
 
 

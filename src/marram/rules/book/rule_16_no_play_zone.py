@@ -17,6 +17,7 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
+from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Ruling, no_penalty
 
 
@@ -50,10 +51,10 @@ def in_zone_of_condition(case: Case) -> Ruling:
 @provision("16.1f(2)")
 def beside_zone(case: Case) -> Ruling:
     """A zone interfering with stance or swing: free relief where allowed, or unplayable ball relief."""
-    unplayable = unplayable_relief(case)
-    if case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]:
-        return offer(no_penalty("16.1f(2)"), *unplayable, may_play_as_it_lies=False)
-    options = (*condition_relief(case), *unplayable)
+    options: tuple[ReliefOption, ...] = ()
+    if not (case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]):
+        options = condition_relief(case)
+    options = (*options, *unplayable_relief(case))
     return offer(no_penalty("16.1f(2)"), *options, may_play_as_it_lies=False)
 
 
@@ -66,8 +67,9 @@ def in_zone_of_penalty_area(case: Case) -> Ruling:
 @provision("17.1e(2)")
 def beside_zone_in_penalty_area(case: Case) -> Ruling:
     """A zone interfering with stance or swing: penalty relief, or free relief inside the penalty area."""
-    options = penalty_area_relief(case)
+    options: tuple[ReliefOption, ...] = ()
     unreasonable = case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]
     if not unreasonable and case[point_in_penalty_area_exists]:
-        options = (in_penalty_area("17.1e(2)"), *options)
+        options = (in_penalty_area("17.1e(2)"),)
+    options = (*options, *penalty_area_relief(case))
     return offer(no_penalty("17.1e(2)"), *options, may_play_as_it_lies=False)

@@ -67,8 +67,8 @@ NOTES: dict[str, str] = {
     # Dropping
     "how_to_drop": "Let the ball go at the height of the knee of the player standing, so that it falls straight down into the relief area.",
     "wrong_drops_are_not_counted": "A drop in a wrong way is not counted as one of the two; repeat it until it is right.",
-    "drop_in_right_way": "Drop a ball again, in the right way",
-    "drop_in_right_way_outside": "Drop a ball in the relief area, in the right way",
+    "drop_in_right_way": "Drop a ball in the relief area, in the right way",
+    "wrong_drop_played_from_outside": "Played as it is from outside the relief area, it would cost the general penalty instead of the stroke.",
     "relief_is_complete": "Relief is complete and the ball is in play: lifting it without a Rule allowing it costs a stroke.",
     "accidental_deflection_does_not_matter": "It does not matter what the ball hit by accident after it hit the ground.",
     "second_drop_is_counted": "This drop counts as the first of two: drop a second time in the right way, with this or another ball.",
