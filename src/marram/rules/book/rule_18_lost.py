@@ -212,7 +212,8 @@ def not_found_in_movable_obstruction(case: Case, *instead: ReliefOption) -> Ruli
 @provision("9.6")
 def moved_by_outside_influence(_case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to have been moved by an outside influence is replaced, without penalty."""
-    ruling = no_penalty("9.6").with_options(*instead).replace_ball()
+    ruling = no_penalty("9.6").under("14.2a Exception").with_options(*instead)
+    ruling = ruling.next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER)
     return ruling.note("outside_influence_or_stroke_and_distance")
 
 

@@ -169,7 +169,7 @@ crossing_point_estimated_with_care = yes_no(
 last_stroke_from_penalty_area = yes_no(
     "last_stroke_from_penalty_area",
     "Was the last stroke at the ball made from inside a penalty area?",
-    help="If so, the player may also go back to where the last stroke from outside one was made.",
+    help="Where the ball lay for its last stroke. After a stroke from a penalty area there are more options.",
     source="17.2",
     decided_by=DecidedBy.MAP,
 )

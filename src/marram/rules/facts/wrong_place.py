@@ -81,8 +81,8 @@ balls_after_wrong_place = choice(
     "balls_after_wrong_place",
     "How did the player go on after playing from the wrong place?",
     {
-        BallsPlayed.NOT_CORRECTED: "played out with that ball only",
-        BallsPlayed.CORRECTED_BALL_ONLY: "played out with a ball from the right place only",
+        BallsPlayed.NOT_CORRECTED: "with that ball only, or not yet at all",
+        BallsPlayed.CORRECTED_BALL_ONLY: "gave that ball up, and played out with a ball from the right place",
         BallsPlayed.TWO_BALLS: "played a second ball as well, being uncertain",
     },
     help="Ask which balls were played, and when the player decided to.",
@@ -121,7 +121,7 @@ place_of_second_ball = choice(
 )
 not_a_wrong_place = choice(
     "not_a_wrong_place",
-    "Is it one of the two situations that the Definition leaves out?",
+    "Was it one of these two, which do not count as playing from a wrong place?",
     {
         Elsewhere.NEITHER: "neither of them",
         Elsewhere.STROKE_NOT_REPLAYED: "a stroke had to be replayed, and the ball was played from where it came to rest",
