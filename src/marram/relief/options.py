@@ -140,6 +140,7 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.PROVISIONAL: provisional,
     ReliefKind.NEAREST_SPOT: at_the_ball,
     ReliefKind.REPLAY: stroke_and_distance,
+    ReliefKind.PREFERRED_LIE: at_the_ball,
 }
 
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {

@@ -40,6 +40,7 @@ _KINDS = {
     ReliefKind.PROVISIONAL: "Provisional ball",
     ReliefKind.NEAREST_SPOT: "Nearest spot",
     ReliefKind.REPLAY: "Play the stroke again",
+    ReliefKind.PREFERRED_LIE: "Preferred lie",
 }
 
 _GROUND = {
@@ -67,6 +68,7 @@ ASSUMED = {
     "relief.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "relief.play_straight_at_hole": "Play is taken to go straight at the hole.",
     "relief.nearest_spot_that_stays": "The nearest spot in this direction where a ball stays; it may lie beyond the picture.",
+    "relief.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
     "relief.maximum_compared_by_area": "A proposal by area; how much lie, stance and swing are affected is judged on the ground.",
 }
 """What was taken for granted, in words."""

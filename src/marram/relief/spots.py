@@ -12,10 +12,13 @@ from marram.relief.outline import XY
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
-from marram.rules.relief_option import Limit, Reference, ReliefOption
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 
 SHOWN_AROUND = 2.0
 """Club-lengths around a spot that are shown where the Rules set no size."""
+
+_WITHOUT_SIZE = {ReliefKind.PREFERRED_LIE: "relief.size_of_preferred_lie"}
+"""What is said of an area whose size the notice sets, not the Rules."""
 
 
 def on_the_spot(situation: Situation, option: ReliefOption, spot: XY, role: Role) -> ReliefArea:
@@ -79,7 +82,7 @@ def _nearest_spot_that_stays(situation: Situation, option: ReliefOption, spot: X
         hole=hole,
         start=disc(spot, shown),
         area_of=situation.ground.area_at,
-        assumed=(*situation.assumed, "relief.nearest_spot_that_stays"),
+        assumed=(*situation.assumed, _WITHOUT_SIZE.get(option.kind, "relief.nearest_spot_that_stays")),
     )
 
 

@@ -21,6 +21,8 @@ class ReliefKind(Enum):
     """Going on with the provisional ball, already played under stroke and distance."""
     NEAREST_SPOT = "nearest_spot"
     """Placing on the nearest spot that will do, where a ball cannot go back to its own (Rules 14.2d and e)."""
+    PREFERRED_LIE = "preferred_lie"
+    """Placing once near the spot, within the length the notice gives (Model Local Rule E-3)."""
     REPLAY = "replay"
     """Playing again, without penalty, where a stroke that does not count was made."""
 

@@ -15,6 +15,7 @@ from marram.rules.facts.relief import (
     rest_nearer_than_start_of_line,
     rest_within_club_length,
 )
+from marram.rules.local_rules.area_e_options import may_be_played_outside_relief_area
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty
 
@@ -25,6 +26,8 @@ def dropped_back_on_the_line(case: Case) -> Ruling:
     option = option_taken(case)
     if came_to_rest_in_relief_area(case):
         ruling = no_penalty("14.3c(1)").play_as_it_lies()
+    elif may_be_played_outside_relief_area(case):
+        ruling = no_penalty("E-12").play_as_it_lies().note("may_also_drop_again")
     else:
         ruling = came_to_rest_outside(case)
     return replace(ruling.under(option.citation), relief=(option,))

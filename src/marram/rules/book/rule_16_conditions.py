@@ -17,6 +17,8 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
+from marram.rules.local_rules.area_e_options import dropping_zone_relief
+from marram.rules.local_rules.area_f_limits import stance_relief_denied
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty
 
@@ -30,11 +32,13 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return in_teeing_area(case)
     if not interferes(case):
         return no_interference(case)
+    if stance_relief_denied(case):
+        return as_it_lies_or_unplayable(no_penalty("F-6").note("no_free_relief"), case)
     if case[stroke_unreasonable_anyway]:
         return stroke_unreasonable(case)
     if case[only_by_unreasonable_choice]:
         return unreasonable_choice(case)
-    return offer(no_penalty("16.1"), *condition_relief(case))
+    return offer(no_penalty("16.1"), *condition_relief(case), *dropping_zone_relief(case, penalty=0))
 
 
 @provision("16.1a(1)")

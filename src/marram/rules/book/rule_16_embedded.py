@@ -23,6 +23,7 @@ from marram.rules.facts.relief import (
     spot_behind_in_general_area,
     stroke_unreasonable_anyway,
 )
+from marram.rules.local_rules.area_f_limits import embedded_where_no_relief
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty, penalty
 
@@ -44,6 +45,8 @@ def embedded_ball(case: Case) -> Ruling:
         return no_relief(case, "16.3a(2)")
     if case[in_sand_not_fairway] or case[stroke_unreasonable_anyway]:
         return no_relief(case, "16.3a(1) Exceptions")
+    if embedded_where_no_relief(case):
+        return no_relief(case, "F-2.1")
     return embedded_relief(case)
 
 

@@ -28,6 +28,7 @@ THEMES: tuple[str, ...] = (
     "penalty_areas",
     "lost_or_out",
     "unplayable",
+    "local_rules_relief",
     "committee",
     "forms",
     "local_rules_conduct",

@@ -1,5 +1,46 @@
-"""The register of Model Local Rules, area E."""
+"""The register of Model Local Rules, area E: special or required relief procedures."""
 
 from marram.rules.local_rules.local_rule import LocalRule
 
-LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = ()
+_NOT_READ = (
+    "Its published text was not at hand when this register was made; consult the Committee Procedures."
+)
+
+LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
+    LocalRule(
+        "E-1",
+        "Dropping zones",
+        ("13.1f", "16.1", "16.2", "17.1", "19", "E-5", "F-23"),
+        citation="E-1",
+    ),
+    LocalRule("E-2", "Lifting a ball to clean it", ("9.1a", "14.1"), citation="E-2"),
+    LocalRule(
+        "E-3",
+        "Preferred lies",
+        ("9.1a", "14.2"),
+        discouraged="It is meant for poor ground over a time, and is withdrawn as soon as conditions allow.",
+        citation="E-3",
+    ),
+    LocalRule("E-4", "Relief from aeration holes", ("16.1",), citation="E-4"),
+    LocalRule(
+        "E-5",
+        "An alternative to stroke and distance for two strokes",
+        ("18.1", "18.2"),
+        discouraged="It is meant for general play, not for competitions of highly skilled players.",
+        citation="E-5",
+    ),
+    LocalRule("E-6", "Not described here", ("special relief procedures",), reason=_NOT_READ),
+    LocalRule("E-7", "Not described here", ("special relief procedures",), reason=_NOT_READ),
+    LocalRule("E-8", "No play zones", ("2.4", "16.1f", "17.1e"), citation="2.4"),
+    LocalRule("E-9", "Not described here", ("special relief procedures",), reason=_NOT_READ),
+    LocalRule("E-10", "Young trees as no play zones", ("2.4", "16.1f", "17.1e"), citation="E-10"),
+    LocalRule("E-11", "A stroke whose ball hits a power line is replayed", ("11.1",), citation="E-11"),
+    LocalRule(
+        "E-12",
+        "Playing a ball dropped back on the line from outside the relief area",
+        ("14.3c", "14.7"),
+        (2019,),
+        discouraged="Some national unions advise clubs against it, as it was made for professional events.",
+        citation="E-12",
+    ),
+)

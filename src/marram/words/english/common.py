@@ -63,6 +63,7 @@ TERMS: dict[str, str] = {
     "ReliefKind.UNDER_WHERE_IT_CAME_TO_REST": "Relief under where the ball came to rest",
     "ReliefKind.PROVISIONAL": "Continue with the provisional ball",
     "ReliefKind.NEAREST_SPOT": "Nearest spot",
+    "ReliefKind.PREFERRED_LIE": "Preferred lie",
     "ReliefKind.REPLAY": "Play the stroke again",
     "Reference.PREVIOUS_STROKE": "where the previous stroke was made",
     "Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA": "where the last stroke from outside a penalty area was made",

@@ -2,6 +2,7 @@
 
 PROVISIONS: dict[str, str] = {
     "Definitions: moved": "A ball has moved when it left its spot and came to rest on another, far enough to be seen by the naked eye; a ball that only rocks has not.",
+    "9.1a": "A ball at rest is played as it lies, unless a Rule requires or allows something else.",
     "9.1b": "A ball that begins to move once the backswing has begun, and is then struck, is not replaced; it is played from where it comes to rest after the stroke.",
     "9.2a": "A ball counts as moved only when that is known or virtually certain; otherwise it is played as it lies.",
     "9.2b": "A ball at rest is moved by natural forces, the player, the opponent in match play, or an outside influence; which of them decides what follows.",

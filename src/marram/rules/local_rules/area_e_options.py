@@ -1,0 +1,39 @@
+"""Model Local Rules, area E: what they add to the relief of a Rule (dropping zones, back on the line)."""
+
+from marram.rules.editions import EDITION_2023
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.local_relief import dropping_zone_provided, rest_near_where_it_first_touched
+from marram.rules.facts.relief import rest_in_area_first_touched, rest_nearer_than_start_of_line
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
+
+
+@provision("E-1")
+def dropping_zone_relief(case: Case, penalty: int) -> tuple[ReliefOption, ...]:
+    """One more option, for what the relief costs otherwise: drop in the dropping zone, if there is one."""
+    if not (case.local_rule("E-1") and case[dropping_zone_provided]):
+        return ()
+    return (
+        ReliefOption(
+            ReliefKind.DROPPING_ZONE,
+            "E-1",
+            Reference.DROPPING_ZONE,
+            None,
+            (Limit.WITHIN_DROPPING_ZONE,),
+            penalty,
+        ),
+    )
+
+
+@provision("E-12")
+def may_be_played_outside_relief_area(case: Case) -> bool:
+    """Until 2022, where adopted: a ball dropped back on the line that stayed close to where it touched.
+
+    It may lie nearer the hole than the point chosen on the line, but not than the point the line starts
+    from (the spot of the ball, or where it last crossed the edge of the penalty area).
+    """
+    if case.played_since(EDITION_2023) or not case.local_rule("E-12"):
+        return False
+    if not (case[rest_near_where_it_first_touched] and case[rest_in_area_first_touched]):
+        return False
+    return not case[rest_nearer_than_start_of_line]

@@ -1,0 +1,52 @@
+"""Model Local Rules, area E: dropping zones, young trees, power lines, and back on the line until 2022."""
+
+from marram.rules.book.relief_options import offer
+from marram.rules.book.rule_02_course import no_free_relief
+from marram.rules.book.rule_16_no_play_zone import no_play_zone
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.course import Thing
+from marram.rules.facts.local_relief import line_hit_for_certain, played_on_after_line
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, general, general_penalty, no_penalty
+
+REPLAY = ReliefOption(
+    ReliefKind.REPLAY,
+    "E-11",
+    Reference.PREVIOUS_STROKE,
+    1,
+    (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
+    0,
+    Setting.AS_THE_SPOT_ALLOWS,
+)
+"""Playing the stroke again, without penalty, from where it was made (Rule 14.6)."""
+
+
+@provision("E-10")
+def young_tree(case: Case) -> Ruling | NotCovered:
+    """Where adopted, a young tree that is marked is a no play zone; otherwise it is a tree like any other."""
+    if not case.local_rule("E-10"):
+        return no_free_relief(case, Thing.GROWING)
+    return no_play_zone(case)
+
+
+@provision("E-11")
+def hit_power_line(case: Case) -> Ruling:
+    """Where adopted, a stroke whose ball hit a power line does not count and is replayed without penalty."""
+    if not (case.local_rule("E-11") and case[line_hit_for_certain]):
+        return no_penalty("11.1a").stroke_counts().play_as_it_lies()
+    if case[played_on_after_line]:
+        return not_replayed(case)
+    ruling = offer(no_penalty("E-11").stroke_does_not_count(), REPLAY, may_play_as_it_lies=False)
+    return (
+        ruling.next(Action.REPLAY)
+        .note("power_line_replay")
+        .correct("replay_power_line_stroke", Deadline.BEFORE_STROKE, general("E-11"))
+    )
+
+
+@provision("E-11")
+def not_replayed(case: Case) -> Ruling:
+    """Going on without replaying: the general penalty; the stroke counts, and it was no wrong place."""
+    ruling = general_penalty("E-11").stroke_counts().note("power_line_no_wrong_place")
+    return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_AS_IT_LIES)
