@@ -15,11 +15,17 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from marram.rules.engine.combine import combine
     from marram.rules.engine.request import rule
+    from marram.rules.engine.situation import Happened, rule_situation
 
 __version__ = "0.1.0"
-__all__ = ["__version__", "combine", "rule"]
+__all__ = ["Happened", "__version__", "combine", "rule", "rule_situation"]
 
-_WHERE = {"combine": "marram.rules.engine.combine", "rule": "marram.rules.engine.request"}
+_WHERE = {
+    "Happened": "marram.rules.engine.situation",
+    "combine": "marram.rules.engine.combine",
+    "rule": "marram.rules.engine.request",
+    "rule_situation": "marram.rules.engine.situation",
+}
 
 
 def __getattr__(name: str) -> Any:

@@ -90,6 +90,22 @@ def rule(
 
 
 @app.command()
+def situation(
+    file: Annotated[Path, typer.Argument(help="The situation: a JSON file with its incidents in order.")],
+    json: Json = False,
+) -> None:
+    """Rule on several incidents of one situation and combine their penalties.
+
+    The file holds "incidents" (a list of objects with "incident" and "facts", in the order of what
+    happened), "between" (what is known between them), "played_on" or "edition", "form_of_play" and
+    "local_rules".
+    """
+    from marram.cli.situation import rule_on_situation
+
+    rule_on_situation(file, json)
+
+
+@app.command()
 def changes(
     earlier: Annotated[str, typer.Option("--from", metavar="YEAR", help="The earlier edition.")] = "2019",
     later: Annotated[str, typer.Option("--to", metavar="YEAR", help="The later edition.")] = "2023",

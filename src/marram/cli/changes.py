@@ -1,11 +1,10 @@
 """``marram changes``: what another edition rules differently."""
 
-import json
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from marram.cli.conditions import day_of_play
-from marram.cli.show import Line, show_lines
+from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.changes import changes
 from marram.rules.facts.conditions import form_of_play
@@ -24,7 +23,7 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
     found = [change_words(one, chosen) for each in incidents for one in changes(each.name, first, second)]
     if as_json:
         document = {"marram": 1, "from": earlier, "to": later, "changes": as_plain(found)}
-        print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+        print_json(document)
         return
     titles = {one.name: one.title for one in INCIDENTS}
     show_lines(_lines(found, titles, earlier, later))

@@ -1,11 +1,10 @@
 """``marram course check``: every fault of a map, with its place and what to do."""
 
-import json
 from collections.abc import Iterator
 from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, DECIDED
-from marram.cli.show import Line, show_lines
+from marram.cli.show import Line, print_json, show_lines
 from marram.course import check
 from marram.course.fault import Fault, Severity
 from marram.rules.plain import as_plain
@@ -23,7 +22,7 @@ def check_course(path: Path, as_json: bool) -> None:
     errors = [one for one in faults if one.severity is Severity.ERROR]
     if as_json:
         document = {"marram": 1, "usable": not errors, "faults": as_plain(faults)}
-        print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+        print_json(document)
     else:
         show_lines(_lines(path, faults, errors))
     raise SystemExit(BAD_INPUT if errors else DECIDED)

@@ -31,5 +31,5 @@ def faults_as_exit_codes() -> Iterator[None]:
 def stop(code: int, *sentences: str) -> NoReturn:
     """Say why on standard error and exit with ``code``."""
     for sentence in sentences:
-        print(sentence, file=sys.stderr)  # noqa: T201 - the command line's own output
+        print(sentence, file=sys.stderr)
     raise SystemExit(code)

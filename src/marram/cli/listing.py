@@ -1,11 +1,10 @@
 """``marram incidents``, ``marram facts`` and ``marram graph``."""
 
-import json
 from collections.abc import Iterator, Sequence
 from typing import Any
 
 from marram.cli.conditions import day_of_play
-from marram.cli.show import Line, show_lines
+from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
@@ -21,7 +20,7 @@ def list_incidents(words: Sequence[str], as_json: bool) -> None:
         raise InputError(f"No incident has the words {' '.join(words)!r}; try fewer or others.")
     if as_json:
         rows = [{key: value for key, value in as_plain(one).items() if key != "entry"} for one in found]
-        _print_json({"marram": 1, "incidents": rows})
+        print_json({"marram": 1, "incidents": rows})
         return
 
     def lines() -> Iterator[Line]:
@@ -45,7 +44,7 @@ def list_facts(name: str | None, as_json: bool) -> None:
         found = facts_of(incident(name).name)
     questions = [question_words(fact) for fact in found]
     if as_json:
-        _print_json({"marram": 1, "facts": [as_plain(one) for one in questions]})
+        print_json({"marram": 1, "facts": [as_plain(one) for one in questions]})
         return
 
     def lines() -> Iterator[Line]:
@@ -69,8 +68,4 @@ def print_graph(name: str, played_on: str | None, edition: str | None) -> None:
     from marram.rules.engine.export import graph_document
 
     day = None if played_on is None and edition is None else day_of_play(played_on, edition)
-    _print_json(graph_document(name, day))
-
-
-def _print_json(document: dict[str, Any]) -> None:
-    print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+    print_json(graph_document(name, day))

@@ -11,7 +11,7 @@ from typing import Any
 import marram
 from marram.cli.conditions import facts_given
 from marram.cli.exits import DECIDED
-from marram.cli.show import Line, show_lines
+from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.areas import FURTHEST
 from marram.course.model import Course, Feature
@@ -92,7 +92,7 @@ def draw_relief(request: Request, svg: Path | None, geojson: Path | None, as_jso
         geojson.write_text(json.dumps(document), encoding="utf-8")
     report = Report(incident, result, answers, spot, given, premises, request)
     if as_json:
-        print(json.dumps(report.document(), indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+        print_json(report.document())
     else:
         show_lines(report.lines(svg if drawn else None))
     from marram.cli.ruling import exit_code

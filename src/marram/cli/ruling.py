@@ -73,8 +73,7 @@ def exit_code(result: Result) -> int:
 
 
 def _print_json(result: Result, conditions: dict[str, Any], form: str | None, facts: dict[str, Any]) -> None:
-    import json
-
+    from marram.cli.show import print_json
     from marram.rules.plain import as_plain
     from marram.words.sheet import sheet
 
@@ -86,4 +85,4 @@ def _print_json(result: Result, conditions: dict[str, Any], form: str | None, fa
         "result": as_plain(result),
         "words": as_plain(words),
     }
-    print(json.dumps(document, indent=2, ensure_ascii=False))  # noqa: T201 - the command's output
+    print_json(document)

@@ -26,5 +26,5 @@ def serve_desk(
                 BAD_INPUT,
                 f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
             )
-    print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)  # noqa: T201 - the command's output
+    print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
     serve(host, port, course, open_browser, event)

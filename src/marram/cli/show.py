@@ -88,7 +88,7 @@ def show_lines(lines: Iterable[Line]) -> None:
     """Print lines, wrapped; styled when standard output is a terminal."""
     if not sys.stdout.isatty():
         for style, text in lines:
-            print("\n".join(_wrapped(style, text, 100)))  # noqa: T201 - the command's output
+            print("\n".join(_wrapped(style, text, 100)))
         return
     from rich.console import Console
     from rich.text import Text
@@ -97,6 +97,13 @@ def show_lines(lines: Iterable[Line]) -> None:
     for style, text in lines:
         for row in _wrapped(style, text, min(console.width, 100)):
             console.print(Text(row, style=_STYLES.get(style, "")))
+
+
+def print_json(document: Mapping[str, Any]) -> None:
+    """Print a document as JSON."""
+    import json
+
+    print(json.dumps(document, indent=2, ensure_ascii=False))
 
 
 def _wrapped(style: str, text: str, width: int) -> list[str]:

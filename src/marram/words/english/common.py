@@ -141,6 +141,9 @@ TERMS: dict[str, str] = {
     "settled": "{penalties}, whatever the answer.",
     "correction": "{what}: {until}.",
     "correction_or": "{what}: {until}. If not: {penalty}",
+    # Situations of several incidents
+    "situation.together": "Together",
+    "situation.total": "In total: {strokes}, and what a relief option costs.",
     # Changes between editions
     "change.before": "No longer: {what}",
     "change.after": "Now: {what}",

@@ -1,0 +1,92 @@
+"""``marram situation``: several incidents of one situation, from a file."""
+
+import json
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+from typing import Any
+
+from marram.cli.conditions import day_of_play
+from marram.cli.exits import MORE_FACTS_NEEDED
+from marram.cli.ruling import exit_code
+from marram.cli.show import Line, print_json, sheet_lines, show_lines
+from marram.errors import InputError
+from marram.rules.engine.situation import Happened, SituationResult, rule_situation, total_strokes
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.incidents import incident
+from marram.rules.plain import as_plain
+from marram.rules.ruling import Ruling
+from marram.words.messages import say
+from marram.words.penalties import strokes_words
+from marram.words.sheet import sheet
+
+_KEYS = {"marram", "played_on", "edition", "form_of_play", "local_rules", "incidents", "between"}
+_PART_KEYS = {"incident", "facts"}
+
+
+def rule_on_situation(path: Path, as_json: bool) -> None:
+    """Print the ruling on each incident of a situation and the combined one."""
+    document = read_situation(path)
+    form = document.get("form_of_play")
+    happened = [Happened(one["incident"], one.get("facts", {})) for one in document["incidents"]]
+    result = rule_situation(
+        happened,
+        document.get("between", {}),
+        played_on=day_of_play(document.get("played_on"), document.get("edition")),
+        form_of_play=form,
+        local_rules=document.get("local_rules"),
+    )
+    chosen = form_of_play.parse(form) if form else None
+    if as_json:
+        print_json({"marram": 1, "kind": "situation", **as_plain(result)})
+    else:
+        show_lines(_lines(happened, result, chosen))
+    raise SystemExit(MORE_FACTS_NEEDED if result.combined is None else exit_code(result.combined))
+
+
+def read_situation(path: Path) -> Mapping[str, Any]:
+    """Return the situation in a file, checked for shape.
+
+    Raises:
+        InputError: it is not such a document; all faults are listed.
+    """
+    try:
+        document = json.loads(path.read_text(encoding="utf-8"))
+    except (UnicodeDecodeError, json.JSONDecodeError) as error:
+        raise InputError(f"{path} is not JSON: {error}. Correct it there.") from None
+    if not isinstance(document, dict):
+        raise InputError(f"{path}: give an object with the keys {', '.join(sorted(_KEYS))}.")
+    faults = [f"{path}: the key {key!r} is not known." for key in document.keys() - _KEYS]
+    if document.get("marram", 1) != 1:
+        faults.append(
+            f"{path}: version {document['marram']!r} of the document is not known; this is version 1."
+        )
+    parts = document.get("incidents")
+    if not isinstance(parts, list) or not parts:
+        faults.append(f'{path}: "incidents" must be a list of at least one incident.')
+    else:
+        for place, part in enumerate(parts, start=1):
+            if not isinstance(part, dict) or not isinstance(part.get("incident"), str):
+                faults.append(f'{path}: incident {place} must be an object with "incident" and "facts".')
+            elif part.keys() - _PART_KEYS or not isinstance(part.get("facts", {}), dict):
+                faults.append(f'{path}: incident {place} may hold "incident" and "facts" (an object) only.')
+    if faults:
+        raise InputError(*faults)
+    return document
+
+
+def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay | None) -> Iterator[Line]:
+    for place, (one, part) in enumerate(zip(happened, result.parts, strict=True), start=1):
+        yield "head", f"{place}. {incident(one.incident).title}"
+        words = sheet(part, form_of_play=form, given=one.facts)
+        yield "text", f"   {words.headline}"
+        if words.question:
+            yield "quiet", f'   Add to the facts of incident {place}: "{words.question.fact}"'
+    if result.combined is None:
+        return
+    yield "head", say("TERMS", "situation.together")
+    yield from sheet_lines(sheet(result.combined, form_of_play=form))
+    if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY:
+        total = total_strokes(result.combined)
+        if total is not None:
+            yield "title", say("TERMS", "situation.total").format(strokes=strokes_words(total))
+    yield "quiet", say("TERMS", "reminder")

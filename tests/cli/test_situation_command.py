@@ -1,0 +1,87 @@
+"""``marram situation``: several incidents in order give one combined ruling."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.cli.running import marram
+
+
+def written(tmp_path: Path, document: Any) -> str:
+    path = tmp_path / "situation.json"
+    path.write_text(document if isinstance(document, str) else json.dumps(document), encoding="utf-8")
+    return str(path)
+
+
+MOVED = {
+    "incident": "ball_moved_by_player",
+    "facts": {"player_caused_movement": "yes", "area_of_ball": "general_area"},
+}
+
+
+def decided(incident: str) -> dict[str, str]:
+    """Answer each question of an incident with its last answer until it is decided; return the facts."""
+    facts: dict[str, str] = {}
+    for _ in range(20):
+        found = marram(
+            "rule", incident, "--edition", "2023", "--form", "stroke_play", "--local-rule", "none", "--json",
+            *(part for name, value in facts.items() for part in ("--fact", f"{name}={value}")),
+        )  # fmt: skip
+        document = json.loads(found.out)
+        if document["kind"] != "need_facts":
+            return facts
+        question = document["words"]["question"]
+        facts[question["fact"]] = question["answers"][-1]["token"]
+    raise AssertionError(incident)
+
+
+def test_two_incidents_are_ruled_and_combined(tmp_path: Path) -> None:
+    """Each part has its ruling; the whole has one, under Rule 1.3c(4), once what lies between is known."""
+    parts = [
+        {"incident": "sand_touched", "facts": decided("sand_touched")},
+        {"incident": "ball_moved_by_player", "facts": decided("ball_moved_by_player")},
+    ]
+    document = {"edition": "2023", "form_of_play": "stroke_play", "local_rules": [], "incidents": parts}
+    found = marram("situation", written(tmp_path, document), "--json")
+    result = json.loads(found.out)
+    assert len(result["parts"]) == 2
+    if found.code == 3:
+        document["between"] = {result["combined"]["fact"]: "yes"}
+        found = marram("situation", written(tmp_path, document), "--json")
+        result = json.loads(found.out)
+    assert found.code == 0
+    assert "1.3c(4)" in result["combined"]["citations"]
+    text = marram("situation", written(tmp_path, document)).out
+    assert "Together" in text
+    assert "In total:" in text
+
+
+def test_an_open_part_is_asked(tmp_path: Path) -> None:
+    """A part that is not decided names its next question, with exit code 3."""
+    document = {"edition": "2023", "incidents": [{"incident": "ball_moved_by_player", "facts": {}}] * 2}
+    found = marram("situation", written(tmp_path, document))
+    assert found.code == 3
+    assert "Add to the facts of incident 1" in found.out
+
+
+@pytest.mark.parametrize(
+    ("document", "message"),
+    [
+        ("{", "is not JSON"),
+        ("[]", "give an object"),
+        ({"incidents": []}, "at least one incident"),
+        ({"incidents": [{"facts": {}}]}, "incident 1 must be an object"),
+        ({"incidents": [MOVED], "extra": 1}, "'extra' is not known"),
+        ({"incidents": [{"incident": "nothing_such", "facts": {}}]}, "Incident 1 (nothing_such)"),
+        ({"incidents": [MOVED] * 7}, "one to 6"),
+        ({"marram": 2, "incidents": [MOVED]}, "version 2"),
+    ],
+)
+def test_bad_files_are_named(tmp_path: Path, document: Any, message: str) -> None:
+    """Every fault of the file is said, with exit code 2."""
+    found = marram("situation", written(tmp_path, document))
+    assert found.code == 2
+    assert message in found.err
+    assert "Traceback" not in found.err
