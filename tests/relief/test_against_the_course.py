@@ -16,7 +16,7 @@ def demo():
     return load(COURSE)
 
 
-@pytest.mark.parametrize("hole", [1, 5, 9, 12, 18])
+@pytest.mark.parametrize("hole", [1, 9, 18])
 def test_the_area_of_a_ball_is_read_alike(hole):
     """Two independent readings of Rule 2.2c agree on balls all over the course and along every edge.
 
@@ -25,9 +25,9 @@ def test_the_area_of_a_ball_is_read_alike(hole):
     course, rng = demo(), random.Random(hole)
     ground = ground_of(course, hole)
     x0, y0, x1, y1 = ground.boundary[0][1].bounds
-    places = [(rng.uniform(x0, x1), rng.uniform(y0, y1)) for _ in range(150)]
+    places = [(rng.uniform(x0, x1), rng.uniform(y0, y1)) for _ in range(60)]
     for _, outline in (*ground.penalty_areas, *ground.bunkers, *ground.green, *ground.tees):
-        for edge in outline.edges[:: max(1, len(outline.edges) // 4)]:
+        for edge in outline.edges[:: max(1, len(outline.edges) // 3)]:
             x, y = (edge[:2] + edge[2:]) / 2
             places += [(x + rng.uniform(-0.1, 0.1), y + rng.uniform(-0.1, 0.1)) for _ in range(2)]
     for place in places:

@@ -43,6 +43,20 @@ def test_in_2019_the_area_is_not_nearer_than_the_chosen_point():
     assert area.drop_line is None
 
 
+def test_in_2019_dropping_without_choosing_a_point_chooses_it():
+    """The reference point is then on the line, as far from the hole as where the ball first touched (2019)."""
+    touched = (on_the_line(10.0)[0] + 0.8, on_the_line(10.0)[1])
+    area = draw(LINE_2019, played_on=IN_2019, entry_xy=ENTRY, dropped_at=touched).areas[0]
+    cross = (area.reference[0] - HOLE[0]) * (ENTRY[1] - HOLE[1]) - (area.reference[1] - HOLE[1]) * (
+        ENTRY[0] - HOLE[0]
+    )
+
+    assert cross == pytest.approx(0.0, abs=1e-9)
+    assert hypot(area.reference[0] - HOLE[0], area.reference[1] - HOLE[1]) == pytest.approx(
+        hypot(touched[0] - HOLE[0], touched[1] - HOLE[1])
+    )
+
+
 def test_since_2023_the_area_is_a_full_circle_about_the_spot_touched():
     """Half a club-length nearer the hole than the spot touched is inside since 2023: any direction."""
     area = draw(LINE_2023, entry_xy=ENTRY, dropped_at=on_the_line(10.0)).areas[0]

@@ -12,7 +12,7 @@ from math import hypot, inf
 from marram.errors import BadPlace
 from marram.relief.area import DropLine
 from marram.relief.around import around, limits_of
-from marram.relief.construction import LineMark, Mark, PointMark, Role, measure
+from marram.relief.construction import LineMark, Mark, PointMark, Role, distance, measure
 from marram.relief.limits import Bounding, Inside, NotNearer, Outside
 from marram.relief.outline import XY
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
@@ -54,9 +54,10 @@ def back_on_the_line(situation: Situation, option: ReliefOption) -> Answer:
         situation = replace(situation, assumed=(*situation.assumed, "relief.example_spot"))
     else:
         spot = _checked(line, spot, option)
+    line_role = Role.DROP_LINE if option.dropped_on_line else Role.REFERENCE_LINE
     marks: tuple[Mark, ...] = (
         PointMark(role, through),
-        *(LineMark(Role.DROP_LINE, line.at(start), line.at(end)) for start, end in line.stretches),
+        *(LineMark(line_role, line.at(start), line.at(end)) for start, end in line.stretches),
     )
     measures = (measure(role, through, spot_role, spot), measure(role, through, Role.HOLE, hole))
     area = around(situation, option, spot, spot_role, marks=marks, measures=measures)
@@ -107,7 +108,18 @@ def _example(line: DropLine, club_length: float) -> float:
     return best
 
 
+def chosen_by_dropping(line: DropLine, touched: XY) -> XY:
+    """Return the reference point of 2019 where the player dropped without choosing one.
+
+    It is the point on the line as far from the hole as where the dropped ball first touched the ground; for
+    a point chosen on the line that is the point itself.
+    """
+    return line.at(distance(touched, line.hole) - distance(line.through, line.hole))
+
+
 def _checked(line: DropLine, spot: XY, option: ReliefOption) -> XY:
+    if not option.dropped_on_line:
+        spot = chosen_by_dropping(line, spot)
     behind, off = line.measured(spot)
     if off > ON_THE_LINE + TOLERANCE:
         raise BadPlace(

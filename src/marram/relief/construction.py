@@ -29,6 +29,8 @@ class Role(Enum):
     LINE_TO_HOLE = "line_to_hole"
     DROP_LINE = "drop_line"
     """The line from the hole back through a point, as far as a ball may be dropped on it."""
+    REFERENCE_LINE = "reference_line"
+    """The line on which the player chose a reference point in 2019."""
     CLUB_LENGTHS = "club_lengths"
     """The arc of the club-lengths."""
     NOT_NEARER = "not_nearer"

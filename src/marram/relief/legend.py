@@ -1,5 +1,6 @@
 """What stands below the map of a drawing: the key, the distances to check, what was taken for granted."""
 
+import re
 from collections.abc import Sequence
 from html import escape
 
@@ -21,6 +22,8 @@ WIDTH = 390.0
 SMALL = 14.0
 """Picture units: the height of letters below the map."""
 _ROW = 21.0
+_UNIT = re.compile(r"(?<=\d) (?=(m|yd)\b)")
+"""The space between a number and its unit, which the end of a line never parts."""
 
 
 def write(text: str, x: float, y: float, size: float, anchor: str = "start", *, bold: bool = False) -> str:
@@ -62,7 +65,10 @@ def key(features: Sequence[Feature], areas: Sequence[ReliefArea], top: float) ->
 
 def notes(areas: Sequence[ReliefArea], course: Course | None, top: float) -> tuple[list[str], float]:
     """Write the distances to check, what was taken for granted, and the map's credit line."""
-    lines = [measure_words(one) for area in areas for one in area.measures]
+    lines = []
+    for number, area in enumerate(areas, 1):
+        which = f"{number}: " if len(areas) > 1 else ""
+        lines += [which + measure_words(one) for one in area.measures]
     if not areas[0].is_spot:
         lines.append(f"{sum(area.area_m2 for area in areas):.1f} m²")
     lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.assumed)]
@@ -74,7 +80,7 @@ def notes(areas: Sequence[ReliefArea], course: Course | None, top: float) -> tup
 
 def _wrapped(line: str) -> list[str]:
     rows = [""]
-    for word in line.split():
+    for word in _UNIT.sub("\u00a0", line).split(" "):
         longer = f"{rows[-1]} {word}".strip()
         if text_width(longer) * PLAIN * SMALL / SIZE > WIDTH - 20 and rows[-1]:
             rows.append(word)

@@ -76,7 +76,8 @@ def relief_areas(
         opposite_xy: the point on the opposite edge as far from the hole (Model Local Rule B-2).
         last_outside_xy: where the last stroke from outside a penalty area was made.
         estimated_xy: where a ball deliberately deflected or stopped would have come to rest.
-        dropped_at: back on the line: the spot the dropped ball touched (2023) or the point chosen (2019).
+        dropped_at: back on the line: the spot the dropped ball first touched; for 2019 the point chosen, or
+            where none was chosen the spot first touched, from which it follows.
 
     Returns:
         One answer per option, in order: drawn, what it still needs, or why there is no relief.
@@ -139,8 +140,8 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: at_the_ball,
     ReliefKind.PROVISIONAL: provisional,
     ReliefKind.NEAREST_SPOT: at_the_ball,
-    ReliefKind.REPLAY: stroke_and_distance,
     ReliefKind.PREFERRED_LIE: at_the_ball,
+    ReliefKind.REPLAY: stroke_and_distance,
 }
 
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {

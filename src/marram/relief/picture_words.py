@@ -17,6 +17,7 @@ _MARKS = {
     Role.EXAMPLE_SPOT: "example spot",
     Role.LINE_TO_HOLE: "line to the hole",
     Role.DROP_LINE: "line to drop on",
+    Role.REFERENCE_LINE: "line to choose a point on",
     Role.CLUB_LENGTHS: "club-lengths",
     Role.NOT_NEARER: "not nearer the hole",
     Role.CORRIDOR_EDGE: "outer edge",
@@ -39,8 +40,8 @@ _KINDS = {
     ReliefKind.UNDER_WHERE_IT_CAME_TO_REST: "Under where the ball came to rest",
     ReliefKind.PROVISIONAL: "Provisional ball",
     ReliefKind.NEAREST_SPOT: "Nearest spot",
-    ReliefKind.REPLAY: "Play the stroke again",
     ReliefKind.PREFERRED_LIE: "Preferred lie",
+    ReliefKind.REPLAY: "Play the stroke again",
 }
 
 _GROUND = {
@@ -67,8 +68,8 @@ ASSUMED = {
     "relief.teeing_area_used_as_fairway": "No fairway lies so far from the hole; a teeing ground of the hole is used.",
     "relief.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "relief.play_straight_at_hole": "Play is taken to go straight at the hole.",
-    "relief.nearest_spot_that_stays": "The nearest spot in this direction where a ball stays; it may lie beyond the picture.",
     "relief.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
+    "relief.nearest_spot_that_stays": "The nearest spot in this direction where a ball stays; it may lie beyond the picture.",
     "relief.maximum_compared_by_area": "A proposal by area; how much lie, stance and swing are affected is judged on the ground.",
 }
 """What was taken for granted, in words."""

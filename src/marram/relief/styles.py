@@ -42,6 +42,7 @@ EDGES: dict[Kind, str] = {
 LINES: dict[Role, str] = {
     Role.LINE_TO_HOLE: f'stroke="{INK}" stroke-width="1.6" stroke-dasharray="2 5"',
     Role.DROP_LINE: f'stroke="{AREA}" stroke-width="4"',
+    Role.REFERENCE_LINE: f'stroke="{AREA}" stroke-width="4" stroke-dasharray="14 4"',
     Role.CLUB_LENGTHS: f'stroke="{INK}" stroke-width="1.6"',
     Role.NOT_NEARER: f'stroke="{INK}" stroke-width="2.6" stroke-dasharray="12 4 2 4"',
     Role.CORRIDOR_EDGE: f'stroke="{INK}" stroke-width="1.6"',
