@@ -10,6 +10,14 @@ from tests.desk.places import Ground
 
 pytestmark = pytest.mark.browser
 
+TOO_SMALL = """() => [...document.querySelectorAll(
+  'button, .holes a, .theme a, .so-far a, summary, input:not([type=hidden]), .conditions a, .leaflet-bar a')]
+  .filter(one => one.offsetParent !== null)
+  .map(one => [one.outerHTML.slice(0, 80), (one.closest('label') ?? one).getBoundingClientRect()])
+  .filter(([, box]) => box.width < 44 || box.height < 44)
+  .map(([html, box]) => [html, box.width, box.height])"""
+"""What a finger could miss."""
+
 SIZES = {"phone": {"width": 390, "height": 844}, "table": {"width": 1280, "height": 900}}
 
 
@@ -217,20 +225,11 @@ def test_a_fault_is_a_page_in_the_browser_too(page: Page) -> None:
     expect(page.get_by_role("heading", name="There is no such page")).to_be_visible()
 
 
-@pytest.mark.parametrize(
-    "path", ["/", "/ball?hole=9", "/what", "/case?what=ball_moved_by_player", "/settings"]
-)
-def test_what_is_touched_is_large_enough(page: Page, path: str) -> None:
+def test_what_is_touched_is_large_enough(page: Page) -> None:
     """Buttons, and links that stand alone, are 44 px or more each way (WCAG 2.2, criterion 2.5.5)."""
-    page.goto(path)
-    small = page.evaluate(
-        """() => [...document.querySelectorAll('button, .holes a, .theme a, .so-far a, summary, input:not([type=hidden]), .conditions a, .leaflet-bar a')]
-        .filter(e => e.offsetParent !== null)
-        .map(e => { const r = (e.closest('label') ?? e).getBoundingClientRect(); return [e.outerHTML.slice(0, 80), r.width, r.height]; })
-        .filter(([, w, h]) => w < 44 || h < 44)"""
-    )
-
-    assert small == []
+    for path in ("/", "/ball?hole=9", "/what", "/case?what=ball_moved_by_player", "/settings"):
+        page.goto(path)
+        assert page.evaluate(TOO_SMALL) == [], path
 
 
 def test_nothing_runs_off_the_side(page: Page, ground: Ground) -> None:
