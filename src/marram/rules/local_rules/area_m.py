@@ -17,7 +17,7 @@ def placed_for_wheeled_device(case: Case) -> Ruling:
     if not adopted or not case[uses_wheeled_device]:
         return no_penalty("25.1").play_as_it_lies()
     option = ReliefOption(
-        ReliefKind.FREE,
+        ReliefKind.PREFERRED_LIE,
         "M-1",
         Reference.BALL,
         None,
