@@ -1,4 +1,4 @@
-"""Where a ball lies: Rules 2.2, 18.2a and the Definitions, by closed forms and by an independent calculation."""
+"""Where a ball lies: Rules 2.2, 18.2a and the Definitions, by closed forms."""
 
 import math
 
