@@ -4,7 +4,7 @@ import math
 
 import pytest
 from geographiclib.geodesic import Geodesic
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Point
 
@@ -22,6 +22,7 @@ LINKS = course(holes=[hole(cup=(300.0, 400.0))])
 near = st.floats(-1500, 1500)
 
 
+@settings(deadline=None)
 @given(x=near, y=near)
 def test_the_distance_to_the_hole_is_the_geodesic(x, y) -> None:
     """To a millimetre, against Karney's geodesic (geographiclib)."""
@@ -60,6 +61,7 @@ def test_one_ball_is_not_farther_than_none() -> None:
         farthest_from_hole(LINKS, [(0, 0)], 1)
 
 
+@settings(deadline=None)
 @given(bearing=st.floats(0, 2 * math.pi), r=st.floats(1, 400))
 def test_the_same_distance_is_not_nearer(bearing, r) -> None:
     """A place on the arc through the reference point is not nearer the hole; a centimetre inside it is."""

@@ -16,7 +16,7 @@ near = st.floats(-2000, 2000)
 latitudes = st.floats(-70, 70)
 
 
-@settings(max_examples=40)
+@settings(max_examples=40, deadline=None)
 @given(latitude=latitudes, x=near, y=near)
 def test_distance_and_bearing_from_the_centre_are_the_geodesic(latitude, x, y) -> None:
     """From the centre, distance and bearing in the plane are those of the geodesic: azimuthal equidistant.
@@ -32,7 +32,7 @@ def test_distance_and_bearing_from_the_centre_are_the_geodesic(latitude, x, y) -
         assert abs(turn) < 1e-6
 
 
-@settings(max_examples=40)
+@settings(max_examples=40, deadline=None)
 @given(latitude=latitudes, x=near, y=near, u=near, v=near)
 def test_a_distance_within_2_km_of_the_centre_is_off_by_at_most_a_millimetre(latitude, x, y, u, v) -> None:
     """Plane distance and geodesic differ by no more than 1 mm anywhere within 2 km (x and y) of the centre."""
@@ -42,7 +42,7 @@ def test_a_distance_within_2_km_of_the_centre_is_off_by_at_most_a_millimetre(lat
     assert math.hypot(x - u, y - v) == pytest.approx(geodesic, abs=1e-3)
 
 
-@settings(max_examples=40)
+@settings(max_examples=40, deadline=None)
 @given(latitude=latitudes, bearing=st.floats(0, 360), r=st.floats(100, 3000))
 def test_the_scale_error_stays_below_the_stated_bound(latitude, bearing, r) -> None:
     """Across the radius the scale is too great by at most (r / R)² / 6, the bound of the docstring."""
@@ -57,7 +57,7 @@ def test_the_scale_error_stays_below_the_stated_bound(latitude, bearing, r) -> N
     assert abs(across / geodesic - 1) <= bound * 1.05 + 2e-9
 
 
-@settings(max_examples=40)
+@settings(max_examples=40, deadline=None)
 @given(latitude=latitudes, x=near, y=near)
 def test_there_and_back_is_the_same_place(latitude, x, y) -> None:
     """Metres to degrees and back is the same place to a micrometre; within a millimetre of the centre it is the centre."""
