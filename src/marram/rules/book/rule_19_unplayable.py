@@ -29,11 +29,11 @@ def unplayable_in_penalty_area(case: Case) -> Ruling:
 
 
 @provision("19.2")
-def spot_not_known(_case: Case) -> Ruling:
-    """Where the spot of the ball is not known, only stroke and distance is left."""
-    return offer(no_penalty("19.2"), stroke_and_distance("19.2a"), may_play_as_it_lies=False).note(
-        "unplayable_spot_must_be_known"
-    )
+def spot_not_known(case: Case) -> Ruling:
+    """Where the spot of the ball is not known, only stroke and distance is left, and what Rule 17.2b adds."""
+    options = (stroke_and_distance("19.2a"), *after_penalty_area(case))
+    ruling = offer(no_penalty("19.2"), *options, may_play_as_it_lies=False)
+    return ruling.note("unplayable_spot_must_be_known")
 
 
 def as_it_lies_or_unplayable(ruling: Ruling, case: Case) -> Ruling:
@@ -54,9 +54,14 @@ def unplayable_relief(case: Case, *, from_penalty_area: bool | None = None) -> t
         if case.is_one_of(area_of_ball, Area.BUNKER)
         else unplayable_relief_outside_bunker(case)
     )
-    if case[last_stroke_from_penalty_area] if from_penalty_area is None else from_penalty_area:
-        return (*options, *without_dropping_inside(case))
-    return options
+    return (*options, *after_penalty_area(case, known=from_penalty_area))
+
+
+@provision("17.2b")
+def after_penalty_area(case: Case, *, known: bool | None = None) -> tuple[ReliefOption, ...]:
+    """What Rule 17.2b adds to stroke and distance where the last stroke was made from a penalty area."""
+    from_penalty_area = case[last_stroke_from_penalty_area] if known is None else known
+    return without_dropping_inside(case) if from_penalty_area else ()
 
 
 def unplayable_relief_outside_bunker(case: Case) -> tuple[ReliefOption, ReliefOption, ReliefOption]:

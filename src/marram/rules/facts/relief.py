@@ -67,8 +67,8 @@ interference = choice(
 
 stroke_unreasonable_anyway = yes_no(
     "stroke_unreasonable_anyway",
-    "Would playing the ball as it lies be clearly unreasonable because of something else?",
-    help="For example in a bush where no stroke can be made. Leave the condition itself out of the thought.",
+    "Would playing the ball as it lies be clearly unreasonable because of something that gives no free relief?",
+    help="For example in a bush where no stroke can be made. Think the condition away, and any other that gives relief.",
     source="16.1a(3)",
 )
 
