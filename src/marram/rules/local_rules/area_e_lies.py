@@ -3,6 +3,7 @@
 from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
+from marram.rules.book.rule_16_conditions import stroke_unreasonable
 from marram.rules.book.rule_16_options import in_general_area, on_putting_green
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -16,7 +17,7 @@ from marram.rules.facts.local_relief import (
     preferred_lie,
     spot_marked_before_lifting,
 )
-from marram.rules.facts.relief import relief_ball_played
+from marram.rules.facts.relief import relief_ball_played, stroke_unreasonable_anyway
 from marram.rules.local_rules.without_local_rule import no_local_relief
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.ruling import Ruling, no_penalty, penalty
@@ -106,6 +107,8 @@ def aeration_hole(case: Case) -> Ruling:
         return no_local_relief(case)
     if not case.is_one_of(area_of_ball, Area.GENERAL_AREA, Area.PUTTING_GREEN):
         return no_local_relief(case)
+    if case[stroke_unreasonable_anyway]:
+        return stroke_unreasonable(case)
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return offer(no_penalty("E-4").under("16.1d"), on_putting_green(case))
     return offer(no_penalty("E-4").under("16.1b"), in_general_area()).note("aeration_hole_again")

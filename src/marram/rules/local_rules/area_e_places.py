@@ -1,14 +1,24 @@
 """Model Local Rules, area E: dropping zones, young trees, power lines, and back on the line until 2022."""
 
-from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_02_course import no_free_relief
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_no_play_zone import no_play_zone
+from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.course import Thing
 from marram.rules.facts.local_relief import line_hit_for_certain, played_on_after_line
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, general, general_penalty, no_penalty
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    NotCovered,
+    Ruling,
+    WhichBall,
+    general,
+    general_penalty,
+    no_penalty,
+)
 
 REPLAY = ReliefOption(
     ReliefKind.REPLAY,
@@ -37,16 +47,19 @@ def hit_power_line(case: Case) -> Ruling:
         return no_penalty("11.1a").stroke_counts().play_as_it_lies()
     if case[played_on_after_line]:
         return not_replayed(case)
-    ruling = offer(no_penalty("E-11").stroke_does_not_count(), REPLAY, may_play_as_it_lies=False)
+    otherwise = general("E-11" if case.played_since(EDITION_2023) else "14.7a")
+    ruling = no_penalty("E-11").stroke_does_not_count().with_options(REPLAY)
     return (
-        ruling.next(Action.REPLAY)
+        ruling.next(Action.REPLAY, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("power_line_replay")
-        .correct("replay_power_line_stroke", Deadline.BEFORE_STROKE, general("E-11"))
+        .correct("replay_power_line_stroke", Deadline.BEFORE_STROKE, otherwise)
     )
 
 
 @provision("E-11")
 def not_replayed(case: Case) -> Ruling:
-    """Going on without replaying: the general penalty; the stroke counts, and it was no wrong place."""
+    """Going on without replaying: the general penalty; until 2022 for a wrong place, since 2023 for this alone."""
+    if not case.played_since(EDITION_2023):
+        return played_from_wrong_place(case).under("E-11")
     ruling = general_penalty("E-11").stroke_counts().note("power_line_no_wrong_place")
     return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_AS_IT_LIES)

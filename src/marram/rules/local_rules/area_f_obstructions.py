@@ -40,6 +40,8 @@ def obstruction_near_green(case: Case) -> Ruling:
         return no_line_relief(case)
     if case[line_of_play_unreasonable]:
         return no_line_relief(case)
+    if case[stroke_unreasonable_anyway]:
+        return stroke_unreasonable(case)
     ruling = offer(no_penalty("F-5").under("16.1b"), in_general_area())
     return ruling.note("clear_of_line_of_play_too")
 
