@@ -27,7 +27,7 @@ export function drawCourse(map, drawing) {
   const numbers = new Map();
   for (const feature of drawing.features) {
     const { kind, name, number } = feature.properties;
-    if (LABELS[kind]) labels.addLayer(label(feature, name ? `${LABELS[kind]}: ${name}` : LABELS[kind], kind));
+    if (LABELS[kind]) labels.addLayer(label(feature, called(LABELS[kind], name), kind));
     if (kind === "line_of_play") numbers.set(number, numberAt(feature).addTo(map));
     if (kind === "hole") flag(feature).addTo(map);
   }
@@ -46,6 +46,11 @@ export function drawCourse(map, drawing) {
       }
     },
   };
+}
+
+function called(kind, name) {
+  if (!name) return kind;
+  return name.toLowerCase().startsWith(kind.toLowerCase()) ? name : `${kind}: ${name}`;
 }
 
 function label(feature, words, kind) {
