@@ -113,13 +113,14 @@ def _told_apart_by_edition_only(option: ReliefOption) -> ReliefOption:
 def test_editions_differ_only_where_the_published_changes_say_so(name: str) -> None:
     """Changes of 2023 to these Rules: the line, 9.3 Exception 2, 16.3b; else equal outcomes.
 
-    A drop back on the line can end in the same outcomes in both editions; other facts lead to them.
+    A drop back on the line ends in the same outcomes but for the Local Rule; other facts lead to them.
     Source: the list of principal changes in the 2023 book, and Rule 16.2 of both editions.
     """
     changed = {
         "embedded_ball",  # 16.3b
         "lifted_to_see",  # 16.3b
         "relief_ball_moved_by_nature",  # 9.3 Exception 2
+        "back_on_the_line_drop",  # Model Local Rule E-12, of use before 2023 only
         "dangerous_animal",  # the exception moved from 16.2a to 16.2b(3)
         "ball_not_found",  # the Clarification to 17.1a was renumbered
         "back_on_the_line_drop",  # Model Local Rule E-12 is no longer needed
