@@ -79,8 +79,11 @@ def _shares(situation: Situation, places: Floats) -> Floats:
     for _, drawn in situation.footprint.parts or (("all", situation.footprint.shape.area),):
         part = situation.footprint.turned(drawn)
         points = shapely.get_coordinates(part)
-        placed = shapely.polygons(places[:, None, :] + points[None, :, :])
-        total += shapely.area(shapely.intersection(placed, conditions)) / part.area
+        placed = np.asarray(shapely.polygons(places[:, None, :] + points[None, :, :]), dtype=object)
+        covered = shapely.contains(conditions, placed)
+        partly = np.flatnonzero(shapely.intersects(conditions, placed) & ~covered)
+        total += covered
+        total[partly] += shapely.area(shapely.intersection(placed[partly], conditions)) / part.area
     return total
 
 
