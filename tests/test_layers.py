@@ -12,9 +12,10 @@ MAY_IMPORT = {
     "course": {"course", "errors"},
     "relief": {"relief", "course", "rules", "errors"},
     "demo": {"demo", "course", "errors"},
-    "desk": {"desk", "demo", "relief", "course", "words", "rules", "errors", "marram"},
+    "paper": {"paper", "course", "errors"},
+    "desk": {"desk", "paper", "demo", "relief", "course", "words", "rules", "errors", "marram"},
     "docs": {"docs", "cli", "rules", "errors"},
-    "cli": {"cli", "desk", "demo", "relief", "course", "words", "rules", "errors", "marram"},
+    "cli": {"cli", "desk", "paper", "demo", "relief", "course", "words", "rules", "errors", "marram"},
 }
 LIBRARIES = {"rules": set(), "words": set()}
 """Layers that use the standard library only."""

@@ -166,6 +166,55 @@ def course_check(
     check_course(file, json)
 
 
+@course_app.command("holes")
+def course_holes(
+    file: Annotated[Path, typer.Argument(help="The course map.")],
+    seed: Annotated[int, typer.Option(help="Another seed proposes other locations, as balanced.")] = 0,
+    recent: Annotated[
+        Optional[list[Path]],  # noqa: UP045
+        typer.Option(help="Recently used locations to keep away from, as --json printed them. Repeat."),
+    ] = None,
+    locations: Annotated[
+        Optional[Path],  # noqa: UP045
+        typer.Option(help="Print these (edited) locations instead of proposing."),
+    ] = None,
+    title: Annotated[str, typer.Option(help="The competition or round, for the sheet.")] = "",
+    day: PlayedOn = None,
+    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
+    svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
+    json: Json = False,
+) -> None:
+    """Propose hole locations and print their sheet."""
+    from marram.cli.conditions import day_of_play
+    from marram.cli.holes import hole_locations
+
+    hole_locations(
+        file,
+        seed=seed,
+        recent=recent or [],
+        chosen=locations,
+        title=title,
+        day=day_of_play(day, None),
+        pdf=pdf,
+        svg=svg,
+        as_json=json,
+    )
+
+
+@course_app.command("marking")
+def course_marking(
+    file: Annotated[Path, typer.Argument(help="The course map.")],
+    day: PlayedOn = None,
+    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
+    json: Json = False,
+) -> None:
+    """Print what to mend before play, hole by hole."""
+    from marram.cli.conditions import day_of_play
+    from marram.cli.holes import marking
+
+    marking(file, day=day_of_play(day, None), pdf=pdf, as_json=json)
+
+
 @app.command()
 def serve(
     course: Annotated[Optional[Path], typer.Argument(help="The course map; default the demo course.")] = None,  # noqa: UP045

@@ -1,0 +1,1 @@
+"""Printed documents: the hole location sheet and the marking sheet, set with Typst."""

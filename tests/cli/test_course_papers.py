@@ -1,0 +1,56 @@
+"""``marram course holes`` and ``marking``: proposed, edited, printed."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from marram.demo import COURSE
+from tests.cli.running import marram
+
+
+def test_locations_are_proposed_edited_and_printed(tmp_path: Path) -> None:
+    """What --json prints can be edited, read back and printed; an edited hole moves and nothing else."""
+    proposed = json.loads(marram("course", "holes", str(COURSE), "--json").out)
+    assert len(proposed["locations"]) == 18
+    proposed["locations"][0]["latitude"] += 0.000009
+    edited = tmp_path / "edited.json"
+    edited.write_text(json.dumps(proposed), encoding="utf-8")
+    pdf = tmp_path / "sheet.pdf"
+    found = marram("course", "holes", str(COURSE), "--locations", str(edited), "--pdf", str(pdf), "--json")
+    again = json.loads(found.out)["locations"]
+    assert found.code == 0, found.err
+    assert pdf.read_bytes().startswith(b"%PDF")
+    kept = [row["from_front"] for row in proposed["locations"][1:]]
+    assert [row["from_front"] for row in again[1:]] == pytest.approx(kept, abs=0.002)
+    assert abs(again[0]["from_front"] - proposed["locations"][0]["from_front"]) > 0.1
+
+
+def test_recent_locations_are_kept_away_from(tmp_path: Path) -> None:
+    """The R&A's guidance on running a competition: not within three paces of a recent hole."""
+    first = json.loads(marram("course", "holes", str(COURSE), "--json").out)
+    recent = tmp_path / "recent.json"
+    recent.write_text(json.dumps(first), encoding="utf-8")
+    second = json.loads(marram("course", "holes", str(COURSE), "--recent", str(recent), "--json").out)
+    for before, after in zip(first["locations"], second["locations"], strict=True):
+        metres = ((before["latitude"] - after["latitude"]) * 111_000) ** 2
+        metres += ((before["longitude"] - after["longitude"]) * 111_000 * 0.57) ** 2
+        assert metres**0.5 > 2.6
+
+
+def test_a_file_of_another_kind_is_named(tmp_path: Path) -> None:
+    """The message says where to start from."""
+    other = tmp_path / "other.json"
+    other.write_text("{}", encoding="utf-8")
+    found = marram("course", "holes", str(COURSE), "--locations", str(other))
+    assert found.code == 2
+    assert "holds no hole locations" in found.err
+
+
+def test_the_marking_sheet_is_printed(tmp_path: Path) -> None:
+    """As text and as PDF."""
+    pdf = tmp_path / "marking.pdf"
+    found = marram("course", "marking", str(COURSE), "--pdf", str(pdf))
+    assert found.code == 0
+    assert "Marking sheet of" in found.out
+    assert pdf.read_bytes().startswith(b"%PDF")
