@@ -2,18 +2,22 @@
 
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from math import hypot
+from math import atan2, cos, sin
 from typing import Protocol, Self
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from marram.relief.complete_relief import CompleteRelief
 from marram.relief.construction import Mark, Measure
 from marram.relief.limits import Bound, Bounding, WithinDistance
 from marram.relief.outline import XY
 from marram.relief.tolerance import ARC_ERROR, BALL_RADIUS, TOLERANCE
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, ReliefKind, ReliefOption
+
+_PROBE = 0.02
+"""Metres: how far from the reference point a place is tried first, to see whether an area has room."""
 
 
 class AreaOf(Protocol):
@@ -160,11 +164,14 @@ class ReliefArea:
         """
         if self.is_spot:
             return True
-        x, y = self.reference
-        away_x, away_y = x - self.hole[0], y - self.hole[1]
-        step = 5 * TOLERANCE / max(hypot(away_x, away_y), TOLERANCE)
-        behind = self.contains(x + step * away_x, y + step * away_y)
-        return behind.margin > TOLERANCE or not self.polygon.is_empty
+        away = atan2(self.reference[1] - self.hole[1], self.reference[0] - self.hole[0])
+        tried = (
+            (self.reference[0] + _PROBE * cos(away + turn), self.reference[1] + _PROBE * sin(away + turn))
+            for turn in (0.0, 1.0, -1.0)
+        )
+        if any(all(_allows(one, place) for one in self.limits) for place in tried):
+            return True
+        return not self.polygon.is_empty
 
     @cached_property
     def polygon(self) -> BaseGeometry:
@@ -205,3 +212,10 @@ class ReliefArea:
     def arc_error(self) -> float:
         """How far, in metres, a drawn arc may lie inside the true one."""
         return ARC_ERROR
+
+
+def _allows(limit: Bounding, place: XY) -> bool:
+    """Return whether a place is well inside a limit; how far interference goes is not asked, as that is dear."""
+    if isinstance(limit, CompleteRelief):
+        return not limit.interference.overlaps(place)
+    return limit.margin(*place) > TOLERANCE
