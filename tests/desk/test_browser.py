@@ -200,6 +200,18 @@ def test_the_whole_way_with_the_keyboard(page: Page) -> None:
     expect(page.locator(".ruling")).to_have_count(1)
 
 
+def test_the_cross_stands_where_it_places_the_ball(page: Page) -> None:
+    """The cross is drawn in the middle of the map, which is the place its button takes."""
+    page.goto("/ball?hole=17")
+    ready(page)
+    cross, frame = page.locator("#cross").bounding_box(), page.locator("#map").bounding_box()
+
+    assert cross is not None
+    assert frame is not None
+    for start, length in (("x", "width"), ("y", "height")):
+        assert abs(cross[start] + cross[length] / 2 - frame[start] - frame[length] / 2) < 1
+
+
 def reach(page: Page, words: str) -> None:
     """Press Tab until what has the focus carries ``words``."""
     for _ in range(60):

@@ -37,13 +37,13 @@ export function startMap() {
     if (!source) return;
     const state = JSON.parse(source.textContent);
     await drawn;
+    picker.offer(state); // it shows or hides its tools, which changes the room for the map
     map.invalidateSize({ animate: false });
     frame(state);
     course.choose(state.hole);
     marks.clearLayers();
     for (const mark of state.marks) marks.addLayer(markFor(mark));
     relief.show(state.options);
-    picker.offer(state);
     for (const button of document.querySelectorAll("[data-pick]")) {
       button.addEventListener("click", () => picker.start(button.dataset.pick));
     }
