@@ -20,7 +20,7 @@ from marram.relief.spots import at_the_ball, behind_embedded_ball, dropping_zone
 from marram.relief.stroke_and_distance import stroke_and_distance
 from marram.relief.two_points import two_points
 from marram.relief.usual_footprint import USUAL_STROKE_CLUB, facing, footprint
-from marram.rules.editions import FIRST_DAY
+from marram.rules.editions import EDITION_2019
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 
@@ -84,10 +84,13 @@ def relief_areas(
 
     Raises:
         BadPlace: a place, hole or length does not fit the course.
-        DateNotCovered: the day of play lies before the first edition covered.
+        DateNotCovered: the day of play lies before 2019, when relief areas came into the Rules.
     """
-    if played_on < FIRST_DAY:
-        raise DateNotCovered(f"{played_on} lies before {FIRST_DAY}, the first day whose Rules are covered.")
+    if played_on < EDITION_2019:
+        raise DateNotCovered(
+            f"{played_on} lies before {EDITION_2019}: relief areas came with the Rules of that day, and former "
+            "relief is not drawn."
+        )
     _check_places(
         ball=ball_xy,
         crossing=entry_xy,
