@@ -12,6 +12,12 @@ EDITION_2019 = date(2019, 1, 1)
 EDITION_2023 = date(2023, 1, 1)
 """Rules of Golf effective January 2023."""
 
+FORMER_RULES = date(2016, 1, 1)
+"""The former Rules (the code of 1984 to 2018) as in force from 2016, which only incidents of teaching cover."""
+
+GREEN_MOVEMENT_RULE = date(2017, 1, 1)
+"""From this day Committees could adopt the Local Rule on a ball accidentally moved on the putting green."""
+
 EDITIONS: tuple[date, ...] = (EDITION_2019, EDITION_2023)
 """All editions covered, oldest first."""
 
@@ -20,5 +26,5 @@ FIRST_DAY = EDITIONS[0]
 
 
 def edition_of(played_on: date) -> date:
-    """Return the first day of the edition in force on ``played_on`` (which must be covered)."""
-    return max(day for day in EDITIONS if day <= played_on)
+    """Return the first day of the edition in force on ``played_on``, or of the former Rules before 2019."""
+    return max(day for day in (FORMER_RULES, *EDITIONS) if day <= played_on)

@@ -97,6 +97,10 @@ class Setting(Enum):
     AS_THE_SPOT_ALLOWS = "as_the_spot_allows"
     """From the teeing area: played from anywhere inside it; from the green: placed; else dropped."""
     PLAY = "play"
+    DROP_FROM_SHOULDER = "drop_from_shoulder"
+    """Former Rules, until 2018."""
+    AS_THE_SPOT_ALLOWED_BEFORE_2019 = "as_the_spot_allowed_before_2019"
+    """Former Rules, until 2018: teed inside the teeing ground, placed on the green, else dropped on the spot."""
 
 
 @dataclass(frozen=True, slots=True)

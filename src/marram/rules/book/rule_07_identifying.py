@@ -59,6 +59,12 @@ def ball_lifted_to_identify(case: Case) -> Ruling:
         return no_penalty("7.3").next(Action.PLAY_ON).note("go_on_searching")
     if case.is_one_of(whose_ball_lifted, WhoseBall.OPPONENTS, WhoseBall.ANOTHER_PLAYERS):
         return somebody_elses_ball_lifted(case)
+    return own_ball_lifted_to_identify(case)
+
+
+@provision("7.3")
+def own_ball_lifted_to_identify(case: Case) -> Ruling:
+    """The player's own ball: one stroke if lifting was not needed, or the spot not marked, or it was cleaned."""
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return lifted_on_green(case)
     as_allowed = (

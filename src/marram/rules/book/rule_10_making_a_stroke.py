@@ -31,12 +31,18 @@ def ball_struck(case: Case) -> Ruling | Judgement:
     """The ball must be fairly struck at with the head of the club."""
     met = case[contact]
     if met is Contact.HIT_AGAIN_BY_ACCIDENT:
-        return _stroke_stands("10.1a").note("one_stroke_for_double_hit")
+        return hit_again_by_accident(case)
     if met is Contact.HIT_AGAIN_ON_PURPOSE:
         return struck_again_on_purpose(case)
     if met is Contact.FAIR:
         return _stroke_stands("10.1a")
     return _stroke_in_breach("10.1a")
+
+
+@provision("10.1a")
+def hit_again_by_accident(_case: Case) -> Ruling:
+    """Hitting the ball more than once in one swing by accident is one stroke, without penalty."""
+    return _stroke_stands("10.1a").note("one_stroke_for_double_hit")
 
 
 @provision("10.1d")

@@ -50,6 +50,12 @@ def green_repaired(case: Case) -> Ruling:
     """Damage on the putting green may be repaired, promptly, and no more than restored."""
     if not case.is_one_of(mark_on_green, GreenDamage.PERSON_OR_OUTSIDE_INFLUENCE):
         return not_damage_on_green(case)
+    return damage_repaired(case)
+
+
+@provision("13.1c(2)")
+def damage_repaired(case: Case) -> Ruling:
+    """Damage may be restored, not improved, and without delaying play."""
     if not case[repair_within_limits] and case[green_improved]:
         return general_penalty("8.1a").under("13.1c(2)").play_as_it_lies()
     if case[repair_delayed_play]:

@@ -48,16 +48,27 @@ def dropped_in_wrong_way(case: Case) -> Ruling:
     Played as it is, it costs one stroke from inside the relief area and the general penalty from outside;
     placed instead of dropped, the general penalty from anywhere.
     """
-    ruling = (
+    if case.is_one_of(way_of_dropping, WayOfDropping.PLACED):
+        return _drop_again().correct("drop_in_right_way", Deadline.BEFORE_STROKE, general("14.3b"))
+    return dropped_but_wrongly(case)
+
+
+@provision("14.3b")
+def dropped_but_wrongly(_case: Case) -> Ruling:
+    """Dropped, but not from knee height or otherwise wrongly: one stroke once it is played from the relief area."""
+    return (
+        _drop_again()
+        .note("wrong_drop_played_from_outside")
+        .correct("drop_in_right_way", Deadline.BEFORE_STROKE, strokes(1, "14.3b"))
+    )
+
+
+def _drop_again() -> Ruling:
+    return (
         no_penalty("14.3b")
         .under("14.5a")
         .next(Action.DROP_AGAIN, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("wrong_drops_are_not_counted", "how_to_drop")
-    )
-    if case.is_one_of(way_of_dropping, WayOfDropping.PLACED):
-        return ruling.correct("drop_in_right_way", Deadline.BEFORE_STROKE, general("14.3b"))
-    return ruling.note("wrong_drop_played_from_outside").correct(
-        "drop_in_right_way", Deadline.BEFORE_STROKE, strokes(1, "14.3b")
     )
 
 

@@ -5,7 +5,7 @@ from typing import Any
 
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
-from marram.rules.engine.request import book, conditions
+from marram.rules.engine.request import book, conditions_of
 from marram.rules.plain import as_plain
 
 FORMAT_VERSION = 1
@@ -23,7 +23,7 @@ def graph_of(name: str, played_on: date | None = None) -> Vertex:
         whole = pages.graph.reduce(pages.root)
         if played_on is None:
             return whole
-        return pages.graph.restrict(whole, conditions(played_on, None, None))
+        return pages.graph.restrict(whole, conditions_of(name, played_on, None, None))
 
 
 def facts_of(name: str) -> list[Fact[Any]]:

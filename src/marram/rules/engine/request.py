@@ -65,11 +65,14 @@ def rule(
 
     Raises:
         UnknownIncident, UnknownFact, BadAnswer, InputError: the input is wrong; all faults are listed.
-        DateNotCovered: the day lies before the first edition covered.
+        DateNotCovered: the day lies before the first one covered for this incident.
     """
     pages = book(incident)
     adopted = None if local_rules is None else frozenset(local_rules)
-    given = conditions(played_on, form_of_play, adopted)
+    try:  # the way of every ruling but those of teaching: no further test of the day
+        given = conditions(played_on, form_of_play, adopted)
+    except DateNotCovered:
+        given = conditions_of(incident, played_on, form_of_play, adopted)
     known = dict(given)
     for pair in (facts or {}).items():
         try:
@@ -154,6 +157,32 @@ def conditions(
             f"Play on {played_on.isoformat()} is not covered: marram knows the editions of the Rules from "
             f"{', '.join(day.isoformat() for day in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}."
         )
+    return _established(played_on, form, local_rules)
+
+
+def conditions_of(
+    name: str, played_on: date, form: FormOfPlay | str | None, local_rules: frozenset[str] | None
+) -> Mapping[Fact[Any], Any]:
+    """Return the facts that the conditions establish, for an incident that may reach back before the editions.
+
+    Raises:
+        DateNotCovered: ``played_on`` lies before the first day covered for this incident.
+        UnknownIncident, BadAnswer: the incident, a form of play or a Local Rule is unknown.
+    """
+    first = incident(name).covered_from
+    if first == FIRST_DAY:
+        return conditions(played_on, form, local_rules)
+    if played_on < first:
+        raise DateNotCovered(
+            f"Play on {played_on.isoformat()} is not covered: the incident {name!r} shows what the Rules ruled "
+            f"from {first.isoformat()} on. Give a day on or after {first.isoformat()}."
+        )
+    return _established(played_on, form, local_rules)
+
+
+def _established(
+    played_on: date, form: FormOfPlay | str | None, local_rules: frozenset[str] | None
+) -> Mapping[Fact[Any], Any]:
     known: dict[Fact[Any], Any] = {date_of_play: played_on}
     if form is not None:
         known[form_of_play] = form_of_play.parse(form)
@@ -220,4 +249,4 @@ def _settled(vertex: Vertex) -> Settled:
     )
 
 
-__all__ = ["Book", "book", "conditions", "fact_named", "read_facts", "rule", "walk"]
+__all__ = ["Book", "book", "conditions", "conditions_of", "fact_named", "read_facts", "rule", "walk"]

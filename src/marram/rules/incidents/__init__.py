@@ -33,6 +33,7 @@ THEMES: tuple[str, ...] = (
     "forms",
     "local_rules_conduct",
     "disability",
+    "teaching",
 )
 """The themes in the order they are listed; each is a module of this package with a tuple ``INCIDENTS``."""
 

@@ -2,8 +2,11 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import date
 from importlib import import_module
 from typing import Any
+
+from marram.rules.editions import FIRST_DAY
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,6 +20,7 @@ class Incident:
         theme: the heading it is listed under.
         entry: ``module:function`` below ``marram.rules``, e.g. ``book.rule_09_ball_at_rest_moved:moved``.
         keywords: further words an official may look for.
+        covered_from: the first day of play it is ruled on; earlier than the editions only for teaching.
     """
 
     name: str
@@ -25,6 +29,7 @@ class Incident:
     theme: str
     entry: str
     keywords: str = ""
+    covered_from: date = FIRST_DAY
 
     def provision(self) -> Callable[..., Any]:
         """Import and return the provision by which this incident enters the book."""
