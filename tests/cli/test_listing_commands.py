@@ -36,3 +36,15 @@ def test_the_graph_is_a_closed_document() -> None:
     targets = {branch["to"] for vertex in document["vertices"] for branch in vertex.get("branches", ())}
     assert document["marram"] == 1
     assert targets == set(range(1, size))
+
+
+def test_local_rules_are_listed_with_what_they_change() -> None:
+    """Every code of the register stands in the list; a single one comes with what to know."""
+    from marram.rules.local_rules.register import REGISTER
+
+    rows = json.loads(marram("local-rules", "--json").out)["local_rules"]
+    assert [row["code"] for row in rows] == list(REGISTER)
+    assert "stroke and distance" in marram("local-rules", "e-5").out
+    refused = marram("local-rules", "Z-9")
+    assert refused.code == 2
+    assert "'Z-9'" in refused.err

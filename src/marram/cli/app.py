@@ -24,7 +24,7 @@ PlayedOn = Annotated[
     str | None, typer.Option("--played-on", metavar="DATE", help="Day of the round; default today.")
 ]
 Edition = Annotated[
-    str | None, typer.Option("--edition", metavar="YEAR", help="2019 or 2023, instead of a day.")
+    str | None, typer.Option("--edition", metavar="YEAR", help="2019 or 2023 (teaching: 2016), not a day.")
 ]
 Form = Annotated[Optional[str], typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]  # noqa: UP045
 LocalRules = Annotated[
@@ -87,6 +87,17 @@ def rule(
         local_rules=local_rule,
         as_json=json,
     )
+
+
+@app.command("local-rules")
+def local_rules(
+    codes: Annotated[Optional[list[str]], typer.Argument(help="Only these codes, in detail.")] = None,  # noqa: UP045
+    json: Json = False,
+) -> None:
+    """List the Model Local Rules: what each changes, and what to know before adopting it."""
+    from marram.cli.listing import list_local_rules
+
+    list_local_rules(codes or [], json)
 
 
 @app.command()

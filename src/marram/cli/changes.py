@@ -1,14 +1,17 @@
 """``marram changes``: what another edition rules differently."""
 
 from collections.abc import Iterator, Sequence
+from datetime import date
 from itertools import groupby
 
 from marram.cli.conditions import day_of_play
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
+from marram.rules.editions import FIRST_DAY
 from marram.rules.engine.changes import changes
 from marram.rules.facts.conditions import form_of_play
 from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
 from marram.words.changes import ChangeWords, change_words
 
@@ -19,14 +22,29 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
     if first >= second:
         raise InputError(f"--from {earlier} is not before --to {later}; give the earlier edition first.")
     chosen = form_of_play.parse(form) if form else None
-    incidents = [incident(name) for name in names] or INCIDENTS
-    found = [change_words(one, chosen) for each in incidents for one in changes(each.name, first, second)]
+    incidents = [incident(name) for name in names] or [one for one in INCIDENTS if _walked(one, first)]
+    found = [
+        change_words(one, chosen)
+        for each in incidents
+        for one in changes(each.name, first, second)
+        if not one.renumbered_only
+    ]
     if as_json:
         document = {"marram": 1, "from": earlier, "to": later, "changes": as_plain(found)}
         print_json(document)
         return
     titles = {one.name: one.title for one in INCIDENTS}
     show_lines(_lines(found, titles, earlier, later))
+    if first < FIRST_DAY and not names:
+        left_out = sum(not _walked(one, first) for one in INCIDENTS)
+        show_lines(
+            [("quiet", f"{left_out} incidents are not covered before {FIRST_DAY.year} and left out here.")]
+        )
+
+
+def _walked(one: Incident, first: date) -> bool:
+    """Tell whether an incident is walked unasked: those of teaching reach back, and repeat others from 2019 on."""
+    return (one.covered_from < FIRST_DAY) == (first < FIRST_DAY)
 
 
 def _lines(found: Sequence[ChangeWords], titles: dict[str, str], earlier: str, later: str) -> Iterator[Line]:

@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from datetime import date
 
 from marram.errors import InputError
-from marram.rules.editions import EDITIONS
+from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.facts.conditions import date_of_play
 
 
 def day_of_play(played_on: str | None, edition: str | None) -> date:
-    """Return the day of play: the one given, the first of an edition, or today.
+    """Return the day of play: the one given, the first of an edition (2016: the former Rules), or today.
 
     Raises:
         InputError: both are given, or one cannot be read.
@@ -17,7 +17,7 @@ def day_of_play(played_on: str | None, edition: str | None) -> date:
     if played_on is not None and edition is not None:
         raise InputError("--played-on and --edition both name a day; give one of them.")
     if edition is not None:
-        by_year = {str(day.year): day for day in EDITIONS}
+        by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
         if edition not in by_year:
             raise InputError(f"--edition {edition!r}: there is no such edition. Give {' or '.join(by_year)}.")
         return by_year[edition]

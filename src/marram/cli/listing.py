@@ -63,6 +63,38 @@ def list_facts(name: str | None, as_json: bool) -> None:
     show_lines(lines())
 
 
+def list_local_rules(codes: Sequence[str], as_json: bool) -> None:
+    """Print the register of Model Local Rules, or the ones with these codes.
+
+    Raises:
+        InputError: a code is not in the register.
+    """
+    from marram.rules.local_rules.register import REGISTER
+
+    unknown = [code for code in codes if code.upper() not in REGISTER]
+    if unknown:
+        raise InputError(*(f"There is no Model Local Rule {code!r} in the register." for code in unknown))
+    found = [REGISTER[code.upper()] for code in codes] or list(REGISTER.values())
+    if as_json:
+        print_json({"marram": 1, "local_rules": [as_plain(one) for one in found]})
+        return
+
+    def lines() -> Iterator[Line]:
+        for one in found:
+            computed = "" if one.computed else ", not computed"
+            yield "item", f"{one.code}: {one.title} (changes {', '.join(one.modifies)}{computed})"
+            if codes:
+                notes = (
+                    one.discouraged,
+                    f"Not with {', '.join(one.not_with)}." if one.not_with else "",
+                    one.reason,
+                )
+                for note in filter(None, notes):
+                    yield "text", f"     {note}"
+
+    show_lines(lines())
+
+
 def print_graph(name: str, played_on: str | None, edition: str | None) -> None:
     """Print the decision graph of an incident as JSON; for one day, or for all days when none is given."""
     from marram.rules.engine.export import graph_document
