@@ -7,7 +7,7 @@ from marram.rules.book.former_rules_options import (
     with_any_ball,
 )
 from marram.rules.book.rule_07_identifying import own_ball_lifted_to_identify
-from marram.rules.book.rule_09_natural_forces import moved_by_natural_forces
+from marram.rules.book.rule_09_natural_forces import moved_within_its_area
 from marram.rules.book.rule_09_player import (
     moved_before_found,
     moved_by_accident_on_green,
@@ -32,19 +32,19 @@ from marram.rules.facts.former import (
     search_place,
 )
 from marram.rules.facts.lifting import Marking, cleaned_when_lifted, spot_marking
-from marram.rules.facts.lost import identified_in_reasonable_time, search_minutes
+from marram.rules.facts.lost import identified_in_reasonable_time, late_ball_played, search_minutes
 from marram.rules.facts.search import lifting_needed_to_identify
-from marram.rules.ruling import NotCovered, Ruling, no_penalty, penalty
+from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty, penalty
 
 
 @provision("9.2b")
-def who_moved_ball_off_green(case: Case) -> Ruling:
+def who_moved_ball_in_general_area(case: Case) -> Ruling:
     """Since 2019 the player is the cause only if that is known or virtually certain; before, if likelier than not."""
     if not case.played_since(EDITION_2019):
         return former_weight_of_evidence(case)
     if case.is_one_of(likelihood_player_moved_ball, Likelihood.CERTAIN):
         return penalised_for_moving(case)
-    return moved_by_natural_forces(case).under("9.2b(2)")
+    return moved_within_its_area(case).under("9.2b(2)")
 
 
 @provision("former Decision 18-2/0.5")
@@ -102,9 +102,20 @@ def former_found_in_time(case: Case) -> Ruling:
     """A ball not found and identified within five minutes was lost."""
     if case.at_most(search_minutes, 5) and case[identified_in_reasonable_time]:
         return no_penalty("former Definitions: lost ball").play_as_it_lies()
+    if case[late_ball_played]:
+        return former_lost_ball_played(case)
     ruling = no_penalty("former 27-1").under("former Definitions: lost ball")
     option = former_stroke_and_distance("former 27-1")
     return with_any_ball(ruling.with_options(option, may_play_as_it_lies=False))
+
+
+@provision("former 15-3")
+def former_lost_ball_played(case: Case) -> Ruling:
+    """A lost ball was a wrong ball: loss of hole, or two strokes and the mistake put right."""
+    ruling = general_penalty("former 15-3").under("former Definitions: lost ball").stroke_does_not_count()
+    if case.match_play:
+        return ruling.next(Action.HOLE_OVER)
+    return ruling.next(Action.CORRECT_MISTAKE).note("former_correct_wrong_ball")
 
 
 @provision("7.3")

@@ -19,7 +19,13 @@ from marram.rules.facts.former import (
     repair_might_help,
     repaired_mark,
 )
-from marram.rules.facts.green import WrongGreenInterference, green_improved, wrong_green_interference
+from marram.rules.facts.green import (
+    WrongGreenInterference,
+    green_improved,
+    repair_delayed_play,
+    repair_within_limits,
+    wrong_green_interference,
+)
 from marram.rules.facts.help import (
     LineShownBy,
     attending_flagstick,
@@ -99,9 +105,13 @@ def mark_repaired_on_green(case: Case) -> Ruling:
 @provision("former 16-1c")
 def former_repair(case: Case) -> Ruling:
     """Any other damage had to be left if repairing it might help the player on that hole."""
-    if case.is_one_of(repaired_mark, RepairedMark.BALL_MARK_OR_PLUG) or not case[repair_might_help]:
-        return no_penalty("former 16-1c").play_as_it_lies()
-    return in_breach("former 16-1c")
+    if case.is_one_of(repaired_mark, RepairedMark.SHOE_DAMAGE) and case[repair_might_help]:
+        return in_breach("former 16-1c")
+    if not case[repair_within_limits] and case[green_improved]:
+        return in_breach("former 16-1a")
+    if case[repair_delayed_play]:
+        return in_breach("former 6-7")
+    return no_penalty("former 16-1c").play_as_it_lies()
 
 
 @provision("8.1a")
@@ -115,7 +125,7 @@ def line_on_green_touched(case: Case) -> Ruling:
 @provision("former 16-1a")
 def former_line_touched(case: Case) -> Ruling:
     """The line of putt was not to be touched, except in a few listed ways."""
-    if case[line_touch_listed]:
+    if case[line_touch_listed] and not case[green_improved]:
         return no_penalty("former 16-1a").play_as_it_lies()
     return in_breach("former 16-1a")
 

@@ -10,6 +10,7 @@ from marram.rules.book.rule_12_bunkers import sand_touched_with_ball_in_bunker, 
 from marram.rules.book.rule_17_penalty_areas import done_in_penalty_area
 from marram.rules.editions import EDITION_2019
 from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import provision
 from marram.rules.facts.bunker import (
     RemovedThing,
@@ -23,7 +24,7 @@ from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.former import former_time_to_hole_out_over, touch_allowed_before_2019
 from marram.rules.facts.loose_things import obstruction_removal_moved_ball, removal_moved_ball
 from marram.rules.facts.order import Cancellation, agreed_for_advantage, opponent_on_cancelling
-from marram.rules.facts.penalty_area import PenaltyAreaAction, penalty_area_action
+from marram.rules.facts.penalty_area import PenaltyAreaAction, improved_in_penalty_area, penalty_area_action
 from marram.rules.ruling import (
     Action,
     NotCovered,
@@ -91,7 +92,7 @@ def former_sand_touched(case: Case) -> Ruling:
         return no_penalty("former 13-4 Exceptions").play_as_it_lies().note("former_loose_thing_itself")
     if how is SandTouch.SMOOTHING:
         return former_sand_smoothed(case)
-    return former_touched(case)
+    return former_touched(case, sand_improved)
 
 
 @provision("former 13-4 Exceptions")
@@ -103,9 +104,11 @@ def former_sand_smoothed(case: Case) -> Ruling:
 
 
 @provision("former 13-4")
-def former_touched(case: Case) -> Ruling:
+def former_touched(case: Case, improved: Fact[bool]) -> Ruling:
     """Touching the ground of the hazard was a breach, except in the ways that the Exceptions allowed."""
     if case[touch_allowed_before_2019]:
+        if case[improved]:
+            return in_breach("former 13-2")
         return no_penalty("former 13-4 Exceptions").play_as_it_lies()
     return in_breach("former 13-4")
 
@@ -123,7 +126,7 @@ def former_done_in_water_hazard(case: Case) -> Ruling:
     """Ground, water and loose impediments were not to be touched before the stroke."""
     action = case[penalty_area_action]
     if action is PenaltyAreaAction.TOUCHED_GROUND_OR_WATER:
-        return former_touched(case)
+        return former_touched(case, improved_in_penalty_area)
     if action is PenaltyAreaAction.REMOVED_LOOSE_IMPEDIMENT:
         ruling = general_penalty("former 13-4")
         return replaced(ruling, "former 13-4") if case[removal_moved_ball] else ruling.play_as_it_lies()

@@ -23,7 +23,7 @@ def moved_by_natural_forces(case: Case) -> Ruling:
     if case.is_one_of(new_place, NewPlace.SAME_AREA):
         if case.is_one_of(area_of_ball, Area.TEEING_AREA):
             return lying_in_teeing_area(case)
-        return no_penalty("9.3").play_as_it_lies()
+        return moved_within_its_area(case)
     if case.is_one_of(new_place, NewPlace.IN_THE_HOLE) and case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return blown_into_the_hole(case)
     if case.played_since(EDITION_2023) and case[put_in_play_by_hand]:
@@ -33,6 +33,12 @@ def moved_by_natural_forces(case: Case) -> Ruling:
     if case.is_one_of(new_place, NewPlace.OUT_OF_BOUNDS):
         return blown_out_of_bounds(case)
     return no_penalty("9.3").play_as_it_lies().note("rules_of_new_area_apply")
+
+
+@provision("9.3")
+def moved_within_its_area(_case: Case) -> Ruling:
+    """A ball that natural forces moved within its area of the course is played from where it is now."""
+    return no_penalty("9.3").play_as_it_lies()
 
 
 @provision("13.1d(2)")

@@ -2,7 +2,7 @@
 
 from collections import deque
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -10,7 +10,7 @@ from marram.rules.engine.export import graph_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
 from marram.rules.engine.request import Book, book
-from marram.rules.ruling import Outcome
+from marram.rules.ruling import Outcome, Ruling
 
 Known = dict[Fact[Any], Any]
 
@@ -34,6 +34,11 @@ class Change:
     after: Outcome
     combinations: int
 
+    @property
+    def renumbered_only(self) -> bool:
+        """Whether both outcomes come to the same, under other provisions and with other notes."""
+        return bool(_substance(self.before) == _substance(self.after))
+
 
 def changes(name: str, earlier: date, later: date) -> list[Change]:
     """Return every pair of differing outcomes of an incident, those with the fewest facts first.
@@ -53,6 +58,15 @@ def changes(name: str, earlier: date, later: date) -> list[Change]:
             for pair, (known, met) in found.items()
         ]
     return sorted(listed, key=lambda change: len(change.facts))
+
+
+def _substance(outcome: Outcome) -> Any:
+    """Return what an outcome means for the player, whatever the provisions are called."""
+    if not isinstance(outcome, Ruling):
+        return outcome
+    penalties = [replace(one, citation="") for one in outcome.penalties]
+    relief = [replace(one, citation="") for one in outcome.relief]
+    return penalties, outcome.action, outcome.which_ball, outcome.stroke, relief, outcome.cautions
 
 
 def _differences(pages: Book, before: Vertex, after: Vertex) -> Iterator[tuple[Known, Outcome, Outcome]]:

@@ -13,9 +13,9 @@ def _taught(name: str, title: str, rule: str, entry: str, keywords: str) -> Inci
 INCIDENTS: tuple[Incident, ...] = (
     _taught(
         "teaching_cause_of_movement",
-        "The ball at rest off the putting green moved: did the player make it move?",
+        "The ball at rest in the general area moved a little: did the player make it move?",
         "9.2b",
-        "ball:who_moved_ball_off_green",
+        "ball:who_moved_ball_in_general_area",
         "standard of proof weight of evidence known or virtually certain",
     ),
     _taught(

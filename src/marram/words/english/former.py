@@ -3,6 +3,7 @@
 PROVISIONS: dict[str, str] = {
     "former 2-1": "In match play a hole is won with fewer strokes; a player who does not complete it loses it unless the opponent concedes.",
     "former 3-2": "In stroke play every hole had to be holed out; not put right before playing from the next tee (on the last hole, before leaving the green), it disqualified.",
+    "former 6-7": "Undue delay cost loss of hole, or two strokes in stroke play.",
     "former 8-2b": "The own side could point out a line for putting before the stroke, not during it, without touching the green or setting a mark.",
     "former 10": "The ball farther from the hole was played first; playing out of turn brought no penalty of itself.",
     "former 10-1c": "In match play the opponent could at once have a stroke out of turn cancelled and played again in turn.",
@@ -17,6 +18,7 @@ PROVISIONS: dict[str, str] = {
     "former 14-4": "A club that hit the ball more than once in a stroke cost one penalty stroke on top of the stroke.",
     "former 14-6": "A ball moving in water in a water hazard could be played without penalty.",
     "former 15-2": "Another ball could be used only under a Rule that let the player play, drop or place one; free relief kept the player to the same ball unless it could not be got back at once.",
+    "former 15-3": "A stroke at a wrong ball, such as a lost one, lost the hole, or cost two strokes and was put right by playing the right ball.",
     "former 16-1a": "The line of putt was not to be touched, except in a few listed ways.",
     "former 16-1b": "A ball on the putting green could be lifted and cleaned, once its spot was marked.",
     "former 16-1c": "Ball-marks and old hole plugs could be repaired; other damage not, if that might help the player on that hole.",
@@ -45,6 +47,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "former_correct_wrong_ball": "Go back and play on under stroke and distance before playing from the next tee (on the last hole, before leaving the green); otherwise the player was disqualified.",
     "former_drop_from_shoulder": "Drop it again from shoulder height.",
     "former_hole_out": "Go back and hole out before playing from the next tee (on the last hole, before leaving the green); otherwise the player was disqualified.",
     "former_how_to_drop": "The player dropped it: upright, from shoulder height, with the arm held out.",
