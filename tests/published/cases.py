@@ -1,11 +1,11 @@
 """Published cases as data: what is in a case file, how a result is compared with it.
 
-A file ``rule_NN*.json`` holds a list of cases. Each case::
+A file ``rule_NN*.json`` (or ``former_rules.json``) holds a list of cases. Each case::
 
     {
       "name": "a sentence that says what happened",
       "source": "Rules of Golf 2019 and 2023, Rule 9.4b Exception 2",      where the expectation comes from
-      "edition": "2019" | "2023" | "both",
+      "edition": "2016" (former Rules, teaching only) | "2019" | "2023" | "both" (2019 and 2023),
       "form": "stroke_play" | "match_play" | ... | ["stroke_play", "match_play"] | "any" | null,
       "local_rules": ["E-5"],                       optional; none in force when left out
       "incident": "ball_moved_by_player",
@@ -43,7 +43,7 @@ import marram
 from marram.rules.ruling import Judgement, NeedFacts, PenaltyKind, Ruling
 
 HERE = Path(__file__).parent
-DAYS = {"2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}
+DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}
 CASE_KEYS = {"name", "source", "edition", "form", "local_rules", "incident", "facts", "expect"}
 EXPECT_KEYS = {
     "penalty", "who", "action", "stroke", "which_ball", "options", "notes", "cautions", "cites",
