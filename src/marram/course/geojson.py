@@ -4,6 +4,7 @@ import json
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -127,8 +128,22 @@ def _position(value: Any) -> Position:
     return position
 
 
+def _positions(value: Any) -> list[Position]:
+    """Read many positions at once where all are sound; else one by one, to name the faulty one."""
+    if not isinstance(value, list):
+        return []
+    try:
+        table = np.array(value)
+    except ValueError:  # positions of unequal length, or no positions at all
+        table = np.empty(0)
+    sound = table.ndim == 2 and table.shape[1] >= 2 and table.dtype.kind in "if"
+    if sound and (np.abs(table[:, 0]) <= 180).all() and (np.abs(table[:, 1]) <= 90).all():
+        return list(map(tuple, table[:, :2].astype(float).tolist()))
+    return [_position(position) for position in value]
+
+
 def _line(value: Any) -> list[Position]:
-    positions = [_position(position) for position in value] if isinstance(value, list) else []
+    positions = _positions(value)
     if len(set(positions)) < 2:
         raise _Unreadable(
             "too_short", "its line has fewer than two different positions", "Draw the whole line."
