@@ -15,13 +15,13 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.areas import FURTHEST
 from marram.course.model import Course, Feature
-from marram.desk.place import CONDITIONS, PlaceFacts, place_facts
-from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
 from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
 from marram.relief.area import ReliefArea
 from marram.relief.geojson import feature_collection
 from marram.relief.picture_words import assumed_words, measure_words
+from marram.relief.place_facts import CONDITIONS, PlaceFacts, place_facts
+from marram.relief.place_words import MISSING, NO_RELIEF, PICKED
 from marram.relief.player import USUAL_CLUB_LENGTH
 from marram.relief.sheet import sheet_svg
 from marram.relief.tolerance import BALL_RADIUS

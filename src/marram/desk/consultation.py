@@ -6,7 +6,8 @@ from typing import Any
 
 from marram.course.model import Course, Hole
 from marram.desk.case_address import CaseAddress
-from marram.desk.place import PlaceFacts, chosen_hole, place_facts, to_plane
+from marram.desk.place import chosen_hole, to_plane
+from marram.relief.place_facts import PlaceFacts, place_facts
 from marram.rules.engine.fact import DecidedBy
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import date_of_play, form_of_play

@@ -8,10 +8,11 @@ from shapely.ops import nearest_points
 
 from marram.course.model import Course, Feature, Kind
 from marram.desk.consultation import Consultation
-from marram.desk.place import SPEAKING, XY, to_plane
+from marram.desk.place import to_plane
 from marram.relief import Answer, relief_areas
 from marram.relief.construction import distance
 from marram.relief.ground import ground_of
+from marram.relief.place_facts import SPEAKING, XY
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 

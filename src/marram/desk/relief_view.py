@@ -13,13 +13,13 @@ from marram.desk.case_address import PLACE_WORDS
 from marram.desk.consultation import Consultation
 from marram.desk.map_drawing import in_degrees
 from marram.desk.relief_request import Asked, ask_relief
-from marram.desk.relief_words import MISSING, NO_RELIEF, PICKED
 from marram.errors import MarramError
 from marram.relief import svg
 from marram.relief.arcs import arc_points
 from marram.relief.area import ReliefArea
 from marram.relief.construction import ArcMark, LineMark, PointMark, ShapeMark
 from marram.relief.picture_words import assumed_words, mark_words, measure_words
+from marram.relief.place_words import MISSING, NO_RELIEF, PICKED
 from marram.relief.situation import Drawn, NeedsPlace, NoRelief, Place
 from marram.relief.tolerance import ARC_ERROR
 from marram.rules.ruling import Ruling

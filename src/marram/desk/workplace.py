@@ -18,7 +18,7 @@ from marram.desk.case_address import CaseAddress, read_address
 from marram.desk.conditions import COOKIE
 from marram.desk.event import Event
 from marram.desk.map_drawing import course_drawing
-from marram.desk.place import PlaceFacts
+from marram.relief.place_facts import PlaceFacts
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
