@@ -19,7 +19,10 @@ def day_of_play(played_on: str | None, edition: str | None) -> date:
     if edition is not None:
         by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
         if edition not in by_year:
-            raise InputError(f"--edition {edition!r}: there is no such edition. Give {' or '.join(by_year)}.")
+            raise InputError(
+                f"--edition {edition!r}: there is no such edition. "
+                f"Give {' or '.join(str(day.year) for day in EDITIONS)}; for teaching also {FORMER_RULES.year}."
+            )
         return by_year[edition]
     if played_on is None:
         return date.today()  # noqa: DTZ011 - the official's own calendar day

@@ -1,0 +1,38 @@
+"""``marram changes`` before 2019: only what is taught is compared, and it says so."""
+
+import json
+
+from marram.rules.editions import FIRST_DAY
+from marram.rules.incidents import INCIDENTS
+from tests.cli.running import marram
+
+
+def test_the_changes_of_2019_are_those_of_the_teaching_incidents() -> None:
+    """Each change is of an incident that reaches back; what is left out is said in one line."""
+    rows = json.loads(marram("changes", "--from", "2016", "--to", "2019", "--json").out)["changes"]
+    taught = {one.name for one in INCIDENTS if one.covered_from < FIRST_DAY}
+    assert {row["incident"] for row in rows} == taught
+
+    text = marram("changes", "--from", "2016", "--to", "2019").out
+    assert f"{len(INCIDENTS) - len(taught)} incidents are not covered before 2019" in text
+
+
+def test_the_changes_of_2023_are_listed_once() -> None:
+    """The teaching incidents repeat others, so they are not walked unasked from 2019 on."""
+    rows = json.loads(marram("changes", "--json").out)["changes"]
+    assert rows
+    assert not any(row["incident"].startswith("teaching_") for row in rows)
+
+
+def test_an_incident_that_does_not_reach_back_is_refused() -> None:
+    """Asked for by name before 2019 it is an error, never an empty list."""
+    finished = marram("changes", "--from", "2016", "--to", "2019", "--incident", "ball_moved_by_player")
+    assert finished.code == 2
+    assert "not covered" in finished.err
+
+
+def test_a_ruling_of_the_former_rules() -> None:
+    """`--edition 2016` rules on a teaching incident and names the former Rule."""
+    finished = marram("rule", "teaching_double_hit", "--edition", "2016", "--form", "stroke_play")
+    assert finished.code == 0
+    assert "former 14-4" in finished.out
