@@ -38,6 +38,8 @@ def sheet_lines(sheet: Sheet) -> Iterator[Line]:
     if sheet.kind == "ruling":
         yield from _section("Penalty", sheet.penalties)
     yield from _section("What to do", sheet.steps)
+    if sheet.decided_by:
+        yield "text", f"Decided by {sheet.decided_by}."
     yield from _section("What to weigh", sheet.criteria)
     yield from _section("It can end in", sheet.outcomes)
     if sheet.options:

@@ -8,11 +8,9 @@ from marram.course.model import Course, Hole
 from marram.desk.case_address import CaseAddress
 from marram.desk.place import chosen_hole, to_plane
 from marram.relief.place_facts import PlaceFacts, place_facts
-from marram.rules.engine.fact import DecidedBy
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import date_of_play, form_of_play
-from marram.rules.ruling import Judgement, Result
-from marram.words.messages import term
+from marram.rules.ruling import Result
 from marram.words.sheet import Sheet, sheet
 
 
@@ -41,10 +39,7 @@ class Consultation:
     @property
     def judge(self) -> str:
         """Who decides a matter of judgement, in words; empty for anything else."""
-        if not isinstance(self.result, Judgement):
-            return ""
-        known = {member.value: term(member) for member in DecidedBy}
-        return known.get(self.result.decided_by, self.result.decided_by.replace("_", " "))
+        return self.sheet.decided_by if self.sheet else ""
 
 
 def consult(course: Course, case: CaseAddress) -> Consultation:

@@ -74,6 +74,8 @@ class Action(Enum):
     """Lift the ball out of the way; the notes say what follows."""
     PLAY_ON = "play_on"
     """Nothing more to do with the ball; the play of the hole continues."""
+    STOP_PLAY = "stop_play"
+    """Stop, and stay stopped until play may be resumed."""
     HOLED = "holed"
     """The ball is holed; the hole is complete."""
     HOLE_OVER = "hole_over"

@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from marram.rules.engine.fact import Fact
+from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Correction, Judgement, NeedFacts, NotCovered, Reason, Result, Ruling, Settled
@@ -43,6 +43,7 @@ class Sheet:
         question: the next question, when facts are missing.
         settled: what already holds whatever the answer.
         criteria: what to weigh, for a judgement.
+        decided_by: whose judgement it is.
         outcomes: what a judgement can end in.
         reminder: who decides.
     """
@@ -59,6 +60,7 @@ class Sheet:
     question: QuestionWords | None = None
     settled: tuple[str, ...] = ()
     criteria: tuple[str, ...] = ()
+    decided_by: str = ""
     outcomes: tuple[str, ...] = ()
     reminder: str = field(default_factory=lambda: say("TERMS", "reminder"))
 
@@ -98,6 +100,7 @@ def sheet(
             why=why,
             provisions=(cited(result.citation),),
             criteria=tuple(say("NOTES", key) for key in result.criteria),
+            decided_by=term(DecidedBy(result.decided_by)),
             outcomes=tuple(headline(outcome, form) for outcome in result.outcomes),
         )
     return _not_covered_sheet(result, why)

@@ -8,6 +8,11 @@ def free(citation: str) -> Ruling:
     return no_penalty(citation).next(Action.PLAY_ON)
 
 
+def stay_stopped(citation: str) -> Ruling:
+    """No penalty; play is stopped."""
+    return no_penalty(citation).next(Action.STOP_PLAY)
+
+
 def one_stroke(citation: str, who: Who = Who.PLAYER) -> Ruling:
     """One penalty stroke; play goes on."""
     return penalty(1, citation, who).next(Action.PLAY_ON)

@@ -1,6 +1,6 @@
 """Rule 5.7: stopping play, and resuming it."""
 
-from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.plain_outcomes import free, in_breach, out, stay_stopped
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.round import (
@@ -34,7 +34,7 @@ def stopped_play(case: Case) -> Ruling:
     """A player stops for a suspension, by agreement in a match, or for lightning; nothing else."""
     reason = case[stop_reason]
     if reason is StopReason.SUSPENDED:
-        return free("5.7a").note("stop_when_suspended").caution(*_LIGHTNING)
+        return stay_stopped("5.7a").note("stop_when_suspended").caution(*_LIGHTNING)
     if reason is StopReason.LIGHTNING:
         return stopped_for_lightning(case)
     if reason is StopReason.AGREED_IN_MATCH:
@@ -47,7 +47,7 @@ def stopped_play(case: Case) -> Ruling:
 @provision("5.7a")
 def stopped_for_lightning(case: Case) -> Ruling:
     """A player who reasonably believes there is danger from lightning may stop, and reports it."""
-    ruling = free("5.7a") if case[reported_stop] else out("5.7a")
+    ruling = stay_stopped("5.7a") if case[reported_stop] else out("5.7a")
     return ruling.caution(*_LIGHTNING)
 
 
@@ -58,7 +58,7 @@ def stopped_by_agreement(case: Case) -> Ruling:
         return out("5.7a")
     if case[stopping_delays_competition]:
         return out("5.7a", Who.EACH_PLAYER)
-    return free("5.7a").note("agreement_ends_when_one_wants")
+    return stay_stopped("5.7a").note("agreement_ends_when_one_wants")
 
 
 @provision("5.7b")
@@ -98,7 +98,7 @@ def resumed_off_time(case: Case) -> Ruling:
     """Play goes on where it stopped, when the Committee says, or when it is safe or one player wants to."""
     why = case[why_play_stopped]
     if why is WhyStopped.LIGHTNING and not case[committee_ordered_play]:
-        return free("5.7c(2)").note("resume_when_danger_over").caution(*_LIGHTNING)
+        return stay_stopped("5.7c(2)").note("resume_when_danger_over").caution(*_LIGHTNING)
     if why is WhyStopped.AGREEMENT:
         return resumed_after_agreement(case)
     if case[ready_on_resumption]:
@@ -112,7 +112,7 @@ def resumed_after_agreement(case: Case) -> Ruling:
     """An agreement to stop ends when one of the players wants to go on; the other must then go on too."""
     if case[refused_to_go_on]:
         return out("5.7a").under("5.7c(2)")
-    return free("5.7a").note("agreement_ends_when_one_wants")
+    return stay_stopped("5.7a").note("agreement_ends_when_one_wants")
 
 
 @provision("5.7c")
