@@ -80,7 +80,10 @@ def coverage(sub_rule: SubRule, reached: dict[str, set[type]]) -> Coverage:
 
 
 def outside_contents(reached: dict[str, set[type]]) -> list[str]:
-    """Return the citations of sub-rules that the table of contents does not hold."""
+    """Return the citations of sub-rules that the table of contents does not hold.
+
+    Citations of anything but a numbered sub-rule (Local Rules, Definitions, "former 18-2") are left out.
+    """
     every = contents()
     numbered = [citation for citation in reached if re.match(r"\d", citation)]
     return [

@@ -35,6 +35,7 @@ from marram.rules.facts.penalty_area import (
     last_stroke_from_penalty_area,
     penalty_area_colour,
 )
+from marram.rules.facts.relief import in_sand_not_fairway, stroke_unreasonable_anyway
 from marram.rules.facts.replacing import original_ball_unavailable
 from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.facts.wrong_place import played_since_put_down
@@ -227,12 +228,20 @@ def former_embedded(case: Case) -> Ruling:
         return free_and_replace("former 16-1b").note("former_repair_pitch_mark")
     if not case.is_one_of(area_of_ball, Area.GENERAL_AREA) or not is_embedded(case):
         return no_penalty("former 25-2").play_as_it_lies()
-    if not case[closely_mown] and not case[embedded_rule_adopted]:
+    if not case[closely_mown] and not former_local_rule_on_embedded_ball(case):
         return no_penalty("former 25-2").play_as_it_lies()
     option = former_drop(
         ReliefKind.FREE, "former 25-2", Reference.BALL, (Limit.NOT_NEARER, Limit.GENERAL_AREA)
     )
     return with_the_same_ball(no_penalty("former 25-2").with_options(option))
+
+
+@provision("former Local Rule on embedded ball")
+def former_local_rule_on_embedded_ball(case: Case) -> bool:
+    """Where adopted it gave the relief through the green, but not in sand, nor where no stroke was reasonable."""
+    return (
+        case[embedded_rule_adopted] and not case[in_sand_not_fairway] and not case[stroke_unreasonable_anyway]
+    )
 
 
 @provision("19.1")

@@ -43,6 +43,7 @@ PROVISIONS: dict[str, str] = {
     "former Decision 18-2/0.5": "Whether the player had made the ball move went by the weight of the evidence: likelier than not was enough.",
     "former Decision 20/1": "Any club selected for the round could be used to measure, but the same one throughout the situation.",
     "former Definitions: lost ball": "A ball not found and identified within five minutes after the search began was lost.",
+    "former Local Rule on embedded ball": "Where adopted, an embedded ball could be dropped throughout the course but hazards, teeing ground and green; not in sand, nor where something else made a stroke unreasonable.",
     "former Local Rule of 2017": "Where adopted, moving the ball or ball-marker on the putting green by accident brought no penalty.",
 }
 
