@@ -114,3 +114,42 @@ def test_course_check_tells_usable_from_not(tmp_path: Path) -> None:
     bad = marram("course", "check", str(broken), "--json")
     assert bad.code == 2
     assert json.loads(bad.out)["faults"]
+
+
+def test_a_drop_is_checked_against_each_area(course: Course, in_water: list[str]) -> None:
+    """Rule 14.3c: rests inside → play; the first drop rolls out → again; the second → place where it touched."""
+    document = json.loads(marram("relief", str(COURSE), *in_water, "--edition", "2023", "--json").out)
+    lines = {one["option"]["kind"]: one for one in document["options"]}
+    assert lines["lateral"]["drop"] is None
+    hole = course.holes[int(in_water[1])]
+    entry = Point(course.plane.to_metres(*(float(part) for part in in_water[5].split(","))))
+    back = Point(
+        entry.x + (entry.x - hole.location.x) / entry.distance(hole.location) * 30,
+        entry.y + (entry.y - hole.location.y) / entry.distance(hole.location) * 30,
+    )
+    rolled = Point(back.x + 3, back.y)
+    for rest, drop, wanted in (
+        (back, "1", "play_as_it_lies"),
+        (rolled, "1", "drop_again"),
+        (rolled, "2", "place"),
+    ):
+        found = marram(
+            "relief", str(COURSE), *in_water, "--edition", "2023", "--json",
+            "--dropped", degrees(course, back), "--at-rest", degrees(course, rest), "--drop", drop,
+        )  # fmt: skip
+        options = {one["option"]["kind"]: one for one in json.loads(found.out)["options"]}
+        assert options["back_on_the_line"]["drop"]["next"] == wanted
+
+
+def test_the_drawing_is_written_as_picture_and_areas(in_water: list[str], tmp_path: Path) -> None:
+    """--png writes a picture of three pixels a unit, --geojson the areas in degrees."""
+    png, areas = tmp_path / "relief.png", tmp_path / "relief.geojson"
+    found = marram(
+        "relief", str(COURSE), *in_water, "--edition", "2023", "--png", str(png), "--geojson", str(areas)
+    )
+    assert found.code == 0, found.err
+    header = png.read_bytes()[:24]
+    assert header.startswith(b"\x89PNG")
+    assert int.from_bytes(header[16:20]) >= 1000
+    kinds = [one["properties"].get("kind") for one in json.loads(areas.read_text())["features"]]
+    assert {"stroke_and_distance", "back_on_the_line", "lateral"} <= set(kinds)

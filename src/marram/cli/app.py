@@ -5,7 +5,9 @@ from typing import Annotated, Optional
 
 import typer
 
+from marram.cli.course_app import course_app
 from marram.cli.exits import faults_as_exit_codes
+from marram.cli.options import Edition, Facts, Form, Json, LocalRules, PlayedOn
 
 app = typer.Typer(
     name="marram",
@@ -16,27 +18,7 @@ app = typer.Typer(
     add_completion=False,
     no_args_is_help=True,
 )
-course_app = typer.Typer(help="Look after course maps.", rich_markup_mode=None, no_args_is_help=True)
 app.add_typer(course_app, name="course")
-
-Json = Annotated[bool, typer.Option("--json", help="Print JSON instead of text.")]
-PlayedOn = Annotated[
-    str | None, typer.Option("--played-on", metavar="DATE", help="Day of the round; default today.")
-]
-Edition = Annotated[
-    str | None, typer.Option("--edition", metavar="YEAR", help="2019 or 2023 (teaching: 2016), not a day.")
-]
-Form = Annotated[Optional[str], typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]  # noqa: UP045
-LocalRules = Annotated[
-    Optional[list[str]],  # noqa: UP045
-    typer.Option(
-        "--local-rule", metavar="CODE", help="A Model Local Rule in force, e.g. E-5; 'none' for none. Repeat."
-    ),
-]
-Facts = Annotated[
-    Optional[list[str]],  # noqa: UP045
-    typer.Option("--fact", metavar="NAME=VALUE", help="A fact that is known. Repeat."),
-]
 
 
 @app.command()
@@ -152,78 +134,30 @@ def relief(
         typer.Option(metavar="M", help="Longest club other than the putter, in metres."),
     ] = None,
     hand: Annotated[Optional[str], typer.Option(help="right or left.")] = None,  # noqa: UP045
+    dropped: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="LON,LAT", help="Check a drop: where the ball first touched the ground."),
+    ] = None,
+    at_rest: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="LON,LAT", help="Check a drop: where the ball came to rest."),
+    ] = None,
+    drop: Annotated[
+        int, typer.Option(help="Check a drop: 1 for the first that counts, 2 for the second.")
+    ] = 1,
     svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
+    png: Annotated[Optional[Path], typer.Option(help="Write the drawing as a picture here.")] = None,  # noqa: UP045
     geojson: Annotated[Optional[Path], typer.Option(help="Write the areas here.")] = None,  # noqa: UP045
     json: Json = False,
 ) -> None:
     """Draw the relief options at a place on a course."""
     from marram.cli.conditions import day_of_play
-    from marram.cli.relief import Request, draw_relief
+    from marram.cli.relief import Files, Request, draw_relief
 
-    places = {"ball": ball, "entry": entry, "previous": previous}
+    places = {"ball": ball, "entry": entry, "previous": previous, "dropped": dropped, "at-rest": at_rest}
     day = day_of_play(played_on, edition)
-    request = Request(course, hole, places, day, club_length, hand, incident, fact or [])
-    draw_relief(request, svg, geojson, json)
-
-
-@course_app.command("check")
-def course_check(
-    file: Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")],
-    json: Json = False,
-) -> None:
-    """Say every fault of a course map, with its place and what to do about it."""
-    from marram.cli.course import check_course
-
-    check_course(file, json)
-
-
-@course_app.command("holes")
-def course_holes(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
-    seed: Annotated[int, typer.Option(help="Another seed proposes other locations, as balanced.")] = 0,
-    recent: Annotated[
-        Optional[list[Path]],  # noqa: UP045
-        typer.Option(help="Recently used locations to keep away from, as --json printed them. Repeat."),
-    ] = None,
-    locations: Annotated[
-        Optional[Path],  # noqa: UP045
-        typer.Option(help="Print these (edited) locations instead of proposing."),
-    ] = None,
-    title: Annotated[str, typer.Option(help="The competition or round, for the sheet.")] = "",
-    day: PlayedOn = None,
-    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
-    svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
-    json: Json = False,
-) -> None:
-    """Propose hole locations and print their sheet."""
-    from marram.cli.conditions import day_of_play
-    from marram.cli.holes import hole_locations
-
-    hole_locations(
-        file,
-        seed=seed,
-        recent=recent or [],
-        chosen=locations,
-        title=title,
-        day=day_of_play(day, None),
-        pdf=pdf,
-        svg=svg,
-        as_json=json,
-    )
-
-
-@course_app.command("marking")
-def course_marking(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
-    day: PlayedOn = None,
-    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
-    json: Json = False,
-) -> None:
-    """Print what to mend before play, hole by hole."""
-    from marram.cli.conditions import day_of_play
-    from marram.cli.holes import marking
-
-    marking(file, day=day_of_play(day, None), pdf=pdf, as_json=json)
+    request = Request(course, hole, places, day, club_length, hand, incident, fact or [], drop)
+    draw_relief(request, Files(svg, png, geojson), json)
 
 
 @app.command()

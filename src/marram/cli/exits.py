@@ -3,6 +3,8 @@
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
+from traceback import extract_tb
 from typing import NoReturn
 
 from marram.errors import InputError, MarramError
@@ -26,6 +28,10 @@ def faults_as_exit_codes() -> Iterator[None]:
         stop(OUR_FAULT, str(error), "This is a fault in marram; please report it.")
     except OSError as error:
         stop(BAD_INPUT, f"{error.filename or 'A file'} cannot be used: {error.strerror}.")
+    except Exception as error:  # noqa: BLE001 - a fault of ours reaches the official as a sentence too
+        at = extract_tb(error.__traceback__)[-1]
+        where = f"{Path(at.filename).name}, line {at.lineno}"
+        stop(OUR_FAULT, f"marram failed: {type(error).__name__}: {error} ({where}).", "Please report it.")
 
 
 def stop(code: int, *sentences: str) -> NoReturn:

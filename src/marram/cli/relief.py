@@ -1,7 +1,7 @@
 """``marram relief``: the options at a place on a course, drawn to scale."""
 
 import json
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from math import hypot
@@ -10,6 +10,7 @@ from typing import Any
 
 import marram
 from marram.cli.conditions import facts_given
+from marram.cli.drop import drop_checks, drop_lines
 from marram.cli.exits import DECIDED
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
@@ -18,6 +19,7 @@ from marram.course.model import Course, Feature
 from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
 from marram.relief.area import ReliefArea
+from marram.relief.drop import DropCheck
 from marram.relief.geojson import feature_collection
 from marram.relief.picture_words import assumed_words, measure_words
 from marram.relief.place_facts import CONDITIONS, PlaceFacts, place_facts
@@ -57,10 +59,32 @@ class Request:
     hand: str | None
     incident: str | None
     facts: Sequence[str]
+    drop: int = 1
 
 
-def draw_relief(request: Request, svg: Path | None, geojson: Path | None, as_json: bool) -> None:
-    """Print the options at a place and write their drawing."""
+@dataclass(frozen=True)
+class Files:
+    """Where to write drawings."""
+
+    svg: Path | None = None
+    png: Path | None = None
+    geojson: Path | None = None
+
+    def write(self, drawn: Sequence[Sequence[ReliefArea]], course: Course) -> None:
+        """Write every file asked for."""
+        if self.svg is not None:
+            self.svg.write_text(sheet_svg(drawn, course), encoding="utf-8")
+        if self.png is not None:
+            from marram.paper.picture import png
+
+            self.png.write_bytes(png(sheet_svg(drawn, course)))
+        if self.geojson is not None:
+            document = feature_collection([area for areas in drawn for area in areas], course.plane)
+            self.geojson.write_text(json.dumps(document), encoding="utf-8")
+
+
+def draw_relief(request: Request, files: Files, as_json: bool) -> None:
+    """Print the options at a place and write their drawing; check a dropped ball, if one is given."""
     course = load(request.course)
     hole = course.hole(request.hole)
     at = {name: place(course, name, text) for name, text in request.places.items() if text is not None}
@@ -85,16 +109,14 @@ def draw_relief(request: Request, svg: Path | None, geojson: Path | None, as_jso
             condition=condition,
         )
     drawn = [one.areas for one in answers if isinstance(one, Drawn)]
-    if svg is not None and drawn:
-        svg.write_text(sheet_svg(drawn, course), encoding="utf-8")
-    if geojson is not None and drawn:
-        document = feature_collection([area for areas in drawn for area in areas], course.plane)
-        geojson.write_text(json.dumps(document), encoding="utf-8")
-    report = Report(incident, result, answers, spot, given, premises, request)
+    if drawn:
+        files.write(drawn, course)
+    drops = drop_checks(answers, at.get("dropped"), at.get("at-rest"), request.drop)
+    report = Report(incident, result, answers, spot, given, premises, request, drops)
     if as_json:
         print_json(report.document())
     else:
-        show_lines(report.lines(svg if drawn else None))
+        show_lines(report.lines(files.svg if drawn else None))
     from marram.cli.ruling import exit_code
 
     code = exit_code(result)
@@ -162,6 +184,7 @@ class Report:
     given: dict[str, Any]
     premises: dict[str, str]
     request: Request
+    drops: Mapping[int, DropCheck]
 
     def lines(self, svg: Path | None) -> Iterator[Line]:
         """Yield the lines of the text report."""
@@ -186,6 +209,8 @@ class Report:
             option = option_words(answer.option)
             yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
             yield from _answer_lines(answer)
+            if number in self.drops:
+                yield from drop_lines(self.drops[number])
         if svg is not None:
             yield "text", ""
             yield "text", f"Drawn to scale in {svg}."
@@ -211,8 +236,9 @@ class Report:
                     "state": type(answer).__name__,
                     "lines": [text for _, text in _answer_lines(answer)],
                     "area_m2": [round(area.area_m2, 3) for area in _areas(answer)],
+                    "drop": as_plain(self.drops.get(number)),
                 }
-                for answer in self.answers
+                for number, answer in enumerate(self.answers, start=1)
             ],
         }
 

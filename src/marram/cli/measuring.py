@@ -1,0 +1,66 @@
+"""``marram course order`` and ``marram course survey``: distances, and points measured on the ground."""
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from marram.cli.relief import place
+from marram.cli.show import Line, print_json, show_lines
+from marram.course import load
+from marram.course.distances import farthest_from_hole
+from marram.course.survey import read_on_map, read_points
+from marram.relief.tolerance import YARD
+from marram.rules.plain import as_plain
+
+
+def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, as_json: bool) -> None:
+    """Print the distance of each ball to the hole, and which is farthest."""
+    course = load(path)
+    order = farthest_from_hole(
+        course, [place(course, "ball", ball) for ball in balls], hole, accuracy=accuracy
+    )
+    if as_json:
+        print_json({"marram": 1, "kind": "order", "hole": hole, **as_plain(order)})
+        return
+
+    def lines() -> Iterator[Line]:
+        if order.farthest is None:
+            yield "title", f"Too close to call: {order.margin:.2f} m apart. Measure on the ground (Rule 6.4)."
+        else:
+            yield (
+                "title",
+                f"Ball {order.farthest + 1} is farthest from the hole, by {order.margin:.2f} m (Rule 6.4).",
+            )
+        for number, metres in enumerate(order.distances, start=1):
+            yield "item", f"ball {number}: {metres:.2f} m ({metres / YARD:.2f} yd)"
+
+    show_lines(lines())
+
+
+def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json: bool) -> None:
+    """Print where each measured point lies, and what its accuracy leaves open."""
+    course = load(path)
+    measured = read_points(points, accuracy=accuracy)
+    readings = [read_on_map(course, point, hole) for point in measured]
+    if as_json:
+        rows = [
+            {
+                **as_plain(point),
+                "time": point.time.isoformat() if point.time else None,
+                "area": reading.area.value if reading.area else "out_of_bounds",
+                "colour": reading.colour.value if reading.colour else None,
+                "doubts": [doubt.words for doubt in reading.doubts],
+            }
+            for point, reading in zip(measured, readings, strict=True)
+        ]
+        print_json({"marram": 1, "kind": "survey", "hole": hole, "points": rows})
+        return
+
+    def lines() -> Iterator[Line]:
+        for number, (point, reading) in enumerate(zip(measured, readings, strict=True), start=1):
+            where = reading.area.value.replace("_", " ") if reading.area else "out of bounds"
+            colour = f"{reading.colour.value} " if reading.colour else ""
+            yield "item", f"{point.name or f'point {number}'}: {colour}{where} (±{point.accuracy:g} m)"
+            for doubt in reading.doubts:
+                yield "caution", f"    {doubt.words}"
+
+    show_lines(lines())
