@@ -8,8 +8,8 @@ from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.incidents import INCIDENTS
-from marram.rules.relief_option import ReliefKind, Setting
-from marram.rules.ruling import Action, Judgement, NotCovered, PenaltyKind, Ruling
+from marram.rules.relief_option import Reference, ReliefKind, Setting
+from marram.rules.ruling import Action, Judgement, NotCovered, PenaltyKind, Ruling, WhichBall
 from marram.words.english import catalogue
 
 EVERY = [(one.name, day) for one in INCIDENTS for day in EDITIONS]
@@ -99,3 +99,43 @@ def test_a_disqualified_player_does_not_play_on(name: str, day: date) -> None:
             for one in ruling.penalties
         ):
             assert ruling.action in (Action.HOLE_OVER, Action.PLAY_ON), ruling
+
+
+MAY_BE_SUBSTITUTED = ("14.2a Exception", "5.7d", "4.2c(2)")
+"""Provisions that let another ball be used when a ball is replaced."""
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_a_replaced_ball_is_not_substituted(name: str, day: date) -> None:
+    """Rule 14.2a: the original ball is replaced, except where a provision says that another may be."""
+    for ruling in rulings(name, day):
+        if ruling.action is Action.REPLACE:
+            allowed = any(one.startswith(MAY_BE_SUBSTITUTED) for one in ruling.citations)
+            assert ruling.which_ball is WhichBall.ORIGINAL or allowed, ruling
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_options_name_reference_size_and_limits(name: str, day: date) -> None:
+    """Only what is not measured in club-lengths has no size: a zone, a ball that lies, a spot the notice sizes."""
+    unmeasured = {
+        ReliefKind.DROPPING_ZONE, ReliefKind.PROVISIONAL, ReliefKind.NEAREST_SPOT, ReliefKind.PREFERRED_LIE,
+        ReliefKind.REPLAY, ReliefKind.STROKE_AND_DISTANCE,
+    }  # fmt: skip
+    for ruling in rulings(name, day):
+        for option in ruling.relief:
+            assert isinstance(option.reference, Reference)
+            assert option.club_lengths is not None or option.kind in unmeasured, option
+            assert option.limits or option.kind is ReliefKind.PROVISIONAL, option
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_the_general_penalty_is_two_strokes_or_the_hole(name: str, day: date) -> None:
+    """Rule 1.3c(2): the general penalty counts two strokes; strokes are counted, other levels are not."""
+    for ruling in rulings(name, day):
+        for one in ruling.penalties:
+            if one.kind is PenaltyKind.GENERAL:
+                assert one.strokes == 2
+            elif one.kind in (PenaltyKind.LOSS_OF_HOLE, PenaltyKind.DISQUALIFICATION):
+                assert one.strokes == 0
+            else:
+                assert one.strokes >= 1
