@@ -69,3 +69,8 @@ def test_decided_as_published(ident: str, edition: str, form: str) -> None:
 def test_each_translation_belongs_to_a_published_ruling() -> None:
     """No translation names a ruling that was not published."""
     assert not TRANSLATED.keys() - PUBLISHED.keys()
+
+
+def test_every_published_ruling_is_translated() -> None:
+    """All of them are decided here; none is left out because it is awkward."""
+    assert not PUBLISHED.keys() - TRANSLATED.keys()
