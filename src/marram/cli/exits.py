@@ -3,8 +3,6 @@
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from pathlib import Path
-from traceback import extract_tb
 from typing import NoReturn
 
 from marram.errors import InputError, MarramError
@@ -29,6 +27,9 @@ def faults_as_exit_codes() -> Iterator[None]:
     except OSError as error:
         stop(BAD_INPUT, f"{error.filename or 'A file'} cannot be used: {error.strerror}.")
     except Exception as error:  # noqa: BLE001 - a fault of ours reaches the official as a sentence too
+        from pathlib import Path
+        from traceback import extract_tb
+
         at = extract_tb(error.__traceback__)[-1]
         where = f"{Path(at.filename).name}, line {at.lineno}"
         stop(OUR_FAULT, f"marram failed: {type(error).__name__}: {error} ({where}).", "Please report it.")
