@@ -38,7 +38,7 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     """Return the incidents by theme.
 
     Args:
-        query: words an official looks for; every one must be found in the title, theme, Rule or keywords.
+        query: words an official looks for; every one must be found, as :meth:`Incident.matches` tells.
         area: the area of the course the ball lies in.
         placed: whether the ball has been placed on the map at all.
     """
@@ -48,12 +48,7 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     themes = []
     for key in keys:
         title = headings()[key]
-        found = tuple(one for one in INCIDENTS if one.theme == title and _matches(one, words))
+        found = tuple(one for one in INCIDENTS if one.theme == title and one.matches(words))
         if found:
             themes.append(Theme(title, found, open=bool(words) or key in likely))
     return tuple(themes)
-
-
-def _matches(one: Incident, words: list[str]) -> bool:
-    text = f"{one.title} {one.theme} {one.keywords} rule {one.rule} {one.name.replace('_', ' ')}".lower()
-    return all(word in text for word in words)

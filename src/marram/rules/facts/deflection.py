@@ -73,11 +73,11 @@ rests_on = choice(
     "rests_on",
     "Where did the deflected ball come to rest?",
     {
-        RestsOn.ON_COURSE: "on the course, or against something that stayed where it was",
+        RestsOn.ON_COURSE: "on the course, or on or against a thing that stayed where it was",
         RestsOn.ON_PERSON_OR_MOVING_THING: "on a person, an animal or a moving outside influence",
         RestsOn.AGAINST_ONE_THAT_MOVED: "against a person or thing that then moved, and the ball with it",
     },
-    help="On: in a pocket, a hood, a moving cart, an animal's mouth. Against: leaning on a shoe or a bag.",
+    help="On: in a pocket, a hood, an animal's mouth. On a bag or rake lying still: relief is under Rule 15.2a.",
     source="11.1b(1), Clarification 11.1b/2",
 )
 on_green_when_at_rest = yes_no(

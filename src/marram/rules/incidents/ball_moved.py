@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.2",
         THEME,
         "book.rule_09_ball_at_rest_moved:ball_may_have_moved",
-        "cause unknown virtually certain rocked oscillated why",
+        "cause unknown virtually certain rocked oscillated why wobbled settled sank oscillate",
     ),
     Incident(
         "ball_moved_by_player",
@@ -19,7 +19,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.4",
         THEME,
         "book.rule_09_player:ball_moved_by_player",
-        "kicked trod practice swing address foot club trolley cart equipment partner",
+        "kicked trod practice swing address foot club trolley cart equipment partner stepped on ball "
+        "dropped marker hit knocked nudged buggy addressed rake towel stood",
     ),
     Incident(
         "ball_lifted_by_player",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.4",
         THEME,
         "book.rule_09_player:ball_handled_by_player",
-        "picked up rotated touched",
+        "picked up rotated touched took by mistake not marked without marking",
     ),
     Incident(
         "ball_dislodged_from_tree",
@@ -51,7 +52,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.3",
         THEME,
         "book.rule_09_natural_forces:moved_by_natural_forces",
-        "wind blew rain rolled slope gravity dropped placed replaced",
+        "wind blew rain rolled slope gravity dropped placed replaced back moved by itself",
     ),
     Incident(
         "ball_moved_by_opponent",
@@ -59,7 +60,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.5",
         THEME,
         "book.rule_09_others:ball_moved_by_opponent",
-        "match concession picked up",
+        "match concession picked up stepped kicked knocked away conceded",
     ),
     Incident(
         "ball_moved_by_outside_influence",
@@ -67,7 +68,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.6",
         THEME,
         "book.rule_09_others:moved_by_outside_influence",
-        "spectator animal dog bird another player competitor another ball stolen trolley",
+        "spectator animal dog bird another player competitor another ball stolen trolley fox crow "
+        "gull cow mower greenkeeper buggy bag paper caught knocked stepped",
     ),
     Incident(
         "ball_marker_moved",
@@ -75,7 +77,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.7",
         THEME,
         "book.rule_09_ball_marker:ball_marker_moved",
-        "coin marker green",
+        "coin marker green stuck to shoe trod kicked disc",
     ),
     Incident(
         "moved_ball_not_replaced",
@@ -83,7 +85,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.4",
         THEME,
         "book.rule_09_wrong_spot:moved_ball_not_replaced",
-        "wrong place failed to replace unaware",
+        "wrong place failed to replace unaware did not played from where it rolled",
     ),
     Incident(
         "ball_put_back_when_not_allowed",

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "12.1",
         THEME,
         "book.rule_12_bunkers:inside_edge_of_bunker",
-        "edge lip grass island sand washed away",
+        "edge lip grass island sand washed away bank bare ground",
     ),
     Incident(
         "sand_touched",
@@ -19,7 +19,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "12.2b",
         THEME,
         "book.rule_12_bunkers:sand_touched",
-        "grounded club practice swing backswing rake test footprints lean",
+        "grounded club practice swing backswing rake test footprints lean hit sand temper raked "
+        "smoothing grounding swings footprint trap out of bounds",
     ),
     Incident(
         "thing_removed_from_bunker",
@@ -27,6 +28,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "12.2a",
         THEME,
         "book.rule_12_bunkers:thing_removed_from_bunker",
-        "leaf stone twig pine cone rake",
+        "leaf stone twig pine cone rake apple leaves stones bottle cigarette trap",
     ),
 )

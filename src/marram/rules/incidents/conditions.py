@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.1a(1)",
         THEME,
         "book.rule_08_improving:fixed_object_moved",
-        "branch grass bush boundary stake fence tee-marker stance swing improve",
+        "branch grass bush boundary stake fence tee-marker stance swing improve tree leaves knocked "
+        "down broke bent branches out of bounds post rope sign backed into",
     ),
     Incident(
         "object_put_in_position",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.1a(2)",
         THEME,
         "book.rule_08_improving:object_put_in_position",
-        "building a stance towel kneel stone rake",
+        "building a stance towel kneel stone rake knees built",
     ),
     Incident(
         "ground_altered",
@@ -27,7 +28,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.1a(3)",
         THEME,
         "book.rule_08_improving:ground_altered",
-        "divot pitch-mark pressed down smoothed footprint line of play improve lie",
+        "divot pitch-mark pressed down smoothed footprint line of play improve lie replaced trod "
+        "improved tapped flattened behind ball dew wiped patted",
     ),
     Incident(
         "conditions_worsened",
@@ -35,7 +37,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.1d",
         THEME,
         "book.rule_08_restoring:conditions_worsened",
-        "restore sand splashed pitch-mark bunker shot footprints animal",
+        "restore sand splashed pitch-mark bunker shot footprints animal raked lie altered on green "
+        "other player pitch mark divot ball landed",
     ),
     Incident(
         "own_conditions_altered",
@@ -43,7 +46,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.2",
         THEME,
         "book.rule_08_deliberate:own_conditions_altered",
-        "slope roll back later stroke care for the course",
+        "slope roll back later stroke care for the course branch relief area",
     ),
     Incident(
         "anothers_conditions_altered",

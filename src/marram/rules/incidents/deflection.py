@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.1b(1)",
         THEME,
         "book.rule_11_accidental_deflection:deflected_off_green",
-        "rub of the green spectator trolley bag cart bird caddie",
+        "rub of the green spectator trolley bag cart bird caddie own hit player himself buggy rake tree rebound",
     ),
     Incident(
         "putt_hit_something",
@@ -19,7 +19,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.1b(2)",
         THEME,
         "book.rule_11_accidental_deflection:putt_hit_something",
-        "putt hits ball marker flagstick caddie foot rake hole-liner animal",
+        "putt hits ball marker flagstick caddie foot rake hole-liner animal another player hit on "
+        "green collided leaf towel",
     ),
     Incident(
         "deliberately_deflected",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.2",
         THEME,
         "book.rule_11_deliberate_acts:deliberately_deflected",
-        "stop ball kick catch concede placed bag backstop",
+        "stop ball kick catch concede placed bag backstop foot caught swatted hit moving",
     ),
     Incident(
         "helped_ball_in_motion",
@@ -35,6 +36,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.3",
         THEME,
         "book.rule_11_deliberate_acts:helped_ball_in_motion",
-        "lift rake divot loose impediment removed rolling",
+        "lift rake divot loose impediment removed rolling tamped backstop",
     ),
 )

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b(1)",
         THEME,
         "book.rule_04_clubs:too_many_clubs",
-        "fifteen excess bag",
+        "fifteen excess bag 15 sixteen 16 count forgot putter wedge",
     ),
     Incident(
         "club_added",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b",
         THEME,
         "book.rule_04_clubs:club_added",
-        "fewer than fourteen borrowed",
+        "fewer than fourteen borrowed picked up borrow 13 twelve",
     ),
     Incident(
         "club_shared",
@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b(2)",
         THEME,
         "book.rule_04_clubs:club_shared",
-        "borrowed shared partner",
+        "borrowed shared partner borrow someone else used putter by mistake",
     ),
     Incident(
         "club_damaged",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(2)",
         THEME,
         "book.rule_04_clubs:club_damaged",
-        "broken repaired replaced abuse",
+        "broken repaired replaced abuse broke snapped bent cracked threw slammed temper",
     ),
     Incident(
         "club_lost",
@@ -51,7 +51,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(1)",
         THEME,
         "book.rule_04_clubs:club_doubtful",
-        "non-conforming illegal grooves",
+        "non-conforming illegal grooves conforming",
     ),
     Incident(
         "club_changed",
@@ -59,7 +59,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(3)",
         THEME,
         "book.rule_04_clubs:club_changed",
-        "adjusted loft lead tape substance face",
+        "adjusted loft lead tape substance face driver wrench",
     ),
     Incident(
         "out_of_play_club",
@@ -99,7 +99,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2c(2)",
         THEME,
         "book.rule_04_ball_and_equipment:damaged_ball_changed",
-        "cut cracked scratched substitute",
+        "cut cracked scratched substitute swapped scuffed mud",
     ),
     Incident(
         "equipment_used",
@@ -107,6 +107,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.3a",
         THEME,
         "book.rule_04_ball_and_equipment:equipment_used",
-        "rangefinder phone wind music glove alignment green book",
+        "rangefinder phone wind music glove alignment green book dmd distance measuring device laser "
+        "slope gps watch headphones earphones radio training aid weighted donut towel grip compass "
+        "map",
     ),
 )

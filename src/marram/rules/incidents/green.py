@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1c(2)",
         THEME,
         "book.rule_13_putting_greens:green_repaired",
-        "spike mark ball mark pitch mark old hole plug aeration damage hail",
+        "spike mark ball mark pitch mark old hole plug aeration damage hail marks tapped down "
+        "plugmark edge shoe hoof animal stone embedded",
     ),
     Incident(
         "loose_soil_removed",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1c(1)",
         THEME,
         "book.rule_13_putting_greens:loose_soil_removed",
-        "sand soil fringe apron",
+        "sand soil fringe apron brushed off green line",
     ),
     Incident(
         "green_tested",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1e",
         THEME,
         "book.rule_13_putting_greens:green_tested",
-        "test grain speed practice between holes",
+        "test grain speed practice between holes rolled ball wet wiped hand surface",
     ),
     Incident(
         "wrong_green",
@@ -43,7 +44,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2",
         THEME,
         "book.rule_13_flagstick:ball_hit_flagstick",
-        "pin attended removed leaning",
+        "pin attended removed leaning flag putt",
     ),
     Incident(
         "flagstick_moved",
@@ -51,7 +52,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2a",
         THEME,
         "book.rule_13_flagstick:flagstick_moved",
-        "pin pulled unauthorised attending",
+        "pin pulled unauthorised attending flag out",
     ),
     Incident(
         "ball_against_flagstick",
@@ -59,7 +60,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2c",
         THEME,
         "book.rule_13_flagstick:ball_against_flagstick",
-        "pin holed wedged",
+        "pin holed wedged flag leaning resting jammed",
     ),
     Incident(
         "ball_overhung_hole",
@@ -67,6 +68,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.3",
         THEME,
         "book.rule_13_ball_at_hole:ball_overhung_hole",
-        "lip ten seconds wait fell in",
+        "lip ten seconds wait fell in edge of hole hanging dropped tap",
     ),
 )

@@ -1,5 +1,6 @@
 """One thing that can have happened."""
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -38,6 +39,41 @@ class Incident:
         return found
 
     def matches(self, words: Sequence[str]) -> bool:
-        """Tell whether every word stands in the name, title, rule, theme or keywords, case aside."""
-        text = f"{self.name} {self.title} {self.rule} {self.theme} {self.keywords}".lower()
-        return all(word.lower() in text for word in words)
+        """Tell whether every word looked for begins a word of the name, title, Rule, theme or keywords.
+
+        Case, the ending of the word looked for, and little words do not count: "raked the sand" finds
+        "rake sand". A word is not found inside another: "pin" does not find "dropping".
+        """
+        known = _words(f"{self.name} {self.title} rule {self.rule} {self.theme} {self.keywords}")
+        known += self.name.split("_")
+        wanted = [_ENDING.sub("", word) for word in _words(" ".join(words)) if word not in _LITTLE_WORDS]
+        return all(any(word.startswith(stem) for word in known) for stem in wanted)
+
+
+_ENDING = re.compile(r"(?<=[a-z]{3})(ing|ed|s)$")
+_LITTLE_WORDS = frozenset(
+    (
+        "a",
+        "an",
+        "and",
+        "at",
+        "by",
+        "for",
+        "from",
+        "had",
+        "has",
+        "in",
+        "is",
+        "of",
+        "on",
+        "or",
+        "the",
+        "to",
+        "was",
+        "with",
+    )
+)
+
+
+def _words(text: str) -> list[str]:
+    return re.findall(r"[a-z0-9][a-z0-9_.()]*", text.lower())

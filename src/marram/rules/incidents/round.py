@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.3a",
         THEME,
         "book.rule_05_start_and_pace:started_off_time",
-        "late early tee time five minutes",
+        "late early tee time five minutes arrived missed start not ready traffic",
     ),
     Incident(
         "unreasonable_delay",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.6a",
         THEME,
         "book.rule_05_start_and_pace:unreasonable_delay",
-        "slow play pace waiting",
+        "slow play pace waiting held up bad time warned",
     ),
     Incident(
         "stroke_took_long",
@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.6b(1)",
         THEME,
         "book.rule_05_start_and_pace:stroke_took_long",
-        "pace of play timing seconds slow",
+        "pace of play timing seconds slow bad time clock stopwatch",
     ),
     Incident(
         "left_the_group",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.4",
         THEME,
         "book.rule_05_start_and_pace:left_the_group",
-        "grouping changed alone",
+        "grouping changed alone three-ball joined other group",
     ),
     Incident(
         "practised_before_round",
@@ -43,7 +43,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.2",
         THEME,
         "book.rule_05_practice:practised_before_round",
-        "practice putting green tested",
+        "practice putting green tested warm up chipped rolled ball morning",
     ),
     Incident(
         "practised_during_round",
@@ -51,7 +51,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.5",
         THEME,
         "book.rule_05_practice:practised_during_round",
-        "practice ball chip putt",
+        "practice ball chip putt hit another replayed again chipped waiting range",
     ),
     Incident(
         "stopped_play",
@@ -59,7 +59,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7a",
         THEME,
         "book.rule_05_suspension:stopped_play",
-        "lightning thunder rain shelter injury",
+        "lightning thunder rain shelter injury walked in off quit storm ill",
     ),
     Incident(
         "played_after_suspension",
@@ -67,7 +67,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7b",
         THEME,
         "book.rule_05_suspension:played_after_suspension",
-        "siren danger lightning darkness horn",
+        "siren danger lightning darkness horn suspended hooter",
     ),
     Incident(
         "resumed_off_time",
@@ -91,7 +91,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2b",
         THEME,
         "book.rule_03_matches:concession",
-        "gimme given picked up",
+        "gimme given picked up conceded that's good pick it claimed",
     ),
     Incident(
         "strokes_told",
@@ -99,7 +99,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2d(1)",
         THEME,
         "book.rule_03_matches:strokes_told",
-        "how many match play information",
+        "how many match play information lie asked score count",
     ),
     Incident(
         "penalty_told",
@@ -107,7 +107,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2d(2)",
         THEME,
         "book.rule_03_matches:penalty_told",
-        "match play information",
+        "match play information hid silent",
     ),
     Incident(
         "match_score_wrong",
@@ -139,7 +139,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3c",
         THEME,
         "book.rule_03_scorecard:did_not_hole_out",
-        "picked up",
+        "picked up gimme tapped in conceded stroke play short putt",
     ),
     Incident(
         "hole_score_wrong",
@@ -147,7 +147,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b(3)",
         THEME,
         "book.rule_03_scorecard:hole_score_wrong",
-        "scorecard lower higher",
+        "scorecard lower higher signed wrong score too low forgot stroke penalty left out",
     ),
     Incident(
         "scorecard_fault",
@@ -155,7 +155,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b(2)",
         THEME,
         "book.rule_03_scorecard:scorecard_fault",
-        "signature marker total points",
+        "signature marker total points card signed unsigned not attested certify electronic late wrong addition",
     ),
     Incident(
         "marker_changed_or_missing",
@@ -179,7 +179,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.2",
         THEME,
         "book.rule_01_playing_by_the_rules:conduct",
-        "code of conduct club thrown abuse language cheating",
+        "code of conduct club thrown abuse language cheating threw throw swore temper damage green "
+        "etiquette cheated",
     ),
     Incident(
         "ignored_a_rule",
@@ -187,7 +188,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.3b(1)",
         THEME,
         "book.rule_01_playing_by_the_rules:ignored_a_rule",
-        "waive gimme cheating",
+        "waive gimme cheating agreed cheated gimmes mulligan",
     ),
     Incident(
         "other_person_acted",
@@ -195,7 +196,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.3c(1)",
         THEME,
         "book.rule_01_playing_by_the_rules:other_person_acted",
-        "spectator friend moved improved",
+        "spectator friend moved improved caddie gallery helped asked",
     ),
     Incident(
         "estimate_wrong",

@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.2",
         THEME,
         "book.rule_07_identifying:identifying_ball",
-        "mark brand number identical tree",
+        "mark brand number identical tree two balls same unmarked",
     ),
     Incident(
         "ball_lifted_to_identify",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.3",
         THEME,
         "book.rule_07_identifying:ball_lifted_to_identify",
-        "marked cleaned rotated announce",
+        "marked cleaned rotated announce picked up check own ball",
     ),
     Incident(
         "ball_moved_in_search",
@@ -43,6 +43,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.4",
         THEME,
         "book.rule_07_search:ball_moved_in_search",
-        "kicked trod rough search buried",
+        "kicked trod rough search buried stepped on ball looking leaves trampled found",
     ),
 )

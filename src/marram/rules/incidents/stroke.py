@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1a",
         THEME,
         "book.rule_10_making_a_stroke:ball_struck",
-        "double hit scrape scoop push spoon back of clubhead fairly struck",
+        "double hit scrape scoop push spoon back of clubhead fairly struck twice billiard snooker "
+        "pool cue backhanded left-handed shaft grip end whiff",
     ),
     Incident(
         "club_anchored",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1b",
         THEME,
         "book.rule_10_making_a_stroke:club_anchored",
-        "anchoring long putter belly putter anchor point",
+        "anchoring long putter belly putter anchor point broomhandle chest forearm",
     ),
     Incident(
         "stood_across_line",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1c",
         THEME,
         "book.rule_10_making_a_stroke:stood_across_line",
-        "croquet style straddle astride",
+        "croquet style straddle astride between legs",
     ),
     Incident(
         "moving_ball_played",
@@ -35,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1d",
         THEME,
         "book.rule_10_making_a_stroke:moving_ball_played",
-        "rolling falling off tee water wobbling oscillating",
+        "rolling falling off tee water wobbling oscillating hit putted moving",
     ),
     Incident(
         "advice_exchanged",
@@ -43,7 +44,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2a",
         THEME,
         "book.rule_10_advice:advice_exchanged",
-        "which club information distance touched bag partner team spectator",
+        "which club information distance touched bag partner team spectator what did you hit told tip "
+        "coaching asked yardage",
     ),
     Incident(
         "line_of_play_shown",
@@ -51,7 +53,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(1)",
         THEME,
         "book.rule_10_other_help:line_of_play_shown",
-        "show line putt touch green object towel bag blind shot",
+        "show line putt touch green object towel bag blind shot caddie pointed flag touched",
     ),
     Incident(
         "object_set_down_for_aim",
@@ -59,7 +61,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(3)",
         THEME,
         "book.rule_10_other_help:object_set_down",
-        "alignment rod club on ground self-standing putter ball-marker line",
+        "alignment rod club on ground self-standing putter ball-marker line aiming laid feet stick",
     ),
     Incident(
         "caddie_behind_ball",
@@ -67,7 +69,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(4)",
         THEME,
         "book.rule_10_other_help:caddie_behind_ball",
-        "restricted area alignment lining up stance back away",
+        "restricted area alignment lining up stance back away lined stood behind",
     ),
     Incident(
         "helped_in_stroke",
@@ -75,7 +77,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(5)",
         THEME,
         "book.rule_10_other_help:helped_in_stroke",
-        "umbrella physical help shade sun rain wind distraction",
+        "umbrella physical help shade sun rain wind distraction held branch",
     ),
     Incident(
         "second_caddie",
@@ -83,7 +85,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3a(1)",
         THEME,
         "book.rule_10_caddies:second_caddie",
-        "two caddies change caddie walking along",
+        "two caddies change caddie walking along changed swapped bag carrier parent",
     ),
     Incident(
         "shared_caddie_in_breach",
@@ -99,6 +101,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3b",
         THEME,
         "book.rule_10_caddies:caddie_acted",
-        "caddie lift mark replace drop concede authorised rake clean",
+        "caddie lift mark replace drop concede authorised rake clean picked up marked dropped raked",
     ),
 )

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.1b",
         THEME,
         "book.rule_06_teeing_area:began_outside_teeing_area",
-        "in front of tee-markers wrong tee",
+        "in front of tee-markers wrong tee ahead markers teed up tees colour",
     ),
     Incident(
         "fell_off_tee",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(5)",
         THEME,
         "book.rule_06_teeing_area:fell_off_tee",
-        "before stroke practice swing",
+        "before stroke practice swing knocked address addressed wind toppled",
     ),
     Incident(
         "ball_in_play_in_teeing_area",
@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(6)",
         THEME,
         "book.rule_06_teeing_area:ball_in_play_in_teeing_area",
-        "missed air shot topped",
+        "missed air shot topped whiff airswing swing fresh",
     ),
     Incident(
         "tee_marker_moved",
@@ -51,6 +51,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(2)",
         THEME,
         "book.rule_06_teeing_area:teed_wrongly",
-        "non-conforming tee",
+        "non-conforming tee peg height",
     ),
 )

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3b",
         THEME,
         "book.rule_06_substituted_ball:another_ball_put_in_play",
-        "substituted substitution changed ball new ball putting ball",
+        "substituted substitution changed ball new ball putting ball swapped",
     ),
     Incident(
         "original_found_after_substitution",
@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3c(1)",
         THEME,
         "book.rule_06_wrong_ball:wrong_ball_played",
-        "wrong ball stray another player's exchanged",
+        "wrong ball stray another player's exchanged switched mixed up whiff provisional",
     ),
     Incident(
         "balls_found_exchanged",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3a",
         THEME,
         "book.rule_06_wrong_ball:balls_found_exchanged",
-        "exchanged swapped identical unknown where",
+        "exchanged swapped identical unknown where switched balls mixed up",
     ),
     Incident(
         "ball_played_by_another_player",
@@ -51,7 +51,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.4",
         THEME,
         "book.rule_06_order_of_play:played_out_of_turn",
-        "order of play ready golf cancel stroke recall honour",
+        "order of play ready golf cancel stroke recall honour wrong",
     ),
     Incident(
         "whose_turn",
@@ -75,6 +75,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.5",
         THEME,
         "book.rule_06_order_of_play:played_on_after_hole",
-        "did not know completed practice continued",
+        "did not know completed practice continued putted out after conceded",
     ),
 )

@@ -1,0 +1,92 @@
+"""An official finds an incident by the words people use on the course.
+
+The words are those of rules columns, quizzes of unions and clubs, and everyday talk (common practice).
+"""
+
+import pytest
+
+from marram.rules.incidents import INCIDENTS
+
+EVERYDAY = {
+    "double hit": "ball_struck_unfairly",
+    "snooker": "ball_struck_unfairly",
+    "broomhandle": "club_anchored",
+    "between legs": "stood_across_line",
+    "what club did you hit": "advice_exchanged",
+    "caddie lined up": "caddie_behind_ball",
+    "held the umbrella": "helped_in_stroke",
+    "gimme": "did_not_hole_out",
+    "gimmes": "ignored_a_rule",
+    "pick it up": "concession",
+    "scorecard signed": "scorecard_fault",
+    "signed wrong": "hole_score_wrong",
+    "threw club": "conduct",
+    "15 clubs": "too_many_clubs",
+    "club snapped": "club_damaged",
+    "DMD": "equipment_used",
+    "slope laser": "equipment_used",
+    "headphones": "equipment_used",
+    "warm up": "practised_before_round",
+    "hit another ball": "practised_during_round",
+    "bad time": "stroke_took_long",
+    "siren": "played_after_suspension",
+    "airswing": "ball_in_play_in_teeing_area",
+    "whiff": "ball_in_play_in_teeing_area",
+    "knocked off the tee": "fell_off_tee",
+    "wrong tees": "began_outside_teeing_area",
+    "switched balls": "balls_found_exchanged",
+    "stepped on ball": "ball_moved_by_player",
+    "kicked the ball": "ball_moved_in_search",
+    "buggy": "ball_moved_by_player",
+    "dog": "ball_moved_by_outside_influence",
+    "mower": "ball_moved_by_outside_influence",
+    "rolled back": "ball_moved_by_natural_forces",
+    "hit own bag": "deflected_off_green",
+    "hit himself": "deflected_off_green",
+    "swatted": "deliberately_deflected",
+    "raked": "sand_touched",
+    "hit sand in temper": "sand_touched",
+    "apple": "thing_removed_from_bunker",
+    "leaves in bunker": "thing_removed_from_bunker",
+    "spike marks": "green_repaired",
+    "plugmark": "green_repaired",
+    "pin": "ball_hit_flagstick",
+    "jammed": "ball_against_flagstick",
+    "lip": "ball_overhung_hole",
+    "improved lie": "ground_altered",
+    "broke branch": "fixed_object_moved",
+    "kneel": "object_put_in_position",
+    "plugged": "embedded_ball",
+    "9.4": "ball_moved_by_player",
+    "Rule 13.1c": "green_repaired",
+}
+
+
+def found(words: str) -> list[str]:
+    return [one.name for one in INCIDENTS if one.matches(words.split())]
+
+
+@pytest.mark.parametrize(("words", "name"), EVERYDAY.items(), ids=EVERYDAY)
+def test_everyday_words_find_the_incident(words: str, name: str) -> None:
+    """The words an official hears lead to the incident, among fewer than a dozen."""
+    names = [one for one in found(words) if not one.startswith("teaching_")]
+    assert name in names
+    assert len(names) < 12
+
+
+@pytest.mark.parametrize(
+    ("words", "not_found"), [("pin", "ball_dropped"), ("aim", "ruling_requested_in_match")]
+)
+def test_a_word_is_not_found_inside_another(words: str, not_found: str) -> None:
+    """Letters in the middle of a word lead nobody to an incident that has nothing to do with it."""
+    assert not_found not in found(words)
+
+
+def test_endings_and_little_words_do_not_count() -> None:
+    """How a word is bent, and the articles around it, change nothing."""
+    assert found("raked the bunker") == found("rake bunker") == found("raking in a bunker") != []
+
+
+def test_a_word_nobody_uses_finds_nothing() -> None:
+    """Every word has to be found."""
+    assert found("zzz") == found("rake zzz") == []
