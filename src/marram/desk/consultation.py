@@ -7,7 +7,7 @@ from typing import Any
 from marram.course.model import Course, Hole
 from marram.desk.case_address import CaseAddress
 from marram.desk.place import chosen_hole, to_plane
-from marram.relief.place_facts import PlaceFacts, place_facts
+from marram.relief.place_facts import TAP_ACCURACY, PlaceFacts, place_facts
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import date_of_play, form_of_play
 from marram.rules.ruling import Result
@@ -53,7 +53,8 @@ def consult(course: Course, case: CaseAddress) -> Consultation:
     hole = chosen_hole(course, case)
     place = None
     if hole is not None and "ball" in case.places:
-        place = place_facts(course, hole, to_plane(course, case.places["ball"]))
+        accuracy = case.accuracy.get("ball", TAP_ACCURACY)
+        place = place_facts(course, hole, to_plane(course, case.places["ball"]), accuracy=accuracy)
     mapped = place.facts if place else {}
     known: dict[str, Any] = {**mapped, **case.conditions.facts(), **case.facts}
     from_map = frozenset(mapped.keys() - case.facts.keys())

@@ -4,9 +4,15 @@ from collections.abc import Sequence
 from typing import Any
 
 from marram.course.model import Course, Hole
-from marram.desk.case_address import PLACE_WORDS, CaseAddress
+from marram.desk.address_places import PLACE_WORDS
+from marram.desk.case_address import CaseAddress
 from marram.desk.map_drawing import in_degrees, rounded
 from marram.desk.relief_view import OptionView
+
+
+def again(case: CaseAddress, options: Sequence[OptionView]) -> tuple[str, ...]:
+    """Return the roles of places that can be shown anew beside relief options: all shown but the ball's."""
+    return tuple(role for role in case.places if role != "ball") if options else ()
 
 
 def map_state(
@@ -30,8 +36,7 @@ def map_state(
     """
     picks = {
         role: {"url": case.pick_url("/case", role), "words": PLACE_WORDS[role]}
-        for view in options
-        for role in view.picks
+        for role in dict.fromkeys((*again(case, options), *(pick for view in options for pick in view.picks)))
     }
     if pick:
         picks[pick] = {"url": pick_url, "words": PLACE_WORDS[pick]}
@@ -40,7 +45,13 @@ def map_state(
         "hole": hole.number if hole else None,
         "frame": rounded(in_degrees(course, frame.envelope)["coordinates"]) if frame else None,
         "marks": [
-            {"role": role, "at": list(at), "words": PLACE_WORDS[role]} for role, at in case.places.items()
+            {
+                "role": role,
+                "at": list(at),
+                "words": PLACE_WORDS[role],
+                "accuracy": case.accuracy.get(role),
+            }
+            for role, at in case.places.items()
         ],
         "pick": pick,
         "overview": hole is None,

@@ -3,7 +3,8 @@
 from shapely import Point
 
 from marram.course.model import Course, Hole
-from marram.desk.case_address import CaseAddress, Degrees
+from marram.desk.address_places import Degrees
+from marram.desk.case_address import CaseAddress
 from marram.relief.place_facts import XY
 
 

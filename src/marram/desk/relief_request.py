@@ -7,6 +7,7 @@ from shapely import Point
 from shapely.ops import nearest_points
 
 from marram.course.model import Course, Feature, Kind
+from marram.desk.address_places import PLACE_WORDS
 from marram.desk.consultation import Consultation
 from marram.desk.place import to_plane
 from marram.relief import Answer, relief_areas
@@ -28,6 +29,7 @@ SNAP = 25.0
 WORTH_SAYING = 0.5
 """Metres: a move farther than this is said (a choice of ours)."""
 
+TEE_MARKERS = {"left_marker", "right_marker"}
 FROM_CROSSING = frozenset({Reference.CROSSING_POINT, Reference.LINE_THROUGH_CROSSING_POINT})
 FROM_BALL = frozenset({Reference.BALL, Reference.LINE_THROUGH_BALL, Reference.TWO_POINTS})
 FROM_CONDITION = frozenset({ReliefKind.FREE, ReliefKind.MAXIMUM_AVAILABLE})
@@ -72,6 +74,11 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
         around = [one for one in areas if one.geometry.distance(Point(places["ball"])) <= BALL_RADIUS]
         places["entry"], said = _onto_edge(around or areas, places["entry"])
         notes += said
+    notes += [
+        f"The phone knew {PLACE_WORDS[role]} to about {metres:g} m: measure on the ground."
+        for role, metres in found.case.accuracy.items()
+        if role in places and metres > WORTH_SAYING
+    ]
     condition, choices = _condition(course, found) if option.kind in FROM_CONDITION else (None, ())
     if condition:
         notes.append(f"Relief from: {condition_words(condition)}.")
@@ -87,6 +94,7 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
         condition=condition,
         zone=_zone(course, places["ball"]),
         provisional_xy=places.get("provisional"),
+        tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
         last_outside_xy=places.get("outside"),
         estimated_xy=places.get("estimated"),
     )

@@ -9,10 +9,10 @@ from shapely import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature
-from marram.desk.case_address import PLACE_WORDS
+from marram.desk.address_places import PLACE_WORDS
 from marram.desk.consultation import Consultation
 from marram.desk.map_drawing import in_degrees
-from marram.desk.relief_request import Asked, ask_relief
+from marram.desk.relief_request import TEE_MARKERS, Asked, ask_relief
 from marram.errors import MarramError
 from marram.relief import svg
 from marram.relief.arcs import arc_points
@@ -26,6 +26,8 @@ from marram.rules.ruling import Ruling
 from marram.words.options import OptionWords, option_words
 
 LETTERS = "ABCDEFGHIJ"
+TEE_GUESSED = "relief.mapped_tee_shown"
+"""What the relief layer says where it drew the mapped tee because it knows no tee-markers."""
 
 
 @dataclass(frozen=True)
@@ -87,11 +89,12 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     plain = tuple(OptionView(letter, one) for letter, one in zip(LETTERS, words, strict=False))
     if found.hole is None or "ball" not in found.case.places:
         return plain
+    to_show = tuple(sorted(TEE_MARKERS - found.case.places.keys()))
     views = []
     for view, option in zip(plain, found.result.relief, strict=False):
         try:
             asked = ask_relief(course, found, option)
-            views.append(_view(course, view, asked))
+            views.append(_view(course, view, asked, to_show))
         except MarramError as error:
             views.append(replace(view, messages=(f"Not drawn: {error}",)))
         except Exception:
@@ -101,20 +104,26 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     return tuple(views)
 
 
-def _view(course: Course, view: OptionView, asked: Asked) -> OptionView:
+def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ...]) -> OptionView:
+    """Return an option with what the relief layer answered; ``to_show`` are the tee-markers not shown yet."""
     answer = asked.answer
     if isinstance(answer, NoRelief):
         return replace(view, messages=(NO_RELIEF[answer.why], *asked.notes), conditions=asked.choices)
     if isinstance(answer, NeedsPlace):
         return replace(
             view,
-            picks=tuple(PICKED[need] for need in answer.needs if need in PICKED),
+            picks=(
+                *(PICKED[need] for need in answer.needs if need in PICKED),
+                *(to_show if Place.TEE_MARKERS in answer.needs else ()),
+            ),
             conditions=asked.choices,
             needs_handedness=Place.HANDEDNESS in answer.needs,
             messages=(*(MISSING[need] for need in answer.needs if need in MISSING), *asked.notes),
         )
     if isinstance(answer, Drawn):
-        return _drawn(course, view, answer, asked)
+        drawn = _drawn(course, view, answer, asked)
+        guessed = any(TEE_GUESSED in area.assumed for area in answer.areas)
+        return replace(drawn, picks=to_show) if guessed else drawn
     return replace(view, picks=(answer,), messages=asked.notes)
 
 

@@ -18,6 +18,7 @@ from marram.desk.case_address import CaseAddress, read_address
 from marram.desk.conditions import COOKIE
 from marram.desk.event import Event
 from marram.desk.map_drawing import course_drawing
+from marram.desk.situation import choosing, other_incidents
 from marram.relief.place_facts import PlaceFacts
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
@@ -103,6 +104,8 @@ def show(
             "map_state": map_state,
             "hints": hints(case, context.get("place")),
             "status": status,
+            "others": other_incidents(case) if case else (),
+            "choosing": choosing,
             **context,
         },
         status_code=status,

@@ -83,15 +83,21 @@ class PlaceFacts:
         return self.metres / YARD
 
 
-def place_facts(course: Course, hole: Hole, xy: XY) -> PlaceFacts:
+def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACCURACY) -> PlaceFacts:
     """Return what the map knows of a ball at ``xy`` when ``hole`` is played.
 
     Where the map is in doubt it hands over no fact: the official is asked, and told what to look at.
 
+    Args:
+        course: the map.
+        hole: the hole being played.
+        xy: the middle of the ball, in local metres.
+        accuracy: how far off the place may be, in metres; what could change within it is in doubt.
+
     Raises:
-        BadPlace: the place is nowhere near the course.
+        BadPlace: the place is nowhere near the course, or the accuracy is none.
     """
-    reading = area_at(course, *xy, hole.number, accuracy=TAP_ACCURACY)
+    reading = area_at(course, *xy, hole.number, accuracy=accuracy)
     area = Area(reading.area.value) if reading.area else None
     metres = hole.location.distance(Point(xy))
     doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]

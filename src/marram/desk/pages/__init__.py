@@ -2,15 +2,17 @@
 
 from fastapi import APIRouter
 
-from marram.desk.pages import api, ball, case, settings, start, what
+from marram.desk.pages import api, ball, case, settings, situation_api, start, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
     ball.router,
     what.router,
     case.router,
+    together.router,
     settings.router,
     api.router,
+    situation_api.router,
 )
 """Every router of the desk."""
 

@@ -104,8 +104,8 @@ def rule(request: Request) -> dict[str, Any]:
     return {
         "marram": VERSION,
         "what": case.what,
-        "conditions": _conditions(case.conditions),
-        "known": {name: _token(name, answer) for name, answer in found.known.items()},
+        "conditions": conditions_told(case.conditions),
+        "known": {name: token(name, answer) for name, answer in found.known.items()},
         "from_map": sorted(found.from_map),
         "decided_by": found.judge,
         "result": asdict(found.sheet),
@@ -124,10 +124,12 @@ def relief(request: Request) -> dict[str, Any]:
     }
 
 
-def _token(name: str, answer: Any) -> str:
+def token(name: str, answer: Any) -> str:
+    """Return an answer as an address writes it."""
     fact = fact_named(name)
     return fact.token(fact.parse(answer))
 
 
-def _conditions(conditions: Conditions) -> dict[str, Any]:
+def conditions_told(conditions: Conditions) -> dict[str, Any]:
+    """Return the conditions as an answer tells them."""
     return dict(conditions.pairs()) | {"edition": conditions.edition}

@@ -5,6 +5,7 @@ from fastapi.responses import HTMLResponse
 
 from marram.desk.consultation import consult
 from marram.desk.map_state import map_state
+from marram.desk.situation import last_places
 from marram.desk.workplace import show, workplace
 
 router = APIRouter()
@@ -27,5 +28,6 @@ def ball(request: Request) -> HTMLResponse:
         title="Where does the ball lie?",
         hole=found.hole,
         place=found.place,
+        same_place=last_places(case),
         next_path="/case" if case.what else "/what",
     )

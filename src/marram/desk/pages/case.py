@@ -3,9 +3,13 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.address_places import PLACE_WORDS
+from marram.desk.case_address import BETWEEN
 from marram.desk.consultation import Consultation, consult
+from marram.desk.map_state import again as shown_again
 from marram.desk.map_state import map_state
 from marram.desk.relief_view import relief_views
+from marram.desk.situation import next_incident, together
 from marram.desk.workplace import Workplace, show, workplace
 from marram.rules.engine.request import fact_named
 from marram.words.questions import question_words
@@ -20,6 +24,8 @@ def case_page(request: Request) -> Response:
     case = desk.read(request)
     if not case.what:
         return RedirectResponse(case.url("/what"), 303)
+    if case.ask in BETWEEN:
+        return RedirectResponse(together(case).url("/together"), 303)
     found = consult(desk.course, case)
     assert found.sheet is not None
     if case.ask:
@@ -66,6 +72,9 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         title=sheet.headline,
         sheet=sheet,
         options=options,
+        again=[(role, PLACE_WORDS[role]) for role in shown_again(case, options)],
+        next_url=next_incident(case),
+        together_url=together(case).url("/together", ask=None) if case.kept else None,
         judge=found.judge,
         hole=found.hole,
         place=found.place,

@@ -42,7 +42,10 @@ export function startMap() {
     frame(state);
     course.choose(state.hole);
     marks.clearLayers();
-    for (const mark of state.marks) marks.addLayer(markFor(mark));
+    for (const mark of state.marks) {
+      if (mark.accuracy) marks.addLayer(L.circle(mark.at, { radius: mark.accuracy, interactive: false, className: "accuracy" }));
+      marks.addLayer(markFor(mark));
+    }
     relief.show(state.options);
     for (const button of document.querySelectorAll("[data-pick]")) {
       button.addEventListener("click", () => picker.start(button.dataset.pick));
@@ -78,7 +81,7 @@ export function startMap() {
 }
 
 function markFor(mark) {
-  const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S" };
+  const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S", left_marker: "T", right_marker: "T" };
   const icon = L.divIcon({
     className: `mark-${mark.role}`,
     html: `<span>${letters[mark.role] ?? ""}</span>`,

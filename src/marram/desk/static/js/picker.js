@@ -1,12 +1,16 @@
 // Picking a place: a tap, the cross in the middle of the map (for keyboards and for precision), or the phone.
 
 const htmx = window.htmx;
+const L = window.L;
+const UNMOVED = 0.3; // metres: as exactly as a place is tapped
 
 export class Picker {
   constructor(map) {
     this.map = map;
     this.state = null;
     this.role = null;
+    this.phoneAt = null; // where the phone said it is, with its accuracy
+    this.circle = null;
     this.bounds = null; // of the course, once it is drawn
     this.tools = document.getElementById("map-tools");
     this.words = document.getElementById("pick-words");
@@ -16,13 +20,15 @@ export class Picker {
     // Whoever moves the map by keyboard or finger aims with the cross.
     map.on("dragstart keydown", () => (this.cross.hidden = this.role === null));
     map.on("click", (event) => this.picked(event.latlng));
-    document.getElementById("at-cross").addEventListener("click", () => this.picked(map.getCenter()));
+    document.getElementById("at-cross").addEventListener("click", () => this.atCross());
     this.cancel.addEventListener("click", () => this.start(null));
     this.phone.addEventListener("click", () => this.fromPhone());
   }
 
   offer(state) {
     this.state = state;
+    this.phoneAt = null;
+    this.circle?.remove();
     this.start(state.pick);
   }
 
@@ -44,9 +50,18 @@ export class Picker {
     }
   }
 
-  picked(place) {
+  // Left where the phone put it, the cross is only as good as the phone; moved onto what is drawn, it is a tap.
+  atCross() {
+    const centre = this.map.getCenter();
+    if (this.phoneAt && this.map.distance(centre, this.phoneAt.at) <= UNMOVED) {
+      this.picked(L.latLng(this.phoneAt.at), this.phoneAt.accuracy);
+    } else this.picked(centre);
+  }
+
+  picked(place, accuracy = null) {
     if (this.role === null) return;
-    const at = `${place.lat.toFixed(7)},${place.lng.toFixed(7)}`;
+    const uncertainty = accuracy === null ? "" : `;u=${accuracy}`;
+    const at = `${place.lat.toFixed(7)},${place.lng.toFixed(7)}${uncertainty}`;
     go(this.state.picks[this.role].url.replace("{at}", at));
   }
 
@@ -59,9 +74,12 @@ export class Picker {
           this.words.textContent = "The phone is not on this course. Tap the map instead.";
           return;
         }
+        this.phoneAt = { at: [lat, lng], accuracy: Math.ceil(accuracy * 10) / 10 };
+        this.circle?.remove();
+        this.circle = L.circle([lat, lng], { radius: accuracy, interactive: false, className: "accuracy" }).addTo(this.map);
         this.map.setView([lat, lng], 19.5, { animate: false });
         this.cross.hidden = document.getElementById("at-cross").hidden = false;
-        this.words.textContent = `The phone is here, to about ${Math.round(accuracy)} m. Move the cross onto the ball.`;
+        this.words.textContent = `The phone is here, to about ${Math.round(accuracy)} m. Stand at the place and use the cross; or move the cross to it.`;
       },
       (error) => {
         this.words.textContent = `The phone gave no position (${error.message}). Tap the map instead.`;

@@ -1,0 +1,87 @@
+"""Places as an address writes them: ``ball=55.0012345,3.9912345``, and ``;u=6`` behind where known to 6 m only."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from math import isfinite
+
+from marram.errors import BadPlace
+
+Degrees = tuple[float, float]
+"""Latitude, longitude in degrees."""
+
+PLACE_WORDS = {
+    "ball": "where the ball lies",
+    "entry": "where the ball last crossed the edge of the penalty area",
+    "boundary": "where the ball last crossed the boundary",
+    "previous": "where the previous stroke was made",
+    "outside": "where the last stroke from outside a penalty area was made",
+    "estimated": "where the ball would have come to rest",
+    "provisional": "where the provisional ball lies",
+    "left_marker": "the left tee-marker (its outside front)",
+    "right_marker": "the right tee-marker (its outside front)",
+}
+"""The places an official can show on the map, by role."""
+
+WORST_ACCURACY = 10_000.0
+"""Metres: a position known worse than this is none (a choice of ours)."""
+
+
+@dataclass(frozen=True)
+class Places:
+    """The places an address holds.
+
+    Attributes:
+        at: the places, by role.
+        accuracy: how well a place is known, in metres, by role, where the phone said so. It is written as the
+            uncertainty of RFC 5870 is, ``;u=``, and goes when the place is shown anew.
+    """
+
+    at: dict[str, Degrees] = field(default_factory=dict)
+    accuracy: dict[str, float] = field(default_factory=dict)
+
+    def pairs(self) -> list[tuple[str, str]]:
+        """Return the places as they stand in an address."""
+        return [(role, f"{at[0]:.7f},{at[1]:.7f}{self._uncertainty(role)}") for role, at in self.at.items()]
+
+    def _uncertainty(self, role: str) -> str:
+        return f";u={self.accuracy[role]:g}" if role in self.accuracy else ""
+
+
+def read_places(given: Mapping[str, str], faults: list[str]) -> Places:
+    """Read the places among the pairs of an address; what is wrong with one is added to ``faults``."""
+    places = Places()
+    for role in PLACE_WORDS:
+        if given.get(role):
+            try:
+                at, accuracy = _place(role, given[role])
+            except BadPlace as error:
+                faults.extend(error.faults)
+                continue
+            places.at[role] = at
+            if accuracy is not None:
+                places.accuracy[role] = accuracy
+    return places
+
+
+def _place(role: str, text: str) -> tuple[Degrees, float | None]:
+    place, _, uncertainty = text.partition(";")
+    try:
+        latitude, longitude = (float(part) for part in place.split(","))
+    except ValueError:
+        latitude = longitude = float("nan")
+    if not (-90 <= latitude <= 90 and -180 <= longitude <= 180):
+        raise BadPlace(
+            f"{role}: {text!r} is not a place. Write latitude,longitude in degrees, e.g. 55.0012345,3.9912345."
+        )
+    if not uncertainty:
+        return (latitude, longitude), None
+    try:
+        accuracy = float(uncertainty.removeprefix("u="))
+    except ValueError:
+        accuracy = float("nan")
+    if not (uncertainty.startswith("u=") and isfinite(accuracy) and 0 <= accuracy <= WORST_ACCURACY):
+        raise BadPlace(
+            f"{role}: {uncertainty!r} does not say how well the place is known. Write metres, 0 to "
+            f"{WORST_ACCURACY:g}, as in 55.0012345,3.9912345;u=6."
+        )
+    return (latitude, longitude), accuracy
