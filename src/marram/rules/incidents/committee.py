@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "20.1c(3)",
         THEME,
         "book.rule_20_two_balls:two_balls",
-        "uncertain second ball which counts",
+        "uncertain second ball which counts alternate in doubt",
     ),
     Incident(
         "ruling_requested_in_match",

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "25.2",
         THEME,
         "book.rule_25_disability:blind_player",
-        "aide coach vision",
+        "aide coach vision blind golfer",
     ),
     Incident(
         "amputee_player",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "25.3",
         THEME,
         "book.rule_25_disability:amputee_player",
-        "prosthesis anchoring",
+        "prosthesis anchoring one arm leg golfer",
     ),
     Incident(
         "mobility_device",

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.3",
         THEME,
         "book.rule_14_dropping:ball_dropped",
-        "drop knee height relief area rolled out again deflected stopped placed",
+        "drop knee height relief area rolled out again deflected stopped placed twice dropping it again",
     ),
     Incident(
         "dropped_ball_played",

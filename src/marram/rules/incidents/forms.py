@@ -83,7 +83,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.2a",
         THEME,
         "book.rule_23_four_ball:four_ball_hole",
-        "better ball partner picked up",
+        "better ball partner picked up best ball",
     ),
     Incident(
         "four_ball_penalty",

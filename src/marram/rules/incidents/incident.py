@@ -44,10 +44,15 @@ class Incident:
         Case, the ending of the word looked for, and little words do not count: "raked the sand" finds
         "rake sand". A word is not found inside another: "pin" does not find "dropping".
         """
-        known = _words(f"{self.name} {self.title} rule {self.rule} {self.theme} {self.keywords}")
+        known = _words(f"{self.name} {self.title} {self.rule} {self.theme} {self.keywords}")
         known += self.name.split("_")
         wanted = [_ENDING.sub("", word) for word in _words(" ".join(words)) if word not in _LITTLE_WORDS]
-        return all(any(word.startswith(stem) for word in known) for stem in wanted)
+        return all(any(_begins(word, stem) for word in known) for stem in wanted)
+
+
+def _begins(word: str, stem: str) -> bool:
+    """Tell whether a known word begins with the stem; one as short as "OB" has to be the word itself."""
+    return word.startswith(stem) if len(stem) > 2 else word == stem
 
 
 _ENDING = re.compile(r"(?<=[a-z]{3})(ing|ed|s)$")
@@ -67,6 +72,8 @@ _LITTLE_WORDS = frozenset(
         "of",
         "on",
         "or",
+        "rule",
+        "rules",
         "the",
         "to",
         "was",

@@ -27,6 +27,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.2b",
         THEME,
         "book.rule_14_replaced_ball:ball_put_back",
-        "replaced caddie dropped instead marker left in place wrong spot",
+        "replaced caddie dropped instead marker left in place wrong spot coin ball-mark",
     ),
 )

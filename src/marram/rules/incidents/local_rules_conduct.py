@@ -51,7 +51,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "G-6",
         THEME,
         "local_rules.area_g:rode_during_round",
-        "cart buggy motorized transportation shuttle",
+        "cart buggy motorized transportation shuttle buggy ban ride",
     ),
     Incident(
         "shoes_worn",
@@ -67,7 +67,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "H-1",
         THEME,
         "local_rules.area_h:caddie_against_local_rule",
-        "parent junior caddie forbidden required",
+        "parent junior caddie forbidden required caddy no caddies",
     ),
     Incident(
         "water_swept_from_green",

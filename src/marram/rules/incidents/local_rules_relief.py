@@ -59,7 +59,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "F-23",
         THEME,
         "local_rules.area_f_obstructions:temporary_immovable_obstruction",
-        "TIO grandstand tower scoreboard line of sight",
+        "TIO grandstand tower scoreboard line of sight TV camera grandstand",
     ),
     Incident(
         "turf_seam",

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.1",
         THEME,
         "book.rule_15_loose_impediments:natural_thing_removed",
-        "leaf stone twig loose impediment sand soil dew ball moved",
+        "leaf stone twig loose impediment sand soil dew ball moved goose droppings ant hill snow ice",
     ),
     Incident(
         "artificial_thing_removed",

@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.3a",
         THEME,
         "book.rule_18_provisional:another_ball_played",
-        "announce provisional reload second ball",
+        "announce provisional reload second ball mulligan breakfast tee it up again",
     ),
     Incident(
         "provisional_ball",
@@ -83,7 +83,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.1",
         THEME,
         "book.rule_18_lost:play_again_from_previous_spot",
-        "stroke and distance any time original then found",
+        "stroke and distance any time original then found mulligan breakfast ball tee it up",
     ),
     Incident(
         "lifted_then_played_again",

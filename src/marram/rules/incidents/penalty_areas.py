@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "17.1",
         THEME,
         "book.rule_17_penalty_areas:ball_in_penalty_area",
-        "water hazard pond lake ditch stream red yellow stakes lateral drop",
+        "water hazard pond lake ditch stream red yellow stakes lateral drop dropping zone drop zone",
     ),
     Incident(
         "played_from_penalty_area",

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "16.1",
         THEME,
         "book.rule_16_conditions:abnormal_course_condition",
-        "cart path sprinkler casual water puddle rabbit hole GUR building cable immovable",
+        "cart path sprinkler casual water puddle rabbit hole GUR building cable immovable "
+        "nearest point of relief french drain burrowing animal snow ice",
     ),
     Incident(
         "dangerous_animal",
@@ -43,7 +44,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "2.4",
         THEME,
         "book.rule_16_no_play_zone:no_play_zone",
-        "environmentally sensitive area protected flowerbed nursery prohibited",
+        "environmentally sensitive area protected flowerbed nursery prohibited flower bed ESA",
     ),
     Incident(
         "back_on_the_line_drop",

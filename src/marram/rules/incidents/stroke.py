@@ -85,7 +85,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3a(1)",
         THEME,
         "book.rule_10_caddies:second_caddie",
-        "two caddies change caddie walking along changed swapped bag carrier parent",
+        "two caddies change caddie walking along changed swapped bag carrier parent caddy",
     ),
     Incident(
         "shared_caddie_in_breach",
