@@ -47,13 +47,30 @@ def test_every_action_has_a_short_form() -> None:
     ("form", "words"),
     [
         (FormOfPlay.STROKE_PLAY, "Two penalty strokes (the general penalty): play it as it lies."),
-        (FormOfPlay.MATCH_PLAY, "Loss of hole (the general penalty): play it as it lies."),
+        (FormOfPlay.MATCH_PLAY, "Loss of hole (the general penalty): the hole is over."),
         (None, "The general penalty (two strokes; in match play loss of hole): play it as it lies."),
     ],
 )
 def test_the_general_penalty_is_resolved_by_the_form_of_play(form: FormOfPlay | None, words: str) -> None:
     """Rule 1.3c(2): loss of hole in match play, two strokes in stroke play; both are said when unknown."""
     assert headline(general_penalty("12.2b(1)").play_as_it_lies(), form) == words
+
+
+def test_a_hole_lost_in_a_match_leaves_nothing_to_do_with_the_ball() -> None:
+    """Rules 1.3c(2) and 6.5: with loss of hole the hole is over; in stroke play the ball is played on."""
+    ruling = general_penalty("11.2b").replace_ball()
+    lost = sheet(ruling, form_of_play=FormOfPlay.MATCH_PLAY)
+    assert lost.headline == f"Loss of hole (the general penalty): {term(Action.HOLE_OVER, '.short')}."
+    assert term(Action.REPLACE) not in lost.steps
+    assert (lost.options, lost.if_wrong) == ((), ())
+    assert term(Action.REPLACE) in sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY).steps
+    assert term(Action.REPLACE) in sheet(ruling).steps
+
+
+def test_a_stroke_of_penalty_in_a_match_leaves_the_hole_open() -> None:
+    """Rule 1.3c(2): one penalty stroke does not end a hole in a match."""
+    ruling = penalty(1, "9.4b").replace_ball()
+    assert term(Action.REPLACE) in sheet(ruling, form_of_play=FormOfPlay.MATCH_PLAY).steps
 
 
 def test_penalties_of_others_name_them() -> None:

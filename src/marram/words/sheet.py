@@ -7,7 +7,19 @@ from typing import Any
 from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import Correction, Judgement, NeedFacts, NotCovered, Reason, Result, Ruling, Settled
+from marram.rules.ruling import (
+    Action,
+    Correction,
+    Judgement,
+    NeedFacts,
+    NotCovered,
+    Penalty,
+    PenaltyKind,
+    Reason,
+    Result,
+    Ruling,
+    Settled,
+)
 from marram.words.messages import say, term, translate
 from marram.words.options import OptionWords, option_words
 from marram.words.penalties import penalties_in_short, penalty_words
@@ -121,9 +133,11 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
     provisions = tuple(
         cited(citation) for citation in ruling.citations
     )  # first: notes mostly stand beside them
-    steps = [term(ruling.stroke)] if ruling.stroke else []
-    steps += [term(ruling.action)] if ruling.action else []
-    steps += [term(ruling.which_ball)] if ruling.which_ball else []
+    lost = _ends_the_hole(ruling.penalties, ruling.action, form)
+    if lost:
+        steps = [say("TERMS", "hole_lost")]
+    else:
+        steps = [term(one) for one in (ruling.stroke, ruling.action, ruling.which_ball) if one]
     steps += [say("NOTES", key) for key in ruling.notes]
     return Sheet(
         "ruling",
@@ -131,8 +145,8 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
         penalties=tuple(penalty_words(one, form) for one in ruling.penalties)
         or (say("TERMS", "no_penalty"),),
         steps=tuple(steps),
-        options=tuple(option_words(option) for option in ruling.relief),
-        if_wrong=tuple(_correction_words(one, form) for one in ruling.corrections),
+        options=() if lost else tuple(option_words(option) for option in ruling.relief),
+        if_wrong=() if lost else tuple(_correction_words(one, form) for one in ruling.corrections),
         cautions=tuple(say("NOTES", key) for key in ruling.cautions),
         why=why,
         provisions=provisions,
@@ -142,15 +156,29 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
 def headline(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return a ruling in one line: the penalty, then what to do."""
     short = penalties_in_short(ruling.penalties, form)
-    action = term(ruling.action, ".short") if ruling.action else ""
+    lost = _ends_the_hole(ruling.penalties, ruling.action, form)
+    action = term(Action.HOLE_OVER if lost else ruling.action, ".short") if ruling.action else ""
     return f"{short}: {action}." if action else f"{short}."
+
+
+_NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
+
+
+def _ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:
+    """Tell whether a hole lost in a match leaves nothing to do with the ball (Rules 1.3c(2) and 6.5)."""
+    lost = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
+    return (
+        form is FormOfPlay.MATCH_PLAY
+        and action not in _NO_BALL_TO_PLAY
+        and any(penalty.kind in lost for penalty in penalties)
+    )
 
 
 def _settled_words(settled: Settled, form: FormOfPlay | None) -> tuple[str, ...]:
     words = []
     if settled.penalties is not None:
         words.append(say("TERMS", "settled").format(penalties=penalties_in_short(settled.penalties, form)))
-    if settled.action is not None:
+    if settled.action is not None and not _ends_the_hole(settled.penalties or (), settled.action, form):
         words.append(term(settled.action))
     return tuple(words)
 

@@ -128,6 +128,7 @@ TERMS: dict[str, str] = {
     "penalty.and": " and ",
     # Parts of sentences
     "no_penalty": "No penalty.",
+    "hole_lost": "The hole is lost: no ball is played on, though in Four-Ball and Three-Ball the others play it out.",
     "or": " or ",
     "and": " and ",
     "not": "not {answers}",
