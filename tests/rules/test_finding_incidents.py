@@ -42,6 +42,7 @@ EVERYDAY = {
     "mower": "ball_moved_by_outside_influence",
     "rolled back": "ball_moved_by_natural_forces",
     "hit own bag": "deflected_off_green",
+    "hit my bag": "deflected_off_green",
     "hit himself": "deflected_off_green",
     "swatted": "deliberately_deflected",
     "raked": "sand_touched",
