@@ -94,7 +94,7 @@ def uncertain_whether_serious(_case: Case) -> Ruling:
     return (
         general_penalty("14.7a")
         .under("14.7b(1)")
-        .next(Action.PLAY_OTHER_BALL)
+        .next(Action.PLAY_ON)
         .note("play_out_both_balls")
         .correct("report_two_balls", Deadline.BEFORE_SCORECARD, disqualified("14.7b(2)"))
     )
