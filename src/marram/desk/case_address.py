@@ -107,7 +107,7 @@ class CaseAddress:
     def url(self, path: str, **changes: Any) -> str:
         """Return the address of ``path`` for this case with ``changes`` made."""
         changed = replace(self, **changes) if changes else self
-        return f"{path}?{urlencode(changed.pairs(), safe=',;')}"
+        return f"{path}?{urlencode(changed.pairs(), safe=',;=')}"
 
     def fresh(self) -> str:
         """Return the address of a new case under the same conditions."""
@@ -131,7 +131,7 @@ class CaseAddress:
     def pick_url(self, path: str, role: str) -> str:
         """Return the address that picking a place on the map leads to; ``{at}`` stands for the place."""
         pairs = [(key, value) for key, value in self.pairs(without=(role, "ask"))]
-        return f"{path}?{role}={{at}}&{urlencode(pairs, safe=',;')}"
+        return f"{path}?{role}={{at}}&{urlencode(pairs, safe=',;=')}"
 
 
 def _incident_pairs(one: Kept) -> list[tuple[str, str]]:
