@@ -18,7 +18,21 @@ def pages(ground: Ground) -> dict[str, str]:
     burn = f"hole=9&ball={ground.in_the_burn()}"
     case = f"{burn}&what=ball_in_penalty_area"
     done = f"{case}&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    first = (
+        "1.what=ball_lifted_by_player&1.area_of_ball=general_area&1.handled_as=lifted&1.handling_allowed=no"
+    )
+    second = "&".join(f"2.{one}" for one in done.split("&") if not one.startswith("hole"))
+    third = (
+        "3.what=ball_lifted_by_player&3.area_of_ball=general_area&3.handled_as=lifted&3.handling_allowed=no"
+    )
+    situation = f"hole=9&{first}&{second}&{third}"
     return {
+        "the next ball": f"/ball?hole=9&{first.replace('1.what', f'1.ball={ground.fairway()}&1.what')}",
+        "the phone's place": f"/ball?hole=9&ball={ground.in_the_burn(0)};u=6",
+        "the next incident": f"/case?hole=9&{first}&number=2&what=ground_altered",
+        "between incidents": f"/together?{situation}",
+        "together": f"/together?{situation}&intervening_event_1=yes&intervening_event_2=yes",
+        "together, one open": f"/together?{first}&2.what=ground_altered",
         "the course": "/",
         "a hole": "/ball?hole=9",
         "the ball placed": f"/ball?{burn}",

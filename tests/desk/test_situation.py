@@ -123,6 +123,22 @@ def test_relief_and_corrections_are_told_with_their_incident(client: TestClient)
     assert "before making a stroke" in page.text
 
 
+def test_an_earlier_incident_s_word_on_the_ball_is_not_lost(client: TestClient) -> None:
+    """A ball lifted has to go back although the later breach leaves the ball alone (Rule 9.4b, 14.2)."""
+    query = {**numbered(LIFTED, IMPROVED), "intervening_event_1": "no"}
+    page = client.get("/together", params=query)
+    told = client.get("/api/situation", params=query).json()
+
+    assert page.context["view"].headline == "Two penalty strokes (the general penalty)."
+    assert "Incident 1: replace the ball." in page.text
+    assert told["earlier_actions"] == [{"incident": 1, "words": "replace the ball"}]
+
+    other_way = client.get(
+        "/api/situation", params={**numbered(IMPROVED, LIFTED), "intervening_event_1": "no"}
+    )
+    assert other_way.json()["earlier_actions"] == []
+
+
 def test_nothing_is_combined_while_an_incident_is_open(client: TestClient) -> None:
     """An open incident leads back to its question; a total is not given."""
     page = client.get("/together", params=numbered(LIFTED, {"what": "ground_altered"}))
