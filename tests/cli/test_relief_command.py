@@ -7,9 +7,12 @@ from xml.etree import ElementTree as ET
 import pytest
 from shapely import Point
 
+from marram.cli.relief import PREMISES
 from marram.course import load
 from marram.course.model import Course, Kind
 from marram.demo import COURSE
+from marram.rules.engine.export import facts_of
+from marram.rules.engine.request import fact_named
 from tests.cli.running import marram
 
 
@@ -153,3 +156,31 @@ def test_the_drawing_is_written_as_picture_and_areas(in_water: list[str], tmp_pa
     assert int.from_bytes(header[16:20]) >= 1000
     kinds = [one["properties"].get("kind") for one in json.loads(areas.read_text())["features"]]
     assert {"stroke_and_distance", "back_on_the_line", "lateral"} <= set(kinds)
+
+
+@pytest.mark.parametrize("incident", PREMISES)
+def test_premises_are_answers_the_facts_allow(incident: str) -> None:
+    """Each premise is a fact that can matter for its incident, answered as it allows."""
+    matter = {fact.name for fact in facts_of(incident)}
+    for name, answer in PREMISES[incident].items():
+        assert name in matter
+        fact_named(name).parse(answer)
+
+
+def test_free_relief_from_a_path_is_drawn(course: Course) -> None:
+    """Rule 16.1b: one club-length from the nearest point of complete relief; it depends on the player's hand."""
+    ball = next(
+        point
+        for path in course.of(Kind.PATH)
+        for point in [path.geometry.representative_point()]
+        if all(not one.geometry.intersects(point) for one in course.of(Kind.RED_PENALTY_AREA, Kind.BUNKER))
+    )
+    arguments = ["relief", str(COURSE), "--hole", "1", "--ball", degrees(course, ball), "--edition", "2023"]
+    asked = marram(*arguments)
+    assert asked.code == 3
+    assert "--hand right or --hand left" in asked.out
+    drawn = json.loads(marram(*arguments, "--hand", "right", "--json").out)
+    assert drawn["incident"] == "abnormal_course_condition"
+    free = next(one for one in drawn["options"] if one["option"]["kind"] == "free")
+    assert free["state"] == "Drawn"
+    assert free["area_m2"][0] > 0

@@ -145,6 +145,7 @@ def relief(
     drop: Annotated[
         int, typer.Option(help="Check a drop: 1 for the first that counts, 2 for the second.")
     ] = 1,
+    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
     svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
     png: Annotated[Optional[Path], typer.Option(help="Write the drawing as a picture here.")] = None,  # noqa: UP045
     geojson: Annotated[Optional[Path], typer.Option(help="Write the areas here.")] = None,  # noqa: UP045
@@ -156,7 +157,7 @@ def relief(
 
     places = {"ball": ball, "entry": entry, "previous": previous, "dropped": dropped, "at-rest": at_rest}
     day = day_of_play(played_on, edition)
-    request = Request(course, hole, places, day, club_length, hand, incident, fact or [], drop)
+    request = Request(course, hole, places, day, club_length, hand, incident, fact or [], drop, maps)
     draw_relief(request, Files(svg, png, geojson), json)
 
 
@@ -170,11 +171,12 @@ def serve(
     ] = "127.0.0.1",
     port: Annotated[int, typer.Option(help="The port to listen on.")] = 8123,
     open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
+    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
 ) -> None:
     """Serve the desk: the course map, the questions, the ruling, the relief."""
     from marram.cli.serving import serve_desk
 
-    serve_desk(course, event, host, port, demo=demo, open_browser=open_browser)
+    serve_desk(course, event, host, port, demo=demo, open_browser=open_browser, maps=maps)
 
 
 @app.command()

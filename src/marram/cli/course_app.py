@@ -52,6 +52,20 @@ def course_survey(
     survey(file, points, hole, accuracy, json)
 
 
+@course_app.command("versions")
+def course_versions(
+    file: Annotated[Path, typer.Argument(help="The course map, as GeoJSON.")],
+    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
+    day: PlayedOn = None,
+    json: Json = False,
+) -> None:
+    """List the versions of a map, and the one in force on a day."""
+    from marram.cli.conditions import day_of_play
+    from marram.cli.versions import list_versions
+
+    list_versions(file, maps, day_of_play(day, None), json)
+
+
 @course_app.command("holes")
 def course_holes(
     file: Annotated[Path, typer.Argument(help="The course map.")],

@@ -16,6 +16,7 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.areas import FURTHEST
 from marram.course.model import Course, Feature
+from marram.course.versions import MapVersions
 from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
 from marram.relief.area import ReliefArea
@@ -38,7 +39,7 @@ PREMISES: dict[str, dict[str, str]] = {
     "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
     "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
     "abnormal_course_condition": {
-        "interference": "ball_in_it",
+        "interference": "ball",
         "stroke_unreasonable_anyway": "no",
         "only_by_unreasonable_choice": "no",
         "nearest_point_exists": "yes",
@@ -60,6 +61,7 @@ class Request:
     incident: str | None
     facts: Sequence[str]
     drop: int = 1
+    maps: Path | None = None
 
 
 @dataclass(frozen=True)
@@ -85,7 +87,7 @@ class Files:
 
 def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     """Print the options at a place and write their drawing; check a dropped ball, if one is given."""
-    course = load(request.course)
+    course, version = _course(request)
     hole = course.hole(request.hole)
     at = {name: place(course, name, text) for name, text in request.places.items() if text is not None}
     spot = place_facts(course, hole, at["ball"])
@@ -112,7 +114,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     if drawn:
         files.write(drawn, course)
     drops = drop_checks(answers, at.get("dropped"), at.get("at-rest"), request.drop)
-    report = Report(incident, result, answers, spot, given, premises, request, drops)
+    report = Report(incident, result, answers, spot, given, premises, request, drops, version)
     if as_json:
         print_json(report.document())
     else:
@@ -121,6 +123,15 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
 
     code = exit_code(result)
     raise SystemExit(code if code != DECIDED or drawn or not answers else 3)
+
+
+def _course(request: Request) -> tuple[Course, int | None]:
+    """Return the map in force on the day, and its version's number where versions are kept."""
+    if request.maps is None:
+        return load(request.course), None
+    maps = MapVersions(request.course, request.maps)
+    number = maps.version_on(request.day).number
+    return maps.course(number), number
 
 
 def place(course: Course, name: str, text: str) -> XY:
@@ -185,6 +196,7 @@ class Report:
     premises: dict[str, str]
     request: Request
     drops: Mapping[int, DropCheck]
+    version: int | None = None
 
     def lines(self, svg: Path | None) -> Iterator[Line]:
         """Yield the lines of the text report."""
@@ -214,6 +226,8 @@ class Report:
         if svg is not None:
             yield "text", ""
             yield "text", f"Drawn to scale in {svg}."
+        if self.version is not None:
+            yield "quiet", f"Map version {self.version}."
         yield "quiet", words.reminder
 
     def document(self) -> dict[str, Any]:
@@ -226,6 +240,7 @@ class Report:
             "incident": self.incident,
             "played_on": self.request.day.isoformat(),
             "hole": self.request.hole,
+            "map_version": self.version,
             "area": self.spot.area.value if self.spot.area else "out_of_bounds",
             "metres_to_hole": round(self.spot.metres, 3),
             "facts": self.given,

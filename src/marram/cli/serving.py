@@ -8,7 +8,14 @@ from marram.desk import serve
 
 
 def serve_desk(
-    course: Path | None, event: Path | None, host: str, port: int, *, demo: bool, open_browser: bool
+    course: Path | None,
+    event: Path | None,
+    host: str,
+    port: int,
+    *,
+    demo: bool,
+    open_browser: bool,
+    maps: Path | None,
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
@@ -27,4 +34,4 @@ def serve_desk(
                 f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
             )
     print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
-    serve(host, port, course, open_browser, event)
+    serve(host, port, course, open_browser=open_browser, event=event, maps=maps)

@@ -14,8 +14,10 @@ def serve(
     host: str = "127.0.0.1",
     port: int = 8400,
     course: str | Path | None = None,
+    *,
     open_browser: bool = False,
     event: Path | Mapping[str, Any] | None = None,
+    maps: Path | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -25,6 +27,7 @@ def serve(
         course: the course map; ``None`` takes the demonstration course.
         open_browser: open the first page in the browser of this machine.
         event: the competition, as a JSON file or what it holds.
+        maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
 
     Raises:
         BadCourse, InputError: the map or the event cannot be used.
@@ -33,7 +36,7 @@ def serve(
 
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
-    app = create_app(course, event)
+    app = create_app(course, event, maps or _maps_of(course))
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 
@@ -42,3 +45,12 @@ def serve(
 
 
 __all__ = ["serve"]
+
+
+def _maps_of(course: str | Path | None) -> Path | None:
+    """Return where versions of a map are kept; ``None`` for OpenStreetMap XML, which is not edited here."""
+    from marram.course.versions import default_folder  # noqa: PLC0415 - the command line loads this first
+    from marram.demo import COURSE  # noqa: PLC0415 - the same
+
+    path = COURSE if course is None else Path(course)
+    return default_folder(path) if path.suffix.lower() in {".geojson", ".json"} else None

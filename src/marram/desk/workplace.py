@@ -3,7 +3,7 @@
 import hashlib
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -14,11 +14,13 @@ from fastapi.templating import Jinja2Templates
 
 from marram import __version__
 from marram.course.model import Course, Hole
+from marram.course.versions import MapVersions, Version
 from marram.desk.case_address import CaseAddress, read_address
 from marram.desk.conditions import COOKIE
 from marram.desk.event import Event
 from marram.desk.map_drawing import course_drawing
 from marram.desk.situation import choosing, other_incidents
+from marram.errors import InputError
 from marram.relief.place_facts import PlaceFacts
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
@@ -34,6 +36,8 @@ class Workplace:
 
     course: Course
     event: Event
+    map_version: Version | None = None
+    """The version of the map, where versions are kept."""
 
     @cached_property
     def templates(self) -> Jinja2Templates:
@@ -60,9 +64,25 @@ class Workplace:
 
 
 def workplace(request: Request) -> Workplace:
-    """Return the workplace of the desk that got this request."""
+    """Return the workplace of the desk that got this request, on the map in force on the day of its case."""
     found: Workplace = request.app.state.workplace
-    return found
+    maps: MapVersions | None = request.app.state.maps
+    if maps is None:
+        return found
+    try:
+        day = found.read(request).conditions.on
+    except InputError:  # the page itself says what is wrong with its address
+        return found
+    return _on_version(request.app.state.by_version, found, maps, maps.version_on(day))
+
+
+def _on_version(
+    kept: dict[int, Workplace], found: Workplace, maps: MapVersions, version: Version
+) -> Workplace:
+    if version.number not in kept:
+        course = found.course if version.number == 1 else maps.course(version.number)
+        kept[version.number] = replace(found, course=course, map_version=version)
+    return kept[version.number]
 
 
 def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
@@ -99,6 +119,7 @@ def show(
             "case": case,
             "event": desk.event,
             "course": desk.course,
+            "map_version": desk.map_version,
             "version": __version__,
             "here": here,
             "map_state": map_state,

@@ -105,6 +105,7 @@ def rule(request: Request) -> dict[str, Any]:
         "marram": VERSION,
         "what": case.what,
         "conditions": conditions_told(case.conditions),
+        "map_version": desk.map_version.number if desk.map_version else None,
         "known": {name: token(name, answer) for name, answer in found.known.items()},
         "from_map": sorted(found.from_map),
         "decided_by": found.judge,

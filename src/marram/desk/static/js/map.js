@@ -7,6 +7,12 @@ import { Relief } from "./relief.js";
 const L = window.L;
 const AROUND_BALL = 70; // metres shown to each side of the ball
 
+// The day of play, where the address names it: it decides which version of the map is in force.
+function dayInAddress() {
+  const on = new URLSearchParams(window.location.search).get("on");
+  return on ? `?on=${encodeURIComponent(on)}` : "";
+}
+
 export function startMap() {
   const map = L.map("map", {
     attributionControl: false,
@@ -25,7 +31,7 @@ export function startMap() {
   let course = null;
   let shown = null;
 
-  const drawn = fetch("/api/course")
+  const drawn = fetch(`/api/course${dayInAddress()}`)
     .then((answer) => answer.json())
     .then((drawing) => {
       course = drawCourse(map, drawing);
