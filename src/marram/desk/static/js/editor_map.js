@@ -1,0 +1,198 @@
+// The map of the editor: areas to choose, corners to drag, and the sketch of a new area.
+
+const L = window.L;
+const TARGET = 44; // pixels a finger needs
+const APART = 30; // pixels between corners shown; zooming in shows the others
+const ROOM_BETWEEN = 96; // pixels of an edge that has room for a dot in its middle
+
+export class EditorMap {
+  constructor(on) {
+    this.on = on;
+    this.map = L.map("editor-map", { attributionControl: false, zoomControl: false, zoomSnap: 0.1, zoomDelta: 0.75, minZoom: 13, maxZoom: 24 });
+    L.control.zoom({ position: "bottomright" }).addTo(this.map);
+    L.control.scale({ position: "bottomleft", imperial: false, maxWidth: 120 }).addTo(this.map);
+    this.ground = L.layerGroup().addTo(this.map);
+    this.theirs = L.layerGroup().addTo(this.map);
+    this.handles = L.layerGroup().addTo(this.map);
+    this.sketch = L.layerGroup().addTo(this.map);
+    this.layers = new Map();
+    this.points = null; // of the sketch; null when nothing is being drawn
+    this.chosen = null;
+    this.corner = null;
+    this.map.on("click", (event) => {
+      if (this.points) this.addPoint(event.latlng);
+      else this.on.choose(null);
+    });
+    this.map.on("zoomend", () => this.showHandles());
+    window.addEventListener("resize", () => this.map.invalidateSize({ animate: false }));
+    window.marramMap = this.map; // for whoever looks from outside, such as the tests
+  }
+
+  draw(draft, kinds, order, edited) {
+    this.ground.clearLayers();
+    this.layers.clear();
+    const features = [...draft.now].filter(([ident, one]) => kinds(ident, one) && one.geometry);
+    features.sort(([a, one], [b, other]) => order.indexOf(kinds(a, one)) - order.indexOf(kinds(b, other)));
+    for (const [ident, feature] of features) {
+      const kind = kinds(ident, feature);
+      const interactive = /Polygon$/.test(feature.geometry.type) && !["boundary", "rough", "trees"].includes(kind);
+      const state = `${edited.has(ident) ? " edited" : ""}${ident === this.chosen ? " chosen" : ""}`;
+      const layer = L.geoJSON(feature, {
+        interactive,
+        bubblingMouseEvents: false,
+        smoothFactor: 0.3,
+        style: { className: `ground k-${kind}${state}`, weight: 1 },
+        pointToLayer: (_one, place) => L.circleMarker(place, { radius: 2, interactive: false }),
+      });
+      if (interactive) layer.on("click", (event) => (this.points ? this.addPoint(event.latlng) : this.on.choose(ident)));
+      this.ground.addLayer(layer);
+      this.layers.set(ident, layer);
+    }
+    this.showHandles();
+  }
+
+  frame(ident) {
+    if (ident) {
+      const bounds = this.layers.get(ident).getBounds();
+      if (!this.map.getBounds().contains(bounds)) this.map.fitBounds(bounds.pad(0.5), { animate: false, maxZoom: 20 });
+      return;
+    }
+    const all = L.featureGroup([...this.layers.values()]).getBounds();
+    this.map.fitBounds(all, { padding: [6, 6], animate: false });
+  }
+
+  // Sketching
+
+  startSketch() {
+    this.points = [];
+    this.map.getContainer().classList.add("drawing");
+    this.drawSketch();
+  }
+
+  addPoint(place) {
+    this.points.push([round(place.lng), round(place.lat)]);
+    this.drawSketch();
+  }
+
+  takeBack() {
+    this.points.pop();
+    this.drawSketch();
+  }
+
+  endSketch() {
+    const points = this.points;
+    this.points = null;
+    this.map.getContainer().classList.remove("drawing");
+    this.sketch.clearLayers();
+    return points;
+  }
+
+  drawSketch() {
+    this.sketch.clearLayers();
+    const places = this.points.map(([longitude, latitude]) => [latitude, longitude]);
+    if (places.length > 1) this.sketch.addLayer(L.polygon(places, { className: "sketch", interactive: false }));
+    for (const place of places) this.sketch.addLayer(handle(place, "sketch-point", false));
+    this.on.sketched(this.points.length);
+  }
+
+  // Corners of the chosen area
+
+  showHandles() {
+    this.handles.clearLayers();
+    const layer = this.chosen && this.layers.get(this.chosen);
+    if (!layer || this.points) return;
+    const feature = this.on.feature(this.chosen);
+    const middle = layer.getBounds().getCenter();
+    rings(feature).forEach((ring, number) => this.ringHandles(feature, ring, number));
+    const mover = handle(middle, "mover", true, "<span>✥</span>");
+    mover.on("dragend", () => {
+      const to = mover.getLatLng();
+      this.on.reshape(moved(feature, to.lng - middle.lng, to.lat - middle.lat));
+    });
+    this.handles.addLayer(mover);
+  }
+
+  ringHandles(feature, ring, number) {
+    const corners = ring.slice(0, -1);
+    const at = corners.map(([longitude, latitude]) => this.map.latLngToContainerPoint([latitude, longitude]));
+    let last = null;
+    corners.forEach(([longitude, latitude], index) => {
+      const next = (index + 1) % corners.length;
+      if (last === null || at[index].distanceTo(at[last]) >= APART) {
+        last = index;
+        const chosen = this.corner?.ring === number && this.corner.index === index;
+        const knob = handle([latitude, longitude], chosen ? "corner chosen" : "corner", true);
+        knob.on("dragend", () => this.on.reshape(withCorner(feature, number, index, knob.getLatLng())));
+        knob.on("click", () => {
+          this.corner = { ring: number, index };
+          this.on.corner(corners.length > 3);
+          this.showHandles();
+        });
+        this.handles.addLayer(knob);
+      }
+      if (at[index].distanceTo(at[next]) >= ROOM_BETWEEN) {
+        const half = this.map.containerPointToLatLng(at[index].add(at[next]).divideBy(2));
+        const dot = handle(half, "between", true);
+        const add = () => this.on.reshape(withNewCorner(feature, number, index, dot.getLatLng()));
+        dot.on("click dragend", add);
+        this.handles.addLayer(dot);
+      }
+    });
+  }
+
+  showTheirs(edits) {
+    this.theirs.clearLayers();
+    for (const edit of edits) {
+      if (edit.feature) this.theirs.addLayer(L.geoJSON(edit.feature, { interactive: false, style: { className: "theirs" } }));
+    }
+  }
+}
+
+function handle(place, name, draggable, html = "<span></span>") {
+  const icon = L.divIcon({ className: `handle ${name}`, html, iconSize: [TARGET, TARGET] });
+  return L.marker(place, { icon, draggable, keyboard: false, interactive: draggable, zIndexOffset: name === "between" ? 0 : 500, bubblingMouseEvents: false });
+}
+
+function round(degrees) {
+  return Math.round(degrees * 1e8) / 1e8; // about a millimetre
+}
+
+// Rings of an area, those of several parts one after the other. The arrays are the feature's own.
+export function rings(feature) {
+  const { type, coordinates } = feature.geometry;
+  return type === "MultiPolygon" ? coordinates.flat() : coordinates;
+}
+
+function edited(feature, change) {
+  const copy = structuredClone(feature);
+  change(rings(copy));
+  return copy;
+}
+
+export function moved(feature, longitudes, latitudes) {
+  return edited(feature, (all) => {
+    for (const ring of all) for (const place of ring) place.splice(0, 2, round(place[0] + longitudes), round(place[1] + latitudes));
+  });
+}
+
+function withCorner(feature, number, index, to) {
+  return edited(feature, (all) => {
+    all[number][index] = [round(to.lng), round(to.lat)];
+    close(all[number]);
+  });
+}
+
+function withNewCorner(feature, number, after, at) {
+  return edited(feature, (all) => all[number].splice(after + 1, 0, [round(at.lng), round(at.lat)]));
+}
+
+export function withoutCorner(feature, { ring, index }) {
+  return edited(feature, (all) => {
+    all[ring].splice(index, 1);
+    close(all[ring]);
+  });
+}
+
+function close(ring) {
+  ring[ring.length - 1] = [...ring[0]];
+}
