@@ -103,6 +103,19 @@ def test_drawn_with_three_taps_kept_over_a_reload_and_saved(page: Page, desk: Fa
         assert place == pytest.approx([longitude, latitude], abs=0.000004)
 
 
+def test_edits_offered_again_are_not_lost_to_new_ones(page: Page) -> None:
+    """Whoever draws on before deciding about the kept edits has both after one more reload."""
+    add_by_coordinates(page, "55.004,4.0\n55.0041,4.0\n55.0041,4.0001")
+    page.reload()
+    ready(page)
+    add_by_coordinates(page, "55.005,4.0\n55.0051,4.0\n55.0051,4.0001")
+    page.reload()
+    ready(page)
+    page.get_by_role("button", name="Take them up").click()
+
+    expect(page.locator("#edit-list li")).to_have_count(2)
+
+
 def test_the_last_tap_and_every_step_can_be_undone(page: Page) -> None:
     """A corner is taken back while drawing; a finished area is undone, and done again."""
     look_at(page, 55.0041, 4.00015)

@@ -187,7 +187,7 @@ def _page(
         latest=versions[-1].number if versions else None,
         drawable=DRAWABLE,
         day=day.isoformat(),
-        saved=saved,
+        saved=saved if saved in {one.number for one in versions} else None,
         faults=faults or [],
         filled=filled or FilledArea(in_force_from=day.isoformat()),
     )

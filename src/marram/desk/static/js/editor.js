@@ -173,6 +173,7 @@ find("area-form").addEventListener("submit", (event) => {
   event.target.reset();
   find("chosen-title").focus();
 });
+find("by-coordinates").open = !!document.querySelector(".caution:not([hidden])");
 for (const field of find("area-form").querySelectorAll(".without-js input")) field.required = false;
 
 // Corners as typed, as [longitude, latitude]; null after saying what is wrong.
@@ -213,7 +214,8 @@ document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.target.closest("input, textarea, select")) return;
   if (event.key.toLowerCase() !== "z") return;
   event.preventDefault();
-  if (event.shiftKey) draft.redo();
+  if (map.points) map.takeBack();
+  else if (event.shiftKey) draft.redo();
   else draft.undo();
 });
 
@@ -259,20 +261,20 @@ function conflict(result) {
 
 // Edits kept from before a reload or a crash are offered again.
 function offer() {
-  const kept = draft.kept();
+  const kept = (draft.pending = draft.kept());
   find("draft-offer").hidden = !kept;
   if (!kept) return;
   const count = `${kept.edits.length} unsaved ${kept.edits.length === 1 ? "edit" : "edits"}`;
   find("draft-words").textContent = `${count} of version ${kept.base} ${kept.edits.length === 1 ? "is" : "are"} kept on this device.`;
   find("draft-take").onclick = () => {
-    draft.start(told, kept.base); // an older base lets the desk find what others changed since
-    draft.apply(kept.edits);
+    draft.takeUp(told);
     find("draft-offer").hidden = true;
     say("Your edits are back.");
   };
   find("draft-drop").onclick = () => {
     draft.forget(kept.base);
     offer();
+    draft.keep(); // what was edited since stays
   };
 }
 

@@ -11,6 +11,7 @@ export class Draft {
     this.course = course;
     this.changed = changed;
     this.base = 0;
+    this.pending = null; // edits kept from before, offered and not yet decided about: {base, edits}
   }
 
   start(told, base = told.version) {
@@ -70,12 +71,29 @@ export class Draft {
 
   keep() {
     const edits = this.edits();
+    if (this.pending?.base === this.base) edits.unshift(...this.untouched());
     try {
       if (edits.length) localStorage.setItem(this.key(this.base), JSON.stringify(edits));
       else localStorage.removeItem(this.key(this.base));
     } catch {
       // A browser that keeps nothing still edits and saves.
     }
+  }
+
+  // What is pending, but for what was edited anew since.
+  untouched() {
+    const anew = new Set(this.edits().map((one) => one.ident));
+    return this.pending.edits.filter((one) => !anew.has(one.ident));
+  }
+
+  // Take up what is pending, beneath what was edited since. An older base lets the desk find what others changed.
+  takeUp(told) {
+    const { pending, base } = this;
+    const [before, since] = [this.untouched(), this.edits()];
+    this.pending = null;
+    this.start(told, pending.base);
+    this.apply([...before, ...since]);
+    if (base !== pending.base) this.forget(base);
   }
 
   key(base) {

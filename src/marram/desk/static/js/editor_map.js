@@ -31,6 +31,7 @@ export class EditorMap {
   draw(draft, kinds, order, edited) {
     this.ground.clearLayers();
     this.layers.clear();
+    for (const feature of draft.now.values()) if (feature.properties?.golf === "hole") this.ground.addLayer(holeNumber(feature));
     const features = [...draft.now].filter(([ident, one]) => kinds(ident, one) && one.geometry);
     features.sort(([a, one], [b, other]) => order.indexOf(kinds(a, one)) - order.indexOf(kinds(b, other)));
     for (const [ident, feature] of features) {
@@ -75,6 +76,7 @@ export class EditorMap {
   }
 
   takeBack() {
+    if (!this.points.length) return;
     this.points.pop();
     this.drawSketch();
   }
@@ -146,6 +148,14 @@ export class EditorMap {
       if (edit.feature) this.theirs.addLayer(L.geoJSON(edit.feature, { interactive: false, style: { className: "theirs" } }));
     }
   }
+}
+
+function holeNumber(feature) {
+  const [longitude, latitude] = feature.geometry.coordinates[0];
+  const span = document.createElement("span");
+  span.textContent = feature.properties.ref ?? "";
+  const icon = L.divIcon({ className: "hole-number", html: span, iconSize: [24, 24] });
+  return L.marker([latitude, longitude], { icon, interactive: false, keyboard: false });
 }
 
 function handle(place, name, draggable, html = "<span></span>") {
