@@ -70,7 +70,28 @@ def test_not_replacing_a_moved_ball_costs_the_general_penalty_in_total(day: date
     """The stroke for moving the ball is not added when it is then played from the wrong place."""
     moved = penalty(1, "9.4b").replace_ball()
     wrong_place = general_penalty("14.7a").play_as_it_lies()
-    assert kinds(marram.combine([moved, wrong_place], played_on=day)) == [PenaltyKind.GENERAL]
+    asked = marram.combine([moved, wrong_place], played_on=day)
+    assert isinstance(asked, NeedFacts)
+    assert asked.fact == "moved_ball_not_replaced_1"
+    total = marram.combine([moved, wrong_place], {"moved_ball_not_replaced_1": "yes"}, played_on=day)
+    assert kinds(total) == [PenaltyKind.GENERAL]
+
+
+def test_a_later_wrong_place_is_a_breach_of_its_own() -> None:
+    """Where the wrong place has nothing to do with the moved ball, the usual question decides."""
+    moved = penalty(1, "9.4b").replace_ball()
+    wrong_place = general_penalty("14.7a").play_as_it_lies()
+    facts = {"moved_ball_not_replaced_1": "no", "intervening_event_1": "yes"}
+    both = marram.combine([moved, wrong_place], facts, played_on=IN_2023)
+    assert kinds(both) == [PenaltyKind.STROKES, PenaltyKind.GENERAL]
+
+
+def test_cautions_of_every_part_are_kept() -> None:
+    """A safety caution of an earlier incident is not lost."""
+    first = no_penalty("16.2a").play_as_it_lies().caution("keep_away_from_animal")
+    result = marram.combine([first, TWO], played_on=IN_2023)
+    assert isinstance(result, Ruling)
+    assert "keep_away_from_animal" in result.cautions
 
 
 def test_disqualification_stands_alone() -> None:

@@ -9,7 +9,12 @@ from marram.errors import InputError
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.request import Book, conditions, read_facts, walk
-from marram.rules.facts.several import MOST_INCIDENTS, acts_related, intervening_event
+from marram.rules.facts.several import (
+    MOST_INCIDENTS,
+    acts_related,
+    intervening_event,
+    moved_ball_not_replaced_before,
+)
 from marram.rules.ruling import Penalty, PenaltyKind, Result, Ruling
 
 _LEVEL = {
@@ -74,6 +79,7 @@ def combined(case: Case, parts: Sequence[Ruling]) -> Ruling:
         last,
         penalties=tuple(penalties),
         corrections=tuple(dict.fromkeys(one for part in parts for one in part.corrections)),
+        cautions=tuple(dict.fromkeys(key for part in parts for key in part.cautions)),
         citations=tuple(dict.fromkeys(["1.3c(4)", *every])),
         reasons=(),
     )
@@ -81,14 +87,14 @@ def combined(case: Case, parts: Sequence[Ruling]) -> Ruling:
 
 def _separate(case: Case, gap: int, before: Sequence[Penalty], part: Ruling) -> bool:
     """Tell whether the breach after this gap gets a penalty of its own."""
-    if _failure_to_replace(before, part):
+    if _may_be_failure_to_replace(before, part) and case[moved_ball_not_replaced_before[gap]]:
         return False
     if case.played_since(EDITION_2023):
         return case[intervening_event[gap]]
     return not case[acts_related[gap]]
 
 
-def _failure_to_replace(before: Sequence[Penalty], part: Ruling) -> bool:
+def _may_be_failure_to_replace(before: Sequence[Penalty], part: Ruling) -> bool:
     """Rule 1.3c(4) Exception: not replacing a ball moved under 9.4 costs the general penalty in total."""
     return all(one.citation.startswith("9.4") for one in before) and any(
         one.kind is PenaltyKind.GENERAL and one.citation.startswith("14.7a") for one in part.penalties

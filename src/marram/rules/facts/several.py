@@ -16,6 +16,17 @@ intervening_event = tuple(
 )
 """Edition 2023: whether an intervening event separates an incident from the next."""
 
+moved_ball_not_replaced_before = tuple(
+    yes_no(
+        f"moved_ball_not_replaced_{gap}",
+        f"Was the wrong place of incident {gap + 1} that the ball moved in incident {gap} was not replaced?",
+        help="If so, not replacing it and moving it cost one general penalty in total.",
+        source="1.3c(4) Exception",
+    )
+    for gap in range(1, MOST_INCIDENTS)
+)
+"""Whether playing from a wrong place was the failure to replace the ball moved just before."""
+
 acts_related = tuple(
     yes_no(
         f"acts_related_{gap}",
