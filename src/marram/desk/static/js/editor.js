@@ -247,6 +247,7 @@ function conflict(result) {
   button.textContent = `Put mine on version ${result.latest}`;
   button.addEventListener("click", async () => {
     const [edits, base] = [draft.edits(), draft.base];
+    find("save").disabled = true; // until they stand on the newest version
     await load();
     draft.start(told);
     draft.apply(edits);

@@ -66,6 +66,7 @@ export class EditorMap {
 
   startSketch() {
     this.points = [];
+    this.map.doubleClickZoom.disable(); // two quick taps are two corners
     this.map.getContainer().classList.add("drawing");
     this.drawSketch();
   }
@@ -84,6 +85,7 @@ export class EditorMap {
   endSketch() {
     const points = this.points;
     this.points = null;
+    this.map.doubleClickZoom.enable();
     this.map.getContainer().classList.remove("drawing");
     this.sketch.clearLayers();
     return points;
