@@ -4,8 +4,10 @@ import json
 from datetime import date
 from pathlib import Path
 
+import pytest
+
 from marram.course.map_edits import Edit
-from marram.course.versions import MapVersions
+from marram.course.versions import MapVersions, default_folder
 from marram.demo import COURSE
 from tests.cli.running import marram
 from tests.course.test_versions import square
@@ -31,3 +33,14 @@ def test_versions_are_listed_and_used(tmp_path: Path) -> None:
         )  # fmt: skip
         assert found.out, found.err
         assert json.loads(found.out)["map_version"] == version
+
+
+def test_relief_is_drawn_on_the_map_the_desk_keeps(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Without --maps the version in force comes from the default folder, and the text names it with its day."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
+    MapVersions(COURSE, default_folder(COURSE)).save(
+        [Edit("add", "new/1", square("new/1"))], base=1, who="A referee", in_force_from=date(2025, 6, 21)
+    )
+    asked = ("relief", str(COURSE), "--hole", "1", "--ball", "4.0,55.004", "--played-on")
+    assert "Map version 2, in force from 2025-06-21." in marram(*asked, "2025-06-21").out
+    assert "Map version 1." in marram(*asked, "2025-06-20").out

@@ -2,8 +2,10 @@
 
 import json
 import os
+import signal
 from concurrent.futures import ProcessPoolExecutor
 from datetime import date
+from multiprocessing import get_context
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from unittest.mock import patch
@@ -145,6 +147,76 @@ def test_a_crash_before_the_name_is_given_leaves_the_previous_version(maps: MapV
     again = MapVersions(COURSE, maps.folder)
     assert again.latest().number == 1
     assert again.save([added("a/1")], base=1, who="A", in_force_from=DAY).number == 2
+
+
+def save_and_be_killed(folder: str) -> None:
+    """Die without any clean-up once the version is written, just before it gets its name."""
+    with patch.object(os, "link", side_effect=lambda *_names: os.kill(os.getpid(), signal.SIGKILL)):
+        MapVersions(COURSE, Path(folder)).save([added("b/1")], base=2, who="B", in_force_from=DAY)
+
+
+def test_a_killed_process_leaves_the_previous_version_whole(maps: MapVersions) -> None:
+    """What the dead process left behind is no version; the one before is whole and can be built upon."""
+    saved = maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
+    dying = get_context("spawn").Process(target=save_and_be_killed, args=(str(maps.folder),))
+    dying.start()
+    dying.join()
+    assert dying.exitcode == -signal.SIGKILL
+    again = MapVersions(COURSE, maps.folder)
+    assert list(maps.folder.glob(".writing-*"))
+    assert again.versions()[1:] == [saved]
+    assert again.save([added("b/1")], base=2, who="B", in_force_from=DAY).number == 3
+
+
+def test_changes_for_a_later_day_do_not_come_into_force_early(maps: MapVersions) -> None:
+    """On a map prepared for tomorrow nothing is saved for today; from tomorrow on it is."""
+    later = date(2025, 6, 22)
+    maps.save([added("a/1")], base=1, who="Ada", in_force_from=later)
+    with pytest.raises(InputError, match=r"Version 2, by Ada, is in force only from 2025-06-22"):
+        maps.save([added("b/1", longitude=4.001)], base=2, who="Bo", in_force_from=DAY)
+    assert maps.version_on(DAY).number == 1
+    assert maps.save([added("b/1", longitude=4.001)], base=2, who="Bo", in_force_from=later).number == 3
+
+
+def test_going_back_opens_an_earlier_day_again(maps: MapVersions) -> None:
+    """The way out that the refusal names: back to the version in force today, then today's edit."""
+    maps.save([added("a/1")], base=1, who="A", in_force_from=date(2025, 6, 22))
+    maps.restore(1, base=2, who="A", in_force_from=DAY)
+    maps.save([added("b/1", longitude=4.001)], base=3, who="A", in_force_from=DAY)
+    today = names(maps, maps.version_on(DAY).number)
+    assert "b/1" in today
+    assert "a/1" not in today
+    assert "a/1" in names(maps, 2)
+
+
+def test_a_missing_version_is_named_and_nothing_saved(maps: MapVersions) -> None:
+    """A file taken away between others is asked for, not passed over."""
+    for number in (1, 2, 3):
+        maps.save(
+            [added(f"a/{number}", longitude=4.0 + number / 1000)], base=number, who="A", in_force_from=DAY
+        )
+    (maps.folder / "000003.json").unlink()
+    again = MapVersions(COURSE, maps.folder)
+    with pytest.raises(InputError, match=r"000003\.json is missing"):
+        again.save([added("b/1")], base=2, who="A", in_force_from=DAY)
+    assert not (maps.folder / "000005.json").exists()
+
+
+def test_a_folder_that_cannot_be_written_is_said(tmp_path: Path) -> None:
+    """Where there is a file in the way the message names the folder and what to do."""
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    maps = MapVersions(COURSE, tmp_path / "file" / "maps")
+    with pytest.raises(InputError, match=r"cannot be written .* another folder with --maps"):
+        maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
+
+
+def test_a_file_that_changes_is_read_again(maps: MapVersions) -> None:
+    """Versions are kept in memory, yet a file damaged while the program runs is noticed."""
+    maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
+    assert maps.latest().number == 2
+    (maps.folder / "000002.json").write_text("{}", encoding="utf-8")
+    with pytest.raises(InputError, match=r"000002\.json is not a version"):
+        maps.versions()
 
 
 @pytest.mark.parametrize("content", ["", "{}", '{"marram_map_version": 9}', "[1]"])

@@ -16,7 +16,7 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.areas import FURTHEST
 from marram.course.model import Course, Feature
-from marram.course.versions import MapVersions
+from marram.course.versions import MapVersions, Version, default_folder
 from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
 from marram.relief.area import ReliefArea
@@ -125,13 +125,17 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     raise SystemExit(code if code != DECIDED or drawn or not answers else 3)
 
 
-def _course(request: Request) -> tuple[Course, int | None]:
-    """Return the map in force on the day, and its version's number where versions are kept."""
-    if request.maps is None:
+def _course(request: Request) -> tuple[Course, Version | None]:
+    """Return the map in force on the day, and its version where versions are kept.
+
+    The desk keeps them in the default folder, so that both rule on the same map.
+    """
+    folder = request.maps or default_folder(request.course)
+    if request.maps is None and not folder.is_dir():
         return load(request.course), None
-    maps = MapVersions(request.course, request.maps)
-    number = maps.version_on(request.day).number
-    return maps.course(number), number
+    maps = MapVersions(request.course, folder)
+    version = maps.version_on(request.day)
+    return maps.course(version.number), version
 
 
 def place(course: Course, name: str, text: str) -> XY:
@@ -196,7 +200,12 @@ class Report:
     premises: dict[str, str]
     request: Request
     drops: Mapping[int, DropCheck]
-    version: int | None = None
+    version: Version | None = None
+
+    @property
+    def in_force_from(self) -> str | None:
+        """The day from which the version of the map is in force, but for the map as its file holds it."""
+        return self.version.in_force_from.isoformat() if self.version and self.version.saved_at else None
 
     def lines(self, svg: Path | None) -> Iterator[Line]:
         """Yield the lines of the text report."""
@@ -227,7 +236,8 @@ class Report:
             yield "text", ""
             yield "text", f"Drawn to scale in {svg}."
         if self.version is not None:
-            yield "quiet", f"Map version {self.version}."
+            since = f", in force from {self.in_force_from}" if self.in_force_from else ""
+            yield "quiet", f"Map version {self.version.number}{since}."
         yield "quiet", words.reminder
 
     def document(self) -> dict[str, Any]:
@@ -240,7 +250,8 @@ class Report:
             "incident": self.incident,
             "played_on": self.request.day.isoformat(),
             "hole": self.request.hole,
-            "map_version": self.version,
+            "map_version": self.version.number if self.version else None,
+            "map_in_force_from": self.in_force_from,
             "area": self.spot.area.value if self.spot.area else "out_of_bounds",
             "metres_to_hole": round(self.spot.metres, 3),
             "facts": self.given,

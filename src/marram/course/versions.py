@@ -66,6 +66,7 @@ class MapVersions:
         self.course_file = Path(course_file)
         self.folder = folder or default_folder(self.course_file)
         self._courses: dict[int, Course] = {}
+        self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
 
     @cached_property
     def _original(self) -> Document:
@@ -83,10 +84,17 @@ class MapVersions:
         """Return every version, the first first.
 
         Raises:
-            InputError: a file of the folder is damaged or foreign; it is named, and left as it is.
+            InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
         """
         first = Version(1, "", date.min, "", "the map as its file holds it")
-        return [first, *(self._read(path)[0] for path in self._files())]
+        found = [first, *(self._version(path) for path in self._files())]
+        for number, version in enumerate(found, 1):
+            if version.number != number:
+                raise InputError(
+                    f"{self._path(number)} is missing, while later versions are there. "
+                    "Put it back from a copy; nothing is saved until then."
+                )
+        return found
 
     def latest(self) -> Version:
         """Return the newest version."""
@@ -126,8 +134,21 @@ class MapVersions:
         Raises:
             EditConflict: somebody else changed the same features since ``base``; nothing is saved.
             BadCourse: the edited map has errors; all are listed and nothing is saved.
-            InputError: an edit does not fit the map, nobody is named, or there is no edit.
+            InputError: an edit does not fit the map, nobody is named, there is no edit, the newest version is
+                in force only from a later day, or the folder cannot be written.
         """
+        return self._save(edits, base, who, in_force_from, note)
+
+    def _save(
+        self,
+        edits: Sequence[Edit],
+        base: int,
+        who: str,
+        in_force_from: date,
+        note: str,
+        *,
+        back: bool = False,
+    ) -> Version:
         if not edits:
             raise InputError("There is nothing to save: no edit was made.")
         if not who.strip():
@@ -136,6 +157,8 @@ class MapVersions:
             known = self.versions()
             if not 1 <= base <= len(known):
                 raise BadPlace(f"There is no version {base} to edit; the map has 1 to {len(known)}.")
+            if in_force_from < known[-1].in_force_from and not back:
+                raise InputError(_later_is_newest(known[-1], in_force_from))
             touched = {edit.ident for edit in edits}
             theirs = [edit for one in known[base:] for edit in one.edits if edit.ident in touched]
             if theirs:
@@ -155,7 +178,7 @@ class MapVersions:
 
         Raises:
             BadPlace: there is no such version.
-            EditConflict, InputError: as for :meth:`save`.
+            EditConflict, InputError: as for :meth:`save`; but going back may be in force before the newest version.
         """
         now = _by_ident(self.document(base))
         then = _by_ident(self.document(number))
@@ -166,13 +189,24 @@ class MapVersions:
             if now.get(ident) != feature
         ]
         note = f"back to version {number}"
-        return self.save(edits, base=base, who=who, in_force_from=in_force_from, note=note)
+        return self._save(edits, base, who, in_force_from, note, back=True)
 
     def _files(self) -> list[Path]:
         return sorted(self.folder.glob("[0-9]*.json")) if self.folder.is_dir() else []
 
     def _path(self, number: int) -> Path:
         return self.folder / f"{number:06d}.json"
+
+    def _version(self, path: Path) -> Version:
+        """Return the version in a file, read again only when the file is another than last time."""
+        try:
+            state = path.stat()
+        except OSError:  # reading it says what is wrong
+            return self._read(path)[0]
+        mark = (state.st_mtime_ns, state.st_size)
+        if path not in self._seen or self._seen[path][0] != mark:
+            self._seen[path] = (mark, self._read(path)[0])
+        return self._seen[path][1]
 
     def _read(self, path: Path) -> tuple[Version, Document]:
         try:
@@ -198,7 +232,20 @@ class MapVersions:
         return version, kept["document"]
 
     def _write(self, version: Version, document: Document) -> bool:
-        """Write a version under its number; tell whether nobody had taken the number."""
+        """Write a version under its number; tell whether nobody had taken the number.
+
+        Raises:
+            InputError: the folder cannot be written; nothing was saved.
+        """
+        try:
+            return self._written(version, document)
+        except OSError as error:
+            raise InputError(
+                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
+                "Make room or give write access, or name another folder with --maps; then save again."
+            ) from None
+
+    def _written(self, version: Version, document: Document) -> bool:
         self.folder.mkdir(parents=True, exist_ok=True)
         kept = {
             "marram_map_version": FORMAT,
@@ -221,6 +268,15 @@ class MapVersions:
         finally:
             os.close(folder)
         return True
+
+
+def _later_is_newest(newest: Version, wanted: date) -> str:
+    """Return why a version cannot be in force earlier than the one it stands on."""
+    return (
+        f"Version {newest.number}, by {newest.who}, is in force only from {newest.in_force_from}; a version made "
+        f"from it for {wanted} would bring its changes into force too early. Save this from "
+        f"{newest.in_force_from} on, or first go back to the version in force on {wanted}."
+    )
 
 
 def default_folder(course_file: Path) -> Path:

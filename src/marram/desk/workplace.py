@@ -39,6 +39,13 @@ class Workplace:
     map_version: Version | None = None
     """The version of the map, where versions are kept."""
 
+    @property
+    def map_told(self) -> dict[str, Any]:
+        """The version of the map, as every JSON answer that rests on the map names it."""
+        version = self.map_version
+        since = version.in_force_from.isoformat() if version and version.saved_at else None
+        return {"map_version": version.number if version else None, "map_in_force_from": since}
+
     @cached_property
     def templates(self) -> Jinja2Templates:
         """The page templates."""
@@ -110,7 +117,10 @@ def show(
         status: the HTTP status.
         context: what else the template needs.
     """
-    desk = workplace(request)
+    try:
+        desk = workplace(request)
+    except InputError:  # a version of the map cannot be read: this is the page that says so
+        desk = request.app.state.workplace
     here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
     return desk.templates.TemplateResponse(
         request,

@@ -83,6 +83,7 @@ def area(request: Request) -> dict[str, Any]:
         )
     return {
         "marram": VERSION,
+        **desk.map_told,
         "hole": found.hole.number,
         "area": found.place.area.value if found.place.area else "out_of_bounds",
         "words": found.place.words,
@@ -105,7 +106,7 @@ def rule(request: Request) -> dict[str, Any]:
         "marram": VERSION,
         "what": case.what,
         "conditions": conditions_told(case.conditions),
-        "map_version": desk.map_version.number if desk.map_version else None,
+        **desk.map_told,
         "known": {name: token(name, answer) for name, answer in found.known.items()},
         "from_map": sorted(found.from_map),
         "decided_by": found.judge,
@@ -120,6 +121,7 @@ def relief(request: Request) -> dict[str, Any]:
     found = consult(desk.course, desk.read(request))
     return {
         "marram": VERSION,
+        **desk.map_told,
         "kind": found.sheet.kind if found.sheet else "nothing_said",
         "options": [view.drawing() for view in relief_views(desk.course, found)],
     }

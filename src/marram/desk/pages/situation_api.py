@@ -24,6 +24,7 @@ def situation(request: Request) -> dict[str, Any]:
     return {
         "marram": VERSION,
         "conditions": conditions_told(view.case.conditions),
+        **desk.map_told,
         "incidents": [
             {
                 "number": part.number,
