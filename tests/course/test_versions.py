@@ -123,6 +123,22 @@ def test_edits_that_do_not_fit_are_named(maps: MapVersions, edit: Edit, message:
     assert maps.latest().number == 1
 
 
+def test_a_feature_without_identifier_keeps_its_name(tmp_path: Path) -> None:
+    """Removing one feature does not shift the names of those after it."""
+    document = json.loads(COURSE.read_text(encoding="utf-8"))
+    for feature in document["features"]:
+        feature.pop("id", None)
+        feature["properties"].pop("@id", None)
+    bare = tmp_path / "bare.geojson"
+    bare.write_text(json.dumps(document), encoding="utf-8")
+    maps = MapVersions(bare, tmp_path / "maps")
+    before = {feature_ident(one): one["properties"] for one in maps.document(1)["features"]}
+    maps.save([Edit("remove", "feature 40")], base=1, who="A", in_force_from=DAY)
+    after = {feature_ident(one): one["properties"] for one in maps.document(2)["features"]}
+    assert before.pop("feature 40")
+    assert after == before
+
+
 def test_nobody_and_nothing_are_refused(maps: MapVersions) -> None:
     """A version names who saved it, and holds an edit."""
     with pytest.raises(InputError, match="who saves"):

@@ -78,6 +78,9 @@ class MapVersions:
             ) from None
         if not isinstance(document, dict) or not isinstance(document.get("features"), list):
             raise InputError(f"{self.course_file} is no GeoJSON FeatureCollection; editing needs one.")
+        for index, feature in enumerate(document["features"]):
+            # A feature without an identifier is named by its place in the file: kept, so that it never shifts.
+            feature.setdefault("id", feature_ident(feature, index))
         return document
 
     def versions(self) -> list[Version]:
