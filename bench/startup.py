@@ -9,7 +9,7 @@ from pathlib import Path
 MARRAM = [str(Path(sys.executable).parent / "marram")]
 RULING = [
     *MARRAM, "rule", "ball_moved_by_natural_forces", "--edition", "2023", "--form", "stroke_play", "--local-rule", "none",
-    "--fact", "area_of_ball=general_area",
+    "--fact", "area_of_ball=general_area", "--fact", "new_place=same_area",
 ]  # fmt: skip
 COMMANDS = {
     "python -c pass": [sys.executable, "-c", "pass"],
