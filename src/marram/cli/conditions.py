@@ -2,10 +2,14 @@
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from marram.errors import InputError
 from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.facts.conditions import date_of_play
+
+if TYPE_CHECKING:
+    from marram.rules.local_rules.adoption import Adopted
 
 
 def day_of_play(played_on: str | None, edition: str | None) -> date:
@@ -30,19 +34,29 @@ def day_of_play(played_on: str | None, edition: str | None) -> date:
     return day
 
 
-def local_rules_in_force(codes: Sequence[str] | None) -> list[str] | None:
-    """Return the Local Rules in force; an empty list for ``none``; ``None`` when nothing was said.
+def local_rules_in_force(
+    codes: Sequence[str] | None, day: date, where: str = "--local-rule"
+) -> "Adopted | None":
+    """Return the Local Rules in force; none of them for ``none``; ``None`` when nothing was said.
+
+    Args:
+        codes: the codes given.
+        day: the day of play.
+        where: what they were given with, for the faults.
 
     Raises:
-        InputError: ``none`` stands beside a code.
+        InputError: ``none`` stands beside a code, or they cannot be adopted so; every fault is listed.
     """
     if codes is None:
         return None
-    if "none" in codes:
-        if len(codes) > 1:
-            raise InputError("--local-rule none stands beside another Local Rule; leave one of them out.")
-        return []
-    return [code.upper() for code in codes]
+    if "none" in codes and len(codes) > 1:
+        raise InputError(f"{where}: none stands beside another Local Rule; leave one of them out.")
+    from marram.rules.local_rules.adoption import adopt
+
+    found = adopt([code for code in codes if code != "none"], day)
+    if found.faults:
+        raise InputError(*(f"{where}: {fault}" for fault in found.faults))
+    return found
 
 
 def facts_given(pairs: Sequence[str]) -> dict[str, str]:

@@ -25,7 +25,8 @@ def give_ruling(
     """Print the ruling; on a terminal ask until it is decided. Exits with the code of the outcome."""
     day = day_of_play(played_on, edition)
     facts: dict[str, Any] = facts_given(pairs)
-    adopted = local_rules_in_force(local_rules)
+    adopted = local_rules_in_force(local_rules, day)
+    in_rulings = None if adopted is None else adopted.in_rulings
     interactive = sys.stdin.isatty() and sys.stdout.isatty() and not as_json
     if incident is None:
         if not interactive:
@@ -39,7 +40,7 @@ def give_ruling(
     form = None if form is None else form_of_play.token(form_of_play.parse(form))
 
     def ask_the_book() -> Result:
-        return marram.rule(incident, facts, played_on=day, form_of_play=form, local_rules=adopted)
+        return marram.rule(incident, facts, played_on=day, form_of_play=form, local_rules=in_rulings)
 
     result = ask_the_book()
     while interactive and isinstance(result, NeedFacts):
@@ -52,7 +53,7 @@ def give_ruling(
         "played_on": day.isoformat(),
         "edition": edition_of(day).isoformat(),
         "form_of_play": form,
-        "local_rules": adopted,
+        "local_rules": None if adopted is None else list(adopted.codes),
         "facts": facts,
     }
     if as_json:

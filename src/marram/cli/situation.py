@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any
 
-from marram.cli.conditions import day_of_play
+from marram.cli.conditions import day_of_play, local_rules_in_force
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.ruling import exit_code
 from marram.cli.show import Line, print_json, sheet_lines, show_lines
@@ -28,12 +28,14 @@ def rule_on_situation(path: Path, as_json: bool) -> None:
     document = read_situation(path)
     form = document.get("form_of_play")
     happened = [Happened(one["incident"], one.get("facts", {})) for one in document["incidents"]]
+    day = day_of_play(document.get("played_on"), document.get("edition"))
+    adopted = local_rules_in_force(document.get("local_rules"), day, f"{path}: local_rules")
     result = rule_situation(
         happened,
         document.get("between", {}),
-        played_on=day_of_play(document.get("played_on"), document.get("edition")),
+        played_on=day,
         form_of_play=form,
-        local_rules=document.get("local_rules"),
+        local_rules=None if adopted is None else adopted.in_rulings,
     )
     chosen = form_of_play.parse(form) if form else None
     if as_json:

@@ -11,8 +11,8 @@ from marram.desk.event import Event
 from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, edition_of
-from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides, form_of_play, sides
-from marram.rules.local_rules.register import REGISTER
+from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
+from marram.rules.local_rules.adoption import adopt
 
 COOKIE = "marram_conditions"
 KEYS = ("on", "form", "sides", "local", "handed", "club")
@@ -115,11 +115,12 @@ def _read(given: Mapping[str, str], base: Conditions) -> Conditions:
             return otherwise
         return None if value in ("", NONE) else read(value)
 
+    on = _day(given["on"]) if given.get("on") else base.on
     return Conditions(
-        on=_day(given["on"]) if given.get("on") else base.on,
+        on=on,
         form=open_or("form", form_of_play.parse, base.form),
         sides=open_or("sides", sides.parse, base.sides),
-        local=_local(given["local"]) if "local" in given else base.local,
+        local=_local(given["local"], on) if "local" in given else base.local,
         handed=open_or("handed", _handed, base.handed),
         club=_club(given["club"]) if given.get("club") else base.club,
     )
@@ -140,26 +141,13 @@ def _day(text: str) -> day:
     return found
 
 
-def _local(text: str) -> tuple[str, ...] | None:
+def _local(text: str, on: day) -> tuple[str, ...] | None:
     if text == "open":
         return None
-    codes = tuple(code for code in text.split(",") if code and code != NONE)
-    unknown = [code for code in codes if code not in LOCAL_RULES]
-    if unknown:
-        raise BadAnswer(
-            *(
-                f"local: there is no Local Rule {code!r} here. Known: {', '.join(LOCAL_RULES)}."
-                for code in unknown
-            )
-        )
-    listed = [REGISTER[code] for code in codes if code in REGISTER]
-    clashes = {frozenset((one.code, other)) for one in listed for other in one.not_with if other in codes}
-    if clashes:
-        pairs = sorted(" and ".join(sorted(pair)) for pair in clashes)
-        raise BadAnswer(
-            *(f"local: {pair} cannot be in force together. Leave one of them out." for pair in pairs)
-        )
-    return codes
+    found = adopt([code for code in text.split(",") if code and code != NONE], on)
+    if found.faults:
+        raise BadAnswer(*(f"local: {fault}" for fault in found.faults))
+    return found.in_rulings
 
 
 def _handed(text: str) -> str:

@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from marram.errors import InputError
-from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.local_rules.adoption import adopt
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +74,8 @@ def _event(given: Mapping[str, Any], where: str) -> Event:
     form = read("form_of_play", FormOfPlay, f"one of {', '.join(one.value for one in FormOfPlay)}")
     sides = read("sides", Sides, f"one of {', '.join(one.value for one in Sides)}")
     local_rules = read("local_rules", tuple, 'a list of codes, for example ["E-5"]')
-    faults += [
-        f"{where}: there is no Local Rule {code!r} here. Known: {', '.join(LOCAL_RULES)}."
-        for code in local_rules or ()
-        if code not in LOCAL_RULES
-    ]
+    adopted = adopt([str(code) for code in local_rules or ()], played_on)
+    faults += [f"{where}: {fault}" for fault in adopted.faults]
     if faults:
         raise InputError(*faults)
     return Event(
@@ -86,6 +84,6 @@ def _event(given: Mapping[str, Any], where: str) -> Event:
         played_on=played_on,
         form_of_play=form,
         sides=sides,
-        local_rules=local_rules,
+        local_rules=None if local_rules is None else adopted.in_rulings,
         notice=tuple(str(one) for one in given.get("notice_to_players", ())),
     )
