@@ -120,6 +120,23 @@ FAULTS = {
         "dropping_zone_nearer",
         "begins 10.7 m nearer the hole than red",
     ),
+    "dropping_zone_overlap.geojson": (
+        WARNING,
+        "dropping_zone_overlap",
+        "16 m² of this dropping zone lie in red",
+    ),
+    "repair_without_relief.geojson": (WARNING, "repair_without_relief", "Rule 16.1a(2) gives no relief"),
+    "penalty_area_colour.geojson": (WARNING, "penalty_area_colour", "is not mapped: it was read as red"),
+    # Stakes.
+    "stake_colour.geojson": (WARNING, "stake_colour", "its colour is 'blue'"),
+    "stake_of_no_edge.geojson": (WARNING, "stake_of_no_edge", "stands by no edge that red stakes mark"),
+    "stake_alone.geojson": (WARNING, "stake_alone", "one stake alone marks no line of this boundary"),
+    "stake_gap.geojson": (WARNING, "stake_gap", "between stake 40 and stake 80"),
+    "stake_off_edge.geojson": (WARNING, "stake_off_edge", "stands 1.50 m inside the mapped edge"),
+    "corner_without_stake.geojson": (WARNING, "corner_without_stake", "runs 7.07 m inside the mapped edge"),
+    "string_off_edge.geojson": (WARNING, "string_off_edge", "runs 0.08 m inside the mapped edge"),
+    "string_blocked.geojson": (WARNING, "string_blocked", "an obstruction (Pump house)"),
+    "two_next_stakes.geojson": (WARNING, "two_next_stakes", "6.0 m away"),
     "hole_unknown.geojson": (WARNING, "hole_unknown", "belongs to hole 7, which the map does not have"),
     "path_without_surface.geojson": (
         NOTE,

@@ -77,7 +77,7 @@ def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults
     rest = [feature for feature in features if feature not in lines]
     drawn = closed_boundary(lines, faults)
     if lines or any(feature.kind is Kind.BOUNDARY for feature in rest):
-        return [*drawn, *rest]
+        return [*_marked(drawn, lines), *rest]
     made = to_feature(outline, Kind.BOUNDARY, faults) if outline else None
     if made is not None:
         return (
@@ -89,6 +89,20 @@ def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults
         "Draw the boundary with marram=boundary, or the outline of the course with leisure=golf_course.",
     )
     return rest
+
+
+def _marked(drawn: Sequence[Feature], lines: Sequence[Feature]) -> list[Feature]:
+    """Return joined boundaries; where its lines are marked in different ways, each says which part is marked how."""
+    ways = {line.tags.get("marked_by", "") for line in lines}
+    if len(ways) < 2:
+        return list(drawn)
+    tags = {key: value for key, value in lines[0].tags.items() if key != "marked_by"}
+    if "stakes" in ways:
+        tags["marked_by"] = "stakes"
+    parts = [
+        replace(line, kind=Kind.MARKING) for line in lines if line.tags.get("marked_by", "stakes") != "stakes"
+    ]
+    return [*(replace(boundary, tags=tags) for boundary in drawn), *parts]
 
 
 def _pins(features: Sequence[SourceFeature]) -> list[tuple[Point, int | None]]:

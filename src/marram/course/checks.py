@@ -11,7 +11,9 @@ from marram.course.assembly import boundary_is_outline
 from marram.course.fault import Fault, FaultList
 from marram.course.hole_checks import check_holes
 from marram.course.model import Course, Feature, Kind
-from marram.course.scheme import is_about_golf
+from marram.course.relief_checks import check_relief
+from marram.course.scheme import PENALTY_AREA, is_about_golf
+from marram.course.stake_checks import check_stakes
 
 SPECIFIC = (
     Kind.RED_PENALTY_AREA,
@@ -32,9 +34,11 @@ def check_course(course: Course) -> list[Fault]:
     check_holes(course, faults)
     _greens(course, faults)
     _water(course, faults)
+    _colours(course, faults)
     _overlaps(course, faults)
     _outside(course, faults)
-    _dropping_zones(course, faults)
+    check_relief(course, faults)
+    check_stakes(course, faults)
     _holes_named(course, faults)
     _paths(course, faults)
     _cut(course, faults)
@@ -92,6 +96,26 @@ def _water(course: Course, faults: FaultList) -> None:
             "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow).",
             feature=water.ident,
             at=water.geometry,
+        )
+
+
+def _colours(course: Course, faults: FaultList) -> None:
+    for area in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA):
+        read = "red" if area.kind is Kind.RED_PENALTY_AREA else "yellow"
+        said = area.tags.get("colour")
+        if said == read or (said is None and area.tags.get("marram") != PENALTY_AREA):
+            continue
+        faults.warn(
+            "penalty_area_colour",
+            f"the colour of this penalty area is {'not mapped' if said is None else repr(said)}: it was read as {read}"
+            + (
+                " (Definition of penalty area)"
+                if area.tags.get("marram") == PENALTY_AREA
+                else ", as its other tags say"
+            ),
+            "Look at its stakes or lines, and write colour=red or colour=yellow.",
+            feature=area.ident,
+            at=area.geometry,
         )
 
 
@@ -155,45 +179,6 @@ def _outside(course: Course, faults: FaultList) -> None:
                 feature=area.ident,
                 at=outside,
             )
-
-
-def _dropping_zones(course: Course, faults: FaultList) -> None:
-    for zone in course.of(Kind.DROPPING_ZONE):
-        served = [f for f in course.features if {f.ref, f.ident} & set(zone.serves) and f is not zone]
-        if not served:
-            said = (
-                f"serves {';'.join(zone.serves)}, which is not in the map"
-                if zone.serves
-                else "does not say what it serves"
-            )
-            faults.warn(
-                "dropping_zone_for_nothing",
-                f"this dropping zone {said}",
-                "Add serves=<ref or identifier of the penalty area or other feature>.",
-                feature=zone.ident,
-                at=zone.geometry,
-            )
-        holes = [course.holes[number] for number in zone.holes if number in course.holes]
-        if not holes:
-            faults.warn(
-                "dropping_zone_of_no_hole",
-                "this dropping zone does not say on which hole it may be used",
-                "Add holes=<hole number>.",
-                feature=zone.ident,
-                at=zone.geometry,
-            )
-        for hole in holes:
-            for area in served:
-                gain = area.geometry.distance(hole.location) - zone.geometry.distance(hole.location)
-                if gain > 0:
-                    faults.warn(
-                        "dropping_zone_nearer",
-                        f"this dropping zone begins {gain:.1f} m nearer the hole than {area.ident}, which it serves",
-                        "Move it back unless that is meant.",
-                        feature=zone.ident,
-                        hole=hole.number,
-                        at=zone.geometry,
-                    )
 
 
 def _holes_named(course: Course, faults: FaultList) -> None:

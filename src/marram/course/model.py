@@ -36,6 +36,10 @@ class Kind(Enum):
     """Water that is mapped without saying what it is for the Rules."""
     ROUGH = "rough"
     TREES = "trees"
+    STAKE = "stake"
+    """A stake that marks an edge, at the point that defines it; or several, as the positions of a line."""
+    MARKING = "marking"
+    """A stretch of an edge that something else than stakes marks: a painted line, a fence, a wall."""
 
 
 @dataclass(frozen=True, slots=True)

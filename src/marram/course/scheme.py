@@ -55,14 +55,26 @@ OWN: dict[str, Kind] = {
         Kind.RED_PENALTY_AREA,
         Kind.YELLOW_PENALTY_AREA,
         Kind.TEEING_AREA,
+        Kind.STAKE,
+        Kind.MARKING,
     )
 }
 """Values of ``marram=*``: what OpenStreetMap has no tag for."""
 
+PENALTY_AREA = "penalty_area"
+"""``marram=penalty_area`` has the colour its ``colour`` says; of no known colour it is red (Definition of penalty area)."""
+
 UNSURFACED = frozenset({"grass", "ground", "dirt", "earth", "mud", "sand", "unpaved", "rock", "woodland"})
 """Values of ``surface=*`` that are no artificial surface, so that the path is no immovable obstruction."""
 
-AREA_KINDS = frozenset(Kind) - {Kind.PATH, Kind.WATER, Kind.OBSTRUCTION, Kind.TREES}
+AREA_KINDS = frozenset(Kind) - {
+    Kind.PATH,
+    Kind.WATER,
+    Kind.OBSTRUCTION,
+    Kind.TREES,
+    Kind.STAKE,
+    Kind.MARKING,
+}
 """Kinds that must be areas: a line cannot say which balls lie in them."""
 
 SCENERY = frozenset({Kind.ROUGH, Kind.TREES, Kind.WATER, Kind.PATH, Kind.OBSTRUCTION})
@@ -72,6 +84,8 @@ SCENERY = frozenset({Kind.ROUGH, Kind.TREES, Kind.WATER, Kind.PATH, Kind.OBSTRUC
 def meaning(tags: Mapping[str, str]) -> Kind | Role | None:
     """Return what the tags mean for the game, or ``None`` when they mean nothing."""
     if (own := tags.get("marram")) is not None:
+        if own == PENALTY_AREA:
+            return Kind.YELLOW_PENALTY_AREA if tags.get("colour") == "yellow" else Kind.RED_PENALTY_AREA
         return OWN.get(own)
     if (golf := tags.get("golf")) in GOLF:
         found = GOLF[golf]
@@ -114,12 +128,13 @@ def is_about_golf(tags: Mapping[str, str]) -> bool:
 def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
     """Return the fault of a value that the scheme does not know, or ``None``."""
     own = tags.get("marram")
-    if own is not None and own not in OWN:
+    known = [*OWN, PENALTY_AREA]
+    if own is not None and own not in known:
         return Fault(
             Severity.ERROR,
             "unknown_tag",
             f"marram={own} is not known",
-            f"{did_you_mean(own, list(OWN))} Use one of: {', '.join(sorted(OWN))}.".lstrip(),
+            f"{did_you_mean(own, known)} Use one of: {', '.join(sorted(known))}.".lstrip(),
             feature=ident,
         )
     golf = tags.get("golf")

@@ -26,6 +26,7 @@ DRAWN: tuple[Kind, ...] = (
     Kind.TEMPORARY_WATER,
     Kind.NO_PLAY_ZONE,
     Kind.DROPPING_ZONE,
+    Kind.STAKE,
 )
 """What is drawn, lowest first."""
 
