@@ -123,6 +123,20 @@ def test_a_left_handed_player_mirrors_a_right_handed_one():
     assert left.points[0][0] == pytest.approx(-right.points[0][0])
 
 
+def test_the_corner_of_a_condition_may_touch_the_bottom_of_a_dent():
+    """A footprint with a notch slips over a corner of the condition until the corner touches its bottom.
+
+    The condition is a wedge pointing north with its tip at (0, 0.5), sides falling 2 for 1; the notch under the
+    ball opens southward 1 for 1, with its bottom at the ball's spot. So the ball must go 0.5 m north, where tip
+    and bottom touch. The pieces the footprint is cut into meet just there.
+    """
+    wedge = Polygon([(0, 0.5), (-2.25, -4), (2.25, -4)])
+    notched = Polygon([(0, 0), (0.4, -0.4), (0.4, 0.3), (-0.4, 0.3), (-0.4, -0.4)])
+    found = look(wedge, Footprint.of(notched), (0.0, 0.0), (0.0, -500.0))
+
+    assert found.points == ((pytest.approx(0.0), pytest.approx(0.5)),)
+
+
 def test_the_required_area_of_the_course_bounds_it():
     """A clear place in a bunker is passed over when the point must be outside it."""
     bunker = Outline(box(-6, -100, -1, 100))
@@ -203,6 +217,19 @@ def test_against_a_grid_and_the_original_shapes(obstruction, shape, others, angl
     placed = shapely.polygons(np.column_stack([x, y])[nearer][:, None, :] + points[None])
     shapely.prepare(everything)
     assert (shapely.area(shapely.intersection(placed, everything)) > 0).all()
+
+
+@settings(max_examples=60, deadline=None)
+@given(star((5, 12), 0.2, 1.5))
+def test_nothing_slips_between_the_pieces_of_a_dented_footprint(shape):
+    """A condition as thin as rounding errors, along a cut through the footprint, interferes all the same."""
+    dented = Footprint.of(shape)
+    for cut in dented.cuts:
+        start, end = cut.corners
+        along = (end - start) / hypot(*(end - start))
+        across = 1e-11 * np.array((along[1], -along[0]))
+        needle = Polygon([start + across, end + across, end - across, start - across])
+        assert FootprintOn((Outline(needle),), dented).overlaps((0.0, 0.0))
 
 
 @settings(max_examples=60, deadline=None)

@@ -1,9 +1,9 @@
 """Does a footprint overlap a condition? Tested on the original shapes by separating axes.
 
 A segment and a convex polygon do not overlap exactly when a line parallel to the segment or to an edge of
-the polygon separates them (separating axis theorem). The footprint is taken as its convex pieces, each edge
-of the condition as a segment; a footprint that meets no edge but lies wholly in the condition is found by
-one point of each part. A cut of at most :data:`~marram.relief.tolerance.ROUNDING` counts as touching.
+the polygon separates them (separating axis theorem). The footprint is taken as its convex pieces and the
+cuts between them, each edge of the condition as a segment; a footprint that meets no edge but lies wholly in
+the condition is found by one point of each part. An overlap no deeper than :data:`~marram.relief.tolerance.ROUNDING` counts as touching.
 """
 
 from collections.abc import Sequence
@@ -18,7 +18,6 @@ from marram.relief.convolution import convolution
 from marram.relief.corners import Corners, Floats
 from marram.relief.outline import XY, Outline
 from marram.relief.shape import Footprint, Piece
-from marram.relief.tolerance import ROUNDING
 
 Booleans = NDArray[np.bool_]
 
@@ -79,7 +78,8 @@ class PreparedFootprint:
         if near:
             edges = np.concatenate([one.edges for one in near]) - np.array((*ball, *ball))
             along = np.concatenate([one.along for one in near])
-            self._tables = [_Table(piece, edges, along) for piece in whole.footprint.pieces]
+            every = (*whole.footprint.pieces, *whole.footprint.cuts)
+            self._tables = [_Table(piece, edges, along) for piece in every]
 
     @cached_property
     def segments(self) -> Floats:
@@ -121,8 +121,8 @@ class _Table:
         self._across = np.array((along[:, 1], -along[:, 0]))
         corners = piece.corners @ self._across
         at = (start.T * self._across).sum(axis=0)
-        self._ahead = at - corners.max(axis=0) + ROUNDING
-        self._behind = at - corners.min(axis=0) - ROUNDING
+        self._ahead = at - corners.max(axis=0) + piece.gives
+        self._behind = at - corners.min(axis=0) - piece.gives
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge overlaps the piece moved there."""

@@ -3,11 +3,10 @@
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
-from math import cos, sin
+from math import cos, dist, hypot, sin
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from marram.errors import BadPlace
@@ -16,22 +15,34 @@ from marram.relief.corners import Corners, Floats
 from marram.relief.outline import XY, Outline
 from marram.relief.tolerance import ROUNDING
 
+CUT_END = 1e-6
+"""Metres: how far before the corners it joins a cut between two pieces ends."""
+
 
 @dataclass(frozen=True, slots=True)
 class Piece:
     """A convex piece: its corners anticlockwise, its outward normals, and how far it reaches along each.
 
-    A side that is an edge of the whole gives way by a rounding error, so that touching is no overlap; a side
-    that only cuts the whole into pieces does not, so that nothing slips through between them.
+    A piece gives way by a rounding error, so that touching is no overlap. What a piece gives way along a cut
+    between two pieces is held by the cut, a piece without a breadth: an edge that meets it is inside the
+    whole, so it gives no way. It ends just short of the corners it joins, since in a dent a corner of a
+    condition may touch them.
+
+    Attributes:
+        corners: anticlockwise, as rows.
+        normals: the outward directions, as rows.
+        reach: metres along each of the normals, less what gives way.
+        gives: metres by which it gives way; negative for a cut.
     """
 
     corners: Floats
     normals: Floats
     reach: Floats
+    gives: float
 
     def turned(self, turn: Floats) -> "Piece":
         """Return the piece turned by a rotation matrix (for rows)."""
-        return Piece(self.corners @ turn, self.normals @ turn, self.reach)
+        return Piece(self.corners @ turn, self.normals @ turn, self.reach, self.gives)
 
 
 @dataclass(frozen=True, eq=False)
@@ -57,9 +68,19 @@ class Shape:
         edges = self.outline.edges
         starts = np.flatnonzero(self.outline.previous >= np.arange(len(edges)))
         rings = [edges[start:end, :2] for start, end in pairwise((*starts.tolist(), len(edges)))]
-        whole = [convex_pieces(ring) for ring in rings]
-        known = {tuple(one) for one in edges.tolist()} if any(len(pieces) > 1 for pieces in whole) else None
-        return tuple(_piece(corners, known) for pieces in whole for corners in pieces)
+        return tuple(_piece(corners) for ring in rings for corners in convex_pieces(ring))
+
+    @cached_property
+    def cuts(self) -> tuple[Piece, ...]:
+        """The cuts between the pieces, without their ends."""
+        sides = {tuple(side) for piece in self.pieces for side in _sides(piece.corners).tolist()}
+        # A cut is a side of two pieces, one on either hand; an edge of the whole is a side of one.
+        ends = [
+            ((ax, ay), (bx, by))
+            for ax, ay, bx, by in sides
+            if (bx, by, ax, ay) in sides and (ax, ay) < (bx, by)
+        ]
+        return tuple(_cut(np.array(one)) for one in ends if dist(*one) > 2 * CUT_END)
 
     @cached_property
     def inner_points(self) -> Floats:
@@ -108,6 +129,11 @@ class Footprint:
         return tuple(piece.turned(self._turn) for piece in self.shape.pieces)
 
     @cached_property
+    def cuts(self) -> tuple[Piece, ...]:
+        """The cuts between the pieces, without their ends."""
+        return tuple(cut.turned(self._turn) for cut in self.shape.cuts)
+
+    @cached_property
     def mirrored(self) -> Corners:
         """The corners of the footprint mirrored in the ball."""
         edges = -(self.shape.outline.edges.reshape(-1, 2) @ self._turn).reshape(-1, 4)
@@ -137,12 +163,22 @@ class Footprint:
         return shapely.transform(self.area, lambda points: points + np.asarray(place))
 
 
-def _piece(corners: Floats, edges: set[tuple[float, ...]] | None) -> Piece:
-    ahead = np.concatenate((corners[1:], corners[:1]))
-    sides = ahead - corners
+def _sides(corners: Floats) -> Floats:
+    """Return the sides of a polygon as rows (x from, y from, x to, y to)."""
+    return np.concatenate((corners, np.concatenate((corners[1:], corners[:1]))), axis=1)
+
+
+def _piece(corners: Floats) -> Piece:
+    sides = np.concatenate((corners[1:], corners[:1])) - corners
     normals = np.stack((sides[:, 1], -sides[:, 0]), axis=1)
     normals /= np.sqrt((normals * normals).sum(axis=1))[:, None]
-    real: NDArray[np.bool_] = np.ones(len(corners), dtype=bool)
-    if edges is not None:
-        real = np.array([tuple(one) in edges for one in np.concatenate((corners, ahead), axis=1).tolist()])
-    return Piece(corners, normals, (normals * corners).sum(axis=1) - np.where(real, ROUNDING, -ROUNDING))
+    return Piece(corners, normals, (normals * corners).sum(axis=1) - ROUNDING, ROUNDING)
+
+
+def _cut(ends: Floats) -> Piece:
+    along = ends[1] - ends[0]
+    along /= hypot(*along)
+    kept = ends + CUT_END * np.array((along, -along))
+    across = np.array((along[1], -along[0]))
+    normals = np.array((across, -across, along, -along))
+    return Piece(kept, normals, (kept @ normals.T).max(axis=0) + ROUNDING, -ROUNDING)
