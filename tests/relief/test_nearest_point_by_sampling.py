@@ -70,12 +70,14 @@ def first_sampled(obstructions, footprint, hole, within):
     kept = (away <= within) & (np.hypot(*(places - hole).T) >= hypot(*hole))
     places, away = places[kept], away[kept]
     order = np.argsort(away)
-    shapely.prepare(whole)
+    shrunk = whole.buffer(-1e-5)
+    shapely.prepare([whole, shrunk])
     for start in range(0, len(order), 500):
         some = order[start : start + 500]
         placed = _placed(corners, places[some])
         overlapping = shapely.intersects(whole, placed)
-        overlapping[overlapping] = shapely.area(shapely.intersection(whole, placed[overlapping])) > TOUCHING
+        barely = overlapping & ~shapely.intersects(shrunk, placed)
+        overlapping[barely] = shapely.area(shapely.intersection(whole, placed[barely])) > TOUCHING
         if not overlapping.all():
             return float(away[some[np.argmin(overlapping)]])
     return float("inf")
