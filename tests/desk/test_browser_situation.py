@@ -52,11 +52,14 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     question = phone.get_by_role("heading", name=re.compile("^Between incidents 1 and 2"))
     expect(question).to_be_focused()
     answer(phone, "Yes")
+    dealt_with = phone.get_by_role("heading", name=re.compile("had the ball been dealt with"))
+    expect(dealt_with).to_be_visible()
+    answer(phone, "No")
     expect(phone.locator(".totals")).to_contain_text("three penalty strokes")
     assert phone.evaluate(TOO_SMALL) == []
     assert phone.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
     phone.go_back()
-    expect(question).to_be_visible()
+    expect(dealt_with).to_be_visible()
     phone.go_forward()
     expect(phone.locator(".totals")).to_contain_text("three penalty strokes")
 
@@ -68,7 +71,8 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
 def test_together_by_keyboard(phone: Page) -> None:
     """The Tab key and Enter lead from the question between two incidents to its answer, and to change it."""
     two = "2.what=ground_altered&2.altered_place=elsewhere&2.conditions_improved=yes&2.preparing_how=none_of_these&2.alteration=surface"
-    phone.goto(f"/together?{'&'.join(f'1.{one}' for one in LIFTED.split('&'))}&{two}")
+    first = "&".join(f"1.{one}" for one in LIFTED.split("&"))
+    phone.goto(f"/together?{first}&{two}&ball_settled_1=yes")
     ready(phone)
     reach(phone, "No")
     phone.keyboard.press("Enter")
@@ -91,6 +95,7 @@ def test_together_without_javascript(chromium: Browser, address: str) -> None:
         answer(page, words)
     page.get_by_role("link", name="Together: all 2 incidents").click()
     answer(page, "Yes")
+    answer(page, "No")
 
     expect(page.locator(".totals")).to_contain_text("three penalty strokes")
     context.close()

@@ -72,7 +72,8 @@ def test_from_one_ruling_to_the_combined_one(client: TestClient, ground: Ground)
 
     asked = client.get(link(second.text, "Together: all 2 incidents"))
     assert asked.context["question"].fact == "intervening_event_1"
-    both = client.get("/together", params=[*asked.context["hidden"], ("intervening_event_1", "yes")])
+    known = [("intervening_event_1", "yes"), ("ball_settled_1", "no")]
+    both = client.get("/together", params=[*asked.context["hidden"], *known])
 
     assert both.context["view"].totals == {Who.PLAYER: 3}
     assert "three penalty strokes" in both.text
@@ -91,7 +92,9 @@ def test_each_edition_asks_its_own_question(
     client: TestClient, day: str, fact: str, answer: str, strokes: int
 ) -> None:
     """2023: was there an intervening event? 2019: are the acts related? Until it is answered nothing is added up."""
-    query = {**numbered(LIFTED, IMPROVED), "on": day}
+    query = {**numbered(LIFTED, IMPROVED), "on": day, "ball_settled_1": "yes"}
+    if fact == "acts_related_1":
+        query["intervening_event_1"] = "no"
     asked = client.get("/api/situation", params=query).json()
     assert asked["combined"]["question"]["fact"] == fact
     assert asked["total_strokes"] == {}
@@ -113,7 +116,7 @@ def test_match_play_has_no_total_of_strokes(client: TestClient) -> None:
 
 def test_relief_and_corrections_are_told_with_their_incident(client: TestClient) -> None:
     """What relief costs comes on top and is said; each correction names its incident and its deadline."""
-    page = client.get("/together", params={**numbered(LIFTED, UNPLAYABLE)})
+    page = client.get("/together", params={**numbered(LIFTED, UNPLAYABLE), "ball_settled_1": "no"})
     view = page.context["view"]
 
     assert view.totals == {Who.PLAYER: 1}
@@ -124,19 +127,32 @@ def test_relief_and_corrections_are_told_with_their_incident(client: TestClient)
 
 
 def test_an_earlier_incident_s_word_on_the_ball_is_not_lost(client: TestClient) -> None:
-    """A ball lifted has to go back although the later breach leaves the ball alone (Rule 9.4b, 14.2)."""
+    """A ball lifted has to go back although the later breach leaves the ball alone (Rule 9.4b, 14.2), unless it was."""
     query = {**numbered(LIFTED, IMPROVED), "intervening_event_1": "no"}
-    page = client.get("/together", params=query)
-    told = client.get("/api/situation", params=query).json()
+    asked = client.get("/api/situation", params=query).json()
+    assert asked["combined"]["question"]["fact"] == "ball_settled_1"
 
-    assert page.context["view"].headline == "Two penalty strokes (the general penalty)."
-    assert "Incident 1: replace the ball." in page.text
-    assert told["earlier_actions"] == [{"incident": 1, "words": "replace the ball"}]
+    page = client.get("/together", params={**query, "ball_settled_1": "no"})
+    assert "eplace the ball" in page.context["view"].headline
+    assert list(page.context["view"].corrections.values()) == [[1]]
 
-    other_way = client.get(
-        "/api/situation", params={**numbered(IMPROVED, LIFTED), "intervening_event_1": "no"}
-    )
-    assert other_way.json()["earlier_actions"] == []
+    done = client.get("/api/situation", params={**query, "ball_settled_1": "yes"}).json()
+    assert "eplace the ball" not in done["combined"]["headline"]
+    assert done["corrections"] == []
+
+
+def test_a_question_between_incidents_is_answered_once(client: TestClient) -> None:
+    """Whatever lies between incidents is kept as such, so that its page does not ask it again (Rule 6.3c)."""
+    wrong_ball = {
+        "what": "wrong_ball_played", "ball_struck": "wrong", "wrong_ball_moving_in_water": "no",
+        "wrong_ball_corrected": "no", "next_hole_started": "no",
+    }  # fmt: skip
+    query = numbered(wrong_ball, LIFTED)
+    asked = client.get("/together", params=query)
+    assert asked.context["question"].fact == "earlier_mistake_1"
+
+    ruled = client.get("/together", params=[*asked.context["hidden"], ("earlier_mistake_1", "same_ball")])
+    assert ruled.context["view"].totals == {Who.PLAYER: 2}
 
 
 def test_nothing_is_combined_while_an_incident_is_open(client: TestClient) -> None:
@@ -225,7 +241,7 @@ def test_choosing_another_incident_forgets_what_was_said_of_its_neighbours(clien
 
 def test_the_conditions_can_be_changed_without_losing_an_incident(client: TestClient) -> None:
     """Going to the conditions and back keeps the whole situation."""
-    page = client.get("/together", params={**numbered(LIFTED, IMPROVED), "intervening_event_1": "yes"})
+    page = client.get("/together", params={**numbered(LIFTED, IMPROVED), "intervening_event_1": "no"})
     back = unescape(page.context["here"])
     kept = client.post(
         "/settings", data={"on": "2021-05-01", "form": "stroke_play", "back": back, "club": "1.1"}

@@ -15,7 +15,8 @@ from marram.desk.conditions import KEYS, Conditions, conditions_of
 from marram.desk.event import Event
 from marram.errors import InputError
 from marram.rules.engine.request import fact_named
-from marram.rules.facts.several import MOST_INCIDENTS, acts_related, intervening_event
+from marram.rules.facts.several import BETWEEN as FACTS_BETWEEN
+from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 
@@ -25,7 +26,7 @@ INCIDENT_KEYS = frozenset({"what", "condition", *PLACE_WORDS})
 OWN_KEYS = frozenset({"hole", "number", "ask", "q", *INCIDENT_KEYS, *KEYS})
 """Keys of an address that are not facts."""
 
-BETWEEN = frozenset(fact.name for fact in (*intervening_event, *acts_related))
+BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
 """Facts about two incidents of a situation rather than about one."""
 
 NUMBERED = re.compile(r"(\d+)\.(.*)")

@@ -10,13 +10,9 @@ from marram.desk.situation import at_incident, together, without_incident
 from marram.errors import UnknownIncident
 from marram.rules.engine.situation import Happened, rule_situation, total_strokes
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import Action, Result, Ruling, Who
-from marram.words.messages import term
-from marram.words.penalties import penalties_in_short, strokes_words
+from marram.rules.ruling import Result, Ruling, Who
+from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet, sheet
-
-NOTHING_TO_DO = (Action.PLAY_AS_IT_LIES, Action.PLAY_ON)
-"""Actions that ask for nothing to be done with the ball."""
 
 
 @dataclass(frozen=True)
@@ -89,34 +85,22 @@ class SituationView:
         return [part for part in self.parts if part.sheet.kind in ("judgement", "not_covered")]
 
     @property
-    def earlier_actions(self) -> dict[int, str]:
-        """What an earlier incident says of the ball, by number, where the last says something else.
-
-        The combined ruling takes the last one's word. While no stroke has been made since, the earlier one's
-        still stands: a ball lifted has to go back whatever happened after.
-        """
-        if not isinstance(self.result, Ruling):
-            return {}
-        return {
-            part.number: term(part.found.result.action, ".short")
-            for part in self.parts[:-1]
-            if isinstance(part.found.result, Ruling)
-            and part.found.result.action not in (*NOTHING_TO_DO, self.result.action)
-            and part.found.result.action is not None
-        }
-
-    @property
     def headline(self) -> str:
-        """The combined ruling in one line; it names what to do with the ball only where all incidents agree."""
+        """The combined ruling in one line."""
         assert self.sheet is not None
-        if isinstance(self.result, Ruling) and self.earlier_actions:
-            return f"{penalties_in_short(self.result.penalties, _form(self.case))}."
         return self.sheet.headline
 
     @property
     def corrections(self) -> dict[str, list[int]]:
-        """What putting each mistake right takes, and until when, with the numbers of the incidents."""
-        return self._by_words("if_wrong")
+        """Which mistakes can still be corrected, what that takes, and until when, with the numbers of the incidents."""
+        still = self.sheet.if_wrong if self.sheet and isinstance(self.result, Ruling) else ()
+        return {words: numbers for words, numbers in self._by_words("if_wrong").items() if words in still}
+
+    @property
+    def options_from(self) -> list[Part]:
+        """The incidents whose relief options still stand in the combined ruling."""
+        still = self.sheet.options if self.sheet else ()
+        return [part for part in self.parts if any(one in still for one in part.sheet.options)]
 
     @property
     def cautions(self) -> dict[str, list[int]]:

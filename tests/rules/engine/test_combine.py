@@ -2,7 +2,9 @@
 
 Sources: Rules of Golf 2023, Rule 1.3c(4) (intervening events; Exception: failure to replace a moved ball;
 strokes for penalty relief always added); Rules of Golf 2019, Rule 1.3c(4) (single or related acts: one
-penalty, the higher; unrelated acts: each its own).
+penalty, the higher; unrelated acts: each its own) with Interpretation 1.3c(4)/1, whose title says that an
+intervening event between breaches results in multiple penalties. Sequences from the published text are in
+``tests/published/situations.json``.
 """
 
 from datetime import date
@@ -12,10 +14,13 @@ import pytest
 import marram
 from marram.errors import InputError
 from marram.rules.ruling import (
+    Action,
     NeedFacts,
     PenaltyKind,
     Ruling,
+    Who,
     disqualification,
+    general,
     general_penalty,
     no_penalty,
     penalty,
@@ -23,7 +28,7 @@ from marram.rules.ruling import (
 
 IN_2019, IN_2023 = date(2021, 5, 1), date(2024, 5, 1)
 TWO = general_penalty("12.2b(1)").play_as_it_lies()
-ONE = penalty(1, "14.1a").replace_ball()
+ONE = penalty(1, "14.1a").play_as_it_lies()
 
 
 def kinds(result: object) -> list[PenaltyKind]:
@@ -45,11 +50,44 @@ def test_2023_an_intervening_event_separates_penalties() -> None:
 
 def test_2019_related_acts_cost_one_penalty() -> None:
     """In 2019 the question is whether the acts are related."""
-    assert kinds(marram.combine([ONE, TWO], {"acts_related_1": "yes"}, played_on=IN_2019)) == [
-        PenaltyKind.GENERAL
-    ]
+    related = {"acts_related_1": "yes", "intervening_event_1": "no"}
+    assert kinds(marram.combine([ONE, TWO], related, played_on=IN_2019)) == [PenaltyKind.GENERAL]
     both = marram.combine([ONE, TWO], {"acts_related_1": "no"}, played_on=IN_2019)
     assert kinds(both) == [PenaltyKind.STROKES, PenaltyKind.GENERAL]
+
+
+def test_2019_an_intervening_event_separates_related_acts() -> None:
+    """In 2019 too: related acts with a stroke between them are breaches of their own (Interpretation 1.3c(4)/1)."""
+    facts = {"acts_related_1": "yes", "intervening_event_1": "yes"}
+    both = marram.combine([ONE, TWO], facts, played_on=IN_2019)
+    assert kinds(both) == [PenaltyKind.STROKES, PenaltyKind.GENERAL]
+
+
+def test_an_event_before_an_incident_without_penalty_counts_too() -> None:
+    """Between the first and the third incident there are two gaps; an event in either separates their breaches."""
+    parts = [TWO, no_penalty("13.1d(1)").play_as_it_lies(), TWO]
+    asked = marram.combine(parts, played_on=IN_2023)
+    assert isinstance(asked, NeedFacts)
+    assert asked.fact == "intervening_event_1"
+    asked = marram.combine(parts, {"intervening_event_1": "no"}, played_on=IN_2023)
+    assert isinstance(asked, NeedFacts)
+    assert asked.fact == "intervening_event_2"
+    one = {"intervening_event_1": "no", "intervening_event_2": "no"}
+    assert kinds(marram.combine(parts, one, played_on=IN_2023)) == [PenaltyKind.GENERAL]
+
+
+def test_breaches_of_different_people_are_not_compared() -> None:
+    """Each person gets the penalties of their own breaches; nothing lies between those of two people."""
+    others = general_penalty("10.2a", Who.OTHER_PLAYER).play_as_it_lies()
+    both = marram.combine([TWO, others], played_on=IN_2023)
+    assert kinds(both) == [PenaltyKind.GENERAL, PenaltyKind.GENERAL]
+
+
+def test_two_penalties_of_one_incident_stay_two() -> None:
+    """Four strokes for two wrong places (Rule 14.7b(3)) are not reduced by a lesser breach that belongs to them."""
+    four = general_penalty("14.7a").also(general("14.7a")).next(Action.PLAY_ON)
+    total = marram.combine([ONE, four], {"intervening_event_1": "no"}, played_on=IN_2023)
+    assert kinds(total) == [PenaltyKind.GENERAL, PenaltyKind.GENERAL]
 
 
 def test_the_deciding_fact_is_asked() -> None:
@@ -61,7 +99,7 @@ def test_the_deciding_fact_is_asked() -> None:
 
 def test_nothing_is_asked_when_only_one_part_costs_anything() -> None:
     """A part without penalty needs no intervening event."""
-    result = marram.combine([no_penalty("13.1d(1)").replace_ball(), TWO], played_on=IN_2023)
+    result = marram.combine([no_penalty("13.1d(1)").play_as_it_lies(), TWO], played_on=IN_2023)
     assert kinds(result) == [PenaltyKind.GENERAL]
 
 

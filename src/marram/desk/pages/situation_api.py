@@ -41,9 +41,6 @@ def situation(request: Request) -> dict[str, Any]:
         "corrections": [
             {"words": words, "incidents": numbers} for words, numbers in view.corrections.items()
         ],
-        "earlier_actions": [
-            {"incident": number, "words": words} for number, words in view.earlier_actions.items()
-        ],
         "total_strokes": {
             who.value: "disqualified" if total is None else total for who, total in view.totals.items()
         },

@@ -46,8 +46,8 @@ def rule_situation(
 
     Args:
         happened: the incidents in order; one to six.
-        between: what is known between incidents: ``intervening_event_1`` (2023) or ``acts_related_1`` (2019)
-            between the first and the second, and so on.
+        between: what is known between incidents, such as ``intervening_event_1`` between the first and the
+            second; all of it is listed in :data:`marram.rules.facts.several.BETWEEN`.
         played_on: the day of the round.
         form_of_play: as for :func:`marram.rule`.
         local_rules: as for :func:`marram.rule`.

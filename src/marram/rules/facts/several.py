@@ -1,39 +1,90 @@
-"""Facts about several breaches in one situation (Rule 1.3c(4))."""
+"""Facts about what lies between the incidents of one situation (Rules 1.3c(4), 6.1b, 6.3c, 14.5 and 14.7b)."""
 
-from marram.rules.engine.fact import yes_no
+from enum import Enum
+
+from marram.rules.engine.fact import Fact, choice, yes_no
 
 MOST_INCIDENTS = 6
 """How many incidents of one situation can be combined at once."""
+
+_GAPS = range(1, MOST_INCIDENTS)
+
+
+class EarlierMistake(Enum):
+    """Whether a mistake that must be corrected had been, when something else happened."""
+
+    CORRECTED = "corrected"
+    SAME_BALL = "same_ball"
+    """Not yet, and what happened was solely a matter of playing the ball whose strokes do not count."""
+    SOMETHING_ELSE = "something_else"
+    """Not yet, but what happened had nothing to do with playing that ball."""
+
 
 intervening_event = tuple(
     yes_no(
         f"intervening_event_{gap}",
         f"Between incidents {gap} and {gap + 1}: was a stroke completed, or did the player become aware of a breach?",
         help="Being told of a breach, knowing of it or being unsure about it all count as being aware.",
-        source="1.3c(4) (2023)",
+        source="1.3c(4)",
     )
-    for gap in range(1, MOST_INCIDENTS)
+    for gap in _GAPS
 )
-"""Edition 2023: whether an intervening event separates an incident from the next."""
-
-moved_ball_not_replaced_before = tuple(
-    yes_no(
-        f"moved_ball_not_replaced_{gap}",
-        f"Was the wrong place of incident {gap + 1} that the ball moved in incident {gap} was not replaced?",
-        help="If so, not replacing it and moving it cost one general penalty in total.",
-        source="1.3c(4) Exception",
-    )
-    for gap in range(1, MOST_INCIDENTS)
-)
-"""Whether playing from a wrong place was the failure to replace the ball moved just before."""
+"""Whether an intervening event separates an incident from the next."""
 
 acts_related = tuple(
     yes_no(
         f"acts_related_{gap}",
-        f"Do incidents {gap} and {gap + 1} come from a single act or from related acts?",
+        f"Do the breach of incident {gap + 1} and the one before it come from a single act or from related acts?",
         help="Look at how close the acts are in purpose, time and place, and at whether they breach the same Rule.",
         source="1.3c(4) (2019)",
     )
-    for gap in range(1, MOST_INCIDENTS)
+    for gap in _GAPS
 )
-"""Edition 2019: whether an incident and the next come from a single act or related acts."""
+"""Edition 2019: whether a breach and the one before it come from a single act or related acts."""
+
+moved_ball_not_replaced_before = tuple(
+    yes_no(
+        f"moved_ball_not_replaced_{gap}",
+        f"Was the wrong place of incident {gap + 1} that the ball moved before it was not replaced?",
+        help="If so, not replacing it and moving it cost one general penalty in total.",
+        source="1.3c(4) Exception",
+    )
+    for gap in _GAPS
+)
+"""Whether playing from a wrong place was the failure to replace the ball moved just before."""
+
+earlier_mistake = tuple(
+    choice(
+        f"earlier_mistake_{gap}",
+        f"Before incident {gap + 1} a mistake had to be corrected. Had that been done when incident {gap + 1} happened?",
+        {
+            EarlierMistake.CORRECTED: "yes: play had gone on with the right ball, or from the right place",
+            EarlierMistake.SAME_BALL: "no, and it came solely from playing the ball whose strokes do not count",
+            EarlierMistake.SOMETHING_ELSE: "no, but it had nothing to do with playing that ball",
+        },
+        help="Such a mistake: a wrong ball, a serious breach, a stroke from outside the teeing area, a wrong order.",
+        source="6.1b(2), 6.3c(1), 14.7b(1), 22.3",
+    )
+    for gap in _GAPS
+)
+"""Whether a mistake that must be corrected before the next hole had been, at the next incident."""
+
+ball_settled = tuple(
+    yes_no(
+        f"ball_settled_{gap}",
+        f"By the end of incident {gap + 1}: had the ball been dealt with as ruled before it, or been played?",
+        help="Replaced, dropped or placed as the earlier incident requires, or a stroke made at it. If not, that still stands.",
+        source="14.4, 14.5a",
+    )
+    for gap in _GAPS
+)
+"""Whether what an earlier incident requires or allows for the ball had been done, or overtaken by a stroke."""
+
+BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake], ...] = (
+    *intervening_event,
+    *acts_related,
+    *moved_ball_not_replaced_before,
+    *earlier_mistake,
+    *ball_settled,
+)
+"""Every fact that lies between two incidents of a situation."""

@@ -1,0 +1,218 @@
+"""What several incidents of one situation leave to be done with the ball, and until when.
+
+Each ruling by itself says what happens next with the ball. Something that happens later may overtake that
+(the ball was played in the meantime), may leave it standing (a player who lifted the ball without a right
+and then asks for advice still has to replace it), or may not matter at all (whatever was done in playing a
+wrong ball, until that is corrected, Rule 6.3c).
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+from marram.rules.engine.case import Case
+from marram.rules.facts.several import EarlierMistake, ball_settled, earlier_mistake
+from marram.rules.ruling import (
+    Action,
+    Correction,
+    Deadline,
+    Penalty,
+    PenaltyKind,
+    Ruling,
+    Stroke,
+    Who,
+)
+
+T = TypeVar("T")
+
+_LEAVES_IT = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
+_SAYS_NOTHING = (None, Action.PLAY_ON)
+_OTHER_BALL = (Action.PLAY_PROVISIONAL, Action.PLAY_OTHER_BALL)
+_DEMANDS = (
+    Action.REPLACE,
+    Action.TAKE_RELIEF,
+    Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF,
+    Action.DROP,
+    Action.DROP_AGAIN,
+    Action.PLACE,
+    Action.REPLAY,
+    Action.PLAY_FROM_TEEING_AREA,
+    Action.LIFT,
+    Action.STOP_PLAY,
+    Action.CORRECT_MISTAKE,
+)
+_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
+_VOID_UNTIL_CORRECTED = ("6.1b(2)", "6.3c(1)", "14.7b(1)", "22.3")
+"""Provisions under which no stroke counts, nor a penalty for playing that ball, until the mistake is corrected."""
+
+_STAYS_TRUE = frozenset(
+    {
+        "strokes_with_wrong_ball_void",
+        "strokes_from_outside_do_not_count",
+        "do_not_correct_wrong_place",
+        "original_out_of_play",
+        "provisional_strokes_do_not_count",
+        "first_ball_counts_second_ignored",
+        "second_ball_counts_first_ignored",
+        "go_on_with_substituted_ball",
+    }
+)
+"""Notes that say which ball and which strokes count: they hold whatever happens later on the hole."""
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """What stands after some of the incidents.
+
+    Attributes:
+        ruling: what happens next with the ball.
+        corrections: which mistakes can still be corrected, and until when.
+        mistake_open: whether strokes do not count until an earlier mistake is corrected.
+    """
+
+    ruling: Ruling
+    corrections: tuple[Correction, ...]
+    mistake_open: bool
+
+    @classmethod
+    def of(cls, part: Ruling) -> "Standing":
+        """Return what stands after one incident."""
+        return cls(part, part.corrections, leaves_mistake(part))
+
+    def with_words_of(self, part: Ruling) -> "Standing":
+        """Add the notes and corrections of a later incident that leaves the ball alone."""
+        return replace(
+            self,
+            ruling=self.ruling.note(*part.notes),
+            corrections=_joined(self.corrections, part.corrections),
+        )
+
+
+def ball_after(case: Case, parts: Sequence[Ruling]) -> Standing:
+    """Return what all incidents together leave to be done with the ball."""
+    first = parts[0].next(Action.HOLE_OVER) if _disqualifies(parts[0]) else parts[0]
+    standing = Standing.of(first)
+    for gap, part in enumerate(parts[1:]):
+        standing = _after(case, gap, standing, part)
+    return standing
+
+
+def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Penalty, ...]]:
+    """Return the penalties of each incident, less those that came solely from playing a ball that does not count."""
+    counting = [parts[0].penalties]
+    mistake_open = leaves_mistake(parts[0])
+    for gap, part in enumerate(parts[1:]):
+        penalties = part.penalties
+        if mistake_open:
+            had_been = case[earlier_mistake[gap]]
+            if had_been is EarlierMistake.CORRECTED:
+                mistake_open = False
+            elif had_been is EarlierMistake.SAME_BALL:
+                penalties = tuple(one for one in penalties if not _only_strokes(one))
+        counting.append(penalties)
+        mistake_open = mistake_open or leaves_mistake(part)
+    return counting
+
+
+def leaves_mistake(part: Ruling) -> bool:
+    """Whether an incident leaves a mistake that must be corrected, and voids the strokes made until then."""
+    return part.stroke is Stroke.DOES_NOT_COUNT and any(
+        citation.startswith(_VOID_UNTIL_CORRECTED) for citation in part.citations
+    )
+
+
+def _after(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
+    if _disqualifies(before.ruling):
+        return before
+    if _disqualifies(part):
+        return Standing.of(part.next(Action.HOLE_OVER))
+    if before.mistake_open:
+        return _with_mistake_open(case, gap, before, part)
+    if part.action is Action.HOLE_OVER:
+        return _overtaken(before, part)
+    if before.ruling.action is Action.HOLE_OVER:
+        return before.with_words_of(part)
+    if before.ruling.action is Action.HOLED and part.action in _LEAVES_IT:
+        return before.with_words_of(part)
+    if not _open_with_ball(before):
+        return _nothing_open(before, part)
+    if _plays_the_ball(part) or case[ball_settled[gap]]:
+        return _overtaken(before, part)
+    return _still_to_be_done(before, part)
+
+
+def _with_mistake_open(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
+    """Rules 6.1b(2), 6.3c(1), 14.7b(1) and 22.3: until the mistake is corrected nothing done with that ball counts."""
+    had_been = case[earlier_mistake[gap]]
+    if had_been is EarlierMistake.SAME_BALL:
+        return before
+    if had_been is EarlierMistake.SOMETHING_ELSE:
+        return before.with_words_of(part)
+    return _overtaken(
+        replace(
+            before,
+            corrections=tuple(
+                one for one in before.corrections if one.until is not Deadline.BEFORE_NEXT_HOLE
+            ),
+        ),
+        part,
+    )
+
+
+def _nothing_open(before: Standing, part: Ruling) -> Standing:
+    """Nothing had to be done with the ball: what the later incident says of it holds, if it says anything."""
+    keeps_ball = before.ruling.action in _OTHER_BALL and part.action in _LEAVES_IT
+    if keeps_ball or part.action in _SAYS_NOTHING:
+        kept = before.with_words_of(part)
+        return replace(kept, mistake_open=leaves_mistake(part))
+    return _overtaken(before, part)
+
+
+def _overtaken(before: Standing, part: Ruling) -> Standing:
+    """The later incident alone says what happens with the ball; what cannot lapse with a stroke stays."""
+    lasting = tuple(one for one in before.corrections if one.until is not Deadline.BEFORE_STROKE)
+    kept = tuple(key for key in before.ruling.notes if key in _STAYS_TRUE)
+    return Standing(
+        replace(part, notes=kept).note(*part.notes),
+        _joined(lasting, part.corrections),
+        leaves_mistake(part),
+    )
+
+
+def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
+    """What the earlier incident requires has not been done, and the ball has not been played."""
+    both = replace(
+        before.with_words_of(part), mistake_open=leaves_mistake(part)
+    )  # a stroke at a wrong ball leaves the ball in play where it is
+    if part.action in _LEAVES_IT:
+        return both
+    relief = _joined(before.ruling.relief, part.relief)
+    if part.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return replace(both, ruling=replace(both.ruling, relief=relief))
+    which_ball = part.which_ball or before.ruling.which_ball
+    return replace(both, ruling=replace(part, notes=both.ruling.notes, which_ball=which_ball))
+
+
+def _open_with_ball(before: Standing) -> bool:
+    return before.ruling.action in _DEMANDS or any(
+        one.until is Deadline.BEFORE_STROKE for one in before.corrections
+    )
+
+
+def _plays_the_ball(part: Ruling) -> bool:
+    """Whether the incident itself is, or ends in, a stroke at the player's ball."""
+    if any(citation.startswith("6.3c(1)") for citation in part.citations):
+        return False
+    return part.stroke is not None or any(one.citation.startswith("14.7a") for one in part.penalties)
+
+
+def _disqualifies(part: Ruling) -> bool:
+    return any(one.kind is PenaltyKind.DISQUALIFICATION and one.who in _OWN for one in part.penalties)
+
+
+def _only_strokes(penalty: Penalty) -> bool:
+    return penalty.who in _OWN and penalty.kind in (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+
+
+def _joined(before: tuple[T, ...], added: tuple[T, ...]) -> tuple[T, ...]:
+    return before + tuple(one for one in dict.fromkeys(added) if one not in before)

@@ -1,0 +1,120 @@
+"""After several incidents it is told what to do with the ball, which ball counts, and what can be corrected.
+
+Sources: Rules of Golf 2019 and 2023, Rules 14.2 (a ball to be replaced), 14.5a (a mistake can be corrected
+until the ball is played), 6.3c(1), 6.1b(2) and 14.7b(1) (until the mistake is corrected neither strokes nor
+penalty strokes solely from playing that ball count), 6.5 (a hole is completed by holing out).
+"""
+
+from datetime import date
+
+import pytest
+
+import marram
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    NeedFacts,
+    Ruling,
+    Stroke,
+    Who,
+    disqualification,
+    disqualified,
+    general,
+    general_penalty,
+    no_penalty,
+    penalty,
+)
+
+DAY = date(2024, 5, 1)
+MOVED = penalty(1, "9.4b").replace_ball().correct("replace", Deadline.BEFORE_STROKE, general("14.7a"))
+WRONG_PLACE = general_penalty("14.7a").play_as_it_lies().stroke_counts()
+WRONG_BALL = (
+    general_penalty("6.3c(1)")
+    .next(Action.CORRECT_MISTAKE)
+    .stroke_does_not_count()
+    .correct("right_ball", Deadline.BEFORE_NEXT_HOLE, disqualified("6.3c(1)"))
+)
+FREE = no_penalty("8.1b").play_as_it_lies()
+HOLED = no_penalty("6.5").next(Action.HOLE_OVER)
+
+
+def together(*parts: Ruling, **facts: str) -> Ruling:
+    result = marram.combine(list(parts), facts, played_on=DAY)
+    assert isinstance(result, Ruling), result
+    return result
+
+
+def test_what_was_required_stands_until_it_is_done() -> None:
+    """A ball to be replaced has to be replaced, although something else happened before it was."""
+    assert together(MOVED, FREE, ball_settled_1="no").action is Action.REPLACE
+    done = together(MOVED, FREE, ball_settled_1="yes")
+    assert (done.action, done.corrections) == (Action.PLAY_AS_IT_LIES, ())
+
+
+def test_whether_it_was_done_is_asked() -> None:
+    """Nobody knows but the people there; it is never assumed."""
+    asked = marram.combine([MOVED, FREE], played_on=DAY)
+    assert isinstance(asked, NeedFacts)
+    assert asked.fact == "ball_settled_1"
+
+
+def test_a_stroke_at_the_ball_ends_what_was_required() -> None:
+    """Played from a wrong place, the ball is no longer to be replaced; nothing is asked about that."""
+    result = together(MOVED, WRONG_PLACE, moved_ball_not_replaced_1="yes")
+    assert (result.action, result.corrections) == (Action.PLAY_AS_IT_LIES, ())
+
+
+def test_a_stroke_at_a_wrong_ball_leaves_the_ball_to_be_replaced() -> None:
+    """The moved ball is still the ball in play: it goes back, and the wrong ball must be corrected in time."""
+    result = together(MOVED, WRONG_BALL, intervening_event_1="yes", ball_settled_1="no")
+    assert result.action is Action.CORRECT_MISTAKE
+    assert [one.what for one in result.corrections] == ["replace", "right_ball"]
+
+
+@pytest.mark.parametrize(
+    ("had_been", "strokes", "action", "deadlines"),
+    [
+        ("same_ball", 2, Action.CORRECT_MISTAKE, [Deadline.BEFORE_NEXT_HOLE]),
+        ("corrected", 4, Action.PLAY_AS_IT_LIES, []),
+        ("something_else", 4, Action.CORRECT_MISTAKE, [Deadline.BEFORE_NEXT_HOLE]),
+    ],
+)
+def test_until_a_wrong_ball_is_corrected_playing_it_costs_nothing_more(
+    had_been: str, strokes: int, action: Action, deadlines: list[Deadline]
+) -> None:
+    """A wrong place with a wrong ball is void; with the right ball it counts, and the correction is done."""
+    result = together(WRONG_BALL, WRONG_PLACE, earlier_mistake_1=had_been, intervening_event_1="yes")
+    assert sum(one.strokes for one in result.penalties) == strokes
+    assert result.action is action
+    assert [one.until for one in result.corrections] == deadlines
+
+
+def test_holing_out_with_a_wrong_ball_completes_nothing() -> None:
+    """The mistake still has to be corrected before the next hole."""
+    result = together(WRONG_BALL, HOLED, earlier_mistake_1="same_ball")
+    assert (result.action, result.stroke) == (Action.CORRECT_MISTAKE, Stroke.DOES_NOT_COUNT)
+
+
+def test_a_completed_hole_stays_completed() -> None:
+    """What is found out after the hole leaves no ball to be played."""
+    assert together(HOLED, FREE).action is Action.HOLE_OVER
+    assert together(MOVED, HOLED, ball_settled_1="yes").corrections == ()
+
+
+def test_the_ball_in_play_is_not_forgotten() -> None:
+    """Once another ball is in play, it stays so, with the word on the original."""
+    other = penalty(1, "18.1").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
+    result = together(other, FREE)
+    assert result.action is Action.PLAY_OTHER_BALL
+    assert "original_out_of_play" in result.notes
+    moved = together(other, MOVED, intervening_event_1="yes")
+    assert moved.action is Action.REPLACE
+    assert "original_out_of_play" in moved.notes
+
+
+def test_somebody_else_out_does_not_end_the_player_s_hole() -> None:
+    """Only a disqualification of the player leaves nothing to be done with the ball."""
+    other = disqualification("1.2a", Who.OTHER_PLAYER)
+    assert together(other, MOVED).action is Action.REPLACE
+    own = together(disqualification("1.2a"), MOVED)
+    assert (own.action, own.corrections) == (Action.HOLE_OVER, ())
