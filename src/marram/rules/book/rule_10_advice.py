@@ -29,6 +29,8 @@ def _in_breach(citation: str) -> Ruling:
 def advice_exchanged(case: Case) -> Ruling:
     """During a round advice may be given to, and asked of, one's own side only."""
     deed = case[advice_deed]
+    if deed is AdviceDeed.ONLY_LOOKED:
+        return _free("10.2a").note("looking_is_free_touching_is_not")
     if not case[was_advice]:
         return _free("Definitions: advice")
     if not case[during_round]:

@@ -132,7 +132,8 @@ def caddie_not_allowed(case: Case) -> Ruling:
     if deed is CaddieDeed.CONCEDED:
         return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("caddies_concession_is_void")
     if deed is CaddieDeed.DECIDED_ON_RELIEF:
-        return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("player_decides_on_relief")
+        citation = "10.3b" if case.played_since(EDITION_2023) else "10.3b(3)"
+        return no_penalty(citation).next(Action.PLAY_ON).note("player_decides_on_relief")
     if deed is CaddieDeed.REPLACED_BALL_OTHERS_LIFTED:
         return (
             no_penalty("10.3b(3)")

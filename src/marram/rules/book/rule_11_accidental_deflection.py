@@ -1,5 +1,6 @@
 """Rule 11.1: a ball in motion accidentally hits a person, an animal, an outside influence or equipment."""
 
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -125,6 +126,18 @@ def replay_from_green(case: Case) -> Ruling:
             "replay_the_putt", Deadline.BEFORE_STROKE, general("14.7a")
         )
     return ruling.stroke_does_not_count().next(Action.REPLAY, WhichBall.ORIGINAL_OR_ANOTHER)
+
+
+@provision("Clarification 11.1b/1")
+def stroke_from_green_not_replayed(case: Case) -> Ruling:
+    """Since 2023 the stroke counts, with the general penalty; in 2019 the next one is from a wrong place."""
+    breach = general_penalty("Clarification 11.1b/1")
+    if case.match_play:
+        return breach.next(Action.HOLE_OVER)
+    if case.played_since(EDITION_2023):
+        return breach.under("11.1b(2)", "11.2c(2)").stroke_counts().play_as_it_lies()
+    wrong_place = played_from_wrong_place(case).under("Clarification 11.1b/1")
+    return wrong_place.note("putt_to_be_replayed_does_not_count")
 
 
 def _as_it_lies(case: Case) -> Ruling:

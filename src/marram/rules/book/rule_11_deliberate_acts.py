@@ -45,7 +45,15 @@ def deliberately_deflected(case: Case) -> Ruling:
     by = case[deflector]
     if by is Deflector.LIFTED_FROM_WATER:
         return no_penalty("11.2b Exception").next(Action.LIFT).note("go_on_from_moving_water")
+    if by is Deflector.BALL_OR_MARKER_LEFT:
+        return ran_into_ball_or_marker(case)
     return deflected_with_no_chance(case, by) or deflected_on_purpose(case, by)
+
+
+@provision("11.2a")
+def ran_into_ball_or_marker(_case: Case) -> Ruling:
+    """A ball at rest or a ball-marker left in the way does not make it a deliberate deflection."""
+    return no_penalty("11.2a").stroke_counts().play_as_it_lies().note("left_on_purpose_see_15_3")
 
 
 @provision("11.2a Exception")

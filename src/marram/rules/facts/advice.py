@@ -12,6 +12,7 @@ class AdviceDeed(Enum):
     ASKED = "asked"
     TOUCHED_EQUIPMENT = "touched_equipment"
     RECEIVED_UNASKED = "received_unasked"
+    ONLY_LOOKED = "only_looked"
 
 
 class AdvicePartner(Enum):
@@ -86,6 +87,7 @@ advice_deed = choice(
         AdviceDeed.ASKED: "asked somebody for something",
         AdviceDeed.TOUCHED_EQUIPMENT: "touched the equipment of another player, not a partner, to learn something",
         AdviceDeed.RECEIVED_UNASKED: "was told something without asking",
+        AdviceDeed.ONLY_LOOKED: "only looked or listened: at another player's bag or club, at a stroke, at talk of others",
     },
     help="What the caddie does for the player counts as done by the player.",
     source="10.2a",
@@ -93,7 +95,7 @@ advice_deed = choice(
 was_advice = yes_no(
     "was_advice",
     "Was it meant to influence the choice of a club, how to make a stroke, or how to play?",
-    help="Not advice: where things are, distances, the Rules, and other public information.",
+    help="Not advice: where things are, distances, the wind, the Rules, and other public information.",
     source="Definitions: advice",
 )
 during_round = yes_no(

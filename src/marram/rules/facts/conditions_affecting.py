@@ -160,8 +160,8 @@ altered_place = choice(
         AlteredPlace.BUNKER: "in a bunker",
         AlteredPlace.ELSEWHERE: "elsewhere on or off the course",
     },
-    help="The place of the change, not of the ball; for something growing, where it is rooted.",
-    source="8.1b",
+    help="The place of the change, not of the ball. For what grows, where it is rooted. A mark partly on the green: see 8.1b/7.",
+    source="8.1b, Clarification 8.1b/7",
 )
 was_damage_on_green = yes_no(
     "was_damage_on_green",
@@ -183,7 +183,7 @@ worsened_by = choice(
 worsened_after_rest = yes_no(
     "worsened_after_rest",
     "Were the conditions worsened after the ball had come to rest?",
-    help="Not what the ball found there. A lie altered while the ball was lifted or moved: see Rule 14.2d.",
+    help="Not what the ball found there. Lie altered while the ball was lifted or moved: 14.2d, but here if play was stopped.",
     source="8.1d(1)",
 )
 improved_what_was_worsened = yes_no(

@@ -36,6 +36,8 @@ class Deflector(Enum):
     OTHER_PLAYER = "other_player"
     OUTSIDER = "outsider"
     LIFTED_FROM_WATER = "lifted_from_water"
+    BALL_OR_MARKER_LEFT = "ball_or_marker_left"
+    """Nobody: the ball ran into another ball at rest, or a ball-marker, that had been left there."""
 
 
 class WhyStopped(Enum):
@@ -126,9 +128,10 @@ deflector = choice(
         Deflector.OTHER_PLAYER: "the opponent or another player, or a caddie of theirs",
         Deflector.OUTSIDER: "a person who is no player or caddie",
         Deflector.LIFTED_FROM_WATER: "the player, lifting the ball as it moved in water, to take relief",
+        Deflector.BALL_OR_MARKER_LEFT: "nobody: it ran into a ball at rest or a ball-marker left there",
     },
-    help="Leaving somebody or something in the way on purpose counts. For a ball just dropped see Rule 14.3d.",
-    source="11.2a, 11.2b",
+    help="Leaving a person or thing in the way on purpose counts, also if its use was noticed later. Just dropped: see 14.3d.",
+    source="11.2a, 11.2b, Clarification 11.2a/1",
 )
 could_be_holed = yes_no(
     "could_be_holed",

@@ -68,8 +68,8 @@ mark_on_green = choice(
         GreenDamage.NATURAL_IMPERFECTION: "weeds, bare, diseased or uneven growth",
         GreenDamage.WEAR_OF_HOLE: "natural wear of the hole",
     },
-    help="Who caused it does not matter: the player's own spike marks may be repaired too.",
-    source="13.1c(2)",
+    help="Who caused it does not matter; the player's own spike marks count. A mark partly off the green: see 8.1b/7.",
+    source="13.1c(2), Clarification 8.1b/7",
 )
 repair_within_limits = yes_no(
     "repair_within_limits",

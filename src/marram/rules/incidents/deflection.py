@@ -20,7 +20,15 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_11_accidental_deflection:putt_hit_something",
         "putt hits ball marker flagstick caddie foot rake hole-liner animal another player hit on "
-        "green collided leaf towel",
+        "green collided collide two balls leaf towel insect beetle club putter own",
+    ),
+    Incident(
+        "stroke_from_green_not_replayed",
+        "A stroke from the green that had to be replayed was not: the player played on",
+        "11.1b(2)",
+        THEME,
+        "book.rule_11_accidental_deflection:stroke_from_green_not_replayed",
+        "replay replayed did not replay putt hole-liner caddie dog played from where it came to rest",
     ),
     Incident(
         "deliberately_deflected",
@@ -28,7 +36,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.2",
         THEME,
         "book.rule_11_deliberate_acts:deliberately_deflected",
-        "stop ball kick catch concede placed bag backstop foot caught swatted hit moving",
+        "stop ball kick catch concede placed bag backstop foot caught swatted hit moving stopped "
+        "knocked away spectator left clubs",
     ),
     Incident(
         "helped_ball_in_motion",

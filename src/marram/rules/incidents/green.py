@@ -68,6 +68,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.3",
         THEME,
         "book.rule_13_ball_at_hole:ball_overhung_hole",
-        "lip ten seconds wait fell in edge of hole hanging dropped tap",
+        "lip ten seconds wait fell in edge of hole hanging dropped tap overhang overhanging flagstick "
+        "removed lifted caught",
     ),
 )

@@ -45,7 +45,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_10_advice:advice_exchanged",
         "which club information distance touched bag partner team spectator what did you hit told tip "
-        "coaching asked yardage",
+        "coaching asked yardage looked into bag overheard",
     ),
     Incident(
         "line_of_play_shown",

@@ -32,7 +32,7 @@ PROVISIONS: dict[str, str] = {
     "10.3b": "A caddie may do some things always, some only when authorised each time, and some not at all.",
     "10.3b(1)": "A caddie may always carry, search, advise, clean, care for the course, repair the green, attend the flagstick, and remove loose impediments and movable obstructions, within the limits that bind the player.",
     "10.3b(2)": "Only with the player's authority, given each time, may a caddie restore worsened conditions or lift a ball off the green that is to be replaced.",
-    "10.3b(3)": "A caddie may not concede anything or agree the match score for the player, replace a ball somebody else lifted or moved, drop or place a ball in taking relief, or decide that relief is taken.",
+    "10.3b(3)": "A caddie may not concede anything or agree the match score for the player, replace a ball somebody else lifted or moved, or drop or place a ball in taking relief; the 2019 book adds deciding that relief is taken.",
 }
 
 NOTES: dict[str, str] = {
@@ -43,6 +43,7 @@ NOTES: dict[str, str] = {
     "no_waiting_for_current": "Do not wait for wind or current to bring the ball to a better place: that is unreasonable delay.",
     "wobbling_ball_is_at_rest": "Treat a ball that wobbles on its spot as at rest.",
     "advice_free_outside_round": "Before a round, between rounds and while play is stopped, players may talk freely.",
+    "looking_is_free_touching_is_not": "Looking and listening are free; touching another player's equipment to learn something, a towel on the clubs included, is a breach.",
     "receiver_not_penalised_unless_asked": "The player who was told gets no penalty unless they had asked for it.",
     "adviser_penalised_if_answered": "If a player of the competition answered with advice, that player is in breach too.",
     "giver_in_breach_if_player": "If the one who spoke is playing in the competition, look that up as advice given.",
