@@ -196,3 +196,55 @@ def test_the_same_seed_proposes_the_same() -> None:
     links = nine_round_greens()
     assert propose(links, seed=5) == propose(links, seed=5)
     assert propose(links, seed=5) != propose(links, seed=6)
+
+
+@settings(deadline=None)
+@given(r=st.floats(0, 14.5), turn=st.floats(0, 2 * math.pi), bearing=st.floats(0, 2 * math.pi))
+def test_a_place_is_found_again_by_its_numbers(r, turn, bearing) -> None:
+    """Depth and side typed from a sheet give back the place they were measured at."""
+    ahead = (math.cos(bearing), math.sin(bearing))
+    frame = GreenFrame(
+        round_green().geometry, LineString([(150 - 100 * ahead[0], -100 * ahead[1]), (150, 0)])
+    )
+    place = Point(150 + r * math.cos(turn), r * math.sin(turn))
+    numbers = frame.numbers(place)
+    if numbers.side is not Side.CENTRE:
+        again = frame.place(numbers.from_front, numbers.from_side, numbers.side)
+        assert again.distance(place) < 1e-6
+
+
+def test_the_centre_is_the_middle_between_both_sides() -> None:
+    """Ten yards from the front of a green 20 yards wide, the centre is ten yards from each side."""
+    yard = 0.9144
+    green = Polygon([(0, -10 * yard), (30 * yard, -10 * yard), (30 * yard, 10 * yard), (0, 10 * yard)])
+    frame = GreenFrame(green, LineString([(-100, 0), (5, 0)]))
+    place = frame.place(10 * yard, 0, Side.CENTRE)
+    assert (place.x, place.y) == pytest.approx((10 * yard, 0))
+
+
+@pytest.mark.parametrize(
+    ("front", "side", "words"), [(40, 3, "40 paces from the front is off"), (10, 25, "20 paces wide")]
+)
+def test_numbers_off_the_green_are_refused(front, side, words) -> None:
+    """A green 30 paces deep and 20 wide has no place 40 paces in, nor 25 from the left."""
+    yard = 0.9144
+    green = Polygon([(0, -10 * yard), (30 * yard, -10 * yard), (30 * yard, 10 * yard), (0, 10 * yard)])
+    frame = GreenFrame(green, LineString([(-100, 0), (5, 0)]))
+    with pytest.raises(BadPlace, match=words):
+        frame.place(front * yard, side * yard, Side.LEFT)
+
+
+@pytest.mark.parametrize(
+    ("direction", "words"),
+    [
+        ((0, 1), "back"),
+        ((0, -1), "front"),
+        ((-1, 0), "left"),
+        ((1, -1), "front right"),
+        ((-1, 1), "back left"),
+    ],
+)
+def test_directions_are_the_players(direction, words) -> None:
+    """On a hole played northwards west is left and south is the front."""
+    frame = GreenFrame(square(0, 0, 10), LineString([(0, -100), (0, 0)]))
+    assert frame.way(direction) == words

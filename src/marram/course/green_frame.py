@@ -29,6 +29,10 @@ class Side(Enum):
     RIGHT = "right"
 
 
+_WAYS = ("back", "back left", "left", "front left", "front", "front right", "right", "back right")
+"""Directions as the player coming in sees them, turning left from straight on."""
+
+
 @dataclass(frozen=True, slots=True)
 class SheetNumbers:
     """What a hole location sheet says of one hole, in metres.
@@ -102,6 +106,58 @@ class GreenFrame:
             side=side,
             from_edge=from_edge,
         )
+
+    def place(self, from_front: float, from_side: float, side: Side) -> Point:
+        """Return the place with these distances: the inverse of :meth:`numbers`.
+
+        Args:
+            from_front: from the front of the green, along the line of play, metres.
+            from_side: from the edge on that side, across the line of play, metres; not used for ``CENTRE``.
+            side: which side it is measured from; ``CENTRE`` is the middle between both.
+
+        Raises:
+            BadPlace: the green has no such place.
+        """
+        depth = self.back - self.front
+        if not 0 <= from_front <= depth:
+            raise BadPlace(
+                f"{from_front / PACE:.0f} paces from the front is off the green, which is {depth / PACE:.0f} paces deep."
+            )
+        reach = self.green.length
+        foot = (self.front + from_front) * self.along + (
+            self.green.centroid.coords[0] @ self.left
+        ) * self.left
+        chord = shapely.intersection(
+            self.green, LineString([foot - reach * self.left, foot + reach * self.left])
+        )
+        spans = [
+            _range(shapely.get_coordinates(part) @ self.left)
+            for part in shapely.get_parts(chord)
+            if part.length > 0
+        ]
+        if not spans:
+            raise BadPlace(f"The green has no place {from_front / PACE:.0f} paces from its front.")
+        # A dented green is measured on the side asked for; its middle is that of its widest part there.
+        low, high = {
+            Side.LEFT: max(spans, key=lambda span: span[1]),
+            Side.RIGHT: min(spans, key=lambda span: span[0]),
+            Side.CENTRE: max(spans, key=lambda span: span[1] - span[0]),
+        }[side]
+        across = {Side.LEFT: high - from_side, Side.RIGHT: low + from_side, Side.CENTRE: (low + high) / 2}[
+            side
+        ]
+        if not low <= across <= high:
+            raise BadPlace(
+                f"{from_side / PACE:.0f} paces from the {side.value} is off the green, which is {(high - low) / PACE:.0f} "
+                f"paces wide {from_front / PACE:.0f} paces from its front."
+            )
+        return Point((self.front + from_front) * self.along + across * self.left)
+
+    def way(self, direction: tuple[float, float]) -> str:
+        """Return in words where a direction leads as the player coming in sees it, such as "front left"."""
+        towards = np.array(direction)
+        turn = float(np.degrees(np.arctan2(towards @ self.left, towards @ self.along)))
+        return _WAYS[round(turn / 45) % 8]
 
     def _across(self, here: NDArray[np.float64]) -> tuple[float, float]:
         """Return how far the green reaches to the left and to the right of a place on it."""

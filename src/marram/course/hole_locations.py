@@ -5,8 +5,9 @@ paces from any edge, more where a bunker is close; not within three paces of a r
 selection over the course of left, right, front and back, and of difficulty: six holes quite difficult, six
 moderate, six relatively easy; over nine holes about four left, four right and one in the middle.
 
-A map knows nothing of slope. The guidance also asks for two to three feet of level ground around the hole
-and three paces from a severe slope: that is looked at on the green, and the Committee decides.
+The guidance also asks for two to three feet of level ground around the hole and three paces from a severe slope.
+A map knows nothing of slope: where elevations of the greens are given (:mod:`marram.course.slope`), places that are
+too steep are refused and steep ones taken only where a green has no other; else it is looked at on the green.
 """
 
 from collections.abc import Mapping, Sequence
@@ -22,12 +23,16 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.green_frame import PACE, GreenFrame, SheetNumbers, Side
 from marram.course.model import Course, Hole, Kind
+from marram.course.slope import GreenSlopes, Slope
 
 FROM_EDGE = 4 * PACE
 """Least distance from any edge of the green, metres: four paces (The R&A's guidance)."""
 
 FROM_RECENT = 3 * PACE
 """Least distance from a recently used hole, metres: three paces (The R&A's guidance)."""
+
+FROM_SEVERE_SLOPE = 3 * PACE
+"""Least distance from a slope that is no place for a hole, metres: three paces (The R&A's guidance)."""
 
 SPACING = PACE
 """Distance between the places tried, metres (own choice)."""
@@ -67,6 +72,7 @@ class HoleLocation:
         difficulty: by how little room there is to the edge and to bunkers and penalty areas, among the places
             that this green offers: the tightest third is hard.
         numbers: for the hole location sheet.
+        slope: of the ground around it, or ``None`` where that is not known.
     """
 
     hole: int
@@ -75,6 +81,7 @@ class HoleLocation:
     depth: Depth
     difficulty: Difficulty
     numbers: SheetNumbers
+    slope: Slope | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,10 +91,12 @@ class Proposal:
     Attributes:
         locations: one for each green that offers a place, by hole.
         without: why the other holes have none, by hole.
+        slope_unknown: the holes on whose location slope was not considered, because it is not known there.
     """
 
     locations: Mapping[int, HoleLocation]
     without: Mapping[int, str]
+    slope_unknown: tuple[int, ...] = ()
 
 
 def propose(
@@ -97,6 +106,7 @@ def propose(
     from_edge: float = FROM_EDGE,
     from_recent: float = FROM_RECENT,
     seed: int = 0,
+    slopes: GreenSlopes | None = None,
 ) -> Proposal:
     """Return balanced hole locations for a round; the same seed gives the same ones.
 
@@ -106,6 +116,7 @@ def propose(
         from_edge: least distance from the edge of the green, metres.
         from_recent: least distance from a recently used hole, metres.
         seed: another seed gives other locations, as balanced.
+        slopes: the ground of the greens, or ``None`` where nothing is known of it.
     """
     trouble = shapely.union_all([feature.geometry for feature in course.of(*TROUBLE)])
     shapely.prepare(trouble)
@@ -121,6 +132,7 @@ def propose(
                 from_edge=from_edge,
                 from_recent=from_recent,
                 random=random,
+                slopes=slopes if slopes and hole.number in slopes.surfaces else None,
             )
             if hole.green
             else "its green is not mapped"
@@ -129,7 +141,8 @@ def propose(
             without[hole.number] = offered
         else:
             offers[hole.number] = offered
-    return Proposal(_balanced(offers, random), without)
+    chosen = _balanced(offers, random)
+    return Proposal(chosen, without, tuple(number for number, one in chosen.items() if one.slope is None))
 
 
 def _offers(
@@ -140,6 +153,7 @@ def _offers(
     from_edge: float,
     from_recent: float,
     random: Random,
+    slopes: GreenSlopes | None,
 ) -> list[HoleLocation] | str:
     """Return one place for each third across, third along and third of difficulty that the green has."""
     frame = GreenFrame.of(hole)
@@ -153,6 +167,12 @@ def _offers(
         clear &= np.hypot(*(places - [used.x, used.y]).T) >= from_recent
     if not clear.any():
         return f"no place on its green is {from_recent:.1f} m from every recent hole"
+    if slopes is not None:
+        clear &= (fit := level_enough(slopes, hole.number, places)) > 0
+        if not clear.any():
+            return f"no place on its green is level enough ({slopes.limits.critical:.1f} % at most)"
+        if (clear & (fit > 1)).any():
+            clear &= fit > 1
     # Thirds are those of all the places the green offers, so that recent holes do not shift them.
     across, along = _thirds(places @ -frame.left), _thirds(places @ frame.along)
     tightness = _thirds_by_rank(np.minimum(room, _from_trouble(trouble, places)))
@@ -167,9 +187,21 @@ def _offers(
             list(Depth)[depth],
             list(Difficulty)[difficulty],
             frame.numbers(place),
+            slopes.surfaces[hole.number].at(place) if slopes else None,
         )
         for (side, depth, difficulty), members in sorted(cells.items())
     ]
+
+
+def level_enough(slopes: GreenSlopes, hole: int, places: NDArray[np.float64]) -> NDArray[np.intp]:
+    """Return for each place 2 where the slope is as recommended or not known, 1 where it is marginal, 0 where too steep.
+
+    Too steep is more than the critical slope around the hole, or within three paces of such a slope on the green.
+    """
+    percent, _ = slopes.surfaces[hole].slopes(places)
+    too_near = slopes.from_severe(hole, places) < FROM_SEVERE_SLOPE
+    fit = np.where(percent > slopes.limits.recommended, 1, 2)
+    return np.where((percent > slopes.limits.critical) | too_near, 0, fit)
 
 
 def _places(frame: GreenFrame) -> NDArray[np.float64]:
