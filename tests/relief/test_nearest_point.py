@@ -16,6 +16,7 @@ from marram.relief.limits import Inside, Outside
 from marram.relief.line_of_play import LineOfPlayOn
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import Outline
+from marram.relief.outlines import Outlines
 from marram.relief.shape import Footprint
 from marram.relief.usual_footprint import footprint
 
@@ -142,7 +143,7 @@ def test_the_required_area_of_the_course_bounds_it():
     bunker = Outline(box(-6, -100, -1, 100))
     path = box(-1, -100, 1, 100)
     free = look(path, SQUARE, (-0.5, 0.0), (-0.5, 1000.0))
-    outside = look(path, SQUARE, (-0.5, 0.0), (-0.5, 1000.0), [Outside((bunker,))])
+    outside = look(path, SQUARE, (-0.5, 0.0), (-0.5, 1000.0), [Outside(Outlines((bunker,)))])
 
     assert free.points[0][0] == pytest.approx(-1.5)
     assert outside.points[0][0] == pytest.approx(1.5)
@@ -152,7 +153,7 @@ def test_in_a_bunker_without_room_there_is_none():
     """Where water fills the bunker there is no point of complete relief in it."""
     sand = Outline(box(-3, -3, 3, 3))
 
-    assert look(box(-4, -4, 4, 4), SQUARE, (0.0, 0.0), FAR_AHEAD, [Inside((sand,))]) is None
+    assert look(box(-4, -4, 4, 4), SQUARE, (0.0, 0.0), FAR_AHEAD, [Inside(Outlines((sand,)))]) is None
 
 
 def test_on_the_green_water_on_the_line_of_play_is_cleared_too():

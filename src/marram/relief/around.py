@@ -6,7 +6,8 @@ from marram.errors import BadPlace, BookError
 from marram.relief.area import ReliefArea
 from marram.relief.construction import ArcMark, LineMark, Mark, Measure, PointMark, Role, distance, measure
 from marram.relief.limits import Bounding, Inside, NotNearer, Outside, WithinDistance
-from marram.relief.outline import XY, Outline
+from marram.relief.outline import XY
+from marram.relief.outlines import Outlines
 from marram.relief.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, ReliefOption
@@ -100,13 +101,13 @@ def _limit(
         case Limit.GENERAL_AREA:
             return ground.in_area(Area.GENERAL_AREA, limit)
         case Limit.IN_BUNKER:
-            return (Inside((_of(situation, "bunker"),), limit=limit), _outside(situation, limit))
+            return (Inside(_of(situation, "bunker"), limit=limit), _outside(situation, limit))
         case Limit.OUTSIDE_BUNKER:
-            return (Outside((_of(situation, "bunker"),), limit=limit),)
+            return (Outside(_of(situation, "bunker"), limit=limit),)
         case Limit.IN_PENALTY_AREA:
-            return (Inside((_of(situation, "penalty area"),), limit=limit),)
+            return (Inside(_of(situation, "penalty area"), limit=limit),)
         case Limit.OUTSIDE_PENALTY_AREA:
-            return (Outside((_of(situation, "penalty area"),), limit=limit),)
+            return (Outside(_of(situation, "penalty area"), limit=limit),)
         case Limit.ON_GREEN_OR_GENERAL_AREA:
             return (_outside(situation, limit, bunkers=True, tees=True),)
         case Limit.GENERAL_AREA_OR_TEE:
@@ -116,7 +117,7 @@ def _limit(
         case Limit.WITHIN_DROPPING_ZONE:
             if situation.dropping_zone is None:
                 raise BadPlace("A dropping zone is needed: give its outline.")
-            return (Inside((situation.dropping_zone,), limit=limit),)
+            return (Inside(Outlines((situation.dropping_zone,)), limit=limit),)
         case Limit.SAME_AREA_AS_FIRST_TOUCHED | Limit.COMPLETE_RELIEF:
             return ()
     raise BookError(f"The limit {limit.value} has no meaning on the ground yet; please report it.")
@@ -128,24 +129,20 @@ def _given(place: XY | None, name: str) -> XY:
     return place
 
 
-def _of(situation: Situation, what: str) -> Outline:
+def _of(situation: Situation, what: str) -> Outlines:
     found = situation.bunker() if what == "bunker" else situation.penalty_area()
     if found is None:
         raise BadPlace(
             f"The map has no {what} where the ball lies. Move the ball's spot or add the {what} to the map."
         )
-    return found[1]
+    return Outlines((found[1],))
 
 
 def _outside(
     situation: Situation, limit: Limit, *, bunkers: bool = False, green: bool = False, tees: bool = False
 ) -> Outside:
     ground = situation.ground
-    members = [*ground.penalty_areas]
-    members += ground.bunkers if bunkers else ()
-    members += ground.green if green else ()
-    members += ground.tees if tees else ()
-    return Outside(tuple(outline for _, outline in members), limit=limit)
+    return Outside(ground.outlines_of(bunkers=bunkers, green=green, tees=tees), limit=limit)
 
 
 def nearer_arc(limit: NotNearer, reference: XY, radius: float) -> ArcMark:

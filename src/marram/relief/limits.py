@@ -13,7 +13,8 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.relief.arcs import disc, farther_than, half_plane
-from marram.relief.outline import XY, Outline
+from marram.relief.outline import XY
+from marram.relief.outlines import Outlines
 from marram.rules.relief_option import Limit
 
 _ON = 1e-9
@@ -119,7 +120,7 @@ class HalfPlane:
 class Inside:
     """In one of some areas. A ball is in when any part of it is."""
 
-    outlines: tuple[Outline, ...]
+    outlines: Outlines
     bound: Bound = Bound.AREA
     limit: Limit | None = None
 
@@ -129,7 +130,7 @@ class Inside:
 
     def admits(self, x: float, y: float) -> bool:
         """Return whether a point is inside or on the edge (but for rounding); quicker than a margin."""
-        return any(one.apart(x, y) <= _ON and one.depth(x, y) >= -_ON for one in self.outlines)
+        return any(one.holds(x, y) or one.depth(x, y) >= -_ON for one in self.outlines.near(x, y, _ON))
 
     def cut(self, polygon: BaseGeometry) -> BaseGeometry:
         """Return the part of a polygon in any of the areas."""
@@ -140,21 +141,22 @@ class Inside:
 class Outside:
     """In none of some areas. A ball is out of an area only when no part of it touches it (Rule 2.2c)."""
 
-    outlines: tuple[Outline, ...]
+    outlines: Outlines
     bound: Bound = Bound.AREA
     limit: Limit | None = None
 
     def margin(self, x: float, y: float, ball: float = 0.0) -> float:
         """Return the distance to the nearest of the areas, negative inside one."""
         nearest = float("inf")
-        for one in self.outlines:
-            if one.apart(x, y) < nearest:
-                nearest = min(nearest, -one.depth(x, y))
+        for apart, one in self.outlines.nearest_boxes_first(x, y):
+            if apart >= nearest:
+                break
+            nearest = min(nearest, -one.depth(x, y))
         return nearest - ball
 
     def admits(self, x: float, y: float) -> bool:
         """Return whether a point is outside or on the edge (but for rounding); quicker than a margin."""
-        return not any(one.apart(x, y) < -_ON and one.depth(x, y) > _ON for one in self.outlines)
+        return not any(one.holds(x, y) and one.depth(x, y) > _ON for one in self.outlines.near(x, y, -_ON))
 
     def cut(self, polygon: BaseGeometry) -> BaseGeometry:
         """Return the part of a polygon outside all of the areas."""

@@ -60,37 +60,33 @@ class PreparedLine:
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge cuts the line to the hole (touching does not count)."""
-        free = np.ones(len(places), dtype=bool)
-        for index, place in enumerate(places):
-            free[index] = not self._cut(place)
-        return free
-
-    def _cut(self, place: Floats) -> bool:
-        way = self._hole - place
-        length = float(np.hypot(*way))
-        if length <= ROUNDING:
-            return False
-        along = way / length
-        start, end = self._edges[:, :2] - place, self._edges[:, 2:] - place
-        side_start = along[0] * start[:, 1] - along[1] * start[:, 0]
-        side_end = along[0] * end[:, 1] - along[1] * end[:, 0]
+        way = self._hole - places
+        length = np.sqrt((way * way).sum(axis=1))
+        along_x, along_y = (way / np.maximum(length, ROUNDING)[:, None]).T[:, :, None]
+        # A row for each place, a column for each edge: both its ends as seen along the line to the hole.
+        place_x, place_y = places.T[:, :, None]
+        start_x, start_y, end_x, end_y = self._edges.T
+        side_start = along_x * (start_y - place_y) - along_y * (start_x - place_x)
+        side_end = along_x * (end_y - place_y) - along_y * (end_x - place_x)
         across = np.minimum(side_start, side_end) < -ROUNDING
         across &= np.maximum(side_start, side_end) > ROUNDING
-        if not across.any():
-            return self._middle_inside(place)
-        part = side_start[across] / (side_start[across] - side_end[across])
-        at = start[across] + part[:, None] * (end[across] - start[across])
-        distance = at @ along
-        return bool(((distance > ROUNDING) & (distance < length - ROUNDING)).any()) or self._middle_inside(
-            place
-        )
-
-    def _middle_inside(self, place: Floats) -> bool:
-        """Return whether the middle of the line lies in a condition (the line may enter exactly at corners)."""
-        x, y = (place + self._hole) / 2 + np.asarray(self._ball)
-        return any(one.depth(x, y) > ROUNDING for one in self._whole.conditions)
+        ahead_start = along_x * (start_x - place_x) + along_y * (start_y - place_y)
+        ahead_end = along_x * (end_x - place_x) + along_y * (end_y - place_y)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            met = ahead_start + side_start / (side_start - side_end) * (ahead_end - ahead_start)
+            across &= (met > ROUNDING) & (met < length[:, None] - ROUNDING)
+        free: Booleans = ~across.any(axis=1)
+        return free
 
     def outside(self, place: XY) -> bool:
-        """Return whether the place itself is not inside a condition."""
+        """Return whether neither the place nor the middle of its line to the hole is inside a condition.
+
+        A line that cuts no edge may still run through a condition, entering exactly at corners.
+        """
         x, y = place[0] + self._ball[0], place[1] + self._ball[1]
-        return not any(one.depth(x, y) > ROUNDING for one in self._whole.conditions)
+        middle_x, middle_y = (x + self._whole.hole[0]) / 2, (y + self._whole.hole[1]) / 2
+        return not any(
+            one.holds(*at) and one.depth(*at) > ROUNDING
+            for one in self._whole.conditions
+            for at in ((x, y), (middle_x, middle_y))
+        )

@@ -100,7 +100,7 @@ def _allowed(places: Floats, ball: XY, hole: XY, limits: tuple[Bounding, ...]) -
     kept: NDArray[np.bool_] = np.hypot(x - hole[0], y - hole[1]) >= least - TOLERANCE
     for limit in limits:
         if isinstance(limit, Inside | Outside):
-            near = [one.geometry for one in limit.outlines if one.apart(*ball) <= 2 * WITHIN]
+            near = [one.geometry for one in limit.outlines.near(*ball, 2 * WITHIN)]
             held = np.zeros(len(places), dtype=bool)
             for shape in near:
                 held |= shapely.contains_xy(shape, x, y)

@@ -199,6 +199,5 @@ class _Search:
         return [
             outline.corners.near(*self.ball, reach).edges - shift
             for limit in self.domain
-            for outline in limit.outlines
-            if outline.apart(*self.ball) <= reach
+            for outline in limit.outlines.near(*self.ball, reach)
         ]

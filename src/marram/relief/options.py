@@ -145,6 +145,7 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.NEAREST_SPOT: at_the_ball,
     ReliefKind.PREFERRED_LIE: at_the_ball,
     ReliefKind.REPLAY: stroke_and_distance,
+    ReliefKind.COMPLETE_RELIEF_OUTSIDE: free,
 }
 
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {

@@ -42,6 +42,7 @@ _KINDS = {
     ReliefKind.NEAREST_SPOT: "Nearest spot",
     ReliefKind.PREFERRED_LIE: "Preferred lie",
     ReliefKind.REPLAY: "Play the stroke again",
+    ReliefKind.COMPLETE_RELIEF_OUTSIDE: "Complete relief outside",
 }
 
 _GROUND = {

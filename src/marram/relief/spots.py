@@ -9,6 +9,7 @@ from marram.relief.construction import LineMark, Mark, PointMark, Role, distance
 from marram.relief.limits import Bound, Inside, NotNearer, WithinDistance
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import XY
+from marram.relief.outlines import Outlines
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
@@ -128,7 +129,7 @@ def dropping_zone(situation: Situation, option: ReliefOption) -> Answer:
                 reference=reference,
                 radius=None,
                 club_length=situation.player.club_length,
-                limits=(Inside((zone,), Bound.AREA, Limit.WITHIN_DROPPING_ZONE),),
+                limits=(Inside(Outlines((zone,)), Bound.AREA, Limit.WITHIN_DROPPING_ZONE),),
                 construction=(PointMark(Role.HOLE, hole), *shape_marks(Role.DROPPING_ZONE, (zone,))),
                 measures=(measure(Role.DROPPING_ZONE, reference, Role.HOLE, hole),),
                 hole=hole,

@@ -10,6 +10,7 @@ from marram.relief.around import around
 from marram.relief.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
 from marram.relief.limits import Bound, Inside
 from marram.relief.outline import XY, Outline
+from marram.relief.outlines import Outlines
 from marram.relief.situation import Answer, Drawn, NeedsPlace, Place, Situation
 from marram.relief.spots import on_the_spot
 from marram.relief.tolerance import BALL_RADIUS
@@ -87,13 +88,13 @@ def _anywhere_on_the_tee(situation: Situation, option: ReliefOption, spot: XY | 
     marks: list[Mark] = [PointMark(Role.HOLE, hole)]
     assumed = situation.assumed
     if marked is not None and situation.tee_markers is not None:
-        outlines: tuple[Outline, ...] = (marked,)
+        outlines = Outlines((marked,))
         (left_x, left_y), (right_x, right_y) = situation.tee_markers
         reference = ((left_x + right_x) / 2, (left_y + right_y) / 2)
         marks.append(LineMark(Role.TEE_LINE, *situation.tee_markers))
     else:
         tees = situation.ground.tees
-        outlines = tuple(outline for _, outline in tees if spot is not None and outline.depth(*spot) >= 0)
+        outlines = Outlines(outline for _, outline in tees if spot is not None and outline.depth(*spot) >= 0)
         if spot is None or not outlines:
             return NeedsPlace(option, (Place.TEE_MARKERS,))
         reference = spot
