@@ -1,12 +1,17 @@
 """Rule 1: conduct, and playing by the Rules."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
+from marram.rules.book.rule_08_breach import breach
+from marram.rules.book.rule_09_player import moved_by_player
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conduct import (
+    ActOfOther,
     CodePenalty,
     HowInvolved,
     WhoIgnored,
+    act_of_other,
     code_penalty,
     how_involved,
     knew_it_applied,
@@ -39,7 +44,13 @@ def serious_misconduct(_case: Case) -> Judgement:
     return Judgement(
         "1.2a",
         "committee",
-        ("misconduct_far_from_norm", "misconduct_severe_enough", "misconduct_no_lesser_penalty"),
+        (
+            "misconduct_far_from_norm",
+            "misconduct_likely",
+            "misconduct_unlikely",
+            "misconduct_no_lesser_penalty",
+            "misconduct_of_others",
+        ),
         (free("1.2a"), out("1.2a")),
     )
 
@@ -67,11 +78,16 @@ def other_person_acted(case: Case) -> Ruling | NotCovered:
     """A player answers for what others do at the player's request, or with the player's silent consent."""
     if case.is_one_of(how_involved, HowInvolved.NEITHER):
         return free("1.3c(1)").note("act_of_outside_influence")
+    act = case[act_of_other]
+    if act is ActOfOther.MOVED_BALL:
+        return moved_by_player(case).under("1.3c(1)")
+    if act is ActOfOther.IMPROVED_CONDITIONS:
+        return breach(case, "8.1a", "1.3c(1)")
     return NotCovered("as_if_player_had_acted", "1.3c(1)")
 
 
 @provision("1.3b(2)")
-def estimate_wrong(case: Case) -> Ruling | NotCovered:
+def estimate_wrong(case: Case) -> Ruling:
     """A reasonable estimate of a spot, line, area or distance stands even if later shown to be wrong."""
     if not case[played_before_known_wrong]:
         return (
@@ -81,4 +97,4 @@ def estimate_wrong(case: Case) -> Ruling | NotCovered:
         )
     if case[reasonable_judgement]:
         return no_penalty("1.3b(2)").play_as_it_lies().stroke_counts()
-    return NotCovered("rule_as_wrong_place", "1.3b(2)")
+    return played_from_wrong_place(case).under("1.3b(2)")

@@ -1,8 +1,10 @@
 """Rule 3.2: matches: concessions, telling the opponent, handicaps, the match score."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_01_playing_by_the_rules import agreed_to_ignore
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.conduct import knew_it_applied
 from marram.rules.facts.match import (
     Conceded,
     DeclaredHandicap,
@@ -24,7 +26,7 @@ from marram.rules.facts.match import (
     when_strokes_given,
     who_conceded,
 )
-from marram.rules.ruling import Action, Ruling, no_penalty
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 
 @provision("3.2b")
@@ -40,7 +42,9 @@ def concession(case: Case) -> Ruling:
     how = case[who_conceded]
     if how is WhoConceded.CLEARLY:
         return concession_made(case)
-    return concession_not_made(case, how)
+    if how is WhoConceded.MISUNDERSTOOD:
+        return concession_not_made(case)
+    return concession_by_caddie(case, how)
 
 
 @provision("3.2b(1)")
@@ -48,6 +52,8 @@ def concession_made(case: Case) -> Ruling:
     """A concession in time is final: it can be neither declined nor withdrawn."""
     if not case[conceded_in_time]:
         return free("3.2b(1)").note("concession_too_late")
+    if case[conceded] is Conceded.HOLES_IN_TURN:
+        return conceded_to_shorten_match(case)
     if case[conceded] is Conceded.STROKE:
         return no_penalty("3.2b(1)").next(Action.HOLED).note("conceded_ball_counts_holed")
     final = no_penalty("3.2b(1)").next(Action.HOLE_OVER)
@@ -56,13 +62,27 @@ def concession_made(case: Case) -> Ruling:
     return final.note("match_conceded")
 
 
+@provision("Clarification 3.2b(1)/1")
+def conceded_to_shorten_match(case: Case) -> Ruling:
+    """Conceding holes to each other to shorten the match disqualifies both, if they knew better and started."""
+    if not case[knew_it_applied]:
+        return free("Clarification 3.2b(1)/1").note("match_stands_as_played")
+    return agreed_to_ignore(case).under("Clarification 3.2b(1)/1")
+
+
 @provision("3.2b(2)")
-def concession_not_made(_case: Case, how: WhoConceded) -> Ruling:
+def concession_not_made(_case: Case) -> Ruling:
     """A ball lifted on a reasonable misunderstanding is replaced without penalty."""
-    ruling = no_penalty("3.2b(2)").replace_ball().note("replace_unless_conceded_now")
-    if how is WhoConceded.BY_CADDIE:
-        return ruling.under("Clarification 3.2b(2)/1")
-    return ruling
+    return no_penalty("3.2b(2)").replace_ball().note("replace_unless_conceded_now")
+
+
+@provision("Clarification 3.2b(2)/1")
+def concession_by_caddie(case: Case, how: WhoConceded) -> Ruling:
+    """A caddie cannot concede; a caddie who also lifts the opponent's ball costs the player a stroke."""
+    if how is WhoConceded.CADDIE_LIFTED_BALL:
+        ruling = penalty(1, "9.5b").replace_ball().note("replace_unless_conceded_now")
+        return ruling.under("3.2b(2)", "Clarification 3.2b(2)/1")
+    return concession_not_made(case).under("Clarification 3.2b(2)/1")
 
 
 @provision("3.2d(1)")

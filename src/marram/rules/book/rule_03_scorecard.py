@@ -61,6 +61,8 @@ def score_too_low(case: Case) -> Ruling:
         return free(citation).note("too_low_without_effect")
     if case.is_one_of(why_too_low, UnknownPenalty.PENALTY_NOT_KNOWN):
         return unknown_penalty_left_out(case)
+    if case.is_one_of(why_too_low, UnknownPenalty.PENALTY_IS_DISQUALIFICATION) and case[competition_closed]:
+        return free("20.2e(2)").note("score_stands_after_close")
     return out("3.3b(3)")
 
 
@@ -101,7 +103,10 @@ def not_certified(case: Case) -> Ruling:
 def marker_certified_wrong_score(_case: Case) -> Judgement:
     """A marker who is a player and knowingly certifies a wrong score risks disqualification for misconduct."""
     return Judgement(
-        "1.2a", "committee", ("marker_knew", "marker_gained_nothing"), (out("1.2a"), free("1.2a"))
+        "1.2a",
+        "committee",
+        ("marker_knew", "marker_gained_nothing", "marker_should_be_disqualified"),
+        (out("1.2a"), free("1.2a")),
     )
 
 

@@ -22,6 +22,14 @@ class WhoIgnored(Enum):
     BY_AGREEMENT = "by_agreement"
 
 
+class ActOfOther(Enum):
+    """What the other person did."""
+
+    MOVED_BALL = "moved_ball"
+    IMPROVED_CONDITIONS = "improved_conditions"
+    OTHER = "other"
+
+
 class HowInvolved(Enum):
     """What the player had to do with another person's act."""
 
@@ -40,7 +48,7 @@ code_penalty = choice(
         CodePenalty.GENERAL: "the general penalty",
         CodePenalty.DISQUALIFICATION: "disqualification",
     },
-    help="A Code of Conduct counts only if adopted as a Local Rule; read its steps.",
+    help="It counts only if adopted as a Local Rule; read its steps, and whether it covers caddies.",
     source="1.2b",
     decided_by=DecidedBy.COMMITTEE,
 )
@@ -78,6 +86,17 @@ how_involved = choice(
         HowInvolved.NEITHER: "neither",
     },
     help="Here only persons other than the player, caddie and partner are meant.",
+    source="1.3c(1)",
+)
+act_of_other = choice(
+    "act_of_other",
+    "What did that person do?",
+    {
+        ActOfOther.MOVED_BALL: "lifted, touched or moved the player's ball at rest",
+        ActOfOther.IMPROVED_CONDITIONS: "improved the lie, stance, swing, line of play or relief area of the player",
+        ActOfOther.OTHER: "something else",
+    },
+    help="Somebody who holds back or bends a branch improves the conditions.",
     source="1.3c(1)",
 )
 reasonable_judgement = yes_no(

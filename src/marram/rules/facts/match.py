@@ -11,6 +11,7 @@ class Conceded(Enum):
     STROKE = "stroke"
     HOLE = "hole"
     MATCH = "match"
+    HOLES_IN_TURN = "holes_in_turn"
 
 
 class WhoConceded(Enum):
@@ -19,6 +20,7 @@ class WhoConceded(Enum):
     CLEARLY = "clearly"
     MISUNDERSTOOD = "misunderstood"
     BY_CADDIE = "by_caddie"
+    CADDIE_LIFTED_BALL = "caddie_lifted_ball"
 
 
 class WhenAsked(Enum):
@@ -41,7 +43,8 @@ who_conceded = choice(
     {
         WhoConceded.CLEARLY: "yes, by words or a gesture that left no doubt",
         WhoConceded.MISUNDERSTOOD: "no, but the other reasonably took it for one",
-        WhoConceded.BY_CADDIE: "no, the caddie tried to concede",
+        WhoConceded.BY_CADDIE: "no, the caddie tried to concede; the opponent may have lifted the ball",
+        WhoConceded.CADDIE_LIFTED_BALL: "no, the caddie tried to concede and lifted the opponent's ball or marker",
     },
     help="Only the player or a partner can concede.",
     source="3.2b(2)",
@@ -53,8 +56,9 @@ conceded = choice(
         Conceded.STROKE: "the opponent's next stroke",
         Conceded.HOLE: "the hole",
         Conceded.MATCH: "the match",
+        Conceded.HOLES_IN_TURN: "holes, by an agreement to concede them to each other so as to shorten the match",
     },
-    help="A concession can be neither declined nor withdrawn.",
+    help="A concession can be neither declined nor withdrawn; given while the ball moves it is for the next stroke.",
     source="3.2b(1)",
 )
 conceded_in_time = yes_no(
@@ -119,7 +123,7 @@ misled_and_ruling_in_time = yes_no(
 handicap_put_right = yes_no(
     "handicap_put_right",
     "Was the handicap put right before the opponent's next stroke?",
-    help="Handicap strokes in the match follow from the handicaps declared.",
+    help="Handicap strokes in the match follow from the handicaps declared, before the match or during it.",
     source="3.2c(1)",
 )
 declared_handicap = choice(

@@ -61,7 +61,7 @@ why_too_low = choice(
     {
         UnknownPenalty.PENALTY_NOT_KNOWN: "only penalty strokes were missing that the player did not know of",
         UnknownPenalty.PENALTY_DOUBTFUL: "the player had been told of a possible penalty, or doubted, and did not ask",
-        UnknownPenalty.PENALTY_IS_DISQUALIFICATION: "the penalty left out is disqualification",
+        UnknownPenalty.PENALTY_IS_DISQUALIFICATION: "a penalty of disqualification was left out that the player did not know of",
         UnknownPenalty.OTHER: "any other reason, such as a forgotten stroke",
     },
     help="Ask what the player knew before returning the scorecard.",

@@ -12,12 +12,13 @@ PROVISIONS: dict[str, str] = {
 NOTES: dict[str, str] = {
     "conduct_warning": "Give the warning or sanction that the Code of Conduct names, and record it: the next breach may cost more.",
     "misconduct_far_from_norm": "Is it conduct so alien to the game that nothing less than removal from the competition will do?",
-    "misconduct_severe_enough": "Was it deliberate, dangerous, damaging or meant to gain an advantage, and how did the player behave otherwise?",
-    "misconduct_no_lesser_penalty": "Without a Code of Conduct there is no penalty between none and disqualification; a warning is always possible.",
+    "misconduct_likely": "Points to it: damaging a green on purpose, shifting tee-markers or boundary stakes to one's own taste, throwing a club at somebody, disturbing others on purpose, breaching Rules knowingly for a big gain, foul abuse again and again, a dishonest handicap.",
+    "misconduct_unlikely": "Hardly enough: slamming a club into the ground with little damage, a club thrown at one's bag that hits somebody unintentionally, disturbing another player through carelessness.",
+    "misconduct_no_lesser_penalty": "Without a Code of Conduct there is no penalty between none and disqualification; even serious misconduct may first be met with a warning that a repeat will disqualify.",
+    "misconduct_of_others": "A player is not to be penalised under a Code for family, friends or spectators; for a caddie only if the Code says so.",
     "apply_the_penalty_itself": "Apply the penalty of the Rule that was breached, if it is not too late.",
     "call_off_agreement_before_start": "Tell the players to call the agreement off before any of them starts; otherwise all are disqualified.",
     "act_of_outside_influence": "Treat it as the act of an outside influence (or of the other player) and rule on what it did to the ball or the course.",
     "as_if_player_had_acted": "Rule on the act as if the player had done it: choose the incident that describes the act.",
     "estimate_anew": "Use the right spot, point, line or distance.",
-    "rule_as_wrong_place": "The judgement was not reasonable: rule on the stroke as one from a wrong place.",
 }
