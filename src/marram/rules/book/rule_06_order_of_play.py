@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from marram.rules.book.rule_05_practice import practised_between_holes
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
@@ -19,7 +20,7 @@ from marram.rules.facts.order import (
     must_take_stroke_and_distance,
     opponent_on_cancelling,
 )
-from marram.rules.ruling import Action, NotCovered, Ruling, Stroke, Who, general_penalty, no_penalty
+from marram.rules.ruling import Action, Ruling, Stroke, Who, general_penalty, no_penalty
 
 
 @provision("6.4")
@@ -188,8 +189,8 @@ def may_pick_up(_case: Case) -> Ruling:
 
 
 @provision("6.5")
-def played_on_after_hole(case: Case) -> Ruling | NotCovered:
+def played_on_after_hole(case: Case) -> Ruling:
     """Who plays on without knowing that the hole is completed is not practising and gets no penalty."""
     if case[knew_hole_completed]:
-        return NotCovered("see_practice_between_holes", "5.5b")
+        return practised_between_holes(case).under("6.5")
     return no_penalty("6.5").next(Action.HOLE_OVER).stroke_does_not_count().note("play_after_hole_ignored")

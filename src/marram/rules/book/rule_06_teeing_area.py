@@ -45,7 +45,8 @@ def began_outside_in_match(case: Case) -> Ruling:
             .stroke_does_not_count()
             .next(Action.PLAY_FROM_TEEING_AREA, WhichBall.ORIGINAL_OR_ANOTHER)
         )
-    return no_penalty("6.1b(1)").stroke_counts().play_as_it_lies()
+    ruling = no_penalty("6.1b(1)").under("Clarification 6.1b(1)/1").stroke_counts().play_as_it_lies()
+    return ruling.note("lost_from_outside_drop_not_tee")
 
 
 @provision("6.1b(2)")
@@ -92,6 +93,8 @@ def tee_marker_moved(case: Case) -> Ruling:
     if not case[about_to_play_from_tee]:
         return free("15.2").under("6.2b(4)").note("tee_marker_back_in_place")
     fate = case[tee_marker]
+    if fate is TeeMarker.MISSING:
+        return free("Clarification 6.1/1").under("1.3b(2)").note("estimate_teeing_area")
     if fate is TeeMarker.IMPROVED_NOT_RESTORED:
         ruling = general_penalty("8.1a").under("6.2b(4)").play_as_it_lies()
         return ruling.stroke_counts().note("tee_marker_back_in_place")

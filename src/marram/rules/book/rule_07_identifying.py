@@ -1,6 +1,7 @@
 """Rules 7.2 and 7.3: identifying a ball, and lifting it to do so."""
 
 from marram.rules.book.relief_options import stroke_and_distance
+from marram.rules.book.rule_18_provisional import balls_not_told_apart
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -17,7 +18,6 @@ from marram.rules.facts.search import (
 from marram.rules.ruling import (
     Action,
     Deadline,
-    NotCovered,
     Ruling,
     general,
     no_penalty,
@@ -26,7 +26,7 @@ from marram.rules.ruling import (
 
 
 @provision("7.2")
-def identifying_ball(case: Case) -> Ruling | NotCovered:
+def identifying_ball(case: Case) -> Ruling:
     """A ball is the player's when it is identified in one of three ways and no other can be confused with it."""
     if case.is_one_of(how_identified, HowIdentified.SEEN_TO_COME_TO_REST):
         return identified(case)
@@ -35,7 +35,7 @@ def identifying_ball(case: Case) -> Ruling | NotCovered:
     if not case[identical_ball_there]:
         return identified(case)
     if case[own_two_balls_alike]:
-        return NotCovered("original_or_provisional_alike", "18.3c(2)")
+        return balls_not_told_apart(case).under("7.2")
     return not_identified(case)
 
 

@@ -11,6 +11,7 @@ class TeeMarker(Enum):
     NOT_IMPROVED = "not_improved"
     IMPROVED_RESTORED = "improved_restored"
     IMPROVED_NOT_RESTORED = "improved_not_restored"
+    MISSING = "missing"
 
 
 class TeeImprovement(Enum):
@@ -58,6 +59,7 @@ tee_marker = choice(
         TeeMarker.NOT_IMPROVED: "it improved nothing",
         TeeMarker.IMPROVED_RESTORED: "it did, but it was put back before the stroke",
         TeeMarker.IMPROVED_NOT_RESTORED: "it did, and it was not put back before the stroke",
+        TeeMarker.MISSING: "the player moved nothing: a tee-marker, or both, were missing",
     },
     help="Ask why it was moved and look where it stood.",
     source="6.2b(4), 8.1a",

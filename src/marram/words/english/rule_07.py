@@ -13,7 +13,6 @@ NOTES: dict[str, str] = {
     "recreate_lie_in_sand": "Make the lie in the sand again as nearly as you can.",
     "loose_impediments_need_not_go_back": "Loose impediments that came away in the search need not be put back.",
     "back_on_under_or_against": "Put the ball back on, under or against what it had lain on, under or against, at the same height.",
-    "original_or_provisional_alike": "Two balls of the player cannot be told apart: rule under 18.3c(2), which says which of them counts as the provisional ball.",
     "go_on_searching": "Nobody has this ball in play: leave it or pocket it, and go on searching within the search time.",
     "no_need_to_announce": "Nobody need be told before lifting to identify, and nobody need watch.",
 }
