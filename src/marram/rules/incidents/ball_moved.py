@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.2",
         THEME,
         "book.rule_09_ball_at_rest_moved:ball_may_have_moved",
-        "cause unknown virtually certain rocked oscillated why wobbled settled sank oscillate",
+        "cause unknown virtually certain rocked oscillated why wobbled settled sank oscillate unsure "
+        "not sure deeper video showed who address naked eye",
     ),
     Incident(
         "ball_moved_by_player",
@@ -20,7 +21,9 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_09_player:ball_moved_by_player",
         "kicked trod practice swing address foot club trolley cart equipment partner stepped on ball "
-        "dropped marker hit knocked nudged buggy addressed rake towel stood",
+        "dropped marker hit knocked nudged buggy addressed rake towel stood ran over touched loose "
+        "impediment leaf tossed measuring removing green accidentally putter dragged flagstick fell "
+        "bumped rolled by accident",
     ),
     Incident(
         "ball_lifted_by_player",
@@ -28,7 +31,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.4",
         THEME,
         "book.rule_09_player:ball_handled_by_player",
-        "picked up rotated touched took by mistake not marked without marking",
+        "picked up rotated touched took by mistake not marked without marking fairway rough wrongly "
+        "thought out of bounds preferred lies thinking relief hole won pocketed",
     ),
     Incident(
         "ball_dislodged_from_tree",
@@ -36,7 +40,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.4",
         THEME,
         "book.rule_09_player:ball_dislodged_from_tree",
-        "shook climbed fell tree",
+        "shook climbed fell tree stuck knocked threw club into",
     ),
     Incident(
         "ball_moved_during_swing",
@@ -44,7 +48,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.1b",
         THEME,
         "book.rule_09_ball_at_rest_moved:ball_moved_during_swing",
-        "backswing downswing address grass",
+        "backswing downswing address grass rolled as it was struck wind",
     ),
     Incident(
         "ball_moved_by_natural_forces",
@@ -52,7 +56,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.3",
         THEME,
         "book.rule_09_natural_forces:moved_by_natural_forces",
-        "wind blew rain rolled slope gravity dropped placed replaced back moved by itself",
+        "wind blew rain rolled slope gravity dropped placed replaced back moved by itself green down "
+        "after carried away into hole off out of bounds gust",
     ),
     Incident(
         "ball_moved_by_opponent",
@@ -60,7 +65,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.5",
         THEME,
         "book.rule_09_others:ball_moved_by_opponent",
-        "match concession picked up stepped kicked knocked away conceded",
+        "match concession picked up stepped kicked knocked away conceded search searching opponent's "
+        "caddie trolley",
     ),
     Incident(
         "ball_moved_by_outside_influence",
@@ -69,7 +75,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_09_others:moved_by_outside_influence",
         "spectator animal dog bird another player competitor another ball stolen trolley fox crow "
-        "gull cow mower greenkeeper buggy bag paper caught knocked stepped",
+        "gull cow mower greenkeeper buggy bag paper caught knocked stepped picked up took hit struck "
+        "kicked child squirrel other marshal blown",
     ),
     Incident(
         "ball_marker_moved",
@@ -77,7 +84,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.7",
         THEME,
         "book.rule_09_ball_marker:ball_marker_moved",
-        "coin marker green stuck to shoe trod kicked disc",
+        "coin marker green stuck to shoe trod kicked disc wind blown opponent replacing accidentally "
+        "by accident turned over",
     ),
     Incident(
         "moved_ball_not_replaced",
@@ -93,6 +101,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "9.3",
         THEME,
         "book.rule_09_wrong_spot:ball_put_back_when_not_allowed",
-        "wind replaced wrong place",
+        "wind replaced wrong place wrongly put back lifted",
     ),
 )

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "12.1",
         THEME,
         "book.rule_12_bunkers:inside_edge_of_bunker",
-        "edge lip grass island sand washed away bank bare ground",
+        "edge lip grass island sand washed away bank bare ground embedded face outside wall",
     ),
     Incident(
         "sand_touched",
@@ -20,7 +20,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_12_bunkers:sand_touched",
         "grounded club practice swing backswing rake test footprints lean hit sand temper raked "
-        "smoothing grounding swings footprint trap out of bounds",
+        "smoothing grounding swings footprint trap out of bounds anger laid threw dug feet hand "
+        "kicked stuck umbrella",
     ),
     Incident(
         "thing_removed_from_bunker",
@@ -28,6 +29,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "12.2a",
         THEME,
         "book.rule_12_bunkers:thing_removed_from_bunker",
-        "leaf stone twig pine cone rake apple leaves stones bottle cigarette trap",
+        "leaf stone twig pine cone rake apple leaves stones bottle cigarette trap ball pulled out "
+        "stick acorn feather",
     ),
 )

@@ -12,7 +12,9 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_08_improving:fixed_object_moved",
         "branch grass bush boundary stake fence tee-marker stance swing improve tree leaves knocked "
-        "down broke bent branches out of bounds post rope sign backed into",
+        "down broke bent branches out of bounds post rope sign backed into pulled up out removed "
+        "white pushed stood practice snapped twig held back tied root long flattened uprooted "
+        "sprinkler cover door opened weeds",
     ),
     Incident(
         "object_put_in_position",
@@ -20,7 +22,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.1a(2)",
         THEME,
         "book.rule_08_improving:object_put_in_position",
-        "building a stance towel kneel stone rake knees built",
+        "building a stance towel kneel stone rake knees built knelt under stood placed brick jacket "
+        "branch propped",
     ),
     Incident(
         "ground_altered",
@@ -29,7 +32,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_08_improving:ground_altered",
         "divot pitch-mark pressed down smoothed footprint line of play improve lie replaced trod "
-        "improved tapped flattened behind ball dew wiped patted",
+        "improved tapped flattened behind ball dew wiped patted turf grass stamped repaired fringe "
+        "removed brushed off club scraped dug feet ice trampled tamped pulled up tuft filled",
     ),
     Incident(
         "conditions_worsened",
@@ -38,7 +42,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_08_restoring:conditions_worsened",
         "restore sand splashed pitch-mark bunker shot footprints animal raked lie altered on green "
-        "other player pitch mark divot ball landed",
+        "other player pitch mark divot ball landed fringe front dug branch fell damaged another made "
+        "wind blew walked caddie",
     ),
     Incident(
         "own_conditions_altered",
@@ -46,7 +51,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.2",
         THEME,
         "book.rule_08_deliberate:own_conditions_altered",
-        "slope roll back later stroke care for the course branch relief area",
+        "slope roll back later stroke care for the course branch relief area broke in case before "
+        "drop flattened grass where ball may ahead chip pressed smoothed bunker might land",
     ),
     Incident(
         "anothers_conditions_altered",
@@ -54,6 +60,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "8.3",
         THEME,
         "book.rule_08_deliberate:anothers_conditions_altered",
-        "improve worsen partner opponent knowledge",
+        "improve worsen partner opponent knowledge trampled line spike marks held branch damaged "
+        "opponent's putt replaced divot",
     ),
 )

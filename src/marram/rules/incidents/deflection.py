@@ -11,7 +11,9 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.1b(1)",
         THEME,
         "book.rule_11_accidental_deflection:deflected_off_green",
-        "rub of the green spectator trolley bag cart bird caddie own hit player himself buggy rake tree rebound",
+        "rub of the green spectator trolley bag cart bird caddie own hit player himself buggy rake "
+        "tree rebound in pocket another came to rest hood referee deer ricochet landed lodged "
+        "clothing golf in flight opponent",
     ),
     Incident(
         "putt_hit_something",
@@ -20,7 +22,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_11_accidental_deflection:putt_hit_something",
         "putt hits ball marker flagstick caddie foot rake hole-liner animal another player hit on "
-        "green collided collide two balls leaf towel insect beetle club putter own",
+        "green collided collide two balls leaf towel insect beetle club putter own dog shoe struck at "
+        "rest",
     ),
     Incident(
         "stroke_from_green_not_replayed",
@@ -28,7 +31,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.1b(2)",
         THEME,
         "book.rule_11_accidental_deflection:stroke_from_green_not_replayed",
-        "replay replayed did not replay putt hole-liner caddie dog played from where it came to rest",
+        "replay replayed did not replay putt hole-liner caddie dog played from where it came to rest "
+        "failed cancelled",
     ),
     Incident(
         "deliberately_deflected",
@@ -37,7 +41,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_11_deliberate_acts:deliberately_deflected",
         "stop ball kick catch concede placed bag backstop foot caught swatted hit moving stopped "
-        "knocked away spectator left clubs",
+        "knocked away spectator left clubs opponent putt thrown as stuck out player own on purpose "
+        "picked up intercepted",
     ),
     Incident(
         "helped_ball_in_motion",
@@ -45,6 +50,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "11.3",
         THEME,
         "book.rule_11_deliberate_acts:helped_ball_in_motion",
-        "lift rake divot loose impediment removed rolling tamped backstop",
+        "lift rake divot loose impediment removed rolling tamped backstop bag out of the way "
+        "flagstick another pressed down picked up leaf marker club",
     ),
 )

@@ -12,7 +12,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_13_putting_greens:green_repaired",
         "spike mark ball mark pitch mark old hole plug aeration damage hail marks tapped down "
-        "plugmark edge shoe hoof animal stone embedded",
+        "plugmark edge shoe hoof animal stone embedded line of play used tee scuff many",
     ),
     Incident(
         "loose_soil_removed",
@@ -20,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1c(1)",
         THEME,
         "book.rule_13_putting_greens:loose_soil_removed",
-        "sand soil fringe apron brushed off green line",
+        "sand soil fringe apron brushed off green line wiped towel",
     ),
     Incident(
         "green_tested",
@@ -28,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1e",
         THEME,
         "book.rule_13_putting_greens:green_tested",
-        "test grain speed practice between holes rolled ball wet wiped hand surface",
+        "test grain speed practice between holes rolled ball wet wiped hand surface scraped cleaned after",
     ),
     Incident(
         "wrong_green",
@@ -36,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.1f",
         THEME,
         "book.rule_13_putting_greens:wrong_green",
-        "other green practice green temporary green",
+        "other green practice green temporary green stance another fringe",
     ),
     Incident(
         "ball_hit_flagstick",
@@ -44,7 +44,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2",
         THEME,
         "book.rule_13_flagstick:ball_hit_flagstick",
-        "pin attended removed leaning flag putt",
+        "pin attended removed leaning flag putt lying chip",
     ),
     Incident(
         "flagstick_moved",
@@ -52,7 +52,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2a",
         THEME,
         "book.rule_13_flagstick:flagstick_moved",
-        "pin pulled unauthorised attending flag out",
+        "pin pulled unauthorised attending flag out ball moving without permission took opponent authority",
     ),
     Incident(
         "ball_against_flagstick",
@@ -60,7 +60,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2c",
         THEME,
         "book.rule_13_flagstick:ball_against_flagstick",
-        "pin holed wedged flag leaning resting jammed",
+        "pin holed wedged flag leaning resting jammed stuck between lodged removed moved",
     ),
     Incident(
         "ball_overhung_hole",
@@ -69,6 +69,6 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_13_ball_at_hole:ball_overhung_hole",
         "lip ten seconds wait fell in edge of hole hanging dropped tap overhang overhanging flagstick "
-        "removed lifted caught",
+        "removed lifted caught after into opponent knocked",
     ),
 )

@@ -12,7 +12,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_10_making_a_stroke:ball_struck",
         "double hit scrape scoop push spoon back of clubhead fairly struck twice billiard snooker "
-        "pool cue backhanded left-handed shaft grip end whiff",
+        "pool cue backhanded left-handed shaft grip end whiff raked putt used handle putter",
     ),
     Incident(
         "club_anchored",
@@ -20,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1b",
         THEME,
         "book.rule_10_making_a_stroke:club_anchored",
-        "anchoring long putter belly putter anchor point broomhandle chest forearm",
+        "anchoring long putter belly putter anchor point broomhandle chest forearm arm lock armlock",
     ),
     Incident(
         "stood_across_line",
@@ -28,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1c",
         THEME,
         "book.rule_10_making_a_stroke:stood_across_line",
-        "croquet style straddle astride between legs",
+        "croquet style straddle astride between legs putt putting",
     ),
     Incident(
         "moving_ball_played",
@@ -36,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1d",
         THEME,
         "book.rule_10_making_a_stroke:moving_ball_played",
-        "rolling falling off tee water wobbling oscillating hit putted moving",
+        "rolling falling off tee water wobbling oscillating hit putted moving still swung",
     ),
     Incident(
         "advice_exchanged",
@@ -45,7 +45,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_10_advice:advice_exchanged",
         "which club information distance touched bag partner team spectator what did you hit told tip "
-        "coaching asked yardage looked into bag overheard",
+        "coaching asked yardage looked into bag overheard gave swing shouted captain line of putt "
+        "texted chip about wind how to play suggested phone iron",
     ),
     Incident(
         "line_of_play_shown",
@@ -53,7 +54,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(1)",
         THEME,
         "book.rule_10_other_help:line_of_play_shown",
-        "show line putt touch green object towel bag blind shot caddie pointed flag touched",
+        "show line putt touch green object towel bag blind shot caddie pointed flag touched flagstick "
+        "hill stood marker post laser pointer shadow putter",
     ),
     Incident(
         "object_set_down_for_aim",
@@ -61,7 +63,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(3)",
         THEME,
         "book.rule_10_other_help:object_set_down",
-        "alignment rod club on ground self-standing putter ball-marker line aiming laid feet stick",
+        "alignment rod club on ground self-standing putter ball-marker line aiming laid feet stick "
+        "left standing tee sand dew",
     ),
     Incident(
         "caddie_behind_ball",
@@ -69,7 +72,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(4)",
         THEME,
         "book.rule_10_other_help:caddie_behind_ball",
-        "restricted area alignment lining up stance back away lined stood behind",
+        "restricted area alignment lining up stance back away lined stood behind standing extension putt",
     ),
     Incident(
         "helped_in_stroke",
@@ -77,7 +80,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b(5)",
         THEME,
         "book.rule_10_other_help:helped_in_stroke",
-        "umbrella physical help shade sun rain wind distraction held branch",
+        "umbrella physical help shade sun rain wind distraction held branch caddie during blocked "
+        "shielded shield ball stand standing shadow assistance supported",
     ),
     Incident(
         "second_caddie",
@@ -85,7 +89,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3a(1)",
         THEME,
         "book.rule_10_caddies:second_caddie",
-        "two caddies change caddie walking along changed swapped bag carrier parent caddy",
+        "two caddies change caddie walking along changed swapped bag carrier parent caddy friend clubs",
     ),
     Incident(
         "shared_caddie_in_breach",
@@ -101,6 +105,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3b",
         THEME,
         "book.rule_10_caddies:caddie_acted",
-        "caddie lift mark replace drop concede authorised rake clean picked up marked dropped raked",
+        "caddie lift mark replace drop concede authorised rake clean picked up marked dropped raked "
+        "ball bunker repaired unplayable removed leaf fairway",
     ),
 )
