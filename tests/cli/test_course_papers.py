@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from marram.demo import COURSE
+from marram.course import load
+from marram.demo import COURSE, GREENS
 from tests.cli.running import marram
 
 
@@ -54,3 +55,45 @@ def test_the_marking_sheet_is_printed(tmp_path: Path) -> None:
     assert found.code == 0
     assert "Marking sheet of" in found.out
     assert pdf.read_bytes().startswith(b"%PDF")
+
+
+def test_elevations_tell_the_slope_of_each_hole(tmp_path: Path) -> None:
+    """With elevations every location has its slope and none is beyond the figure for the speed (5.42 % at ten feet)."""
+    pdf = tmp_path / "sheet.pdf"
+    given = ("course", "holes", str(COURSE), "--elevations", str(GREENS), "--green-speed", "10")
+    found = marram(*given, "--pdf", str(pdf), "--json")
+    assert found.code == 0, found.err
+    told = json.loads(found.out)
+    assert told["slope_considered"] is True
+    assert all(0 <= row["slope"]["percent"] <= 5.42 for row in told["locations"])
+    assert all(row["warnings"] == [] for row in told["locations"])
+    assert "for a green speed of 10 feet" in " ".join(marram(*given).out.split())
+    assert pdf.read_bytes().startswith(b"%PDF")
+
+
+def test_without_elevations_slope_is_said_not_to_be_considered() -> None:
+    """The text says so, and so does the JSON."""
+    assert "Slope was not considered" in marram("course", "holes", str(COURSE)).out
+    assert json.loads(marram("course", "holes", str(COURSE), "--json").out)["slope_considered"] is False
+
+
+def test_a_green_speed_without_elevations_is_refused() -> None:
+    """It would be ignored in silence."""
+    found = marram("course", "holes", str(COURSE), "--green-speed", "10")
+    assert found.code == 2
+    assert "give --elevations FILE" in found.err
+
+
+def test_an_edited_hole_on_a_steep_place_is_warned_of(tmp_path: Path) -> None:
+    """A hole cut on the edge of a green says that it is less than four paces from it."""
+    edited = json.loads(marram("course", "holes", str(COURSE), "--json").out)
+    (first,) = [row for row in edited["locations"] if row["hole"] == 1]
+    course = load(COURSE)
+    green = course.hole(1).green
+    assert green is not None
+    place = green.geometry.buffer(-1).exterior.coords[0]
+    first["longitude"], first["latitude"] = course.plane.to_degrees(*place)
+    path = tmp_path / "edited.json"
+    path.write_text(json.dumps(edited), encoding="utf-8")
+    found = marram("course", "holes", str(COURSE), "--locations", str(path))
+    assert "hole 1: It is 1.1 paces from the edge of the green" in found.out

@@ -78,6 +78,18 @@ def course_holes(
         Optional[Path],  # noqa: UP045
         typer.Option(help="Print these (edited) locations instead of proposing."),
     ] = None,
+    elevations: Annotated[
+        Optional[list[Path]],  # noqa: UP045
+        typer.Option(help="Elevations of the greens: CSV, GeoJSON or Esri ASCII grid. Repeat."),
+    ] = None,
+    crs: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="EPSG:CODE", help="Coordinate system of elevations that are not in degrees."),
+    ] = None,
+    green_speed: Annotated[
+        Optional[float],  # noqa: UP045
+        typer.Option(metavar="FEET", help="Stimpmeter reading; without it the fastest greens are assumed."),
+    ] = None,
     title: Annotated[str, typer.Option(help="The competition or round, for the sheet.")] = "",
     day: PlayedOn = None,
     pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
@@ -98,6 +110,9 @@ def course_holes(
         pdf=pdf,
         svg=svg,
         as_json=json,
+        elevations=elevations or [],
+        crs=crs,
+        green_speed=green_speed,
     )
 
 

@@ -1,7 +1,7 @@
 """``marram course holes`` and ``marram course marking``: the Committee's papers."""
 
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -10,10 +10,13 @@ from shapely.geometry import Point
 
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import check, load
+from marram.course.elevation import read_elevations
 from marram.course.green_frame import GreenFrame
-from marram.course.hole_locations import FROM_EDGE, propose
+from marram.course.hole_locations import propose
+from marram.course.hole_warnings import hole_warnings
 from marram.course.marking import marking_sheet
 from marram.course.model import Course
+from marram.course.slope import GreenSlopes, Slope, slope_limits
 from marram.errors import InputError
 from marram.rules.plain import as_plain
 
@@ -29,9 +32,13 @@ def hole_locations(
     pdf: Path | None,
     svg: Path | None,
     as_json: bool,
+    elevations: Sequence[Path] = (),
+    crs: str | None = None,
+    green_speed: float | None = None,
 ) -> None:
     """Propose hole locations, or take those of a file, and print their sheet."""
     course = load(path)
+    slopes = green_slopes(course, elevations, crs, green_speed)
     without: Mapping[int, str] = {}
     if chosen is not None:
         places = read_places(course, chosen)
@@ -40,18 +47,27 @@ def hole_locations(
         for one in recent:
             for number, place in read_places(course, one).items():
                 used.setdefault(number, []).append(place)
-        proposal = propose(course, recent=used, seed=seed)
+        proposal = propose(course, recent=used, seed=seed, slopes=slopes)
         places = {number: location.place for number, location in proposal.locations.items()}
         without = proposal.without
     numbers = {number: GreenFrame.of(course.holes[number]).numbers(place) for number, place in places.items()}
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf
 
-        pdf.write_bytes(sheet_pdf(course, places, title=title or course.name, day=day))
+        pdf.write_bytes(sheet_pdf(course, places, title=title or course.name, day=day, slopes=slopes))
     if svg is not None:
         from marram.paper.hole_location_sheet import sheet_svg
 
-        svg.write_text(sheet_svg(course, places), encoding="utf-8")
+        svg.write_text(sheet_svg(course, places, slopes), encoding="utf-8")
+    ground = (
+        {number: slopes.surfaces[number] for number in places if number in slopes.surfaces} if slopes else {}
+    )
+    slope = {
+        number: ground[number].at(place) if number in ground else None for number, place in places.items()
+    }
+    against = {
+        number: hole_warnings(course.holes[number], place, slopes=slopes) for number, place in places.items()
+    }
     if as_json:
         rows = [
             {
@@ -59,26 +75,79 @@ def hole_locations(
                 "longitude": round(course.plane.to_degrees(place.x, place.y)[0], 8),
                 "latitude": round(course.plane.to_degrees(place.x, place.y)[1], 8),
                 **as_plain(numbers[number]),
+                "slope": as_plain(slope[number]),
+                "warnings": as_plain(against[number]),
             }
             for number, place in places.items()
         ]
-        print_json({"marram": 1, "kind": "hole_locations", "locations": rows, "without": as_plain(without)})
+        document = {"marram": 1, "kind": "hole_locations", "locations": rows, "without": as_plain(without)}
+        print_json({**document, "slope_considered": slopes is not None})
         return
 
     def lines() -> Iterator[Line]:
         yield "title", f"Hole locations of {course.name}"
         for number, one in sorted(numbers.items()):
             depth, across = one.in_paces()
-            close = " (less than 4 paces from an edge)" if one.from_edge < FROM_EDGE else ""
+            falls = _falls(course, number, slope[number])
             yield (
                 "item",
-                f"hole {number}: {depth} paces from the front, {across} from the {one.side.value}{close}",
+                f"hole {number}: {depth} paces from the front, {across} from the {one.side.value}{falls}",
             )
+            for warning in against[number]:
+                yield "item", f"hole {number}: {warning.words}"
         for number, why in without.items():
             yield "item", f"hole {number}: none, because {why}"
-        yield "quiet", "A proposal: look at the slope on the green; the Committee decides."
+        yield "quiet", _about_slope(slopes, [number for number, one in slope.items() if one is None])
 
     show_lines(lines())
+
+
+def green_slopes(
+    course: Course, paths: Sequence[Path], crs: str | None, green_speed: float | None
+) -> GreenSlopes | None:
+    """Return the ground of the greens, or ``None`` where no elevations are given.
+
+    Raises:
+        InputError: a file, the coordinate system or the green speed cannot be used.
+    """
+    if not paths:
+        if crs is not None or green_speed is not None:
+            raise InputError("A green speed or a coordinate system needs elevations: give --elevations FILE.")
+        return None
+    limits = slope_limits(green_speed)
+    return GreenSlopes(course, read_elevations(course, paths, crs), limits)
+
+
+def _falls(course: Course, hole: int, slope: Slope | None) -> str:
+    if slope is None:
+        return ""
+    if slope.percent < 0.05:
+        return ", level ground"
+    way = GreenFrame.of(course.holes[hole]).way(slope.fall)
+    return f", falls {slope.percent:.1f} % to the {way}"
+
+
+def _about_slope(slopes: GreenSlopes | None, unknown: Sequence[int]) -> str:
+    """Return what was done about slope, and who decides."""
+    if slopes is None:
+        return (
+            "Slope was not considered: look at it on the green, or give --elevations. The Committee decides."
+        )
+    limits = slopes.limits
+    speed = (
+        f"a green speed of {limits.green_speed:g} feet"
+        if limits.green_speed
+        else "the fastest greens (give --green-speed)"
+    )
+    gaps = (
+        f" It is not known on hole{'s' if len(unknown) > 1 else ''} {', '.join(map(str, unknown))}."
+        if unknown
+        else ""
+    )
+    return (
+        f"Slope: at most {limits.recommended:.1f} % is recommended, more than {limits.critical:.1f} % too steep, for {speed}.{gaps} "
+        "The Committee decides."
+    )
 
 
 def read_places(course: Course, path: Path) -> dict[int, Point]:

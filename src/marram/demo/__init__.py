@@ -11,3 +11,6 @@ COURSE: Path = Path(__file__).with_name("course.geojson")
 
 EVENT: Path = Path(__file__).with_name("event.json")
 """The demonstration competition: conditions, Local Rules, officials, players, starting times."""
+
+GREENS: Path = Path(__file__).with_name("greens.csv")
+"""Elevations of its greens, shaped by :mod:`marram.demo.draw_greens`."""
