@@ -9,8 +9,9 @@ Facts of a situation → the ruling under an edition of the Rules → relief are
 'NeedFacts'
 """
 
-from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
     from marram.rules.engine.combine import combine
@@ -21,17 +22,11 @@ __version__ = "0.1.0"
 __all__ = ["Happened", "__version__", "combine", "rule", "rule_situation"]
 
 _WHERE = {
-    "Happened": "marram.rules.engine.situation",
-    "combine": "marram.rules.engine.combine",
-    "rule": "marram.rules.engine.request",
-    "rule_situation": "marram.rules.engine.situation",
+    "Happened": "rules.engine.situation",
+    "combine": "rules.engine.combine",
+    "rule": "rules.engine.request",
+    "rule_situation": "rules.engine.situation",
 }
 
-
-def __getattr__(name: str) -> Any:
-    """Import a public name on first use, so that ``marram --help`` loads no Rule."""
-    if name not in _WHERE:
-        raise AttributeError(f"module 'marram' has no attribute {name!r}; it offers {', '.join(__all__)}.")
-    found = getattr(import_module(_WHERE[name]), name)
-    globals()[name] = found
-    return found
+# So ``marram --help`` loads no Rule.
+__getattr__ = on_first_use(__name__, _WHERE)

@@ -1,7 +1,8 @@
 """The course map: import, checks, local metric plane, and which area of the course a ball lies in."""
 
-from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
     from marram.course.area_grid import areas_of
@@ -18,11 +19,5 @@ _WHERE = {
     "load": "loading",
 }
 
-
-def __getattr__(name: str) -> Any:
-    """Import a public name on first use, so that drawing relief reads no more than it needs."""
-    if name not in _WHERE:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    found = getattr(import_module(f"{__name__}.{_WHERE[name]}"), name)
-    globals()[name] = found
-    return found
+# So drawing relief reads no more than it needs.
+__getattr__ = on_first_use(__name__, _WHERE)

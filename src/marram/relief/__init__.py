@@ -5,8 +5,9 @@ tolerance; the polygons are pictures with a stated error. Each area comes with i
 lines, arcs), so that it can be drawn, checked with a tape on the ground, and explained.
 """
 
-from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
+
+from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
     from marram.relief.area import Failure, ReliefArea, Verdict
@@ -73,13 +74,5 @@ _WHERE = {
     "svg": "drawing",
 }
 
-
-def __getattr__(name: str) -> Any:
-    """Import a public name on first use: a question about distances loads no drawing."""
-    if name not in _WHERE:
-        raise AttributeError(
-            f"module 'marram.relief' has no attribute {name!r}; it offers {', '.join(__all__)}."
-        )
-    found = getattr(import_module(f"marram.relief.{_WHERE[name]}"), name)
-    globals()[name] = found
-    return found
+# So a question about distances loads no drawing.
+__getattr__ = on_first_use(__name__, _WHERE)
