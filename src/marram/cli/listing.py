@@ -9,6 +9,7 @@ from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.words.questions import question_words
 
@@ -64,35 +65,65 @@ def list_facts(name: str | None, as_json: bool) -> None:
 
 
 def list_local_rules(codes: Sequence[str], as_json: bool) -> None:
-    """Print the register of Model Local Rules, or the ones with these codes.
+    """Print the register of Model Local Rules, or the ones with these codes in detail.
 
     Raises:
         InputError: a code is not in the register.
     """
+    from marram.rules.local_rules.adoption import entry_named
     from marram.rules.local_rules.register import REGISTER
 
-    unknown = [code for code in codes if code.upper() not in REGISTER]
+    named = {code: entry_named(code) for code in codes}
+    unknown = [code for code, entry in named.items() if entry is None]
     if unknown:
-        raise InputError(*(f"There is no Model Local Rule {code!r} in the register." for code in unknown))
-    found = [REGISTER[code.upper()] for code in codes] or list(REGISTER.values())
+        raise InputError(
+            *(
+                f"There is no Model Local Rule {code!r} in the register. 'marram local-rules' lists them."
+                for code in unknown
+            )
+        )
+    found = [entry for entry in named.values() if entry is not None] or list(REGISTER.values())
     if as_json:
         print_json({"marram": 1, "local_rules": [as_plain(one) for one in found]})
         return
+    show_lines(_local_rules_in_detail(found) if codes else _local_rules_by_area(found))
 
-    def lines() -> Iterator[Line]:
-        for one in found:
-            computed = "" if one.computed else ", not computed"
-            yield "item", f"{one.code}: {one.title} (changes {', '.join(one.modifies)}{computed})"
-            if codes:
-                notes = (
-                    one.discouraged,
-                    f"Not with {', '.join(one.not_with)}." if one.not_with else "",
-                    one.reason,
-                )
-                for note in filter(None, notes):
-                    yield "text", f"     {note}"
 
-    show_lines(lines())
+def _local_rules_by_area(entries: Sequence[LocalRule]) -> Iterator[Line]:
+    from marram.words.local_rules import AREA_TITLES, changes_words, state_words, time_words
+
+    area = ""
+    for one in entries:
+        if one.code[0] != area:
+            area = one.code[0]
+            yield "head", AREA_TITLES[area]
+        yield "item", f"{one.code}: {one.title}"
+        state = ", ".join(part for part in (state_words(one), time_words(one)) if part)
+        yield "quiet", f"      {state}; changes {changes_words(one)}"
+    yield "text", ""
+    yield (
+        "quiet",
+        "In force only where the Committee adopts it; adopt with --local-rule, e.g. --local-rule E-5.",
+    )
+    yield "quiet", "More on one: 'marram local-rules E-5'."
+
+
+def _local_rules_in_detail(entries: Sequence[LocalRule]) -> Iterator[Line]:
+    from marram.words.local_rules import changes_words, note_words, state_words, statement, time_words
+
+    for one in entries:
+        yield "text", ""
+        yield "title", f"{one.code}: {one.title}"
+        yield "text", f"  Changes {changes_words(one)}."
+        when = time_words(one) or "lists of 2019 and 2023"
+        forms = f"; forms {', '.join(one.forms)}" if one.forms else ""
+        yield "text", f"  {state_words(one).capitalize()}; {when}{forms}."
+        if statement(one):
+            yield "text", f"  {statement(one)}"
+        for note in note_words(one):
+            yield "item", note
+        if one.basis is not None:
+            yield "quiet", f"  This entry rests on {one.basis.value}."
 
 
 def print_graph(name: str, played_on: str | None, edition: str | None) -> None:

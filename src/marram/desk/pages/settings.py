@@ -10,24 +10,9 @@ from pydantic import BaseModel
 from marram.desk.conditions import COOKIE, KEYS, NONE, conditions_of
 from marram.desk.workplace import show, workplace
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
+from marram.words.local_rules import AREA_TITLES
 
 router = APIRouter()
-AREA_TITLES = {
-    "A": "A: boundaries",
-    "B": "B: penalty areas",
-    "C": "C: bunkers",
-    "D": "D: putting greens",
-    "E": "E: special relief",
-    "F": "F: abnormal course conditions",
-    "G": "G: equipment",
-    "H": "H: caddies and help",
-    "I": "I: practice",
-    "J": "J: bad weather",
-    "K": "K: pace of play",
-    "L": "L: scorecards",
-    "M": "M: players with disabilities",
-}
-"""The areas of the Model Local Rules (Committee Procedures, Section 8), in our own words."""
 YEAR = 366 * 24 * 3600
 
 

@@ -51,7 +51,7 @@ def playing_advice_giver(case: Case) -> Ruling:
 @provision("24.4a")
 def asked_advice_giver(case: Case) -> Ruling:
     """Only a person named under the Local Rule may be asked."""
-    if case[advice_giver_allowed]:
+    if case.local_rule("H-2") and case[advice_giver_allowed]:
         return free("24.4a")
     return in_breach("10.2a").under("24.4a")
 
@@ -67,6 +67,6 @@ def advice_giver_stood_behind(case: Case) -> Ruling:
 @provision("24.4c")
 def team_members_advised(case: Case) -> Ruling:
     """Playing team members who are not partners do not advise each other."""
-    if case[team_members_may_advise]:
+    if case.local_rule("H-5") and case[team_members_may_advise]:
         return free("24.4c")
     return in_breach("10.2a").under("24.4c")

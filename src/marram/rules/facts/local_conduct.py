@@ -13,6 +13,15 @@ class CaddieFault(Enum):
     HAD_NO_CADDIE = "had_no_caddie"
 
 
+class BadTime(Enum):
+    """Which bad time of the round it is."""
+
+    FIRST = "first"
+    SECOND = "second"
+    THIRD = "third"
+    FOURTH_OR_LATER = "fourth_or_later"
+
+
 class PolicyPenalty(Enum):
     """What the pace of play policy in force gives for this breach."""
 
@@ -36,8 +45,8 @@ caddie_fault = choice(
 within_practice_limits = yes_no(
     "within_practice_limits",
     "Was it within what the Local Rule allows (when, where and how)?",
-    help="The Local Rule may allow all practice on the course, or only some.",
-    source="I-1.2",
+    help="The Local Rule may forbid or allow all practice on the course, or allow some of it.",
+    source="I-1.1, I-1.2",
     decided_by=DecidedBy.COMMITTEE,
 )
 practised_at_last_green = yes_no(
@@ -97,6 +106,19 @@ within_policy_time = yes_no(
     help="Often 40 seconds, with 10 more for the first to play a par 3, an approach, a chip or a putt.",
     source="K-2",
 )
+bad_time_number = choice(
+    "bad_time_number",
+    "Which bad time of this player in the round is it?",
+    {
+        BadTime.FIRST: "the first",
+        BadTime.SECOND: "the second",
+        BadTime.THIRD: "the third",
+        BadTime.FOURTH_OR_LATER: "the fourth or a later one",
+    },
+    help="Count those of the whole round, also from before the group caught up.",
+    source="K-2, K-3, K-5",
+    decided_by=DecidedBy.COMMITTEE,
+)
 told_of_earlier_bad_time = yes_no(
     "told_of_earlier_bad_time",
     "Is it the first bad time of the round, or had the player been told of the one before?",
@@ -112,8 +134,8 @@ policy_penalty = choice(
         PolicyPenalty.GENERAL: "the general penalty",
         PolicyPenalty.DISQUALIFICATION: "disqualification",
     },
-    help="Count earlier breaches of the round first; the Committee chooses the scale (see also K-5).",
-    source="K-1, K-2, K-5",
+    help="Count earlier breaches of the round first; the Committee chooses the scale.",
+    source="5.6b(3), K-1, K-3, K-4",
     decided_by=DecidedBy.COMMITTEE,
 )
 uses_wheeled_device = yes_no(

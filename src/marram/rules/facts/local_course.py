@@ -1,4 +1,4 @@
-"""Facts about Local Rules that change the course: inner boundaries, penalty areas, greens (areas A, B, D)."""
+"""Facts about Local Rules that change the course: boundaries, penalty areas, greens (areas A, B, D)."""
 
 from enum import Enum
 
@@ -11,6 +11,29 @@ class CourseStake(Enum):
 
     INTERNAL_BOUNDARY = "internal_boundary"
     SHOWS_LINE_OR_FENCE = "shows_line_or_fence"
+
+
+class BoundaryFeature(Enum):
+    """What the boundary runs along."""
+
+    FENCE = "fence"
+    WALL_OR_ROAD = "wall_or_road"
+
+
+class BoundaryEdge(Enum):
+    """Which edge of a wall or road the Committee has made the boundary edge."""
+
+    COURSE_SIDE = "course_side"
+    FAR_SIDE = "far_side"
+    NOT_NAMED = "not_named"
+
+
+class Watercourse(Enum):
+    """How the Local Rule treats a ditch or other open watercourse."""
+
+    GENERAL_AREA = "general_area"
+    OBSTRUCTION = "obstruction"
+    NOT_NAMED = "not_named"
 
 
 class PenaltyAreaProvisional(Enum):
@@ -33,7 +56,50 @@ boundary_for_this_hole = yes_no(
     "boundary_for_this_hole",
     "Is the hole being played one for which the Local Rule sets this boundary?",
     help="Read the Local Rule: it names the holes. For all other holes the boundary does not exist.",
-    source="A-4",
+    source="A-3, A-4",
+    decided_by=DecidedBy.COMMITTEE,
+)
+boundary_for_tee_stroke = yes_no(
+    "boundary_for_tee_stroke",
+    "Does the Local Rule set this boundary for strokes from the tee of this hole, and is this such a stroke?",
+    help="A stroke that must be made from the teeing area; for any later stroke the boundary does not exist.",
+    source="A-4.2",
+    decided_by=DecidedBy.COMMITTEE,
+)
+road_named = yes_no(
+    "road_named",
+    "Does the Local Rule name this road for the hole being played?",
+    help="It may leave out holes on which players have to play across the road.",
+    source="A-3",
+    decided_by=DecidedBy.COMMITTEE,
+)
+boundary_feature = choice(
+    "boundary_feature",
+    "What does the boundary run along there?",
+    {
+        BoundaryFeature.FENCE: "a fence",
+        BoundaryFeature.WALL_OR_ROAD: "a wall, a road or another such object",
+    },
+    help="No part of the ball lies on the course side of it, none beyond its far side.",
+    source="Definitions: out of bounds",
+)
+edge_by_notice = choice(
+    "edge_by_notice",
+    "Which edge of it is the boundary by the Local Rule?",
+    {
+        BoundaryEdge.COURSE_SIDE: "the course-side edge",
+        BoundaryEdge.FAR_SIDE: "the far side: a ball is out only when it is beyond it",
+        BoundaryEdge.NOT_NAMED: "the Local Rule does not name this one",
+    },
+    help="Read the notice: it names the walls and roads it means.",
+    source="A-2",
+    decided_by=DecidedBy.COMMITTEE,
+)
+fence_named = yes_no(
+    "fence_named",
+    "Does the Local Rule say that a ball is out only when it is beyond this fence?",
+    help="Otherwise the line between the course-side points of its posts at ground level is the edge.",
+    source="A-3",
     decided_by=DecidedBy.COMMITTEE,
 )
 course_stake = choice(
@@ -64,6 +130,18 @@ penalty_area_provisional = choice(
     },
     help="The Local Rule holds only for the penalty areas it names.",
     source="B-3",
+)
+watercourse_by_notice = choice(
+    "watercourse_by_notice",
+    "How does the Local Rule treat this ditch or watercourse?",
+    {
+        Watercourse.GENERAL_AREA: "it is part of the general area",
+        Watercourse.OBSTRUCTION: "it is an immovable obstruction in the general area",
+        Watercourse.NOT_NAMED: "the Local Rule does not name it",
+    },
+    help="Meant for one that usually holds no water, such as a drainage ditch lined with concrete.",
+    source="B-4",
+    decided_by=DecidedBy.COMMITTEE,
 )
 fringe_interference = choice(
     "fringe_interference",

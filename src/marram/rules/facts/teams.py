@@ -16,9 +16,9 @@ class TeamAdvice(Enum):
 
 advice_giver_allowed = yes_no(
     "advice_giver_allowed",
-    "Does a Local Rule let the team name an advice giver, and is this the person named?",
-    help="Model Local Rule H-2; the person must have been named to the Committee.",
-    source="24.4a",
+    "Is this the person the team has named as advice giver, and is it advice the Local Rule allows?",
+    help="Named to the Committee before giving advice. The Local Rule may leave out the line of play on the green.",
+    source="24.4a, H-2",
     decided_by=DecidedBy.COMMITTEE,
 )
 team_advice = choice(
@@ -55,8 +55,8 @@ all_team_scores_count = yes_no(
 )
 team_members_may_advise = yes_no(
     "team_members_may_advise",
-    "Does a Local Rule let team members in the same group advise each other, and was it so?",
-    help="Model Local Rule H-5, only where scores count for the team alone.",
-    source="24.4c",
+    "Were they playing in the same group, as the Local Rule asks?",
+    help="It is meant for competitions in which scores count for the team alone.",
+    source="24.4c, H-5",
     decided_by=DecidedBy.COMMITTEE,
 )

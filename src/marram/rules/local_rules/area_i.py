@@ -10,11 +10,13 @@ from marram.rules.ruling import Ruling
 
 @provision("I-1.1")
 def practised_before_match(case: Case) -> Ruling:
-    """Where adopted, players in a match do not practise on the course before or between rounds."""
+    """Where adopted, players in a match practise on the course before or between rounds only as it allows."""
     if not case.local_rule("I-1.1"):
         return free("5.2a")
     if case.is_one_of(practised_before, PracticeBefore.EXEMPT):
         return free("5.2a").under("I-1.1")
+    if case[within_practice_limits]:
+        return free("I-1.1").under("5.2a")
     if case[practice_breach_again]:
         return out("I-1.1")
     return in_breach("I-1.1").note("on_first_hole")

@@ -1,6 +1,8 @@
 """The register of Model Local Rules, area G: equipment."""
 
-from marram.rules.local_rules.local_rule import LocalRule
+from datetime import date
+
+from marram.rules.local_rules.local_rule import Basis, LocalRule
 
 _SKILLED_ONLY = "Except in competitions limited to highly skilled players."
 
@@ -11,6 +13,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.1a",),
         discouraged=_SKILLED_ONLY,
         citation="G-1",
+        basis=Basis.PUBLISHED,
     ),
     LocalRule(
         "G-2",
@@ -18,12 +21,14 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.1a",),
         discouraged=_SKILLED_ONLY,
         citation="G-2",
+        basis=Basis.PUBLISHED,
     ),
     LocalRule(
         "G-3",
         "Only balls on the list",
         ("4.2a",),
         citation="G-3",
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule(
         "G-4",
@@ -31,30 +36,35 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.2a",),
         discouraged=_SKILLED_ONLY,
         citation="G-4",
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule(
         "G-5",
         "Distance-measuring devices forbidden",
         ("4.3a(1)",),
         citation="G-5",
+        basis=Basis.MEMORY,
     ),
     LocalRule(
         "G-6",
         "No riding during the round",
         ("4.3",),
         citation="G-6",
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule(
         "G-7",
         "Certain shoes forbidden",
         ("4.3a",),
         citation="G-7",
+        basis=Basis.MEMORY,
     ),
     LocalRule(
         "G-8",
         "Audio and video devices forbidden",
         ("4.3a(4)",),
         citation="G-8",
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule(
         "G-9",
@@ -62,6 +72,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.1a(2)", "4.1b(4)"),
         discouraged=_SKILLED_ONLY,
         citation="4.1a(2)",
+        remark="For 2019 it allows what Rule 4.1a(2) did not; since 2023 it limits what the Rule allows.",
+        basis=Basis.PUBLISHED,
     ),
     LocalRule(
         "G-10",
@@ -69,6 +81,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.1a(1)",),
         discouraged=_SKILLED_ONLY,
         citation="G-10",
+        since=date(2022, 1, 1),
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule(
         "G-11",
@@ -76,5 +90,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("4.3a",),
         discouraged=_SKILLED_ONLY,
         citation="G-11",
+        since=date(2022, 1, 1),
+        basis=Basis.SECOND_HAND,
     ),
 )

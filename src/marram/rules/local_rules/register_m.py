@@ -1,6 +1,6 @@
 """The register of Model Local Rules, area M: players with disabilities."""
 
-from marram.rules.local_rules.local_rule import LocalRule
+from marram.rules.local_rules.local_rule import Basis, LocalRule
 
 LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
@@ -9,5 +9,6 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("14.2", "25.4"),
         (2023,),
         citation="M-1",
+        basis=Basis.PUBLISHED,
     ),
 )
