@@ -38,6 +38,8 @@ def second_caddie(case: Case) -> Ruling:
     role = case[second_helper]
     if role is HelperRole.SWAPPED_IN_FOR_ADVICE:
         return general_penalty("10.3a(1)").next(Action.PLAY_ON)
+    if role is HelperRole.PLAYER_NOT_PLAYING:
+        return another_player_as_caddie(case)
     if role is not HelperRole.CADDIE_TOO:
         return no_penalty("10.3a(1)").next(Action.PLAY_ON)
     when = case[two_caddies_when]
@@ -47,6 +49,12 @@ def second_caddie(case: Case) -> Ruling:
     if when is TwoCaddiesWhen.ON_SEVERAL_HOLES:
         return ruling.note("two_caddies_each_hole")
     return ruling
+
+
+@provision("Clarification 10.3a/2")
+def another_player_as_caddie(_case: Case) -> Ruling:
+    """A player who is not playing at the time may caddie for another player of the competition."""
+    return no_penalty("Clarification 10.3a/2").next(Action.PLAY_ON).note("local_rule_may_limit_caddies")
 
 
 @provision("10.3a(2)")

@@ -40,6 +40,7 @@ class HelperRole(Enum):
     COURTESY = "courtesy"
     SWAPPED_IN_FOR_ADVICE = "swapped_in_for_advice"
     REPLACED_CADDIE = "replaced_caddie"
+    PLAYER_NOT_PLAYING = "player_not_playing"
 
 
 class TwoCaddiesWhen(Enum):
@@ -136,6 +137,7 @@ second_helper = choice(
         HelperRole.COURTESY: "moved clubs out of the way or fetched a club, as a courtesy",
         HelperRole.SWAPPED_IN_FOR_ADVICE: "took over as caddie for a moment, to give advice",
         HelperRole.REPLACED_CADDIE: "took over as caddie for good",
+        HelperRole.PLAYER_NOT_PLAYING: "was the only caddie: a player of the competition who was not playing then",
     },
     help="A caddie is somebody who carries, transports or handles clubs, or whom the player names as such.",
     source="10.3a(1), Definitions: caddie",

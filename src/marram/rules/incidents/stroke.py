@@ -89,7 +89,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.3a(1)",
         THEME,
         "book.rule_10_caddies:second_caddie",
-        "two caddies change caddie walking along changed swapped bag carrier parent caddy friend clubs",
+        "two caddies change caddie walking along changed swapped bag carrier parent caddy friend clubs "
+        "finished round competitor player",
     ),
     Incident(
         "shared_caddie_in_breach",
