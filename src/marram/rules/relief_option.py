@@ -25,6 +25,8 @@ class ReliefKind(Enum):
     """Placing once near the spot, within the length the notice gives (Model Local Rule E-3)."""
     REPLAY = "replay"
     """Playing again, without penalty, where a stroke that does not count was made."""
+    COMPLETE_RELIEF_OUTSIDE = "complete_relief_outside"
+    """For a penalty stroke: complete relief outside the bunker or penalty area (Model Local Rule F-23)."""
 
 
 class Reference(Enum):

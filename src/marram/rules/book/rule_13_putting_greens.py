@@ -22,6 +22,7 @@ from marram.rules.facts.green import (
     wrong_green_interference,
 )
 from marram.rules.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
+from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,
@@ -113,7 +114,7 @@ def wrong_green_relief(case: Case) -> Ruling:
     )
     ruling = (
         no_penalty("13.1f(2)")
-        .with_options(option, may_play_as_it_lies=False)
+        .with_options(*with_dropping_zone(case, (option,), penalty=0), may_play_as_it_lies=False)
         .next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
         .note("nearest_point_in_same_area")
         .correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))

@@ -17,7 +17,7 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
-from marram.rules.local_rules.area_e_options import dropping_zone_relief
+from marram.rules.local_rules.area_e_options import only_dropping_zone, with_dropping_zone
 from marram.rules.local_rules.area_f_limits import stance_relief_denied
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty
@@ -38,7 +38,7 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return stroke_unreasonable(case)
     if case[only_by_unreasonable_choice]:
         return unreasonable_choice(case)
-    return offer(no_penalty("16.1"), *condition_relief(case), *dropping_zone_relief(case, penalty=0))
+    return offer(no_penalty("16.1"), *condition_or_zone(case))
 
 
 @provision("16.1a(1)")
@@ -59,6 +59,13 @@ def condition_relief(case: Case) -> tuple[ReliefOption, ...]:
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return (green_relief(case),)
     return (in_general_area(),)
+
+
+@provision("16.1")
+def condition_or_zone(case: Case) -> tuple[ReliefOption, ...]:
+    """The relief of Rule 16.1, and a dropping zone as one more option or, where the notice says so, alone."""
+    usual = () if only_dropping_zone(case) else condition_relief(case)
+    return with_dropping_zone(case, usual, penalty=0)
 
 
 @provision("16.1c")
@@ -137,7 +144,7 @@ def from_dangerous_animal(case: Case) -> Ruling:
         return animal_in_penalty_area(case, unreasonable=unreasonable)
     if unreasonable:
         return no_relief_from_animal(case)
-    return offer(no_penalty("16.2b(1)"), *condition_relief(case))
+    return offer(no_penalty("16.2b(1)"), *condition_or_zone(case))
 
 
 @provision("16.2b(2)")

@@ -23,7 +23,7 @@ from marram.rules.facts.relief import (
     spot_behind_in_general_area,
     stroke_unreasonable_anyway,
 )
-from marram.rules.local_rules.area_f_limits import embedded_where_no_relief
+from marram.rules.local_rules.area_f_limits import embedded_in_turf_face, embedded_where_no_relief
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty, penalty
 
@@ -47,6 +47,8 @@ def embedded_ball(case: Case) -> Ruling:
         return no_relief(case, "16.3a(1) Exceptions")
     if embedded_where_no_relief(case):
         return no_relief(case, "F-2.1")
+    if embedded_in_turf_face(case):
+        return no_relief(case, "F-2.2")
     return embedded_relief(case)
 
 

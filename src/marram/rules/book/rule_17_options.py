@@ -11,7 +11,7 @@ from marram.rules.facts.penalty_area import (
     penalty_area_colour,
 )
 from marram.rules.local_rules.area_b import opposite_side_relief
-from marram.rules.local_rules.area_e_options import dropping_zone_relief
+from marram.rules.local_rules.area_e_options import dropping_zone_relief, only_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 
 _LINE = Reference.LINE_THROUGH_CROSSING_POINT
@@ -29,8 +29,10 @@ def penalty_area_relief(case: Case) -> tuple[ReliefOption, ...]:
 @provision("17.1d")
 def usual_relief(case: Case) -> tuple[ReliefOption, ...]:
     """For one stroke: stroke and distance, back on the line or, from a red penalty area, lateral relief."""
-    options = (stroke_and_distance("17.1d(1)"), *outside_penalty_area(case))
-    options = (*options, *dropping_zone_relief(case, penalty=1))
+    again = stroke_and_distance("17.1d(1)")
+    if only_dropping_zone(case):
+        return again, *dropping_zone_relief(case, penalty=1)
+    options = (again, *outside_penalty_area(case), *dropping_zone_relief(case, penalty=1))
     if case[penalty_area_colour] is Colour.RED:
         return (*options, *opposite_side_relief(case))
     return options

@@ -30,7 +30,7 @@ from marram.rules.facts.lost import (
     whereabouts,
 )
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
-from marram.rules.local_rules.area_e import alternative_option
+from marram.rules.local_rules.area_e import alternative_options
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import (
     Action,
@@ -143,7 +143,7 @@ def lost_or_out(
         return provisional_in_play(case)
     options = [stroke_and_distance("18.2b")]
     if case.local_rule("E-5"):
-        options.append(alternative_option())
+        options.extend(alternative_options(case))
     if case[last_stroke_from_penalty_area] if from_penalty_area is None else from_penalty_area:
         options.extend(without_dropping_inside(case))
     if provisional is ProvisionalState.LOST_OR_OUT:

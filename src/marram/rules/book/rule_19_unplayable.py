@@ -7,6 +7,7 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.unplayable import spot_of_ball_known
+from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty
 
@@ -18,7 +19,7 @@ def unplayable_ball(case: Case) -> Ruling:
         return unplayable_in_penalty_area(case)
     if not case[spot_of_ball_known]:
         return spot_not_known(case)
-    ruling = offer(no_penalty("19.1"), *unplayable_relief(case))
+    ruling = offer(no_penalty("19.1"), *with_dropping_zone(case, unplayable_relief(case), penalty=1))
     return ruling.note("unplayable_no_guarantee", "provisional_is_no_way_out")
 
 

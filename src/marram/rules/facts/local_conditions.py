@@ -54,7 +54,7 @@ stance_left_out = yes_no(
     "stance_left_out",
     "Does the Local Rule as adopted leave out interference with the stance only?",
     help="The Committee may have added that sentence; read the notice.",
-    source="F-8, F-9, F-10",
+    source="F-8, F-9, F-10, F-13, F-21",
     decided_by=DecidedBy.COMMITTEE,
 )
 condition_named_without_stance = yes_no(
@@ -68,7 +68,7 @@ only_stance_interference = yes_no(
     "only_stance_interference",
     "Does the condition interfere with the area of intended stance only, not with the swing?",
     help="Look at the stroke the player would make.",
-    source="F-6",
+    source="F-6, F-13, F-21",
     decided_by=DecidedBy.MAP,
 )
 bunker_taken_out_of_play = yes_no(

@@ -9,6 +9,7 @@ from marram.rules.facts.alternative import alternative_ball_dropped, alternative
 from marram.rules.facts.lost import ProvisionalState, provisional_state
 from marram.rules.facts.penalty_area import certain_in_penalty_area
 from marram.rules.facts.relief import relief_ball_played
+from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty, strokes
 
@@ -26,6 +27,12 @@ def alternative_option() -> ReliefOption:
 
 
 @provision("E-5")
+def alternative_options(case: Case) -> tuple[ReliefOption, ...]:
+    """For two strokes: the relief area between the two points, or a dropping zone where there is one."""
+    return with_dropping_zone(case, (alternative_option(),), penalty=2)
+
+
+@provision("E-5")
 def alternative_to_stroke_and_distance(case: Case) -> Ruling:
     """For a ball lost or out of bounds: two strokes instead of going back, where the Committee allows it."""
     if not case.local_rule("E-5"):
@@ -40,7 +47,7 @@ def alternative_to_stroke_and_distance(case: Case) -> Ruling:
         so_far = penalty(1, "18.2b").under("E-5").note("provisional_lost_too")
     if case[alternative_ball_dropped]:
         return ball_dropped_under_the_alternative(case, so_far.also(strokes(2, "E-5")))
-    options = (stroke_and_distance("18.2b"), alternative_option())
+    options = (stroke_and_distance("18.2b"), *alternative_options(case))
     return offer(so_far, *options, may_play_as_it_lies=False).note("alternative_points")
 
 

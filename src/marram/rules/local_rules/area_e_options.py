@@ -4,6 +4,7 @@ from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.local_relief import dropping_zone_provided, rest_near_where_it_first_touched
+from marram.rules.facts.local_zones import dropping_zone_is_only_option
 from marram.rules.facts.relief import rest_in_area_first_touched, rest_nearer_than_start_of_line
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 
@@ -11,7 +12,7 @@ from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOptio
 @provision("E-1")
 def dropping_zone_relief(case: Case, penalty: int) -> tuple[ReliefOption, ...]:
     """One more option, for what the relief costs otherwise: drop in the dropping zone, if there is one."""
-    if not (case.local_rule("E-1") and case[dropping_zone_provided]):
+    if not ((case.local_rule("E-1") or case.local_rule("E-1.3")) and case[dropping_zone_provided]):
         return ()
     return (
         ReliefOption(
@@ -23,6 +24,24 @@ def dropping_zone_relief(case: Case, penalty: int) -> tuple[ReliefOption, ...]:
             penalty,
         ),
     )
+
+
+@provision("E-1.3")
+def only_dropping_zone(case: Case) -> bool:
+    """Whether the dropping zone is the only relief, beside stroke and distance, which is always there."""
+    if not (case.local_rule("E-1.3") and case[dropping_zone_provided]):
+        return False
+    return not case.local_rule("E-1") or case[dropping_zone_is_only_option]
+
+
+@provision("E-1")
+def with_dropping_zone(
+    case: Case, options: tuple[ReliefOption, ...], penalty: int
+) -> tuple[ReliefOption, ...]:
+    """Add the dropping zone, if there is one; where it is the only relief, leave stroke and distance beside it."""
+    if only_dropping_zone(case):
+        options = tuple(one for one in options if one.kind is ReliefKind.STROKE_AND_DISTANCE)
+    return (*options, *dropping_zone_relief(case, penalty))
 
 
 @provision("E-12")

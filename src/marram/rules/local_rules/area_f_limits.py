@@ -7,6 +7,7 @@ from marram.rules.facts.local_conditions import (
     cut_to_fairway_height,
     only_stance_interference,
 )
+from marram.rules.facts.local_ground import ball_in_stacked_turf_face
 from marram.rules.facts.relief import Interference, interference
 
 
@@ -14,6 +15,12 @@ from marram.rules.facts.relief import Interference, interference
 def embedded_where_no_relief(case: Case) -> bool:
     """Where adopted, embedded ball relief only in ground cut to fairway height or less."""
     return case.local_rule("F-2.1") and not case[cut_to_fairway_height]
+
+
+@provision("F-2.2")
+def embedded_in_turf_face(case: Case) -> bool:
+    """Where adopted, no relief for a ball embedded in the stacked turf face above a bunker."""
+    return case.local_rule("F-2.2") and case[ball_in_stacked_turf_face]
 
 
 @provision("F-6")

@@ -1,18 +1,12 @@
-"""Model Local Rules, area F: obstructions near the green, and temporary immovable obstructions."""
+"""Model Local Rules, area F: immovable obstructions near the putting green."""
 
-from marram.rules.book.relief_options import free, offer
-from marram.rules.book.rule_16_conditions import (
-    abnormal_course_condition,
-    in_teeing_area,
-    stroke_unreasonable,
-    unreasonable_choice,
-)
+from marram.rules.book.relief_options import offer
+from marram.rules.book.rule_16_conditions import in_teeing_area, stroke_unreasonable
 from marram.rules.book.rule_16_options import in_general_area, on_putting_green
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.local_conditions import (
-    StandInterference,
     condition_at_fairway_height,
     cut_to_fairway_height,
     line_of_play_unreasonable,
@@ -20,12 +14,9 @@ from marram.rules.facts.local_conditions import (
     obstruction_from_green,
     obstruction_on_line,
     only_for_short_grass,
-    stand_interference,
-    stand_within_reach,
 )
-from marram.rules.facts.relief import only_by_unreasonable_choice, stroke_unreasonable_anyway
-from marram.rules.relief_option import Limit, Reference, ReliefOption
-from marram.rules.ruling import NotCovered, Ruling, no_penalty
+from marram.rules.facts.relief import stroke_unreasonable_anyway
+from marram.rules.ruling import Ruling, no_penalty
 
 CLOSE_TO_GREEN = 2
 """Club-lengths within which the obstruction must be of the green, and of the ball (F-5)."""
@@ -75,44 +66,3 @@ def not_from_general_area(case: Case) -> Ruling:
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return in_teeing_area(case)
     return no_line_relief(case)
-
-
-@provision("F-23")
-def temporary_immovable_obstruction(case: Case) -> Ruling | NotCovered:
-    """Where adopted, stands, tents and boards give relief from the line of sight too; else Rule 16.1 alone."""
-    if not case.local_rule("F-23"):
-        return abnormal_course_condition(case)
-    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
-        return in_teeing_area(case)
-    if not case.is_one_of(area_of_ball, Area.GENERAL_AREA):
-        return NotCovered("stand_outside_general_area", "F-23")
-    how = case[stand_interference]
-    if how is StandInterference.NONE:
-        return no_penalty("F-23").play_as_it_lies().note("no_free_relief")
-    if case[stroke_unreasonable_anyway]:
-        return stroke_unreasonable(case)
-    if case[only_by_unreasonable_choice]:
-        return unreasonable_choice(case)
-    if how is StandInterference.PHYSICAL:
-        return offer(no_penalty("16.1b").under("F-23"), in_general_area())
-    return in_line_of_sight(case, also_physical=how is StandInterference.BOTH)
-
-
-@provision("F-23")
-def in_line_of_sight(case: Case, *, also_physical: bool) -> Ruling:
-    """Relief from the line of sight wants an obstruction that the ball could reach."""
-    if not case[stand_within_reach]:
-        if also_physical:
-            return offer(no_penalty("16.1b").under("F-23"), in_general_area())
-        return no_penalty("F-23").play_as_it_lies().note("no_free_relief")
-    options = (in_general_area(), clear_of_line_of_sight()) if also_physical else (clear_of_line_of_sight(),)
-    return offer(no_penalty("F-23"), *options).note("move_along_the_arc")
-
-
-def clear_of_line_of_sight() -> ReliefOption:
-    """Within one club-length of the nearest point where neither interference is left."""
-    return free(
-        "F-23",
-        Reference.NEAREST_POINT,
-        (Limit.NOT_NEARER, Limit.GENERAL_AREA, Limit.COMPLETE_RELIEF),
-    )

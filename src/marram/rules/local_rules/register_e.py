@@ -1,17 +1,30 @@
 """The register of Model Local Rules, area E: special or required relief procedures."""
 
-from marram.rules.local_rules.local_rule import LocalRule
+from marram.rules.local_rules.local_rule import Basis, LocalRule
 
-_NOT_READ = (
-    "Its published text was not at hand when this register was made; consult the Committee Procedures."
+_NOT_FOUND = (
+    "What this code is about could not be found on any published page at hand, in ten languages; "
+    "consult the Committee Procedures."
 )
-
 LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "E-1",
-        "Dropping zones",
+        "Dropping zones as one more way to take relief",
         ("13.1f", "16.1", "16.2", "17.1", "19", "E-5", "F-23"),
         citation="E-1",
+        forms=("E-1.1", "E-1.2"),
+        basis=Basis.PUBLISHED,
+    ),
+    LocalRule(
+        "E-1.3",
+        "A dropping zone as the only relief, beside stroke and distance",
+        ("13.1f", "16.1", "16.2", "17.1", "19", "E-5", "F-23"),
+        discouraged=(
+            "It is meant for where no usual relief is practical; generally a dropping zone is one more option."
+        ),
+        citation="E-1.3",
+        basis=Basis.SECOND_HAND,
+        remark="Both may be in force, for different holes; then the notice says which is meant.",
     ),
     LocalRule("E-2", "Lifting a ball to clean it", ("9.1a", "14.1"), citation="E-2"),
     LocalRule(
@@ -29,10 +42,16 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         discouraged="It is meant for general play, not for competitions of highly skilled players.",
         citation="E-5",
     ),
-    LocalRule("E-6", "Not described here", ("special relief procedures",), reason=_NOT_READ),
-    LocalRule("E-7", "Not described here", ("special relief procedures",), reason=_NOT_READ),
-    LocalRule("E-8", "No play zones", ("2.4", "16.1f", "17.1e"), citation="2.4"),
-    LocalRule("E-9", "Not described here", ("special relief procedures",), reason=_NOT_READ),
+    LocalRule("E-6", "Not described here", ("special relief procedures",), reason=_NOT_FOUND),
+    LocalRule("E-7", "Not described here", ("special relief procedures",), reason=_NOT_FOUND),
+    LocalRule("E-8", "No play zones", ("2.4", "16.1f", "17.1e"), citation="2.4", defines=True),
+    LocalRule(
+        "E-9",
+        "An area out of bounds that is a no play zone",
+        ("2.4", "16.1f", "17.1e"),
+        citation="E-9",
+        basis=Basis.MEMORY,
+    ),
     LocalRule("E-10", "Young trees as no play zones", ("2.4", "16.1f", "17.1e"), citation="E-10"),
     LocalRule("E-11", "A stroke whose ball hits a power line is replayed", ("11.1",), citation="E-11"),
     LocalRule(

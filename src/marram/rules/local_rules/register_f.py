@@ -1,14 +1,16 @@
 """The register of Model Local Rules, area F: abnormal course conditions and integral objects."""
 
-from marram.rules.local_rules.local_rule import LocalRule
+from marram.rules.local_rules.local_rule import Basis, LocalRule
 
-_NOT_READ = (
-    "Its published text was not at hand when this register was made; consult the Committee Procedures."
+_NOT_FOUND = (
+    "What this code is about could not be found on any published page at hand, in ten languages; "
+    "consult the Committee Procedures."
 )
+_PERHAPS_NONE = f"Whether the list holds this code at all is not known here. {_NOT_FOUND}"
 
 
-def _not_described(code: str) -> LocalRule:
-    return LocalRule(code, "Not described here", ("conditions and objects of a course",), reason=_NOT_READ)
+def _not_described(code: str, reason: str = _NOT_FOUND) -> LocalRule:
+    return LocalRule(code, "Not described here", ("conditions and objects of a course",), reason=reason)
 
 
 LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
@@ -17,25 +19,43 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "What is ground under repair, an obstruction or an integral object",
         ("Definitions: abnormal course condition", "Definitions: integral object"),
         reason="It only says what a thing is; the question what is in the way covers that.",
+        defines=True,
+        basis=Basis.PUBLISHED,
+        remark="The list gives no text for it, only examples.",
     ),
     LocalRule(
         "F-2.1",
         "Embedded ball relief only at fairway height or less",
         ("16.3",),
+        not_with=("F-2.2",),
+        why_not_with="are two forms of one Local Rule, each of which says where there is no relief",
         citation="F-2.1",
+        remark="Its text has an optional sentence on stacked turf faces, which makes F-2.2 needless.",
     ),
-    LocalRule("F-2.2", "Not described here", ("16.3",), reason=_NOT_READ),
+    LocalRule(
+        "F-2.2",
+        "No relief for a ball embedded in a stacked turf face above a bunker",
+        ("16.3",),
+        not_with=("F-2.1",),
+        why_not_with="are two forms of one Local Rule, each of which says where there is no relief",
+        citation="F-2.2",
+        basis=Basis.SECOND_HAND,
+        remark="Known from rules forums and from the Local Rule of before 2019.",
+    ),
     LocalRule(
         "F-3",
         "Ground under repair beside an obstruction is one condition with it",
         ("16.1",),
-        reason="It only joins two conditions into one; relief from the whole is that of Rule 16.1.",
+        citation="F-3",
+        basis=Basis.SECOND_HAND,
+        remark="Known from notices of competitions and clubs that quote it.",
     ),
     LocalRule(
         "F-4",
-        "Extensive damage by heavy rain and traffic, when a referee declares it",
+        "Unusual damage by traffic and wet ground, when a referee declares it",
         ("16.1",),
-        reason="A referee or Committee member decides on the spot what is ground under repair; Rule 16.1 follows.",
+        citation="F-4",
+        basis=Basis.SECOND_HAND,
     ),
     LocalRule("F-5", "Immovable obstructions close to the putting green", ("16.1",), citation="F-5"),
     LocalRule(
@@ -45,10 +65,40 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule("F-8", "Cracks in the ground", ("16.1",), citation="F-8"),
     LocalRule("F-9", "Tree roots in or near the fairway", ("16.1",), citation="F-9"),
     LocalRule("F-10", "Damage by animals", ("16.1",), citation="F-10"),
-    _not_described("F-11"),
-    _not_described("F-12"),
-    _not_described("F-13"),
-    _not_described("F-14"),
+    LocalRule(
+        "F-11",
+        "Ant hills may be removed or treated as ground under repair",
+        ("15.1", "16.1"),
+        citation="F-11",
+        basis=Basis.MEMORY,
+    ),
+    LocalRule(
+        "F-12",
+        "Animal dung may be removed or treated as ground under repair",
+        ("15.1", "16.1"),
+        citation="F-12",
+        basis=Basis.SECOND_HAND,
+        remark="Known from notices of clubs that name its code.",
+    ),
+    LocalRule(
+        "F-13",
+        "Damage by hooves",
+        ("16.1",),
+        citation="F-13",
+        basis=Basis.MEMORY,
+    ),
+    LocalRule(
+        "F-14",
+        "Accumulations of loose impediments, such as leaves",
+        ("16.1",),
+        discouraged=(
+            "It is meant for single holes, is withdrawn as soon as conditions allow, and may not be used for "
+            "penalty areas."
+        ),
+        citation="F-14",
+        basis=Basis.SECOND_HAND,
+        remark="Known from press reports that quote its text and purpose.",
+    ),
     _not_described("F-15"),
     LocalRule(
         "F-16",
@@ -67,7 +117,36 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     ),
     _not_described("F-19"),
     _not_described("F-20"),
-    _not_described("F-21"),
-    _not_described("F-22"),
-    LocalRule("F-23", "Temporary immovable obstructions", ("16.1",), citation="F-23"),
+    LocalRule(
+        "F-21",
+        "Painted lines or dots as ground under repair",
+        ("16.1",),
+        citation="F-21",
+        basis=Basis.MEMORY,
+    ),
+    LocalRule(
+        "F-22",
+        "Temporary power lines and cables",
+        ("11.1", "15.2", "16.1", "17.1"),
+        citation="F-22",
+        basis=Basis.MEMORY,
+        remark=(
+            "What follows if the stroke is not replayed is taken from E-11, relief in a penalty area and from "
+            "trenches from the Local Rule of before 2019."
+        ),
+    ),
+    LocalRule(
+        "F-23",
+        "Temporary immovable obstructions",
+        ("16.1", "17.1"),
+        citation="F-23",
+        basis=Basis.MEMORY,
+        remark=(
+            "Relief in a bunker or penalty area follows the Local Rule of before 2019. Its text may also offer "
+            "relief on the other side of the obstruction."
+        ),
+    ),
+    _not_described("F-24", _PERHAPS_NONE),
+    _not_described("F-25", _PERHAPS_NONE),
+    _not_described("F-26", _PERHAPS_NONE),
 )

@@ -67,6 +67,7 @@ TERMS: dict[str, str] = {
     "ReliefKind.NEAREST_SPOT": "Nearest spot",
     "ReliefKind.PREFERRED_LIE": "Preferred lie",
     "ReliefKind.REPLAY": "Play the stroke again",
+    "ReliefKind.COMPLETE_RELIEF_OUTSIDE": "Complete relief outside the bunker or penalty area",
     "Reference.PREVIOUS_STROKE": "where the previous stroke was made",
     "Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA": "where the last stroke from outside a penalty area was made",
     "Reference.CROSSING_POINT": "where the ball last crossed the edge of the penalty area (estimated)",

@@ -2,9 +2,11 @@
 
 PROVISIONS: dict[str, str] = {
     "E-1": "Where adopted: a dropping zone is one more way to take relief; the ball is dropped in it and must come to rest in it.",
+    "E-1.3": "Where adopted: the dropping zone is the only way to take relief from what the notice names, beside stroke and distance.",
     "E-2": "Where adopted: in the area named, a ball may be marked, lifted, cleaned and put back on its spot without penalty.",
     "E-3": "Where adopted: a ball in the area named may be placed once, without penalty, within the length given from its spot, not nearer the hole and in the general area.",
     "E-4": "Where adopted: a ball in or touching an aeration hole has free relief, in the general area by dropping and on the green by placing; stance and line of play do not count.",
+    "E-9": "Where adopted: an area out of bounds that is named is a no play zone; a player whose ball is in bounds must take relief if the area, or what grows or stands in it, interferes with stance or swing.",
     "E-10": "Where adopted: the young trees marked are no play zones, and relief from them must be taken.",
     "E-11": "Where adopted: a stroke whose ball is known to have hit a power line does not count and must be played again without penalty.",
     "E-12": "Where adopted, until 2022: a ball dropped back on the line may be played from outside the relief area if it rests within one club-length of where it first touched the ground, but not nearer the hole than where the line starts.",
