@@ -34,6 +34,8 @@ from marram.rules.ruling import (
 def ball_played_from_elsewhere(case: Case) -> Ruling | NotCovered:
     """A ball was played from another place than the Rules require or allow."""
     if case.is_one_of(not_a_wrong_place, Elsewhere.NEITHER):
+        if not case.match_play and case.is_one_of(serious_breach, SeriousBreach.NO):
+            return no_serious_breach_and_how_play_went_on(case)
         return played_from_wrong_place(case)
     return no_wrong_place(case)
 
@@ -69,6 +71,33 @@ def no_serious_breach(_case: Case) -> Ruling:
         .stroke_counts()
         .note("do_not_correct_wrong_place")
     )
+
+
+@provision("14.7b")
+def no_serious_breach_and_how_play_went_on(case: Case) -> Ruling:
+    """The ball played from the wrong place counts, but two balls must have been reported, and it must be holed."""
+    went_on = case[balls_after_wrong_place]
+    if went_on is BallsPlayed.NOT_CORRECTED:
+        return no_serious_breach(case)
+    if went_on is BallsPlayed.CORRECTED_BALL_ONLY:
+        return first_ball_given_up(case)
+    if case[facts_reported]:
+        return first_ball_counts(case)
+    return disqualification("14.7b(2)").next(Action.HOLE_OVER)
+
+
+@provision("14.7b(1)")
+def first_ball_given_up(case: Case) -> Ruling:
+    """Corrected although it was no serious breach: the first ball still counts, and has to be holed (Rule 3.3c)."""
+    if case[next_hole_started]:
+        return disqualified_or_without_score(case, "3.3c").under("14.7b(1)")
+    ruling = (
+        general_penalty("14.7a")
+        .under("14.7b(1)", "3.3c")
+        .next(Action.CORRECT_MISTAKE)
+        .note("first_ball_counts_second_ignored")
+    )
+    return correct_before_next_hole(case, ruling, "hole_out", "3.3c")
 
 
 @provision("14.7b(1)")

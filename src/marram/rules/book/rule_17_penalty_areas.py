@@ -34,7 +34,7 @@ from marram.rules.facts.penalty_area import (
     wrong_point_known,
 )
 from marram.rules.facts.relief import relief_ball_played
-from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty, penalty
+from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty, strokes
 
 _STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
 
@@ -59,13 +59,27 @@ def not_found(case: Case) -> Ruling:
 
 
 @provision("17.1c")
-def original_found_after_relief(case: Case) -> Ruling | NotCovered:
+def original_found_after_relief(case: Case) -> Ruling:
     """Once a ball is in play under penalty area relief, the original is out of play wherever it is found."""
     if case[certain_when_relief_taken]:
         return no_penalty("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
     if case[relief_ball_played]:
-        return NotCovered("relief_without_certainty_played", "17.1c")
+        return relief_without_certainty_played(case)
     return no_penalty("14.5a").play_as_it_lies().note("lift_ball_dropped_by_mistake")
+
+
+@provision("17.1c")
+def relief_without_certainty_played(case: Case) -> Ruling:
+    """Without the certainty only stroke and distance was open: played from a wrong place, with that stroke added.
+
+    The ball dropped and played is in play (Rule 14.4); what it should have been is a ball played from where
+    the previous stroke was made, as for a ball dropped where the original was lost (Rule 18.2b).
+    """
+    ruling = played_from_wrong_place(case).under("17.1c", "18.2b")
+    if ruling.action is Action.HOLE_OVER:
+        return ruling
+    ruling = ruling.also(strokes(1, "18.2b"))
+    return ruling.note("original_out_of_play", "stroke_and_distance_is_added")
 
 
 @provision("Clarification 17.1d(3)/2")

@@ -16,10 +16,13 @@ from marram.rules.facts.doubt import (
     late_breach,
     opponent_knew_breach,
     opponent_misinformed,
+    player_aware_of_facts,
+    referee_assigned,
     referee_refers,
     result_final,
     ruling_can_be_corrected,
     ruling_fault,
+    visible_to_naked_eye,
 )
 from marram.rules.facts.scorecard import hole_result_affected
 from marram.rules.ruling import Action, Judgement, Ruling, Who
@@ -68,9 +71,11 @@ def decided_among_players(case: Case) -> Ruling:
     """Players in a match may settle a question in good faith; in stroke play they may not."""
     if not case.match_play:
         return free("20.1c(1)").note("agreement_not_binding")
-    if case[agreed_in_good_faith]:
-        return free("20.1b(1)").note("agreed_outcome_conclusive")
-    return out("1.3b(1)", Who.EACH_PLAYER).under("20.1b(1)")
+    if not case[agreed_in_good_faith]:
+        return out("1.3b(1)", Who.EACH_PLAYER).under("20.1b(1)")
+    if case[referee_assigned]:
+        return free("20.1b(1)").note("assigned_referee_rules")
+    return free("20.1b(1)").note("agreed_outcome_conclusive")
 
 
 @provision("20.1c(2)")
@@ -92,6 +97,14 @@ def referee_disputed(case: Case) -> Ruling:
     if case[referee_refers]:
         return free("20.2a").note("await_second_opinion")
     return free("20.2a").note("follow_referee")
+
+
+@provision("20.2c")
+def seen_only_on_video(case: Case) -> Ruling:
+    """What the naked eye could not have seen is disregarded, unless the player was aware of it."""
+    if case[visible_to_naked_eye] or case[player_aware_of_facts]:
+        return free("20.2c").note("rule_on_what_video_shows")
+    return free("20.2c").note("disregard_what_video_shows")
 
 
 @provision("20.2d")

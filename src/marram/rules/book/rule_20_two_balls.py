@@ -7,6 +7,7 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.doubt import (
     BallResult,
     chosen_ball,
+    counting_ball_holed,
     decided_before_stroke,
     opponent_objected,
     other_ball,
@@ -48,6 +49,18 @@ def which_score_counts(case: Case) -> Ruling:
     if case[other_ball] is BallResult.NOT_ALLOWED:
         return _with_its_penalty("other_ball_counts")
     return disqualified_or_without_score(case, "14.7b").under("20.1c(4)")
+
+
+@provision("20.1c(4)")
+def one_of_two_picked_up(case: Case) -> Ruling:
+    """Both balls need not be played out, but a ball that was picked up gives no score (Rule 3.3c)."""
+    if case.match_play:
+        return two_balls_in_match(case)
+    if not case[two_balls_reported]:
+        return out("20.1c(3)")
+    if case[counting_ball_holed]:
+        return free("20.1c(4)").note("ball_played_out_counts")
+    return disqualified_or_without_score(case, "3.3c").under("20.1c(4)").note("picked_up_ball_counts")
 
 
 def _with_its_penalty(note: str) -> Ruling:

@@ -123,6 +123,33 @@ other_ball = choice(
     source="20.1c(4)",
     decided_by=DecidedBy.COMMITTEE,
 )
+counting_ball_holed = yes_no(
+    "counting_ball_holed",
+    "Is the ball whose score counts the one that was holed out?",
+    help="The chosen ball, if its procedure was allowed; else the other, if its was; else the chosen, unless in serious breach.",
+    source="20.1c(3), 3.3c",
+    decided_by=DecidedBy.COMMITTEE,
+)
+referee_assigned = yes_no(
+    "referee_assigned",
+    "Is a referee assigned to the match, and did the referee learn of the matter in time?",
+    help="A referee for a whole area of the course, who was not called, is not assigned to the match.",
+    source="20.1b(1)",
+)
+visible_to_naked_eye = yes_no(
+    "visible_to_naked_eye",
+    "Could the facts that the video shows have been seen with the naked eye?",
+    help="By anybody standing there, without slow motion or enlargement, whether or not anybody looked.",
+    source="20.2c",
+    decided_by=DecidedBy.COMMITTEE,
+)
+player_aware_of_facts = yes_no(
+    "player_aware_of_facts",
+    "Was the player aware of those facts anyway?",
+    help="For example felt the club touch the sand. What counts is the facts, not whether the Rule was known.",
+    source="20.2c",
+    decided_by=DecidedBy.COMMITTEE,
+)
 agreed_in_good_faith = yes_no(
     "agreed_in_good_faith",
     "Did the players decide it in good faith, ignoring no Rule or penalty they knew applied?",

@@ -11,7 +11,15 @@ INCIDENTS: tuple[Incident, ...] = (
         "20.1c(3)",
         THEME,
         "book.rule_20_two_balls:two_balls",
-        "uncertain second ball which counts alternate in doubt",
+        "uncertain second ball which counts alternate in doubt not sure how to proceed",
+    ),
+    Incident(
+        "one_of_two_balls_picked_up",
+        "A player in doubt played two balls, and picked one of them up",
+        "20.1c(4)",
+        THEME,
+        "book.rule_20_two_balls:one_of_two_picked_up",
+        "second ball not holed out lifted gave up did not finish with both",
     ),
     Incident(
         "ruling_requested_in_match",
@@ -19,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "20.1b",
         THEME,
         "book.rule_20_rulings:ruling_requested_in_match",
-        "claim match play late",
+        "claim match play late protest opponent dispute earlier hole final result",
     ),
     Incident(
         "decided_among_players",
@@ -44,6 +52,14 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_20_rulings:referee_disputed",
         "second opinion appeal",
+    ),
+    Incident(
+        "seen_only_on_video",
+        "Video shows what nobody noticed: does it count?",
+        "20.2c",
+        THEME,
+        "book.rule_20_rulings:seen_only_on_video",
+        "naked eye television slow motion replay evidence footage high definition zoom camera",
     ),
     Incident(
         "ruling_was_wrong",

@@ -28,6 +28,5 @@ NOTES: dict[str, str] = {
     "two_strokes_in_all": "The ball dropped inside cost one stroke; relief outside costs one more, two in all. It is measured from where the ball first played from there last crossed the edge.",
     "no_delay_for_moving_ball": "Do not wait for wind or current to carry the ball to a better place: that is unreasonable delay.",
     "lift_ball_dropped_by_mistake": "Pick up the ball that was dropped, without penalty, and play the original; it was found in time, and relief here was not allowed.",
-    "relief_without_certainty_played": "A ball was dropped and played under penalty area relief without the certainty that the Rule demands. Whether that is a stroke from a wrong place with stroke and distance added, and whether it was a serious breach, is for the Committee; marram does not compute it.",
     "check_serious_breach": "Decide whether the player gained a significant advantage; a serious breach must be corrected (Rule 14.7b).",
 }

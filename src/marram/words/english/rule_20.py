@@ -12,6 +12,7 @@ PROVISIONS: dict[str, str] = {
     "20.1c(3)": "In stroke play a player in doubt may finish the hole with two balls: decide before a stroke, choose one, and report the facts before returning the card; otherwise disqualification.",
     "20.1c(4)": "The chosen ball's score counts if its procedure was allowed, else the other's if that was; if neither, the chosen ball's unless it was a serious breach.",
     "20.2a": "The referee's ruling must be followed; there is no right to appeal unless the referee refers it.",
+    "20.2c": "Facts that no naked eye could have seen are left out of a ruling, whatever a video shows, unless the player knew of them.",
     "20.2d": "Wrong rulings and administrative mistakes.",
     "20.2d(1)": "A wrong ruling is corrected if possible under the Rules; if it is too late it stands. A reasonably misunderstood instruction counts as a wrong ruling.",
     "20.2d(2)": "An administrative mistake is corrected without time limit.",
@@ -45,5 +46,10 @@ NOTES: dict[str, str] = {
     "original_ball_counts": "The score with the original ball counts.",
     "chosen_ball_counts": "The score with the chosen ball counts; strokes with the other ball do not.",
     "other_ball_counts": "The score with the other ball counts; strokes with the chosen ball do not.",
+    "ball_played_out_counts": "The ball that was played out counts; strokes with the other do not.",
+    "picked_up_ball_counts": "The ball whose score counts was picked up, so there is no score with it.",
+    "assigned_referee_rules": "The referee assigned to the match rules on it, and that ruling is followed; the players' agreement does not stand.",
+    "rule_on_what_video_shows": "Take the facts as the video shows them and rule on them under the Rule in question.",
+    "disregard_what_video_shows": "Leave these facts out, even if they would be a breach, and rule as if the video did not exist.",
     "its_own_penalty_counts": "It counts with the penalty for its own breach.",
 }
