@@ -107,7 +107,7 @@ stance_with_object = yes_no(
 in_place_at_stance = yes_no(
     "in_place_at_stance",
     "Did the caddie stand on or close to the line behind the ball once the player had begun the stance?",
-    help="The stance is begun with at least one foot in position. A partner, or an advice giver asked to, counts too.",
+    help="The stance is begun with one foot in position. Partner and asked advice giver count; others may follow the ball there.",
     source="10.2b(4)",
 )
 stood_there_deliberately = yes_no(
