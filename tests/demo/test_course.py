@@ -6,9 +6,12 @@ from itertools import combinations
 import pytest
 
 from marram.course import check, load
+from marram.course.elevation import read_elevations
 from marram.course.model import Course, Kind
-from marram.demo import COURSE
+from marram.course.slope import GreenSlopes, slope_limits
+from marram.demo import COURSE, GREENS
 from marram.demo.draw_course import draw
+from marram.demo.draw_greens import rows
 
 
 @pytest.fixture(scope="module")
@@ -61,7 +64,8 @@ def test_no_bunker_lies_on_a_green_or_in_a_penalty_area(course: Course) -> None:
 
 def test_everything_a_ruling_can_need_is_on_the_map(course: Course) -> None:
     """There is one of each kind of marked ground at least."""
-    assert all(course.of(kind) for kind in Kind if kind is not Kind.WATER)
+    marks = {Kind.STAKE, Kind.MARKING}  # they mark edges, and are no ground themselves
+    assert all(course.of(kind) for kind in Kind if kind is not Kind.WATER and kind not in marks)
 
 
 def test_a_dropping_zone_serves_a_penalty_area(course: Course) -> None:
@@ -84,3 +88,14 @@ def test_the_map_is_what_the_script_draws() -> None:
 
     assert [one["properties"] for one in kept["features"]] == [one["properties"] for one in drawn["features"]]
     assert len(kept["features"]) > 300
+
+
+def test_the_greens_are_what_the_script_shapes(course: Course) -> None:
+    """Running the script again gives the committed elevations; at its hole every green falls less than one in six."""
+    assert GREENS.read_text(encoding="utf-8").splitlines() == list(rows(course))
+    slopes = GreenSlopes(course, read_elevations(course, [GREENS]), slope_limits())
+    assert set(slopes.surfaces) == set(course.holes)
+    for number, ground in slopes.surfaces.items():
+        found = ground.at(course.hole(number).location)
+        assert found is not None, number
+        assert found.percent < 17, number

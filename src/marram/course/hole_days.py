@@ -1,0 +1,216 @@
+"""Hole locations kept by day of play: every save is a version that stays, and two people cannot overwrite each other.
+
+A version is one file, written whole before it gets its name and never written again; the file of a number is
+created exclusively. Saves that move different holes are put together; the same hole moved by two people to different
+places is a conflict that shows both.
+"""
+
+import json
+import os
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from datetime import UTC, date, datetime
+from hashlib import sha256
+from pathlib import Path
+from tempfile import NamedTemporaryFile
+from typing import Any
+
+from marram.errors import BadPlace, InputError
+
+FORMAT = 1
+"""Version of the file format; older formats stay readable for ever."""
+
+SAME = 5e-8
+"""Places nearer to each other than this in degrees, half a centimetre, are one (own choice)."""
+
+_MOST_TRIES = 20
+
+Places = Mapping[int, tuple[float, float]]
+"""Where holes are cut, by hole: longitude and latitude in degrees."""
+
+
+@dataclass(frozen=True, slots=True)
+class HoleVersion:
+    """The hole locations of a day as somebody saved them.
+
+    Attributes:
+        day: the day of play.
+        number: 1, 2, 3 … for each day.
+        saved_at: when it was saved, ISO 8601, UTC.
+        who: who saved it.
+        note: why, in their words.
+        places: where each hole is cut.
+    """
+
+    day: date
+    number: int
+    saved_at: str
+    who: str
+    note: str
+    places: Places
+
+
+class HoleConflict(InputError):
+    """Somebody else moved the same holes meanwhile; nothing was saved.
+
+    Attributes:
+        latest: the newest version of the day.
+        holes: the holes that both moved.
+    """
+
+    def __init__(self, latest: HoleVersion, holes: tuple[int, ...]) -> None:
+        self.latest = latest
+        self.holes = holes
+        named = f"hole{'s' if len(holes) > 1 else ''} {', '.join(map(str, holes))}"
+        super().__init__(
+            f"{latest.who} meanwhile saved version {latest.number}, which also moves {named}. "
+            "Look at both, then save on top of that version."
+        )
+
+
+class HoleDays:
+    """The hole locations of one course, by day.
+
+    Args:
+        folder: where they are kept; it is made when the first is saved.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+
+    def days(self) -> list[date]:
+        """Return the days of which hole locations are kept, the earliest first."""
+        found = (
+            {path.name[:10] for path in self.folder.glob("????-??-??-*.json")}
+            if self.folder.is_dir()
+            else set()
+        )
+        return sorted(date.fromisoformat(day) for day in found)
+
+    def versions(self, day: date) -> list[HoleVersion]:
+        """Return the versions of a day, the first first.
+
+        Raises:
+            InputError: a file is damaged or missing; it is named, and left as it is.
+        """
+        paths = sorted(self.folder.glob(f"{day.isoformat()}-*.json")) if self.folder.is_dir() else []
+        found = [_read(path, day) for path in paths]
+        for number, version in enumerate(found, 1):
+            if version.number != number:
+                raise InputError(
+                    f"{self._path(day, number)} is missing, while later versions are there. Put it back from a copy."
+                )
+        return found
+
+    def latest(self, day: date) -> HoleVersion | None:
+        """Return the newest version of a day, or ``None`` where nothing is kept."""
+        found = self.versions(day)
+        return found[-1] if found else None
+
+    def recent(self, before: date, most: int = 5) -> list[HoleVersion]:
+        """Return what was in use on the last days before a day, the latest first.
+
+        Args:
+            before: the day.
+            most: how many days back at most.
+        """
+        days = [day for day in self.days() if day < before][-most:]
+        return [self.versions(day)[-1] for day in reversed(days)]
+
+    def save(self, day: date, moved: Places, *, base: int, who: str, note: str = "") -> HoleVersion:
+        """Keep a new version of a day: ``moved`` holes put into version ``base``, and into what was saved since.
+
+        Raises:
+            HoleConflict: somebody else moved the same holes to other places since ``base``; nothing is saved.
+            BadPlace: there is no such version.
+            InputError: nobody is named, no hole is moved, or the folder cannot be written.
+        """
+        if not who.strip():
+            raise InputError("Say who saves these hole locations.")
+        if not moved:
+            raise InputError("There is nothing to save: no hole was moved.")
+        for _ in range(_MOST_TRIES):
+            known = self.versions(day)
+            if not 0 <= base <= len(known):
+                raise BadPlace(f"There is no version {base} of {day}; there are {len(known)}.")
+            newest = known[-1].places if known else {}
+            before = known[base - 1].places if base else {}
+            both = tuple(
+                hole
+                for hole, place in sorted(moved.items())
+                if not _same(newest.get(hole), before.get(hole)) and not _same(newest.get(hole), place)
+            )
+            if both and known:
+                raise HoleConflict(known[-1], both)
+            version = HoleVersion(
+                day,
+                len(known) + 1,
+                datetime.now(UTC).isoformat(timespec="seconds"),
+                who.strip(),
+                note.strip(),
+                dict(sorted({**newest, **moved}.items())),
+            )
+            if self._write(version):
+                return version
+        raise InputError("Others keep saving at the same moment; nothing was saved. Try again.")
+
+    def _path(self, day: date, number: int) -> Path:
+        return self.folder / f"{day.isoformat()}-{number:04d}.json"
+
+    def _write(self, version: HoleVersion) -> bool:
+        """Write a version under its number; tell whether nobody had taken the number."""
+        kept = {**asdict(version), "marram_hole_locations": FORMAT, "day": version.day.isoformat()}
+        kept["places"] = {str(hole): list(place) for hole, place in version.places.items()}
+        try:
+            self.folder.mkdir(parents=True, exist_ok=True)
+            with NamedTemporaryFile("w", dir=self.folder, prefix=".writing-", encoding="utf-8") as draft:
+                json.dump({**kept, "digest": _digest(kept)}, draft, ensure_ascii=False)
+                draft.flush()
+                os.fsync(draft.fileno())
+                try:
+                    os.link(
+                        draft.name, self._path(version.day, version.number)
+                    )  # fails when the name is taken
+                except FileExistsError:
+                    return False
+        except OSError as error:
+            raise InputError(
+                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
+                "Make room or give write access; then save again."
+            ) from None
+        return True
+
+
+def _read(path: Path, day: date) -> HoleVersion:
+    try:
+        kept: dict[str, Any] = json.loads(path.read_bytes())
+        if kept["marram_hole_locations"] != FORMAT:
+            raise ValueError(f"format {kept['marram_hole_locations']!r}, this reads {FORMAT}")
+        if kept.pop("digest") != _digest(kept):
+            raise ValueError("its contents do not fit its digest")
+        version = HoleVersion(
+            date.fromisoformat(kept["day"]),
+            int(kept["number"]),
+            str(kept["saved_at"]),
+            str(kept["who"]),
+            str(kept["note"]),
+            {int(hole): (float(place[0]), float(place[1])) for hole, place in kept["places"].items()},
+        )
+        if version.day != day or path.name != f"{day.isoformat()}-{version.number:04d}.json":
+            raise ValueError("its contents do not fit its name")
+    except (OSError, ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
+        raise InputError(
+            f"{path} holds no hole locations that can be read ({type(error).__name__}: {error}). "
+            "It was left as it is: move it away, or put back a copy."
+        ) from None
+    return version
+
+
+def _same(one: tuple[float, float] | None, other: tuple[float, float] | None) -> bool:
+    if one is None or other is None:
+        return one is other
+    return max(abs(one[0] - other[0]), abs(one[1] - other[1])) <= SAME
+
+
+def _digest(contents: Mapping[str, Any]) -> str:
+    return sha256(json.dumps(contents, sort_keys=True, ensure_ascii=False).encode()).hexdigest()
