@@ -2,11 +2,14 @@
 
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, out
+from marram.rules.book.rule_09_ball_marker import marker_moved_by
 from marram.rules.book.rule_09_others import moved_by_opponent
+from marram.rules.book.rule_11_deliberate_acts import deflected_on_purpose, deliberately_deflected
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.deflection import Deflector, deflector
 from marram.rules.facts.forms import (
     Cancelled,
     Maximum,
@@ -19,7 +22,7 @@ from marram.rules.facts.forms import (
     strokes_over_target,
     uncorrected_mistake,
 )
-from marram.rules.ruling import Action, NotCovered, Ruling, Who, no_penalty
+from marram.rules.ruling import Action, Ruling, Who, no_penalty
 
 _POINTS = ((-4, 6), (-3, 5), (-2, 4), (-1, 3), (0, 2), (1, 1))
 """Strokes over the fixed target score, at most, and the points they earn (Rule 21.1b(1))."""
@@ -88,12 +91,23 @@ def wrong_order_not_corrected(case: Case) -> Ruling:
 
 
 @provision("21.1d")
-def hopeless_ball_stopped(case: Case) -> Ruling | NotCovered:
-    """Stopping a ball in motion that can no longer be holed for a point, the maximum or a tie is free."""
-    if not case.is_one_of(form_of_play, *_SCORED_ALONE) or case[could_still_be_holed]:
-        return NotCovered("rule_on_deliberate_deflection", "11.2b")
+def hopeless_ball_stopped(case: Case) -> Ruling:
+    """Stopping a ball in motion is free once no point, score below the maximum or tied hole hangs on it."""
+    if not case.is_one_of(form_of_play, *_SCORED_ALONE):
+        return deliberately_deflected(case)
+    if case[could_still_be_holed]:
+        return stopped_while_it_mattered(case)
     citation, note = _SCORED_ALONE[case[form_of_play]]
     return no_penalty(citation).next(Action.HOLE_OVER).note(note)
+
+
+@provision("11.2b")
+def stopped_while_it_mattered(case: Case) -> Ruling:
+    """While the player could still score on the hole, stopping the ball is a deliberate deflection like any other."""
+    by = case[deflector]
+    return (
+        deliberately_deflected(case) if by is Deflector.LIFTED_FROM_WATER else deflected_on_purpose(case, by)
+    )
 
 
 _SCORED_ALONE = {
@@ -118,4 +132,11 @@ def three_ball_out_of_turn(case: Case) -> Ruling:
 def three_ball_moved_by_opponent(case: Case) -> Ruling:
     """In Three-Ball an opponent's stroke for moving the ball counts in the match with its owner only."""
     ruling = moved_by_opponent(case).under("21.4c")
+    return ruling.note("stroke_in_that_match_only") if ruling.penalties else ruling
+
+
+@provision("21.4c")
+def three_ball_marker_moved(case: Case) -> Ruling:
+    """In Three-Ball an opponent's stroke for moving the ball-marker counts in the match with its owner only."""
+    ruling = marker_moved_by(case, Who.OPPONENT).under("21.4c")
     return ruling.note("stroke_in_that_match_only") if ruling.penalties else ruling

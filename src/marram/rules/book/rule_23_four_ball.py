@@ -7,6 +7,7 @@ from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
 from marram.rules.book.rule_03_scorecard import score_too_low
 from marram.rules.book.rule_04_clubs import clubs_penalty
+from marram.rules.book.rule_10_other_help import caddie_behind_ball
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -30,8 +31,18 @@ from marram.rules.facts.forms import (
     stood_to_learn_line,
     whom_else,
 )
+from marram.rules.facts.partners import (
+    ActForPartner,
+    OutFor,
+    SideOnHole,
+    act_for_partner,
+    match_hole_decided,
+    other_partner_completed,
+    out_for,
+    side_on_hole,
+)
 from marram.rules.facts.scorecard import too_late_to_correct
-from marram.rules.ruling import Action, NotCovered, Ruling, Who, no_penalty
+from marram.rules.ruling import Action, NotCovered, PenaltyKind, Ruling, Who, no_penalty
 
 
 @provision("23.2a")
@@ -78,42 +89,97 @@ def no_partner_completed(case: Case) -> Ruling:
 
 @provision("23.2b")
 def four_ball_card(case: Case) -> Ruling:
-    """One card; each score that counts is identified to the partner who made it."""
+    """One card; each score on it is identified to the partner who made it, and the one that counts is right."""
     if case.match_play:
         return free("3.3b").note("no_scorecard_in_match_play")
     fault = case[side_card]
     if fault is SideCard.NOT_IDENTIFIED:
-        return out("23.2b(2)", Who.SIDE)
+        return out("23.2b(1)", Who.SIDE)
+    if fault is SideCard.BOTH_SCORES_ENTERED:
+        return free("23.2b(1)").under("23.2b(2)").note("lower_score_counts")
+    if fault is SideCard.ONE_PARTNER_CERTIFIED:
+        return free("23.2b(1)").note("one_partner_certifies")
     if fault is SideCard.OTHER_SCORE_WRONG:
         return free("23.2b(2)").note("only_counting_score_matters")
+    if fault is SideCard.SCORE_THAT_COUNTS_TOO_HIGH:
+        return free("3.3b(3)").under("23.2b(2)").note("higher_score_stands")
     ruling = score_too_low(case).under("23.2b(2)")
     on_side = tuple(replace(penalty, who=Who.SIDE) for penalty in ruling.penalties)
     return replace(ruling, penalties=on_side)
 
 
+@provision("23.3")
+def four_ball_hole_completed(case: Case) -> Ruling:
+    """The side has completed a hole when no partner plays on, or in a match when its result is decided."""
+    if not case.is_one_of(side_on_hole, SideOnHole.ONE_STILL_PLAYING):
+        return free("23.3").note("side_has_completed_hole")
+    if case.match_play and case[match_hole_decided]:
+        return free("23.3").note("side_has_completed_hole")
+    return free("23.3").note("side_still_plays_hole")
+
+
 @provision("23.4")
 def partner_arrived_late(case: Case) -> Ruling:
     """One partner may play for the side; the other joins only between two holes."""
-    if case[arrived] is Arrived.BETWEEN_HOLES:
+    when = case[arrived]
+    if when is Arrived.BETWEEN_HOLES:
         return free("23.4")
+    if when is Arrived.NOT_AT_ALL:
+        return absent_all_round(case)
     if case[played_the_hole]:
         return in_breach("23.4")
     return free("23.4").note("join_on_next_hole")
 
 
+@provision("Clarification 23.4/1")
+def absent_all_round(case: Case) -> Ruling:
+    """One partner may play alone; in a match an absent partner still counts in working out the strokes given."""
+    alone = free("23.4").note("one_partner_plays_alone")
+    if not case.match_play:
+        return alone
+    return alone.under("Clarification 23.4/1").note("absent_partner_counts_for_strokes")
+
+
+@provision("23.5")
+def partner_acted_on_ball(case: Case) -> Ruling:
+    """A partner may do to the player's ball what the player may, and what the partner does is the player's act."""
+    act = case[act_for_partner]
+    if act is ActForPartner.ALLOWED:
+        return free("23.5a")
+    start = one_stroke if act is ActForPartner.ONE_STROKE else in_breach
+    if falls_on_both(case):
+        return start(both_partners(case), Who.EACH_PLAYER).under("23.5b")
+    return start("23.5b")
+
+
 @provision("23.9a")
 def four_ball_penalty(case: Case) -> Ruling:
     """A penalty normally falls on the one partner; in three situations on both (2019: Rule 23.8a)."""
-    rule = "23.9a" if case.played_since(EDITION_2023) else "23.8a"
     breach = case[side_breach]
     if breach is SideBreach.CLUBS:
-        return clubs_penalty(case, "4.1b").under(f"{rule}(2)").note("both_partners_get_it")
+        return clubs_penalty_of_side(case)
     if breach is SideBreach.WRONG_BALL:
-        return in_breach("6.3c(1)").under(f"{rule}(2) Exception")
+        return in_breach("6.3c(1)").under(f"{both_partners(case)} Exception")
     start = one_stroke if breach is SideBreach.ONE_STROKE else in_breach
     if falls_on_both(case):
-        return start(f"{rule}(2)", Who.EACH_PLAYER)
-    return start(f"{rule}(1)")
+        return start(both_partners(case), Who.EACH_PLAYER)
+    return start("23.9a(1)" if case.played_since(EDITION_2023) else "23.8a(1)")
+
+
+def both_partners(case: Case) -> str:
+    """Return where the edition says when a penalty falls on both partners."""
+    return "23.9a(2)" if case.played_since(EDITION_2023) else "23.8a(2)"
+
+
+@provision("23.9a(2)")
+def clubs_penalty_of_side(case: Case) -> Ruling:
+    """Penalty strokes for clubs go to each partner; the score of a match, or a total, is adjusted once."""
+    ruling = clubs_penalty(case, "4.1b").under(both_partners(case)).note("both_partners_get_it")
+    on_side = tuple(
+        replace(one, who=Who.EACH_PLAYER if one.kind is PenaltyKind.GENERAL else Who.SIDE)
+        for one in ruling.penalties
+    )
+    return replace(ruling, penalties=on_side)
 
 
 @provision("23.9a(2)")
@@ -124,24 +190,44 @@ def falls_on_both(case: Case) -> bool:
 
 
 @provision("23.9b")
-def four_ball_disqualified(case: Case) -> NotCovered:
-    """Whether a disqualification falls on the side or only on the partner for the hole goes by a list."""
+def four_ball_disqualified(case: Case) -> Ruling | NotCovered:
+    """A hole not completed costs the partner's score for it; a fault of the card puts the side out."""
+    what = case[out_for]
+    if what is OutFor.HOLE_NOT_COMPLETED:
+        return partner_without_score(case)
+    if what is OutFor.SCORECARD:
+        return free("3.3b").note("no_scorecard_in_match_play") if case.match_play else out("23.2b", Who.SIDE)
     return NotCovered("look_up_list_of_rules", "23.9b" if case.played_since(EDITION_2023) else "23.8b")
+
+
+@provision("23.2a")
+def partner_without_score(case: Case) -> Ruling:
+    """One partner without a valid score leaves the hole to the other; with neither, the side has no score."""
+    if case[other_partner_completed]:
+        return free("23.2a").note("other_partners_score_counts")
+    if case.match_play:
+        return no_partner_completed_in_match(case)
+    return no_partner_completed(case)
 
 
 @provision("23.6")
 def played_on_after_concession(case: Case) -> Ruling:
-    """A player whose stroke was conceded must not play on in a way that helps the partner."""
+    """In a match a player whose stroke was conceded must not play on in a way that helps the partner."""
+    if not case.match_play:
+        return free("3.2b").note("no_concession_in_stroke_play")
     if case[play_helped_partner]:
         return free("23.6 Exception").note("partner_has_no_score")
     return free("23.6 Exception")
 
 
 @provision("23.8")
-def partner_stood_behind(case: Case) -> Ruling | NotCovered:
-    """Partners do not stand behind each other's ball on the line to learn something for their next stroke."""
+def partner_stood_behind(case: Case) -> Ruling:
+    """Partners do not stand behind each other's ball on the line to learn something for their next stroke.
+
+    In 2019 a partner was bound only by what binds a caddie (Rules 22.2 and 23.5a).
+    """
     if not case.played_since(EDITION_2023):
-        return NotCovered("partner_behind_in_2019", "10.2b(4)")
+        return caddie_behind_ball(case).note("partner_like_caddie")
     citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
     if case[stood_to_learn_line]:
         return in_breach(citation)

@@ -5,6 +5,9 @@ from dataclasses import replace
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke
 from marram.rules.book.relief_options import back_on_the_line, lateral, offer
 from marram.rules.book.rule_04_ball_and_equipment import equipment_breach
+from marram.rules.book.rule_09_player import moved_by_player
+from marram.rules.book.rule_10_other_help import object_set_down
+from marram.rules.book.rule_14_dropping import dropped_but_wrongly
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -22,6 +25,7 @@ from marram.rules.facts.disability import (
     carried_on_holes,
     device_accepted,
     device_act,
+    drop_effort_reasonable,
     modifications_adopted,
     player_eligible,
     sand_tested_or_improved,
@@ -66,7 +70,7 @@ def help_for_blind_player(case: Case) -> Ruling | NotCovered:
     if act is BlindHelp.SAND_TOUCHED:
         return in_breach("12.2b(1)").under("25.2f") if case[sand_tested_or_improved] else free("25.2f")
     if act is BlindHelp.HELD_DURING_STROKE:
-        return held_during_stroke(case)
+        return held_during_stroke(case, "25.2a")
     if act is BlindHelp.SECOND_AIDE:
         return second_aide(case, "25.2b")
     if act is BlindHelp.AIDE_CARRIED_CLUBS:
@@ -97,7 +101,9 @@ def act_of_amputee(case: Case) -> Ruling | NotCovered:
         return device_use(case, "25.3a")
     if act is AmputeeAct.ANCHORED:
         return free("25.3b") if case[cannot_swing_without_anchoring] else in_breach("10.1b").under("25.3b")
-    return free("25.3c" if act is AmputeeAct.DROPPED_BY_OTHER else "25.3d")
+    if act is AmputeeAct.REPLACED_WITH_EQUIPMENT:
+        return replaced_with_equipment(case, "25.3d")
+    return free("25.3c")
 
 
 @provision("25.4")
@@ -115,15 +121,17 @@ def act_with_mobility_device(case: Case) -> Ruling | NotCovered:
     if act is DeviceAct.DEVICE_ITSELF:
         return device_use(case, "25.4f")
     if act is DeviceAct.HELD_DURING_STROKE:
-        return held_during_stroke(case)
+        return held_during_stroke(case, "25.4a")
     if act is DeviceAct.SECOND_AIDE:
         return second_aide(case, "25.4c")
     if act is DeviceAct.AIDE_CARRIED_CLUBS:
         return aide_carried_clubs(case, "25.4j")
     if act is DeviceAct.ANCHORED:
         return free("25.4h") if case[cannot_swing_without_anchoring] else in_breach("10.1b").under("25.4h")
+    if act is DeviceAct.REPLACED_WITH_EQUIPMENT:
+        return replaced_with_equipment(case, "25.4e")
     if act is DeviceAct.BALL_MOVED_BY_DEVICE:
-        return NotCovered("rule_on_ball_moved", "9.4b")
+        return moved_by_player(case).under("25.4")
     breaches = {
         DeviceAct.STANCE_BUILT: ("8.1a", "25.4g"),
         DeviceAct.DEVICE_ON_LINE: ("10.1c", "25.4i"),
@@ -139,7 +147,6 @@ def act_with_mobility_device(case: Case) -> Ruling | NotCovered:
             DeviceAct.DROPPED_BY_OTHER: "25.4a",
             DeviceAct.STANCE_WITH_DEVICE: "25.4g",
             DeviceAct.SAND_TOUCHED: "25.4l",
-            DeviceAct.REPLACED_WITH_EQUIPMENT: "25.4e",
         }[act]
     )
 
@@ -194,12 +201,21 @@ def help_with_intellectual_disability(case: Case) -> Ruling | NotCovered:
     """Each act in turn: what the modification allows, and what it does not."""
     act = case[aide_act]
     if act is AideAct.SECOND_AIDE:
-        return second_aide(case, "25.5a")
+        return second_aide(case, "25.5b")
     if act is AideAct.AIDE_CARRIED_CLUBS:
         return aide_carried_clubs(case, "25.5c")
+    if act is AideAct.OBJECT_SET_DOWN:
+        return aide_set_object_down(case)
     if act is AideAct.SUPERVISOR_HELPED:
-        return in_breach("10.2a").under("25.5b") if case[supervisor_gave_advice] else free("25.5b")
+        return in_breach("10.2a").under("25.5a") if case[supervisor_gave_advice] else free("25.5a")
     return free("25.5a" if act is AideAct.ADVICE_AND_HELP else "25.5d")
+
+
+def replaced_with_equipment(case: Case, citation: str) -> Ruling | NotCovered:
+    """Since 2023 a ball may be replaced by rolling it with a club; the modifications of 2019 are not known to say so."""
+    if not case.played_since(EDITION_2023):
+        return NotCovered("replacing_before_2023", "14.2b(2)")
+    return free(citation)
 
 
 @provision("25.6")
@@ -224,10 +240,29 @@ def device_use(case: Case, citation: str) -> Ruling:
     return equipment_breach(case, "4.3a").under(citation)
 
 
-@provision("25.6b")
-def held_during_stroke(_case: Case) -> Ruling:
+@provision("10.2b(5)")
+def held_during_stroke(_case: Case, citation: str) -> Ruling:
     """Help ends where the stroke begins: physical help in making it is not allowed to anybody."""
-    return general_penalty("10.2b(5)").under("25.6b").play_as_it_lies().stroke_counts()
+    return general_penalty("10.2b(5)").under(citation).play_as_it_lies().stroke_counts()
+
+
+@provision("25.5c")
+def aide_set_object_down(case: Case) -> Ruling | NotCovered:
+    """Setting down an object to help with aim stays forbidden here, unlike for a player who is blind."""
+    outcome = object_set_down(case)
+    return outcome.under("25.5c") if isinstance(outcome, Ruling) else outcome
+
+
+@provision("25.6b")
+def dropped_with_disability(case: Case) -> Ruling | NotCovered:
+    """The player's reasonable judgement of knee height is accepted, and so is every reasonable effort."""
+    if not case.played_since(EDITION_2023):
+        return NotCovered("dropping_before_2023", "14.3b")
+    if not modifications_apply(case):
+        return NotCovered("unmodified_rules_apply", "25.1")
+    if case[drop_effort_reasonable]:
+        return free("25.6b").under("14.3b").note("drop_stands_see_where_it_stays")
+    return dropped_but_wrongly(case).under("25.6b")
 
 
 @provision("25.6a")

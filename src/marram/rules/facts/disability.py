@@ -65,6 +65,7 @@ class AideAct(Enum):
     LIFTED_ON_GREEN = "lifted_on_green"
     SECOND_AIDE = "second_aide"
     AIDE_CARRIED_CLUBS = "aide_carried_clubs"
+    OBJECT_SET_DOWN = "object_set_down"
 
 
 modifications_adopted = yes_no(
@@ -180,6 +181,7 @@ aide_act = choice(
         AideAct.LIFTED_ON_GREEN: "the aide lifted the ball on the putting green without being asked",
         AideAct.SECOND_AIDE: "the player had more than one aide at a time",
         AideAct.AIDE_CARRIED_CLUBS: "beside a caddie, the aide carried or handled the clubs",
+        AideAct.OBJECT_SET_DOWN: "the aide set an object down to help with aim, stance or swing",
     },
     help="The Committee says who has an aide and what a supervisor may do.",
     source="25.5",
@@ -187,12 +189,19 @@ aide_act = choice(
 supervisor_gave_advice = yes_no(
     "supervisor_gave_advice",
     "Did the supervisor give advice, at the player's request?",
-    help="A supervisor is nobody's aide and may not advise.",
-    source="25.5b",
+    help="A supervisor is nobody's aide, counts as an outside influence, and may not be asked for advice.",
+    source="25.5a",
 )
 carried_on_holes = yes_no(
     "carried_on_holes",
     "Was it only holding a club to help with stance or alignment, or another courtesy?",
     help="That much is allowed; carrying clubs makes the aide a second caddie.",
     source="25.2e, 25.4j, 25.5c",
+)
+drop_effort_reasonable = yes_no(
+    "drop_effort_reasonable",
+    "Does the player reasonably judge that it was from knee height, or was every reasonable effort made?",
+    help="Take the player's physical limitations into account; the Committee should accept both.",
+    source="25.6b",
+    decided_by=DecidedBy.COMMITTEE,
 )

@@ -77,7 +77,10 @@ class SideCard(Enum):
 
     NOT_IDENTIFIED = "not_identified"
     SCORE_THAT_COUNTS_TOO_LOW = "score_that_counts_too_low"
+    SCORE_THAT_COUNTS_TOO_HIGH = "score_that_counts_too_high"
     OTHER_SCORE_WRONG = "other_score_wrong"
+    BOTH_SCORES_ENTERED = "both_scores_entered"
+    ONE_PARTNER_CERTIFIED = "one_partner_certified"
 
 
 class Arrived(Enum):
@@ -85,6 +88,7 @@ class Arrived(Enum):
 
     BETWEEN_HOLES = "between_holes"
     DURING_HOLE = "during_hole"
+    NOT_AT_ALL = "not_at_all"
 
 
 strokes_over_target = number(
@@ -136,8 +140,8 @@ uncorrected_mistake = choice(
 )
 could_still_be_holed = yes_no(
     "could_still_be_holed",
-    "Was there any reasonable chance that the ball in motion would be holed?",
-    help="Or was the ball not needed for a point, the maximum or a tie?",
+    "Could the player still have scored on the hole, with the ball in motion or with a later stroke?",
+    help="Score: earn a point, stay below the maximum, or tie the hole. A ball plainly missing the hole cannot.",
     source="21.1d, 21.2d, 21.3d",
 )
 cancelled_in = choice(
@@ -212,9 +216,12 @@ side_card = choice(
     "side_card",
     "What is wrong with the side's scorecard?",
     {
-        SideCard.NOT_IDENTIFIED: "a hole score is not identified to the partner who made it",
+        SideCard.NOT_IDENTIFIED: "a hole score is given for the side, not for the partner who made it",
         SideCard.SCORE_THAT_COUNTS_TOO_LOW: "the score that counts for the side on a hole is too low",
+        SideCard.SCORE_THAT_COUNTS_TOO_HIGH: "the score that counts for the side on a hole is too high",
         SideCard.OTHER_SCORE_WRONG: "only a score that does not count for the side is wrong",
+        SideCard.BOTH_SCORES_ENTERED: "the scores of both partners stand on it",
+        SideCard.ONE_PARTNER_CERTIFIED: "only one of the partners has certified it",
     },
     help="Look which partner's score counts on each hole.",
     source="23.2b",
@@ -226,6 +233,7 @@ arrived = choice(
     {
         Arrived.BETWEEN_HOLES: "between two holes",
         Arrived.DURING_HOLE: "after the hole had begun",
+        Arrived.NOT_AT_ALL: "not at all: one partner played alone",
     },
     help="Match: once any player in the match has begun it. Stroke play: once the partner has.",
     source="23.4",

@@ -53,4 +53,12 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_25_disability:delay_with_disability",
         "pace slow play delay wheelchair blind",
     ),
+    Incident(
+        "dropped_with_disability",
+        "A player with a disability dropped the ball: was it from knee height?",
+        "25.6b",
+        THEME,
+        "book.rule_25_disability:dropped_with_disability",
+        "wheelchair blind drop height seated",
+    ),
 )

@@ -29,16 +29,19 @@ PROVISIONS: dict[str, str] = {
     "25.4m": "With a wheeled device lateral relief from a red penalty area or for an unplayable ball is four club-lengths.",
     "25.4n": "With a wheeled device back-on-the-line relief out of a bunker costs one penalty stroke.",
     "25.5": "Modifications for players with intellectual disabilities.",
-    "25.5a": "A player with an intellectual disability may have one aide at a time, who may help and advise.",
-    "25.5b": "A supervisor helps several players but may not give advice.",
-    "25.5c": "Beside a caddie, the aide does not carry or handle clubs, except to help with stance or as a courtesy.",
+    "25.5a": "A player with an intellectual disability may have an aide, who may help and advise. A supervisor helps any player who needs it, counts as an outside influence, and may not be asked for advice.",
+    "25.5b": "A player with an intellectual disability has only one aide at a time.",
+    "25.5c": "Beside a caddie, the aide does not carry or handle clubs, except to help with stance or as a courtesy. Objects to help with aim stay forbidden.",
     "25.5d": "The aide may lift the ball on the putting green without being asked.",
     "25.6a": "In judging delay by players with disabilities each Committee sets its own reasonable standards and may well be less strict.",
-    "25.6b": "Nothing in this Rule allows physical help while the stroke is being made.",
+    "25.6b": "The Committee accepts the player's reasonable judgement that a ball was dropped from knee height, and every reasonable effort to do so.",
     "25.6": "General provisions for all categories of disability.",
 }
 
 NOTES: dict[str, str] = {
+    "drop_stands_see_where_it_stays": "The drop counts as made in the right way; where the ball comes to rest decides the rest.",
+    "dropping_before_2023": "The modifications of 2019 to 2022 on dropping are not among what is encoded: look them up, and rule on the drop as for any player unless they say otherwise.",
+    "replacing_before_2023": "The modifications of 2019 to 2022 on replacing a ball are not among what is encoded: look them up, and rule on it as a ball replaced in a wrong way unless they say otherwise.",
     "unmodified_rules_apply": "The modifications do not apply to this player: rule under the ordinary Rules, with the incident that describes the act.",
     "for_each_hole_of_breach": "The penalty is for each hole on which it happened.",
     "numbers_are_of_2023": "Until 2022 these modifications stood in separate Modified Rules, under other numbers; check the wording there.",
