@@ -88,8 +88,8 @@ opponent_act = choice(
         OpponentAct.LIFTED_OR_MOVED_ON_PURPOSE: "lifted or moved it on purpose in any other case",
         OpponentAct.TOUCHED_ON_PURPOSE: "touched it on purpose without moving it",
     },
-    help="A stroke at the player's ball is a wrong ball, not this case (Rule 6.3c).",
-    source="9.5",
+    help="A stroke at it: see 6.3c. Lifted in a search, the player having claimed another ball: moved by accident, in searching.",
+    source="9.5, Clarification 9.5b/1",
 )
 opponent_marked_spot = yes_no(
     "opponent_marked_spot",
