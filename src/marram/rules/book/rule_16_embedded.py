@@ -2,7 +2,7 @@
 
 from marram.rules.book.relief_options import free, offer
 from marram.rules.book.rule_09_replacing import must_go_back
-from marram.rules.book.rule_16_conditions import condition_relief, in_teeing_area
+from marram.rules.book.rule_16_conditions import condition_or_zone, in_teeing_area
 from marram.rules.book.rule_16_options import under_the_ball
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import as_it_lies_or_unplayable
@@ -106,11 +106,19 @@ def lifted_to_see(case: Case) -> Ruling:
     allowed = case.is_one_of(area_of_ball, Area.PUTTING_GREEN) or case[believed_relief_allowed]
     so_far = no_penalty("16.4") if allowed else penalty(1, "16.4")
     found = case[condition_found]
-    if found is not ConditionFound.NONE and case[relief_taken_after_lifting]:
+    if found is not ConditionFound.NONE and case[relief_taken_after_lifting] and relief_allowed(case, found):
         return offer(so_far, *relief_found(case, found), may_play_as_it_lies=False)
     if allowed and not case[marked_and_not_cleaned]:
         return must_go_back(penalty(1, "16.4"))
     return must_go_back(so_far)
+
+
+@provision("16.4")
+def relief_allowed(case: Case, found: ConditionFound) -> bool:
+    """Relief that a Local Rule takes away is none: the ball goes back as if nothing had been found."""
+    if found is not ConditionFound.EMBEDDED:
+        return True
+    return not (embedded_where_no_relief(case) or embedded_in_turf_face(case))
 
 
 @provision("16.4")
@@ -120,4 +128,4 @@ def relief_found(case: Case, found: ConditionFound) -> tuple[ReliefOption, ...]:
         return (free_relief(case),)
     if found is ConditionFound.MOVABLE_OBSTRUCTION:
         return (under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN)),)
-    return condition_relief(case)
+    return condition_or_zone(case)
