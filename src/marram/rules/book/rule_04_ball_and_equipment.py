@@ -20,6 +20,7 @@ from marram.rules.facts.equipment import (
     lifting_fault,
     medical_use_accepted,
     stroke_at_ball_counted,
+    tape_not_excessive,
 )
 from marram.rules.facts.local_equipment import approved_book_only
 from marram.rules.ruling import (
@@ -35,11 +36,27 @@ from marram.rules.ruling import (
 
 _ALLOWED = (
     Equipment.WEATHER_REPORT,
+    Equipment.GRASS_TOSSED,
     Equipment.EARLIER_INFORMATION,
     Equipment.AUDIO_UNRELATED,
     Equipment.PLAIN_GLOVE_OR_TOWEL,
     Equipment.STRETCHING,
 )
+_ITEM = {
+    Equipment.ELEVATION_OR_RECOMMENDATION: "4.3a(1)",
+    Equipment.WEATHER_REPORT: "4.3a(2)",
+    Equipment.GRASS_TOSSED: "4.3a(2)",
+    Equipment.WIND_MEASURED: "4.3a(2)",
+    Equipment.EARLIER_INFORMATION: "4.3a(3)",
+    Equipment.ROUND_ANALYSED: "4.3a(3)",
+    Equipment.AUDIO_UNRELATED: "4.3a(4)",
+    Equipment.AUDIO_OR_VIDEO_HELP: "4.3a(4)",
+    Equipment.PLAIN_GLOVE_OR_TOWEL: "4.3a(5)",
+    Equipment.GRIP_AID: "4.3a(5)",
+    Equipment.STRETCHING: "4.3a(6)",
+    Equipment.SWING_AID: "4.3a(6)",
+}
+"""Under which of its headings Rule 4.3a gives each use as an example."""
 
 
 @provision("4.2a")
@@ -119,7 +136,11 @@ def equipment_used(case: Case) -> Ruling:
         return green_map(case)
     if use is Equipment.MEDICAL:
         return medical_equipment(case)
-    return equipment_breach(case, "4.3a")
+    if use is Equipment.MEDICAL_TAPE:
+        return medical_tape(case)
+    if use is Equipment.ABNORMAL_STROKE:
+        return equipment_breach(case, "4.3a")
+    return equipment_breach(case, "4.3a").under(_ITEM[use])
 
 
 @provision("4.3a")
@@ -127,7 +148,7 @@ def allowed_unless_forbidden_by_local_rule(case: Case) -> Ruling:
     """Sound and video that have nothing to do with the competition may be forbidden by Local Rule."""
     if case.is_one_of(equipment_use, Equipment.AUDIO_UNRELATED) and case.local_rule("G-8"):
         return equipment_breach(case, "G-8")
-    return free("4.3a")
+    return free("4.3a").under(_ITEM[case[equipment_use]])
 
 
 @provision("4.3a(1)")
@@ -154,6 +175,14 @@ def medical_equipment(case: Case) -> Ruling:
     if case[medical_use_accepted]:
         return free("4.3b")
     return equipment_breach(case, "4.3a").under("4.3b")
+
+
+@provision("4.3b(2)")
+def medical_tape(case: Case) -> Ruling:
+    """Tape for a medical reason is allowed unless there is too much of it or it helps more than needed."""
+    if case[tape_not_excessive]:
+        return free("4.3b(2)")
+    return equipment_breach(case, "4.3a").under("4.3b(2)")
 
 
 @provision("4.3")

@@ -1,6 +1,7 @@
 """Rule 4.1: clubs."""
 
 from marram.rules.book.plain_outcomes import free, out
+from marram.rules.book.rule_05_start_and_pace import delayed_unreasonably
 from marram.rules.book.rule_21_totals import counts_against_total
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -33,7 +34,6 @@ from marram.rules.ruling import (
     Action,
     Deadline,
     Judgement,
-    NotCovered,
     PenaltyKind,
     Ruling,
     disqualified,
@@ -46,6 +46,8 @@ from marram.rules.ruling import (
 @provision("4.1b")
 def clubs_penalty(case: Case, citation: str) -> Ruling:
     """For each hole of the breach, at most two: two strokes, or in a match one hole off the score."""
+    if case.at_most(holes_with_breach, 0):
+        return free("4.1b(1)").note("not_added_before_stroke")
     holes = 1 if case.at_most(holes_with_breach, 1) else 2
     ruling = _amount(case, citation, holes).next(Action.PLAY_ON).note("for_each_hole_at_most_two")
     until = Deadline.BEFORE_STROKE if case.played_since(EDITION_2023) else Deadline.PROMPTLY
@@ -92,7 +94,7 @@ def club_changed(case: Case) -> Ruling:
 
 
 @provision("4.1a(2)")
-def club_damaged(case: Case) -> Ruling | Judgement | NotCovered:
+def club_damaged(case: Case) -> Ruling | Judgement:
     """A club damaged in the round may be used as it is; what else is allowed depends on the edition."""
     done = case[after_damage]
     if done is AfterDamage.KEPT:
@@ -116,7 +118,7 @@ def club_repaired(case: Case) -> Ruling | Judgement:
 
 
 @provision("4.1a(2)")
-def club_replaced(case: Case) -> Ruling | NotCovered:
+def club_replaced(case: Case) -> Ruling:
     """Since 2023 any club damaged without abuse may be replaced; before, only one damaged by others.
 
     A player with fewer than 14 clubs may add one whatever became of the damaged club (Rule 4.1b(1)).
@@ -126,9 +128,7 @@ def club_replaced(case: Case) -> Ruling | NotCovered:
             return club_came_from(case)
         return clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
     came_from = club_came_from(case)
-    if isinstance(came_from, Ruling) and not came_from.penalties:
-        return came_from.note("damaged_club_out_of_play")
-    return came_from
+    return came_from if came_from.penalties else came_from.note("damaged_club_out_of_play")
 
 
 @provision("4.1a(2)")
@@ -144,18 +144,18 @@ def replacing_allowed(case: Case) -> bool:
 
 
 @provision("4.1b(4)")
-def club_came_from(case: Case) -> Ruling | NotCovered:
+def club_came_from(case: Case) -> Ruling:
     """A club is added without delay, not from a player on the course, not built from parts on the course."""
     source = case[club_source]
     if source is ClubSource.ELSEWHERE:
         return free("4.1b(4)")
     if source is ClubSource.DELAYED_PLAY:
-        return NotCovered("rule_on_delay", "4.1b(4)")
+        return delayed_unreasonably(case).under("4.1b(4)")
     return clubs_penalty(case, "4.1b(4)")
 
 
 @provision("4.1b(3)")
-def club_lost(case: Case) -> Ruling | NotCovered:
+def club_lost(case: Case) -> Ruling:
     """A lost club is not replaced by one who had 14; with fewer, clubs may be added up to 14."""
     if case[had_fourteen_clubs]:
         return clubs_penalty(case, "4.1b(3)")
@@ -163,7 +163,7 @@ def club_lost(case: Case) -> Ruling | NotCovered:
 
 
 @provision("4.1b(1)")
-def club_added(case: Case) -> Ruling | NotCovered:
+def club_added(case: Case) -> Ruling:
     """With fewer than 14 clubs more may be added during the round."""
     if case[more_than_fourteen]:
         return clubs_penalty(case, "4.1b(1)")
@@ -177,6 +177,8 @@ def too_many_clubs(case: Case) -> Ruling:
     """Starting or playing with more than 14 clubs is penalised for each hole, at most two."""
     if case[excess_noticed] is ExcessNoticed.BEFORE_ROUND:
         return excess_before_round(case)
+    if case[excess_noticed] is ExcessNoticed.BROUGHT_KNOWINGLY:
+        return clubs_penalty(case, "4.1b(1)").under("4.1c(2)")
     return clubs_penalty(case, "4.1b(1)")
 
 

@@ -1,6 +1,7 @@
 """Rules 5.2 and 5.5: practice before, between and during rounds."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_05_start_and_pace import delayed_unreasonably
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -9,6 +10,7 @@ from marram.rules.facts.practice import (
     Struck,
     WhenPractised,
     day_of_play_over,
+    match_stopped_until_another_day,
     practice_allowed_when_stopped,
     practice_breach_again,
     practice_delayed_play,
@@ -23,7 +25,7 @@ from marram.rules.local_rules.area_i import (
     practice_allowed_before_stroke_play,
     practised_before_match,
 )
-from marram.rules.ruling import NotCovered, Ruling
+from marram.rules.ruling import Ruling
 
 
 @provision("5.2")
@@ -38,6 +40,8 @@ def practised_before_round(case: Case) -> Ruling:
 def practised_before_stroke_play(case: Case) -> Ruling:
     """Practice on the course before the day's last round ends: general penalty, then disqualification."""
     what = case[practised_before]
+    if what is PracticeBefore.ON_OTHER_DAY:
+        return free("5.2b").under("Clarification 5.2b/2")
     if what is PracticeBefore.EXEMPT or case[day_of_play_over]:
         return free("5.2b")
     if practice_allowed_before_stroke_play(case):
@@ -54,7 +58,7 @@ def _tested_since_2023(case: Case, what: PracticeBefore) -> bool:
 
 
 @provision("5.5")
-def practised_during_round(case: Case) -> Ruling | NotCovered:
+def practised_during_round(case: Case) -> Ruling:
     """What is no practice stroke is free; the rest depends on when it is made."""
     if not case.is_one_of(struck, Struck.BALL_FOR_PRACTICE):
         return free("5.5a").note("not_a_practice_stroke")
@@ -67,14 +71,14 @@ def practised_during_round(case: Case) -> Ruling | NotCovered:
 
 
 @provision("5.5b")
-def practised_between_holes(case: Case) -> Ruling | NotCovered:
+def practised_between_holes(case: Case) -> Ruling:
     """Between holes: putts and chips near the green just played or the next tee, never from a bunker."""
     if not case[putt_or_chip_nearby] or case[practised_from_bunker]:
         return in_breach("5.5b").note("on_next_hole")
     if forbidden_at_last_green(case):
         return in_breach("I-2").under("5.5b").note("on_next_hole")
     if case[practice_delayed_play]:
-        return NotCovered("rule_on_delay", "5.5b")
+        return delayed_unreasonably(case).under("5.5b")
     return free("5.5b")
 
 
@@ -83,4 +87,6 @@ def practised_while_stopped(case: Case) -> Ruling:
     """While play is stopped: off the course, as between holes, or where the Committee allows."""
     if case[practice_allowed_when_stopped]:
         return free("5.5c")
+    if case.match_play and case[match_stopped_until_another_day]:
+        return free("5.5c").note("practise_until_match_resumes")
     return in_breach("5.5c").note("on_next_hole_if_between")

@@ -17,11 +17,10 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
-from marram.rules.local_rules.area_k import timed_by_policy
+from marram.rules.local_rules.area_k import timed_by_own_policy, timed_by_policy
 from marram.rules.ruling import (
     Action,
     Judgement,
-    NotCovered,
     PenaltyKind,
     Ruling,
     holes_deducted,
@@ -58,6 +57,12 @@ def unreasonable_delay(case: Case) -> Ruling:
     """Unreasonable delay: one stroke, then the general penalty, then disqualification."""
     if case[delay_reasonable]:
         return free("5.6a").note("short_delay_allowed")
+    return delayed_unreasonably(case)
+
+
+@provision("5.6a")
+def delayed_unreasonably(case: Case) -> Ruling:
+    """An unreasonable delay costs more each time in the round."""
     breach = case[delay_breach]
     if breach is BreachNumber.THIRD:
         return out("5.6a")
@@ -80,12 +85,12 @@ def delay_penalty(case: Case, breach: BreachNumber) -> Ruling:
 
 
 @provision("5.6b(1)")
-def stroke_took_long(case: Case) -> Ruling | Judgement | NotCovered:
+def stroke_took_long(case: Case) -> Ruling | Judgement:
     """A stroke should take no more than 40 seconds; the Rule recommends, a policy or Rule 5.6a penalises."""
     if case.local_rule("K-2"):
         return timed_by_policy(case)
     if case[time_limit_in_policy]:
-        return NotCovered("apply_pace_policy", "5.6b(3)")
+        return timed_by_own_policy(case)
     if case.at_most(seconds_for_stroke, 40):
         return free("5.6b(1)").note("usually_quicker_than_40")
     return Judgement(

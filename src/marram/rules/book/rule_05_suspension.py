@@ -136,6 +136,6 @@ def ball_when_play_stopped(case: Case) -> Ruling:
     return (
         no_penalty(citation)
         .next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER)
-        .note("take_conditions_as_found")
+        .note("lie_after_stop", "take_conditions_as_found")
         .correct("replace_before_resuming", Deadline.BEFORE_STROKE, general("14.7a"))
     )

@@ -3,6 +3,7 @@
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.scorecard import too_late_to_correct
@@ -94,7 +95,7 @@ def tee_marker_moved(case: Case) -> Ruling:
         return free("15.2").under("6.2b(4)").note("tee_marker_back_in_place")
     fate = case[tee_marker]
     if fate is TeeMarker.MISSING:
-        return free("Clarification 6.1/1").under("1.3b(2)").note("estimate_teeing_area")
+        return tee_markers_missing(case)
     if fate is TeeMarker.IMPROVED_NOT_RESTORED:
         ruling = general_penalty("8.1a").under("6.2b(4)").play_as_it_lies()
         return ruling.stroke_counts().note("tee_marker_back_in_place")
@@ -103,6 +104,13 @@ def tee_marker_moved(case: Case) -> Ruling:
     return free("Clarification 6.2b(4)/1").note(
         "tee_marker_back_in_place", "deliberate_moving_may_be_misconduct"
     )
+
+
+@provision("1.3b(2)")
+def tee_markers_missing(case: Case) -> Ruling:
+    """Without markers the Committee is asked, else the player's careful estimate of the teeing area stands."""
+    ruling = free("1.3b(2)").note("estimate_teeing_area")
+    return ruling if case.played_since(EDITION_2023) else ruling.under("Clarification 6.1/1")
 
 
 @provision("6.2b(3)")

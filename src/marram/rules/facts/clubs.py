@@ -58,6 +58,7 @@ class ExcessNoticed(Enum):
     """When the player became aware of carrying too many clubs."""
 
     BEFORE_ROUND = "before_round"
+    BROUGHT_KNOWINGLY = "brought_knowingly"
     DURING_ROUND = "during_round"
 
 
@@ -160,19 +161,20 @@ excess_noticed = choice(
     "excess_noticed",
     "When did the player become aware of having more than 14 clubs?",
     {
-        ExcessNoticed.BEFORE_ROUND: "before starting the round",
+        ExcessNoticed.BEFORE_ROUND: "shortly before starting the round; the club was there by accident",
+        ExcessNoticed.BROUGHT_KNOWINGLY: "it was brought knowingly, and not left behind before starting",
         ExcessNoticed.DURING_ROUND: "after starting the round",
     },
-    help="A club there by accident may be kept, out of play; one brought knowingly must be left behind.",
+    help="Only a club there by accident may be taken out of play before the start and kept in the bag.",
     source="4.1c(2)",
 )
 holes_with_breach = number(
     "holes_with_breach",
     "On how many holes did the breach happen?",
-    help="Count holes with an excess club, or on which a stroke with the wrongly used club was made.",
+    help="Holes with an excess club, or a stroke with the wrong one; 0 if no stroke at all was made since it was added.",
     source="4.1b",
     unit="holes",
-    minimum=1,
+    minimum=0,
 )
 whose_club = choice(
     "whose_club",

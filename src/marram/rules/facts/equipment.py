@@ -45,6 +45,7 @@ class Equipment(Enum):
     ELEVATION_OR_RECOMMENDATION = "elevation_or_recommendation"
     WEATHER_REPORT = "weather_report"
     WIND_MEASURED = "wind_measured"
+    GRASS_TOSSED = "grass_tossed"
     EARLIER_INFORMATION = "earlier_information"
     ROUND_ANALYSED = "round_analysed"
     GREEN_MAP = "green_map"
@@ -55,6 +56,7 @@ class Equipment(Enum):
     STRETCHING = "stretching"
     SWING_AID = "swing_aid"
     MEDICAL = "medical"
+    MEDICAL_TAPE = "medical_tape"
     ABNORMAL_STROKE = "abnormal_stroke"
 
 
@@ -118,6 +120,7 @@ equipment_use = choice(
         Equipment.ELEVATION_OR_RECOMMENDATION: "to measure height differences, or to be given a line of play or a club",
         Equipment.WEATHER_REPORT: "to get weather information from a forecast, or to measure temperature",
         Equipment.WIND_MEASURED: "to measure the wind at the course, or an object made to show the wind",
+        Equipment.GRASS_TOSSED: "no equipment: grass or another natural object tossed to see the wind",
         Equipment.EARLIER_INFORMATION: "to look up information gathered before the round, or to record for later",
         Equipment.ROUND_ANALYSED: "to process playing information of this round, or body readings, for help in it",
         Equipment.GREEN_MAP: "a map or picture of the putting green to read the line of play on it",
@@ -127,7 +130,8 @@ equipment_use = choice(
         Equipment.GRIP_AID: "a glove or aid that fixes the hands or grip pressure, or does not conform",
         Equipment.STRETCHING: "for stretching, not in making a stroke",
         Equipment.SWING_AID: "a training or alignment aid, or a weight for swings",
-        Equipment.MEDICAL: "for a medical reason",
+        Equipment.MEDICAL: "for a medical reason (not tape)",
+        Equipment.MEDICAL_TAPE: "tape or a similar covering worn for a medical reason",
         Equipment.ABNORMAL_STROKE: "in an abnormal way in making a stroke",
     },
     help="Carrying such equipment is no breach; using it may be.",
@@ -145,6 +149,13 @@ medical_use_accepted = yes_no(
     "Does the Committee find a medical reason and no unfair advantage?",
     help="The player should ask the Committee as soon as possible.",
     source="4.3b",
+    decided_by=DecidedBy.COMMITTEE,
+)
+tape_not_excessive = yes_no(
+    "tape_not_excessive",
+    "Is it no more than needed: not applied excessively, and no greater help than the injury calls for?",
+    help="For instance a taped finger or wrist; not what stiffens a joint for the swing.",
+    source="4.3b(2)",
     decided_by=DecidedBy.COMMITTEE,
 )
 equipment_breach_again = yes_no(

@@ -11,6 +11,7 @@ class PracticeBefore(Enum):
     EXEMPT = "exempt"
     STROKE = "stroke"
     GREEN_TESTED = "green_tested"
+    ON_OTHER_DAY = "on_other_day"
 
 
 class WhenPractised(Enum):
@@ -32,11 +33,12 @@ class Struck(Enum):
 
 practised_before = choice(
     "practised_before",
-    "What did the player do on the course on the day of the round?",
+    "What did the player do on the course before or between rounds?",
     {
         PracticeBefore.EXEMPT: "putted or chipped at the first tee or the green just completed, or used a practice area",
         PracticeBefore.STROKE: "made a practice stroke elsewhere on the course",
         PracticeBefore.GREEN_TESTED: "rolled a ball on a green or rubbed it, without a stroke",
+        PracticeBefore.ON_OTHER_DAY: "practised only on a day on which the player had no round to play",
     },
     help="Only the player is restricted here, not the caddie.",
     source="5.2",
@@ -61,8 +63,8 @@ when_practised = choice(
         WhenPractised.BETWEEN_HOLES: "between two holes",
         WhenPractised.PLAY_STOPPED: "while play was suspended or stopped",
     },
-    help="Between two holes means after completing one and before the stroke that begins the next.",
-    source="5.5",
+    help="Between holes: once one is completed (a side: by both partners, or nothing to gain), before the next stroke.",
+    source="5.5, Clarification 5.5b/1",
 )
 struck = choice(
     "struck",
@@ -97,6 +99,12 @@ practice_delayed_play = yes_no(
 practice_allowed_when_stopped = yes_no(
     "practice_allowed_when_stopped",
     "Was it off the course, where the Committee allows it, or as allowed between two holes?",
-    help="In a match stopped by agreement only what is allowed between two holes is allowed on the course.",
+    help="As between holes: a putt or chip at the green just completed, a practice green or the next tee.",
+    source="5.5c",
+)
+match_stopped_until_another_day = yes_no(
+    "match_stopped_until_another_day",
+    "Had the players agreed to stop the match, not to go on before another day?",
+    help="Not when the Committee suspended play, nor when play goes on later the same day.",
     source="5.5c",
 )

@@ -81,7 +81,7 @@ off_time = choice(
 minutes_off = number(
     "minutes_off",
     "By how many minutes was the player late or early?",
-    help="From the starting time to when the player was ready at the starting point (or made the stroke).",
+    help="From the starting time to when the player was ready there (or made the stroke); 9:05:00 is five minutes.",
     source="5.3a",
     unit="minutes",
     decided_by=DecidedBy.COMMITTEE,
@@ -90,7 +90,7 @@ minutes_off = number(
 exceptional_circumstances = yes_no(
     "exceptional_circumstances",
     "Does the Committee find that exceptional circumstances kept the player from being on time?",
-    help="An accident one stopped to help at may count; traffic or losing the way normally does not.",
+    help="Helping at an accident or witnessing it, a fire alarm: yes. Traffic, a breakdown, losing the way: normally no.",
     source="5.3a Exception 3",
     decided_by=DecidedBy.COMMITTEE,
 )
@@ -111,15 +111,15 @@ seconds_for_stroke = number(
 )
 time_limit_in_policy = yes_no(
     "time_limit_in_policy",
-    "Does a Pace of Play Policy in force set a time limit for a stroke or a hole?",
-    help="Look at the Local Rules and the Terms of the Competition.",
+    "Does a Pace of Play Policy in the Committee's own words set a time limit for a stroke?",
+    help="Look at the Local Rules; the model policy with timing is Model Local Rule K-2.",
     source="5.6b(3)",
     decided_by=DecidedBy.COMMITTEE,
 )
 delay_reasonable = yes_no(
     "delay_reasonable",
     "Was the delay short and for a good reason?",
-    help="Help from a referee, sudden illness or injury (up to about 15 minutes), or another good reason.",
+    help="Help from a referee, illness or injury (about 15 minutes), or a short stop that keeps nobody waiting.",
     source="5.6a",
 )
 delay_breach = choice(

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b(1)",
         THEME,
         "book.rule_04_clubs:too_many_clubs",
-        "fifteen excess bag 15 sixteen 16 count forgot putter wedge",
+        "fifteen excess bag 15 sixteen 16 count forgot putter wedge fifteenth before the round left behind "
+        "caddie put knowingly fourteen",
     ),
     Incident(
         "club_added",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b",
         THEME,
         "book.rule_04_clubs:club_added",
-        "fewer than fourteen borrowed picked up borrow 13 twelve",
+        "fewer than fourteen borrowed picked up borrow 13 twelve thirteen add clubhouse fetched replacement",
     ),
     Incident(
         "club_shared",
@@ -35,7 +36,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(2)",
         THEME,
         "book.rule_04_clubs:club_damaged",
-        "broken repaired replaced abuse broke snapped bent cracked threw slammed temper",
+        "broken repaired replaced abuse broke snapped bent cracked threw slammed temper repair replace "
+        "shaft loose head putter knee anger tree lead tape grip",
     ),
     Incident(
         "club_lost",
@@ -43,7 +45,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1b(3)",
         THEME,
         "book.rule_04_clubs:club_lost",
-        "lost forgotten club",
+        "lost forgotten club left behind replace missing",
     ),
     Incident(
         "club_doubtful",
@@ -51,7 +53,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(1)",
         THEME,
         "book.rule_04_clubs:club_doubtful",
-        "non-conforming illegal grooves conforming",
+        "non-conforming nonconforming illegal grooves conforming worn wear rattle driver face list carried",
     ),
     Incident(
         "club_changed",
@@ -59,7 +61,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(3)",
         THEME,
         "book.rule_04_clubs:club_changed",
-        "adjusted loft lead tape substance face driver wrench",
+        "adjusted loft lead tape substance face driver wrench adjustable setting adjusting saliva chalk weight",
     ),
     Incident(
         "out_of_play_club",
@@ -67,7 +69,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1c(1)",
         THEME,
         "book.rule_04_clubs:out_of_play_club",
-        "declared excess club",
+        "declared excess club turned upside down used out of play aware fifteenth next stroke",
     ),
     Incident(
         "ball_doubtful",
@@ -75,7 +77,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2a",
         THEME,
         "book.rule_04_ball_and_equipment:ball_doubtful",
-        "non-conforming list altered borrowed",
+        "non-conforming nonconforming list altered borrowed scuffed heated refinished another player's brand",
     ),
     Incident(
         "ball_broke",
@@ -83,7 +85,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2b",
         THEME,
         "book.rule_04_ball_and_equipment:ball_broke",
-        "split stroke",
+        "split stroke pieces half broke apart shattered fell",
     ),
     Incident(
         "lifted_to_see_damage",
@@ -91,7 +93,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2c(1)",
         THEME,
         "book.rule_04_ball_and_equipment:lifted_to_see_damage",
-        "damaged ball",
+        "damaged ball inspect cart path cracked marked cleaned",
     ),
     Incident(
         "damaged_ball_changed",
@@ -99,7 +101,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2c(2)",
         THEME,
         "book.rule_04_ball_and_equipment:damaged_ball_changed",
-        "cut cracked scratched substitute swapped scuffed mud",
+        "cut cracked scratched substitute swapped scuffed mud scraped new ball out of round path shape",
     ),
     Incident(
         "equipment_used",
@@ -109,6 +111,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_04_ball_and_equipment:equipment_used",
         "rangefinder phone wind music glove alignment green book dmd distance measuring device laser "
         "slope gps watch headphones earphones radio training aid weighted donut towel grip compass "
-        "map",
+        "map audio video app swing stretching tape bandage brace medical elevation temperature forecast "
+        "weather anemometer putting green reading earbuds alignment rod powder grass heart rate statistics "
+        "recorded trainer resin yardage notes stick hands gadget",
     ),
 )

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.3a",
         THEME,
         "book.rule_05_start_and_pace:started_off_time",
-        "late early tee time five minutes arrived missed start not ready traffic",
+        "late early tee time five minutes arrived missed start not ready traffic overslept starting six four",
     ),
     Incident(
         "unreasonable_delay",
@@ -19,7 +19,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.6a",
         THEME,
         "book.rule_05_start_and_pace:unreasonable_delay",
-        "slow play pace waiting held up bad time warned",
+        "slow play pace waiting held up bad time warned forgot club went back phone halfway house search "
+        "toilet refreshment undue hold",
     ),
     Incident(
         "stroke_took_long",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.6b(1)",
         THEME,
         "book.rule_05_start_and_pace:stroke_took_long",
-        "pace of play timing seconds slow bad time clock stopwatch",
+        "pace of play timing seconds slow bad time clock stopwatch 40 policy 50 60 minute",
     ),
     Incident(
         "left_the_group",
@@ -35,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.4",
         THEME,
         "book.rule_05_start_and_pace:left_the_group",
-        "grouping changed alone three-ball joined other group",
+        "grouping changed alone three-ball joined other group swapped played holes separately",
     ),
     Incident(
         "practised_before_round",
@@ -43,7 +44,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.2",
         THEME,
         "book.rule_05_practice:practised_before_round",
-        "practice putting green tested warm up chipped rolled ball morning",
+        "practice putting green tested warm up chipped rolled ball morning range competition day stroke "
+        "play match first tee rubbed play-off",
     ),
     Incident(
         "practised_during_round",
@@ -51,7 +53,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.5",
         THEME,
         "book.rule_05_practice:practised_during_round",
-        "practice ball chip putt hit another replayed again chipped waiting range",
+        "practice ball chip putt hit another replayed again chipped waiting range swing courtesy suspended "
+        "practised practising between holes foam plastic cone stopped second",
     ),
     Incident(
         "stopped_play",
@@ -59,7 +62,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7a",
         THEME,
         "book.rule_05_suspension:stopped_play",
-        "lightning thunder rain shelter injury walked in off quit storm ill",
+        "lightning thunder rain shelter injury walked in off quit storm ill left the course heat agreed "
+        "discontinued because of danger",
     ),
     Incident(
         "played_after_suspension",
@@ -67,7 +71,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7b",
         THEME,
         "book.rule_05_suspension:played_after_suspension",
-        "siren danger lightning darkness horn suspended hooter",
+        "siren danger lightning darkness horn suspended hooter continued stroke suspension signal",
     ),
     Incident(
         "resumed_off_time",
@@ -75,7 +79,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7c",
         THEME,
         "book.rule_05_suspension:resumed_off_time",
-        "resume restart after suspension",
+        "resume restart after suspension resumption late early refused lightning",
     ),
     Incident(
         "ball_when_play_stopped",
@@ -83,7 +87,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7d",
         THEME,
         "book.rule_05_suspension:ball_when_play_stopped",
-        "lifted moved suspension resume",
+        "lifted moved suspension resume suspended bunker marker gone blew replace another ball overnight",
     ),
     Incident(
         "concession",
@@ -91,7 +95,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2b",
         THEME,
         "book.rule_03_matches:concession",
-        "gimme given picked up conceded that's good pick it claimed",
+        "gimme given picked up conceded that's good pick it claimed concede withdraw declined caddie "
+        "misunderstanding misunderstood halved shorten holes match play putt withdrawn ball",
     ),
     Incident(
         "strokes_told",
@@ -99,7 +104,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2d(1)",
         THEME,
         "book.rule_03_matches:strokes_told",
-        "how many match play information lie asked score count",
+        "how many match play information lie asked score count miscounted refused answer opponent",
     ),
     Incident(
         "penalty_told",
@@ -107,7 +112,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2d(2)",
         THEME,
         "book.rule_03_matches:penalty_told",
-        "match play information hid silent",
+        "match play information hid silent tell inform report unaware",
     ),
     Incident(
         "match_score_wrong",
@@ -115,7 +120,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2d(3)",
         THEME,
         "book.rule_03_matches:match_score_wrong",
-        "up down holes",
+        "up down holes match play all square wrong score agreed next tee",
     ),
     Incident(
         "handicap_declared_wrong",
@@ -123,7 +128,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2c(1)",
         THEME,
         "book.rule_03_matches:handicap_declared_wrong",
-        "net match strokes",
+        "net match strokes too high too low play off",
     ),
     Incident(
         "handicap_strokes_misapplied",
@@ -131,7 +136,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.2c(2)",
         THEME,
         "book.rule_03_matches:handicap_strokes_misapplied",
-        "net match stroke index",
+        "net match stroke index shot allocation agreed result",
     ),
     Incident(
         "did_not_hole_out",
@@ -139,7 +144,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3c",
         THEME,
         "book.rule_03_scorecard:did_not_hole_out",
-        "picked up gimme tapped in conceded stroke play short putt",
+        "picked up gimme tapped in conceded stroke play short putt ball",
     ),
     Incident(
         "hole_score_wrong",
@@ -147,7 +152,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b(3)",
         THEME,
         "book.rule_03_scorecard:hole_score_wrong",
-        "scorecard lower higher signed wrong score too low forgot stroke penalty left out",
+        "scorecard lower higher signed wrong score too low forgot stroke penalty left out card "
+        "unknown penalty close competition no missing",
     ),
     Incident(
         "scorecard_fault",
@@ -155,7 +161,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b(2)",
         THEME,
         "book.rule_03_scorecard:scorecard_fault",
-        "signature marker total points card signed unsigned not attested certify electronic late wrong addition",
+        "signature marker total points card signed unsigned not attested certify electronic late wrong "
+        "addition missing knowingly added up returned sign did altered",
     ),
     Incident(
         "marker_changed_or_missing",
@@ -163,7 +170,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b",
         THEME,
         "book.rule_03_marker:marker_changed_or_missing",
-        "scorekeeper alone left score kept",
+        "scorekeeper alone left score kept certify half",
     ),
     Incident(
         "card_handicap_wrong",
@@ -171,7 +178,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3b(4)",
         THEME,
         "book.rule_03_scorecard:card_handicap_wrong",
-        "scorecard handicap",
+        "scorecard handicap box empty blank too high too low net no",
     ),
     Incident(
         "conduct",
@@ -180,7 +187,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_01_playing_by_the_rules:conduct",
         "code of conduct club thrown abuse language cheating threw throw swore temper damage green "
-        "etiquette cheated",
+        "etiquette cheated misconduct spirit of the game slammed dishonest spectator sandbagging "
+        "disqualify behaviour behavior distracted warning serious swearing bad foul",
     ),
     Incident(
         "ignored_a_rule",
@@ -188,7 +196,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.3b(1)",
         THEME,
         "book.rule_01_playing_by_the_rules:ignored_a_rule",
-        "waive gimme cheating agreed cheated gimmes mulligan",
+        "waive gimme cheating agreed cheated gimmes mulligan agreement concede holes shorten match "
+        "did not apply knowingly left out concealed",
     ),
     Incident(
         "other_person_acted",
@@ -196,7 +205,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.3c(1)",
         THEME,
         "book.rule_01_playing_by_the_rules:other_person_acted",
-        "spectator friend moved improved caddie gallery helped asked",
+        "spectator friend moved improved caddie gallery helped asked request consent branch father parent "
+        "broke tree twig",
     ),
     Incident(
         "estimate_wrong",
@@ -204,6 +214,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "1.3b(2)",
         THEME,
         "book.rule_01_playing_by_the_rules:estimate_wrong",
-        "video reasonable judgement measuring",
+        "video reasonable judgement measuring judgment crossing point misjudged wrong place television "
+        "evidence replay",
     ),
 )

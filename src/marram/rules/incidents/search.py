@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.1a",
         THEME,
         "book.rule_07_search:search_improved_conditions",
-        "bent broke trampled bush branch fair search",
+        "bent broke trampled bush branch fair search improved grass pulled looking",
     ),
     Incident(
         "sand_moved_in_search",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.1b",
         THEME,
         "book.rule_07_search:sand_moved_in_search",
-        "bunker buried plugged covered",
+        "bunker buried plugged covered probed recreate re-create lie looking",
     ),
     Incident(
         "identifying_ball",
@@ -27,7 +27,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.2",
         THEME,
         "book.rule_07_identifying:identifying_ball",
-        "mark brand number identical tree two balls same unmarked",
+        "mark brand number identical tree two balls same unmarked binoculars identification could not provisional "
+        "up high",
     ),
     Incident(
         "ball_lifted_to_identify",
@@ -35,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.3",
         THEME,
         "book.rule_07_identifying:ball_lifted_to_identify",
-        "marked cleaned rotated announce picked up check own ball",
+        "marked cleaned rotated announce picked up check own ball without marking opponent's mud necessary",
     ),
     Incident(
         "ball_moved_in_search",
@@ -43,6 +44,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "7.4",
         THEME,
         "book.rule_07_search:ball_moved_in_search",
-        "kicked trod rough search buried stepped on ball looking leaves trampled found",
+        "kicked trod rough search buried stepped on ball looking leaves trampled found "
+        "accidentally searching",
     ),
 )

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.1b",
         THEME,
         "book.rule_06_teeing_area:began_outside_teeing_area",
-        "in front of tee-markers wrong tee ahead markers teed up tees colour",
+        "in front of tee-markers wrong tee ahead markers teed up tees colour outside forward behind two "
+        "club-lengths cancelled recall",
     ),
     Incident(
         "fell_off_tee",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(5)",
         THEME,
         "book.rule_06_teeing_area:fell_off_tee",
-        "before stroke practice swing knocked address addressed wind toppled",
+        "before stroke practice swing knocked address addressed wind toppled falling swung missed accidentally",
     ),
     Incident(
         "ball_in_play_in_teeing_area",
@@ -27,7 +28,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(6)",
         THEME,
         "book.rule_06_teeing_area:ball_in_play_in_teeing_area",
-        "missed air shot topped whiff airswing swing fresh",
+        "missed air shot topped whiff airswing swing fresh re-tee tee again rolled back fell off",
     ),
     Incident(
         "tee_marker_moved",
@@ -35,7 +36,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(4)",
         THEME,
         "book.rule_06_teeing_area:tee_marker_moved",
-        "marker in the way",
+        "marker in the way missing gone tee markers kicked straightened tripped",
     ),
     Incident(
         "teeing_area_improved",
@@ -43,7 +44,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(3)",
         THEME,
         "book.rule_06_teeing_area:teeing_area_improved",
-        "grass divot branch pressed down",
+        "grass divot branch pressed down weeds sand dew stamped behind ball broke off",
     ),
     Incident(
         "teed_wrongly",
@@ -51,6 +52,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.2b(2)",
         THEME,
         "book.rule_06_teeing_area:teed_wrongly",
-        "non-conforming tee peg height",
+        "non-conforming nonconforming tee peg height brush scorecard object cone illegal long",
     ),
 )

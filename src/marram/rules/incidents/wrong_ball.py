@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3b",
         THEME,
         "book.rule_06_substituted_ball:another_ball_put_in_play",
-        "substituted substitution changed ball new ball putting ball swapped",
+        "substituted substitution changed ball new ball putting ball swapped different incorrectly wrong ball "
+        "pocket mistake replaced with",
     ),
     Incident(
         "original_found_after_substitution",
@@ -19,7 +20,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3b(2)",
         THEME,
         "book.rule_06_substituted_ball:original_found_after_substitution",
-        "found lost three minutes dropped ball out of play",
+        "found lost three minutes dropped ball out of play second ball",
     ),
     Incident(
         "wrong_ball_played",
@@ -27,7 +28,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3c(1)",
         THEME,
         "book.rule_06_wrong_ball:wrong_ball_played",
-        "wrong ball stray another player's exchanged switched mixed up whiff provisional",
+        "wrong ball stray another player's exchanged switched mixed up whiff provisional abandoned range ball "
+        "opponent's played each other's water",
     ),
     Incident(
         "balls_found_exchanged",
@@ -35,7 +37,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3a",
         THEME,
         "book.rule_06_wrong_ball:balls_found_exchanged",
-        "exchanged swapped identical unknown where switched balls mixed up",
+        "exchanged swapped identical unknown where switched balls mixed up discover each other's",
     ),
     Incident(
         "ball_played_by_another_player",
@@ -43,7 +45,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.3c(2)",
         THEME,
         "book.rule_06_wrong_ball:ball_played_by_another_player",
-        "stolen wrong ball replace not found",
+        "stolen wrong ball replace not found somebody else hit my ball someone",
     ),
     Incident(
         "played_out_of_turn",
@@ -51,7 +53,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.4",
         THEME,
         "book.rule_06_order_of_play:played_out_of_turn",
-        "order of play ready golf cancel stroke recall honour wrong",
+        "order of play ready golf cancel stroke recall honour wrong turn first agreed out advantage honor",
     ),
     Incident(
         "whose_turn",
@@ -59,7 +61,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.4",
         THEME,
         "book.rule_06_order_of_play:whose_turn",
-        "order of play honour farthest provisional first",
+        "order of play honour farthest provisional first honor away relief who plays next",
     ),
     Incident(
         "hole_completed",
@@ -67,7 +69,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.5",
         THEME,
         "book.rule_06_order_of_play:hole_completed",
-        "holed conceded picked up result decided",
+        "holed conceded picked up result decided finished complete",
     ),
     Incident(
         "played_on_after_hole",

@@ -11,7 +11,7 @@ PROVISIONS: dict[str, str] = {
     "4.1b(3)": "A player with 14 clubs must not replace a lost one; until 2022 this Rule also said when a damaged club could be replaced.",
     "4.1b(4)": "A club is added or replaced without delay, not taken from a player on the course, and not built from parts carried there.",
     "4.1c(1)": "On becoming aware of a breach the player takes the club out of play, clearly shown, and does not use it again; otherwise disqualification.",
-    "4.1c(2)": "An excess club found by accident shortly before the round may be taken out of play and kept; it then does not count.",
+    "4.1c(2)": "An excess club found shortly before the round, there by accident, should be left behind or may be taken out of play and kept; then it does not count. That does not help a player who knowingly brought too many.",
     "4.2a": "The ball must conform and must not have been deliberately altered.",
     "4.2a(1)": "A stroke at a ball that does not conform disqualifies; a ball may come from anyone.",
     "4.2a(2)": "A stroke at a ball whose performance was deliberately altered disqualifies.",
@@ -21,8 +21,14 @@ PROVISIONS: dict[str, str] = {
     "4.3": "A first breach in using equipment gets the general penalty, a second, separate one disqualification, even if it is of another kind.",
     "4.3a": "Equipment must not remove or lessen the need for a skill or judgement the game asks for, nor be used in an abnormal way in making a stroke.",
     "4.3a(1)": "Distance and direction may be measured; height differences may not, nor may a line or club be recommended.",
+    "4.3a(2)": "Weather forecasts may be read and temperature and humidity measured; the wind must not be measured on the course, nor shown with an artificial object.",
+    "4.3a(3)": "Information from before the round may be used and the round recorded for later; what the round itself has yielded must not be worked on for help in it.",
+    "4.3a(4)": "Sound and video that have nothing to do with the competition are allowed; not music against distraction or for tempo, nor video that helps in playing.",
+    "4.3a(5)": "A plain glove, resin, powder, moisturiser and a towel round the grip are allowed; nothing that gives the hands an unfair hold.",
+    "4.3a(6)": "Equipment may be used for general stretching; training and swing aids, weights and non-conforming clubs must not be used, not even for a practice swing.",
     "Clarification 4.3a/1": "Maps of putting greens used to read the line must keep to limits of size and scale.",
     "4.3b": "Equipment used for a medical reason is no breach if the Committee finds no unfair advantage.",
+    "4.3b(2)": "Tape or a similar covering may be worn for a medical reason, if not too much of it and no more help than needed.",
 }
 
 NOTES: dict[str, str] = {
@@ -44,6 +50,7 @@ NOTES: dict[str, str] = {
     "club_kept_does_not_count": "A club taken out of play may stay in the bag; it does not count and must not be used.",
     "leave_club_or_take_out": "Leave the excess club behind, or take it out of play, before starting.",
     "starting_with_excess_is_breach": "A player who starts with more than 14 all the same is in breach from the first hole: rule on it as noticed after the start.",
+    "not_added_before_stroke": "No stroke has been made while the club was there, so it does not count as added: without penalty, send it back before the next stroke.",
     "club_out_before_next_stroke": "Once aware of the breach the player must take a club out of play: at once until 2022, since 2023 before another stroke.",
     "ball_may_come_from_anyone": "The ball may be played.",
     "play_a_conforming_ball": "Put a conforming ball into play.",

@@ -4,6 +4,7 @@ PROVISIONS: dict[str, str] = {
     "5.2": "On the day of a round practice on the course is free in match play and restricted in stroke play.",
     "5.2a": "Before and between rounds of match play practice on the course is allowed.",
     "5.2b": "On a day of stroke play practice on the course is allowed only at the first tee, on practice areas, at the green just completed, and after the day's last round: general penalty on the first hole, then disqualification.",
+    "Clarification 5.2b/2": "In a competition over several days a player may practise on the course on a day without a round to play.",
     "Clarification 5.2b/3": "Testing a green by rolling a ball or rubbing it is practising too; rubbing one green more than once is one breach.",
     "5.3a": "A player is ready at the starting point at the exact starting time and does not start earlier; otherwise disqualification, with three exceptions.",
     "5.3a Exception 1": "Five minutes late at the most, and ready to play on arrival: the general penalty on the first hole.",
@@ -15,7 +16,7 @@ PROVISIONS: dict[str, str] = {
     "5.5": "During a round practice strokes are restricted.",
     "5.5a": "While playing a hole no practice stroke is made; the general penalty follows. Practice swings, balls sent back out of courtesy and playing out a decided hole are none.",
     "5.5b": "Between two holes putts and chips are allowed on or near the green just completed, a practice green and the next tee, but not from a bunker nor with delay.",
-    "5.5c": "While play is stopped practice strokes are allowed as between holes, off the course, and where the Committee allows them.",
+    "5.5c": "While play is stopped practice strokes are allowed as between holes, off the course, and where the Committee allows them; in a match stopped by agreement until another day, anywhere.",
     "5.6a": "Play is not unreasonably delayed, on a hole or between holes: one penalty stroke, then the general penalty, then disqualification.",
     "5.6b(1)": "A prompt pace is expected; a stroke should take no more than 40 seconds, and usually less, once it can be played.",
     "5.6b(3)": "The Committee should adopt a Pace of Play Policy; its limits and penalties then apply.",
@@ -33,7 +34,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
-    "on_first_hole": "The penalty counts on the player's first hole.",
+    "on_first_hole": "The penalty counts on the player's first hole; in a match where both players are in breach that hole is tied.",
     "deduct_one_point": "Deduct one point from the total of the round.",
     "deduct_two_points": "Deduct two points from the total of the round.",
     "deduct_one_hole": "Deduct one hole from the result of the round (holes won less holes lost).",
@@ -41,7 +42,6 @@ NOTES: dict[str, str] = {
     "between_holes_next_hole": "If the delay was between two holes, the penalty counts on the next hole.",
     "look_at_pace_policy": "A Pace of Play Policy in force may set other limits and penalties; apply it where it does.",
     "short_delay_allowed": "A short delay for help from a referee, illness, injury or another good reason is allowed.",
-    "apply_pace_policy": "Apply the Pace of Play Policy of the competition: its time limits and its penalties.",
     "usually_quicker_than_40": "No breach; players should usually be quicker, and prepare while others play.",
     "delay_others_waiting": "Were other players kept waiting, or did the group fall behind?",
     "delay_reason": "Was there a reason: wind, an approaching group, a ruling, an injury?",
@@ -49,7 +49,7 @@ NOTES: dict[str, str] = {
     "not_a_practice_stroke": "It was no practice stroke.",
     "on_next_hole": "The penalty counts on the next hole.",
     "on_next_hole_if_between": "If it happened between two holes, the penalty counts on the next hole.",
-    "rule_on_delay": "Rule on it as unreasonable delay of play.",
+    "practise_until_match_resumes": "Until the match is resumed on another day the players may practise on the course without restriction.",
     "lightning_shelter": "Danger from lightning: stop at once and seek proper shelter; keep away from trees, ridges, water, and metal.",
     "follow_local_safety_code": "Follow the evacuation plan and the safety code in force at the course; they come first.",
     "stop_when_suspended": "Stop as the kind of suspension demands: at once when it is immediate.",
@@ -61,6 +61,7 @@ NOTES: dict[str, str] = {
     "on_hole_resumed": "The penalty counts on the hole on which play is resumed.",
     "resume_where_stopped": "Resume from where play of the hole stopped, or at the next teeing area.",
     "may_still_mark_lift_replace": "The ball may also be marked, lifted and replaced before play goes on.",
+    "lie_after_stop": "A lie that changed because the ball was lifted is made again (14.2d); one that changed after it had been lifted is not.",
     "take_conditions_as_found": "Conditions changed by nature or by course staff are taken as they are; what other persons worsened may be restored.",
     "replace_before_resuming": "Replace the original ball or another ball on the original spot.",
 }
