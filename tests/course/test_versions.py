@@ -184,27 +184,6 @@ def test_a_killed_process_leaves_the_previous_version_whole(maps: MapVersions) -
     assert again.save([added("b/1")], base=2, who="B", in_force_from=DAY).number == 3
 
 
-def test_changes_for_a_later_day_do_not_come_into_force_early(maps: MapVersions) -> None:
-    """On a map prepared for tomorrow nothing is saved for today; from tomorrow on it is."""
-    later = date(2025, 6, 22)
-    maps.save([added("a/1")], base=1, who="Ada", in_force_from=later)
-    with pytest.raises(InputError, match=r"Version 2, by Ada, is in force only from 2025-06-22"):
-        maps.save([added("b/1", longitude=4.001)], base=2, who="Bo", in_force_from=DAY)
-    assert maps.version_on(DAY).number == 1
-    assert maps.save([added("b/1", longitude=4.001)], base=2, who="Bo", in_force_from=later).number == 3
-
-
-def test_going_back_opens_an_earlier_day_again(maps: MapVersions) -> None:
-    """The way out that the refusal names: back to the version in force today, then today's edit."""
-    maps.save([added("a/1")], base=1, who="A", in_force_from=date(2025, 6, 22))
-    maps.restore(1, base=2, who="A", in_force_from=DAY)
-    maps.save([added("b/1", longitude=4.001)], base=3, who="A", in_force_from=DAY)
-    today = names(maps, maps.version_on(DAY).number)
-    assert "b/1" in today
-    assert "a/1" not in today
-    assert "a/1" in names(maps, 2)
-
-
 def test_a_missing_version_is_named_and_nothing_saved(maps: MapVersions) -> None:
     """A file taken away between others is asked for, not passed over."""
     for number in (1, 2, 3):

@@ -135,7 +135,7 @@ def _course(request: Request) -> tuple[Course, Version | None]:
         return load(request.course), None
     maps = MapVersions(request.course, folder)
     version = maps.version_on(request.day)
-    return maps.course(version.number), version
+    return maps.course(version.number, request.day), version
 
 
 def place(course: Course, name: str, text: str) -> XY:
@@ -205,7 +205,8 @@ class Report:
     @property
     def in_force_from(self) -> str | None:
         """The day from which the version of the map is in force, but for the map as its file holds it."""
-        return self.version.in_force_from.isoformat() if self.version and self.version.saved_at else None
+        version = self.version
+        return version.since(self.request.day).isoformat() if version and version.saved_at else None
 
     def lines(self, svg: Path | None) -> Iterator[Line]:
         """Yield the lines of the text report."""
