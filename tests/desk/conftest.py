@@ -59,7 +59,9 @@ def address(app: FastAPI) -> Iterator[str]:
 @pytest.fixture(scope="session")
 def chromium() -> Iterator[object]:
     """Chromium as the system has it. Without it browser tests are skipped, but never where CI runs them."""
-    from playwright.sync_api import sync_playwright
+    from playwright.sync_api import expect, sync_playwright
+
+    expect.set_options(timeout=15_000)  # on a machine with much else to do a page may take its time
 
     if not CHROMIUM.exists():
         if os.environ.get("CI") == "true":

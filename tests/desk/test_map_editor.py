@@ -82,7 +82,7 @@ def test_two_who_change_the_same_see_both_sides(desk: TestClient) -> None:
         "Pond",
         "Mire",
     ]
-    assert [(one["who"], one["changes"]) for one in told["saved_meanwhile"]] == [
+    assert [(one["who"], one["changes"]) for one in told["their_versions"]] == [
         ("Bo", ["Changed ground under repair “Pond”"])
     ]
     assert maps_of(desk).latest().number == 3
@@ -129,7 +129,7 @@ def test_the_form_saves_without_javascript(desk: TestClient) -> None:
     answer = desk.post("/map", data=filled())
 
     assert answer.status_code == 303
-    assert answer.headers["location"] == "/map?saved=2"
+    assert answer.headers["location"] == f"/map?saved=2&on={DAY}"
     course = maps_of(desk).course(2)
     (zone,) = [one for one in course.of(Kind.NO_PLAY_ZONE) if one.name == "Orchids"]
     # 0.0001° of longitude at 55.004° N by 0.0001° of latitude, on the GRS 80 ellipsoid: 6.40 m by 11.13 m.

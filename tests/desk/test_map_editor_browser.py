@@ -78,7 +78,7 @@ def draw(page: Page) -> None:
 
 
 def save(page: Page, who: str = "Ada") -> None:
-    page.get_by_label("Who", exact=True).fill(who)
+    page.get_by_label("Who (name or initials)").fill(who)
     page.get_by_label("In force from", exact=True).fill(DAY)
     page.get_by_role("button", name="Save a new version").click()
 

@@ -1,6 +1,6 @@
 """The desk as an application: one course, one event, no state but the address of each page."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -9,10 +9,12 @@ from fastapi.staticfiles import StaticFiles
 
 from marram import __version__
 from marram.course import load
+from marram.course.hole_days import HoleDays
 from marram.course.versions import MapVersions
-from marram.demo import COURSE, EVENT
+from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.errors import register
 from marram.desk.event import Event, read_event
+from marram.desk.hole_setting import slopes_of
 from marram.desk.pages import ROUTERS
 from marram.desk.workplace import HERE, Workplace
 
@@ -21,6 +23,8 @@ def create_app(
     course_path: str | Path | None = None,
     event: Path | Mapping[str, Any] | Event | None = None,
     maps: Path | None = None,
+    elevations: Sequence[Path] = (),
+    elevations_crs: str | None = None,
 ) -> FastAPI:
     """Return the application for one course.
 
@@ -28,18 +32,27 @@ def create_app(
         course_path: the course map; ``None`` takes the demonstration course, and its event with it.
         event: the competition: a JSON file, what it holds, or an :class:`Event`; ``None`` for none.
         maps: the folder that keeps versions of the map; ``None``: the map is not edited here.
+        elevations: files with elevations of the greens, for hole locations; see ``docs/course-map.md``.
+        elevations_crs: their coordinate system, where they are not in degrees.
 
     Raises:
         BadCourse, InputError: the map or the event cannot be used; every fault is listed.
     """
     if course_path is None:
-        course_path, event = COURSE, event or EVENT
+        course_path, event, elevations = COURSE, event or EVENT, elevations or (GREENS,)
     app = FastAPI(
         title="marram", version=__version__, docs_url=None, redoc_url=None, openapi_url="/api/openapi.json"
     )
-    app.state.workplace = Workplace(load(course_path), read_event(event))
-    app.state.maps = None if maps is None else MapVersions(Path(course_path), maps)
-    app.state.by_version = {}
+    kept = None if maps is None else MapVersions(Path(course_path), maps)
+    # Version 1 as it is kept, should the file have changed since.
+    course = load(course_path) if kept is None else kept.course(1)
+    app.state.workplace = Workplace(course, read_event(event))
+    app.state.maps = kept
+    app.state.by_map = {}
+    app.state.course_file = Path(course_path)
+    app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
+    app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
+    slopes_of(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
     app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
     register(app)
     for router in ROUTERS:

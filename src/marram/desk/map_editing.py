@@ -1,14 +1,15 @@
 """Edits of the map as people give them: kinds to draw, coordinates as typed, and what an edit did in words."""
 
 import re
-from collections.abc import Iterable
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
 from uuid import uuid4
 
-from marram.course.map_edits import Edit, feature_ident
-from marram.course.model import Kind
+from marram.course.map_edits import Edit, Feature, by_ident
+from marram.course.model import Course, Kind
 from marram.course.scheme import meaning
 from marram.course.versions import MapVersions, Version
 from marram.errors import InputError
@@ -22,6 +23,11 @@ class Drawable:
     title: str
     tags: tuple[str, str]
 
+    @property
+    def servable(self) -> bool:
+        """Whether a dropping zone can serve it."""
+        return self.kind in SERVABLE
+
 
 DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.GROUND_UNDER_REPAIR, "Ground under repair", ("marram", "ground_under_repair")),
@@ -31,6 +37,8 @@ DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.RED_PENALTY_AREA, "Red penalty area", ("golf", "lateral_water_hazard")),
     Drawable(Kind.YELLOW_PENALTY_AREA, "Yellow penalty area", ("golf", "water_hazard")),
     Drawable(Kind.OUT_OF_BOUNDS, "Out of bounds", ("marram", "out_of_bounds")),
+    Drawable(Kind.BOUNDARY, "Boundary (the course lies inside)", ("marram", "boundary")),
+    Drawable(Kind.OBSTRUCTION, "Immovable obstruction", ("marram", "obstruction")),
     Drawable(Kind.BUNKER, "Bunker", ("golf", "bunker")),
     Drawable(Kind.PATH, "Path", ("golf", "cartpath")),
     Drawable(Kind.FAIRWAY, "Fairway", ("golf", "fairway")),
@@ -38,6 +46,21 @@ DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.TEEING_AREA, "Tee", ("golf", "tee")),
 )
 """Kinds offered, what changes from day to day first."""
+
+SERVABLE = (
+    Kind.RED_PENALTY_AREA,
+    Kind.YELLOW_PENALTY_AREA,
+    Kind.GROUND_UNDER_REPAIR,
+    Kind.TEMPORARY_WATER,
+    Kind.NO_PLAY_ZONE,
+    Kind.OBSTRUCTION,
+    Kind.PATH,
+    Kind.PUTTING_GREEN,
+)
+"""Kinds that a dropping zone can serve (Model Local Rule E-1: relief from them may end in one)."""
+
+NEAR_HOLE = 60.0
+"""Metres: what is as near a line of play is offered as a thing of that hole (a choice of ours)."""
 
 DONE = {"add": "Added", "change": "Changed", "remove": "Removed"}
 _LONGEST_TALE = 6
@@ -49,7 +72,31 @@ def kind_of(feature: dict[str, Any]) -> Kind | None:
     return found if isinstance(found, Kind) else None
 
 
-def drawn_area(kind: str, name: str, hole: str, places: str) -> Edit:
+@dataclass(frozen=True, slots=True)
+class Servable:
+    """Something that a dropping zone can serve: its identifier, how ``serves`` names it, and the holes it is near."""
+
+    ident: str
+    value: str
+    words: str
+    holes: tuple[int, ...]
+
+
+def servable(course: Course) -> list[Servable]:
+    """Return what dropping zones can serve, those with names first."""
+    refs = Counter(feature.ref for feature in course.features if feature.ref)
+    found = []
+    for feature in course.of(*SERVABLE):
+        value = feature.ref if refs[feature.ref] == 1 else feature.ident
+        near = (hole for hole in course.holes.values() if hole.line.distance(feature.geometry) <= NEAR_HOLE)
+        holes = feature.holes or tuple(hole.number for hole in near)
+        kind = feature.kind.value.replace("_", " ")
+        words = f"{kind} “{feature.name}”" if feature.name else f"{kind} {feature.ident}"
+        found.append(Servable(feature.ident, value, words, holes))
+    return sorted(found, key=lambda one: ("“" not in one.words, one.words))
+
+
+def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -> Edit:
     """Return the edit that adds an area.
 
     Args:
@@ -57,6 +104,7 @@ def drawn_area(kind: str, name: str, hole: str, places: str) -> Edit:
         name: its name, or nothing.
         hole: the hole or holes it belongs to, such as ``2;16``, or nothing.
         places: its corners in order, one "latitude,longitude" a line.
+        serves: what a dropping zone serves, by ``ref`` or identifier, or nothing.
 
     Raises:
         InputError: it cannot be read; every line at fault is named.
@@ -68,6 +116,8 @@ def drawn_area(kind: str, name: str, hole: str, places: str) -> Edit:
     hole = re.sub(r"[\s,;]+", ";", hole.strip())
     if hole and not re.fullmatch(r"\d+(;\d+)*", hole):
         faults.append(f"Hole {hole!r} is no number; write 9, or 2;16 for two holes.")
+    if serves and kind != Kind.DROPPING_ZONE.value:
+        faults.append("Only a dropping zone serves something; leave that out, or draw a dropping zone.")
     corners = _corners(places, faults)
     if faults or chosen is None:
         raise InputError(*faults)
@@ -76,6 +126,8 @@ def drawn_area(kind: str, name: str, hole: str, places: str) -> Edit:
         tags["name"] = name.strip()
     if hole:
         tags["ref" if chosen.kind is Kind.TEEING_AREA else "holes"] = hole
+    if serves:
+        tags["serves"] = serves
     ident = f"drawn/{uuid4().hex[:12]}"
     ring = [*corners, corners[0]]
     return Edit(
@@ -141,16 +193,18 @@ def feature_words(feature: dict[str, Any] | None) -> str:
 def tale(maps: MapVersions, version: Version, edits: Iterable[Edit] | None = None) -> list[str]:
     """Return what a version changed, one phrase each; of very many only the first are told."""
     chosen = list(version.edits if edits is None else edits)
-    gone = {edit.ident for edit in chosen if edit.action == "remove"}
-    before: dict[str, dict[str, Any]] = {}
-    if gone:
-        features = maps.document(version.number - 1)["features"]
-        named = {feature_ident(one, index): one for index, one in enumerate(features)}
-        before = {ident: named[ident] for ident in gone if ident in named}
+    before: dict[str, Feature] = {}
+    if any(edit.action == "remove" for edit in chosen):
+        before = by_ident(maps.document_on(version.in_force_from, version.number - 1))
+    return changes_in_words(chosen, before)
+
+
+def changes_in_words(edits: Sequence[Edit], before: Mapping[str, Feature]) -> list[str]:
+    """Return what edits changed on the map ``before`` them, one phrase each; of very many only the first."""
     told = [
         f"{DONE[edit.action]} {feature_words(edit.feature or before.get(edit.ident))}"
-        for edit in chosen[:_LONGEST_TALE]
+        for edit in edits[:_LONGEST_TALE]
     ]
-    if len(chosen) > _LONGEST_TALE:
-        told.append(f"and {len(chosen) - _LONGEST_TALE} more")
+    if len(edits) > _LONGEST_TALE:
+        told.append(f"and {len(edits) - _LONGEST_TALE} more")
     return told

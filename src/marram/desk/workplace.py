@@ -4,6 +4,7 @@ import hashlib
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from datetime import date
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -14,7 +15,7 @@ from fastapi.templating import Jinja2Templates
 
 from marram import __version__
 from marram.course.model import Course, Hole
-from marram.course.versions import MapVersions, Version
+from marram.course.versions import MapInForce, MapVersions, Version
 from marram.desk.case_address import CaseAddress, read_address
 from marram.desk.conditions import COOKIE
 from marram.desk.event import Event
@@ -38,13 +39,18 @@ class Workplace:
     event: Event
     map_version: Version | None = None
     """The version of the map, where versions are kept."""
+    map_since: date | None = None
+    """The first day on which the version has this map; ``None`` for the map as its file holds it."""
 
     @property
     def map_told(self) -> dict[str, Any]:
         """The version of the map, as every JSON answer that rests on the map names it."""
-        version = self.map_version
-        since = version.in_force_from.isoformat() if version and version.saved_at else None
-        return {"map_version": version.number if version else None, "map_in_force_from": since}
+        version, since = self.map_version, self.map_since
+        return {
+            "map_version": version.number if version else None,
+            "map_in_force_from": since.isoformat() if since else None,
+            "map_saved_by": version.who if version and since else None,
+        }
 
     @cached_property
     def templates(self) -> Jinja2Templates:
@@ -80,16 +86,19 @@ def workplace(request: Request) -> Workplace:
         day = found.read(request).conditions.on
     except InputError:  # the page itself says what is wrong with its address
         return found
-    return _on_version(request.app.state.by_version, found, maps, maps.version_on(day))
+    return _on_map(request.app.state.by_map, found, maps, maps.map_on(day))
 
 
-def _on_version(
-    kept: dict[int, Workplace], found: Workplace, maps: MapVersions, version: Version
+def _on_map(
+    kept: dict[tuple[int, date], Workplace], found: Workplace, maps: MapVersions, here: MapInForce
 ) -> Workplace:
-    if version.number not in kept:
-        course = found.course if version.number == 1 else maps.course(version.number)
-        kept[version.number] = replace(found, course=course, map_version=version)
-    return kept[version.number]
+    version = here.version
+    key = (version.number, here.since)
+    if key not in kept:
+        course = maps.course(version.number, here.since)
+        since = here.since if version.saved_at else None
+        kept[key] = replace(found, course=course, map_version=version, map_since=since)
+    return kept[key]
 
 
 def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
@@ -130,6 +139,7 @@ def show(
             "event": desk.event,
             "course": desk.course,
             "map_version": desk.map_version,
+            "map_since": desk.map_since,
             "version": __version__,
             "here": here,
             "map_state": map_state,

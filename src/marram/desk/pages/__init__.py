@@ -2,7 +2,7 @@
 
 from fastapi import APIRouter
 
-from marram.desk.pages import api, ball, case, map_editor, settings, situation_api, start, together, what
+from marram.desk.pages import api, ball, case, map_api, map_editor, settings, situation_api, start, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -13,6 +13,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     settings.router,
     api.router,
     situation_api.router,
+    map_api.router,
     map_editor.router,
 )
 """Every router of the desk."""

@@ -1,14 +1,17 @@
-// The map editor: choose or draw an area, change it, and save all edits as one version.
+// The map editor: choose, draw or mark an area, change it, and save all edits as one version.
 
-import { Draft } from "./editor_draft.js";
-import { EditorMap, rings, withoutCorner } from "./editor_map.js";
+import { Chosen } from "./editor_chosen.js";
+import { Draft, byIdent, same } from "./editor_draft.js";
+import { nearestHole } from "./editor_geometry.js";
+import { EditorMap, rings } from "./editor_map.js";
+import { Mark } from "./editor_mark.js";
+import { Save } from "./editor_save.js";
+import { Corners, DONE, find, item, refuse, say, words } from "./editor_words.js";
 
-const find = (id) => document.getElementById(id);
 const page = find("editor");
-const DONE = { add: "Added", change: "Changed", remove: "Removed" };
 const kindByTag = new Map([...find("draw-kind").options].map((one) => [`${one.dataset.key}=${one.dataset.value}`, one.value]));
 let told = null; // the last answer of /api/map
-let chosen = null;
+let asked = 0; // which question to /api/map was the last
 
 const draft = new Draft(page.dataset.course, shown);
 const map = new EditorMap({
@@ -16,34 +19,41 @@ const map = new EditorMap({
   sketched,
   corner: (may) => (find("corner-delete").disabled = !may),
   feature: (ident) => draft.now.get(ident),
-  reshape: (feature) => draft.set(chosen, feature),
+  reshape: (feature) => draft.set(chosen.ident, feature),
 });
+const mark = new Mark(map, { say, changed: (state) => draft.hold("mark", state && { ...state, kind: find("draw-kind").value }) });
+const chosen = new Chosen(draft, map, { kindOf, titleOf, told: () => told, done: () => choose(null) });
+const save = new Save(draft, map, { load, goTo, busy: () => map.points !== null || map.marking, titleOf });
 
-async function load() {
-  told = await (await fetch("/api/map")).json();
+// The map of a day, with the versions up to a number; null when another question was asked meanwhile.
+async function load(day, upto = null) {
+  const mine = (asked += 1);
+  const answer = await fetch(`/api/map?on=${encodeURIComponent(day)}${upto ? `&upto=${upto}` : ""}`);
+  if (!answer.ok) throw new Error((await answer.json()).error.message);
+  const found = await answer.json();
+  return mine === asked ? found : null;
+}
+
+// Edit another map, of another day or a newer version, with all edits made so far.
+function goTo(fresh) {
+  told = fresh;
+  return draft.moveTo(fresh);
 }
 
 function kindOf(ident, feature) {
+  if (feature === draft.original?.get(ident)) return told.kinds[ident];
   const tags = feature.properties ?? {};
-  return told.kinds[ident] ?? kindByTag.get(tags.marram ? `marram=${tags.marram}` : `golf=${tags.golf}`);
+  return kindByTag.get(tags.marram ? `marram=${tags.marram}` : `golf=${tags.golf}`) ?? told.kinds[ident];
 }
 
-function words(ident, feature) {
-  if (!feature) return "an area";
-  const kind = (kindOf(ident, feature) ?? "").replaceAll("_", " ");
-  const { name, holes, ref } = feature.properties ?? {};
-  const hole = holes ?? (kind === "teeing area" ? ref : undefined);
-  return `${kind}${name ? ` “${name}”` : ""}${hole ? `, hole ${hole}` : ""}`;
-}
-
-function say(text) {
-  find("editor-words").textContent = text;
+function titleOf(ident, feature) {
+  return words(feature, feature && kindOf(ident, feature));
 }
 
 // Everything that follows from the draft.
 function shown() {
   const edits = draft.edits();
-  if (chosen && !draft.now.has(chosen)) choose(null);
+  if (chosen.ident && !draft.now.has(chosen.ident)) choose(null);
   map.corner = null;
   find("corner-delete").disabled = true;
   map.draw(draft, kindOf, told.order, new Set(edits.map((one) => one.ident)));
@@ -52,99 +62,115 @@ function shown() {
   find("save").disabled = !edits.length;
   find("edit-count").textContent = edits.length ? `${edits.length} ${edits.length === 1 ? "edit" : "edits"}, kept on this device until saved:` : "No edits yet.";
   find("edit-list").replaceChildren(
-    ...edits.map((edit) => item(`${DONE[edit.action]} ${words(edit.ident, edit.feature ?? draft.original.get(edit.ident))}`)),
+    ...edits.map((edit) => item(`${DONE[edit.action]} ${titleOf(edit.ident, edit.feature ?? draft.original.get(edit.ident))}`)),
   );
-  const areas = [...draft.now].filter(([ident, one]) => kindOf(ident, one) && /Polygon$/.test(one.geometry?.type));
-  const options = areas.map(([ident, one]) => new Option(words(ident, one), ident)).sort((a, b) => a.text.localeCompare(b.text));
-  find("area-list").replaceChildren(...options);
-  if (chosen) fill();
+  tellDay();
+  listAreas();
+  if (chosen.ident) chosen.fill();
 }
 
-function item(text) {
-  const one = document.createElement("li");
-  one.textContent = text;
-  return one;
+function tellDay() {
+  const since = told.in_force_from ? `, in force from ${told.in_force_from}` : "";
+  find("map-day").textContent = `Map of ${told.on}: version ${told.version}${since}`;
+  const later = told.prepared.map((one) => `from ${one.in_force_from} (version ${one.version}, ${one.who})`);
+  find("map-prepared").hidden = !later.length;
+  find("map-prepared").textContent = `Other maps are prepared ${later.join(", ")}. What you save is carried over into them; to change them too, choose their day.`;
 }
 
-// Choosing
+// Areas by hole, those of one kind and no name numbered.
+function listAreas() {
+  const groups = new Map();
+  const features = [...draft.now.values()];
+  for (const [ident, one] of draft.now) {
+    if (!kindOf(ident, one) || !/Polygon$/.test(one.geometry?.type)) continue;
+    const hole = one.properties.holes?.split(";")[0] ?? nearestHole(features, rings(one)[0][0]) ?? "";
+    if (!groups.has(hole)) groups.set(hole, []);
+    groups.get(hole).push([titleOf(ident, one), ident]);
+  }
+  const sorted = [...groups].sort(([one], [other]) => Number(one || 999) - Number(other || 999));
+  find("area-list").replaceChildren(
+    ...sorted.map(([hole, entries]) => {
+      const group = document.createElement("optgroup");
+      group.label = hole ? `Hole ${hole}` : "The course";
+      entries.sort(([one], [other]) => one.localeCompare(other));
+      entries.forEach(([title, ident], index) => {
+        const alike = entries.filter(([other]) => other === title).length > 1;
+        const number = entries.slice(0, index + 1).filter(([other]) => other === title).length;
+        group.append(new Option(alike ? `${title} ${number}` : title, ident));
+      });
+      return group;
+    }),
+  );
+}
 
 function choose(ident) {
-  chosen = map.chosen = ident;
+  chosen.ident = map.chosen = ident;
   map.corner = null;
   find("chosen").hidden = !ident;
   map.draw(draft, kindOf, told.order, new Set(draft.edits().map((one) => one.ident)));
   if (!ident) return say("Choose a kind and draw it, or tap an area to change it.");
-  fill();
+  chosen.fill();
   map.frame(ident);
-  say(`Chosen: ${words(ident, draft.now.get(ident))}.`);
+  say(`Chosen: ${titleOf(ident, draft.now.get(ident))}.`);
 }
 
-function fill() {
-  const feature = draft.now.get(chosen);
-  find("chosen-title").textContent = `Chosen: ${words(chosen, feature)}`;
-  find("chosen-name").value = feature.properties.name ?? "";
-  find("chosen-hole").value = feature.properties[holeKey(feature)] ?? "";
-  const simple = rings(feature).length === 1;
-  find("chosen-corners-fold").hidden = !simple;
-  if (simple) find("chosen-corners").value = rings(feature)[0].slice(0, -1).map(([longitude, latitude]) => `${latitude},${longitude}`).join("\n");
-}
-
-function holeKey(feature) {
-  return kindOf(chosen, feature) === "teeing_area" ? "ref" : "holes";
-}
-
-function retag(key, value) {
-  const feature = structuredClone(draft.now.get(chosen));
-  if (value.trim()) feature.properties[key] = value.trim();
-  else delete feature.properties[key];
-  draft.set(chosen, feature);
-}
-
-find("chosen-name").addEventListener("change", (event) => retag("name", event.target.value));
-find("chosen-hole").addEventListener("change", (event) => retag(holeKey(draft.now.get(chosen)), event.target.value));
-find("chosen-done").addEventListener("click", () => choose(null));
-find("chosen-delete").addEventListener("click", () => {
-  const gone = words(chosen, draft.now.get(chosen));
-  draft.set(chosen, null);
-  say(`Deleted ${gone}. Undo brings it back.`);
-  find("undo").focus();
-});
-find("corner-delete").addEventListener("click", () => draft.set(chosen, withoutCorner(draft.now.get(chosen), map.corner)));
-find("corners-use").addEventListener("click", () => {
-  const corners = readCorners(find("chosen-corners").value);
-  if (!corners) return;
-  const feature = structuredClone(draft.now.get(chosen));
-  rings(feature)[0].splice(0, Infinity, ...corners, corners[0]);
-  draft.set(chosen, feature);
-  say("The corners are as typed.");
-});
 find("area-choose").addEventListener("click", () => {
   if (!find("area-list").value) return;
   choose(find("area-list").value);
   find("chosen-title").focus();
 });
 
-// Drawing
+// Drawing and marking
+
+function tools(which) {
+  for (const one of ["idle", "draw", "mark"]) find(`tools-${one}`).hidden = one !== which;
+  find("editor-cross").hidden = which === "idle";
+}
+
+function startDrawing(points = []) {
+  choose(null);
+  tools("draw");
+  map.startSketch(points);
+}
+
+function startMarking(held = null) {
+  choose(null);
+  tools("mark");
+  mark.start(held);
+  find("editor-map").scrollIntoView({ block: "start" });
+}
 
 find("draw").addEventListener("click", () => {
-  choose(null);
-  find("tools-idle").hidden = true;
-  find("tools-draw").hidden = false;
-  map.startSketch();
+  startDrawing();
   find("cancel-draw").focus();
 });
+find("mark").addEventListener("click", () => {
+  startMarking();
+  find("mark-use").focus({ preventScroll: true });
+});
 find("take-back").addEventListener("click", () => map.takeBack());
-find("cancel-draw").addEventListener("click", () => endDrawing("Nothing was drawn."));
+find("at-cross").addEventListener("click", () => map.addAtCross());
+find("cancel-draw").addEventListener("click", () => idle("Nothing was drawn."));
+find("cancel-mark").addEventListener("click", () => idle("Nothing was marked."));
 find("finish").addEventListener("click", () => {
-  const points = map.points;
-  endDrawing("");
-  add(find("draw-kind").value, "", "", points);
+  const { points } = map;
+  idle("");
+  add(find("draw-kind").value, points);
+});
+find("mark-use").addEventListener("click", () => {
+  const [points, accuracy] = [mark.points(), mark.accuracy()];
+  idle("");
+  add(find("draw-kind").value, points, accuracy === null ? {} : { accuracy: String(accuracy) });
+  find("save-title").focus({ preventScroll: true });
+  find("save-form").scrollIntoView({ block: "center" });
+  say("The area is on the map. Save it, or shape it first.");
 });
 
-function endDrawing(text) {
-  map.endSketch();
-  find("tools-idle").hidden = false;
-  find("tools-draw").hidden = true;
+function idle(text) {
+  if (map.marking) mark.stop();
+  else map.endSketch();
+  draft.hold("sketch", null);
+  tools("idle");
   say(text);
   find("draw").focus({ preventScroll: true });
 }
@@ -152,140 +178,116 @@ function endDrawing(text) {
 function sketched(count) {
   find("finish").disabled = count < 3;
   find("take-back").disabled = count === 0;
+  draft.hold("sketch", { kind: find("draw-kind").value, points: map.points });
   say(count < 3 ? `Tap its corners in order: ${count} of at least 3.` : `${count} corners. Finish, or tap on.`);
 }
 
-function add(kind, name, hole, corners) {
+function add(kind, corners, tags = {}) {
   const option = [...find("draw-kind").options].find((one) => one.value === kind);
   const id = `drawn/${Array.from(crypto.getRandomValues(new Uint8Array(6)), (one) => one.toString(16).padStart(2, "0")).join("")}`;
-  const properties = { [option.dataset.key]: option.dataset.value };
-  if (name) properties.name = name;
-  if (hole) properties[kind === "teeing_area" ? "ref" : "holes"] = hole;
+  const properties = { [option.dataset.key]: option.dataset.value, ...tags };
   draft.set(id, { type: "Feature", id, properties, geometry: { type: "Polygon", coordinates: [[...corners, corners[0]]] } });
   choose(id);
 }
 
 find("area-form").addEventListener("submit", (event) => {
   event.preventDefault();
-  const corners = readCorners(find("area-places").value);
+  const corners = Corners.read(find("area-places").value);
   if (!corners) return;
-  add(find("area-kind").value, find("area-name").value.trim(), find("area-hole").value.trim(), corners);
+  const kind = find("area-kind").value;
+  const tags = { name: find("area-name").value.trim(), serves: kind === "dropping_zone" ? find("area-serves").value : "" };
+  tags[kind === "teeing_area" ? "ref" : "holes"] = find("area-hole").value.trim();
+  add(kind, corners, Object.fromEntries(Object.entries(tags).filter(([, value]) => value)));
   event.target.reset();
   find("chosen-title").focus();
 });
-find("by-coordinates").open = !!document.querySelector(".caution:not([hidden])");
+find("by-coordinates").open = !!document.querySelector("#page-faults");
 for (const field of find("area-form").querySelectorAll(".without-js input")) field.required = false;
 
-// Corners as typed, as [longitude, latitude]; null after saying what is wrong.
-function readCorners(text) {
-  const faults = [];
-  const lines = text.split("\n").map((line) => line.trim());
-  const corners = lines.flatMap((line, index) => {
-    if (!line) return [];
-    const parts = line.split(/[,;\s]+/).map(Number);
-    const [latitude, longitude] = parts;
-    if (parts.length === 2 && Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return [[longitude, latitude]];
-    faults.push(`Corner in line ${index + 1}: “${line}” is no place; write latitude,longitude in degrees, for example 55.004,4.0012.`);
-    return [];
-  });
-  if (corners.length > 1 && String(corners[0]) === String(corners.at(-1))) corners.pop();
-  if (!faults.length && corners.length < 3) faults.push(`An area needs three corners or more, ${corners.length} given; add the rest, one a line.`);
-  refuse("These corners cannot be used", faults);
-  return faults.length ? null : corners;
-}
-
-function refuse(title, faults, ...more) {
-  const box = find("editor-faults");
-  box.hidden = !faults.length;
-  if (!faults.length) return;
-  const heading = document.createElement("h2");
-  heading.textContent = title;
-  const list = document.createElement("ul");
-  list.append(...faults.map(item));
-  box.replaceChildren(heading, list, ...more);
-  box.focus();
-}
-
-// Undo, save, conflicts
+// Undo and redo
 
 find("undo").addEventListener("click", () => draft.undo());
 find("redo").addEventListener("click", () => draft.redo());
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.target.closest("input, textarea, select")) return;
-  if (event.key.toLowerCase() !== "z") return;
+  const key = event.key.toLowerCase();
+  if (key !== "z" && key !== "y") return;
   event.preventDefault();
   if (map.points) map.takeBack();
-  else if (event.shiftKey) draft.redo();
+  else if (key === "y" || event.shiftKey) draft.redo();
   else draft.undo();
 });
 
-find("save-form").addEventListener("submit", async (event) => {
-  event.preventDefault();
-  const body = { base: draft.base, who: find("save-who").value, in_force_from: find("save-day").value, note: find("save-note").value, edits: draft.edits() };
-  find("save").disabled = true;
-  try {
-    const answer = await fetch("/api/map", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
-    const result = await answer.json();
-    if (answer.status === 201) {
-      draft.forget(draft.base);
-      location.assign(`/map?saved=${result.version.number}`);
-    } else if (answer.status === 409) conflict(result);
-    else refuse("Nothing was saved", result.error.faults);
-  } catch {
-    refuse("Nothing was saved", ["The desk cannot be reached. Your edits stay on this device; save again when it can."]);
-  }
-  find("save").disabled = !draft.edits().length;
-});
-
-function conflict(result) {
-  map.showTheirs(result.theirs);
-  const theirs = result.saved_meanwhile.flatMap((one) => one.changes.map((change) => `Version ${one.number}, ${one.who}: ${change}.`));
-  const yours = result.yours.map((edit) => `Yours: ${DONE[edit.action]} ${words(edit.ident, edit.feature ?? draft.original.get(edit.ident))}.`);
-  const button = document.createElement("button");
-  button.type = "button";
-  button.className = "big-button";
-  button.textContent = `Put mine on version ${result.latest}`;
-  button.addEventListener("click", async () => {
-    const [edits, base] = [draft.edits(), draft.base];
-    find("save").disabled = true; // until they stand on the newest version
-    await load();
-    draft.start(told);
-    draft.apply(edits);
-    if (draft.base !== base) draft.forget(base);
-    map.showTheirs([]);
-    refuse("", []);
-    say(`Your edits now stand on version ${told.version}. Look at them, then save.`);
-    find("save").focus();
-  });
-  refuse("Somebody else changed the same; nothing was saved", [...theirs, ...yours], button);
-}
-
-// Edits kept from before a reload or a crash are offered again.
+// Edits kept from before a reload or a crash are offered again; a drawing under way simply goes on.
 function offer() {
   const kept = (draft.pending = draft.kept());
   find("draft-offer").hidden = !kept;
   if (!kept) return;
   const count = `${kept.edits.length} unsaved ${kept.edits.length === 1 ? "edit" : "edits"}`;
-  find("draft-words").textContent = `${count} of version ${kept.base} ${kept.edits.length === 1 ? "is" : "are"} kept on this device.`;
-  find("draft-take").onclick = () => {
-    draft.takeUp(told);
+  find("draft-words").textContent = `${count} of version ${kept.base} ${kept.edits.length === 1 ? "is" : "are"} kept on this device, for ${kept.day}.`;
+}
+
+find("draft-take").addEventListener("click", async () => {
+  try {
+    const fresh = await upToDate(draft.pending);
+    if (!fresh) return;
+    told = fresh;
+    draft.takeUp(fresh);
+    find("save-day").value = draft.day;
     find("draft-offer").hidden = true;
     say("Your edits are back.");
-  };
-  find("draft-drop").onclick = () => {
-    draft.forget(kept.base);
-    offer();
-    draft.keep(); // what was edited since stays
-  };
+  } catch (error) {
+    refuse("Your edits are still kept", [`The map for them cannot be loaded (${error.message}). Try again.`]);
+  }
+});
+find("draft-drop").addEventListener("click", () => {
+  draft.forget(draft.pending.base, draft.pending.day);
+  offer();
+  draft.keep(); // what was edited since stays
+});
+
+// The newest map of the day; but where others changed the same features, the map the edits were made on,
+// so that the desk finds the conflict when they are saved.
+async function upToDate({ base, day, edits }) {
+  const fresh = await load(day);
+  if (!fresh || fresh.base === base) return fresh;
+  const old = await load(day, base);
+  if (!old) return null;
+  const [now, then] = [byIdent(fresh), byIdent(old)];
+  return edits.every((one) => same(now.get(one.ident), then.get(one.ident))) ? fresh : old;
+}
+
+function goOn() {
+  const [sketch, held] = [draft.held("sketch"), draft.held("mark")];
+  const wanted = new URLSearchParams(location.search).get("mark");
+  if (sketch?.points.length) {
+    find("draw-kind").value = sketch.kind;
+    startDrawing(sketch.points);
+    const [longitude, latitude] = sketch.points.at(-1);
+    map.map.setView([latitude, longitude], 19, { animate: false });
+  } else if (held) {
+    find("draw-kind").value = held.kind;
+    startMarking(held);
+  } else if (wanted !== null) {
+    const at = wanted.split(",").map(Number);
+    find("draw-kind").value = "ground_under_repair";
+    const placed = at.length === 2 && at.every(Number.isFinite);
+    if (placed) map.map.setView(at, 19.5, { animate: false });
+    startMarking();
+    if (placed) mark.hold();
+  }
 }
 
 try {
-  await load();
+  told = await load(find("save-day").value);
   draft.start(told);
   map.frame(null);
   say("Choose a kind and draw it, or tap an area to change it.");
+  save.fill();
   offer();
+  goOn();
   find("editor-map").dataset.ready = "yes";
-} catch {
+} catch (error) {
   say("The map cannot be loaded. Reload the page; by coordinates it goes without the map.");
+  throw error;
 }

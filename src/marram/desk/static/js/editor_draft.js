@@ -6,17 +6,27 @@ export function identOf(feature, index) {
   return String(feature.id || feature.properties?.["@id"] || `feature ${index}`);
 }
 
+export function byIdent(told) {
+  return new Map(told.map.features.map((one, index) => [identOf(one, index), one]));
+}
+
+export function same(one, other) {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
 export class Draft {
   constructor(course, changed) {
     this.course = course;
     this.changed = changed;
-    this.base = 0;
-    this.pending = null; // edits kept from before, offered and not yet decided about: {base, edits}
+    this.base = 0; // the newest version taken into account
+    this.day = ""; // the day whose map is edited
+    this.pending = null; // edits kept from before, offered and not yet decided about: {base, day, edits}
   }
 
-  start(told, base = told.version) {
-    this.base = base;
-    this.original = new Map(told.map.features.map((one, index) => [identOf(one, index), one]));
+  start(told) {
+    this.base = told.base;
+    this.day = told.on;
+    this.original = byIdent(told);
     this.now = new Map(this.original);
     this.past = [];
     this.future = [];
@@ -54,7 +64,7 @@ export class Draft {
     const found = [];
     for (const [ident, feature] of this.now) {
       const before = this.original.get(ident);
-      if (before !== feature) found.push({ action: before ? "change" : "add", ident, feature });
+      if (before !== feature && !same(before, feature)) found.push({ action: before ? "change" : "add", ident, feature });
     }
     for (const ident of this.original.keys()) {
       if (!this.now.has(ident)) found.push({ action: "remove", ident, feature: null });
@@ -69,15 +79,11 @@ export class Draft {
     }
   }
 
+  // Whether the browser keeps what is drawn: it may not, in a private window or when it is full.
   keep() {
     const edits = this.edits();
-    if (this.pending?.base === this.base) edits.unshift(...this.untouched());
-    try {
-      if (edits.length) localStorage.setItem(this.key(this.base), JSON.stringify(edits));
-      else localStorage.removeItem(this.key(this.base));
-    } catch {
-      // A browser that keeps nothing still edits and saves.
-    }
+    if (this.pending?.base === this.base && this.pending.day === this.day) edits.unshift(...this.untouched());
+    return store(this.key(this.base, this.day), edits.length ? edits : null);
   }
 
   // What is pending, but for what was edited anew since.
@@ -86,38 +92,77 @@ export class Draft {
     return this.pending.edits.filter((one) => !anew.has(one.ident));
   }
 
-  // Take up what is pending, beneath what was edited since. An older base lets the desk find what others changed.
+  // Take up what is pending, beneath what was edited since, on the map that was just fetched for it.
   takeUp(told) {
-    const { pending, base } = this;
-    const [before, since] = [this.untouched(), this.edits()];
+    const { pending, base, day } = this;
+    const edits = [...this.untouched(), ...this.edits()];
     this.pending = null;
-    this.start(told, pending.base);
-    this.apply([...before, ...since]);
-    if (base !== pending.base) this.forget(base);
+    this.start(told);
+    this.apply(edits);
+    for (const [oldBase, oldDay] of [[base, day], [pending.base, pending.day]]) {
+      if (oldBase !== this.base || oldDay !== this.day) this.forget(oldBase, oldDay);
+    }
   }
 
-  key(base) {
-    return `${PREFIX} ${this.course} ${base}`;
+  // Go over to another map, of another day or a newer version, with all edits.
+  moveTo(told) {
+    const { base, day } = this;
+    const edits = this.edits();
+    const clashes = edits.filter((one) => !same(this.original.get(one.ident), byIdent(told).get(one.ident)));
+    this.start(told);
+    this.apply(edits);
+    if (base !== this.base || day !== this.day) this.forget(base, day);
+    return clashes;
   }
 
-  // Edits kept on this device, those of the newest version first: {base, edits}, or null.
+  key(base, day) {
+    return `${PREFIX} ${this.course} ${base} ${day}`;
+  }
+
+  // Edits kept on this device, those of the newest version first: {base, day, edits}, or null.
   kept() {
     const start = `${PREFIX} ${this.course} `;
-    const bases = Object.keys(localStorage)
-      .filter((key) => key.startsWith(start) && /^\d+$/.test(key.slice(start.length)))
-      .map((key) => Number(key.slice(start.length)))
-      .sort((one, other) => other - one);
-    for (const base of bases) {
-      try {
-        return { base, edits: JSON.parse(localStorage.getItem(this.key(base))) };
-      } catch {
-        localStorage.removeItem(this.key(base));
-      }
+    const found = Object.keys(localStorage)
+      .filter((key) => key.startsWith(start))
+      .map((key) => [key, /^(\d+) (\d{4}-\d\d-\d\d)$/.exec(key.slice(start.length))])
+      .filter(([, parts]) => parts)
+      .sort(([, one], [, other]) => Number(other[1]) - Number(one[1]));
+    for (const [key, [, base, day]] of found) {
+      const edits = stored(key);
+      if (edits) return { base: Number(base), day, edits };
     }
     return null;
   }
 
-  forget(base) {
-    localStorage.removeItem(this.key(base));
+  forget(base, day) {
+    store(this.key(base, day), null);
+  }
+
+  // What is under way beside the edits (a sketch, a form), by name.
+  hold(name, value) {
+    store(`${PREFIX} ${this.course} ${name}`, value);
+  }
+
+  held(name) {
+    return stored(`${PREFIX} ${this.course} ${name}`);
+  }
+}
+
+function store(key, value) {
+  try {
+    if (value === null) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify(value));
+    return true;
+  } catch {
+    return false; // a browser that keeps nothing still edits and saves
+  }
+}
+
+function stored(key) {
+  try {
+    return JSON.parse(localStorage.getItem(key));
+  } catch {
+    localStorage.removeItem(key);
+    return null;
   }
 }

@@ -1,8 +1,11 @@
 // The map of the editor: areas to choose, corners to drag, and the sketch of a new area.
 
+import { away, round } from "./editor_geometry.js";
+
 const L = window.L;
 const TARGET = 44; // pixels a finger needs
 const APART = 30; // pixels between corners shown; zooming in shows the others
+const SHAPED = 120; // pixels across that an area needs to be shaped with a finger
 const ROOM_BETWEEN = 96; // pixels of an edge that has room for a dot in its middle
 
 export class EditorMap {
@@ -17,14 +20,15 @@ export class EditorMap {
     this.sketch = L.layerGroup().addTo(this.map);
     this.layers = new Map();
     this.points = null; // of the sketch; null when nothing is being drawn
+    this.marking = false; // a shape follows the cross in the middle of the map
     this.chosen = null;
     this.corner = null;
     this.map.on("click", (event) => {
       if (this.points) this.addPoint(event.latlng);
-      else this.on.choose(null);
+      else if (!this.marking) this.on.choose(null);
     });
     this.map.on("zoomend", () => this.showHandles());
-    window.addEventListener("resize", () => this.map.invalidateSize({ animate: false }));
+    new ResizeObserver(() => this.map.invalidateSize({ animate: false })).observe(this.map.getContainer());
     window.marramMap = this.map; // for whoever looks from outside, such as the tests
   }
 
@@ -45,30 +49,48 @@ export class EditorMap {
         style: { className: `ground k-${kind}${state}`, weight: 1 },
         pointToLayer: (_one, place) => L.circleMarker(place, { radius: 2, interactive: false }),
       });
-      if (interactive) layer.on("click", (event) => (this.points ? this.addPoint(event.latlng) : this.on.choose(ident)));
+      if (interactive) layer.on("click", (event) => this.tapped(event.latlng, ident));
       this.ground.addLayer(layer);
       this.layers.set(ident, layer);
     }
     this.showHandles();
   }
 
+  tapped(place, ident) {
+    if (this.points) this.addPoint(place);
+    else if (!this.marking) this.on.choose(ident);
+  }
+
   frame(ident) {
     if (ident) {
       const bounds = this.layers.get(ident).getBounds();
-      if (!this.map.getBounds().contains(bounds)) this.map.fitBounds(bounds.pad(0.5), { animate: false, maxZoom: 20 });
+      if (!this.map.getBounds().contains(bounds) || this.small(bounds)) this.map.fitBounds(bounds.pad(0.5), { animate: false, maxZoom: 20 });
       return;
     }
-    const all = L.featureGroup([...this.layers.values()]).getBounds();
-    this.map.fitBounds(all, { padding: [6, 6], animate: false });
+    this.map.fitBounds(this.bounds(), { padding: [6, 6], animate: false });
+  }
+
+  // Too small on the screen to shape.
+  small(bounds) {
+    const [one, other] = [bounds.getNorthWest(), bounds.getSouthEast()].map((at) => this.map.latLngToContainerPoint(at));
+    return one.distanceTo(other) < SHAPED;
+  }
+
+  bounds() {
+    return L.featureGroup([...this.layers.values()]).getBounds();
   }
 
   // Sketching
 
-  startSketch() {
-    this.points = [];
+  startSketch(points = []) {
+    this.points = [...points];
     this.map.doubleClickZoom.disable(); // two quick taps are two corners
     this.map.getContainer().classList.add("drawing");
     this.drawSketch();
+  }
+
+  addAtCross() {
+    this.addPoint(this.map.getCenter());
   }
 
   addPoint(place) {
@@ -97,6 +119,15 @@ export class EditorMap {
     if (places.length > 1) this.sketch.addLayer(L.polygon(places, { className: "sketch", interactive: false }));
     for (const place of places) this.sketch.addLayer(handle(place, "sketch-point", false));
     this.on.sketched(this.points.length);
+  }
+
+  // A shape shown while it is not drawn yet, and how well the phone knows its place.
+  preview(corners, accuracy = null, dots = false) {
+    this.sketch.clearLayers();
+    if (accuracy) this.sketch.addLayer(L.circle(accuracy.at, { radius: accuracy.metres, interactive: false, className: "accuracy" }));
+    const places = corners.map(([longitude, latitude]) => [latitude, longitude]);
+    if (places.length > 1) this.sketch.addLayer(L.polygon(places, { className: "sketch", interactive: false }));
+    if (dots) for (const place of places) this.sketch.addLayer(handle(place, "sketch-point", false));
   }
 
   // Corners of the chosen area
@@ -165,10 +196,6 @@ function handle(place, name, draggable, html = "<span></span>") {
   return L.marker(place, { icon, draggable, keyboard: false, interactive: draggable, zIndexOffset: name === "between" ? 0 : 500, bubblingMouseEvents: false });
 }
 
-function round(degrees) {
-  return Math.round(degrees * 1e8) / 1e8; // about a millimetre
-}
-
 // Rings of an area, those of several parts one after the other. The arrays are the feature's own.
 export function rings(feature) {
   const { type, coordinates } = feature.geometry;
@@ -181,7 +208,14 @@ function edited(feature, change) {
   return copy;
 }
 
-export function moved(feature, longitudes, latitudes) {
+// A feature moved by metres to the east and north.
+export function shifted(feature, east, north) {
+  const [longitude, latitude] = rings(feature)[0][0];
+  const to = away({ lat: latitude, lng: longitude }, east, north);
+  return moved(feature, to[0] - longitude, to[1] - latitude);
+}
+
+function moved(feature, longitudes, latitudes) {
   return edited(feature, (all) => {
     for (const ring of all) for (const place of ring) place.splice(0, 2, round(place[0] + longitudes), round(place[1] + latitudes));
   });

@@ -1,0 +1,67 @@
+// What the editor says, and corners as people type them.
+
+export const find = (id) => document.getElementById(id);
+export const DONE = { add: "Added", change: "Changed", remove: "Removed" };
+
+export function say(text) {
+  find("editor-words").textContent = text;
+}
+
+export function item(text) {
+  const one = document.createElement("li");
+  one.textContent = text;
+  return one;
+}
+
+export function words(feature, kind) {
+  if (!feature) return "an area";
+  const { name, holes, ref } = feature.properties ?? {};
+  const hole = holes ?? (kind === "teeing_area" ? ref : undefined);
+  return `${(kind ?? "").replaceAll("_", " ")}${name ? ` “${name}”` : ""}${hole ? `, hole ${hole}` : ""}`;
+}
+
+// Show faults with a heading and whatever can be done about them; without faults, hide them.
+export function refuse(title, faults, ...more) {
+  const box = find("editor-faults");
+  box.hidden = !faults.length;
+  if (!faults.length) return;
+  const heading = document.createElement("h2");
+  heading.textContent = title;
+  const list = document.createElement("ul");
+  list.append(...faults.map(item));
+  box.replaceChildren(heading, list, ...more);
+  box.focus();
+}
+
+export function button(text, name, pressed) {
+  const one = document.createElement("button");
+  one.type = "button";
+  one.className = name;
+  one.textContent = text;
+  one.addEventListener("click", pressed);
+  return one;
+}
+
+export const Corners = {
+  // Corners as typed, as [longitude, latitude]; null after saying what is wrong.
+  read(text) {
+    const faults = [];
+    const corners = text.split("\n").flatMap((given, index) => {
+      const line = given.trim();
+      if (!line) return [];
+      const parts = line.split(/[,;\s]+/).map(Number);
+      const [latitude, longitude] = parts;
+      if (parts.length === 2 && Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return [[longitude, latitude]];
+      faults.push(`Corner in line ${index + 1}: “${line}” is no place; write latitude,longitude in degrees, for example 55.004,4.0012.`);
+      return [];
+    });
+    if (corners.length > 1 && String(corners[0]) === String(corners.at(-1))) corners.pop();
+    if (!faults.length && corners.length < 3) faults.push(`An area needs three corners or more, ${corners.length} given; add the rest, one a line.`);
+    refuse("These corners cannot be used", faults);
+    return faults.length ? null : corners;
+  },
+
+  write(ring) {
+    return ring.slice(0, -1).map(([longitude, latitude]) => `${latitude},${longitude}`).join("\n");
+  },
+};
