@@ -15,11 +15,11 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     Incident(
         "one_of_two_balls_picked_up",
-        "A player in doubt played two balls, and picked one of them up",
+        "A player in doubt played two balls, and gave one of them up",
         "20.1c(4)",
         THEME,
         "book.rule_20_two_balls:one_of_two_picked_up",
-        "second ball not holed out lifted gave up did not finish with both",
+        "second ball not holed out picked up lifted did not finish with both",
     ),
     Incident(
         "ruling_requested_in_match",
@@ -75,7 +75,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "20.2e",
         THEME,
         "book.rule_20_rulings:found_after_result",
-        "closed final late disqualification",
+        "closed final late disqualification penalty not added competition over prize giving discovered afterwards",
     ),
     Incident(
         "not_in_the_rules",

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.3",
         THEME,
         "book.rule_14_dropping:ball_dropped",
-        "drop knee height relief area rolled out again deflected stopped placed twice dropping it again",
+        "drop knee height shoulder relief area rolled out again deflected stopped placed twice dropping it again "
+        "by caddie someone else hit foot leg club equipment",
     ),
     Incident(
         "dropped_ball_played",
@@ -59,7 +60,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.5b",
         THEME,
         "book.rule_14_ball_in_play:mistake_in_relief_noticed",
-        "correct mistake change option another rule wrong place not played",
+        "correct mistake change option another rule wrong place not played dropped under wrong rule not allowed there",
     ),
     Incident(
         "played_again_from_previous_spot",
@@ -75,7 +76,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.7",
         THEME,
         "book.rule_14_wrong_place:ball_played_from_elsewhere",
-        "wrong place serious breach advantage correct next hole",
+        "wrong place serious breach advantage correct next hole not replaced forgot to move marker back",
     ),
     Incident(
         "second_ball_after_wrong_place",

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.1",
         THEME,
         "book.rule_14_lifting:ball_lifted",
-        "mark marker coin rotated aligned cleaned identify cracked caddie authority picked up",
+        "mark marker coin rotated aligned cleaned wiped identify cracked caddie authority picked up "
+        "lifted without marking not marked",
     ),
     Incident(
         "ball_to_be_replaced",
@@ -27,6 +28,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.2b",
         THEME,
         "book.rule_14_replaced_ball:ball_put_back",
-        "replaced caddie dropped instead marker left in place wrong spot coin ball-mark",
+        "replaced caddie dropped instead marker left in place wrong spot coin ball-mark logo turned rotated",
     ),
 )

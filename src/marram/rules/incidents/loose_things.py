@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.1",
         THEME,
         "book.rule_15_loose_impediments:natural_thing_removed",
-        "leaf stone twig loose impediment sand soil dew ball moved goose droppings ant hill snow ice",
+        "leaf stone twig loose impediment sand soil dew ball moved goose droppings ant hill snow ice "
+        "boulder heavy spectators helped break off branch acorn cone worm insect spider web",
     ),
     Incident(
         "artificial_thing_removed",
@@ -19,7 +20,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.2a(1)",
         THEME,
         "book.rule_15_movable_obstructions:artificial_thing_removed",
-        "movable obstruction rake stake bottle flagstick tee-marker ball moved",
+        "movable obstruction rake stake bottle flagstick tee-marker ball moved rolled range ball stray abandoned ball "
+        "hose board sign",
     ),
     Incident(
         "ball_in_or_on_movable_obstruction",
@@ -35,7 +37,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.3a",
         THEME,
         "book.rule_15_helping_interfering:helping_ball_at_rest",
-        "backstop assist near the hole agreement leave lift",
+        "backstop backstopping assist near the hole agreement leave lift asked refused",
     ),
     Incident(
         "interfering_ball",
@@ -43,7 +45,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.3b",
         THEME,
         "book.rule_15_helping_interfering:interfering_ball_at_rest",
-        "lift please in the way stance swing line distract",
+        "lift please in the way stance swing line distract asked refused to lift",
     ),
     Incident(
         "ball_marker_in_the_way",

@@ -7,11 +7,11 @@ THEME = "Lost, out of bounds, provisional ball"
 INCIDENTS: tuple[Incident, ...] = (
     Incident(
         "ball_not_found",
-        "The ball is not found in three minutes",
+        "The ball is lost: not found in three minutes",
         "18.2",
         THEME,
         "book.rule_18_lost:ball_not_found",
-        "lost ball search known or virtually certain",
+        "lost ball search known or virtually certain declared lost in ground under repair hole gone taken",
     ),
     Incident(
         "ball_found_in_time",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.3a",
         THEME,
         "book.rule_18_provisional:another_ball_played",
-        "announce provisional reload second ball mulligan breakfast tee it up again",
+        "announce provisional reload second ball mulligan breakfast tee it up again did not say provisional",
     ),
     Incident(
         "provisional_ball",

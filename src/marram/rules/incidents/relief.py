@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_16_conditions:abnormal_course_condition",
         "cart path sprinkler casual water puddle rabbit hole GUR building cable immovable "
-        "nearest point of relief french drain burrowing animal snow ice",
+        "nearest point of relief french drain burrowing animal snow ice stance bridge drain cover "
+        "two conditions at once another condition further relief",
     ),
     Incident(
         "dangerous_animal",
@@ -28,7 +29,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "16.3",
         THEME,
         "book.rule_16_embedded:embedded_ball",
-        "plugged pitch-mark soft ground bunker face",
+        "plugged pitch-mark soft ground bunker face rough fairway",
     ),
     Incident(
         "lifted_to_see",
