@@ -6,7 +6,7 @@ from marram.cli.show import show_lines
 from marram.errors import BadAnswer
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.incidents import INCIDENTS
+from marram.rules.incidents.finding import find
 from marram.rules.ruling import NeedFacts
 from marram.words.questions import question_words
 
@@ -17,9 +17,9 @@ def choose_incident() -> str:
         words = typer.prompt(
             "What happened? A word or two (empty for the whole list)", default="", show_default=False
         )
-        found = [one for one in INCIDENTS if one.matches(words.split())]
+        found = find(words).incidents
         if not found:
-            typer.echo(f"No incident has the words {words!r}; try fewer or others.")
+            typer.echo(f"No incident has the words {words!r}; try others, or a Rule number.")
             continue
         for number, one in enumerate(found, start=1):
             typer.echo(f"{number:3}  {one.title}  (Rule {one.rule})")

@@ -8,31 +8,45 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
-from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.incidents import incident
+from marram.rules.incidents.finding import Found, find
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.words.questions import question_words
 
 
 def list_incidents(words: Sequence[str], as_json: bool) -> None:
-    """Print the incidents that have all of ``words``, by theme."""
-    found = [one for one in INCIDENTS if one.matches(words)]
-    if not found:
-        raise InputError(f"No incident has the words {' '.join(words)!r}; try fewer or others.")
+    """Print the incidents that words point to, the likeliest first; without words all of them, by theme."""
+    found = find(" ".join(words))
+    if not found.incidents:
+        raise InputError(f"No incident has the words {' '.join(words)!r}; try others, or a Rule number.")
     if as_json:
-        rows = [{key: value for key, value in as_plain(one).items() if key != "entry"} for one in found]
+        rows = [
+            {key: value for key, value in as_plain(one).items() if key != "entry"} for one in found.incidents
+        ]
         print_json({"marram": 1, "incidents": rows})
+        return
+    if words:
+        show_lines(_likeliest_first(found))
         return
 
     def lines() -> Iterator[Line]:
         theme = ""
-        for one in found:
+        for one in found.incidents:
             if one.theme != theme:
                 theme = one.theme
                 yield "head", theme
             yield "item", f"{one.name}: {one.title} (Rule {one.rule})"
 
     show_lines(lines())
+
+
+def _likeliest_first(found: Found) -> Iterator[Line]:
+    for given, near in found.read_as:
+        yield "quiet", f"{given!r} is read as {near!r}."
+    yield "head", "The likeliest first" if found.complete else "None has every word; these come near"
+    for one in found.incidents:
+        yield "item", f"{one.name}: {one.title} (Rule {one.rule})"
 
 
 def list_facts(name: str | None, as_json: bool) -> None:

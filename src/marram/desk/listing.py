@@ -1,4 +1,4 @@
-"""The list of what can have happened, by theme, searched by words, the likely themes first."""
+"""The list of what can have happened: by theme, the likely ones first; by words, the likeliest first."""
 
 from dataclasses import dataclass
 from functools import cache
@@ -6,6 +6,7 @@ from importlib import import_module
 
 from marram.rules.facts.ball import Area
 from marram.rules.incidents import INCIDENTS, THEMES
+from marram.rules.incidents.finding import find
 from marram.rules.incidents.incident import Incident
 
 LIKELY: dict[Area | None, tuple[str, ...]] = {
@@ -38,17 +39,19 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     """Return the incidents by theme.
 
     Args:
-        query: words an official looks for; every one must be found, as :meth:`Incident.matches` tells.
+        query: words an official looks for; what they point to comes under one heading, the likeliest first.
         area: the area of the course the ball lies in.
         placed: whether the ball has been placed on the map at all.
     """
-    words = query.lower().split()
+    if query.strip():
+        found = find(query)
+        heading = "Likeliest first" if found.complete else "None has every word; these come near"
+        return (Theme(heading, found.incidents, open=True),) if found.incidents else ()
     likely = LIKELY[area] if placed else ()
     keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))
     themes = []
     for key in keys:
         title = headings()[key]
-        found = tuple(one for one in INCIDENTS if one.theme == title and one.matches(words))
-        if found:
-            themes.append(Theme(title, found, open=bool(words) or key in likely))
+        listed = tuple(one for one in INCIDENTS if one.theme == title)
+        themes.append(Theme(title, listed, open=key in likely))
     return tuple(themes)

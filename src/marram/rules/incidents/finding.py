@@ -1,0 +1,170 @@
+"""Finding an incident by the words an official uses, the likeliest first.
+
+A word counts the more, the fewer incidents have it, and more in a title than among the further words looked
+for. An incident that lacks a word is still found when it comes near the best, further down. The weights are
+our own choice; no ruling depends on them.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from difflib import get_close_matches
+from functools import cache
+from itertools import pairwise
+from math import log
+
+from marram.rules.editions import FIRST_DAY
+from marram.rules.incidents import INCIDENTS
+from marram.rules.incidents.incident import Incident
+
+MOST = 12
+"""How many incidents are offered."""
+_NEAR = 0.4
+"""An incident is offered when it scores so large a part of the best."""
+_ALIKE = 0.85
+"""How like a known word a misspelt one must be, as a ratio of matching letters."""
+_AS_WRITTEN = 1.25
+"""What a word weighs more when it stands there as it was typed, ending and all."""
+_LONG = 100
+"""A field of so many words has its weight halved: one word of many says less."""
+_SIDE_BY_SIDE = 0.5
+"""What two words side by side add, as a weight."""
+_TEACHING = 0.5
+"""What an incident only for teaching weighs beside the others."""
+_FIELDS = {"rule": 4.0, "title": 3.0, "name": 2.5, "keywords": 2.0, "theme": 1.0}
+_ENDING = re.compile(r"(?<=[a-z]{3})(ing|ed|es|s|e)$")
+_DOUBLED = re.compile(r"([bdgmnprt])\1$")
+_LITTLE_WORDS = frozenset(
+    re.findall(
+        r"\w+",
+        "a an and are as at be been but by did do does for from had has have he her him his how i in into is it "
+        "its may me my of on or our rule rules s she should that the their them then there they this to was we "
+        "were what when where while who will with you your",
+    )
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What was found.
+
+    Attributes:
+        incidents: the likeliest first.
+        complete: whether the first has every word looked for.
+        read_as: what misspelt words were taken for.
+    """
+
+    incidents: tuple[Incident, ...]
+    complete: bool = True
+    read_as: tuple[tuple[str, str], ...] = ()
+
+
+def find(words: str) -> Found:
+    """Return the incidents that words point to; every incident, in order, when there are no words.
+
+    Args:
+        words: what an official would say or type: everyday words, or a Rule number.
+    """
+    wanted = _wanted(words)
+    if not wanted:
+        return Found(INCIDENTS)
+    read_as = tuple((word, near) for word in wanted if not _known(word) and (near := _like(word)))
+    read = [dict(read_as).get(word, word) for word in wanted]
+    scored = [(*_score(entry, read), entry.incident) for entry in _index()]
+    best = max(score for score, _, _ in scored)
+    if not best:
+        return Found((), False)
+    offered = sorted((one for one in scored if one[0] >= _NEAR * best), key=lambda one: -one[0])[:MOST]
+    return Found(tuple(one for _, _, one in offered), offered[0][1] == len(read), read_as)
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """An incident with its words, field by field."""
+
+    incident: Incident
+    fields: tuple[tuple[float, tuple[str, ...]], ...]
+
+
+@cache
+def _index() -> tuple[_Entry, ...]:
+    return tuple(
+        _Entry(one, tuple((weight, tuple(_split(getattr(one, field)))) for field, weight in _FIELDS.items()))
+        for one in INCIDENTS
+    )
+
+
+def _score(entry: _Entry, words: Sequence[str]) -> tuple[float, int]:
+    """Return what an incident scores, and how many of the words it has."""
+    score, had = 0.0, 0
+    stems = [_stem(word) for word in words]
+    for word, stem in zip(words, stems, strict=True):
+        weight = _weight(entry, word, stem)
+        had += weight > 0
+        score += weight * _rarity(stem)
+    for first, second in pairwise(stems):
+        if any(_side_by_side(known, first, second) for _, known in entry.fields):
+            score += _SIDE_BY_SIDE * (_rarity(first) + _rarity(second))
+    if entry.incident.covered_from != FIRST_DAY:
+        score *= _TEACHING
+    return score * (had / len(stems)) ** 2, had
+
+
+def _weight(entry: _Entry, word: str, stem: str) -> float:
+    """Return the greatest weight of the fields that have a word; of a Rule, its sub-rules count as the word too."""
+    found = [
+        weight / (1 + len(known) / _LONG) * (_AS_WRITTEN if word in known else 1)
+        for weight, known in entry.fields
+        if any(_begins(one, stem) for one in known)
+    ]
+    if stem.startswith(entry.incident.rule.lower()):
+        found.append(_FIELDS["rule"])
+    return max(found, default=0.0)
+
+
+def _side_by_side(known: Sequence[str], first: str, second: str) -> bool:
+    return any(_begins(one, first) and _begins(other, second) for one, other in pairwise(known))
+
+
+@cache
+def _rarity(stem: str) -> float:
+    having = sum(
+        any(_begins(word, stem) for _, known in entry.fields for word in known) for entry in _index()
+    )
+    return log(1 + len(_index()) / (1 + having))
+
+
+@cache
+def _vocabulary() -> tuple[str, ...]:
+    return tuple(sorted({word for entry in _index() for _, known in entry.fields for word in known}))
+
+
+def _known(word: str) -> bool:
+    stem = _stem(word)
+    return any(_begins(known, stem) for known in _vocabulary())
+
+
+def _like(word: str) -> str | None:
+    return next(iter(get_close_matches(word, _vocabulary(), n=1, cutoff=_ALIKE)), None)
+
+
+def _wanted(words: str) -> list[str]:
+    return [word for word in _split(words) if word not in _LITTLE_WORDS]
+
+
+def _split(text: str) -> list[str]:
+    return [part for word in re.findall(r"[a-z0-9][a-z0-9_.()]*", text.lower()) for part in _parts(word)]
+
+
+def _parts(word: str) -> list[str]:
+    return [part for part in word.strip(".").split("_") if part]
+
+
+def _stem(word: str) -> str:
+    """Return a word without its ending, so that "raked" finds "raking"."""
+    return _DOUBLED.sub(r"\1", _ENDING.sub("", word))
+
+
+def _begins(word: str, stem: str) -> bool:
+    """Tell whether a known word begins with the stem; one as short as "OB" has to be the word itself."""
+    return word.startswith(stem) if len(stem) > 2 else word == stem
