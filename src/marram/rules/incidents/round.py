@@ -99,6 +99,15 @@ INCIDENTS: tuple[Incident, ...] = (
         "misunderstanding misunderstood halved shorten holes match play putt withdrawn ball",
     ),
     Incident(
+        "hole_or_match_result",
+        "Who won the hole or the match, or are they tied?",
+        "3.2a",
+        THEME,
+        "book.rule_03_match_result:hole_or_match_result",
+        "halved half agreed tie agree level all square dormie extended extra holes sudden death winner result "
+        "fewer strokes match play before teeing off",
+    ),
+    Incident(
         "strokes_told",
         "A player gave the opponent a wrong number of strokes",
         "3.2d(1)",
