@@ -172,11 +172,29 @@ def serve(
     port: Annotated[int, typer.Option(help="The port to listen on.")] = 8123,
     open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
     maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
+    elevations: Annotated[
+        Optional[list[Path]],  # noqa: UP045
+        typer.Option(help="Elevations of the greens: CSV, GeoJSON or Esri ASCII grid. Repeat."),
+    ] = None,
+    crs: Annotated[
+        Optional[str],  # noqa: UP045
+        typer.Option(metavar="EPSG:CODE", help="Coordinate system of elevations that are not in degrees."),
+    ] = None,
 ) -> None:
     """Serve the desk: the course map, the questions, the ruling, the relief."""
     from marram.cli.serving import serve_desk
 
-    serve_desk(course, event, host, port, demo=demo, open_browser=open_browser, maps=maps)
+    serve_desk(
+        course,
+        event,
+        host,
+        port,
+        demo=demo,
+        open_browser=open_browser,
+        maps=maps,
+        elevations=elevations or [],
+        elevations_crs=crs,
+    )
 
 
 @app.command()

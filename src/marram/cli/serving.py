@@ -1,6 +1,7 @@
 """``marram serve``: the desk on a loopback address."""
 
 import socket
+from collections.abc import Sequence
 from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, stop
@@ -16,6 +17,8 @@ def serve_desk(
     demo: bool,
     open_browser: bool,
     maps: Path | None,
+    elevations: Sequence[Path] = (),
+    elevations_crs: str | None = None,
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
@@ -34,4 +37,13 @@ def serve_desk(
                 f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
             )
     print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
-    serve(host, port, course, open_browser=open_browser, event=event, maps=maps)
+    serve(
+        host,
+        port,
+        course,
+        open_browser=open_browser,
+        event=event,
+        maps=maps,
+        elevations=elevations,
+        elevations_crs=elevations_crs,
+    )

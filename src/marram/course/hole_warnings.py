@@ -1,5 +1,6 @@
 """What speaks against cutting a hole at a place, in the words of the published guidance, each with its figure."""
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -73,15 +74,13 @@ def hole_warnings(
         return [HoleWarning(Against.OFF_GREEN, f"It is {-from_edge:.1f} m off the green.")]
     found: list[HoleWarning] = []
     if from_edge < FROM_EDGE:
-        words = (
-            f"It is {from_edge / PACE:.1f} paces from the edge of the green; at least four are recommended."
-        )
+        words = f"It is {_under(from_edge / PACE)} paces from the edge of the green; at least four are recommended."
         found.append(HoleWarning(Against.NEAR_EDGE, words))
     for used in recent:
         apart = used.place.distance(place)
         if apart < FROM_RECENT:
             when = f" of {used.day.isoformat()}" if used.day else ""
-            words = f"It is {apart / PACE:.1f} paces from the hole{when}; at least three are recommended."
+            words = f"It is {_under(apart / PACE)} paces from the hole{when}; at least three are recommended."
             found.append(HoleWarning(Against.NEAR_RECENT, words))
     if slopes is not None and hole.number in slopes.surfaces:
         found += _of_slope(hole.number, place, slopes)
@@ -95,14 +94,24 @@ def _of_slope(hole: int, place: Point, slopes: GreenSlopes) -> list[HoleWarning]
     )
     slope = slopes.surfaces[hole].at(place)
     if slope is not None and slope.percent > limits.critical:
-        words = f"The ground around it falls {slope.percent:.1f} %; more than {limits.critical:.1f} % is too steep {speed}."
+        words = f"The ground around it falls {_over(slope.percent)} %; more than {limits.critical:.1f} % is too steep {speed}."
         return [HoleWarning(Against.TOO_STEEP, words)]
     found: list[HoleWarning] = []
     if slope is not None and slope.percent > limits.recommended:
-        words = f"The ground around it falls {slope.percent:.1f} %; at most {limits.recommended:.1f} % is recommended {speed}."
+        words = f"The ground around it falls {_over(slope.percent)} %; at most {limits.recommended:.1f} % is recommended {speed}."
         found.append(HoleWarning(Against.STEEP, words))
     apart = float(slopes.from_severe(hole, np.array([[place.x, place.y]]))[0])
     if apart < FROM_SEVERE_SLOPE:
-        words = f"It is {apart / PACE:.1f} paces from ground steeper than {limits.critical:.1f} %; at least three are recommended."
+        words = f"It is {_under(apart / PACE)} paces from ground steeper than {limits.critical:.1f} %; at least three are recommended."
         found.append(HoleWarning(Against.NEAR_SEVERE_SLOPE, words))
     return found
+
+
+def _under(paces: float) -> str:
+    """Return a distance that is too small, rounded down, so that 3.98 paces do not read as four."""
+    return f"{math.floor(paces * 10 + 1e-6) / 10:.1f}"
+
+
+def _over(percent: float) -> str:
+    """Return a slope that is too large, rounded up."""
+    return f"{math.ceil(percent * 10 - 1e-6) / 10:.1f}"

@@ -4,7 +4,7 @@ Every page is made on the server and works without JavaScript; the map needs it.
 address of the page and nowhere else, so that a reload loses nothing and a bookmark holds everything.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from threading import Timer
 from typing import Any
@@ -18,6 +18,8 @@ def serve(
     open_browser: bool = False,
     event: Path | Mapping[str, Any] | None = None,
     maps: Path | None = None,
+    elevations: Sequence[Path] = (),
+    elevations_crs: str | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -28,6 +30,8 @@ def serve(
         open_browser: open the first page in the browser of this machine.
         event: the competition, as a JSON file or what it holds.
         maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
+        elevations: files with elevations of the greens, for hole locations.
+        elevations_crs: their coordinate system, where they are not in degrees.
 
     Raises:
         BadCourse, InputError: the map or the event cannot be used.
@@ -36,7 +40,12 @@ def serve(
 
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
-    app = create_app(course, event, maps or _maps_of(course))
+    app = create_app(course, event, maps or _maps_of(course), elevations, elevations_crs)
+    if app.state.hole_days is None:  # the map itself is not edited here
+        from marram.course.hole_days import HoleDays  # noqa: PLC0415 - the same
+        from marram.course.versions import default_folder  # noqa: PLC0415 - the same
+
+        app.state.hole_days = HoleDays(default_folder(app.state.course_file) / "hole-locations")
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 

@@ -136,10 +136,11 @@ class Turned:
     def outline(self) -> str:
         """The edge of the green as the path of an SVG drawing."""
         return " ".join(
-            self._path(part) for part in shapely.get_parts(self.frame.green) if isinstance(part, Polygon)
+            self.path_of(part) for part in shapely.get_parts(self.frame.green) if isinstance(part, Polygon)
         )
 
-    def _path(self, polygon: Polygon) -> str:
+    def path_of(self, polygon: Polygon) -> str:
+        """Return the edge of an area as the path of an SVG drawing."""
         rings = (polygon.exterior, *polygon.interiors)
         return "".join(self._ring(LineString(ring.coords)) for ring in rings)
 

@@ -2,7 +2,19 @@
 
 from fastapi import APIRouter
 
-from marram.desk.pages import api, ball, case, map_api, map_editor, settings, situation_api, start, together, what
+from marram.desk.pages import (
+    api,
+    ball,
+    case,
+    hole_locations,
+    map_api,
+    map_editor,
+    settings,
+    situation_api,
+    start,
+    together,
+    what,
+)
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -15,6 +27,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     situation_api.router,
     map_api.router,
     map_editor.router,
+    hole_locations.router,
 )
 """Every router of the desk."""
 

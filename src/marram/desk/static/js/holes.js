@@ -1,0 +1,302 @@
+// Hole locations: choose a hole, drag or type where it is cut, see what it means, save the day as a version.
+
+import { GreenPicture } from "./holes_green.js";
+import { HoleDraft } from "./holes_draft.js";
+
+const find = (id) => document.getElementById(id);
+const page = find("setting");
+const { day, query } = page.dataset;
+const GRAVE = new Set(["off_green", "too_steep", "near_severe_slope"]);
+const draft = new HoleDraft(page.dataset.course, day);
+let told = null; // the last answer of /api/holes
+let greens = new Map();
+let chosen = null;
+let theirs = {}; // what others saved of holes that we moved too
+let seed = 0;
+
+const picture = new GreenPicture(find("green"), { dragged, dropped, nudged });
+
+function address(path, more = {}) {
+  const all = new URLSearchParams(query);
+  for (const [key, value] of Object.entries(more)) all.set(key, value);
+  return `${path}${all.size ? `?${all}` : ""}`;
+}
+
+async function load() {
+  told = await answered(fetch(address(`/api/holes/${day}`)));
+  greens = new Map(told.greens.map((one) => [one.hole, one]));
+}
+
+async function answered(request) {
+  const answer = await request;
+  const body = await answer.json();
+  if (!answer.ok) throw new Refused(body.error.faults, answer.status, body);
+  return body;
+}
+
+class Refused extends Error {
+  constructor(faults, status, body) {
+    super(faults.join(" "));
+    Object.assign(this, { faults, status, body });
+  }
+}
+
+// Showing
+
+function words(look) {
+  if (!look) return "No place proposed";
+  if (!look.on_green) return "Off the green";
+  const across = look.side === "centre" ? `centre, ${look.paces_from_side} from each side` : `${look.paces_from_side} from the ${look.side}`;
+  return `${look.paces_from_front} from the front · ${across}${look.slope ? ` · ${look.slope}` : ""}`;
+}
+
+function show() {
+  const look = draft.now.get(chosen);
+  picture.draw(greens.get(chosen), look, theirs[chosen]);
+  find("hole-title").textContent = `Hole ${chosen}${greens.get(chosen).par ? `, par ${greens.get(chosen).par}` : ""}: green ${greens.get(chosen).depth} paces deep`;
+  showLook(look);
+  if (look?.on_green) {
+    find("front").value = look.paces_from_front;
+    find("side").value = look.paces_from_side;
+    find("which").value = look.side;
+  } else for (const id of ["front", "side"]) find(id).value = "";
+  find("side").disabled = find("which").value === "centre";
+  const days = greens.get(chosen).recent.map((one) => one.day).filter(Boolean);
+  find("recent").textContent = days.length ? `Rings on the green: where it was cut on ${days.join(", ")}.` : "";
+  strip();
+  state();
+}
+
+function showLook(look) {
+  find("numbers").textContent = words(look);
+  find("warnings").replaceChildren(
+    ...(look?.warnings ?? []).map((one) => {
+      const item = document.createElement("li");
+      item.textContent = one.words;
+      if (GRAVE.has(one.kind)) item.className = "grave";
+      return item;
+    }),
+  );
+  if (!look) {
+    const why = told.without[chosen];
+    if (why) find("numbers").textContent = `No place is proposed, because ${why}. Tap the green to choose one.`;
+  }
+}
+
+function strip() {
+  const box = find("hole-strip");
+  if (!box.children.length) {
+    for (const hole of greens.keys()) {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.dataset.hole = hole;
+      button.addEventListener("click", () => choose(hole));
+      box.append(button);
+    }
+  }
+  for (const button of box.children) {
+    const hole = Number(button.dataset.hole);
+    const look = draft.now.get(hole);
+    const warned = look?.warnings.length > 0 || !look;
+    const moved = draft.isMoved(hole);
+    button.setAttribute("aria-pressed", hole === chosen);
+    button.classList.toggle("moved", moved);
+    button.innerHTML = `<span class="hidden">Hole </span>${hole}${warned ? '<span class="mark" aria-hidden="true">!</span><span class="hidden">, look at it</span>' : ""}${moved ? '<span class="hidden">, not saved</span>' : ""}`;
+  }
+}
+
+function choose(hole) {
+  chosen = hole;
+  show();
+  find("hole-strip").querySelector(`[data-hole="${hole}"]`).scrollIntoView({ block: "nearest", inline: "center" });
+}
+
+function state() {
+  const count = draft.moved().size;
+  find("undo").disabled = !draft.past.length;
+  find("redo").disabled = !draft.future.length;
+  const locations = (n) => `${n} ${n === 1 ? "location" : "locations"}`;
+  let text = `Version ${told.base} is saved; nothing is changed.`;
+  if (!told.base) text = `Nothing is saved for this day yet: ${locations(draft.now.size)} are proposed. What you move is kept on this device until saved.`;
+  else if (count) text = `${locations(count)} changed, kept on this device until saved.`;
+  find("changes").textContent = text;
+  find("kept-offer").hidden = !draft.restored;
+  find("save").disabled = page.dataset.kept !== "yes" || !toSave().size;
+}
+
+// What a save holds: what was moved, and on a new day what is proposed too.
+function toSave() {
+  return told.base ? draft.moved() : new Map(draft.now);
+}
+
+// Looking: one request under way; of those asked for meanwhile only the last is sent.
+
+let asking = false;
+let asked = null;
+
+async function look(place, then) {
+  asked = { place, then };
+  if (asking) return;
+  asking = true;
+  while (asked) {
+    const { place: at, then: done } = asked;
+    asked = null;
+    try {
+      done(await answered(fetch(address(`/api/holes/${day}/look`, at))));
+      complain("", []);
+    } catch (error) {
+      done(null);
+      complain("That cannot be", error.faults ?? ["The desk cannot be reached. What you moved before stays on this device."]);
+    }
+  }
+  asking = false;
+}
+
+function dragged(x, y) {
+  const hole = chosen;
+  look({ hole, x, y }, (found) => found && hole === chosen && showLook(found));
+}
+
+function dropped(x, y) {
+  settle({ hole: chosen, x, y });
+}
+
+function nudged(right, up, big) {
+  const at = draft.now.get(chosen);
+  if (!at) return;
+  const step = (greens.get(chosen).pace / 2) * (big ? 4 : 1);
+  settle({ hole: chosen, x: at.x + right * step, y: at.y - up * step });
+}
+
+function settle(place) {
+  look(place, (found) => {
+    if (found?.on_green) draft.set(found.hole, found);
+    else if (found) complain("That is off the green", [`Hole ${found.hole} stays where it was.`]);
+    show();
+    if (found?.on_green) find("moved-words").textContent = `Hole ${found.hole}: ${words(found)}. ${found.warnings.map((one) => one.words).join(" ")}`;
+  });
+}
+
+function typed() {
+  find("side").disabled = find("which").value === "centre";
+  const [front, side, which] = [find("front").value, find("side").value, find("which").value];
+  if (front === "" || (which !== "centre" && side === "")) return;
+  settle({ hole: chosen, front, side: side || 0, which });
+}
+
+for (const id of ["front", "side", "which"]) find(id).addEventListener("change", typed);
+find("undo").addEventListener("click", () => step("undo"));
+find("redo").addEventListener("click", () => step("redo"));
+document.addEventListener("keydown", (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z" || event.target.closest("input, select")) return;
+  event.preventDefault();
+  step(event.shiftKey ? "redo" : "undo");
+});
+
+function step(way) {
+  const hole = draft[way]();
+  if (hole) chosen = hole;
+  show();
+}
+
+find("propose").addEventListener("click", async () => {
+  seed += 1;
+  find("propose").disabled = true;
+  try {
+    const other = await answered(fetch(address(`/api/holes/${day}`, { seed })));
+    draft.setAll(Object.values(other.proposed));
+    show();
+    find("moved-words").textContent = "Other locations are proposed. Undo brings the earlier ones back.";
+  } catch (error) {
+    complain("Nothing was proposed", error.faults ?? ["The desk cannot be reached."]);
+  }
+  find("propose").disabled = false;
+});
+
+find("throw-away").addEventListener("click", () => {
+  draft.throwAway();
+  theirs = {};
+  complain("", []);
+  show();
+});
+
+function complain(title, faults, ...more) {
+  const box = find("setting-faults");
+  box.hidden = !faults.length;
+  if (!faults.length) return;
+  const heading = document.createElement("h2");
+  heading.textContent = title;
+  const list = document.createElement("ul");
+  for (const fault of faults) list.append(Object.assign(document.createElement("li"), { textContent: fault }));
+  box.replaceChildren(heading, list, ...more);
+  if (more.length) box.focus();
+}
+
+// Saving, and what others saved meanwhile
+
+find("save-form").addEventListener("submit", async (event) => {
+  event.preventDefault();
+  const moved = Object.fromEntries([...toSave()].map(([hole, at]) => [hole, [at.longitude, at.latitude]]));
+  const body = { base: draft.base, who: find("who").value, note: find("note").value, moved };
+  find("save").disabled = true;
+  try {
+    const saved = await answered(
+      fetch(address(`/api/holes/${day}`), { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) }),
+    );
+    draft.forget();
+    location.assign(address(`/holes/${day}`, { saved: saved.version.number }));
+    return;
+  } catch (error) {
+    if (error.status === 409) await conflict(error.body);
+    else complain("Nothing was saved", error.faults ?? ["The desk cannot be reached. Your locations stay on this device; save again when it can."], document.createElement("span"));
+  }
+  state();
+});
+
+async function conflict(body) {
+  theirs = body.theirs;
+  await load(); // what they saved of other holes is shown from now on
+  draft.rebase(told, Object.keys(theirs).map(Number));
+  const list = document.createElement("ul");
+  list.className = "conflict";
+  for (const hole of Object.keys(theirs).map(Number)) list.append(side(hole, body.latest.who));
+  choose(Number(Object.keys(theirs)[0]));
+  complain("Somebody else moved the same; nothing was saved", body.error.faults, list);
+}
+
+function side(hole, who) {
+  const item = document.createElement("li");
+  const text = document.createElement("p");
+  text.textContent = `Hole ${hole}. ${who}: ${words(theirs[hole])}. You: ${words(draft.now.get(hole))}.`;
+  const row = document.createElement("p");
+  row.className = "row";
+  const decide = (label, act) => {
+    const button = Object.assign(document.createElement("button"), { type: "button", className: "quiet-button", textContent: label });
+    button.addEventListener("click", () => {
+      act();
+      delete theirs[hole];
+      item.remove();
+      if (!Object.keys(theirs).length) {
+        complain("", []);
+        find("save").focus();
+      }
+      choose(hole);
+    });
+    row.append(button);
+  };
+  decide(`Keep mine for hole ${hole}`, () => {});
+  decide(`Take ${who}’s`, () => draft.set(hole, told.saved[hole]));
+  item.append(text, row);
+  return item;
+}
+
+try {
+  await load();
+  draft.start(told);
+  for (const id of ["green-pane", "chosen-hole", "save-part"]) find(id).hidden = false;
+  choose(greens.keys().next().value);
+  page.dataset.ready = "yes";
+} catch (error) {
+  document.documentElement.classList.add("no-js"); // the numbers can be typed without it
+  complain("The greens cannot be drawn", error.faults ?? ["The desk cannot be reached. Reload the page."]);
+}
