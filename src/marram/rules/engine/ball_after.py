@@ -11,7 +11,12 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from marram.rules.engine.case import Case
-from marram.rules.facts.several import EarlierMistake, ball_settled, earlier_mistake
+from marram.rules.facts.several import (
+    EarlierMistake,
+    ball_settled,
+    earlier_mistake,
+    with_ball_corrected,
+)
 from marram.rules.ruling import (
     Action,
     Correction,
@@ -93,7 +98,12 @@ def ball_after(case: Case, parts: Sequence[Ruling]) -> Standing:
     first = parts[0].next(Action.HOLE_OVER) if _disqualifies(parts[0]) else parts[0]
     standing = Standing.of(first)
     for gap, part in enumerate(parts[1:]):
-        standing = _after(case, gap, standing, part)
+        void = (
+            _corrects_what_was_put_down(part)
+            and any(_only_strokes(one) for one in parts[gap].penalties)
+            and case[with_ball_corrected[gap]]
+        )
+        standing = _overtaken(standing, part) if void else _after(case, gap, standing, part)
     return standing
 
 
@@ -111,7 +121,22 @@ def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Pena
                 penalties = tuple(one for one in penalties if not _only_strokes(one))
         counting.append(penalties)
         mistake_open = mistake_open or leaves_mistake(part)
+        if _corrects_what_was_put_down(part):
+            counting[: gap + 1] = [
+                _void_by_correction(case, place, counted) for place, counted in enumerate(counting[: gap + 1])
+            ]
     return counting
+
+
+def _void_by_correction(case: Case, place: int, penalties: tuple[Penalty, ...]) -> tuple[Penalty, ...]:
+    """Rule 14.5c: strokes solely from acts with a ball wrongly put down do not count once that is corrected."""
+    if any(_only_strokes(one) for one in penalties) and case[with_ball_corrected[place]]:
+        return tuple(one for one in penalties if not _only_strokes(one))
+    return penalties
+
+
+def _corrects_what_was_put_down(part: Ruling) -> bool:
+    return "14.5c" in part.citations
 
 
 def leaves_mistake(part: Ruling) -> bool:

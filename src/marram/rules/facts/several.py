@@ -69,6 +69,17 @@ earlier_mistake = tuple(
 )
 """Whether a mistake that must be corrected before the next hole had been, at the next incident."""
 
+with_ball_corrected = tuple(
+    yes_no(
+        f"with_ball_corrected_{gap}",
+        f"Was the penalty of incident {gap} solely for something done with the ball wrongly put down, later corrected?",
+        help="For example moving that ball. Not if the act also helps the ball played instead, such as a lie improved.",
+        source="14.5c",
+    )
+    for gap in _GAPS
+)
+"""Whether an incident's penalty came solely from acts with a ball that was then lifted to correct a mistake."""
+
 ball_settled = tuple(
     yes_no(
         f"ball_settled_{gap}",
@@ -85,6 +96,7 @@ BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake], ...] = (
     *acts_related,
     *moved_ball_not_replaced_before,
     *earlier_mistake,
+    *with_ball_corrected,
     *ball_settled,
 )
 """Every fact that lies between two incidents of a situation."""
