@@ -111,10 +111,15 @@ def four_ball_card(case: Case) -> Ruling:
 @provision("23.3")
 def four_ball_hole_completed(case: Case) -> Ruling:
     """The side has completed a hole when no partner plays on, or in a match when its result is decided."""
-    if not case.is_one_of(side_on_hole, SideOnHole.ONE_STILL_PLAYING):
-        return free("23.3").note("side_has_completed_hole")
+    done = free("23.3").note("side_has_completed_hole")
+    how_far = case[side_on_hole]
+    if how_far is SideOnHole.BOTH_DONE:
+        return done
+    stopped = how_far is SideOnHole.ONE_DONE_OTHER_STOPPED
+    if stopped and (not case.match_play or case.played_since(EDITION_2023)):
+        return done
     if case.match_play and case[match_hole_decided]:
-        return free("23.3").note("side_has_completed_hole")
+        return done
     return free("23.3").note("side_still_plays_hole")
 
 

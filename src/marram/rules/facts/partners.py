@@ -86,8 +86,8 @@ side_on_hole = choice(
 )
 match_hole_decided = yes_no(
     "match_hole_decided",
-    "Is the result of the hole decided already?",
-    help="For instance, the other side's score is lower than this side could still make.",
+    "Is the hole conceded, or its result decided already?",
+    help="Decided: for instance, the other side's score is lower than this side could still make.",
     source="23.3",
 )
 out_for = choice(

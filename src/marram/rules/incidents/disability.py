@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "25.2",
         THEME,
         "book.rule_25_disability:blind_player",
-        "aide coach vision blind golfer",
+        "aide coach guide vision sighted visually impaired blind golfer caddie",
     ),
     Incident(
         "amputee_player",
@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "25.3",
         THEME,
         "book.rule_25_disability:amputee_player",
-        "prosthesis anchoring one arm leg golfer",
+        "prosthesis prosthetic artificial limb anchoring one arm leg armed golfer",
     ),
     Incident(
         "mobility_device",

@@ -19,7 +19,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "21.1b(1)",
         THEME,
         "book.rule_21_other_forms:stableford_points",
-        "points picked up",
+        "points picked up no return blob net",
     ),
     Incident(
         "par_bogey_hole",
@@ -27,7 +27,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "21.3b(1)",
         THEME,
         "book.rule_21_other_forms:par_bogey_hole",
-        "picked up target",
+        "picked up target bogey competition par competition",
     ),
     Incident(
         "mistake_not_corrected",
@@ -35,7 +35,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "21.1c",
         THEME,
         "book.rule_21_other_forms:mistake_not_corrected",
-        "disqualified zero points maximum hole lost",
+        "disqualified zero points maximum hole lost stableford par bogey no return wrong ball not holed out",
     ),
     Incident(
         "hopeless_ball_stopped",
@@ -75,7 +75,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "22.3",
         THEME,
         "book.rule_22_foursomes:foursomes_wrong_order",
-        "alternate shot order",
+        "alternate shot order putted drove greensomes threesome",
     ),
     Incident(
         "foursomes_whose_turn",
@@ -99,7 +99,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "22.4",
         THEME,
         "book.rule_22_foursomes:foursomes_start",
-        "late starting time partner",
+        "late starting time partner alternate shot threesome",
     ),
     Incident(
         "four_ball_hole",
@@ -107,7 +107,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.2a",
         THEME,
         "book.rule_23_four_ball:four_ball_hole",
-        "better ball partner picked up best ball",
+        "fourball better ball partner picked up best ball did not finish",
     ),
     Incident(
         "four_ball_hole_completed",
@@ -115,7 +115,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.3",
         THEME,
         "book.rule_23_four_ball:four_ball_hole_completed",
-        "better ball practice putt after partner holed decided",
+        "fourball better ball practice putt after partner holed decided",
     ),
     Incident(
         "four_ball_penalty",
@@ -123,7 +123,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.9a",
         THEME,
         "book.rule_23_four_ball:four_ball_penalty",
-        "partner side",
+        "fourball better ball partner side wrong ball clubs both partners share penalty",
     ),
     Incident(
         "four_ball_disqualified",
@@ -131,7 +131,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.9b",
         THEME,
         "book.rule_23_four_ball:four_ball_disqualified",
-        "side partner out",
+        "fourball better ball side partner out wrong ball not corrected scorecard",
     ),
     Incident(
         "four_ball_card",
@@ -139,7 +139,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.2b",
         THEME,
         "book.rule_23_four_ball:four_ball_card",
-        "identified partner score",
+        "fourball better ball identified partner score certified signed",
     ),
     Incident(
         "partner_arrived_late",
@@ -147,7 +147,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.4",
         THEME,
         "book.rule_23_four_ball:partner_arrived_late",
-        "absent late missing partner joins alone no show",
+        "fourball better ball absent late missing partner joins alone no show",
     ),
     Incident(
         "partner_acted_on_ball",
@@ -155,7 +155,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.5",
         THEME,
         "book.rule_23_four_ball:partner_acted_on_ball",
-        "moved lifted marked improved partner's ball responsible",
+        "fourball better ball moved lifted marked improved partner's ball responsible accidentally",
     ),
     Incident(
         "played_on_after_concession",
@@ -163,7 +163,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.6",
         THEME,
         "book.rule_23_four_ball:played_on_after_concession",
-        "conceded helps partner line",
+        "fourball concession conceded helps gave partner line putted out",
     ),
     Incident(
         "partner_stood_behind",
@@ -171,7 +171,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "23.8",
         THEME,
         "book.rule_23_four_ball:partner_stood_behind",
-        "line partner foursomes four-ball",
+        "line partner foursomes four-ball fourball watched putt learned read green",
     ),
     Incident(
         "team_player_disqualified",

@@ -6,7 +6,7 @@ PROVISIONS: dict[str, str] = {
     "23.2b": "In Four-Ball stroke play the side returns one scorecard.",
     "23.2b(1)": "The card shows the gross score of at least one partner on each hole, identified to that partner, or the side is disqualified. Both scores may stand on it, and one partner certifies it.",
     "23.2b(2)": "The Committee decides which score counts for the side; a wrong score matters only where it counts.",
-    "23.3": "A Four-Ball side has completed a hole when no partner plays on, and in a match also when its result is decided.",
+    "23.3": "A Four-Ball side has completed a hole when no partner plays on, and in a match also when its result is decided. Until 2022 a match wanted both balls holed or conceded, or the hole conceded.",
     "23.4": "One partner may represent the side. An arriving partner joins only between two holes; a stroke before that gets the general penalty.",
     "Clarification 23.4/1": "In a match with handicap an absent partner is not left out in working out the strokes given, since he or she may join between holes.",
     "23.5": "In Four-Ball a partner's act concerning the player's ball or equipment counts as the player's own.",
