@@ -80,6 +80,8 @@ def scorecard_fault(case: Case) -> Ruling | Judgement:
     fault = case[card_fault]
     if fault is CardFault.TOTAL_WRONG:
         return free("3.3b(4)").note("committee_adds_up")
+    if fault is CardFault.FORM_ONLY:
+        return free("3.3b(2)").note("form_does_not_matter")
     if fault is CardFault.MARKER_KNEW_SCORE_WRONG:
         return marker_certified_wrong_score(case)
     if fault is CardFault.CHANGED_AFTER_RETURN or fault is CardFault.CHANGED_WITHOUT_AGREEMENT:

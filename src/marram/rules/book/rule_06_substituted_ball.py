@@ -28,7 +28,9 @@ from marram.rules.ruling import (
 
 @provision("6.3b")
 def another_ball_put_in_play(case: Case) -> Ruling:
-    """The player put another ball down during the play of a hole: was that allowed?"""
+    """The player put another ball down: was that allowed?"""
+    if case.is_one_of(why_substituted, WhySubstituted.BETWEEN_HOLES):
+        return no_penalty("6.3a").next(Action.PLAY_ON, WhichBall.ORIGINAL_OR_ANOTHER)
     if case.is_one_of(why_substituted, WhySubstituted.TAKING_RELIEF):
         return substitution_in_taking_relief(case)
     if case.is_one_of(why_substituted, WhySubstituted.PLAYING_AGAIN):

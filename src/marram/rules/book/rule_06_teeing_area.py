@@ -13,6 +13,7 @@ from marram.rules.facts.teeing import (
     TeeMarker,
     about_to_play_from_tee,
     ball_in_teeing_area,
+    part_of_ball_in_teeing_area,
     tee_ball_struck,
     tee_improvement,
     tee_marker,
@@ -27,6 +28,14 @@ from marram.rules.ruling import (
     general_penalty,
     no_penalty,
 )
+
+
+@provision("6.2b(1)")
+def ball_at_edge_of_teeing_area(case: Case) -> Ruling:
+    """A ball is in the teeing area when any part of it is; where the player stands does not matter."""
+    if case[part_of_ball_in_teeing_area]:
+        return no_penalty("6.2b(1)").stroke_counts().play_as_it_lies().note("may_stand_outside_teeing_area")
+    return began_outside_teeing_area(case).under("6.2b(1)")
 
 
 @provision("6.1b")

@@ -32,6 +32,7 @@ class CardFault(Enum):
     CHANGED_AFTER_RETURN = "changed_after_return"
     TOTAL_WRONG = "total_wrong"
     MARKER_KNEW_SCORE_WRONG = "marker_knew_score_wrong"
+    FORM_ONLY = "form_only"
 
 
 class HandicapShown(Enum):
@@ -93,6 +94,7 @@ card_fault = choice(
         CardFault.CHANGED_AFTER_RETURN: "the player changed it after returning it",
         CardFault.TOTAL_WRONG: "the total, the points or the net score are wrong",
         CardFault.MARKER_KNEW_SCORE_WRONG: "the marker knowingly certified a wrong hole score",
+        CardFault.FORM_ONLY: "only its form: initials, signed in each other's place, an alteration not initialled",
     },
     help="In Foursomes and Four-Ball one of the partners certifies for the side.",
     source="3.3b",

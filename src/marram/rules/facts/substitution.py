@@ -12,6 +12,7 @@ class WhySubstituted(Enum):
     PLAYING_AGAIN = "playing_again"
     REPLACING = "replacing"
     NO_PROCEDURE = "no_procedure"
+    BETWEEN_HOLES = "between_holes"
 
 
 class BallStruck(Enum):
@@ -39,6 +40,7 @@ why_substituted = choice(
         WhySubstituted.PLAYING_AGAIN: "playing again from where the previous stroke was made",
         WhySubstituted.REPLACING: "replacing a ball on its spot",
         WhySubstituted.NO_PROCEDURE: "nothing that calls for putting a ball down",
+        WhySubstituted.BETWEEN_HOLES: "starting a hole from the teeing area, with a ball other than on the last hole",
     },
     help="Relief and playing again leave the choice of ball; replacing does not.",
     source="6.3b(1)",

@@ -2,7 +2,7 @@
 
 from enum import Enum
 
-from marram.rules.engine.fact import choice, yes_no
+from marram.rules.engine.fact import DecidedBy, choice, yes_no
 
 
 class TeeMarker(Enum):
@@ -28,6 +28,13 @@ class TeedOn(Enum):
     OTHER_OBJECT = "other_object"
 
 
+part_of_ball_in_teeing_area = yes_no(
+    "part_of_ball_in_teeing_area",
+    "Did any part of the ball touch the teeing area, or was any part above it?",
+    help="Two club-lengths deep; its front and sides run through the outer edges of the tee-markers.",
+    source="6.2b(1)",
+    decided_by=DecidedBy.MAP,
+)
 tee_stroke_cancelled = yes_no(
     "tee_stroke_cancelled",
     "Did the opponent cancel the stroke promptly, before either player played again?",

@@ -15,6 +15,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "club-lengths cancelled recall",
     ),
     Incident(
+        "ball_at_edge_of_teeing_area",
+        "Was the ball in the teeing area?",
+        "6.2b(1)",
+        THEME,
+        "book.rule_06_teeing_area:ball_at_edge_of_teeing_area",
+        "partly inside edge of teeing area feet stance stood outside line two club-lengths back overhang tee",
+    ),
+    Incident(
         "fell_off_tee",
         "The ball fell or was knocked off the tee",
         "6.2b(5)",

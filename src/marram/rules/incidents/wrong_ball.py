@@ -12,7 +12,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_06_substituted_ball:another_ball_put_in_play",
         "substituted substitution changed ball new ball putting ball swapped different incorrectly wrong ball "
-        "pocket mistake replaced with",
+        "pocket mistake replaced with between holes change",
     ),
     Incident(
         "original_found_after_substitution",

@@ -62,6 +62,7 @@ NOTES: dict[str, str] = {
     "score_stands_after_close": "The competition has closed: the score stands.",
     "add_the_penalty_strokes": "Add the penalty strokes to the holes where they belong.",
     "each_marker_certifies_own_holes": "Each marker certifies the scores of the holes where he or she was the marker.",
+    "form_does_not_matter": "Both have certified the hole scores; in which place, by initials or electronically does not matter, and alterations need no initials.",
     "committee_establishes_scores": "The Committee establishes the scores of those holes from all available evidence.",
     "committee_adds_up": "The Committee adds up, applies handicaps and counts points; correct it.",
     "last_hole_gets_penalty": "Add the penalty to the last hole of the round.",
