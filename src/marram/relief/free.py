@@ -11,6 +11,7 @@ from marram.relief.construction import LineMark, Mark, PointMark, Role, ShapeMar
 from marram.relief.interference import FootprintOn, Interference
 from marram.relief.limits import Bounding, Inside, Outside
 from marram.relief.line_of_play import LineOfPlayOn
+from marram.relief.line_of_sight import ClearOfSight, LineOfSightOn
 from marram.relief.nearest_point import nearest_point
 from marram.relief.outline import XY
 from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
@@ -52,7 +53,14 @@ def interferences(situation: Situation) -> tuple[Interference, ...]:
     every: list[Interference] = [FootprintOn(situation.conditions, situation.footprint)]
     if situation.line_of_play:
         every.append(LineOfPlayOn(situation.conditions, situation.hole))
+    if situation.line_of_sight:
+        every.append(line_of_sight(situation))
     return tuple(every)
+
+
+def line_of_sight(situation: Situation) -> LineOfSightOn:
+    """Return the interference with the line of sight, for the player's club."""
+    return LineOfSightOn(situation.conditions, situation.hole, situation.player.club_length)
 
 
 def domain(situation: Situation, option: ReliefOption) -> tuple[Bounding, ...]:
@@ -71,6 +79,8 @@ def at_point(
     more: tuple[Bounding, ...] = ()
     if complete:
         more = (CompleteRelief(FootprintOn(situation.conditions, footprint)),)
+        if situation.line_of_sight:
+            more = (*more, ClearOfSight(line_of_sight(situation)))
     marks: tuple[Mark, ...] = (
         PointMark(Role.BALL, ball),
         LineMark(Role.SHIFT, ball, point),

@@ -127,6 +127,7 @@ def relief_areas(
 
 def draw(situation: Situation, option: ReliefOption) -> Answer:
     """Draw one option."""
+    situation = replace(situation, line_of_sight=option.clear_of_sight)
     if option.kind is ReliefKind.FREE and option.reference in _FREE_BY_REFERENCE:
         return _FREE_BY_REFERENCE[option.reference](situation, option)
     return _BY_KIND[option.kind](situation, option)

@@ -111,6 +111,7 @@ class Situation:
         dropped_at: back on the line: the spot the ball touched (2023) or the point chosen (2019).
         assumed: what was taken for granted, as message keys.
         line_of_play: whether the line of play counts as interference (only on the putting green).
+        line_of_sight: whether the line of sight counts (Model Local Rule F-23).
     """
 
     ground: Ground
@@ -129,6 +130,7 @@ class Situation:
     provisional: XY | None = None
     dropped_at: XY | None = None
     line_of_play: bool = False
+    line_of_sight: bool = False
     assumed: tuple[str, ...] = ()
 
     @property

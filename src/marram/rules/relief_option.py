@@ -120,6 +120,7 @@ class ReliefOption:
         dropped_on_line: back on the line since 2023: the ball is dropped on the line, and the spot where it
             first touches the ground sets the relief area (one club-length in any direction); in 2019 the
             player chose a reference point on the line.
+        clear_of_sight: the condition must be out of the line of sight too (Model Local Rule F-23).
     """
 
     kind: ReliefKind
@@ -130,3 +131,4 @@ class ReliefOption:
     penalty: int = 0
     setting: Setting = Setting.DROP
     dropped_on_line: bool = False
+    clear_of_sight: bool = False

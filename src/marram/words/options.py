@@ -26,6 +26,8 @@ def option_words(option: ReliefOption) -> OptionWords:
     limits = [term(limit) for limit in option.limits]
     if option.dropped_on_line:
         limits.insert(0, say("TERMS", "dropped_on_line"))
+    if option.clear_of_sight:
+        limits.append(say("TERMS", "clear_of_sight"))
     return OptionWords(
         option.kind.value,
         term(option.kind),

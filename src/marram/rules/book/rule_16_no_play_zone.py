@@ -2,7 +2,7 @@
 
 from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
-from marram.rules.book.rule_16_conditions import condition_relief, in_teeing_area
+from marram.rules.book.rule_16_conditions import condition_or_zone, in_teeing_area
 from marram.rules.book.rule_16_options import in_penalty_area
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import unplayable_relief
@@ -45,7 +45,7 @@ def played_from_zone(case: Case) -> Ruling:
 @provision("16.1f(1)")
 def in_zone_of_condition(case: Case) -> Ruling:
     """A ball in a no play zone must be played from elsewhere: relief as from an abnormal course condition."""
-    return offer(no_penalty("16.1f(1)"), *condition_relief(case), may_play_as_it_lies=False)
+    return offer(no_penalty("16.1f(1)"), *condition_or_zone(case), may_play_as_it_lies=False)
 
 
 @provision("16.1f(2)")
@@ -53,7 +53,7 @@ def beside_zone(case: Case) -> Ruling:
     """A zone interfering with stance or swing: free relief where allowed, or unplayable ball relief."""
     options: tuple[ReliefOption, ...] = ()
     if not (case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]):
-        options = condition_relief(case)
+        options = condition_or_zone(case)
     options = (*options, *unplayable_relief(case))
     return offer(no_penalty("16.1f(2)"), *options, may_play_as_it_lies=False)
 

@@ -1,5 +1,7 @@
 """Model Local Rules, area F: temporary immovable obstructions (stands, tents, boards)."""
 
+from dataclasses import replace
+
 from marram.rules.book.relief_options import free, offer
 from marram.rules.book.rule_16_conditions import (
     abnormal_course_condition,
@@ -28,6 +30,7 @@ OUTSIDE = ReliefOption(
     1,
     (Limit.NOT_NEARER, Limit.GENERAL_AREA, Limit.COMPLETE_RELIEF),
     1,
+    clear_of_sight=True,
 )
 """For one stroke: out of the bunker or penalty area, at the nearest point in the general area."""
 
@@ -101,4 +104,5 @@ def in_same_area(case: Case, limit: Limit) -> tuple[ReliefOption]:
 
 def clear_of_line_of_sight(limit: Limit) -> ReliefOption:
     """Within one club-length of the nearest point where neither interference is left."""
-    return free("F-23", Reference.NEAREST_POINT, (Limit.NOT_NEARER, limit, Limit.COMPLETE_RELIEF))
+    limits = (Limit.NOT_NEARER, limit, Limit.COMPLETE_RELIEF)
+    return replace(free("F-23", Reference.NEAREST_POINT, limits), clear_of_sight=True)

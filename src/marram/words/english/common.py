@@ -141,6 +141,7 @@ TERMS: dict[str, str] = {
     "size.1": "within one club-length",
     "size.2": "within two club-lengths",
     "size.n": "within {club_lengths} club-lengths",
+    "clear_of_sight": "the obstruction is neither between it and the hole, nor within one club-length of being so",
     "dropped_on_line": "dropped on the line; the spot it first touches sets the area, one club-length in any direction",
     "settled": "{penalties}, whatever the answer.",
     "correction": "{what}: {until}.",
