@@ -44,3 +44,23 @@ def test_relief_is_drawn_on_the_map_the_desk_keeps(tmp_path: Path, monkeypatch: 
     asked = ("relief", str(COURSE), "--hole", "1", "--ball", "4.0,55.004", "--played-on")
     assert "Map version 2, in force from 2025-06-21." in marram(*asked, "2025-06-21").out
     assert "Map version 1." in marram(*asked, "2025-06-20").out
+
+
+def test_a_changed_course_file_is_said_by_both_commands(tmp_path: Path) -> None:
+    """Rulings stay on the versions kept; what changed in the file is named, and where to decide about it."""
+    course, folder = tmp_path / "course.geojson", tmp_path / "maps"
+    course.write_bytes(COURSE.read_bytes())
+    MapVersions(course, folder).save(
+        [Edit("add", "new/1", square("new/1"))], base=1, who="A referee", in_force_from=date(2025, 6, 21)
+    )
+    document = json.loads(COURSE.read_text(encoding="utf-8"))
+    document["features"].append(square("file/1", longitude=4.001))
+    course.write_text(json.dumps(document), encoding="utf-8")
+    asked = ("--maps", str(folder), "--played-on", "2025-06-21")
+
+    listed = marram("course", "versions", str(course), *asked).out
+    assert "The course file has changed since, and no version holds it: add file/1." in listed
+    assert "Edit the map" in listed
+    relief = marram("relief", str(course), "--hole", "1", "--ball", "4.0,55.004", *asked, "--json")
+    assert json.loads(relief.out)["map_version"] == 2
+    assert "has changed since its versions were saved" in relief.err

@@ -56,7 +56,7 @@ def test_conditions_survive_being_written_into_an_address() -> None:
     ("given", "error", "words"),
     [
         ({"on": "21.6.2025"}, BadAnswer, "write it as year-month-day"),
-        ({"on": "2018-12-31"}, DateNotCovered, "is not covered"),
+        ({"on": "2015-12-31"}, DateNotCovered, "is not covered"),
         ({"form": "skins"}, BadAnswer, "It allows: stroke_play"),
         ({"local": "Z-9"}, BadAnswer, "there is no Local Rule 'Z-9'"),
         ({"local": "H-1.1,H-1.3"}, BadAnswer, "H-1.1 and H-1.3 cannot be in force together"),

@@ -1,6 +1,7 @@
 """``marram relief``: the options at a place on a course, drawn to scale."""
 
 import json
+import sys
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -134,6 +135,11 @@ def _course(request: Request) -> tuple[Course, Version | None]:
     if request.maps is None and not folder.is_dir():
         return load(request.course), None
     maps = MapVersions(request.course, folder)
+    if maps.file_news() is not None:
+        print(
+            f"{request.course} has changed since its versions were saved; 'marram course versions' says what.",
+            file=sys.stderr,
+        )
     version = maps.version_on(request.day)
     return maps.course(version.number, request.day), version
 

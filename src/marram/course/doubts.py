@@ -85,6 +85,10 @@ class Situation:
         reach = max(self.accuracy, EDGE_TOLERANCE)
         if self.answer.edge_distance <= reach:
             yield _measure(self.answer.edge_distance, self.answer.edge)
+        for rough in self.course.features:
+            away = rough.geometry.boundary.distance(self.place) if drawn_to(rough) else 0
+            if reach < away <= drawn_to(rough) + TOUCH:
+                yield _measure(away, rough)
         near = self.ground.within(self.place, TOUCH + reach, "conditions")
         if self.answer.ground is Ground.GENERAL_AREA:
             near += self.ground.within(self.place, TOUCH + reach, "wrong_greens")
@@ -173,6 +177,14 @@ class Situation:
                     f"the middle of a path of unknown width is {away:.1f} m away",
                     path,
                 )
+
+
+def drawn_to(feature: Feature) -> float:
+    """Return how far off the edge of a feature may be drawn, metres: what a phone that marked it said, else 0."""
+    try:
+        return max(0.0, float(feature.tags["accuracy"]))
+    except (KeyError, ValueError):
+        return 0.0
 
 
 def _measure(distance: float, feature: Feature | None) -> Doubt:

@@ -10,7 +10,7 @@ from urllib.parse import parse_qsl, urlencode
 from marram.desk.event import Event
 from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.player import USUAL_CLUB_LENGTH, Player
-from marram.rules.editions import EDITIONS, FIRST_DAY, edition_of
+from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, edition_of
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
 from marram.rules.local_rules.adoption import adopt
 
@@ -44,6 +44,16 @@ class Conditions:
     def edition(self) -> int:
         """The year the edition in force came into force."""
         return edition_of(self.on).year
+
+    @property
+    def former(self) -> bool:
+        """Whether the day lies before the editions covered: only incidents for teaching reach back to it."""
+        return self.on < FIRST_DAY
+
+    @property
+    def rules_words(self) -> str:
+        """The Rules in force, in words."""
+        return f"Former Rules, until {FIRST_DAY.year - 1}" if self.former else f"Rules {self.edition}"
 
     @property
     def form_words(self) -> str:
@@ -133,12 +143,28 @@ def _day(text: str) -> day:
         raise BadAnswer(
             f"on: {text!r} is not a day; write it as year-month-day, for example 2025-06-21."
         ) from None
-    if found < FIRST_DAY:
-        raise DateNotCovered(
-            f"Play on {text} is not covered: marram knows the editions of the Rules from "
-            f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}."
-        )
+    if found < FORMER_RULES:
+        raise _not_covered(text)
     return found
+
+
+def of_competition(conditions: Conditions) -> Conditions:
+    """Return the conditions, as of a competition: the former Rules are for teaching only.
+
+    Raises:
+        DateNotCovered: the day lies before the first edition.
+    """
+    if conditions.former:
+        raise _not_covered(conditions.on.isoformat())
+    return conditions
+
+
+def _not_covered(text: str) -> DateNotCovered:
+    return DateNotCovered(
+        f"Play on {text} is not covered: marram knows the editions of the Rules from "
+        f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}. "
+        "What the former Rules ruled is shown on the page of an incident for teaching."
+    )
 
 
 def _local(text: str, on: day) -> tuple[str, ...] | None:

@@ -6,9 +6,11 @@ from dataclasses import dataclass
 from shapely import Point
 from shapely.ops import nearest_points
 
+from marram.course.doubts import drawn_to
 from marram.course.model import Course, Feature, Kind
 from marram.desk.address_places import PLACE_WORDS
 from marram.desk.consultation import Consultation
+from marram.desk.map_editing import SERVABLE
 from marram.desk.place import to_plane
 from marram.relief import Answer, relief_areas
 from marram.relief.construction import distance
@@ -82,6 +84,10 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
     condition, choices = _condition(course, found) if option.kind in FROM_CONDITION else (None, ())
     if condition:
         notes.append(f"Relief from: {condition_words(condition)}.")
+        if rough := drawn_to(condition):
+            notes.append(
+                f"Its edge is known only to about {rough:g} m, from a phone: measure from the ground."
+            )
     answers = relief_areas(
         course,
         found.hole.number,
@@ -92,7 +98,7 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
         entry_xy=places.get("entry"),
         previous_xy=places.get("previous"),
         condition=condition,
-        zone=_zone(course, places["ball"]),
+        zone=_zone(course, found.hole.number, places["ball"], condition),
         provisional_xy=places.get("provisional"),
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
         last_outside_xy=places.get("outside"),
@@ -137,10 +143,17 @@ def _condition(course: Course, found: Consultation) -> tuple[Feature | None, tup
     return None, tuple(near)
 
 
-def _zone(course: Course, ball: XY) -> Feature | None:
-    """Return the dropping zone that serves the penalty area the ball is in, if the map has just one."""
-    areas = course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)
-    inside = [one for one in areas if one.geometry.distance(Point(ball)) <= BALL_RADIUS]
-    names = {name for one in inside for name in (one.ref, one.ident) if name}
-    zones = [one for one in course.of(Kind.DROPPING_ZONE) if names & set(one.serves)]
+def _zone(course: Course, hole: int, ball: XY, condition: Feature | None) -> Feature | None:
+    """Return the dropping zone of the hole that serves what relief is taken from, if the map has just one.
+
+    That is the condition, where there is one, else what the ball lies in of all that a zone can serve.
+    """
+    places = course.of(*SERVABLE)
+    inside = [one for one in places if one.geometry.distance(Point(ball)) <= BALL_RADIUS]
+    names = {name for one in ([condition] if condition else inside) for name in (one.ref, one.ident) if name}
+    zones = [
+        one
+        for one in course.of(Kind.DROPPING_ZONE)
+        if names & set(one.serves) and (not one.holes or hole in one.holes)
+    ]
     return zones[0] if len(zones) == 1 else None

@@ -105,6 +105,8 @@ def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
     """Return incidents that the map points at and nobody has chosen: a ball in a no play zone is easily missed."""
     if case is None or place is None or no_play_zone_interference.name not in place.facts:
         return []
+    if case.conditions.former:  # the former Rules are for teaching only
+        return []
     return [] if case.what == NO_PLAY_ZONE else [incident(NO_PLAY_ZONE)]
 
 

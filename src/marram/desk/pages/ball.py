@@ -29,5 +29,6 @@ def ball(request: Request) -> HTMLResponse:
         hole=found.hole,
         place=found.place,
         same_place=last_places(case),
+        keeps_maps=request.app.state.maps is not None,
         next_path="/case" if case.what else "/what",
     )

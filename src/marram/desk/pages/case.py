@@ -10,6 +10,7 @@ from marram.desk.map_state import again as shown_again
 from marram.desk.map_state import map_state
 from marram.desk.relief_view import relief_views
 from marram.desk.situation import next_incident, together
+from marram.desk.teaching import taught
 from marram.desk.workplace import Workplace, show, workplace
 from marram.rules.engine.request import fact_named
 from marram.words.questions import question_words
@@ -56,6 +57,7 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
         sheet=sheet,
         hole=found.hole,
         place=found.place,
+        taught=taught(case),
         hidden=case.pairs(without=(question.fact, "ask")),
     )
 
@@ -73,6 +75,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         sheet=sheet,
         options=options,
         again=[(role, PLACE_WORDS[role]) for role in shown_again(case, options)],
+        taught=taught(case),
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,
         judge=found.judge,

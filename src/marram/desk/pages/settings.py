@@ -7,7 +7,7 @@ from fastapi import APIRouter, Form, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 from pydantic import BaseModel
 
-from marram.desk.conditions import COOKIE, KEYS, NONE, conditions_of
+from marram.desk.conditions import COOKIE, KEYS, NONE, conditions_of, of_competition
 from marram.desk.workplace import show, workplace
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 from marram.words.local_rules import AREA_TITLES
@@ -54,7 +54,7 @@ def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectRespons
     desk = workplace(request)
     given = filled.model_dump(include={"on", "form", "sides", "handed", "club"})
     given["local"] = (",".join(filled.local) or NONE) if filled.local_known == "yes" else "open"
-    kept = conditions_of(given, "", desk.event)
+    kept = of_competition(conditions_of(given, "", desk.event))
     answer = RedirectResponse(_with(_local(filled.back), kept.pairs()), 303)
     answer.set_cookie(COOKIE, kept.cookie(), max_age=YEAR, httponly=True, samesite="lax")
     return answer

@@ -3,6 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 
+from marram.course.versions import MapVersions
 from marram.desk.map_state import map_state
 from marram.desk.workplace import show, workplace
 
@@ -15,4 +16,13 @@ def start(request: Request) -> HTMLResponse:
     desk = workplace(request)
     case = desk.read(request)
     state = map_state(desk.course, case, pick="ball", pick_url=case.pick_url("/ball", "ball"))
-    return show(request, "start.html", case, state, title="Which hole?")
+    maps: MapVersions | None = request.app.state.maps
+    return show(
+        request,
+        "start.html",
+        case,
+        state,
+        title="Which hole?",
+        keeps_maps=maps is not None,
+        file_changed=maps is not None and maps.file_news() is not None,
+    )

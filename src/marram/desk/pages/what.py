@@ -1,11 +1,15 @@
 """What happened? The list of incidents by theme, with a search box."""
 
+from dataclasses import replace
+
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 
+from marram.desk.conditions import Conditions
 from marram.desk.consultation import consult
-from marram.desk.listing import listing
+from marram.desk.listing import Theme, listing
 from marram.desk.map_state import map_state
+from marram.desk.teaching import is_taught
 from marram.desk.workplace import show, workplace
 
 router = APIRouter()
@@ -27,5 +31,16 @@ def what(request: Request, q: str = "") -> HTMLResponse:
         hole=found.hole,
         place=found.place,
         q=q,
-        themes=listing(q, area, placed=found.place is not None),
+        themes=_covered(listing(q, area, placed=found.place is not None), case.conditions),
     )
+
+
+def _covered(themes: tuple[Theme, ...], conditions: Conditions) -> tuple[Theme, ...]:
+    """Return the incidents that are ruled on under these conditions: before 2019 only those for teaching."""
+    if not conditions.former:
+        return themes
+    kept = (
+        replace(theme, incidents=tuple(one for one in theme.incidents if is_taught(one)), open=True)
+        for theme in themes
+    )
+    return tuple(theme for theme in kept if theme.incidents)

@@ -259,7 +259,10 @@ async function upToDate({ base, day, edits }) {
 
 function goOn() {
   const [sketch, held] = [draft.held("sketch"), draft.held("mark")];
-  const wanted = new URLSearchParams(location.search).get("mark");
+  const address = new URL(location.href);
+  const wanted = address.searchParams.get("mark");
+  address.searchParams.delete("mark"); // once is enough: a reload goes on with what is under way
+  history.replaceState(null, "", address);
   if (sketch?.points.length) {
     find("draw-kind").value = sketch.kind;
     startDrawing(sketch.points);
