@@ -6,10 +6,15 @@ penalty strokes solely from playing that ball count), 6.5 (a hole is completed b
 """
 
 from datetime import date
+from random import Random
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 import marram
+from marram.rules.book.relief_options import stroke_and_distance
+from marram.rules.engine.request import fact_named
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -36,6 +41,22 @@ WRONG_BALL = (
 )
 FREE = no_penalty("8.1b").play_as_it_lies()
 HOLED = no_penalty("6.5").next(Action.HOLE_OVER)
+CORRECTED = general_penalty("6.3c(1)").next(Action.PLAY_ON).stroke_does_not_count()
+SERIOUS = (
+    general_penalty("14.7a")
+    .under("14.7b(1)")
+    .next(Action.CORRECT_MISTAKE)
+    .stroke_does_not_count()
+    .correct("right_place", Deadline.BEFORE_NEXT_HOLE, disqualified("14.7b(1)"))
+)
+OFFERED = no_penalty("16.1").with_options(stroke_and_distance("18.1"))
+PUT_RIGHT = (
+    no_penalty("14.5b(2)")
+    .under("14.5c")
+    .next(Action.CORRECT_MISTAKE)
+    .correct("put_right", Deadline.BEFORE_STROKE, general("14.7a"))
+)
+OUT = disqualification("1.2a")
 
 
 def together(*parts: Ruling, **facts: str) -> Ruling:
@@ -110,6 +131,25 @@ def test_the_ball_in_play_is_not_forgotten() -> None:
     moved = together(other, MOVED, intervening_event_1="yes")
     assert moved.action is Action.REPLACE
     assert "original_out_of_play" in moved.notes
+
+
+POOL = (MOVED, WRONG_PLACE, WRONG_BALL, FREE, HOLED, CORRECTED, SERIOUS, OFFERED, PUT_RIGHT, OUT)
+
+
+@settings(max_examples=80, deadline=None)
+@given(st.lists(st.sampled_from(POOL), min_size=2, max_size=3), st.randoms(use_true_random=False))
+def test_every_sequence_comes_to_a_ruling(parts: list[Ruling], random: Random) -> None:
+    """Whatever happened in whatever order, and however each question is answered, one ruling stands at the end."""
+    facts: dict[str, str] = {}
+    result = marram.combine(parts, facts, played_on=DAY)
+    while isinstance(result, NeedFacts):
+        assert result.fact not in facts, "asked twice"
+        facts[result.fact] = random.choice(fact_named(result.fact).tokens())
+        result = marram.combine(parts, facts, played_on=DAY)
+    assert isinstance(result, Ruling)
+    assert result.action is not None
+    assert set(result.penalties) <= {one for part in parts for one in part.penalties}
+    assert set(result.corrections) <= {one for part in parts for one in part.corrections}
 
 
 def test_somebody_else_out_does_not_end_the_player_s_hole() -> None:

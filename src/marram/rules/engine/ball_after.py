@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
 from marram.rules.facts.several import (
     EarlierMistake,
     ball_settled,
@@ -101,7 +102,7 @@ def ball_after(case: Case, parts: Sequence[Ruling]) -> Standing:
         void = (
             _corrects_what_was_put_down(part)
             and any(_only_strokes(one) for one in parts[gap].penalties)
-            and case[with_ball_corrected[gap]]
+            and _ask(case, "14.5c", with_ball_corrected[gap])
         )
         standing = _overtaken(standing, part) if void else _after(case, gap, standing, part)
     return standing
@@ -114,7 +115,7 @@ def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Pena
     for gap, part in enumerate(parts[1:]):
         penalties = part.penalties
         if mistake_open:
-            had_been = case[earlier_mistake[gap]]
+            had_been = _had_been_corrected(case, gap, parts[: gap + 1])
             if had_been is EarlierMistake.CORRECTED:
                 mistake_open = False
             elif had_been is EarlierMistake.SAME_BALL:
@@ -130,7 +131,7 @@ def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Pena
 
 def _void_by_correction(case: Case, place: int, penalties: tuple[Penalty, ...]) -> tuple[Penalty, ...]:
     """Rule 14.5c: strokes solely from acts with a ball wrongly put down do not count once that is corrected."""
-    if any(_only_strokes(one) for one in penalties) and case[with_ball_corrected[place]]:
+    if any(_only_strokes(one) for one in penalties) and _ask(case, "14.5c", with_ball_corrected[place]):
         return tuple(one for one in penalties if not _only_strokes(one))
     return penalties
 
@@ -146,6 +147,24 @@ def leaves_mistake(part: Ruling) -> bool:
     )
 
 
+def _had_been_corrected(case: Case, gap: int, earlier: Sequence[Ruling]) -> EarlierMistake:
+    """Read whether the mistake had been corrected, under the provision that demands it."""
+    demanding = [
+        rule
+        for part in earlier
+        for rule in _VOID_UNTIL_CORRECTED
+        if leaves_mistake(part) and any(citation.startswith(rule) for citation in part.citations)
+    ]
+    return _ask(case, demanding[-1], earlier_mistake[gap])
+
+
+def _ask(case: Case, citation: str, fact: Fact[T]) -> T:
+    case.enter(citation)
+    answer = case[fact]
+    case.leave()
+    return answer
+
+
 def _after(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
     if _disqualifies(before.ruling):
         return before
@@ -153,7 +172,7 @@ def _after(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
         return Standing.of(part.next(Action.HOLE_OVER))
     if before.mistake_open:
         return _with_mistake_open(case, gap, before, part)
-    if part.action is Action.HOLE_OVER:
+    if part.action is Action.HOLE_OVER or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
         return _overtaken(before, part)
     if before.ruling.action is Action.HOLE_OVER:
         return before.with_words_of(part)
@@ -161,14 +180,14 @@ def _after(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
         return before.with_words_of(part)
     if not _open_with_ball(before):
         return _nothing_open(before, part)
-    if _plays_the_ball(part) or case[ball_settled[gap]]:
+    if _plays_the_ball(part) or _ask(case, "14.5a", ball_settled[gap]):
         return _overtaken(before, part)
     return _still_to_be_done(before, part)
 
 
 def _with_mistake_open(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
     """Rules 6.1b(2), 6.3c(1), 14.7b(1) and 22.3: until the mistake is corrected nothing done with that ball counts."""
-    had_been = case[earlier_mistake[gap]]
+    had_been = _had_been_corrected(case, gap, (before.ruling,))
     if had_been is EarlierMistake.SAME_BALL:
         return before
     if had_been is EarlierMistake.SOMETHING_ELSE:
@@ -188,8 +207,7 @@ def _nothing_open(before: Standing, part: Ruling) -> Standing:
     """Nothing had to be done with the ball: what the later incident says of it holds, if it says anything."""
     keeps_ball = before.ruling.action in _OTHER_BALL and part.action in _LEAVES_IT
     if keeps_ball or part.action in _SAYS_NOTHING:
-        kept = before.with_words_of(part)
-        return replace(kept, mistake_open=leaves_mistake(part))
+        return before.with_words_of(part)
     return _overtaken(before, part)
 
 
