@@ -26,10 +26,10 @@ from marram.rules.facts.clubs import (
     holes_with_breach,
     more_than_fourteen,
     out_of_play_fault,
-    significantly_damaged,
     stroke_with_club,
     whose_club,
 )
+from marram.rules.local_rules.area_g_damaged import built_from_parts_as_allowed, damage_lets_club_be_replaced
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -127,7 +127,7 @@ def club_replaced(case: Case) -> Ruling:
         if not case[had_fourteen_clubs]:
             return club_came_from(case)
         return clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
-    came_from = club_came_from(case)
+    came_from = free("G-9") if built_from_parts_as_allowed(case) else club_came_from(case)
     return came_from if came_from.penalties else came_from.note("damaged_club_out_of_play")
 
 
@@ -137,10 +137,10 @@ def replacing_allowed(case: Case) -> bool:
     if case.is_one_of(damaged_by, DamagedBy.ABUSE):
         return False
     if case.played_since(EDITION_2023):
-        return not case.local_rule("G-9") or case[significantly_damaged]
+        return not case.local_rule("G-9") or damage_lets_club_be_replaced(case)
     if case.is_one_of(damaged_by, DamagedBy.OTHERS):
         return True
-    return case.local_rule("G-9") and case[significantly_damaged]
+    return case.local_rule("G-9") and damage_lets_club_be_replaced(case)
 
 
 @provision("4.1b(4)")

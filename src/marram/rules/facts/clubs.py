@@ -136,7 +136,7 @@ damaged_by = choice(
 significantly_damaged = yes_no(
     "significantly_damaged",
     "Is the club broken or significantly damaged (shaft, head or face, loose head, grip gone)?",
-    help="A crack in the face of a metal head alone is not enough when it can still be used.",
+    help="Shaft in pieces, splintered or bent; head off, loose or much deformed; face deformed; grip loose. Not: only cracked.",
     source="G-9",
 )
 club_source = choice(

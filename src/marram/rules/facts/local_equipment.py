@@ -89,3 +89,15 @@ approved_book_only = yes_no(
     source="G-11",
     decided_by=DecidedBy.COMMITTEE,
 )
+cracked_or_loose = yes_no(
+    "cracked_or_loose",
+    "Is head or face visibly cracked, the face dented, the shaft dented or kinked, or something loose in the head?",
+    help="Since 2025 such damage is enough. Scratches are not, nor a chip or small dent in the head.",
+    source="G-9",
+)
+same_kind_of_club = yes_no(
+    "same_kind_of_club",
+    "Does the new club do what the damaged one did (a driver for a driver, a putter for a putter)?",
+    help="For an iron, one that fills its gap in the set. The Local Rule as adopted may say more.",
+    source="G-9",
+)

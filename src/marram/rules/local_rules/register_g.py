@@ -71,8 +71,12 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "A damaged club replaced only if broken or significantly damaged",
         ("4.1a(2)", "4.1b(4)"),
         discouraged=_SKILLED_ONLY,
-        citation="4.1a(2)",
-        remark="For 2019 it allows what Rule 4.1a(2) did not; since 2023 it limits what the Rule allows.",
+        citation="G-9",
+        remark=(
+            "For 2019 (from April) it allows what Rule 4.1a(2) did not; since 2023 it limits what the Rule allows. "
+            "Its text changed: since 2025 a visible crack is enough, since 2026 parts carried on the course may be "
+            "used. What it says since 2025 is known from the press."
+        ),
         basis=Basis.PUBLISHED,
     ),
     LocalRule(

@@ -9,6 +9,7 @@ PROVISIONS: dict[str, str] = {
     "G-6": "By this Local Rule player and caddie do not ride except as the Committee allows, or because of stroke and distance: the general penalty for each hole, between two holes on the next.",
     "G-7": "By this Local Rule certain shoes must not be worn in making a stroke; the penalty is that of Rule 4.3.",
     "G-8": "By this Local Rule nothing may be listened to or watched on a personal audio or video device; the penalty is that of Rule 4.3.",
+    "G-9": "By this Local Rule only a broken or significantly damaged club is replaced, and not after abuse; since 2025 by one that does its job, since 2026 also by one put together from parts carried on the course.",
     "G-10": "By this Local Rule no club but a putter may be longer than 46 inches; a stroke with a longer one disqualifies, carrying it does not.",
     "G-11": "By this Local Rule greens are read with the approved yardage book and the notes it allows only; the penalty is that of Rule 4.3.",
 }
