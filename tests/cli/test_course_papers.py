@@ -96,4 +96,4 @@ def test_an_edited_hole_on_a_steep_place_is_warned_of(tmp_path: Path) -> None:
     path = tmp_path / "edited.json"
     path.write_text(json.dumps(edited), encoding="utf-8")
     found = marram("course", "holes", str(COURSE), "--locations", str(path))
-    assert "hole 1: It is 1.1 paces from the edge of the green" in found.out
+    assert "hole 1: It is 1.0 paces from the edge of the green" in found.out

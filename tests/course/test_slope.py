@@ -294,7 +294,7 @@ def test_a_green_too_steep_everywhere_offers_nothing_and_says_so() -> None:
         proposal = propose(LINKS, slopes=slopes)
         assert (1 in proposal.locations) is offered
         if not offered:
-            assert proposal.without[1] == "no place on its green is level enough (5.4 % at most)"
+            assert proposal.without[1] == "no place on its green is level enough (5.42 % at most)"
 
 
 def test_gentle_ground_is_preferred() -> None:

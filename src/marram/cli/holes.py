@@ -16,7 +16,7 @@ from marram.course.hole_locations import propose
 from marram.course.hole_warnings import hole_warnings
 from marram.course.marking import marking_sheet
 from marram.course.model import Course
-from marram.course.slope import GreenSlopes, Slope, slope_limits
+from marram.course.slope import GreenSlopes, Slope, in_percent, slope_limits
 from marram.errors import InputError
 from marram.rules.plain import as_plain
 
@@ -145,7 +145,7 @@ def _about_slope(slopes: GreenSlopes | None, unknown: Sequence[int]) -> str:
         else ""
     )
     return (
-        f"Slope: at most {limits.recommended:.1f} % is recommended, more than {limits.critical:.1f} % too steep, for {speed}.{gaps} "
+        f"Slope: at most {in_percent(limits.recommended)} % is recommended, more than {in_percent(limits.critical)} % too steep, for {speed}.{gaps} "
         "The Committee decides."
     )
 

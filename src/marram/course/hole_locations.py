@@ -23,7 +23,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.green_frame import PACE, GreenFrame, SheetNumbers, Side
 from marram.course.model import Course, Hole, Kind
-from marram.course.slope import GreenSlopes, Slope
+from marram.course.slope import GreenSlopes, Slope, in_percent, slopes_told
 
 FROM_EDGE = 4 * PACE
 """Least distance from any edge of the green, metres: four paces (The R&A's guidance)."""
@@ -167,10 +167,13 @@ def _offers(
         clear &= np.hypot(*(places - [used.x, used.y]).T) >= from_recent
     if not clear.any():
         return f"no place on its green is {from_recent:.1f} m from every recent hole"
+    falls: list[Slope | None] = [None] * len(places)
     if slopes is not None:
-        clear &= (fit := level_enough(slopes, hole.number, places)) > 0
+        percent, fall = slopes.surfaces[hole.number].slopes(places)
+        falls = slopes_told(percent, fall)
+        clear &= (fit := level_enough(slopes, hole.number, places, percent)) > 0
         if not clear.any():
-            return f"no place on its green is level enough ({slopes.limits.critical:.1f} % at most)"
+            return f"no place on its green is level enough ({in_percent(slopes.limits.critical)} % at most)"
         if (clear & (fit > 1)).any():
             clear &= fit > 1
     # Thirds are those of all the places the green offers, so that recent holes do not shift them.
@@ -182,23 +185,30 @@ def _offers(
     return [
         HoleLocation(
             hole.number,
-            place := Point(places[random.choice(members)]),
+            place := Point(places[index := random.choice(members)]),
             list(Side)[side],
             list(Depth)[depth],
             list(Difficulty)[difficulty],
             frame.numbers(place),
-            slopes.surfaces[hole.number].at(place) if slopes else None,
+            falls[index],
         )
         for (side, depth, difficulty), members in sorted(cells.items())
     ]
 
 
-def level_enough(slopes: GreenSlopes, hole: int, places: NDArray[np.float64]) -> NDArray[np.intp]:
+def level_enough(
+    slopes: GreenSlopes, hole: int, places: NDArray[np.float64], percent: NDArray[np.float64]
+) -> NDArray[np.intp]:
     """Return for each place 2 where the slope is as recommended or not known, 1 where it is marginal, 0 where too steep.
 
     Too steep is more than the critical slope around the hole, or within three paces of such a slope on the green.
+
+    Args:
+        slopes: the ground of the greens.
+        hole: the hole.
+        places: in local metres, shape (n, 2).
+        percent: the slope around each, not-a-number where it is not known.
     """
-    percent, _ = slopes.surfaces[hole].slopes(places)
     too_near = slopes.from_severe(hole, places) < FROM_SEVERE_SLOPE
     fit = np.where(percent > slopes.limits.recommended, 1, 2)
     return np.where((percent > slopes.limits.critical) | too_near, 0, fit)

@@ -12,7 +12,7 @@ from shapely.geometry import Point
 from marram.course.green_frame import PACE, GreenFrame
 from marram.course.hole_locations import FROM_EDGE, FROM_RECENT, FROM_SEVERE_SLOPE
 from marram.course.model import Hole
-from marram.course.slope import GreenSlopes
+from marram.course.slope import GreenSlopes, in_percent
 
 
 class Against(Enum):
@@ -94,15 +94,15 @@ def _of_slope(hole: int, place: Point, slopes: GreenSlopes) -> list[HoleWarning]
     )
     slope = slopes.surfaces[hole].at(place)
     if slope is not None and slope.percent > limits.critical:
-        words = f"The ground around it falls {_over(slope.percent)} %; more than {limits.critical:.1f} % is too steep {speed}."
+        words = f"The ground around it falls {_over(slope.percent)} %; more than {in_percent(limits.critical)} % is too steep {speed}."
         return [HoleWarning(Against.TOO_STEEP, words)]
     found: list[HoleWarning] = []
     if slope is not None and slope.percent > limits.recommended:
-        words = f"The ground around it falls {_over(slope.percent)} %; at most {limits.recommended:.1f} % is recommended {speed}."
+        words = f"The ground around it falls {_over(slope.percent)} %; at most {in_percent(limits.recommended)} % is recommended {speed}."
         found.append(HoleWarning(Against.STEEP, words))
     apart = float(slopes.from_severe(hole, np.array([[place.x, place.y]]))[0])
     if apart < FROM_SEVERE_SLOPE:
-        words = f"It is {_under(apart / PACE)} paces from ground steeper than {limits.critical:.1f} %; at least three are recommended."
+        words = f"It is {_under(apart / PACE)} paces from ground steeper than {in_percent(limits.critical)} %; at least three are recommended."
         found.append(HoleWarning(Against.NEAR_SEVERE_SLOPE, words))
     return found
 

@@ -46,8 +46,8 @@ RECOMMENDED = (4.35, 3.90, 3.58, 3.24, 2.99, 2.90)
 MARGINAL = (5.95, 5.42, 4.90, 4.55, 4.20, 3.85)
 """Greatest marginal slope in percent: beyond it is no place for a hole."""
 
-_RINGS = (AROUND_HOLE / 3, 2 * AROUND_HOLE / 3, AROUND_HOLE)
-_TURNS = np.arange(16) * math.pi / 8
+_RINGS = (AROUND_HOLE / 2, AROUND_HOLE)
+_TURNS = np.arange(8) * math.pi / 4
 _PATTERN = np.array(
     [(0.0, 0.0)] + [(r * math.cos(turn), r * math.sin(turn)) for r in _RINGS for turn in _TURNS]
 )
@@ -88,6 +88,11 @@ def slope_limits(green_speed: float | None = None) -> SlopeLimits:
     return SlopeLimits(
         float(np.interp(speed, SPEEDS, RECOMMENDED)), float(np.interp(speed, SPEEDS, MARGINAL)), green_speed
     )
+
+
+def in_percent(value: float) -> str:
+    """Return a figure in percent as it was published, such as ``4.35`` or ``3.9``."""
+    return f"{value:.2f}".rstrip("0").rstrip(".")
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,10 +157,15 @@ class Surface:
 
     def at(self, place: Point) -> Slope | None:
         """Return the slope around one place, or ``None`` where it is not known."""
-        percent, fall = self.slopes(np.array([[place.x, place.y]]))
-        if not np.isfinite(percent[0]):
-            return None
-        return Slope(float(percent[0]), (float(fall[0, 0]), float(fall[0, 1])))
+        return slopes_told(*self.slopes(np.array([[place.x, place.y]])))[0]
+
+
+def slopes_told(percent: NDArray[np.float64], fall: NDArray[np.float64]) -> list[Slope | None]:
+    """Return what :meth:`Surface.slopes` found, one by one; ``None`` where it is not known."""
+    return [
+        Slope(steep, (east, north)) if math.isfinite(steep) else None
+        for steep, (east, north) in zip(percent.tolist(), fall.tolist(), strict=True)
+    ]
 
 
 @dataclass(frozen=True)
@@ -224,7 +234,7 @@ def _fit(part: NDArray[np.bool_]) -> NDArray[np.float64]:
     return matrix
 
 
-_FITS = np.stack([_fit(np.ones(len(_PATTERN), dtype=bool)), *(_fit(_half(turn)) for turn in _TURNS[::2])])
+_FITS = np.stack([_fit(np.ones(len(_PATTERN), dtype=bool)), *(_fit(_half(turn)) for turn in _TURNS)])
 
 
 def _triangles(places: NDArray[np.float64]) -> NDArray[np.intp]:

@@ -9,7 +9,7 @@ from shapely.geometry import Point
 from marram.course.green_frame import PACE, GreenFrame, Side
 from marram.course.hole_warnings import Against, hole_warnings
 from marram.course.model import Course
-from marram.course.slope import GreenSlopes
+from marram.course.slope import GreenSlopes, in_percent
 from marram.paper.green_drawing import SIZE, green_svg
 from marram.paper.typeset import typeset
 
@@ -123,8 +123,8 @@ def slope_note(slopes: GreenSlopes | None) -> str:
         else "the fastest greens, the speed not being known"
     )
     return (
-        f"Arrows point down the slope, heavy where it is steeper than {limits.critical:.1f} % "
-        f"(for {speed}; at most {limits.recommended:.1f} % is recommended)."
+        f"Arrows point down the slope, heavy where it is steeper than {in_percent(limits.critical)} % "
+        f"(for {speed}; at most {in_percent(limits.recommended)} % is recommended)."
     )
 
 
