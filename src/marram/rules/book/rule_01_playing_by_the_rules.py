@@ -4,6 +4,7 @@ from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_09_player import moved_by_player
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
+from marram.rules.book.rule_20_rulings import breach_by_another_kept_quiet
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conduct import (
@@ -56,13 +57,23 @@ def serious_misconduct(_case: Case) -> Judgement:
 
 
 @provision("1.3b(1)")
-def ignored_a_rule(case: Case) -> Ruling:
+def ignored_a_rule(case: Case) -> Ruling | Judgement:
     """Knowingly leaving a penalty out, or agreeing to ignore a Rule, means disqualification."""
     if not case[knew_it_applied]:
         return free("1.3b(1)").note("apply_the_penalty_itself")
     if case[who_ignored] is WhoIgnored.PLAYER_ALONE:
         return out("1.3b(1)")
+    if case[who_ignored] is WhoIgnored.OPPONENTS_BREACH:
+        return anothers_breach_ignored(case)
     return agreed_to_ignore(case)
+
+
+@provision("3.2d(4)")
+def anothers_breach_ignored(case: Case) -> Ruling | Judgement:
+    """In a match a player may let the opponent's breach go; in stroke play the rest of the field is protected."""
+    if case.match_play:
+        return free("3.2d(4)")
+    return breach_by_another_kept_quiet(case)
 
 
 @provision("1.3b(1)")

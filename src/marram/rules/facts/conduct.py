@@ -20,6 +20,7 @@ class WhoIgnored(Enum):
 
     PLAYER_ALONE = "player_alone"
     BY_AGREEMENT = "by_agreement"
+    OPPONENTS_BREACH = "opponents_breach"
 
 
 class ActOfOther(Enum):
@@ -61,10 +62,11 @@ knew_it_applied = yes_no(
 )
 who_ignored = choice(
     "who_ignored",
-    "Did a player ignore it alone, or did players agree to?",
+    "Who ignored it, and was it agreed?",
     {
         WhoIgnored.PLAYER_ALONE: "the player alone",
         WhoIgnored.BY_AGREEMENT: "two or more players agreed",
+        WhoIgnored.OPPONENTS_BREACH: "a player let another's breach go, without any agreement",
     },
     help="An agreement counts even if nothing was done under it yet.",
     source="1.3b(1)",

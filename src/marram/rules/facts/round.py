@@ -143,7 +143,7 @@ stop_reason = choice(
         StopReason.SHORT_PAUSE: "left the course or paused for a moment, meaning to go on",
         StopReason.OTHER: "any other reason, such as rain or heat",
     },
-    help="Leaving the course is not in itself stopping play.",
+    help="Leaving the course for a moment is not stopping; walking off, a long meal or a long shelter from rain is.",
     source="5.7a",
 )
 stopping_delays_competition = yes_no(

@@ -206,7 +206,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_01_playing_by_the_rules:ignored_a_rule",
         "waive gimme cheating agreed cheated gimmes mulligan agreement concede holes shorten match "
-        "did not apply knowingly left out concealed",
+        "did not apply knowingly left out concealed opponent's breach let go overlooked match play",
     ),
     Incident(
         "other_person_acted",
