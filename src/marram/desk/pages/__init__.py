@@ -9,6 +9,7 @@ from marram.desk.pages import (
     hole_locations,
     map_api,
     map_editor,
+    marking,
     settings,
     situation_api,
     start,
@@ -28,6 +29,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     map_api.router,
     map_editor.router,
     hole_locations.router,
+    marking.router,
 )
 """Every router of the desk."""
 
