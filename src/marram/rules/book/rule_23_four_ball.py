@@ -42,7 +42,7 @@ from marram.rules.facts.partners import (
     side_on_hole,
 )
 from marram.rules.facts.scorecard import too_late_to_correct
-from marram.rules.ruling import Action, NotCovered, PenaltyKind, Ruling, Who, no_penalty
+from marram.rules.ruling import Action, Judgement, PenaltyKind, Ruling, Who, no_penalty
 
 
 @provision("23.2a")
@@ -195,14 +195,30 @@ def falls_on_both(case: Case) -> bool:
 
 
 @provision("23.9b")
-def four_ball_disqualified(case: Case) -> Ruling | NotCovered:
-    """A hole not completed costs the partner's score for it; a fault of the card puts the side out."""
+def four_ball_disqualified(case: Case) -> Ruling | Judgement:
+    """A hole not completed costs the partner's score for it; a fault of the card puts the side out.
+
+    For other Rules the book has two lists. Their text was not at hand: what the criteria say of them is from
+    memory and says so, and the Committee decides with the book.
+    """
     what = case[out_for]
     if what is OutFor.HOLE_NOT_COMPLETED:
         return partner_without_score(case)
     if what is OutFor.SCORECARD:
         return free("3.3b").note("no_scorecard_in_match_play") if case.match_play else out("23.2b", Who.SIDE)
-    return NotCovered("look_up_list_of_rules", "23.9b" if case.played_since(EDITION_2023) else "23.8b")
+    citation = "23.9b" if case.played_since(EDITION_2023) else "23.8b"
+    return Judgement(
+        citation,
+        "committee",
+        (
+            "look_up_list_of_rules",
+            "side_out_by_one_partner",
+            "side_out_in_match_or_stroke_play",
+            "side_out_by_both_partners",
+            "else_no_score_for_hole",
+        ),
+        (out(citation, Who.SIDE), free(citation).note("else_no_score_for_hole")),
+    )
 
 
 @provision("23.2a")
