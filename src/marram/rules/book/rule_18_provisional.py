@@ -30,6 +30,7 @@ from marram.rules.facts.lost import (
     second_ball_reason,
     stroke_at_provisional,
 )
+from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty
 
 
@@ -126,13 +127,15 @@ def abandoned_ball_played(case: Case) -> Ruling:
     return correct_before_next_hole(case, ruling, "correct_by_playing_original", "6.3c(1)")
 
 
-def choice_between_balls(case: Case, original: OriginalBall) -> Ruling:
+def choice_between_balls(
+    case: Case, original: OriginalBall, instead: ReliefOption = CONTINUE_WITH_PROVISIONAL
+) -> Ruling:
     """Where a Rule gives free relief though the ball was not found, the player may use it or play on."""
     if original is OriginalBall.IN_CONDITION:
-        return not_found_in_condition(case, CONTINUE_WITH_PROVISIONAL)
+        return not_found_in_condition(case, instead)
     if original is OriginalBall.IN_MOVABLE_OBSTRUCTION:
-        return not_found_in_movable_obstruction(case, CONTINUE_WITH_PROVISIONAL)
-    return moved_by_outside_influence(case, CONTINUE_WITH_PROVISIONAL)
+        return not_found_in_movable_obstruction(case, instead)
+    return moved_by_outside_influence(case, instead)
 
 
 @provision("Clarification 18.3c(2)/4")

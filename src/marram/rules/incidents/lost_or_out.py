@@ -38,6 +38,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "announce provisional reload second ball mulligan breakfast tee it up again did not say provisional",
     ),
     Incident(
+        "ball_after_provisional",
+        "After a provisional ball yet another ball was played from the same spot",
+        "18.3a",
+        THEME,
+        "book.rule_18_further_ball:further_ball_played",
+        "third ball second provisional two provisional balls reload again not announced",
+    ),
+    Incident(
         "provisional_ball",
         "A provisional ball was played: which ball must be played on?",
         "18.3c",
