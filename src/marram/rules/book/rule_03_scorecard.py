@@ -77,6 +77,8 @@ def unknown_penalty_left_out(case: Case) -> Ruling:
 @provision("3.3b(2)")
 def scorecard_fault(case: Case) -> Ruling | Judgement:
     """Both must certify, the card is returned promptly and not changed; totals are the Committee's."""
+    if case.match_play:
+        return free("3.3b").note("no_scorecard_in_match_play")
     fault = case[card_fault]
     if fault is CardFault.TOTAL_WRONG:
         return free("3.3b(4)").note("committee_adds_up")
@@ -115,6 +117,8 @@ def marker_certified_wrong_score(_case: Case) -> Judgement:
 @provision("3.3b(4)")
 def card_handicap_wrong(case: Case) -> Ruling:
     """Until 2022 the player answered for the handicap on the card; since 2023 the Committee does."""
+    if case.match_play:
+        return free("3.2c(1)").note("handicap_declared_in_match")
     if not case.played_since(EDITION_2023):
         return player_answers_for_handicap(case, "3.3b(4)")
     if case.local_rule("L-2"):

@@ -55,6 +55,7 @@ NOTES: dict[str, str] = {
     "correct_hole_result": "Correct the result of the hole.",
     "play_off_lower_handicap": "The player plays the match off the lower handicap declared.",
     "no_scorecard_in_match_play": "In match play no scorecard decides; see the incidents on strokes told and match score.",
+    "handicap_declared_in_match": "In a match it is not the card that counts but the handicap declared: see the incident on a wrong handicap in a match.",
     "higher_score_stands": "The higher score returned stands.",
     "too_low_without_effect": "No penalty: the points, the capped score or the result of the hole stay the same.",
     "no_points_on_hole": "The player gets zero points for the hole.",
