@@ -109,7 +109,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.3a",
         THEME,
         "book.rule_04_ball_and_equipment:equipment_used",
-        "rangefinder phone wind music glove alignment green book dmd distance measuring device laser "
+        "forbidden rangefinder phone wind music glove alignment green book dmd distance measuring device laser "
         "slope gps watch headphones earphones radio training aid weighted donut towel grip compass "
         "map audio video app swing stretching tape bandage brace medical elevation temperature forecast "
         "weather anemometer putting green reading earbuds alignment rod powder grass heart rate statistics "

@@ -67,7 +67,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "G-3",
         THEME,
         "local_rules.area_g:ball_limited",
-        "one ball rule brand model conforming list",
+        "one ball rule brand model conforming list same type switched changed",
     ),
     Incident(
         "rode_during_round",
@@ -115,7 +115,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "K-1",
         THEME,
         "local_rules.area_k:group_over_time",
-        "slow play checkpoint out of position time limit",
+        "slow play checkpoint out of position time limit maximum round policy behind timed holes",
     ),
     Incident(
         "placed_for_wheeled_device",

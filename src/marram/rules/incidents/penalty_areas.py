@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "17.1",
         THEME,
         "book.rule_17_penalty_areas:ball_in_penalty_area",
-        "water hazard pond lake ditch stream red yellow stakes lateral drop dropping zone drop zone",
+        "water hazard pond lake ditch stream red yellow stakes lateral drop dropping zone drop zone "
+        "opposite side",
     ),
     Incident(
         "played_from_penalty_area",

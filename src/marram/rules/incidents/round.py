@@ -54,7 +54,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_05_practice:practised_during_round",
         "practice ball chip putt hit another replayed again chipped waiting range swing courtesy suspended "
-        "practised practising between holes foam plastic cone stopped second",
+        "practised practising between holes foam plastic cone stopped second green just finished completed last near",
     ),
     Incident(
         "stopped_play",
