@@ -43,7 +43,12 @@ def test_two_incidents_are_ruled_and_combined(tmp_path: Path) -> None:
         {"incident": "sand_touched", "facts": decided("sand_touched")},
         {"incident": "ball_moved_by_player", "facts": decided("ball_moved_by_player")},
     ]
-    document = {"edition": "2023", "form_of_play": "stroke_play", "local_rules": [], "incidents": parts}
+    document: dict[str, Any] = {
+        "edition": "2023",
+        "form_of_play": "stroke_play",
+        "local_rules": [],
+        "incidents": parts,
+    }
     found = marram("situation", written(tmp_path, document), "--json")
     result = json.loads(found.out)
     assert len(result["parts"]) == 2
@@ -64,6 +69,32 @@ def test_an_open_part_is_asked(tmp_path: Path) -> None:
     found = marram("situation", written(tmp_path, document))
     assert found.code == 3
     assert "Add to the facts of incident 1" in found.out
+
+
+def test_what_lies_between_is_answered_in_the_file(tmp_path: Path) -> None:
+    """The question between two incidents says where its answer goes; put there, it leads on to the ruling."""
+    wrong_ball = {
+        "ball_struck": "wrong", "wrong_ball_moving_in_water": "no",
+        "wrong_ball_corrected": "no", "next_hole_started": "no",
+    }  # fmt: skip
+    document: dict[str, Any] = {
+        "edition": "2023",
+        "form_of_play": "stroke_play",
+        "local_rules": [],
+        "incidents": [
+            {"incident": "wrong_ball_played", "facts": wrong_ball},
+            {"incident": "hole_completed", "facts": {"how_hole_ended": "holed"}},
+        ],
+    }
+    asked = marram("situation", written(tmp_path, document))
+    assert asked.code == 3
+    assert '"between": "earlier_mistake_1"' in asked.out.replace("\n  ", " ")
+
+    document["between"] = {"earlier_mistake_1": "same_ball"}
+    ruled = marram("situation", written(tmp_path, document))
+    assert ruled.code == 0
+    assert "before a stroke is made to begin another hole" in " ".join(ruled.out.split())
+    assert "In total: two penalty strokes" in ruled.out
 
 
 @pytest.mark.parametrize(

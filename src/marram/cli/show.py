@@ -28,13 +28,17 @@ def conditions_line(conditions: Mapping[str, Any]) -> str:
     return f"Played on {conditions['played_on']} (edition {conditions['edition'][:4]}), {form}, {rules}."
 
 
-def sheet_lines(sheet: Sheet) -> Iterator[Line]:
+ON_THE_COMMAND_LINE = "Answer with --fact {fact}={answer}"
+IN_THE_FILE = 'Answer it in the file, under "between": "{fact}": "{answer}"'
+
+
+def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Iterator[Line]:
     """Yield the lines of a sheet: the answer first, then what to do, options, why."""
     yield "title", sheet.headline
     for caution in sheet.cautions:
         yield "caution", caution
     if sheet.question:
-        yield from _question_lines(sheet)
+        yield from _question_lines(sheet, how_to_answer)
     if sheet.kind == "ruling":
         yield from _section("Penalty", sheet.penalties)
     yield from _section("What to do", sheet.steps)
@@ -58,7 +62,7 @@ def sheet_lines(sheet: Sheet) -> Iterator[Line]:
     yield from _section("Provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))
 
 
-def _question_lines(sheet: Sheet) -> Iterator[Line]:
+def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:
     question = sheet.question
     assert question is not None
     yield "text", f"  {question.help}"
@@ -74,7 +78,7 @@ def _question_lines(sheet: Sheet) -> Iterator[Line]:
     if question.kind != "choice":
         yield "item", f"a {question.kind}{f' ({question.unit})' if question.unit else ''}"
     example = question.answers[0].token if question.answers else "…"
-    yield "quiet", f"  Answer with --fact {question.fact}={example}"
+    yield "quiet", "  " + how_to_answer.format(fact=question.fact, answer=example)
 
 
 def _section(head: str, items: Iterable[str]) -> Iterator[Line]:

@@ -8,7 +8,7 @@ from typing import Any
 from marram.cli.conditions import day_of_play, local_rules_in_force
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.ruling import exit_code
-from marram.cli.show import Line, print_json, sheet_lines, show_lines
+from marram.cli.show import IN_THE_FILE, Line, print_json, sheet_lines, show_lines
 from marram.errors import InputError
 from marram.rules.engine.situation import Happened, SituationResult, rule_situation, total_strokes
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
@@ -86,7 +86,7 @@ def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay |
     if result.combined is None:
         return
     yield "head", say("TERMS", "situation.together")
-    yield from sheet_lines(sheet(result.combined, form_of_play=form))
+    yield from sheet_lines(sheet(result.combined, form_of_play=form), IN_THE_FILE)
     if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY:
         total = total_strokes(result.combined)
         if total is not None:
