@@ -12,7 +12,7 @@ _NEVER_NEARER_THAN = {
     Reference.LINE_THROUGH_CROSSING_POINT: Limit.NOT_NEARER_THAN_CROSSING_POINT,
 }
 
-_SAID_WITH = {"17.2b": "measured_where_it_went_in"}
+_SAID_WITH = {"17.2b": "measured_where_it_went_in", "E-1": "how_to_use_dropping_zone"}
 """Notes that belong to an option wherever it is listed, by the provision that gives it."""
 
 CONTINUE_WITH_PROVISIONAL = ReliefOption(

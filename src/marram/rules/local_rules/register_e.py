@@ -53,7 +53,16 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         basis=Basis.MEMORY,
     ),
     LocalRule("E-10", "Young trees as no play zones", ("2.4", "16.1f", "17.1e"), citation="E-10"),
-    LocalRule("E-11", "A stroke whose ball hits a power line is replayed", ("11.1",), citation="E-11"),
+    LocalRule(
+        "E-11",
+        "A stroke whose ball hits a power line is replayed",
+        ("11.1",),
+        discouraged=(
+            "It is meant for permanent lines that interfere with the play of a hole, not for others; for lines "
+            "put up for a competition there is F-22."
+        ),
+        citation="E-11",
+    ),
     LocalRule(
         "E-12",
         "Playing a ball dropped back on the line from outside the relief area",

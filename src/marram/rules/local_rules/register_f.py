@@ -55,7 +55,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "Unusual damage by traffic and wet ground, when a referee declares it",
         ("16.1",),
         citation="F-4",
-        basis=Basis.SECOND_HAND,
+        basis=Basis.PUBLISHED,
     ),
     LocalRule("F-5", "Immovable obstructions close to the putting green", ("16.1",), citation="F-5"),
     LocalRule(
@@ -96,8 +96,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
             "penalty areas."
         ),
         citation="F-14",
-        basis=Basis.SECOND_HAND,
-        remark="Known from press reports that quote its text and purpose.",
+        basis=Basis.PUBLISHED,
+        remark="Its text and purpose were read where the press quotes them.",
     ),
     _not_described("F-15"),
     LocalRule(

@@ -13,6 +13,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "how_to_use_dropping_zone": "In the dropping zone: drop a ball in it, and it must come to rest in it; a line that marks it belongs to it, and the player may stand outside while dropping.",
     "no_preferred_lie_here": "The lie may not be preferred here; do not lift the ball for that.",
     "prefer_once": "Choose a spot within the length that the notice gives, set the ball on it by hand and let it go. This may be done once: then the ball is in play.",
     "lift_wrongly_placed_ball": "Lift the ball again and place it inside the relief area before playing; so far there is no penalty.",
