@@ -85,7 +85,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2b",
         THEME,
         "book.rule_04_ball_and_equipment:ball_broke",
-        "split stroke pieces half broke apart shattered fell",
+        "split stroke pieces half broke apart shattered fell splits struck two when",
     ),
     Incident(
         "lifted_to_see_damage",

@@ -28,7 +28,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.6b(1)",
         THEME,
         "book.rule_05_start_and_pace:stroke_took_long",
-        "pace of play timing seconds slow bad time clock stopwatch 40 policy 50 60 minute",
+        "pace of play timing seconds slow bad time clock stopwatch 40 policy 50 60 minute "
+        "takes too long over putt",
     ),
     Incident(
         "left_the_group",
@@ -54,7 +55,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_05_practice:practised_during_round",
         "practice ball chip putt hit another replayed again chipped waiting range swing courtesy suspended "
-        "practised practising between holes foam plastic cone stopped second green just finished completed last near",
+        "practised practising between holes foam plastic cone stopped second green just finished completed last near "
+        "holing",
     ),
     Incident(
         "stopped_play",
@@ -87,7 +89,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7d",
         THEME,
         "book.rule_05_suspension:ball_when_play_stopped",
-        "lifted moved suspension resume suspended bunker marker gone blew replace another ball overnight",
+        "lifted moved suspension resume suspended bunker marker gone blew replace another ball overnight "
+        "wind during",
     ),
     Incident(
         "concession",
@@ -153,7 +156,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "3.3c",
         THEME,
         "book.rule_03_scorecard:did_not_hole_out",
-        "picked up gimme tapped in conceded stroke play short putt ball",
+        "picked up gimme tapped in conceded stroke play short putt ball lifting marking marked without",
     ),
     Incident(
         "hole_score_wrong",
@@ -162,7 +165,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_03_scorecard:hole_score_wrong",
         "scorecard lower higher signed wrong score too low forgot stroke penalty left out card "
-        "unknown penalty close competition no missing",
+        "unknown penalty close competition no missing signs four five",
     ),
     Incident(
         "scorecard_fault",
@@ -206,7 +209,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_01_playing_by_the_rules:ignored_a_rule",
         "waive gimme cheating agreed cheated gimmes mulligan agreement concede holes shorten match "
-        "did not apply knowingly left out concealed opponent's breach let go overlooked match play",
+        "did not apply knowingly left out concealed opponent's breach let go overlooked match play putts",
     ),
     Incident(
         "other_person_acted",

@@ -29,7 +29,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_06_wrong_ball:wrong_ball_played",
         "wrong ball stray another player's exchanged switched mixed up whiff provisional abandoned range ball "
-        "opponent's played each other's water",
+        "opponent's played each other's water uses mistake competitor",
     ),
     Incident(
         "balls_found_exchanged",
@@ -53,7 +53,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.4",
         THEME,
         "book.rule_06_order_of_play:played_out_of_turn",
-        "order of play ready golf cancel stroke recall honour wrong turn first agreed out advantage honor",
+        "order of play ready golf cancel stroke recall honour wrong turn first agreed out advantage honor "
+        "match",
     ),
     Incident(
         "whose_turn",
