@@ -126,6 +126,15 @@ def test_relief_and_corrections_are_told_with_their_incident(client: TestClient)
     assert "before making a stroke" in page.text
 
 
+def test_a_provisional_ball_that_must_be_played_is_in_the_total(client: TestClient) -> None:
+    """Its stroke is no choice: it stands in the total, and not once more on top (Rule 18.3c(2))."""
+    out = {"what": "provisional_ball", "original_ball": "out_of_bounds"}
+    page = client.get("/together", params=numbered(out, IMPROVED))
+
+    assert page.context["view"].totals == {Who.PLAYER: 3}
+    assert page.context["view"].on_top == []
+
+
 def test_an_earlier_incident_s_word_on_the_ball_is_not_lost(client: TestClient) -> None:
     """A ball lifted has to go back although the later breach leaves the ball alone (Rule 9.4b, 14.2), unless it was."""
     query = {**numbered(LIFTED, IMPROVED), "intervening_event_1": "no"}

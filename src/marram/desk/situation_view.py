@@ -10,7 +10,7 @@ from marram.desk.situation import at_incident, together, without_incident
 from marram.errors import UnknownIncident
 from marram.rules.engine.situation import Happened, rule_situation, total_strokes
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import Result, Ruling, Who
+from marram.rules.ruling import Action, Result, Ruling, Who
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet, sheet
 
@@ -42,6 +42,12 @@ class Part:
         """What the Rules say of it by itself, in words."""
         assert self.found.sheet is not None
         return self.found.sheet
+
+    @property
+    def must_play_provisional(self) -> bool:
+        """Whether the player has to go on with the provisional ball."""
+        result = self.found.result
+        return isinstance(result, Ruling) and result.action is Action.PLAY_PROVISIONAL
 
     @property
     def relief_costs(self) -> dict[str, list[str]]:
@@ -95,6 +101,16 @@ class SituationView:
         """Which mistakes can still be corrected, what that takes, and until when, with the numbers of the incidents."""
         still = self.sheet.if_wrong if self.sheet and isinstance(self.result, Ruling) else ()
         return {words: numbers for words, numbers in self._by_words("if_wrong").items() if words in still}
+
+    @property
+    def on_top(self) -> list[tuple[Part, str, list[str]]]:
+        """What relief costs besides the total, by incident; a provisional ball that must be played is in the total."""
+        return [
+            (part, cost, titles)
+            for part in self.parts
+            if len(self.parts) == 1 or not part.must_play_provisional
+            for cost, titles in part.relief_costs.items()
+        ]
 
     @property
     def options_from(self) -> list[Part]:

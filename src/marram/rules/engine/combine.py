@@ -16,7 +16,7 @@ from marram.rules.facts.several import (
     intervening_event,
     moved_ball_not_replaced_before,
 )
-from marram.rules.ruling import Penalty, PenaltyKind, Result, Ruling, Who
+from marram.rules.ruling import Action, Penalty, PenaltyKind, Result, Ruling, Who, strokes
 
 _LEVEL = {
     PenaltyKind.STROKES: 0,
@@ -31,7 +31,8 @@ _LEVEL = {
 def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *, played_on: date) -> Result:
     """Combine the rulings on incidents that happened one after the other in one situation.
 
-    Penalty strokes that relief options cost are always added and stay in the options. What happens with the
+    Penalty strokes that relief options cost are always added, and stay in the options where there is a choice.
+    What happens with the
     ball, which ball counts and which mistakes can still be corrected follow from all incidents: see
     :mod:`marram.rules.engine.ball_after`.
 
@@ -53,7 +54,7 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
     undecided = []
     for place, one in enumerate(rulings, start=1):
         if isinstance(one, Ruling):
-            parts.append(one)
+            parts.append(_with_forced_cost(one))
         else:
             undecided.append(f"Incident {place} is not decided yet ({type(one).__name__}); settle it first.")
     if undecided:
@@ -67,6 +68,14 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
+
+
+def _with_forced_cost(part: Ruling) -> Ruling:
+    """A provisional ball that must be played on costs its stroke whatever follows: it is no choice among options."""
+    if part.action is not Action.PLAY_PROVISIONAL or len(part.relief) != 1:
+        return part
+    (forced,) = part.relief
+    return replace(part.also(strokes(forced.penalty, forced.citation)), relief=())
 
 
 def combined(case: Case, parts: Sequence[Ruling], penalties: tuple[Penalty, ...]) -> Ruling:
