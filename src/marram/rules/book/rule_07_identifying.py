@@ -1,7 +1,7 @@
 """Rules 7.2 and 7.3: identifying a ball, and lifting it to do so."""
 
 from marram.rules.book.relief_options import stroke_and_distance
-from marram.rules.book.rule_18_provisional import balls_not_told_apart
+from marram.rules.book.rule_18_provisional import provisional_found_alike
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -35,7 +35,7 @@ def identifying_ball(case: Case) -> Ruling:
     if not case[identical_ball_there]:
         return identified(case)
     if case[own_two_balls_alike]:
-        return balls_not_told_apart(case).under("7.2")
+        return provisional_found_alike(case).under("7.2")
     return not_identified(case)
 
 

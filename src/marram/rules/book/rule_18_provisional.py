@@ -175,6 +175,12 @@ def balls_not_told_apart(case: Case) -> Ruling:
     """Original and provisional ball that cannot be told apart: one of them is the provisional, now in play."""
     if case.is_one_of(balls_alike, BallsAlike.NONE):
         return lost_or_out(case, provisional=ProvisionalState.LOST_OR_OUT)
+    return provisional_found_alike(case)
+
+
+@provision("18.3c(2)")
+def provisional_found_alike(case: Case) -> Ruling:
+    """Of one ball found, or of both, one is the provisional ball and is now in play."""
     ruling = no_penalty("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL).next(Action.PLAY_PROVISIONAL)
     if case.is_one_of(balls_alike, BallsAlike.BOTH):
         return ruling.note("choose_one_as_provisional")

@@ -134,7 +134,7 @@ equipment_use = choice(
         Equipment.MEDICAL_TAPE: "tape or a similar covering worn for a medical reason",
         Equipment.ABNORMAL_STROKE: "in an abnormal way in making a stroke",
     },
-    help="Carrying such equipment is no breach; using it may be.",
+    help="Carrying such equipment is no breach; using it may be. A glove with lines to place the hands counts as plain.",
     source="4.3a",
 )
 green_map_within_limits = yes_no(

@@ -83,7 +83,7 @@ how_identified = choice(
 identical_ball_there = yes_no(
     "identical_ball_there",
     "Is there another ball in the same area that cannot be told apart from it?",
-    help="With an identifying mark: an identical ball with an identical mark.",
+    help="With a mark: one with the same mark. Yes also if the player's provisional ball, even not found, is just like it.",
     source="7.2",
 )
 own_two_balls_alike = yes_no(
