@@ -44,10 +44,15 @@ class Part:
         return self.found.sheet
 
     @property
-    def must_play_provisional(self) -> bool:
-        """Whether the player has to go on with the provisional ball."""
+    def must_pay(self) -> bool:
+        """Whether relief must be taken, or the provisional ball played on, at one cost whatever the player chooses."""
         result = self.found.result
-        return isinstance(result, Ruling) and result.action is Action.PLAY_PROVISIONAL
+        forced = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+        return (
+            isinstance(result, Ruling)
+            and result.action in forced
+            and len({one.penalty for one in result.relief}) == 1
+        )
 
     @property
     def relief_costs(self) -> dict[str, list[str]]:
@@ -104,11 +109,11 @@ class SituationView:
 
     @property
     def on_top(self) -> list[tuple[Part, str, list[str]]]:
-        """What relief costs besides the total, by incident; a provisional ball that must be played is in the total."""
+        """What relief costs besides the total, by incident; what had to be paid, and has been, is in the total."""
         return [
             (part, cost, titles)
             for part in self.parts
-            if len(self.parts) == 1 or not part.must_play_provisional
+            if not (part.must_pay and part not in self.options_from)
             for cost, titles in part.relief_costs.items()
         ]
 

@@ -27,6 +27,7 @@ from marram.rules.ruling import (
     Ruling,
     Stroke,
     Who,
+    strokes,
 )
 
 T = TypeVar("T")
@@ -74,11 +75,13 @@ class Standing:
         ruling: what happens next with the ball.
         corrections: which mistakes can still be corrected, and until when.
         mistake_open: whether strokes do not count until an earlier mistake is corrected.
+        relief_taken: penalty strokes of relief that had to be taken, and that later incidents came after.
     """
 
     ruling: Ruling
     corrections: tuple[Correction, ...]
     mistake_open: bool
+    relief_taken: tuple[Penalty, ...] = ()
 
     @classmethod
     def of(cls, part: Ruling) -> "Standing":
@@ -219,6 +222,7 @@ def _overtaken(before: Standing, part: Ruling) -> Standing:
         replace(part, notes=kept).note(*part.notes),
         _joined(lasting, part.corrections),
         leaves_mistake(part),
+        before.relief_taken + _cost_of_relief(before.ruling),
     )
 
 
@@ -233,7 +237,15 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
     if part.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
         return replace(both, ruling=replace(both.ruling, relief=relief))
     which_ball = part.which_ball or before.ruling.which_ball
-    return replace(both, ruling=replace(part, notes=both.ruling.notes, which_ball=which_ball))
+    return replace(both, ruling=replace(part, notes=both.ruling.notes, which_ball=which_ball, relief=relief))
+
+
+def _cost_of_relief(part: Ruling) -> tuple[Penalty, ...]:
+    """What relief cost that had to be taken, where it costs the same whichever option was chosen."""
+    costs = {option.penalty for option in part.relief}
+    if part.action is not Action.TAKE_RELIEF or len(costs) != 1 or costs == {0}:
+        return ()
+    return (strokes(costs.pop(), part.relief[0].citation),)
 
 
 def _open_with_ball(before: Standing) -> bool:

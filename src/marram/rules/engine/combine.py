@@ -86,7 +86,7 @@ def combined(case: Case, parts: Sequence[Ruling], penalties: tuple[Penalty, ...]
     every = [key for part in parts for key in part.citations]
     return replace(
         standing.ruling,
-        penalties=penalties,
+        penalties=penalties + standing.relief_taken,
         corrections=standing.corrections,
         cautions=tuple(dict.fromkeys(key for part in parts for key in part.cautions)),
         citations=tuple(dict.fromkeys(["1.3c(4)", *every])),
