@@ -122,6 +122,15 @@ def test_a_completed_hole_stays_completed() -> None:
     assert together(MOVED, HOLED, ball_settled_1="yes").corrections == ()
 
 
+def test_play_that_must_stop_stays_stopped() -> None:
+    """A ball to be replaced does not lead a player back out into a storm (Rule 5.7b)."""
+    stopped = no_penalty("5.7b").next(Action.STOP_PLAY).caution("seek_shelter")
+    result = together(stopped, MOVED, ball_settled_1="no")
+    assert result.action is Action.STOP_PLAY
+    assert "seek_shelter" in result.cautions
+    assert [one.what for one in result.corrections] == ["replace"]
+
+
 def test_the_ball_in_play_is_not_forgotten() -> None:
     """Once another ball is in play, it stays so, with the word on the original."""
     other = penalty(1, "18.1").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")

@@ -231,8 +231,8 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
     both = replace(
         before.with_words_of(part), mistake_open=leaves_mistake(part)
     )  # a stroke at a wrong ball leaves the ball in play where it is
-    if part.action in _LEAVES_IT:
-        return both
+    if part.action in _LEAVES_IT or before.ruling.action is Action.STOP_PLAY:
+        return both  # play that had to stop stays stopped, whatever is to be done once it goes on
     relief = _joined(before.ruling.relief, part.relief)
     if part.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
         return replace(both, ruling=replace(both.ruling, relief=relief))
