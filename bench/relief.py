@@ -1,15 +1,14 @@
-"""Relief areas: how long each procedure takes, and the nearest point beside other constructions.
+"""The nearest point and relief areas beside other constructions: how fast, and how right.
 
 Run:  python bench/relief.py [--queries 10000] [--beside 100]
 
-1. p50 and p95 of each procedure on an invented hole, map already loaded; with its picture (the polygon).
-2. Nearest point of complete relief beside, in the same run,
+1. Nearest point of complete relief beside, in the same run,
    - the union of convex hulls per edge near the ball (shapely), then the nearest boundary point;
    - sampling a 1 cm grid by distance from the ball, first permitted place.
    Obstruction: a curved path 3 m wide and 200 m long, 200 vertices; footprint: 40 vertices, turned each time.
-3. Seeded random queries (convex and dented footprints, one and several obstructions): every answer is checked
+2. Seeded random queries (convex and dented footprints, one and several obstructions): every answer is checked
    with shapely on the original shapes, and for one in twenty the distance against the cleaned union.
-4. Lateral relief areas at random ponds: places and sizes beside a 1 cm grid judged by plain distances.
+3. Lateral relief areas at random ponds: places and sizes beside a 1 cm grid judged by plain distances.
 Times are medians of the best of three; "error" compares distances with the cleaned union of the whole sum.
 """
 
@@ -170,43 +169,8 @@ def microseconds(times):
     return f"p50 {statistics.median(times) * 1e6:8.0f} µs   p95 {p95 * 1e6:8.0f} µs"
 
 
-def procedures():
-    print("1. procedures on an invented hole (relief_areas; then with the picture)")
-    course = invented.course()
-    trail = next(one for one in course.features if one.ident == "path")
-    puddle = Outline(shapely.box(-9.5, 154, -8, 155.5))
-    rng = random.Random(3)
-    cases = {
-        "lateral, penalty area": (invented.LATERAL_PENALTY_AREA, None, lambda: {"entry_xy": (20.0, rng.uniform(62, 98))}),
-        "lateral, unplayable": (invented.LATERAL_UNPLAYABLE, (3.0, 60.0), dict),
-        "lateral, bunker": (invented.LATERAL_IN_BUNKER, (-8.0, 155.0), dict),
-        "back on the line, 2019": (invented.LINE_2019, None, lambda: {"entry_xy": (rng.uniform(-20, 20), 134.0)}),
-        "back on the line, 2023": (invented.LINE_2023, None, lambda: {"entry_xy": (rng.uniform(-20, 20), 134.0)}),
-        "stroke and distance": (invented.STROKE_AND_DISTANCE, None, lambda: {"previous_xy": (rng.uniform(-9, 9), 50.0)}),
-        "two points": (invented.TWO_POINTS, (40.0, 110.0), dict),
-        "free relief at a path": (invented.FREE_GENERAL, (-28.5, 90.0), lambda: {"condition": trail}),
-        "free relief in a bunker": (invented.FREE_BUNKER, (-8.5, 154.6), lambda: {"condition": puddle}),
-        "embedded ball": (invented.EMBEDDED, (3.0, 60.0), dict),
-    }  # fmt: skip
-
-    def draw(case):
-        option, ball, places = case
-        day, player = date(2023, 6, 1), invented.PLAYER
-        return relief_areas(course, 1, ball, [option], played_on=day, player=player, **places)[0].areas
-
-    def draw_picture(case):
-        return [area.polygon for area in draw(case)]
-
-    for name, (option, ball, places) in cases.items():
-        items = [(option, ball, places()) for _ in range(100)]
-        draw(items[0])
-        print(
-            f"   {name:28} {microseconds(timed(draw, items))}   and picture {microseconds(timed(draw_picture, items))}"
-        )
-
-
 def beside_others(count):
-    print("\n2. nearest point of complete relief, one path, convex footprint")
+    print("1. nearest point of complete relief, one path, convex footprint")
     points, corners = path(), oval(dented=False)
     outline, shape = Outline(shapely.polygons(points)), Shape(shapely.polygons(corners))
     items = list(queries(count))
@@ -250,7 +214,7 @@ def beside_others(count):
 
 
 def checked_queries(count, seed=11):
-    print(f"\n3. {count} seeded queries, each answer checked on the original shapes")
+    print(f"\n2. {count} seeded queries, each answer checked on the original shapes")
     rng = np.random.default_rng(seed)
     shapes = [Shape(shapely.polygons(oval(dented=dented))) for dented in (False, True)]
     middle, heading = centre_line(1001)
@@ -300,7 +264,7 @@ def checked_queries(count, seed=11):
 
 
 def areas_by_sampling(count, seed=17):
-    print(f"\n4. {count} lateral relief areas at random ponds beside every place of a 1 cm grid")
+    print(f"\n3. {count} lateral relief areas at random ponds beside every place of a 1 cm grid")
     rng = np.random.default_rng(seed)
     worst = beyond = 0.0
     differ = asked = 0
@@ -352,7 +316,6 @@ def main():
     arguments.add_argument("--beside", type=int, default=100, help="how many queries to time beside others")
     arguments.add_argument("--areas", type=int, default=1000, help="how many areas to compare with a grid")
     given = arguments.parse_args()
-    procedures()
     beside_others(given.beside)
     checked_queries(given.queries)
     areas_by_sampling(given.areas)
