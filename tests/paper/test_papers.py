@@ -2,6 +2,7 @@
 
 import re
 from datetime import date
+from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import numpy as np
@@ -10,6 +11,7 @@ from shapely.geometry import LineString, Point
 
 from marram.course import check, load
 from marram.course.elevation import Elevations, read_elevations
+from marram.course.fault import Fault, Severity
 from marram.course.green_frame import PACE, GreenFrame
 from marram.course.hole_locations import propose
 from marram.course.model import Course
@@ -18,7 +20,9 @@ from marram.demo import COURSE, GREENS
 from marram.errors import BadPlace
 from marram.paper.green_drawing import SIZE, green_svg
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
-from marram.paper.marking_sheet import marking_pdf
+from marram.paper.marking_drawing import marking_svg
+from marram.paper.marking_sheet import marking_pdf, numbered
+from tests.course.drawing import drawn, nine_holes, write
 
 ROUND_GREEN = GreenFrame(Point(0, 0).buffer(15, quad_segs=256), LineString([(0, -200), (0, 0)]))
 SVG = "{http://www.w3.org/2000/svg}"
@@ -80,9 +84,9 @@ def test_the_sheet_says_what_was_done_about_slope(course: Course) -> None:
     places = {1: course.hole(1).location}
     assert "Slope was not considered." in sheet_svg(course, places)
     slopes = GreenSlopes(course, read_elevations(course, [GREENS]), slope_limits(10))
-    drawn = sheet_svg(course, places, slopes)
-    assert "steeper than 5.42 % (for a green speed of 10 feet; at most 3.9 % is recommended)" in drawn
-    assert re.search(r"falls \d\.\d % to the (back|front|left|right)", drawn)
+    told = sheet_svg(course, places, slopes)
+    assert "steeper than 5.42 % (for a green speed of 10 feet; at most 3.9 % is recommended)" in told
+    assert re.search(r"falls \d\.\d % to the (back|front|left|right)", told)
 
 
 def test_a_place_off_the_green_is_refused() -> None:
@@ -106,3 +110,52 @@ def test_the_marking_sheet_is_set(course: Course) -> None:
     """A sheet is printed even where nothing is to be mended."""
     assert marking_pdf(course, [], day=date(2025, 6, 21)).startswith(b"%PDF")
     assert marking_pdf(course, check(COURSE), day=date(2025, 6, 21)).startswith(b"%PDF")
+
+
+def test_places_are_drawn_along_the_hole_with_their_numbers(course: Course) -> None:
+    """The line of play runs from left to right: 100 m apart on the ground is 100 m on the scale bar's measure."""
+    line = course.hole(3).line
+    places = {7: line.interpolate(100), 8: line.interpolate(0)}
+    root = ET.fromstring(marking_svg(course, places, line))
+    at = {text.text: (float(text.attrib["x"]), float(text.attrib["y"])) for text in root.iter(f"{SVG}text")}
+    bar = next(
+        path.attrib["d"]
+        for path in root.iter(f"{SVG}path")
+        if re.fullmatch(r"M10 \S+v5h\S+v-5", path.attrib["d"])
+    )
+    length = float(bar.split("h")[1].split("v")[0])
+    metres = next(int(words.split()[0]) for words in at if words.endswith(" m"))
+    ground = places[7].distance(places[8])
+    apart = ((at["7"][0] - at["8"][0]) ** 2 + (at["7"][1] - at["8"][1]) ** 2) ** 0.5
+    assert apart == pytest.approx(ground * length / metres, abs=0.3)
+    assert at["7"][0] > at["8"][0]
+
+
+def test_stakes_are_drawn_in_their_colour(tmp_path: Path) -> None:
+    """White, red and yellow stakes on the sheet are told apart; one off the picture is left out."""
+    stakes = [
+        drawn(Point(60 + 20 * k, 300), f"stake {k}", marram="stake", colour=colour)
+        for k, colour in enumerate(("white", "red", "yellow"))
+    ]
+    far = drawn(Point(60, 650), "far", marram="stake", colour="white")
+    links = load(write(tmp_path / "map.geojson", [*nine_holes(), *stakes, far]))
+    root = ET.fromstring(marking_svg(links, {1: Point(80, 300)}, links.hole(5).line))
+    assert [circle.attrib["fill"] for circle in root.iter(f"{SVG}circle")] == [
+        "#ffffff",
+        "#b4232a",
+        "#e7c000",
+    ]
+
+
+def test_every_task_with_a_place_has_a_number_of_its_own(course: Course) -> None:
+    """Numbers run from 1 over all sheets; a task without a place has none."""
+    lon, lat = course.plane.to_degrees(course.hole(3).location.x, course.hole(3).location.y)
+    placed = Fault(Severity.WARNING, "a", "a", "a.", longitude=lon, latitude=lat)
+    bare = Fault(Severity.WARNING, "b", "b", "b.", hole=3)
+    far = Fault(Severity.WARNING, "c", "c", "c.", hole=9, longitude=lon, latitude=lat)
+    found = {
+        (sheet.hole, fault.check): number
+        for sheet, tasks in numbered(course, [far, bare, placed])
+        for fault, number, _ in tasks
+    }
+    assert found == {(3, "b"): None, (3, "a"): 1, (9, "c"): 2}

@@ -10,13 +10,12 @@ from fastapi.responses import HTMLResponse, Response
 from marram.course import check
 from marram.course.fault import Fault, Severity
 from marram.course.map_days import checked
-from marram.course.marking import marking_sheet
 from marram.course.model import Course
 from marram.course.stakes import stakes_of
 from marram.course.versions import MapVersions
 from marram.desk.conditions import COOKIE, conditions_of
 from marram.desk.workplace import show
-from marram.paper.marking_sheet import marking_pdf
+from marram.paper.marking_sheet import marking_pdf, numbered
 
 router = APIRouter()
 WEIGHT = {Severity.ERROR: "must be mended", Severity.WARNING: "to mend", Severity.NOTE: "worth a look"}
@@ -88,9 +87,16 @@ def _told(found: Marking) -> dict[str, Any]:
     """Return the findings by hole and, numbered, those with a place; and the stakes by colour."""
     sheets: list[dict[str, Any]] = []
     places: list[dict[str, Any]] = []
-    for one in marking_sheet(found.course, found.faults):
-        tasks = [_task(fault, places) for fault in one.tasks]
-        sheets.append({"hole": one.hole, "tasks": tasks})
+    for hole_sheet, tasks in numbered(found.course, found.faults):
+        for fault, number, _ in tasks:
+            if number is not None and fault.latitude is not None and fault.longitude is not None:
+                at = [round(fault.latitude, 8), round(fault.longitude, 8)]
+                places.append(
+                    {"number": number, "at": at, "severity": fault.severity.value, "what": fault.what}
+                )
+        sheets.append(
+            {"hole": hole_sheet.hole, "tasks": [_task(fault, number) for fault, number, _ in tasks]}
+        )
     stakes = []
     for stake in stakes_of(found.course):
         longitude, latitude = found.course.plane.to_degrees(stake.place.x, stake.place.y)
@@ -98,12 +104,7 @@ def _told(found: Marking) -> dict[str, Any]:
     return {"sheets": sheets, "places": places, "stakes": stakes}
 
 
-def _task(fault: Fault, places: list[dict[str, Any]]) -> dict[str, Any]:
-    number = None
-    if fault.latitude is not None and fault.longitude is not None:
-        number = len(places) + 1
-        at = [round(fault.latitude, 8), round(fault.longitude, 8)]
-        places.append({"number": number, "at": at, "severity": fault.severity.value, "what": fault.what})
+def _task(fault: Fault, number: int | None) -> dict[str, Any]:
     return {
         "number": number,
         "check": fault.check,

@@ -13,6 +13,8 @@ let greens = new Map();
 let chosen = null;
 let theirs = {}; // what others saved of holes that we moved too
 let seed = 0;
+const aims = new Map(); // where arrow keys lead, by hole, until the desk has answered
+const typing = new Set(); // fields with numbers that are not taken over yet
 
 const picture = new GreenPicture(find("green"), { dragged, dropped, nudged });
 
@@ -55,16 +57,19 @@ function show() {
   picture.draw(greens.get(chosen), look, theirs[chosen]);
   find("hole-title").textContent = `Hole ${chosen}${greens.get(chosen).par ? `, par ${greens.get(chosen).par}` : ""}: green ${greens.get(chosen).depth} paces deep`;
   showLook(look);
-  if (look?.on_green) {
-    find("front").value = look.paces_from_front;
-    find("side").value = look.paces_from_side;
-    find("which").value = look.side;
-  } else for (const id of ["front", "side"]) find(id).value = "";
+  fill("front", look?.paces_from_front ?? "");
+  fill("side", look?.paces_from_side ?? "");
+  if (look?.on_green) fill("which", look.side);
   find("side").disabled = find("which").value === "centre";
   const days = greens.get(chosen).recent.map((one) => one.day).filter(Boolean);
   find("recent").textContent = days.length ? `Rings on the green: where it was cut on ${days.join(", ")}.` : "";
   strip();
   state();
+}
+
+// An answer that comes late never overwrites what is being typed.
+function fill(id, value) {
+  if (!typing.has(id)) find(id).value = value;
 }
 
 function showLook(look) {
@@ -107,6 +112,7 @@ function strip() {
 
 function choose(hole) {
   chosen = hole;
+  typing.clear();
   show();
   find("hole-strip").querySelector(`[data-hole="${hole}"]`).scrollIntoView({ block: "nearest", inline: "center" });
 }
@@ -129,22 +135,24 @@ function toSave() {
   return told.base ? draft.moved() : new Map(draft.now);
 }
 
-// Looking: one request under way; of those asked for meanwhile only the last is sent.
+// Looking: one request under way; of those asked for meanwhile only the last of each hole is sent.
 
 let asking = false;
-let asked = null;
+const asked = new Map();
 
 async function look(place, then) {
-  asked = { place, then };
+  asked.set(place.hole, { place, then });
   if (asking) return;
   asking = true;
-  while (asked) {
-    const { place: at, then: done } = asked;
-    asked = null;
+  while (asked.size) {
+    const [hole, { place: at, then: done }] = asked.entries().next().value;
+    asked.delete(hole);
     try {
-      done(await answered(fetch(address(`/api/holes/${day}/look`, at))));
+      const found = await answered(fetch(address(`/api/holes/${day}/look`, at)));
       complain("", []);
+      if (!asked.has(hole)) done(found);
     } catch (error) {
+      if (asked.has(hole)) continue;
       done(null);
       complain("That cannot be", error.faults ?? ["The desk cannot be reached. What you moved before stays on this device."]);
     }
@@ -162,14 +170,17 @@ function dropped(x, y) {
 }
 
 function nudged(right, up, big) {
-  const at = draft.now.get(chosen);
+  const at = aims.get(chosen) ?? draft.now.get(chosen);
   if (!at) return;
   const step = (greens.get(chosen).pace / 2) * (big ? 4 : 1);
-  settle({ hole: chosen, x: at.x + right * step, y: at.y - up * step });
+  const aim = { x: at.x + right * step, y: at.y - up * step };
+  aims.set(chosen, aim); // quick presses add up before the first is answered
+  settle({ hole: chosen, ...aim });
 }
 
 function settle(place) {
   look(place, (found) => {
+    aims.delete(place.hole);
     if (found?.on_green) draft.set(found.hole, found);
     else if (found) complain("That is off the green", [`Hole ${found.hole} stays where it was.`]);
     show();
@@ -184,7 +195,13 @@ function typed() {
   settle({ hole: chosen, front, side: side || 0, which });
 }
 
-for (const id of ["front", "side", "which"]) find(id).addEventListener("change", typed);
+for (const id of ["front", "side", "which"]) {
+  find(id).addEventListener("input", () => typing.add(id));
+  find(id).addEventListener("change", () => {
+    typing.delete(id);
+    typed();
+  });
+}
 find("undo").addEventListener("click", () => step("undo"));
 find("redo").addEventListener("click", () => step("redo"));
 document.addEventListener("keydown", (event) => {

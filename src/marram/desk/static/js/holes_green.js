@@ -16,6 +16,8 @@ export class GreenPicture {
   }
 
   draw(green, look, theirs) {
+    this.later = this.drag ? [green, look, theirs] : null;
+    if (this.drag) return; // an answer that comes during a drag must not take the hole out of the hand
     const hadFocus = document.activeElement?.id === "cup";
     const around = green.around.map((one) => element("path", { d: one.path, class: `a-${one.kind}` }));
     const edge = element("path", { d: green.outline, class: "edge" });
@@ -74,10 +76,10 @@ export class GreenPicture {
       if (!this.drag) return;
       const { moved } = this.drag;
       const at = this.here(event);
-      this.drag = null;
+      this.letGo();
       if (moved) this.on.dropped(at.x, at.y);
     });
-    cup.addEventListener("pointercancel", () => (this.drag = null));
+    cup.addEventListener("pointercancel", () => this.letGo());
     cup.addEventListener("keydown", (event) => {
       const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
       if (!way) return;
@@ -85,6 +87,11 @@ export class GreenPicture {
       this.on.nudged(...way, event.shiftKey);
     });
     return cup;
+  }
+
+  letGo() {
+    this.drag = null;
+    if (this.later) this.draw(...this.later);
   }
 
   here(event) {
