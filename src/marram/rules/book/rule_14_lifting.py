@@ -67,7 +67,9 @@ def lifted_by_player(case: Case) -> Ruling:
         return marked_before_lifting(case)
     if case.is_one_of(reason_for_lifting, ReasonForLifting.TAKING_RELIEF):
         return no_penalty("14.1a").next(Action.LIFT, None).note("go_on_with_relief")
-    if case.is_one_of(reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED):
+    if case.is_one_of(
+        reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED, ReasonForLifting.RELIEF_GIVEN_UP
+    ):  # what gave the right to lift was taking the relief
         return _replace(penalty(1, "9.4b"))
     return lifted_to_be_replaced(case)
 

@@ -17,6 +17,7 @@ class ReasonForLifting(Enum):
     """Why a ball was lifted."""
 
     TAKING_RELIEF = "taking_relief"
+    RELIEF_GIVEN_UP = "relief_given_up"
     SEE_IF_RELIEF = "see_if_relief"
     IDENTIFY = "identify"
     CUT_OR_CRACKED = "cut_or_cracked"
@@ -48,6 +49,7 @@ reason_for_lifting = choice(
     "Why was the ball lifted?",
     {
         ReasonForLifting.TAKING_RELIEF: "to take relief, or to see whether it is allowed, and relief was then taken",
+        ReasonForLifting.RELIEF_GIVEN_UP: "to take relief that was allowed, but the player then took none",
         ReasonForLifting.SEE_IF_RELIEF: "to see whether it lay in a condition that gives relief; none was taken",
         ReasonForLifting.IDENTIFY: "to identify it",
         ReasonForLifting.CUT_OR_CRACKED: "to see whether it was cut or cracked",

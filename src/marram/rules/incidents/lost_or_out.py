@@ -78,6 +78,14 @@ INCIDENTS: tuple[Incident, ...] = (
         "same brand number no mark identify",
     ),
     Incident(
+        "own_ball_out_of_play_played",
+        "The player played the original ball though it was out of bounds, lost, or no longer in play",
+        "6.3c(1)",
+        THEME,
+        "book.rule_18_out_of_play:own_ball_out_of_play_played",
+        "played from out of bounds OB wrong ball after provisional in play found late abandoned original",
+    ),
+    Incident(
         "dropped_where_lost",
         "The player dropped a ball near where the original was lost or went out of bounds",
         "18.2b",
