@@ -20,7 +20,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.3b",
         THEME,
         "book.rule_14_dropped_ball_played:dropped_ball_played",
-        "drop wrong way shoulder height outside relief area placed instead stroke",
+        "drop wrong way shoulder height outside relief area placed instead stroke nearer the hole too far "
+        "two club-lengths instead of one stance still on path no complete relief",
     ),
     Incident(
         "dropped_once_more",

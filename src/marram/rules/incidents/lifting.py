@@ -12,7 +12,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_14_lifting:ball_lifted",
         "mark marker coin rotated aligned cleaned wiped identify cracked caddie authority picked up "
-        "lifted without marking not marked lifted for relief then changed mind put it back",
+        "lifted without marking not marked marked with a tee lifted for relief then changed mind put it back",
     ),
     Incident(
         "ball_to_be_replaced",

@@ -11,7 +11,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.2",
         THEME,
         "book.rule_18_lost:ball_not_found",
-        "lost ball search known or virtually certain declared lost in ground under repair hole gone taken",
+        "lost ball search known or virtually certain declared lost in ground under repair hole leaves gone taken",
     ),
     Incident(
         "ball_found_in_time",
