@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 
+from marram.rules.editions import EDITION_2019, EDITION_2023
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.adoption import adopt, entry_named
 from marram.rules.local_rules.local_rule import LocalRule
@@ -88,6 +89,13 @@ def test_one_added_later_is_refused_for_earlier_play() -> None:
     assert not adopt(["G-10"], date(2022, 1, 1)).faults
     (fault,) = adopt(["G-10"], date(2021, 12, 31)).faults
     assert "from 2022-01-01 on" in fault
+
+
+def test_an_edition_given_without_a_day_allows_what_was_added_in_its_time() -> None:
+    """`--edition 2019` is read as its first day, and an official means by it the edition, not that day."""
+    assert not adopt(["D-7", "G-9", "G-10"], EDITION_2019).faults
+    assert not adopt(["A-4.2"], EDITION_2023).faults
+    assert adopt(["D-7"], date(2020, 12, 31)).faults
 
 
 def test_without_a_day_every_edition_will_do() -> None:

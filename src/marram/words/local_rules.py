@@ -49,7 +49,8 @@ def state_words(entry: LocalRule) -> str:
 def time_words(entry: LocalRule) -> str:
     """Return when it can be adopted, where that is not in both editions; empty if it is."""
     if entry.since is not None:
-        return f"from {_day(entry.since)}"
+        from_day = f"from {_day(entry.since)}"
+        return f"2019 list only, {from_day}" if entry.editions == (2019,) else from_day
     if entry.editions == EDITIONS_OF_2019_AND_2023:
         return ""
     return "2019 list only" if entry.editions == (2019,) else "since 2023"

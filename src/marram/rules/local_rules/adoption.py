@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from marram.rules.editions import EDITION_2019, edition_of
+from marram.rules.editions import EDITION_2019, EDITIONS, edition_of
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.local_rules.register import REGISTER
@@ -30,7 +30,8 @@ def adopt(given: Sequence[str], played_on: date | None = None) -> Adopted:
 
     Args:
         given: codes of the list, in any case; a numbered form ("B-2.1") stands for its entry ("B-2").
-        played_on: the day of play, which decides the list; ``None`` where it is not known.
+        played_on: the day of play, which decides the list; ``None`` where it is not known. The first day of
+            an edition, as an edition is given without a day, stands for all of its time.
     """
     entries: list[LocalRule] = []
     faults: list[str] = []
@@ -70,7 +71,7 @@ def _not_to_be_adopted(entry: LocalRule, played_on: date | None) -> Iterator[str
             f"{entry.code} stands in the list of {lists} only, and play on {played_on.isoformat()} is under "
             f"that of {year}. Leave it out."
         )
-    elif entry.since is not None and played_on < entry.since:
+    elif entry.since is not None and played_on < entry.since and played_on not in EDITIONS:
         yield (
             f"{entry.code} can be adopted for play from {entry.since.isoformat()} on, not for play on "
             f"{played_on.isoformat()}. Leave it out."

@@ -1,5 +1,7 @@
 """The register of Model Local Rules, area D: putting greens."""
 
+from datetime import date
+
 from marram.rules.local_rules.local_rule import Basis, LocalRule
 
 LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
@@ -23,6 +25,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "D-3",
         "No relief when a wrong green interferes with the stance only",
         ("13.1f",),
+        forms=("D-3.1", "D-3.2"),
         citation="D-3",
         basis=Basis.PUBLISHED,
     ),
@@ -69,6 +72,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         ("11.1b",),
         (2019,),
         citation="D-7",
-        remark="It was added to the 2019 list later; since 2023 it is the Rule itself.",
+        remark="Since 2023 it is the Rule itself.",
+        since=date(2021, 1, 1),
+        basis=Basis.PUBLISHED,
     ),
 )

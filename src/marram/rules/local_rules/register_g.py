@@ -73,10 +73,11 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         discouraged=_SKILLED_ONLY,
         citation="G-9",
         remark=(
-            "For 2019 (from April) it allows what Rule 4.1a(2) did not; since 2023 it limits what the Rule allows. "
+            "For 2019 it allows what Rule 4.1a(2) did not; since 2023 it limits what the Rule allows. "
             "Its text changed: since 2025 a visible crack is enough, since 2026 parts carried on the course may be "
             "used. What it says since 2025 is known from the press."
         ),
+        since=date(2019, 4, 9),
         basis=Basis.PUBLISHED,
     ),
     LocalRule(

@@ -22,6 +22,6 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "No practice at the green just completed",
         ("5.5b", "13.1e"),
         citation="I-2",
-        basis=Basis.SECOND_HAND,
+        basis=Basis.PUBLISHED,
     ),
 )
