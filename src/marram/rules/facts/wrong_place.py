@@ -82,8 +82,8 @@ balls_after_wrong_place = choice(
     "How did the player go on after playing from the wrong place?",
     {
         BallsPlayed.NOT_CORRECTED: "with that ball only, or not yet at all",
-        BallsPlayed.CORRECTED_BALL_ONLY: "gave that ball up, and played out with a ball from the right place",
-        BallsPlayed.TWO_BALLS: "played a second ball as well, being uncertain",
+        BallsPlayed.CORRECTED_BALL_ONLY: "without any doubt gave that ball up, and played on with a ball from the right place",
+        BallsPlayed.TWO_BALLS: "being uncertain decided to play a second ball as well, whether or not both were played out",
     },
     help="Ask which balls were played, and when the player decided to.",
     source="14.7b(1)",
