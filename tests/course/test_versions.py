@@ -262,8 +262,8 @@ def test_any_sequence_of_edits_keeps_what_was_said(steps: list[tuple[str, str]])
     """After any sequence of edits, each saved or refused, the map holds what the saved ones say."""
     with TemporaryDirectory() as folder:
         maps, there = MapVersions(COURSE, Path(folder)), set()
-        for ident, action in steps:
-            edit = Edit(action, ident, None if action == "remove" else square(ident))
+        for step, (ident, action) in enumerate(steps, 1):
+            edit = Edit(action, ident, None if action == "remove" else square(ident, size=step * 0.00002))
             fits = (action == "add") != (ident in there)
             try:
                 maps.save([edit], base=maps.latest().number, who="A", in_force_from=DAY)

@@ -6,6 +6,7 @@ import threading
 import warnings
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 import uvicorn
@@ -54,6 +55,39 @@ def address(app: FastAPI) -> Iterator[str]:
     yield f"http://127.0.0.1:{listening.getsockname()[1]}"
     server.should_exit = True
     thread.join(timeout=20)
+
+
+@pytest.fixture
+def editing(tmp_path: Path) -> FastAPI:
+    """A desk of its own, whose map can be edited."""
+    return create_app(maps=tmp_path / "maps")
+
+
+@pytest.fixture
+def editor(editing: FastAPI, chromium: Any) -> Iterator[Any]:
+    """A phone at a desk whose map can be edited, on the editor's page. Any error of a script fails the test."""
+    listening = socket.create_server(("127.0.0.1", 0))
+    server = uvicorn.Server(uvicorn.Config(editing, log_level="error", lifespan="off", ws="none"))
+    thread = threading.Thread(target=server.run, kwargs={"sockets": [listening]}, daemon=True)
+    thread.start()
+    context = chromium.new_context(
+        viewport={"width": 390, "height": 844},
+        has_touch=True,
+        base_url=f"http://127.0.0.1:{listening.getsockname()[1]}",
+        geolocation={"latitude": 55.0041, "longitude": 4.00015, "accuracy": 6.2},
+        permissions=["geolocation"],
+    )
+    context.set_default_timeout(15_000)
+    page = context.new_page()
+    faults: list[str] = []
+    page.on("pageerror", lambda error: faults.append(str(error)))
+    page.goto("/map")
+    page.locator("#editor-map[data-ready=yes]").wait_for(state="attached")
+    yield page
+    context.close()
+    server.should_exit = True
+    thread.join(timeout=20)
+    assert not faults
 
 
 @pytest.fixture(scope="session")

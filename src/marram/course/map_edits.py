@@ -89,8 +89,7 @@ def apply_edits(document: Document, edits: Iterable[Edit]) -> Document:
     Raises:
         InputError: an edit does not fit the map; all faults are listed and nothing is made.
     """
-    edited = deepcopy(document)
-    features: list[Feature] = edited["features"]
+    features: list[Feature] = list(document["features"])  # features are replaced, never changed
     places = {feature_ident(feature, index): index for index, feature in enumerate(features)}
     removed: set[int] = set()
     faults: list[str] = []
@@ -109,8 +108,8 @@ def apply_edits(document: Document, edits: Iterable[Edit]) -> Document:
                 features[places[edit.ident]] = feature
     if faults:
         raise InputError(*faults)
-    edited["features"] = [feature for index, feature in enumerate(features) if index not in removed]
-    return edited
+    left = [feature for index, feature in enumerate(features) if index not in removed]
+    return {**document, "features": left}
 
 
 def differences(before: Document, after: Document) -> list[Edit]:

@@ -16,6 +16,8 @@ from marram.errors import InputError
 FORMAT = 2
 """Version of the file format (format 1 was never released); older formats stay readable for ever."""
 
+_IN_MEMORY = 4
+
 
 @dataclass(frozen=True, slots=True)
 class Later:
@@ -74,6 +76,7 @@ class VersionFiles:
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
+        self._read_last: dict[Path, tuple[tuple[int, int], dict[str, Any]]] = {}
 
     def path(self, number: int) -> Path:
         """Return the file of a version."""
@@ -159,7 +162,14 @@ class VersionFiles:
         return self._seen[path][1]
 
     def _kept(self, path: Path) -> dict[str, Any]:
-        return self._read(path)[1]
+        """Return what a file holds; the last few read stay in memory."""
+        state = path.stat() if path.exists() else None
+        mark = (state.st_mtime_ns, state.st_size) if state else (0, 0)
+        if path not in self._read_last or self._read_last[path][0] != mark:
+            self._read_last[path] = (mark, self._read(path)[1])
+            for old in list(self._read_last)[:-_IN_MEMORY]:
+                self._read_last.pop(old, None)
+        return self._read_last[path][1]
 
     def _read(self, path: Path) -> tuple[Version, dict[str, Any]]:
         try:

@@ -217,7 +217,8 @@ export function shifted(feature, east, north) {
 
 function moved(feature, longitudes, latitudes) {
   return edited(feature, (all) => {
-    for (const ring of all) for (const place of ring) place.splice(0, 2, round(place[0] + longitudes), round(place[1] + latitudes));
+    // New places: the first and the last of a ring may be one and the same array.
+    for (const ring of all) ring.splice(0, Infinity, ...ring.map(([x, y, ...more]) => [round(x + longitudes), round(y + latitudes), ...more]));
   });
 }
 

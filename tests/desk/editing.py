@@ -1,0 +1,80 @@
+"""Hands on the map editor in a browser: look, tap, drag with a finger, save."""
+
+from playwright.sync_api import Page, expect
+
+from tests.desk.test_map_editor import DAY
+
+CORNERS = [(55.004, 4.0), (55.004, 4.0003), (55.0042, 4.0003)]
+"""Of the ground under repair that tests draw: latitude, longitude."""
+
+Pixel = dict[str, float]
+
+
+def ready(page: Page) -> None:
+    expect(page.locator("#editor-map[data-ready=yes]")).to_have_count(1)
+
+
+def look_at(page: Page, latitude: float, longitude: float, zoom: float = 19) -> None:
+    page.evaluate(f"window.marramMap.setView([{latitude}, {longitude}], {zoom}, {{ animate: false }})")
+
+
+def pixel(page: Page, latitude: float, longitude: float) -> Pixel:
+    """Return where a place is drawn now, from the corner of the map."""
+    found: Pixel = page.evaluate(
+        f"() => {{ const p = window.marramMap.latLngToContainerPoint([{latitude}, {longitude}]);"
+        " return {x: p.x, y: p.y}; }"
+    )
+    return found
+
+
+def draw(page: Page) -> None:
+    """Draw ground under repair with three taps."""
+    look_at(page, 55.0041, 4.00015)
+    page.get_by_role("button", name="Draw", exact=True).tap()
+    tap_corners(page, CORNERS)
+    page.get_by_role("button", name="Finish").tap()
+
+
+def tap_corners(page: Page, places: list[tuple[float, float]]) -> None:
+    for place in places:
+        page.locator("#editor-map").tap(position=pixel(page, *place))
+
+
+def save(page: Page, who: str = "Ada", day: str = DAY) -> None:
+    page.get_by_label("Who (name or initials)").fill(who)
+    page.get_by_label("In force from", exact=True).fill(day)
+    page.get_by_role("button", name="Save a new version").click()
+
+
+def choose(page: Page, words: str) -> None:
+    page.locator("summary", has_text="Choose an area by name").click()
+    page.get_by_label("Area on the map").select_option(words)
+    page.get_by_role("button", name="Choose it").click()
+
+
+def corners(page: Page) -> list[tuple[float, float]]:
+    """Return the corners of the chosen area, as its text shows them: latitude, longitude."""
+    lines = page.locator("#chosen-corners").input_value().split("\n")
+    found = []
+    for line in lines:
+        latitude, longitude = map(float, line.split(","))
+        found.append((latitude, longitude))
+    return found
+
+
+def swipe(page: Page, start: Pixel, right: float, down: float) -> None:
+    """Drag with one finger: real touch events, as a phone sends them."""
+    page.evaluate("scrollTo(0, 0)")
+    box = page.locator("#editor-map").bounding_box()
+    assert box is not None
+    session = page.context.new_cdp_session(page)
+    x, y = box["x"] + start["x"], box["y"] + start["y"]
+
+    def send(kind: str, share: float) -> None:
+        points = [] if kind == "touchEnd" else [{"x": x + share * right, "y": y + share * down}]
+        session.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+
+    send("touchStart", 0)
+    for step in (0.2, 0.4, 0.6, 0.8, 1):
+        send("touchMove", step)
+    send("touchEnd", 1)
