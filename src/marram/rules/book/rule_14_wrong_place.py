@@ -89,6 +89,8 @@ def no_serious_breach_and_how_play_went_on(case: Case) -> Ruling:
 @provision("14.7b(1)")
 def first_ball_given_up(case: Case) -> Ruling:
     """Corrected although it was no serious breach: the first ball still counts, and has to be holed (Rule 3.3c)."""
+    if not case.played_since(EDITION_2023) and not case[facts_reported]:
+        return disqualification("14.7b(2)").next(Action.HOLE_OVER)
     if case[next_hole_started]:
         return disqualified_or_without_score(case, "3.3c").under("14.7b(1)")
     ruling = (
