@@ -52,7 +52,7 @@ def test_steep_and_too_steep_at_ten_feet(percent, expected) -> None:
     slopes = GreenSlopes(LINKS, measured(lambda x, _y: percent / 100 * x), slope_limits(10))
     found = hole_warnings(HOLE, Point(150, 0), slopes=slopes)
     assert [one.kind for one in found] == expected
-    assert all(f"{percent:.1f} %" in one.words for one in found)
+    assert all(f"falls {percent:g} %" in one.words for one in found)
 
 
 def test_near_a_severe_slope() -> None:
@@ -60,3 +60,10 @@ def test_near_a_severe_slope() -> None:
     slopes = GreenSlopes(LINKS, measured(terraced), slope_limits(10))
     assert kinds(Point(153.6, 0), slopes=slopes) == [Against.NEAR_SEVERE_SLOPE]
     assert kinds(Point(156, 0), slopes=slopes) in ([], [Against.NEAR_EDGE])
+
+
+def test_a_slope_just_beyond_a_figure_does_not_read_as_the_figure() -> None:
+    """3.91 % is more than the 3.9 % recommended at ten feet, and is said with both decimals."""
+    slopes = GreenSlopes(LINKS, measured(lambda x, _y: 0.03909 * x), slope_limits(10))
+    (one,) = hole_warnings(HOLE, Point(150, 0), slopes=slopes)
+    assert one.words.startswith("The ground around it falls 3.91 %; at most 3.9 % is recommended")

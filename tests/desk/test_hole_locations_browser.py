@@ -107,6 +107,34 @@ def test_dragged_it_is_where_it_was_dropped(page: Page) -> None:
     )
 
 
+def test_a_finger_drags_it_and_does_not_scroll(chromium: Browser, desk_address: str) -> None:
+    """On a phone the touch is the hole's: it ends where the finger left, 60 pixels nearer the front, and the page stays."""
+    context = chromium.new_context(viewport=SIZES["phone"], has_touch=True, base_url=desk_address)
+    page = context.new_page()
+    opened(page)
+    type_paces(page, 18, 10, "left")
+    page.evaluate("window.scrollTo(0, 0)")
+    start = page.locator("#cup .cup").bounding_box()
+    assert start is not None
+    x, y = start["x"] + start["width"] / 2, start["y"] + start["height"] / 2
+    finger = context.new_cdp_session(page)
+
+    def touch(kind: str, *points: dict[str, float]) -> None:
+        finger.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": list(points)})
+
+    touch("touchStart", {"x": x, "y": y})
+    for step in range(1, 7):
+        touch("touchMove", {"x": x, "y": y + 10 * step})
+    touch("touchEnd")
+    expect(page.locator("#numbers")).not_to_contain_text("18 from the front")
+    expect(page.get_by_role("button", name="Undo")).to_be_enabled()
+    end = page.locator("#cup .cup").bounding_box()
+    assert end is not None
+    assert end["y"] - start["y"] == pytest.approx(60, abs=1.5)
+    assert page.evaluate("window.scrollY") == 0
+    context.close()
+
+
 def test_typed_numbers_move_it_and_warnings_come_at_once(page: Page) -> None:
     """Two paces from the left edge is too near it; on the step of the fourth it is too steep."""
     opened(page)

@@ -94,11 +94,11 @@ def _of_slope(hole: int, place: Point, slopes: GreenSlopes) -> list[HoleWarning]
     )
     slope = slopes.surfaces[hole].at(place)
     if slope is not None and slope.percent > limits.critical:
-        words = f"The ground around it falls {_over(slope.percent)} %; more than {in_percent(limits.critical)} % is too steep {speed}."
+        words = f"The ground around it falls {_over(slope.percent, limits.critical)} %; more than {in_percent(limits.critical)} % is too steep {speed}."
         return [HoleWarning(Against.TOO_STEEP, words)]
     found: list[HoleWarning] = []
     if slope is not None and slope.percent > limits.recommended:
-        words = f"The ground around it falls {_over(slope.percent)} %; at most {in_percent(limits.recommended)} % is recommended {speed}."
+        words = f"The ground around it falls {_over(slope.percent, limits.recommended)} %; at most {in_percent(limits.recommended)} % is recommended {speed}."
         found.append(HoleWarning(Against.STEEP, words))
     apart = float(slopes.from_severe(hole, np.array([[place.x, place.y]]))[0])
     if apart < FROM_SEVERE_SLOPE:
@@ -112,6 +112,7 @@ def _under(paces: float) -> str:
     return f"{math.floor(paces * 10 + 1e-6) / 10:.1f}"
 
 
-def _over(percent: float) -> str:
-    """Return a slope that is too large, rounded up."""
-    return f"{math.ceil(percent * 10 - 1e-6) / 10:.1f}"
+def _over(percent: float, limit: float) -> str:
+    """Return a slope beyond a limit, rounded up where rounding would bring it down to the limit."""
+    near = round(percent, 1)
+    return f"{near if near > limit else math.ceil(percent * 100) / 100:g}"

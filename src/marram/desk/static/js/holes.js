@@ -16,7 +16,7 @@ let seed = 0;
 const aims = new Map(); // where arrow keys lead, by hole, until the desk has answered
 const typing = new Set(); // fields with numbers that are not taken over yet
 
-const picture = new GreenPicture(find("green"), { dragged, dropped, nudged });
+const picture = new GreenPicture(find("green"), { dragged, dropped, nudged, cancelled: () => show() });
 
 function address(path, more = {}) {
   const all = new URLSearchParams(query);

@@ -57,6 +57,8 @@ export class GreenPicture {
     const cup = element("g", { id: "cup", tabindex: 0, role: "button", "aria-label": `Hole ${hole}: arrow keys move it by half a pace, with Shift by two`, transform: `translate(${look.x} ${look.y})` });
     if (look.warnings.length) cup.classList.add("warned");
     cup.append(element("circle", { r: 18, class: "grip" }), element("circle", { r: 5, class: "cup" }));
+    // A finger on the hole moves it and does not scroll the page; touch-action does not reach into a drawing.
+    cup.addEventListener("touchstart", (event) => event.preventDefault(), { passive: false });
     cup.addEventListener("pointerdown", (event) => {
       event.preventDefault();
       cup.focus({ preventScroll: true });
@@ -79,7 +81,10 @@ export class GreenPicture {
       this.letGo();
       if (moved) this.on.dropped(at.x, at.y);
     });
-    cup.addEventListener("pointercancel", () => this.letGo());
+    cup.addEventListener("pointercancel", () => {
+      this.letGo();
+      this.on.cancelled();
+    });
     cup.addEventListener("keydown", (event) => {
       const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
       if (!way) return;
