@@ -7,6 +7,7 @@ import pytest
 
 from marram.course import check, load
 from marram.course.fault import Severity
+from marram.course.marking import marking_sheet
 from marram.errors import BadCourse
 
 FOLDER = Path(__file__).parents[1] / "bad" / "course"
@@ -104,6 +105,7 @@ FAULTS = {
     "stream_line.geojson": (WARNING, "penalty_area_line", "without a width"),
     "water_without_status.geojson": (WARNING, "water_without_status", "not marked as a penalty area"),
     "overlap.geojson": (WARNING, "overlap", "Rule 2.2c puts first"),
+    "overlap_out_of_bounds.geojson": (WARNING, "overlap", "a ball there is out of bounds"),
     "two_colours.geojson": (
         WARNING,
         "two_colours",
@@ -145,6 +147,42 @@ FAULTS = {
     ),
     "path_without_width.geojson": (NOTE, "path_without_width", "1 path is a line without a width (path)"),
 }
+
+
+ISSUES = {
+    "a gap in the boundary": "boundary_gap.geojson",
+    "stakes too far apart": "stake_gap.geojson",
+    "a corner without a stake": "corner_without_stake.geojson",
+    "a stake off the mapped line": "stake_off_edge.geojson",
+    "a string that leaves the mapped edge": "string_off_edge.geojson",
+    "a string that something stands in": "string_blocked.geojson",
+    "two stakes that could be the next": "two_next_stakes.geojson",
+    "a penalty area not closed": "penalty_area_open.geojson",
+    "a penalty area of unknown colour": "penalty_area_colour.geojson",
+    "water without status": "water_without_status.geojson",
+    "a hole without a green": "hole_without_green.geojson",
+    "a hole without a tee": "hole_without_tee.geojson",
+    "a hole without a par": "no_par.geojson",
+    "a stroke index given twice": "repeated_stroke_index.geojson",
+    "a hole without a stroke index": "no_stroke_index.geojson",
+    "areas that overlap": "overlap.geojson",
+    "a dropping zone nearer the hole than what it serves": "dropping_zone_nearer.geojson",
+    "ground under repair without relief": "repair_without_relief.geojson",
+}
+"""What a Committee looks for before play (Committee Procedures, sections 2 and 5B), and a map made bad for it."""
+
+
+@pytest.mark.parametrize("issue", ISSUES)
+def test_what_a_committee_looks_for_has_its_place(issue) -> None:
+    """On a map made bad for it each issue stands on the marking sheet, under its hole or the course, where it has one."""
+    name = ISSUES[issue]
+    kind = FAULTS[name][1]
+    faults = [fault for fault in check(FOLDER / name) if fault.check == kind]
+    assert faults, issue
+    if FAULTS[name][0] is not ERROR:
+        tasks = [task for sheet in marking_sheet(load(FOLDER / name), faults) for task in sheet.tasks]
+        assert sorted(map(str, tasks)) == sorted(map(str, faults))
+    assert all(fault.hole is not None or fault.latitude is not None for fault in faults), issue
 
 
 @pytest.mark.parametrize("name", sorted(FAULTS))

@@ -120,16 +120,18 @@ def _colours(course: Course, faults: FaultList) -> None:
 
 
 def _overlaps(course: Course, faults: FaultList) -> None:
-    areas = course.of(*SPECIFIC)
+    areas = course.of(*SPECIFIC, Kind.OUT_OF_BOUNDS)
     for first, second, common in _overlapping(areas):
         colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
         if first.kind is second.kind and first.kind is not Kind.PUTTING_GREEN:
             continue
         names = f"{first.kind.value} {first.ident} and {second.kind.value} {second.ident}".replace("_", " ")
+        lies = "lies in the one Rule 2.2c puts first"
+        if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
+            lies = "is out of bounds"
         faults.warn(
             "two_colours" if colours else "overlap",
-            f"{names} overlap on {common.area:.0f} m²"
-            + ("" if colours else ": a ball there lies in the one Rule 2.2c puts first"),
+            f"{names} overlap on {common.area:.0f} m²" + ("" if colours else f": a ball there {lies}"),
             "Draw each edge as it is marked on the ground.",
             feature=first.ident,
             at=common,
