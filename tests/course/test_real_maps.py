@@ -1,8 +1,11 @@
 """Three real maps, © OpenStreetMap contributors, ODbL 1.0: what an importer must survive."""
 
+import json
+import math
 from collections import Counter
 
 import pytest
+import shapely
 
 from marram.course import area_at, check, load
 from marram.course.areas import Area
@@ -95,3 +98,64 @@ def test_the_clipped_map_says_where_it_cannot_know() -> None:
     (boundary,) = course.of(Kind.BOUNDARY)
     beyond = boundary.geometry.difference(course.covered).representative_point()
     assert DoubtKind.NOT_COVERED in {doubt.kind for doubt in area_at(course, beyond.x, beyond.y, 1).doubts}
+
+
+def test_stakes_around_a_real_outline(tmp_path) -> None:
+    """Staked at every corner and every 20 m the outline of the links has no stake fault but trees in the way and
+    tight corners; each of three stakes pulled, and one moved a metre, is found at its place."""
+    document = json.loads(real_map("links-18.geojson").read_text(encoding="utf-8"))
+    course = load(real_map("links-18.geojson"))
+    (boundary,) = course.of(Kind.BOUNDARY)
+    ring = shapely.segmentize(boundary.geometry.exterior, 20)
+    places = list(dict.fromkeys(ring.coords))
+
+    def checked(stakes):
+        drawn = [
+            {
+                "type": "Feature",
+                "id": f"stake {number}",
+                "properties": {"marram": "stake", "colour": "white"},
+                "geometry": {"type": "Point", "coordinates": list(course.plane.to_degrees(*place))},
+            }
+            for number, place in stakes
+        ]
+        path = tmp_path / "staked.geojson"
+        path.write_text(
+            json.dumps({**document, "features": [*document["features"], *drawn]}), encoding="utf-8"
+        )
+        return [fault for fault in check(path) if "stake" in fault.check or "string" in fault.check]
+
+    whole = list(enumerate(places))
+    usual = {fault.check for fault in checked(whole)}
+    assert usual <= {"string_blocked", "two_next_stakes"}
+    straight = [
+        number
+        for number, here in whole[1:-1]
+        if abs(
+            math.dist(places[number - 1], here)
+            + math.dist(here, places[number + 1])
+            - math.dist(places[number - 1], places[number + 1])
+        )
+        < 1e-6
+        and math.dist(places[number - 1], places[number + 1]) > 30
+    ]
+    pulled = straight[3::20][:3]
+    moved = straight[10]
+    (x, y), (ahead_x, ahead_y) = places[moved], places[moved + 1]
+    length = math.dist((x, y), (ahead_x, ahead_y))
+    aside = (x - (ahead_y - y) / length, y + (ahead_x - x) / length)
+    found = checked([(n, aside if n == moved else place) for n, place in whole if n not in pulled])
+    gaps = [fault for fault in found if fault.check == "stake_gap"]
+    assert len(gaps) == 3
+    for number, fault in zip(
+        pulled,
+        sorted(gaps, key=lambda one: min(pulled, key=lambda n: _from(course, one, places[n]))),
+        strict=True,
+    ):
+        assert _from(course, fault, places[number]) < 5
+    (off,) = [fault for fault in found if fault.check == "stake_off_edge"]
+    assert (off.feature, "1.00 m" in off.what) == (f"stake {moved}", True)
+
+
+def _from(course, fault, place):
+    return math.dist(course.plane.to_metres(fault.longitude, fault.latitude), place)
