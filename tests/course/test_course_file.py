@@ -91,6 +91,20 @@ def test_what_was_also_edited_here_is_asked_about(maps: MapVersions, how: Overla
     assert by_ident(maps.document_on(TODAY))["f"] == ground("f", size=size, place=5)
 
 
+def test_a_changed_credit_line_is_said_and_taken_over(maps: MapVersions) -> None:
+    """What the file holds beside its features is told by its key, and taken over with them."""
+    maps.save([added("a")], base=1, who="Ada", in_force_from=TODAY)
+    write(maps, small_map() | {"credit": "Surveyed by the greenkeeper"})
+    news = maps.file_news()
+
+    assert news is not None
+    assert (news.edits, news.beside) == ((), ("credit",))
+    maps.settle_file(news.mark, take=True, who="Bo", in_force_from=TODAY)
+    assert maps.document_on(TODAY)["credit"] == "Surveyed by the greenkeeper"
+    assert there(maps, TODAY) == {"a"}
+    assert maps.file_news() is None
+
+
 def test_changed_again_in_between_it_must_be_looked_at_again(maps: MapVersions) -> None:
     """A decision holds for the changes that were shown, and no others."""
     maps.save([added("a")], base=1, who="Ada", in_force_from=TODAY)

@@ -150,6 +150,16 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     expect(editor.locator(".map-version")).to_have_text(f"Map version 2, in force from {DAY}, saved by AB.")
 
 
+def test_an_area_corrected_by_hand_can_forget_the_phone(editor: Page) -> None:
+    """Moved until it fits, its edge is as good as a drawn one when the official says so."""
+    mark(editor)
+    editor.get_by_role("button", name="Use it").tap()
+    expect(editor.locator("#chosen-accuracy")).to_contain_text("to about 6.2 m")
+    editor.get_by_role("button", name="It fits now").tap()
+    expect(editor.locator("#chosen-accuracy")).to_be_hidden()
+    expect(editor.locator("#edit-list li")).to_have_count(1)
+
+
 def test_who_saved_last_is_offered_again(editor: Page) -> None:
     """The initials stand in the field of the next save."""
     mark(editor)

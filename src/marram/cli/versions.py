@@ -40,7 +40,7 @@ def list_versions(path: Path, folder: Path | None, day: date, as_json: bool) -> 
             for later in one.later:
                 yield "quiet", f"      carried over into what was prepared from {later.since}"
         if news is not None:
-            changed = ", ".join(f"{edit.action} {edit.ident}" for edit in news.edits)
+            changed = ", ".join([*(f"{edit.action} {edit.ident}" for edit in news.edits), *news.beside])
             yield (
                 "caution",
                 news.fault or f"The course file has changed since, and no version holds it: {changed}.",

@@ -14,12 +14,14 @@ class FileNews:
     """What became of the course file since its versions last took note of it.
 
     Attributes:
-        edits: what changed in it.
+        edits: what changed in it, feature by feature.
+        beside: what else it holds otherwise now, by key, such as its credit line.
         mark: the digest of the file as it is now, to decide about just these changes.
         fault: why it can no longer be read; empty when it can.
     """
 
     edits: tuple[Edit, ...] = ()
+    beside: tuple[str, ...] = ()
     mark: str = ""
     fault: str = ""
 

@@ -137,8 +137,12 @@ class MapVersions(MapDays):
             return FileNews(fault=str(error))
         key = (self.latest().number, self._file.mark)
         if self._news is None or self._news[0] != key:
-            edits = differences(self.noted_file(), now)
-            self._news = (key, FileNews(tuple(edits), key[1]) if edits else None)
+            before = self.noted_file()
+            edits = tuple(differences(before, now))
+            beside = tuple(
+                one for one in sorted({*before, *now} - {"features"}) if before.get(one) != now.get(one)
+            )
+            self._news = (key, FileNews(edits, beside, key[1]) if edits or beside else None)
         return self._news[1]
 
     def settle_file(
@@ -171,7 +175,8 @@ class MapVersions(MapDays):
             there = self.document_on(since)
             merged = carry(edits, before, there)
             conflict = EditConflict(merged.clashes, len(known), Side.EDITED_HERE, since)
-            documents[since] = _merged(merged, there, overlap, conflict)
+            made = _merged(merged, there, overlap, conflict)
+            documents[since] = {**now, "features": made["features"]} if take else made
         note = "changes of the course file taken over" if take else "changes of the course file left out"
         version = _version(len(known) + 1, in_force_from, who, note=note, base=len(known), edits=edits)
         saved = self._keep(replace(version, settles_file=True), documents, now)

@@ -170,4 +170,7 @@ def _page(
 
 
 def _news_told(maps: MapVersions, news: FileNews | None) -> list[str]:
-    return changes_in_words(news.edits, by_ident(maps.noted_file())) if news and not news.fault else []
+    if news is None or news.fault:
+        return []
+    told = changes_in_words(news.edits, by_ident(maps.noted_file()))
+    return [*told, *(f"Beside the features: {key}" for key in news.beside)]

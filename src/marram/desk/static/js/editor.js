@@ -87,6 +87,7 @@ function listAreas() {
     if (!groups.has(hole)) groups.set(hole, []);
     groups.get(hole).push([titleOf(ident, one), ident]);
   }
+  const before = find("area-list").value;
   const sorted = [...groups].sort(([one], [other]) => Number(one || 999) - Number(other || 999));
   find("area-list").replaceChildren(
     ...sorted.map(([hole, entries]) => {
@@ -101,6 +102,7 @@ function listAreas() {
       return group;
     }),
   );
+  if (draft.now.has(chosen.ident ?? before)) find("area-list").value = chosen.ident ?? before;
 }
 
 function choose(ident) {

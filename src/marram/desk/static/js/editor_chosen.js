@@ -16,6 +16,7 @@ export class Chosen {
     find("chosen-name").addEventListener("change", (event) => this.tag("name", event.target.value.trim()));
     find("chosen-hole").addEventListener("change", (event) => this.changeHoles(event.target));
     find("chosen-serves").addEventListener("change", (event) => this.tag("serves", event.target.value));
+    find("chosen-exact").addEventListener("click", () => this.tag("accuracy", ""));
     find("chosen-done").addEventListener("click", () => on.done());
     find("chosen-delete").addEventListener("click", () => this.remove());
     find("corner-delete").addEventListener("click", () => draft.set(this.ident, withoutCorner(this.feature, map.corner)));
@@ -41,7 +42,7 @@ export class Chosen {
     find("chosen-name").value = feature.properties.name ?? "";
     find("chosen-hole").value = feature.properties[this.holeKey] ?? "";
     find("chosen-accuracy").hidden = !feature.properties.accuracy;
-    find("chosen-accuracy").textContent = `From the phone, to about ${feature.properties.accuracy} m: the marking on the ground decides, and near the edge measure there.`;
+    find("accuracy-words").textContent = `From the phone, to about ${feature.properties.accuracy} m: the marking on the ground decides, and near the edge measure there.`;
     const select = find("chosen-kind");
     select.parentElement.hidden = ![...select.options].some((one) => one.value === kind);
     select.value = kind;

@@ -29,7 +29,10 @@ export function refuse(title, faults, ...more) {
   heading.textContent = title;
   const list = document.createElement("ul");
   list.append(...faults.map(item));
-  box.replaceChildren(heading, list, ...more);
+  const row = document.createElement("p");
+  row.className = "row";
+  row.append(...more);
+  box.replaceChildren(heading, list, ...(more.length ? [row] : []));
   box.focus();
 }
 
