@@ -22,7 +22,7 @@ from marram.rules.facts.equipment import (
     stroke_at_ball_counted,
     tape_not_excessive,
 )
-from marram.rules.facts.local_equipment import approved_book_only
+from marram.rules.local_rules.area_g_books import only_approved_books_broken
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -145,9 +145,11 @@ def equipment_used(case: Case) -> Ruling:
 
 @provision("4.3a")
 def allowed_unless_forbidden_by_local_rule(case: Case) -> Ruling:
-    """Sound and video that have nothing to do with the competition may be forbidden by Local Rule."""
+    """Sound and video that have nothing to do with the competition, and books of one's own, may be forbidden."""
     if case.is_one_of(equipment_use, Equipment.AUDIO_UNRELATED) and case.local_rule("G-8"):
         return equipment_breach(case, "G-8")
+    if case.is_one_of(equipment_use, Equipment.EARLIER_INFORMATION) and only_approved_books_broken(case):
+        return equipment_breach(case, "G-11")
     return free("4.3a").under(_ITEM[case[equipment_use]])
 
 
@@ -163,7 +165,7 @@ def distance_device(case: Case) -> Ruling:
 def green_map(case: Case) -> Ruling:
     """Putting-green reading material is limited in size and scale, and further by Local Rule."""
     if case[green_map_within_limits]:
-        if case.local_rule("G-11") and not case[approved_book_only]:
+        if only_approved_books_broken(case):
             return equipment_breach(case, "G-11")
         return free("Clarification 4.3a/1")
     return equipment_breach(case, "4.3a").under("Clarification 4.3a/1")

@@ -128,7 +128,7 @@ LOCAL_RULES: dict[str, Fact[bool]] = {
         "G-8": "audio and video devices forbidden",
         "G-9": "replacing only a broken or significantly damaged club",
         "G-10": "no club but a putter longer than 46 inches",
-        "G-11": "green-reading material only as approved",
+        "G-11": "only yardage books and maps that are approved",
         "H-1.1": "caddies forbidden",
         "H-1.2": "certain caddies forbidden",
         "H-1.3": "caddies required",

@@ -84,8 +84,8 @@ shoes_barred = yes_no(
 )
 approved_book_only = yes_no(
     "approved_book_only",
-    "Was it the yardage book approved for the competition, with no notes but those allowed?",
-    help="Allowed: hand-written notes from the player's or caddie's own experience, or from watching balls roll.",
+    "Was only a yardage book or map approved for the competition used, with no notes on greens but those allowed?",
+    help="Allowed on greens: what player or caddie wrote by hand, from balls seen rolling (also on television) or from feel, not measured.",
     source="G-11",
     decided_by=DecidedBy.COMMITTEE,
 )

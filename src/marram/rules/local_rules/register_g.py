@@ -91,11 +91,11 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     ),
     LocalRule(
         "G-11",
-        "Greens read with the approved yardage book only",
+        "Only yardage books and maps approved for the competition, few notes on greens",
         ("4.3a",),
         discouraged=_SKILLED_ONLY,
         citation="G-11",
         since=date(2022, 1, 1),
-        basis=Basis.SECOND_HAND,
+        basis=Basis.PUBLISHED,
     ),
 )

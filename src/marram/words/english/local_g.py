@@ -11,7 +11,7 @@ PROVISIONS: dict[str, str] = {
     "G-8": "By this Local Rule nothing may be listened to or watched on a personal audio or video device; the penalty is that of Rule 4.3.",
     "G-9": "By this Local Rule only a broken or significantly damaged club is replaced, and not after abuse; since 2025 by one that does its job, since 2026 also by one put together from parts carried on the course.",
     "G-10": "By this Local Rule no club but a putter may be longer than 46 inches; a stroke with a longer one disqualifies, carrying it does not.",
-    "G-11": "By this Local Rule greens are read with the approved yardage book and the notes it allows only; the penalty is that of Rule 4.3.",
+    "G-11": "By this Local Rule only yardage books and maps approved for the competition are used, and notes on greens hold only what player or caddie saw or felt; the penalty is that of Rule 4.3.",
 }
 
 NOTES: dict[str, str] = {
