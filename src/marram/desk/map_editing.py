@@ -13,6 +13,7 @@ from marram.course.model import Course, Kind
 from marram.course.scheme import meaning
 from marram.course.versions import MapVersions, Version
 from marram.errors import InputError
+from marram.relief.dropping_zones import SERVABLE
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,18 +47,6 @@ DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.TEEING_AREA, "Tee", ("golf", "tee")),
 )
 """Kinds offered, what changes from day to day first."""
-
-SERVABLE = (
-    Kind.RED_PENALTY_AREA,
-    Kind.YELLOW_PENALTY_AREA,
-    Kind.GROUND_UNDER_REPAIR,
-    Kind.TEMPORARY_WATER,
-    Kind.NO_PLAY_ZONE,
-    Kind.OBSTRUCTION,
-    Kind.PATH,
-    Kind.PUTTING_GREEN,
-)
-"""Kinds that a dropping zone can serve (Model Local Rule E-1: relief from them may end in one)."""
 
 NEAR_HOLE = 60.0
 """Metres: what is as near a line of play is offered as a thing of that hole (a choice of ours)."""

@@ -10,10 +10,10 @@ from marram.course.doubts import drawn_to
 from marram.course.model import Course, Feature, Kind
 from marram.desk.address_places import PLACE_WORDS
 from marram.desk.consultation import Consultation
-from marram.desk.map_editing import SERVABLE
 from marram.desk.place import to_plane
 from marram.relief import Answer, relief_areas
 from marram.relief.construction import distance
+from marram.relief.dropping_zones import zones_serving
 from marram.relief.ground import ground_of
 from marram.relief.place_facts import SPEAKING, XY
 from marram.relief.tolerance import BALL_RADIUS
@@ -88,6 +88,7 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
             notes.append(
                 f"Its edge is known only to about {rough:g} m, from a phone: measure from the ground."
             )
+    zones = zones_serving(course, found.hole.number, places["ball"], condition)
     answers = relief_areas(
         course,
         found.hole.number,
@@ -98,7 +99,7 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
         entry_xy=places.get("entry"),
         previous_xy=places.get("previous"),
         condition=condition,
-        zone=_zone(course, found.hole.number, places["ball"], condition),
+        zone=zones[0] if len(zones) == 1 else None,
         provisional_xy=places.get("provisional"),
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
         last_outside_xy=places.get("outside"),
@@ -141,19 +142,3 @@ def _condition(course: Course, found: Consultation) -> tuple[Feature | None, tup
         if len(some) == 1:
             return some[0], tuple(one for one in near if one is not some[0])
     return None, tuple(near)
-
-
-def _zone(course: Course, hole: int, ball: XY, condition: Feature | None) -> Feature | None:
-    """Return the dropping zone of the hole that serves what relief is taken from, if the map has just one.
-
-    That is the condition, where there is one, else what the ball lies in of all that a zone can serve.
-    """
-    places = course.of(*SERVABLE)
-    inside = [one for one in places if one.geometry.distance(Point(ball)) <= BALL_RADIUS]
-    names = {name for one in ([condition] if condition else inside) for name in (one.ref, one.ident) if name}
-    zones = [
-        one
-        for one in course.of(Kind.DROPPING_ZONE)
-        if names & set(one.serves) and (not one.holes or hole in one.holes)
-    ]
-    return zones[0] if len(zones) == 1 else None

@@ -9,8 +9,10 @@ from shapely import Point
 
 from marram.course import area_at
 from marram.course.model import Course, Feature, Hole, Kind
+from marram.relief.dropping_zones import zones_serving
 from marram.relief.tolerance import BALL_RADIUS, YARD
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.local_relief import dropping_zone_provided
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
 from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
@@ -121,6 +123,8 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value
     if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
         facts[interference.name] = Interference.BALL.value
+    if not doubtful and zones_serving(course, hole.number, xy):
+        facts[dropping_zone_provided.name] = "yes"
     return PlaceFacts(
         area,
         "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),
