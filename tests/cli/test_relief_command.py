@@ -11,6 +11,7 @@ from marram.cli.relief import PREMISES
 from marram.course import load
 from marram.course.model import Course, Kind
 from marram.demo import COURSE
+from marram.relief.place_words import PICKED
 from marram.rules.engine.export import facts_of
 from marram.rules.engine.request import fact_named
 from tests.cli.running import marram
@@ -59,6 +60,39 @@ def test_three_options_of_a_red_penalty_area_are_drawn(
     assert all(one["state"] == "Drawn" for one in document["options"])
     root = ET.fromstring(target.read_text(encoding="utf-8"))
     assert len(root.findall("{http://www.w3.org/2000/svg}svg")) == 3
+
+
+def test_a_dropping_zone_of_the_map_is_drawn_where_it_is_adopted(course: Course) -> None:
+    """Model Local Rule E-1: the zone that the map says serves the penalty area is one more option, for one stroke."""
+    (zone,) = (one for one in course.of(Kind.DROPPING_ZONE) if "cauldron" in one.serves)
+    (served,) = (one for one in course.features if one.ref == "cauldron")
+    ball = degrees(course, served.geometry.representative_point())
+    arguments = (
+        "relief",
+        str(COURSE),
+        "--hole",
+        str(zone.holes[0]),
+        "--ball",
+        ball,
+        "--edition",
+        "2023",
+        "--json",
+    )
+
+    plain = json.loads(marram(*arguments).out)
+    adopted = json.loads(marram(*arguments, "--local-rule", "E-1").out)
+
+    assert "dropping_zone" not in [one["option"]["kind"] for one in plain["options"]]
+    (option,) = (one for one in adopted["options"] if one["option"]["kind"] == "dropping_zone")
+    assert option["state"] == "Drawn"
+    assert option["option"]["penalty"] == 1
+    assert option["area_m2"] == [pytest.approx(zone.geometry.area, abs=0.01)]
+
+
+def test_every_place_that_can_be_missing_has_an_option() -> None:
+    """What an answer asks for can be given."""
+    words = marram("relief", "--help").out
+    assert all(f"--{name} " in words for name in PICKED.values())
 
 
 def test_an_option_without_its_place_says_what_it_needs(in_water: list[str], tmp_path: Path) -> None:

@@ -1,13 +1,28 @@
 """The commands and their options."""
 
+import sys
+from copy import copy
 from pathlib import Path
-from typing import Annotated, Optional
+from typing import Annotated
 
 import typer
 
 from marram.cli.course_app import course_app
 from marram.cli.exits import faults_as_exit_codes
-from marram.cli.options import Edition, Facts, Form, Json, LocalRules, PlayedOn
+from marram.cli.options import (
+    CourseMap,
+    Crs,
+    Drawing,
+    Edition,
+    Elevations,
+    Facts,
+    Form,
+    Hole,
+    Json,
+    LocalRules,
+    Maps,
+    PlayedOn,
+)
 
 app = typer.Typer(
     name="marram",
@@ -73,7 +88,7 @@ def rule(
 
 @app.command("local-rules")
 def local_rules(
-    codes: Annotated[Optional[list[str]], typer.Argument(help="Only these codes, in detail.")] = None,  # noqa: UP045
+    codes: Annotated[list[str] | None, typer.Argument(help="Only these codes, in detail.")] = None,
     json: Json = False,
 ) -> None:
     """List the Model Local Rules: what each changes, and what to know before adopting it."""
@@ -102,7 +117,7 @@ def situation(
 def changes(
     earlier: Annotated[str, typer.Option("--from", metavar="YEAR", help="The earlier edition.")] = "2019",
     later: Annotated[str, typer.Option("--to", metavar="YEAR", help="The later edition.")] = "2023",
-    incident: Annotated[Optional[list[str]], typer.Option(help="Only this incident. Repeat.")] = None,  # noqa: UP045
+    incident: Annotated[list[str] | None, typer.Option(help="Only this incident. Repeat.")] = None,
     form: Form = None,
     json: Json = False,
 ) -> None:
@@ -114,72 +129,93 @@ def changes(
 
 @app.command()
 def relief(
-    course: Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")],
-    hole: Annotated[int, typer.Option(help="The hole being played.")],
+    course: CourseMap,
+    hole: Hole,
     ball: Annotated[str, typer.Option(metavar="LON,LAT", help="Where the ball lies.")],
     entry: Annotated[
-        Optional[str],  # noqa: UP045
+        str | None,
         typer.Option(metavar="LON,LAT", help="Where it last crossed the edge of the penalty area."),
     ] = None,
     previous: Annotated[
-        Optional[str],  # noqa: UP045
+        str | None,
         typer.Option(metavar="LON,LAT", help="Where the previous stroke was made."),
     ] = None,
-    incident: Annotated[Optional[str], typer.Option(help="What happened; else taken from the place.")] = None,  # noqa: UP045
+    outside: Annotated[
+        str | None,
+        typer.Option(metavar="LON,LAT", help="Where the last stroke from outside the penalty area was made."),
+    ] = None,
+    estimated: Annotated[
+        str | None,
+        typer.Option(
+            metavar="LON,LAT", help="Where a ball deliberately stopped would have come to rest, estimated."
+        ),
+    ] = None,
+    provisional: Annotated[
+        str | None,
+        typer.Option(metavar="LON,LAT", help="Where the provisional ball lies."),
+    ] = None,
+    incident: Annotated[str | None, typer.Option(help="What happened; else taken from the place.")] = None,
     fact: Facts = None,
     played_on: PlayedOn = None,
     edition: Edition = None,
+    form: Form = None,
+    local_rule: LocalRules = None,
     club_length: Annotated[
-        Optional[float],  # noqa: UP045
+        float | None,
         typer.Option(metavar="M", help="Longest club other than the putter, in metres."),
     ] = None,
-    hand: Annotated[Optional[str], typer.Option(help="right or left.")] = None,  # noqa: UP045
+    hand: Annotated[str | None, typer.Option(help="The player's hand: right or left.")] = None,
     dropped: Annotated[
-        Optional[str],  # noqa: UP045
+        str | None,
         typer.Option(metavar="LON,LAT", help="Check a drop: where the ball first touched the ground."),
     ] = None,
     at_rest: Annotated[
-        Optional[str],  # noqa: UP045
+        str | None,
         typer.Option(metavar="LON,LAT", help="Check a drop: where the ball came to rest."),
     ] = None,
     drop: Annotated[
         int, typer.Option(help="Check a drop: 1 for the first that counts, 2 for the second.")
     ] = 1,
-    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
-    svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
-    png: Annotated[Optional[Path], typer.Option(help="Write the drawing as a picture here.")] = None,  # noqa: UP045
-    geojson: Annotated[Optional[Path], typer.Option(help="Write the areas here.")] = None,  # noqa: UP045
+    maps: Maps = None,
+    svg: Drawing = None,
+    png: Annotated[Path | None, typer.Option(help="Write the drawing as a picture here.")] = None,
+    geojson: Annotated[Path | None, typer.Option(help="Write the areas here.")] = None,
     json: Json = False,
 ) -> None:
     """Draw the relief options at a place on a course."""
     from marram.cli.conditions import day_of_play
     from marram.cli.relief import Files, Request, draw_relief
 
-    places = {"ball": ball, "entry": entry, "previous": previous, "dropped": dropped, "at-rest": at_rest}
+    places = {
+        "ball": ball,
+        "entry": entry,
+        "previous": previous,
+        "outside": outside,
+        "estimated": estimated,
+        "provisional": provisional,
+        "dropped": dropped,
+        "at-rest": at_rest,
+    }
     day = day_of_play(played_on, edition)
-    request = Request(course, hole, places, day, club_length, hand, incident, fact or [], drop, maps)
+    request = Request(
+        course, hole, places, day, club_length, hand, incident, fact or [], form, local_rule, drop, maps
+    )
     draw_relief(request, Files(svg, png, geojson), json)
 
 
 @app.command()
 def serve(
-    course: Annotated[Optional[Path], typer.Argument(help="The course map; default the demo course.")] = None,  # noqa: UP045
+    course: Annotated[Path | None, typer.Argument(help="The course map; default the demo course.")] = None,
     demo: Annotated[bool, typer.Option("--demo", help="Serve the invented event.")] = False,
-    event: Annotated[Optional[Path], typer.Option(help="The competition, as a JSON file.")] = None,  # noqa: UP045
+    event: Annotated[Path | None, typer.Option(help="The competition, as a JSON file.")] = None,
     host: Annotated[
         str, typer.Option(help="The address to listen on; this machine only by default.")
     ] = "127.0.0.1",
-    port: Annotated[int, typer.Option(help="The port to listen on.")] = 8123,
+    port: Annotated[int, typer.Option(min=1, max=65535, help="The port to listen on.")] = 8123,
     open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
-    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
-    elevations: Annotated[
-        Optional[list[Path]],  # noqa: UP045
-        typer.Option(help="Elevations of the greens: CSV, GeoJSON or Esri ASCII grid. Repeat."),
-    ] = None,
-    crs: Annotated[
-        Optional[str],  # noqa: UP045
-        typer.Option(metavar="EPSG:CODE", help="Coordinate system of elevations that are not in degrees."),
-    ] = None,
+    maps: Maps = None,
+    elevations: Elevations = None,
+    crs: Crs = None,
 ) -> None:
     """Serve the desk: the course map, the questions, the ruling, the relief."""
     from marram.cli.serving import serve_desk
@@ -209,7 +245,27 @@ def graph(
     print_graph(incident, played_on, edition)
 
 
+@app.callback()
+def _always_a_group() -> None:
+    """Keep the name of the command a part of the command line when only one is built."""
+
+
 def run() -> None:
     """Run the application; marram's own errors become messages and exit codes."""
     with faults_as_exit_codes():
-        app()
+        _with_only(sys.argv[1] if len(sys.argv) > 1 else "")()
+
+
+def _with_only(name: str) -> typer.Typer:
+    """Return the application with no command but this one, or the whole of it where there is no such command.
+
+    Typer reads the type hints of every command it holds, which takes longer than most rulings.
+    """
+    narrow = copy(app)
+    narrow.registered_commands = [
+        one
+        for one in app.registered_commands
+        if name == (one.name or (one.callback and one.callback.__name__))
+    ]
+    narrow.registered_groups = [one for one in app.registered_groups if name == one.name]
+    return narrow if narrow.registered_commands or narrow.registered_groups else app

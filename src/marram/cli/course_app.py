@@ -1,18 +1,18 @@
 """The commands of ``marram course``."""
 
 from pathlib import Path
-from typing import Annotated, Optional
+from typing import Annotated
 
 import typer
 
-from marram.cli.options import Json, PlayedOn
+from marram.cli.options import CourseMap, Crs, Drawing, Elevations, Hole, Json, Maps, PlayedOn, Sheet
 
 course_app = typer.Typer(help="Look after course maps.", rich_markup_mode=None, no_args_is_help=True)
 
 
 @course_app.command("check")
 def course_check(
-    file: Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")],
+    file: CourseMap,
     json: Json = False,
 ) -> None:
     """Say every fault of a course map, with its place and what to do about it."""
@@ -23,8 +23,8 @@ def course_check(
 
 @course_app.command("order")
 def course_order(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
-    hole: Annotated[int, typer.Option(help="The hole being played.")],
+    file: CourseMap,
+    hole: Hole,
     ball: Annotated[list[str], typer.Option(metavar="LON,LAT", help="A ball. Repeat.")],
     accuracy: Annotated[float, typer.Option(help="How far off each place may be, in metres.")] = 0.0,
     json: Json = False,
@@ -37,11 +37,11 @@ def course_order(
 
 @course_app.command("survey")
 def course_survey(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
+    file: CourseMap,
     points: Annotated[Path, typer.Argument(help="Points measured on the ground: GPX or CSV.")],
-    hole: Annotated[int, typer.Option(help="The hole being played.")],
+    hole: Hole,
     accuracy: Annotated[
-        Optional[float],  # noqa: UP045
+        float | None,
         typer.Option(help="Accuracy in metres of points that do not say theirs."),
     ] = None,
     json: Json = False,
@@ -55,7 +55,7 @@ def course_survey(
 @course_app.command("versions")
 def course_versions(
     file: Annotated[Path, typer.Argument(help="The course map, as GeoJSON.")],
-    maps: Annotated[Optional[Path], typer.Option(help="Folder that keeps versions of the map.")] = None,  # noqa: UP045
+    maps: Maps = None,
     day: PlayedOn = None,
     json: Json = False,
 ) -> None:
@@ -68,32 +68,26 @@ def course_versions(
 
 @course_app.command("holes")
 def course_holes(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
+    file: CourseMap,
     seed: Annotated[int, typer.Option(help="Another seed proposes other locations, as balanced.")] = 0,
     recent: Annotated[
-        Optional[list[Path]],  # noqa: UP045
+        list[Path] | None,
         typer.Option(help="Recently used locations to keep away from, as --json printed them. Repeat."),
     ] = None,
     locations: Annotated[
-        Optional[Path],  # noqa: UP045
+        Path | None,
         typer.Option(help="Print these (edited) locations instead of proposing."),
     ] = None,
-    elevations: Annotated[
-        Optional[list[Path]],  # noqa: UP045
-        typer.Option(help="Elevations of the greens: CSV, GeoJSON or Esri ASCII grid. Repeat."),
-    ] = None,
-    crs: Annotated[
-        Optional[str],  # noqa: UP045
-        typer.Option(metavar="EPSG:CODE", help="Coordinate system of elevations that are not in degrees."),
-    ] = None,
+    elevations: Elevations = None,
+    crs: Crs = None,
     green_speed: Annotated[
-        Optional[float],  # noqa: UP045
+        float | None,
         typer.Option(metavar="FEET", help="Stimpmeter reading; without it the fastest greens are assumed."),
     ] = None,
     title: Annotated[str, typer.Option(help="The competition or round, for the sheet.")] = "",
     day: PlayedOn = None,
-    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
-    svg: Annotated[Optional[Path], typer.Option(help="Write the drawing here.")] = None,  # noqa: UP045
+    pdf: Sheet = None,
+    svg: Drawing = None,
     json: Json = False,
 ) -> None:
     """Propose hole locations and print their sheet."""
@@ -118,9 +112,9 @@ def course_holes(
 
 @course_app.command("marking")
 def course_marking(
-    file: Annotated[Path, typer.Argument(help="The course map.")],
+    file: CourseMap,
     day: PlayedOn = None,
-    pdf: Annotated[Optional[Path], typer.Option(help="Write the sheet here.")] = None,  # noqa: UP045
+    pdf: Sheet = None,
     json: Json = False,
 ) -> None:
     """Print what to mend before play, hole by hole."""

@@ -1,6 +1,7 @@
 """Options that several commands share."""
 
-from typing import Annotated, Optional
+from pathlib import Path
+from typing import Annotated
 
 import typer
 
@@ -11,14 +12,27 @@ PlayedOn = Annotated[
 Edition = Annotated[
     str | None, typer.Option("--edition", metavar="YEAR", help="2019 or 2023 (teaching: 2016), not a day.")
 ]
-Form = Annotated[Optional[str], typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]  # noqa: UP045
+Form = Annotated[str | None, typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]
 LocalRules = Annotated[
-    Optional[list[str]],  # noqa: UP045
+    list[str] | None,
     typer.Option(
         "--local-rule", metavar="CODE", help="A Model Local Rule in force, e.g. E-5; 'none' for none. Repeat."
     ),
 ]
 Facts = Annotated[
-    Optional[list[str]],  # noqa: UP045
+    list[str] | None,
     typer.Option("--fact", metavar="NAME=VALUE", help="A fact that is known. Repeat."),
 ]
+CourseMap = Annotated[Path, typer.Argument(help="The course map: GeoJSON or OpenStreetMap XML.")]
+Hole = Annotated[int, typer.Option(help="The hole being played.")]
+Maps = Annotated[Path | None, typer.Option(help="Folder that keeps versions of the map.")]
+Elevations = Annotated[
+    list[Path] | None,
+    typer.Option(help="Elevations of the greens: CSV, GeoJSON or Esri ASCII grid. Repeat."),
+]
+Crs = Annotated[
+    str | None,
+    typer.Option(metavar="EPSG:CODE", help="Coordinate system of elevations that are not in degrees."),
+]
+Sheet = Annotated[Path | None, typer.Option(help="Write the sheet here, as PDF.")]
+Drawing = Annotated[Path | None, typer.Option(help="Write the drawing here, as SVG.")]

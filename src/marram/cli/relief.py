@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import marram
-from marram.cli.conditions import facts_given
+from marram.cli.conditions import facts_given, local_rules_in_force
 from marram.cli.drop import drop_checks, drop_lines
 from marram.cli.exits import DECIDED
 from marram.cli.show import Line, print_json, show_lines
@@ -22,6 +22,7 @@ from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
 from marram.relief.area import ReliefArea
 from marram.relief.drop import DropCheck
+from marram.relief.dropping_zones import zones_serving
 from marram.relief.geojson import feature_collection
 from marram.relief.picture_words import assumed_words, measure_words
 from marram.relief.place_facts import CONDITIONS, PlaceFacts, place_facts
@@ -30,6 +31,7 @@ from marram.relief.player import USUAL_CLUB_LENGTH
 from marram.relief.sheet import sheet_svg
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
+from marram.rules.facts.conditions import form_of_play
 from marram.rules.ruling import NeedFacts, Result, Ruling
 from marram.words.options import option_words
 from marram.words.sheet import sheet
@@ -61,6 +63,8 @@ class Request:
     hand: str | None
     incident: str | None
     facts: Sequence[str]
+    form: str | None = None
+    local_rules: Sequence[str] | None = None
     drop: int = 1
     maps: Path | None = None
 
@@ -96,9 +100,12 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     incident = request.incident or _incident(spot, condition)
     premises = {} if request.incident else PREMISES.get(incident, {})
     given = {**spot.facts, **premises, **facts_given(request.facts)}
-    adopted = None if request.incident else ()
-    result = marram.rule(incident, given, played_on=request.day, local_rules=adopted)
+    adopted = local_rules_in_force(request.local_rules, request.day)
+    in_force = adopted.in_rulings if adopted else None if request.incident else ()
+    form = None if request.form is None else form_of_play.token(form_of_play.parse(request.form))
+    result = marram.rule(incident, given, played_on=request.day, form_of_play=form, local_rules=in_force)
     answers: list[Answer] = []
+    zones = zones_serving(course, hole.number, at["ball"], condition)
     if isinstance(result, Ruling):
         answers = relief_areas(
             course,
@@ -109,7 +116,11 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
             player=_player(request),
             entry_xy=at.get("entry"),
             previous_xy=at.get("previous"),
+            last_outside_xy=at.get("outside"),
+            estimated_xy=at.get("estimated"),
+            provisional_xy=at.get("provisional"),
             condition=condition,
+            zone=zones[0] if len(zones) == 1 else None,
         )
     drawn = [one.areas for one in answers if isinstance(one, Drawn)]
     if drawn:
@@ -228,11 +239,8 @@ class Report:
         for name, premise in self.premises.items():
             if self.given[name] == premise:
                 yield "quiet", f"Taken for granted: {name}={premise} (change it with --fact)"
-        if not self.request.incident:
-            yield (
-                "quiet",
-                "Taken for granted: no Local Rule in force (change it with --fact local_rule_…=yes)",
-            )
+        if not self.request.incident and self.request.local_rules is None:
+            yield "quiet", "Taken for granted: no Local Rule in force (change it with --local-rule CODE)"
         for number, answer in enumerate(self.answers, start=1):
             option = option_words(answer.option)
             yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
