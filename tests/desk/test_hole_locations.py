@@ -3,7 +3,9 @@
 Guidance: The R&A, Guidance on Running a Competition, hole positions (four paces from the edge, three from a recent hole).
 """
 
+import json
 import math
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -11,6 +13,7 @@ from fastapi.testclient import TestClient
 
 from marram.course import load
 from marram.course.green_frame import PACE, GreenFrame
+from marram.course.map_edits import Edit
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 
@@ -245,3 +248,23 @@ def test_a_desk_that_keeps_nothing_says_so(client: TestClient) -> None:
     assert "keeps no hole locations" in client.get(f"/holes/{DAY}").text
     answer = client.post(f"/api/holes/{DAY}", json={"moved": {"4": [4.0, 55.0]}, "who": "Ada"})
     assert answer.status_code == 404
+
+
+def test_a_saved_place_that_a_new_map_leaves_off_the_green_is_told(desk: TestClient) -> None:
+    """The green of the fourth is redrawn elsewhere: its hole is not printed in silence, nor left out in silence."""
+    desk.post(f"/api/holes/{DAY}", json=saving(look(desk, front=10, side=6, which="left")))
+    maps = desk.app.state.maps
+    course = load(COURSE)
+    green = course.hole(4).green
+    assert green is not None
+    features = {str(one.get("id")): one for one in maps.document(1)["features"]}
+    moved = json.loads(json.dumps(features[green.ident]))
+    for ring in moved["geometry"]["coordinates"]:
+        for place in ring:
+            place[1] -= 0.0003  # 33 m south, more than the green is deep
+    maps.save([Edit("change", green.ident, moved)], base=1, who="Bo", in_force_from=date.fromisoformat(DAY))
+    told = desk.get(f"/api/holes/{DAY}").json()
+    assert told["without"]["4"] == "the place saved for it lies off its green on the map of this day"
+    sheet = desk.get(f"/holes/{DAY}/sheet.pdf")
+    assert sheet.status_code == 400
+    assert "The place saved for hole 4 lies off its green" in sheet.text

@@ -242,6 +242,7 @@ def test_theirs_can_be_taken(page: Page) -> None:
     """Then nothing of hole 4 is left to save."""
     opened(page)
     save(page)
+    expect(page.locator(".settled")).to_be_visible()
     opened(page)
     type_paces(page, 10, 8, "left")
     look = page.evaluate(

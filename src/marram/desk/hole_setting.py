@@ -113,6 +113,11 @@ class HoleSetting:
             if self.greens[hole].frame.from_edge(np.array([[place.x, place.y]]))[0] >= 0
         }
 
+    def lost(self) -> list[int]:
+        """Return the holes whose saved place lies on no green of this map: the map has changed since."""
+        newest = self.versions[-1].places if self.versions else {}
+        return sorted(newest.keys() - self.saved().keys())
+
     def drawn(self, hole: int) -> dict[str, Any]:
         """Return the picture of a green: its edge, what lies around, arrows of slope, recent holes."""
         turned = self._green(hole)

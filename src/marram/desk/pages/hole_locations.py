@@ -22,6 +22,7 @@ from marram.errors import BadPlace, InputError
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg, slope_note
 
 router = APIRouter()
+LOST = "lies off its green on the map of this day"
 NOT_KEPT = "This desk keeps no hole locations, so nothing can be saved here. Start it with a course map."
 
 
@@ -90,6 +91,10 @@ async def save_form(request: Request, day: date, speed: float | None = None) -> 
 def sheet(request: Request, day: date, form: str, speed: float | None = None) -> Response:
     """The hole location sheet of what is saved for a day, as PDF or SVG."""
     setting = _setting(request, day, speed)
+    if lost := setting.lost():
+        raise InputError(
+            *(f"The place saved for hole {hole} {LOST}; set it anew, then print the sheet." for hole in lost)
+        )
     places = setting.saved()
     if not places:
         raise InputError(
@@ -123,7 +128,10 @@ def read_holes(request: Request, day: date, speed: float | None = None, seed: in
         "versions": [_told(one) for one in setting.versions],
         "saved": {number: setting.look(number, place) for number, place in saved.items()},
         "proposed": {number: setting.look(number, place) for number, place in proposed.items()},
-        "without": {number: why for number, why in proposal.without.items() if number not in saved},
+        "without": {
+            **{number: why for number, why in proposal.without.items() if number not in saved},
+            **dict.fromkeys(setting.lost(), f"the place saved for it {LOST}"),
+        },
         "greens": [setting.drawn(number) for number in setting.greens],
     }
 

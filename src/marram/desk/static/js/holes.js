@@ -1,7 +1,8 @@
 // Hole locations: choose a hole, drag or type where it is cut, see what it means, save the day as a version.
 
-import { GreenPicture } from "./holes_green.js";
+import { answered, LookQueue } from "./holes_asking.js";
 import { HoleDraft } from "./holes_draft.js";
+import { GreenPicture } from "./holes_green.js";
 
 const find = (id) => document.getElementById(id);
 const page = find("setting");
@@ -27,20 +28,6 @@ function address(path, more = {}) {
 async function load() {
   told = await answered(fetch(address(`/api/holes/${day}`)));
   greens = new Map(told.greens.map((one) => [one.hole, one]));
-}
-
-async function answered(request) {
-  const answer = await request;
-  const body = await answer.json();
-  if (!answer.ok) throw new Refused(body.error.faults, answer.status, body);
-  return body;
-}
-
-class Refused extends Error {
-  constructor(faults, status, body) {
-    super(faults.join(" "));
-    Object.assign(this, { faults, status, body });
-  }
 }
 
 // Showing
@@ -135,34 +122,14 @@ function toSave() {
   return told.base ? draft.moved() : new Map(draft.now);
 }
 
-// Looking: one request under way; of those asked for meanwhile only the last of each hole is sent.
-
-let asking = false;
-const asked = new Map();
-
-async function look(place, then) {
-  asked.set(place.hole, { place, then });
-  if (asking) return;
-  asking = true;
-  while (asked.size) {
-    const [hole, { place: at, then: done }] = asked.entries().next().value;
-    asked.delete(hole);
-    try {
-      const found = await answered(fetch(address(`/api/holes/${day}/look`, at)));
-      complain("", []);
-      if (!asked.has(hole)) done(found);
-    } catch (error) {
-      if (asked.has(hole)) continue;
-      done(null);
-      complain("That cannot be", error.faults ?? ["The desk cannot be reached. What you moved before stays on this device."]);
-    }
-  }
-  asking = false;
-}
+const looks = new LookQueue(
+  (place) => answered(fetch(address(`/api/holes/${day}/look`, place))),
+  (error) => (error ? complain("That cannot be", error.faults ?? ["The desk cannot be reached. What you moved before stays on this device."]) : complain("", [])),
+);
 
 function dragged(x, y) {
   const hole = chosen;
-  look({ hole, x, y }, (found) => found && hole === chosen && showLook(found));
+  looks.ask({ hole, x, y }, (found) => found && hole === chosen && showLook(found));
 }
 
 function dropped(x, y) {
@@ -179,7 +146,7 @@ function nudged(right, up, big) {
 }
 
 function settle(place) {
-  look(place, (found) => {
+  looks.ask(place, (found) => {
     aims.delete(place.hole);
     if (found?.on_green) draft.set(found.hole, found);
     else if (found) complain("That is off the green", [`Hole ${found.hole} stays where it was.`]);
