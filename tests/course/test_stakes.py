@@ -1,9 +1,9 @@
 """Stakes and the string line between them, on squares drawn in metres.
 
-Sources: where stakes define a boundary, its edge is the line between their course-side points at ground level,
-and one should see from each to the next (Rules of Golf 2023, Committee Procedures 2A; Definition of boundary
-edge); no more than 25 yards between stakes where balls may come (Arizona Golf Association, rules committee
-handbook, chapter V, *Marking the Course*). Distances and angles are closed forms on the figures drawn.
+Sources: where stakes define a boundary, its edge is the line between their course-side points at ground level
+(Definition of out of bounds); a clear line of sight from each to the next and no more than 25 yards between them
+where balls may come (Arizona Golf Association, rules committee handbook, chapter V, *Marking the Course*). Distances
+and angles are closed forms on the figures drawn.
 """
 
 import itertools

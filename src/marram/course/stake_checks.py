@@ -1,9 +1,10 @@
 """Checks of the stakes: is the string line from each stake to the next one that a referee can stretch?
 
-Where stakes define an edge, it is the straight line from stake to stake. Committee Procedures, section 2A,
-ask for stakes from each of which the next can be seen. The figure for how far apart is published guidance of
-a golf association, not a Rule: at most 25 yards where balls may come (Arizona Golf Association, *Marking the
-Course*); others suggest 15 to 20 yards (Carolinas Golf Association, *Course Marking and Set-Up*).
+Where stakes define an edge, it is the straight line from stake to stake, and a player must be able to tell on
+which side of it a ball lies (Committee Procedures, section 2A). How far apart they may stand is published
+guidance of golf associations, not a Rule: a clear line of sight from each to the next, and at most 25 yards
+where balls may come (Arizona Golf Association, *Marking the Course*); others suggest 15 to 20 yards (Carolinas
+Golf Association, *Course Marking and Set-Up*).
 """
 
 import math

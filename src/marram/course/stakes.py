@@ -1,7 +1,7 @@
 """Stakes and the edges they define: which stakes stand on which edge, in which order, and what lies between.
 
 A stake is mapped at the point that defines the edge: for the boundary the course-side point at ground level,
-for a penalty area the outside point at ground level (Definitions *boundary edge* and *penalty area*).
+for a penalty area the outside point at ground level (Definitions of out of bounds and penalty area).
 """
 
 from collections.abc import Iterator, Sequence
@@ -21,7 +21,7 @@ EDGES = {
     "red": (Kind.RED_PENALTY_AREA,),
     "yellow": (Kind.YELLOW_PENALTY_AREA,),
 }
-"""What stakes of each colour mark (Committee Procedures, section 2A and 2B)."""
+"""What stakes of each colour mark (Definitions of out of bounds and penalty area)."""
 
 REACH = 10.0
 """A stake further than this from every edge of its colour stands on none, metres (own choice)."""
