@@ -92,6 +92,22 @@ def wrong_ball_in_stroke_play(case: Case) -> Ruling:
     return correct_before_next_hole(case, ruling, "continue_with_right_ball", "6.3c(1)")
 
 
+@provision("6.3c(1)")
+def ball_out_of_play_played(case: Case, what: str, *citations: str) -> Ruling:
+    """A ball that is out of play is a wrong ball too, also the player's own.
+
+    Args:
+        case: the case.
+        what: the note key of how the mistake is corrected.
+        citations: the provisions that put the ball out of play.
+    """
+    ruling = general_penalty("6.3c(1)").under(*citations).stroke_does_not_count()
+    if case.match_play:
+        return ruling.next(Action.HOLE_OVER)
+    ruling = ruling.next(Action.CORRECT_MISTAKE)
+    return correct_before_next_hole(case, ruling, what, "6.3c(1)")
+
+
 @provision("6.3a")
 def balls_found_exchanged(case: Case) -> Ruling:
     """Two players find that they finished a hole with each other's ball."""

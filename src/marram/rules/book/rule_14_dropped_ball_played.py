@@ -1,5 +1,6 @@
 """Rules 14.3b and 14.7 after the stroke: a dropped or placed ball was played; and what a club-length is."""
 
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -62,12 +63,7 @@ def dropped_again_without_need(case: Case) -> Ruling:
     """Once at rest in the relief area the ball was in play: lifting it costs a stroke, and it is replaced."""
     if case[played_since_put_down]:
         return played_from_wrong_place(case).under("14.3c(1)")
-    return (
-        penalty(1, "9.4b")
-        .under("14.3c(1)")
-        .replace_ball()
-        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
-    )
+    return must_go_back(penalty(1, "9.4b").under("14.3c(1)"))
 
 
 @provision("14.3c(2)")

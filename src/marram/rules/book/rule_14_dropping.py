@@ -1,6 +1,6 @@
 """Rule 14.3: dropping a ball in a relief area, before it is played."""
 
-from marram.rules.book.rule_14_replacing import place_on_nearest_spot
+from marram.rules.book.rule_14_replacing import no_spot_where_it_stays, place_on_nearest_spot
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.dropping import (
@@ -143,11 +143,6 @@ def ball_placed_after_two_drops(case: Case) -> Ruling:
     if case[stays_where_first_touched]:
         return no_penalty("14.3c(2)").play_as_it_lies().note("relief_is_complete")
     if not case[spot_that_stays_exists]:
-        return (
-            no_penalty("14.2e")
-            .under("Clarification 14.2e/1")
-            .next(Action.PLAY_ON)
-            .note("only_penalty_relief_left")
-        )
+        return no_spot_where_it_stays(case)
     ruling = place_on_nearest_spot(case, area_of_placing_spot, "14.3c(2)", "14.2e")
     return ruling.next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER)

@@ -15,7 +15,7 @@ from marram.rules.facts.lifting import (
     spot_marking,
     who_lifted,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, Who, general, no_penalty, penalty
+from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty
 
 _REASON_CITED = {
     ReasonForLifting.SEE_IF_RELIEF: "16.4",
@@ -62,16 +62,20 @@ def lifted_in_expectation_of_relief(case: Case) -> Ruling:
 
 @provision("14.1a")
 def lifted_by_player(case: Case) -> Ruling:
-    """The spot must be marked first whenever the ball has to be replaced."""
+    """On the green for any reason once marked; elsewhere to take relief, or for a reason a Rule gives."""
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return marked_before_lifting(case)
     if case.is_one_of(reason_for_lifting, ReasonForLifting.TAKING_RELIEF):
-        return no_penalty("14.1a").next(Action.LIFT, None).note("go_on_with_relief")
-    if case.is_one_of(
-        reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED, ReasonForLifting.RELIEF_GIVEN_UP
-    ):  # what gave the right to lift was taking the relief
-        return _replace(penalty(1, "9.4b"))
+        return no_penalty("14.1a").next(Action.LIFT).note("go_on_with_relief")
+    if case.is_one_of(reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED, ReasonForLifting.RELIEF_GIVEN_UP):
+        return lifted_without_a_right(case)
     return lifted_to_be_replaced(case)
+
+
+@provision("9.4b")
+def lifted_without_a_right(_case: Case) -> Ruling:
+    """One stroke where no Rule allowed lifting; who gives relief up loses the right that taking it gave."""
+    return _replace(penalty(1, "9.4b"))
 
 
 @provision("14.1c")
@@ -100,5 +104,5 @@ def _replace(ruling: Ruling) -> Ruling:
     return (
         ruling.replace_ball()
         .note("replace_as_rule_14_2_says")
-        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a", Who.PLAYER))
+        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     )

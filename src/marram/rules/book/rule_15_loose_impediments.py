@@ -1,5 +1,7 @@
 """Rule 15.1: removing loose impediments."""
 
+from marram.rules.book.rule_08_breach import breach
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -16,15 +18,7 @@ from marram.rules.facts.loose_things import (
     removed_thing,
     removed_to_affect_ball,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    general,
-    general_penalty,
-    no_penalty,
-    penalty,
-)
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 
 @provision("15.1")
@@ -49,8 +43,7 @@ def not_a_loose_impediment(case: Case) -> Ruling:
     """What is no loose impediment may not be removed so as to improve the conditions of the stroke."""
     if not case[removal_improved_conditions]:
         return no_penalty("8.1a").under("Definitions: loose impediment").next(Action.PLAY_ON)
-    ruling = general_penalty("8.1a").under("Definitions: loose impediment")
-    return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_AS_IT_LIES)
+    return breach(case, "8.1a", "Definitions: loose impediment")
 
 
 @provision("15.1a")
@@ -85,8 +78,7 @@ def to_affect_ball_in_motion(case: Case) -> Ruling:
     """While a ball is in motion nothing may be removed on purpose to affect where it comes to rest."""
     if not case[removed_to_affect_ball]:
         return no_penalty("15.1a").next(Action.PLAY_ON)
-    ruling = general_penalty("11.3").under("15.1a Exception 2")
-    return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_AS_IT_LIES)
+    return breach(case, "11.3", "15.1a Exception 2")
 
 
 @provision("15.1b")
@@ -95,21 +87,17 @@ def with_ball_at_rest(case: Case) -> Ruling:
     if not case[removal_moved_ball]:
         return no_penalty("15.1a").play_as_it_lies()
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
-        return _replace(no_penalty("13.1d(1)").under("15.1b"))
+        return must_go_back(no_penalty("13.1d(1)").under("15.1b"))
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return moved_in_teeing_area(case)
     if case[while_searching]:
-        return _replace(no_penalty("7.4").under("15.1b"))
+        return must_go_back(no_penalty("7.4").under("15.1b"))
     if case[applying_other_rule]:
-        return _replace(no_penalty("9.4b Exception 4").under("15.1b"))
-    return _replace(penalty(1, "9.4b").under("15.1b"))
+        return must_go_back(no_penalty("9.4b Exception 4").under("15.1b"))
+    return must_go_back(penalty(1, "9.4b").under("15.1b"))
 
 
 @provision("6.2b(6)")
 def moved_in_teeing_area(_case: Case) -> Ruling:
     """A ball lying in the teeing area may be moved without penalty and played from anywhere in it."""
     return no_penalty("6.2b(6)").under("15.1b").next(Action.PLAY_FROM_TEEING_AREA)
-
-
-def _replace(ruling: Ruling) -> Ruling:
-    return ruling.replace_ball().correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))

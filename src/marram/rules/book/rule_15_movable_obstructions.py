@@ -1,6 +1,8 @@
 """Rule 15.2: movable obstructions."""
 
 from marram.rules.book.relief_options import offer, stroke_and_distance
+from marram.rules.book.rule_08_breach import breach
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_16_options import under_the_ball
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -15,7 +17,7 @@ from marram.rules.facts.loose_things import (
     removal_improved_conditions,
     removed_to_affect_ball,
 )
-from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, general, general_penalty, no_penalty
+from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty
 
 
 @provision("15.2a(1)")
@@ -35,11 +37,7 @@ def artificial_thing_removed(case: Case) -> Ruling | NotCovered:
 def movable_obstruction_removed(case: Case) -> Ruling:
     """If the ball moves meanwhile there is no penalty, and it is replaced."""
     if case[obstruction_removal_moved_ball]:
-        return (
-            no_penalty("15.2a(1)")
-            .replace_ball()
-            .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
-        )
+        return must_go_back(no_penalty("15.2a(1)"))
     return no_penalty("15.2a(1)").play_as_it_lies()
 
 
@@ -57,8 +55,7 @@ def removed_while_ball_in_motion(case: Case) -> Ruling:
     """While a ball is in motion it may not be removed on purpose to affect where the ball comes to rest."""
     if not case[removed_to_affect_ball]:
         return movable_obstruction_removed(case)
-    ruling = general_penalty("11.3").under("15.2a(1) Exception 2")
-    return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_AS_IT_LIES)
+    return breach(case, "11.3", "15.2a(1) Exception 2")
 
 
 @provision("15.2")

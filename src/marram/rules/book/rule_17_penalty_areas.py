@@ -1,6 +1,7 @@
 """Rule 17: penalty areas."""
 
 from marram.rules.book.relief_options import offer, stroke_and_distance
+from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_dropping import came_to_rest_outside
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
@@ -10,7 +11,7 @@ from marram.rules.book.rule_17_options import (
     penalty_area_relief,
     still_in_penalty_area_relief,
 )
-from marram.rules.book.rule_18_lost import lost_or_out
+from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_penalty_area
 from marram.rules.book.rule_19_unplayable import unplayable_relief
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -34,7 +35,7 @@ from marram.rules.facts.penalty_area import (
     wrong_point_known,
 )
 from marram.rules.facts.relief import relief_ball_played
-from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty, strokes
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty, strokes
 
 _STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
 
@@ -53,9 +54,7 @@ def not_found(case: Case) -> Ruling:
     """Penalty relief for a ball not found needs knowledge or virtual certainty; otherwise it is lost."""
     if not case[certain_in_penalty_area]:
         return lost_or_out(case).under("17.1c")
-    options = penalty_area_relief(case)
-    ruling = offer(no_penalty("17.1c").under("17.1d"), *options, may_play_as_it_lies=False)
-    return ruling.note("original_out_of_play", "provisional_abandoned_if_played")
+    return not_found_in_penalty_area(case).under("17.1d")
 
 
 @provision("17.1c")
@@ -148,8 +147,7 @@ def done_in_penalty_area(case: Case) -> Ruling:
 def touched_in_penalty_area(case: Case) -> Ruling:
     """Grounding the club and touching ground, water or plants are allowed if nothing is improved."""
     if case[improved_in_penalty_area]:
-        ruling = general_penalty("8.1a")
-        return ruling.next(Action.HOLE_OVER) if case.match_play else ruling.play_as_it_lies()
+        return breach(case, "8.1a")
     return no_penalty("17.1b").play_as_it_lies()
 
 

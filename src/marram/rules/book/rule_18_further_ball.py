@@ -2,9 +2,13 @@
 
 from dataclasses import replace
 
-from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer
-from marram.rules.book.rule_17_options import penalty_area_relief
-from marram.rules.book.rule_18_provisional import choice_between_balls, original_holed
+from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL
+from marram.rules.book.rule_18_provisional import (
+    MUST_BE_ABANDONED,
+    choice_between_balls,
+    original_holed,
+    play_on_with_original,
+)
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.lost import (
@@ -42,12 +46,8 @@ def further_ball_not_announced(case: Case) -> Ruling:
         return ruling.note("further_ball_replaces_provisional", "provisional_may_be_played_on")
     if original in (OriginalBall.LOST, OriginalBall.OUT_OF_BOUNDS):
         return further_ball_counts(case)
-    if original is OriginalBall.FOUND_ON_COURSE:
-        return _all_abandoned(no_penalty("18.3c(3)").play_as_it_lies())
-    if original in (OriginalBall.FOUND_IN_PENALTY_AREA, OriginalBall.CERTAIN_IN_PENALTY_AREA):
-        found = original is OriginalBall.FOUND_IN_PENALTY_AREA
-        ruling = no_penalty("18.3c(3)").under("17.1d")
-        return _all_abandoned(offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=found))
+    if original in MUST_BE_ABANDONED:
+        return play_on_with_original(case, original).under("Clarification 18.3a/3")
     return choice_between_balls(case, original, _CONTINUE_WITH_FURTHER_BALL).under("Clarification 18.3a/3")
 
 
@@ -61,7 +61,3 @@ def further_ball_counts(_case: Case) -> Ruling:
         .next(Action.PLAY_OTHER_BALL)
         .note("further_ball_counts")
     )
-
-
-def _all_abandoned(ruling: Ruling) -> Ruling:
-    return ruling.under("Clarification 18.3a/3").note("provisional_strokes_do_not_count")

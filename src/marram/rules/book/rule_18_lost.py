@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
-from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_06_wrong_ball import ball_out_of_play_played
 from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_options import in_bunker, in_general_area, on_putting_green, under_the_ball
@@ -36,7 +36,6 @@ from marram.rules.ruling import (
     Action,
     Ruling,
     WhichBall,
-    general_penalty,
     no_penalty,
     penalty,
     strokes,
@@ -78,18 +77,8 @@ def found_in_time(case: Case) -> Ruling:
     if case.at_most(search_minutes, 3) and case[identified_in_reasonable_time]:
         return no_penalty("18.2a(1)").play_as_it_lies().note("provisional_abandoned_if_played")
     if case[late_ball_played]:
-        return lost_ball_played(case)
+        return ball_out_of_play_played(case, "correct_wrong_ball_when_lost", "18.2a(1)", "18.2b")
     return lost_or_out(case)
-
-
-@provision("6.3c(1)")
-def lost_ball_played(case: Case) -> Ruling:
-    """A ball that is lost is out of play; a stroke at it is a stroke at a wrong ball."""
-    ruling = general_penalty("6.3c(1)").under("18.2a(1)", "18.2b").stroke_does_not_count()
-    if case.match_play:
-        return ruling.next(Action.HOLE_OVER)
-    ruling = ruling.next(Action.CORRECT_MISTAKE)
-    return correct_before_next_hole(case, ruling, "correct_wrong_ball_when_lost", "6.3c(1)")
 
 
 @provision("18.2a(2)")
@@ -119,7 +108,7 @@ def ball_not_found(case: Case) -> Ruling:
         return not_found_in_penalty_area(case)
     if certain is Whereabouts.DELIBERATELY_STOPPED:
         return deliberately_stopped(case)
-    instead = replay(case)
+    instead = stroke_and_distance_instead(case)
     if certain is Whereabouts.OUTSIDE_INFLUENCE:
         return moved_by_outside_influence(case, *instead)
     if certain is Whereabouts.MOVABLE_OBSTRUCTION:
@@ -224,8 +213,8 @@ def deliberately_stopped(case: Case) -> Ruling:
     return replace(ruling, which_ball=WhichBall.ORIGINAL_OR_ANOTHER)
 
 
-def replay(case: Case) -> tuple[ReliefOption, ...]:
-    """Stroke and distance instead: with the provisional ball where there is one, else from the spot."""
+def stroke_and_distance_instead(case: Case) -> tuple[ReliefOption, ...]:
+    """The choice beside free relief: on with the provisional ball, or from the spot if none was played."""
     provisional = case[provisional_state]
     if provisional is ProvisionalState.NOT_PLAYED:
         return (stroke_and_distance("18.1"),)

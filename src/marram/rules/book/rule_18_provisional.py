@@ -1,7 +1,7 @@
 """Rule 18.3: provisional ball."""
 
-from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer
+from marram.rules.book.rule_06_wrong_ball import ball_out_of_play_played
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_18_lost import (
@@ -31,7 +31,14 @@ from marram.rules.facts.lost import (
     stroke_at_provisional,
 )
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
+
+MUST_BE_ABANDONED = (
+    OriginalBall.FOUND_ON_COURSE,
+    OriginalBall.FOUND_IN_PENALTY_AREA,
+    OriginalBall.CERTAIN_IN_PENALTY_AREA,
+)
+"""What is known of the original ball when a provisional ball not yet in play has to be abandoned."""
 
 
 @provision("18.3a")
@@ -71,18 +78,11 @@ def provisional_played(case: Case) -> Ruling:
         return search_goes_on(case)
     if original in (OriginalBall.LOST, OriginalBall.OUT_OF_BOUNDS):
         return provisional_in_play(case)
-    if original in _MUST_BE_ABANDONED:
+    if original in MUST_BE_ABANDONED:
         return must_be_abandoned(case, original)
     if case[nearer_stroke_at_provisional]:
         return provisional_in_play(case)
     return choice_between_balls(case, original)
-
-
-_MUST_BE_ABANDONED = (
-    OriginalBall.FOUND_ON_COURSE,
-    OriginalBall.FOUND_IN_PENALTY_AREA,
-    OriginalBall.CERTAIN_IN_PENALTY_AREA,
-)
 
 
 @provision("6.5")
@@ -106,25 +106,20 @@ def must_be_abandoned(case: Case, original: OriginalBall) -> Ruling:
     if made is StrokeAtProvisional.NEARER_BEFORE:
         return provisional_in_play(case)
     if made is StrokeAtProvisional.AFTER:
-        return abandoned_ball_played(case)
+        return ball_out_of_play_played(case, "correct_by_playing_original", "18.3c(3)")
+    return play_on_with_original(case, original)
+
+
+@provision("18.3c(3)")
+def play_on_with_original(case: Case, original: OriginalBall) -> Ruling:
+    """The original is played as it lies or under penalty area relief; the provisional ball does not count."""
     if original is OriginalBall.FOUND_ON_COURSE:
         ruling = no_penalty("18.3c(3)").play_as_it_lies()
     else:
         found = original is OriginalBall.FOUND_IN_PENALTY_AREA
-        ruling = offer(
-            no_penalty("18.3c(3)").under("17.1d"), *penalty_area_relief(case), may_play_as_it_lies=found
-        )
+        ruling = no_penalty("18.3c(3)").under("17.1d")
+        ruling = offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=found)
     return ruling.note("provisional_strokes_do_not_count")
-
-
-@provision("6.3c(1)")
-def abandoned_ball_played(case: Case) -> Ruling:
-    """A provisional ball that had to be abandoned is a wrong ball."""
-    ruling = general_penalty("6.3c(1)").under("18.3c(3)").stroke_does_not_count()
-    if case.match_play:
-        return ruling.next(Action.HOLE_OVER)
-    ruling = ruling.next(Action.CORRECT_MISTAKE)
-    return correct_before_next_hole(case, ruling, "correct_by_playing_original", "6.3c(1)")
 
 
 def choice_between_balls(
@@ -149,14 +144,8 @@ def provisional_holed(case: Case) -> Ruling:
     if original is OriginalBall.NOT_FOUND_YET:
         ruling = no_penalty("Clarification 18.3c(2)/4").next(Action.PLAY_ON)
         return ruling.note("holed_provisional_not_yet_in_play")
-    if original is OriginalBall.FOUND_ON_COURSE:
-        return no_penalty("18.3c(3)").play_as_it_lies().note("provisional_strokes_do_not_count")
-    if original in _MUST_BE_ABANDONED:
-        found = original is OriginalBall.FOUND_IN_PENALTY_AREA
-        ruling = no_penalty("18.3c(3)").under("17.1d")
-        return offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=found).note(
-            "provisional_strokes_do_not_count"
-        )
+    if original in MUST_BE_ABANDONED:
+        return play_on_with_original(case, original)
     return choice_between_balls(case, original)
 
 

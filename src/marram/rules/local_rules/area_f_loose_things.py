@@ -1,7 +1,7 @@
 """Model Local Rules, area F: loose impediments that are ground under repair as well."""
 
 from marram.rules.book.rule_16_conditions import abnormal_course_condition
-from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_condition, replay
+from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_condition, stroke_and_distance_instead
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -60,4 +60,4 @@ def not_found_in_accumulation(case: Case) -> Ruling:
     """Relief for a ball not found wants knowledge or virtual certainty; not where it went in on the green."""
     if not case[certain_in_accumulation] or case.is_one_of(crossed_area, CrossedArea.PUTTING_GREEN):
         return lost_or_out(case)
-    return not_found_in_condition(case, *replay(case)).under("F-14")
+    return not_found_in_condition(case, *stroke_and_distance_instead(case)).under("F-14")
