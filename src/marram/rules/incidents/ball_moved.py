@@ -66,7 +66,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_09_others:ball_moved_by_opponent",
         "match concession picked up stepped kicked knocked away conceded search searching opponent's "
-        "caddie trolley",
+        "caddie trolley "
+        "rotated deliberately touched fairway lifted by caddie",
     ),
     Incident(
         "ball_moved_by_outside_influence",
@@ -76,7 +77,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_09_others:moved_by_outside_influence",
         "spectator animal dog bird another player competitor another ball stolen trolley fox crow "
         "gull cow mower greenkeeper buggy bag paper caught knocked stepped picked up took hit struck "
-        "kicked child squirrel other marshal blown",
+        "kicked child squirrel other marshal blown "
+        "ran off with it provisional flagstick blown over disappeared",
     ),
     Incident(
         "ball_marker_moved",
@@ -85,7 +87,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_09_ball_marker:ball_marker_moved",
         "coin marker green stuck to shoe trod kicked disc wind blown opponent replacing accidentally "
-        "by accident turned over",
+        "by accident turned over "
+        "another player picked up by mistake",
     ),
     Incident(
         "moved_ball_not_replaced",

@@ -13,7 +13,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_11_accidental_deflection:deflected_off_green",
         "rub of the green spectator trolley bag cart bird caddie own hit player himself buggy rake "
         "tree rebound in pocket another came to rest hood referee deer ricochet landed lodged "
-        "clothing golf in flight opponent",
+        "clothing golf in flight opponent "
+        "tee shot original provisional lying another player's ball",
     ),
     Incident(
         "putt_hit_something",

@@ -20,14 +20,20 @@ from marram.rules.incidents.incident import Incident
 MOST = 12
 """How many incidents are offered."""
 _NEAR = 0.4
-"""An incident is offered when it scores so large a part of the best."""
+"""An incident is offered when it scores so large a part of the best, where some incident has every word."""
+_NEAR_LACKING = 0.2
+"""The same where none has: a sentence has words beside the point, and the one meant may stand further down."""
+_LACK = 2.0
+"""The power by which the part of the words that an incident has counts once more, where some has every word."""
+_LACK_LACKING = 0.5
+"""The same where none has."""
 _ALIKE = 0.85
 """How like a known word a misspelt one must be, as a ratio of matching letters."""
 _AS_WRITTEN = 1.25
 """What a word weighs more when it stands there as it was typed, ending and all."""
 _LONG = 100
 """A field of so many words has its weight halved: one word of many says less."""
-_SIDE_BY_SIDE = 0.5
+_SIDE_BY_SIDE = 1.0
 """What two words side by side add, as a weight."""
 _TEACHING = 0.5
 """What an incident only for teaching weighs beside the others."""
@@ -50,7 +56,7 @@ class Found:
 
     Attributes:
         incidents: the likeliest first.
-        complete: whether the first has every word looked for.
+        complete: whether some incident has every word looked for.
         read_as: what misspelt words were taken for.
     """
 
@@ -70,12 +76,18 @@ def find(words: str) -> Found:
         return Found(INCIDENTS)
     read_as = tuple((word, near) for word in wanted if not _known(word) and (near := _like(word)))
     read = [dict(read_as).get(word, word) for word in wanted]
-    scored = [(*_score(entry, read), entry.incident) for entry in _index()]
-    best = max(score for score, _, _ in scored)
+    matches = [_match(entry, read) for entry in _index()]
+    complete = any(match.part == 1 for match in matches)
+    least, lack = (_NEAR, _LACK) if complete else (_NEAR_LACKING, _LACK_LACKING)
+    scored = [
+        (match.score * pow(match.part, lack), entry.incident)
+        for match, entry in zip(matches, _index(), strict=True)
+    ]
+    best = max(score for score, _ in scored)
     if not best:
         return Found((), False)
-    offered = sorted((one for one in scored if one[0] >= _NEAR * best), key=lambda one: -one[0])[:MOST]
-    return Found(tuple(one for _, _, one in offered), offered[0][1] == len(read), read_as)
+    offered = sorted((one for one in scored if one[0] >= least * best), key=lambda one: -one[0])[:MOST]
+    return Found(tuple(one for _, one in offered), complete, read_as)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,20 +106,27 @@ def _index() -> tuple[_Entry, ...]:
     )
 
 
-def _score(entry: _Entry, words: Sequence[str]) -> tuple[float, int]:
-    """Return what an incident scores, and how many of the words it has."""
-    score, had = 0.0, 0
+@dataclass(frozen=True, slots=True)
+class _Match:
+    """How an incident matches words: what they score, and which part of them, by rarity, it has."""
+
+    score: float
+    part: float
+
+
+def _match(entry: _Entry, words: Sequence[str]) -> _Match:
+    score, lacked = 0.0, 0.0
     stems = [_stem(word) for word in words]
     for word, stem in zip(words, stems, strict=True):
         weight = _weight(entry, word, stem)
-        had += weight > 0
         score += weight * _rarity(stem)
+        lacked += 0 if weight else _rarity(stem)
     for first, second in pairwise(stems):
         if any(_side_by_side(known, first, second) for _, known in entry.fields):
             score += _SIDE_BY_SIDE * (_rarity(first) + _rarity(second))
     if entry.incident.covered_from != FIRST_DAY:
         score *= _TEACHING
-    return score * (had / len(stems)) ** 2, had
+    return _Match(score, 1 - lacked / sum(_rarity(stem) for stem in stems))
 
 
 def _weight(entry: _Entry, word: str, stem: str) -> float:

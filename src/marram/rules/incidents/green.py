@@ -52,7 +52,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2a",
         THEME,
         "book.rule_13_flagstick:flagstick_moved",
-        "pin pulled unauthorised attending flag out ball moving without permission took opponent authority",
+        "pin pulled unauthorised attending flag out ball moving without permission took opponent authority "
+        "caddie while ball was rolling to avoid hitting it chosen to leave it in",
     ),
     Incident(
         "ball_against_flagstick",

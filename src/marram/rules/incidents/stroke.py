@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_10_making_a_stroke:ball_struck",
         "double hit scrape scoop push spoon back of clubhead fairly struck twice billiard snooker "
-        "pool cue backhanded left-handed shaft grip end whiff raked putt used handle putter",
+        "pool cue backhanded left-handed shaft grip end whiff raked putt used handle putter "
+        "raked into the hole",
     ),
     Incident(
         "club_anchored",
@@ -36,7 +37,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.1d",
         THEME,
         "book.rule_10_making_a_stroke:moving_ball_played",
-        "rolling falling off tee water wobbling oscillating hit putted moving still swung",
+        "rolling falling off tee water wobbling oscillating hit putted moving still swung "
+        "struck while rolling on the green on purpose",
     ),
     Incident(
         "advice_exchanged",
@@ -46,7 +48,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_10_advice:advice_exchanged",
         "which club information distance touched bag partner team spectator what did you hit told tip "
         "coaching asked yardage looked into bag overheard gave swing shouted captain line of putt "
-        "texted chip about wind how to play suggested phone iron",
+        "texted chip about wind how to play suggested phone iron "
+        "moved towel another player's clubs opponent's",
     ),
     Incident(
         "line_of_play_shown",
@@ -55,7 +58,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_10_other_help:line_of_play_shown",
         "show line putt touch green object towel bag blind shot caddie pointed flag touched flagstick "
-        "hill stood marker post laser pointer shadow putter",
+        "hill stood marker post laser pointer shadow putter "
+        "partner standing behind hole during stroke",
     ),
     Incident(
         "object_set_down_for_aim",
