@@ -16,6 +16,7 @@ from marram.course.green_frame import PACE, GreenFrame
 from marram.course.map_edits import Edit
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
+from tests.course.drawing import nine_holes, write
 
 DAY = "2025-06-21"
 YARD = 0.9144
@@ -241,6 +242,15 @@ def test_an_address_that_cannot_be_is_refused_in_words(desk: TestClient, path: s
     answer = desk.get(path)
     assert answer.status_code == 400
     assert "Traceback" not in answer.text
+
+
+def test_holes_whose_green_is_not_mapped_are_named(tmp_path: Path) -> None:
+    """A hole that cannot be set is said, not left out in silence; the others can be set."""
+    features = [one for one in nine_holes() if one.get("id") not in {"green 4", "green 7"}]
+    desk = TestClient(create_app(write(tmp_path / "links.geojson", features), maps=tmp_path / "maps"))
+    assert "The greens of holes 4, 7 are not mapped" in desk.get(f"/holes/{DAY}").text
+    told = desk.get(f"/api/holes/{DAY}").json()
+    assert (len(told["greens"]), told["without"]["4"]) == (7, "its green is not mapped")
 
 
 def test_a_desk_that_keeps_nothing_says_so(client: TestClient) -> None:

@@ -262,7 +262,7 @@ def _page(
         slope=slope_note(setting.slopes),
         knows_slope=setting.slopes is not None,
         rows=[setting.look(number, places[number]) for number in setting.greens if number in places],
-        greens=list(setting.greens),
+        missing=[number for number in setting.course.holes if number not in setting.greens],
         sides=[side.value for side in Side],
         versions=list(reversed(setting.versions)),
         recent_days=setting.kept.days() if setting.kept else [],
