@@ -74,7 +74,7 @@ function tellDay() {
   find("map-day").textContent = `Map of ${told.on}: version ${told.version}${since}`;
   const later = told.prepared.map((one) => `from ${one.in_force_from} (version ${one.version}, ${one.who})`);
   find("map-prepared").hidden = !later.length;
-  find("map-prepared").textContent = `Other maps are prepared ${later.join(", ")}. What you save is carried over into them; to change them too, choose their day.`;
+  find("map-prepared").textContent = `Other maps are prepared ${later.join(", ")}. What you save is carried over into them; to change only them, choose their day.`;
 }
 
 // Areas by hole, those of one kind and no name numbered.
@@ -83,7 +83,8 @@ function listAreas() {
   const features = [...draft.now.values()];
   for (const [ident, one] of draft.now) {
     if (!kindOf(ident, one) || !/Polygon$/.test(one.geometry?.type)) continue;
-    const hole = one.properties.holes?.split(";")[0] ?? nearestHole(features, rings(one)[0][0]) ?? "";
+    const around = kindOf(ident, one) === "boundary" ? "" : nearestHole(features, rings(one)[0][0]);
+    const hole = one.properties.holes?.split(";")[0] ?? around ?? "";
     if (!groups.has(hole)) groups.set(hole, []);
     groups.get(hole).push([titleOf(ident, one), ident]);
   }
@@ -97,7 +98,7 @@ function listAreas() {
       entries.forEach(([title, ident], index) => {
         const alike = entries.filter(([other]) => other === title).length > 1;
         const number = entries.slice(0, index + 1).filter(([other]) => other === title).length;
-        group.append(new Option(alike ? `${title} ${number}` : title, ident));
+        group.append(new Option(alike ? `${title} (${number})` : title, ident));
       });
       return group;
     }),
