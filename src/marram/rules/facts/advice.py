@@ -101,13 +101,13 @@ was_advice = yes_no(
 )
 during_round = yes_no(
     "during_round",
-    "Did it happen during the round, while play was not stopped by the Committee?",
+    "Did it happen during the round, with play going on?",
     help="Rule 10.2a does not apply before a round, between rounds, or while play is stopped under Rule 5.7a.",
     source="10.2a",
 )
 advice_partner = choice(
     "advice_partner",
-    "Whom was it given to, or asked of?",
+    "To whom was it given, or who was asked?",
     {
         AdvicePartner.OWN_SIDE: "own caddie (shared or not), partner, or partner's caddie",
         AdvicePartner.ADVICE_GIVER: "an advice giver named for the team by Local Rule",

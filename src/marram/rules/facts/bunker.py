@@ -57,14 +57,14 @@ ball_in_bunker_on = choice(
 )
 ball_and_bunker = choice(
     "ball_and_bunker",
-    "How did the player's ball stand to this bunker when the sand was touched?",
+    "Where was the player's ball when the sand was touched?",
     {
         BallAndBunker.LIES_IN_IT: "it lay in it, or relief was being taken inside it",
         BallAndBunker.PLAYED_OUT: "it had been played out and lay (or was) outside",
         BallAndBunker.RELIEF_OUTSIDE: "the player had taken or meant to take relief outside",
         BallAndBunker.LIES_ELSEWHERE: "it lay somewhere else, such as on the grass or in another bunker",
     },
-    help="Lifted, but inside or outside relief not yet chosen: it still lies in it. So does a ball that comes back.",
+    help="Lifted before relief inside or outside was chosen, it still lies in it. So does a ball that comes back.",
     source="12.2b(3)",
 )
 sand_touch = choice(

@@ -108,7 +108,7 @@ moved_while = choice(
         Doing.MOVING_AWAY_FROM_BALL: "stepping or pulling away: the ball had rolled to rest against them or their equipment",
         Doing.SOMETHING_ELSE: "something else: a practice swing, taking a stance, grounding the club, walking",
     },
-    help="Exception 4 protects only those who are applying a Rule at that moment; walking up to do so counts as something else unless part of the act.",
+    help="Walking up to do one of these counts as something else, unless it is part of the act.",
     source="9.4b Exception 4",
 )
 actions_reasonable = yes_no(

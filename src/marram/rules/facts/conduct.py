@@ -55,7 +55,7 @@ code_penalty = choice(
 )
 knew_it_applied = yes_no(
     "knew_it_applied",
-    "Did the player (all who agreed) know that the Rule or penalty applied?",
+    "Did the player, or all who agreed, know that the Rule or penalty applied?",
     help="Not knowing the Rule is no breach of 1.3b(1); the penalty of the Rule itself remains.",
     source="1.3b(1)",
     decided_by=DecidedBy.COMMITTEE,

@@ -153,7 +153,7 @@ why_stopped = choice(
 )
 needed_for_points = yes_no(
     "needed_for_points",
-    "Had the ball to be holed for a point (or to tie the hole, or to stay below the maximum score)?",
+    "Did the ball have to be holed to score a point, tie the hole or stay below the maximum score?",
     help="Work out what the player's score would have been.",
     source="21.1d, 21.2d, 21.3d",
 )

@@ -73,7 +73,7 @@ mark_on_green = choice(
 )
 repair_within_limits = yes_no(
     "repair_within_limits",
-    "Did the repair no more than restore the green, with hand, foot, or a normal tool, tee, club or the like?",
+    "Did the repair only restore the green, with hand, foot, a normal tool, tee, club or the like?",
     help="Building a path to the hole, or using a tool that is not normal equipment, goes too far.",
     source="13.1c(2)",
 )
@@ -86,7 +86,7 @@ green_improved = yes_no(
 repair_delayed_play = yes_no(
     "repair_delayed_play",
     "Did the repairing delay play unreasonably?",
-    help="Repairing is to be done promptly; tapping down dozens of marks is not.",
+    help="A repair is made promptly; tapping down dozens of marks delays play.",
     source="13.1c(2), 5.6a",
 )
 sand_was_on_green = yes_no(

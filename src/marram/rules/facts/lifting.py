@@ -84,7 +84,7 @@ spot_marking = choice(
 )
 cleaned_when_lifted = yes_no(
     "cleaned_when_lifted",
-    "Was the lifted ball cleaned more than allowed (to identify it, a little cleaning is)?",
+    "Was the lifted ball cleaned (more than was needed to identify it)?",
     help="Anything that takes dirt off counts: a towel, a pocket, rolling it in the grass.",
     source="14.1c",
 )

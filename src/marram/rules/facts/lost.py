@@ -230,13 +230,13 @@ original_ball = choice(
 
 stroke_at_provisional = choice(
     "stroke_at_provisional",
-    "Was a stroke made at the provisional ball that matters here?",
+    "What strokes were made at the provisional ball?",
     {
-        StrokeAtProvisional.NONE: "none, or only from as far from the hole as the original, or farther",
-        StrokeAtProvisional.NEARER_BEFORE: "one from nearer the hole than the original's estimated spot, before that was known",
-        StrokeAtProvisional.AFTER: "one after that was known",
+        StrokeAtProvisional.NONE: "none, or only from as far from the hole as the original's estimated spot, or farther",
+        StrokeAtProvisional.NEARER_BEFORE: "one from nearer the hole than that spot, before the original was found or its place certain",
+        StrokeAtProvisional.AFTER: "one after the original was found or its place certain",
     },
-    help="Dropping it nearer the hole to play it counts like a stroke. What counts is what was known then.",
+    help="Dropping it nearer the hole to play it counts like a stroke. Go by what was known when it was made.",
     source="18.3c(2)",
 )
 

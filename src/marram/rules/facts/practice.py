@@ -68,7 +68,7 @@ when_practised = choice(
 )
 struck = choice(
     "struck",
-    "What did the player do?",
+    "What was the stroke or swing made at, and what for?",
     {
         Struck.BALL_FOR_PRACTICE: "a stroke at a ball, or anything of about that size, for practice",
         Struck.COURTESY: "a ball sent back to a practice area or to another player, only out of courtesy",
@@ -104,7 +104,7 @@ practice_allowed_when_stopped = yes_no(
 )
 match_stopped_until_another_day = yes_no(
     "match_stopped_until_another_day",
-    "Had the players agreed to stop the match, not to go on before another day?",
+    "Had the players agreed to stop the match until another day?",
     help="Not when the Committee suspended play, nor when play goes on later the same day.",
     source="5.5c",
 )

@@ -22,8 +22,8 @@ class Material(Enum):
 
 original_ball_unavailable = yes_no(
     "original_ball_unavailable",
-    "May another ball be used: cannot be got back quickly, cut or cracked, play resumed, or played by another?",
-    help="Getting it back must take more than reasonable effort and a few seconds, and not be the player's doing.",
+    "Is the original out of reach, cut or cracked, or was it played by another, or is play being resumed?",
+    help="Out of reach: not to be got back with reasonable effort in a few seconds, and not by the player's doing.",
     source="14.2a",
 )
 replaced_by = choice(

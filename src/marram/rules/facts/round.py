@@ -207,7 +207,7 @@ why_play_stopped = choice(
 )
 committee_ordered_play = yes_no(
     "committee_ordered_play",
-    "Has the Committee, finding no danger from lightning any more, ordered play to go on?",
+    "Has the Committee found that lightning is no longer a danger, and ordered play to go on?",
     help="Ask the Committee; until then nobody need play who reasonably believes there is danger.",
     source="5.7c, Clarification 5.7c/1",
     decided_by=DecidedBy.COMMITTEE,
@@ -220,7 +220,7 @@ refused_to_go_on = yes_no(
 )
 ready_on_resumption = yes_no(
     "ready_on_resumption",
-    "Was the player in place and ready when play was to go on, and not playing before?",
+    "Was the player in place, ready to play on at the time set, and not before it?",
     help="The place is where play of the hole had stopped, or the next teeing area.",
     source="5.7c(2)",
 )

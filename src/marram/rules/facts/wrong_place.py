@@ -121,13 +121,13 @@ place_of_second_ball = choice(
 )
 not_a_wrong_place = choice(
     "not_a_wrong_place",
-    "Was it one of these two, which do not count as playing from a wrong place?",
+    "Is it one of two cases that have a penalty in another Rule?",
     {
         Elsewhere.NEITHER: "neither of them",
         Elsewhere.STROKE_NOT_REPLAYED: "a stroke had to be replayed, and the ball was played from where it came to rest",
         Elsewhere.OUTSIDE_TEEING_AREA: "the hole was begun from outside the teeing area",
     },
-    help="Those two have penalties of their own, in the Rules that apply to them.",
+    help="Neither of the two counts as playing from a wrong place.",
     source="Definitions: wrong place",
 )
 mistake_in_relief = choice(
