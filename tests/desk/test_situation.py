@@ -123,7 +123,7 @@ def test_relief_and_corrections_are_told_with_their_incident(client: TestClient)
     assert list(view.parts[1].relief_costs) == ["one penalty stroke"]
     assert "if relief is taken in incident 2" in page.text
     assert {tuple(numbers) for numbers in view.corrections.values()} == {(1,), (2,)}
-    assert "before making a stroke" in page.text
+    assert "Before making a stroke" in page.text
 
 
 def test_a_provisional_ball_that_must_be_played_is_in_the_total(client: TestClient) -> None:

@@ -10,22 +10,26 @@ from marram.rules.engine.tree import Node, leaves_on
 from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import INCIDENTS
-from marram.rules.relief_option import Limit, Reference, ReliefKind, Setting
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.ruling import (
     Action,
     Deadline,
     NeedFacts,
+    Reason,
     Ruling,
     Settled,
     Stroke,
     WhichBall,
     Who,
+    disqualification,
+    general,
     general_penalty,
     no_penalty,
     penalty,
 )  # fmt: skip
 from marram.words.english import catalogue
 from marram.words.messages import term
+from marram.words.options import option_words
 from marram.words.sheet import headline, sheet
 
 
@@ -123,3 +127,79 @@ def test_a_question_becomes_a_sheet_with_its_answers() -> None:
     assert words.question is not None
     assert words.headline == words.question.question
     assert words.question.answers[0].token == "teeing_area"
+
+
+def lateral(strokes: int) -> ReliefOption:
+    return ReliefOption(
+        ReliefKind.LATERAL, "17.1d(3)", Reference.CROSSING_POINT, 2, (Limit.NOT_NEARER,), strokes
+    )
+
+
+@pytest.mark.parametrize(
+    ("costs", "may_play", "line"),
+    [
+        ((1,), False, "Take relief for one penalty stroke."),
+        ((2, 1), False, "Take relief for one or two penalty strokes."),
+        ((0,), False, "No penalty: take relief."),
+        ((0, 1), False, "No penalty: take relief without penalty or for one penalty stroke."),
+        ((1,), True, "No penalty: play it as it lies, or take relief for one penalty stroke."),
+    ],
+)
+def test_the_first_line_says_what_relief_costs(costs: tuple[int, ...], may_play: bool, line: str) -> None:
+    """Rules 17.1d and 18.2b: relief that must be paid for is never announced as no penalty alone."""
+    options = [lateral(cost) for cost in costs]
+    assert headline(no_penalty("17.1d").with_options(*options, may_play_as_it_lies=may_play)) == line
+
+
+def test_relief_that_must_be_paid_for_is_not_headed_no_penalty() -> None:
+    """Rule 18.2b: a lost ball costs the stroke of stroke and distance, though nothing was done wrong."""
+    words = sheet(no_penalty("18.2b").with_options(lateral(1), may_play_as_it_lies=False))
+    assert words.penalties == ("No penalty beyond what the relief costs.",)
+
+
+def test_a_disqualified_player_is_told_nothing_of_the_hole() -> None:
+    """Rule 1.3c(1): disqualification ends the player's part; there is no hole to go on with."""
+    words = sheet(disqualification("3.3b(3)").next(Action.HOLE_OVER))
+    assert (words.headline, words.steps) == ("Disqualification.", ())
+
+
+@pytest.mark.parametrize(
+    ("on_line", "area"),
+    [
+        (
+            True,
+            "within one club-length of the spot, on the line from the hole back through the spot of the ball,",
+        ),
+        (False, "within one club-length of a point chosen on the line from the hole back through the spot"),
+    ],
+)
+def test_back_on_the_line_names_the_point_the_area_is_measured_from(on_line: bool, area: str) -> None:
+    """Rule 19.2b: in 2019 a point chosen on the line; since 2023 the spot there first touched by the ball."""
+    option = ReliefOption(
+        ReliefKind.BACK_ON_THE_LINE, "19.2b", Reference.LINE_THROUGH_BALL, 1, (), 1, dropped_on_line=on_line
+    )
+    assert option_words(option).area.startswith(area)
+
+
+def test_a_spot_is_named_as_one() -> None:
+    """A relief area of no size is the reference point itself."""
+    option = ReliefOption(ReliefKind.FREE, "15.2", Reference.UNDER_BALL, 0, ())
+    assert option_words(option).area == "at the point directly under where the ball came to rest"
+
+
+@pytest.mark.parametrize(("holes", "words"), [(1, "1 hole"), (2, "2 holes")])
+def test_an_amount_given_is_said_with_its_unit(holes: int, words: str) -> None:
+    """A number is shown as given, in the singular where it is one."""
+    reason = Reason("holes_with_breach", "4.1b", above=0)
+    why = sheet(Ruling(reasons=(reason,)), given={"holes_with_breach": holes}).why
+    assert why[0].answer == words
+
+
+def test_a_correction_begins_with_its_deadline() -> None:
+    """Rule 14.5: until when a mistake can be corrected is said first, then how, then what follows if not."""
+    ruling = no_penalty("14.5").correct("put_ball_back", Deadline.BEFORE_STROKE, general("14.7a"))
+    (line,) = sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY).if_wrong
+    assert line == (
+        "Before making a stroke: put the ball back on its original spot. "
+        "If not: two penalty strokes (the general penalty) for the player (14.7a)."
+    )

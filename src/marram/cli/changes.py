@@ -4,12 +4,11 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from itertools import groupby
 
-from marram.cli.conditions import day_of_play
+from marram.cli.conditions import day_of_edition, form_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.editions import FIRST_DAY
 from marram.rules.engine.changes import changes
-from marram.rules.facts.conditions import form_of_play
 from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
@@ -18,10 +17,10 @@ from marram.words.changes import ChangeWords, change_words
 
 def list_changes(earlier: str, later: str, names: Sequence[str], form: str | None, as_json: bool) -> None:
     """Print every change between two editions, by incident and provision."""
-    first, second = day_of_play(None, earlier), day_of_play(None, later)
+    first, second = day_of_edition(earlier, "--from"), day_of_edition(later, "--to")
     if first >= second:
         raise InputError(f"--from {earlier} is not before --to {later}; give the earlier edition first.")
-    chosen = form_of_play.parse(form) if form else None
+    chosen = form_given(form)
     incidents = [incident(name) for name in names] or [one for one in INCIDENTS if _walked(one, first)]
     found = [
         change_words(one, chosen)

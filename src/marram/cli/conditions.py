@@ -1,42 +1,90 @@
 """The conditions of the competition as given on the command line."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import Any, NamedTuple
 
-from marram.errors import InputError
+from marram.errors import BadAnswer, InputError
 from marram.rules.editions import EDITIONS, FORMER_RULES
-from marram.rules.facts.conditions import date_of_play
-
-if TYPE_CHECKING:
-    from marram.rules.local_rules.adoption import Adopted
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 
 
-def day_of_play(played_on: str | None, edition: str | None) -> date:
+def _as_option(name: str) -> str:
+    return f"--{name.replace('_', '-')}"
+
+
+class InForce(NamedTuple):
+    """The Local Rules in force: every code meant, and those of them that can change a ruling."""
+
+    codes: tuple[str, ...] = ()
+    in_rulings: tuple[str, ...] = ()
+
+
+def day_of_play(played_on: object, edition: object, where: Callable[[str], str] = _as_option) -> date:
     """Return the day of play: the one given, the first of an edition (2016: the former Rules), or today.
+
+    Args:
+        played_on: the day, as year-month-day.
+        edition: the year of an edition.
+        where: how the faults call what was given: the option, or the place in a file.
 
     Raises:
         InputError: both are given, or one cannot be read.
     """
     if played_on is not None and edition is not None:
-        raise InputError("--played-on and --edition both name a day; give one of them.")
+        raise InputError(f"{where('played_on')} and {where('edition')} both name a day; give one of them.")
     if edition is not None:
-        by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
-        if edition not in by_year:
-            raise InputError(
-                f"--edition {edition!r}: there is no such edition. "
-                f"Give {' or '.join(str(day.year) for day in EDITIONS)}; for teaching also {FORMER_RULES.year}."
-            )
-        return by_year[edition]
+        return day_of_edition(str(edition), where("edition"))
     if played_on is None:
         return date.today()  # noqa: DTZ011 - the official's own calendar day
-    day: date = date_of_play.parse(played_on)
+    day: date = _read(date_of_play, played_on, where("played_on"))
     return day
+
+
+def day_of_edition(year: str, where: str) -> date:
+    """Return the first day of an edition, named by its year.
+
+    Args:
+        year: the year as given.
+        where: what it was given with, for the fault.
+
+    Raises:
+        InputError: there is no such edition.
+    """
+    by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
+    if year not in by_year:
+        raise InputError(
+            f"{where} {year!r}: there is no such edition. "
+            f"Give {' or '.join(str(day.year) for day in EDITIONS)}; for teaching also {FORMER_RULES.year}."
+        )
+    return by_year[year]
+
+
+def form_given(form: object, where: str = "--form") -> FormOfPlay | None:
+    """Return the form of play; ``None`` when nothing was said.
+
+    Args:
+        form: the form as given.
+        where: what it was given with, for the fault.
+
+    Raises:
+        BadAnswer: there is no such form of play.
+    """
+    return None if form is None else _read(form_of_play, form, where)
+
+
+def _read(fact: Fact[Any], given: object, where: str) -> Any:
+    """Return the answer that was given, its fault named by what it was given with."""
+    try:
+        return fact.parse(given)
+    except BadAnswer as error:
+        raise BadAnswer(*(f"{where}{fault.removeprefix(fact.name)}" for fault in error.faults)) from None
 
 
 def local_rules_in_force(
     codes: Sequence[str] | None, day: date, where: str = "--local-rule"
-) -> "Adopted | None":
+) -> InForce | None:
     """Return the Local Rules in force; none of them for ``none``; ``None`` when nothing was said.
 
     Args:
@@ -49,14 +97,16 @@ def local_rules_in_force(
     """
     if codes is None:
         return None
-    if "none" in codes and len(codes) > 1:
-        raise InputError(f"{where}: none stands beside another Local Rule; leave one of them out.")
+    if set(codes) <= {"none"}:  # said plainly, so that the register need not be read
+        return InForce()
+    if "none" in codes:
+        raise InputError(f"{where}: 'none' stands beside another Local Rule; leave one of them out.")
     from marram.rules.local_rules.adoption import adopt
 
-    found = adopt([code for code in codes if code != "none"], day)
+    found = adopt(codes, day)
     if found.faults:
         raise InputError(*(f"{where}: {fault}" for fault in found.faults))
-    return found
+    return InForce(found.codes, found.in_rulings)
 
 
 def facts_given(pairs: Sequence[str]) -> dict[str, str]:

@@ -30,10 +30,10 @@ def choose_incident() -> str:
             return str(found[chosen - 1].name)
 
 
-def ask(need: NeedFacts, form: str | None) -> str:
+def ask(need: NeedFacts, form: FormOfPlay | None) -> str:
     """Ask the next question until it has an answer; return the answer as given."""
     fact = fact_named(need.fact)
-    words = question_words(fact, need.stakes, FormOfPlay(form) if form else None, need.citation)
+    words = question_words(fact, need.stakes, form, need.citation)
     show_lines(
         [
             ("text", ""),

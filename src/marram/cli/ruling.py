@@ -5,10 +5,10 @@ from collections.abc import Sequence
 from typing import Any
 
 import marram
-from marram.cli.conditions import day_of_play, facts_given, local_rules_in_force
+from marram.cli.conditions import day_of_play, facts_given, form_given, local_rules_in_force
 from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
 from marram.rules.editions import edition_of
-from marram.rules.facts.conditions import form_of_play
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import NeedFacts, Result, Ruling
 
 
@@ -25,6 +25,7 @@ def give_ruling(
     """Print the ruling; on a terminal ask until it is decided. Exits with the code of the outcome."""
     day = day_of_play(played_on, edition)
     facts: dict[str, Any] = facts_given(pairs)
+    chosen = form_given(form)
     adopted = local_rules_in_force(local_rules, day)
     in_rulings = None if adopted is None else adopted.in_rulings
     interactive = sys.stdin.isatty() and sys.stdout.isatty() and not as_json
@@ -37,32 +38,31 @@ def give_ruling(
         from marram.cli.interview import choose_incident
 
         incident = choose_incident()
-    form = None if form is None else form_of_play.token(form_of_play.parse(form))
 
     def ask_the_book() -> Result:
-        return marram.rule(incident, facts, played_on=day, form_of_play=form, local_rules=in_rulings)
+        return marram.rule(incident, facts, played_on=day, form_of_play=chosen, local_rules=in_rulings)
 
     result = ask_the_book()
     while interactive and isinstance(result, NeedFacts):
         from marram.cli.interview import ask
 
-        facts[result.fact] = ask(result, form)
+        facts[result.fact] = ask(result, chosen)
         result = ask_the_book()
     conditions = {
         "incident": incident,
         "played_on": day.isoformat(),
         "edition": edition_of(day).isoformat(),
-        "form_of_play": form,
+        "form_of_play": chosen.value if chosen else None,
         "local_rules": None if adopted is None else list(adopted.codes),
         "facts": facts,
     }
     if as_json:
-        _print_json(result, conditions, form, facts)
+        _print_json(result, conditions, chosen, facts)
     else:
         from marram.cli.show import show_sheet
         from marram.words.sheet import sheet
 
-        show_sheet(sheet(result, form_of_play=form, given=facts), conditions)
+        show_sheet(sheet(result, form_of_play=chosen, given=facts), conditions)
     raise SystemExit(exit_code(result))
 
 
@@ -73,7 +73,9 @@ def exit_code(result: Result) -> int:
     return MORE_FACTS_NEEDED if isinstance(result, NeedFacts) else LEFT_OPEN
 
 
-def _print_json(result: Result, conditions: dict[str, Any], form: str | None, facts: dict[str, Any]) -> None:
+def _print_json(
+    result: Result, conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, Any]
+) -> None:
     from marram.cli.show import print_json
     from marram.rules.plain import as_plain
     from marram.words.sheet import sheet

@@ -50,13 +50,8 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
         yield "head", "Options"
         for number, option in enumerate(sheet.options, start=1):
             yield "item", f"{number}. {option.title}: {option.cost} ({option.citation})"
-            area = (
-                f"{option.size} of {option.reference}"
-                if option.size.startswith("within")
-                else f"{option.size} {option.reference}"
-            )
-            yield "text", f"     {area.strip()}; {'; '.join(option.limits)}. {option.how}"
-    yield from _section("If it was or is done wrong", sheet.if_wrong)
+            yield "text", f"     {'; '.join((option.area, *option.limits))}. {option.how}"
+    yield from _section("If it is done wrong", sheet.if_wrong)
     yield from _section("Already settled", sheet.settled)
     yield from _section("Why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))
     yield from _section("Provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))

@@ -5,13 +5,13 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any
 
-from marram.cli.conditions import day_of_play, local_rules_in_force
+from marram.cli.conditions import day_of_play, form_given, local_rules_in_force
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.ruling import exit_code
 from marram.cli.show import IN_THE_FILE, Line, print_json, sheet_lines, show_lines
 from marram.errors import InputError
 from marram.rules.engine.situation import Happened, SituationResult, rule_situation, total_strokes
-from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Ruling
@@ -26,18 +26,17 @@ _PART_KEYS = {"incident", "facts"}
 def rule_on_situation(path: Path, as_json: bool) -> None:
     """Print the ruling on each incident of a situation and the combined one."""
     document = read_situation(path)
-    form = document.get("form_of_play")
     happened = [Happened(one["incident"], one.get("facts", {})) for one in document["incidents"]]
-    day = day_of_play(document.get("played_on"), document.get("edition"))
+    day = day_of_play(document.get("played_on"), document.get("edition"), lambda key: f"{path}: {key}")
+    chosen = form_given(document.get("form_of_play"), f"{path}: form_of_play")
     adopted = local_rules_in_force(document.get("local_rules"), day, f"{path}: local_rules")
     result = rule_situation(
         happened,
         document.get("between", {}),
         played_on=day,
-        form_of_play=form,
+        form_of_play=chosen,
         local_rules=None if adopted is None else adopted.in_rulings,
     )
-    chosen = form_of_play.parse(form) if form else None
     if as_json:
         print_json({"marram": 1, "kind": "situation", **as_plain(result)})
     else:
@@ -57,23 +56,34 @@ def read_situation(path: Path) -> Mapping[str, Any]:
         raise InputError(f"{path} is not JSON: {error}. Correct it there.") from None
     if not isinstance(document, dict):
         raise InputError(f"{path}: give an object with the keys {', '.join(sorted(_KEYS))}.")
-    faults = [f"{path}: the key {key!r} is not known." for key in document.keys() - _KEYS]
+    faults = [
+        f"{path}: the key {key!r} is not known; it may hold {', '.join(sorted(_KEYS))}."
+        for key in sorted(document.keys() - _KEYS)
+    ]
     if document.get("marram", 1) != 1:
         faults.append(
             f"{path}: version {document['marram']!r} of the document is not known; this is version 1."
         )
-    parts = document.get("incidents")
-    if not isinstance(parts, list) or not parts:
-        faults.append(f'{path}: "incidents" must be a list of at least one incident.')
-    else:
-        for place, part in enumerate(parts, start=1):
-            if not isinstance(part, dict) or not isinstance(part.get("incident"), str):
-                faults.append(f'{path}: incident {place} must be an object with "incident" and "facts".')
-            elif part.keys() - _PART_KEYS or not isinstance(part.get("facts", {}), dict):
-                faults.append(f'{path}: incident {place} may hold "incident" and "facts" (an object) only.')
+    codes = document.get("local_rules")
+    if codes is not None and not (isinstance(codes, list) and all(isinstance(code, str) for code in codes)):
+        faults.append(f'{path}: "local_rules" must be a list of codes, for example ["E-5"]; [] for none.')
+    if not isinstance(document.get("between", {}), dict):
+        faults.append(f'{path}: "between" must be an object of facts and answers.')
+    faults += _faults_of_parts(path, document.get("incidents"))
     if faults:
         raise InputError(*faults)
     return document
+
+
+def _faults_of_parts(path: Path, parts: Any) -> Iterator[str]:
+    if not isinstance(parts, list) or not parts:
+        yield f'{path}: "incidents" must be a list of at least one incident.'
+        return
+    for place, part in enumerate(parts, start=1):
+        if not isinstance(part, dict) or not isinstance(part.get("incident"), str):
+            yield f'{path}: incident {place} must be an object with "incident" and "facts".'
+        elif part.keys() - _PART_KEYS or not isinstance(part.get("facts", {}), dict):
+            yield f'{path}: incident {place} may hold "incident" and "facts" (an object) only.'
 
 
 def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay | None) -> Iterator[Line]:
@@ -90,5 +100,6 @@ def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay |
     if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY:
         total = total_strokes(result.combined)
         if total is not None:
-            yield "title", say("TERMS", "situation.total").format(strokes=strokes_words(total))
+            key = "situation.total_and_relief" if result.combined.relief else "situation.total"
+            yield "title", say("TERMS", key).format(strokes=strokes_words(total))
     yield "quiet", say("TERMS", "reminder")

@@ -2,12 +2,13 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Any
 
 from marram.rules.engine.changes import Change
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Outcome, Ruling
-from marram.words.messages import say, translate
+from marram.words.messages import amount_words, say, translate
 from marram.words.provisions import Cited, cited
 from marram.words.sheet import Sheet, sheet
 
@@ -43,9 +44,9 @@ def _deciding(outcome: Outcome) -> str:
     return outcome.citation
 
 
-def _fact_words(name: str, answer: object) -> str:
+def _fact_words(name: str, answer: Any) -> str:
     fact = fact_named(name)
-    words = translate()(fact.answers[answer]) if fact.answers else f"{answer} {fact.unit}".strip()
+    words = translate()(fact.answers[answer]) if fact.answers else amount_words(answer, fact.unit)
     return f"{translate()(fact.question)} {words}"
 
 

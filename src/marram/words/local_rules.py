@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from marram.rules.local_rules.local_rule import EDITIONS_OF_2019_AND_2023, LocalRule
-from marram.words.messages import say
+from marram.words.messages import listed, say
 
 AREA_TITLES: dict[str, str] = {
     "A": "A: boundaries",
@@ -34,7 +34,7 @@ def changes_words(entry: LocalRule) -> str:
         _named("Rule", "Rules", numbers),
         _named("Definition of", "Definitions of", defined),
         _named("Local Rule", "Local Rules", codes),
-        _listed(others),
+        listed(others, "and"),
     ]
     return "; ".join(part for part in parts if part)
 
@@ -63,7 +63,7 @@ def note_words(entry: LocalRule) -> Iterator[str]:
     if entry.not_with:
         because = f": {entry.why_not_with}" if entry.why_not_with else ""
         only = "" if entry.not_with_in == EDITIONS_OF_2019_AND_2023 else " in the list of 2019"
-        yield f"Not together with {_listed(entry.not_with, 'or')}{only}{because}."
+        yield f"Not together with {listed(entry.not_with)}{only}{because}."
     if entry.reason:
         yield entry.reason
     if entry.remark:
@@ -78,13 +78,7 @@ def statement(entry: LocalRule) -> str:
 def _named(one: str, several: str, names: list[str]) -> str:
     if not names:
         return ""
-    return f"{one if len(names) == 1 else several} {_listed(names)}"
-
-
-def _listed(names: list[str] | tuple[str, ...], last: str = "and") -> str:
-    if len(names) < 2:
-        return "".join(names)
-    return f"{', '.join(names[:-1])} {last} {names[-1]}"
+    return f"{one if len(names) == 1 else several} {listed(names, 'and')}"
 
 
 def _day(day: date) -> str:

@@ -1,6 +1,7 @@
 """Looking a message up in the catalogue, in the reader's language."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from datetime import date
 from enum import Enum
 from functools import cache
 from pathlib import Path
@@ -25,6 +26,20 @@ def translate() -> Callable[[str], str]:
 def say(kind: str, key: str) -> str:
     """Return message ``key`` of ``"NOTES"``, ``"TERMS"`` or ``"PROVISIONS"``; the key itself if it has no words."""
     return translate()(find(kind, key) or key)
+
+
+def listed(parts: Sequence[str], last: str = "or") -> str:
+    """Return a list as it is spoken: ``one``, ``one or two``, ``one, two or three``."""
+    if len(parts) < 2:
+        return "".join(parts)
+    return f"{', '.join(parts[:-1])}{say('TERMS', last)}{parts[-1]}"
+
+
+def amount_words(amount: float | date, unit: str) -> str:
+    """Return a number with its unit, or a day: ``1 hole``, ``3 minutes``, ``2022-12-31``."""
+    if isinstance(amount, date):
+        return amount.isoformat()
+    return f"{amount:g} {unit.removesuffix('s') if amount == 1 else unit}".strip()
 
 
 def term(member: Enum, suffix: str = "") -> str:

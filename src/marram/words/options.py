@@ -4,12 +4,23 @@ from dataclasses import dataclass
 
 from marram.rules.relief_option import ReliefOption
 from marram.words.messages import say, term
-from marram.words.penalties import strokes_words
+from marram.words.penalties import count_words, strokes_words
 
 
 @dataclass(frozen=True, slots=True)
 class OptionWords:
-    """One relief option in words; ``kind`` is the option's code, for drawing it."""
+    """One relief option in words.
+
+    Attributes:
+        kind: the option's code, for drawing it.
+        title: what kind of relief it is.
+        cost: the penalty strokes it costs.
+        reference: what the relief area is measured from.
+        size: how far the area reaches; empty where it is not measured in club-lengths.
+        limits: the limits of the area.
+        how: how the ball is put into play.
+        citation: the provision that gives it.
+    """
 
     kind: str
     title: str
@@ -19,6 +30,16 @@ class OptionWords:
     limits: tuple[str, ...]
     how: str
     citation: str
+
+    @property
+    def area(self) -> str:
+        """The relief area in one phrase, without its limits."""
+        if not self.size:
+            return self.reference
+        if self.size != say("TERMS", "size.0"):
+            return say("TERMS", "area").format(size=self.size, reference=self.reference)
+        is_place = self.reference.startswith("where ")
+        return self.reference if is_place else say("TERMS", "area.spot").format(reference=self.reference)
 
 
 def option_words(option: ReliefOption) -> OptionWords:
@@ -32,7 +53,7 @@ def option_words(option: ReliefOption) -> OptionWords:
         option.kind.value,
         term(option.kind),
         strokes_words(option.penalty),
-        term(option.reference),
+        term(option.reference, ".dropped" if option.dropped_on_line else ""),
         _size(option.club_lengths),
         tuple(limits),
         term(option.setting),
@@ -43,6 +64,6 @@ def option_words(option: ReliefOption) -> OptionWords:
 def _size(club_lengths: float | None) -> str:
     if club_lengths is None:
         return ""
-    key = f"size.{club_lengths:g}"
-    words = say("TERMS", key)
-    return words if words != key else say("TERMS", "size.n").format(club_lengths=f"{club_lengths:g}")
+    if club_lengths in (0, 1):
+        return say("TERMS", f"size.{club_lengths:g}")
+    return say("TERMS", "size.n").format(club_lengths=count_words(club_lengths))

@@ -1,17 +1,32 @@
 """Penalties in words, resolved by the form of play where it is known."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Penalty, PenaltyKind, Who
 from marram.words.messages import say, term
 
 
+def count_words(count: float) -> str:
+    """Return a small number in words, any other in figures."""
+    key = f"count.{count:g}"
+    words = say("TERMS", key)
+    return words if words != key else f"{count:g}"
+
+
 def strokes_words(count: int) -> str:
     """Return ``count`` penalty strokes in words: ``no penalty``, ``one penalty stroke`` and so on."""
-    key = f"strokes.{count}"
-    words = say("TERMS", key)
-    return words if words != key else say("TERMS", "strokes.n").format(count=count)
+    return say("TERMS", f"strokes.{count if count < 2 else 'n'}").format(count=count_words(count))
+
+
+def relief_cost_words(costs: Collection[int]) -> str:
+    """Return what relief costs, over all its options: ``without penalty or for one penalty stroke``."""
+    parts = [say("TERMS", "relief_cost.0")] if 0 in costs else []
+    charged = sorted(cost for cost in costs if cost)
+    if charged:
+        strokes = say("TERMS", "or").join(count_words(cost) for cost in charged)
+        parts.append(say("TERMS", f"relief_cost.{1 if charged == [1] else 'n'}").format(strokes=strokes))
+    return say("TERMS", "or").join(parts)
 
 
 def level_words(penalty: Penalty, form: FormOfPlay | None) -> str:
@@ -23,7 +38,7 @@ def level_words(penalty: Penalty, form: FormOfPlay | None) -> str:
         return say("TERMS", f"level.general.{'unknown' if form is None else known}")
     if penalty.kind in (PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED):
         count = "1" if penalty.strokes == 1 else "n"
-        return say("TERMS", f"level.{penalty.kind.value}.{count}").format(count=penalty.strokes)
+        return say("TERMS", f"level.{penalty.kind.value}.{count}").format(count=count_words(penalty.strokes))
     return say("TERMS", f"level.{penalty.kind.value}")
 
 

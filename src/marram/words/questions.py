@@ -6,7 +6,7 @@ from typing import Any
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Stake
-from marram.words.messages import say, term, translate
+from marram.words.messages import listed, term, translate
 from marram.words.penalties import penalties_in_short
 from marram.words.provisions import Cited, cited
 
@@ -61,6 +61,5 @@ def question_words(
 def _stake_words(stake: Stake | None, form: FormOfPlay | None) -> str:
     if stake is None or not stake.penalties:
         return ""
-    return say("TERMS", "or").join(
-        dict.fromkeys(penalties_in_short(one, form).lower() for one in stake.penalties)
-    )
+    least_first = sorted(stake.penalties, key=len)  # no penalty has none
+    return listed(tuple(dict.fromkeys(penalties_in_short(one, form).lower() for one in least_first)))

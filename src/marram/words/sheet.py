@@ -19,10 +19,11 @@ from marram.rules.ruling import (
     Result,
     Ruling,
     Settled,
+    Who,
 )
-from marram.words.messages import say, term, translate
+from marram.words.messages import amount_words, say, term, translate
 from marram.words.options import OptionWords, option_words
-from marram.words.penalties import penalties_in_short, penalty_words
+from marram.words.penalties import penalties_in_short, penalty_words, relief_cost_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
 
@@ -45,7 +46,7 @@ class Sheet:
     Attributes:
         kind: ``ruling``, ``need_facts``, ``judgement`` or ``not_covered``.
         headline: the answer in one line.
-        penalties: each penalty in words; ``("No penalty",)`` when there is none.
+        penalties: each penalty in words; one sentence that says so when there is none.
         steps: what to do, in order.
         options: relief options, side by side.
         if_wrong: what putting a mistake right takes, until when, and what follows if not.
@@ -137,13 +138,14 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
     if lost:
         steps = [say("TERMS", "hole_lost")]
     else:
-        steps = [term(one) for one in (ruling.stroke, ruling.action, ruling.which_ball) if one]
+        action = None if _out(ruling) else ruling.action
+        steps = [term(one) for one in (ruling.stroke, action, ruling.which_ball) if one]
     steps += [say("NOTES", key) for key in ruling.notes]
+    none = say("TERMS", "no_penalty_but_relief" if _costs_strokes(ruling) else "no_penalty")
     return Sheet(
         "ruling",
         headline(ruling, form),
-        penalties=tuple(penalty_words(one, form) for one in ruling.penalties)
-        or (say("TERMS", "no_penalty"),),
+        penalties=tuple(penalty_words(one, form) for one in ruling.penalties) or (none,),
         steps=tuple(steps),
         options=() if lost else tuple(option_words(option) for option in ruling.relief),
         if_wrong=() if lost else tuple(_correction_words(one, form) for one in ruling.corrections),
@@ -154,11 +156,41 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
 
 
 def headline(ruling: Ruling, form: FormOfPlay | None = None) -> str:
-    """Return a ruling in one line: the penalty, then what to do."""
+    """Return a ruling in one line: the penalty, then what to do and what relief costs."""
     short = penalties_in_short(ruling.penalties, form)
-    lost = _ends_the_hole(ruling.penalties, ruling.action, form)
-    action = term(Action.HOLE_OVER if lost else ruling.action, ".short") if ruling.action else ""
-    return f"{short}: {action}." if action else f"{short}."
+    if ruling.action is None or _out(ruling):
+        return f"{short}."
+    if _ends_the_hole(ruling.penalties, ruling.action, form):
+        return f"{short}: {term(Action.HOLE_OVER, '.short')}."
+    action = term(ruling.action, ".short")
+    if ruling.action in _TAKES_RELIEF and any(option.penalty for option in ruling.relief):
+        cost = relief_cost_words({option.penalty for option in ruling.relief})
+        action = say("TERMS", "relief_cost").format(action=action, cost=cost)
+        if ruling.action is Action.TAKE_RELIEF and not ruling.penalties and _costs_strokes(ruling):
+            return f"{action[0].upper()}{action[1:]}."
+    return f"{short}: {action}."
+
+
+_TAKES_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+
+
+def _costs_strokes(ruling: Ruling) -> bool:
+    """Tell whether relief must be taken, and none of it is free: "no penalty" alone would mislead."""
+    return (
+        ruling.action is Action.TAKE_RELIEF
+        and bool(ruling.relief)
+        and all(option.penalty for option in ruling.relief)
+    )
+
+
+def _out(ruling: Ruling) -> bool:
+    """Tell whether the player or side is disqualified, so that no hole is played on."""
+    return ruling.action is Action.HOLE_OVER and any(
+        one.kind is PenaltyKind.DISQUALIFICATION and one.who in _OWN for one in ruling.penalties
+    )
+
+
+_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
 
 
 _NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
@@ -196,6 +228,7 @@ def _why(reason: Reason, given: Mapping[str, Any], from_map: Collection[str]) ->
 
 def _correction_words(correction: Correction, form: FormOfPlay | None) -> str:
     what, until = say("NOTES", correction.what).rstrip("."), term(correction.until)
+    what, until = what[0].lower() + what[1:], until[0].upper() + until[1:]
     if correction.otherwise is None:
         return say("TERMS", "correction").format(what=what, until=until)
     level = penalty_words(correction.otherwise, form)
@@ -205,7 +238,7 @@ def _correction_words(correction: Correction, form: FormOfPlay | None) -> str:
 def _answer_words(fact: Fact[Any], reason: Reason, given: Mapping[str, Any]) -> str:
     if reason.fact in given:
         answer = fact.parse(given[reason.fact])
-        return translate()(fact.answers[answer]) if fact.answers else f"{answer} {fact.unit}".strip()
+        return translate()(fact.answers[answer]) if fact.answers else amount_words(answer, fact.unit)
     if fact.answers:
         others = tuple(answer for answer in fact.answers if answer not in reason.answers)
         few = others if 0 < len(others) < len(reason.answers) else reason.answers
@@ -213,7 +246,7 @@ def _answer_words(fact: Fact[Any], reason: Reason, given: Mapping[str, Any]) -> 
         return say("TERMS", "not").format(answers=joined) if few is others else joined
     kind = "date" if fact.is_date else "number"
     bounds = [
-        say("TERMS", f"{kind}.{side}").format(bound=bound, unit=fact.unit).strip()
+        say("TERMS", f"{kind}.{side}").format(bound=amount_words(bound, fact.unit))
         for side, bound in (("above", reason.above), ("at_most", reason.at_most))
         if bound is not None
     ]

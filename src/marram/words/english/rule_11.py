@@ -25,7 +25,7 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "place_right_under": "Place the ball on the spot right under where it first came to rest, as when replacing a ball; estimate the spot.",
-    "relief_before_stroke": "Take the relief described before playing",
+    "relief_before_stroke": "Take the relief described",
     "replace_where_it_rested": "Replace the ball on the spot where it had come to rest",
     "unless_stopped_on_purpose": "If the attendant stopped it on purpose, or the flagstick was left there on purpose, look up: the ball hit the flagstick.",
     "other_ball_is_replaced": "The ball that was hit is replaced on its original spot.",
