@@ -75,8 +75,8 @@ def test_a_ball_lifted_on_request_may_be_cleaned_on_the_putting_green_only(day: 
     facts = {
         "area_of_ball": area,
         "interfering_ball": "lifted_on_request",
-        "interfering_ball_marked": True,
-        "interfering_ball_cleaned": True,
+        "spot_marking": "right",
+        "cleaned_when_lifted": True,
     }
     result = marram.rule("interfering_ball", facts, played_on=day)
 

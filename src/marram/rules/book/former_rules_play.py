@@ -15,7 +15,6 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.bunker import (
     RemovedThing,
     SandTouch,
-    ball_moved_by_removing,
     sand_improved,
     sand_touch,
     thing_removed_in_bunker,
@@ -64,7 +63,7 @@ def thing_removed_in_own_bunker(case: Case) -> Ruling:
 def former_thing_removed(case: Case) -> Ruling:
     """A loose impediment in the same hazard as the ball stayed; a movable obstruction could go."""
     obstruction = case.is_one_of(thing_removed_in_bunker, RemovedThing.MOVABLE_OBSTRUCTION)
-    moved = case[ball_moved_by_removing]
+    moved = case[removal_moved_ball]
     if obstruction:
         ruling = no_penalty("former 24-1")
         return replaced(ruling, "former 24-1") if moved else ruling.play_as_it_lies()

@@ -19,9 +19,9 @@ from marram.rules.facts.scorecard import (
     hole_result_affected,
     marker_at_fault,
     returned_score,
-    too_late_to_correct,
     why_too_low,
 )
+from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
 
 _SCORED_BY_HOLE = {
@@ -154,7 +154,7 @@ def did_not_hole_out(case: Case) -> Ruling:
         return no_penalty("6.5").next(Action.HOLE_OVER).note("picked_up_in_match")
     if not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return hole_without_score(case)
-    if case[too_late_to_correct]:
+    if case[next_hole_started]:
         return disqualified_or_without_score(case, "3.3c")
     ruling = no_penalty("3.3c").next(Action.CORRECT_MISTAKE).note("lifted_ball_costs_a_stroke")
     return correct_before_next_hole(case, ruling, "hole_out", "3.3c")

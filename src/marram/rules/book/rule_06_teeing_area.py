@@ -6,7 +6,6 @@ from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.scorecard import too_late_to_correct
 from marram.rules.facts.teeing import (
     TeedOn,
     TeeImprovement,
@@ -21,6 +20,7 @@ from marram.rules.facts.teeing import (
     teed_on,
     teed_wrongly_again,
 )
+from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import (
     Action,
     Ruling,
@@ -62,7 +62,7 @@ def began_outside_in_match(case: Case) -> Ruling:
 @provision("6.1b(2)")
 def began_outside_in_stroke_play(case: Case) -> Ruling:
     """In stroke play: the general penalty, and a ball is played from inside the teeing area."""
-    if case[too_late_to_correct]:
+    if case[next_hole_started]:
         return disqualified_or_without_score(case, "6.1b(2)")
     ruling = (
         general_penalty("6.1b(2)")

@@ -9,13 +9,13 @@ from marram.rules.facts.bunker import (
     SandTouch,
     ball_and_bunker,
     ball_in_bunker_on,
-    ball_moved_by_removing,
     removal_improved,
     removed_reasonably,
     sand_improved,
     sand_touch,
     thing_removed_in_bunker,
 )
+from marram.rules.facts.loose_things import removal_moved_ball
 from marram.rules.ruling import Ruling, general_penalty, no_penalty, penalty
 
 _NEVER_WITH_BALL_IN_BUNKER = (
@@ -99,7 +99,7 @@ def sand_touched_with_ball_elsewhere(case: Case) -> Ruling:
 def thing_removed_from_bunker(case: Case) -> Ruling:
     """Loose impediments and movable obstructions may be removed, with as much sand as that reasonably takes."""
     improved = not case[removed_reasonably] and case[removal_improved]
-    moved = case[ball_moved_by_removing]
+    moved = case[removal_moved_ball]
     if improved:
         ruling = general_penalty("8.1a").under("Clarification 12.2a/1")
     elif moved and case.is_one_of(thing_removed_in_bunker, RemovedThing.LOOSE_IMPEDIMENT):

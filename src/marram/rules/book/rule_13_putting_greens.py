@@ -16,11 +16,11 @@ from marram.rules.facts.green import (
     played_despite_wrong_green,
     repair_delayed_play,
     repair_within_limits,
-    sand_was_on_green,
     tested_green,
-    unreasonable_choice,
     wrong_green_interference,
 )
+from marram.rules.facts.loose_things import removed_on_green
+from marram.rules.facts.relief import only_by_unreasonable_choice
 from marram.rules.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
 from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference
@@ -39,7 +39,7 @@ from marram.rules.ruling import (
 @provision("13.1c(1)")
 def loose_soil_removed(case: Case) -> Ruling:
     """Sand and loose soil may be removed on the putting green, and nowhere else if that improves conditions."""
-    if case[sand_was_on_green]:
+    if case[removed_on_green]:
         return no_penalty("13.1c(1)").play_as_it_lies()
     if case[green_improved]:
         return general_penalty("8.1a").under("13.1c(1)").play_as_it_lies()
@@ -97,7 +97,7 @@ def wrong_green(case: Case) -> Ruling:
         return taken_out
     if how is WrongGreenInterference.STANCE_ONLY and case.local_rule("D-3"):
         return no_penalty("D-3").play_as_it_lies()
-    if how is not WrongGreenInterference.BALL_ON_IT and case[unreasonable_choice]:
+    if how is not WrongGreenInterference.BALL_ON_IT and case[only_by_unreasonable_choice]:
         return no_penalty("13.1f Exception").play_as_it_lies()
     if case[played_despite_wrong_green]:
         return played_from_wrong_place(case).under("13.1f(2)")

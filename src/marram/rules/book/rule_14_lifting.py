@@ -3,6 +3,7 @@
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.advice import relief_evident
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.lifting import (
     Lifter,
@@ -11,7 +12,6 @@ from marram.rules.facts.lifting import (
     cleaned_when_lifted,
     reason_for_lifting,
     reason_was_reasonable,
-    relief_taken_or_expected,
     spot_marking,
     who_lifted,
 )
@@ -45,7 +45,7 @@ def lifted_by_caddie(case: Case) -> Ruling:
     """A caddie lifts without authority only on the putting green, or where relief is to be expected."""
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return marked_before_lifting(case)
-    if case[relief_taken_or_expected]:
+    if case[relief_evident]:
         return lifted_in_expectation_of_relief(case)
     return _replace(penalty(1, "9.4b").under("14.1b"))
 

@@ -4,18 +4,17 @@ from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.conduct import knew_it_applied
 from marram.rules.facts.helping_ball import (
     BallMarkerMove,
     HelpingBall,
     InterferingBall,
     helping_ball,
     interfering_ball,
-    interfering_ball_cleaned,
-    interfering_ball_marked,
-    knew_agreement_forbidden,
     marker_in_the_way,
     stroke_with_helping_ball,
 )
+from marram.rules.facts.lifting import Marking, cleaned_when_lifted, spot_marking
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -66,7 +65,7 @@ def left_by_agreement(case: Case) -> Ruling:
             .note("lift_helping_ball_now")
             .correct("lift_before_that_stroke", Deadline.BEFORE_STROKE, general("15.3a", Who.EACH_PLAYER))
         )
-    if case[knew_agreement_forbidden]:
+    if case[knew_it_applied]:
         return agreed_to_ignore_rule(case)
     return (
         general_penalty("15.3a", Who.EACH_PLAYER)
@@ -133,11 +132,11 @@ def interfering_ball_at_rest(case: Case) -> Ruling:
 @provision("15.3b(2)")
 def lifted_on_request(case: Case) -> Ruling:
     """Marked, not cleaned off the green, and replaced afterwards; one stroke for a fault in that."""
-    if not case[interfering_ball_marked]:
+    if not case.is_one_of(spot_marking, Marking.RIGHT):
         return _lifted(penalty(1, "15.3b(2)").under("14.1a"))
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return _lifted(no_penalty("15.3b(2)").under("13.1b"))
-    if case[interfering_ball_cleaned]:
+    if case[cleaned_when_lifted]:
         return _lifted(penalty(1, "15.3b(2)").under("14.1c"))
     return _lifted(no_penalty("15.3b(2)"))
 
@@ -147,7 +146,7 @@ def lifted_unasked(case: Case) -> Ruling:
     """Off the putting green one stroke for lifting the own ball only because it might interfere."""
     if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return _lifted(penalty(1, "15.3b(2)"))
-    if case[interfering_ball_marked]:
+    if case.is_one_of(spot_marking, Marking.RIGHT):
         return _lifted(no_penalty("13.1b"))
     return _lifted(penalty(1, "14.1a"))
 

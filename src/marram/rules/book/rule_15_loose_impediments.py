@@ -6,6 +6,7 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.cause import while_searching
+from marram.rules.facts.deflection import meant_to_affect_ball
 from marram.rules.facts.loose_things import (
     BallWhenRemoved,
     RemovedThing,
@@ -16,7 +17,6 @@ from marram.rules.facts.loose_things import (
     removal_moved_ball,
     removed_on_green,
     removed_thing,
-    removed_to_affect_ball,
 )
 from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
@@ -76,7 +76,7 @@ def where_ball_must_be_replaced(case: Case) -> Ruling:
 @provision("15.1a Exception 2")
 def to_affect_ball_in_motion(case: Case) -> Ruling:
     """While a ball is in motion nothing may be removed on purpose to affect where it comes to rest."""
-    if not case[removed_to_affect_ball]:
+    if not case[meant_to_affect_ball]:
         return no_penalty("15.1a").next(Action.PLAY_ON)
     return breach(case, "11.3", "15.1a Exception 2")
 

@@ -6,6 +6,7 @@ from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_16_options import under_the_ball
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.deflection import meant_to_affect_ball
 from marram.rules.facts.loose_things import (
     ArtificialThing,
     artificial_thing,
@@ -15,7 +16,6 @@ from marram.rules.facts.loose_things import (
     obstruction_on_green,
     obstruction_removal_moved_ball,
     removal_improved_conditions,
-    removed_to_affect_ball,
 )
 from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty
 
@@ -53,7 +53,7 @@ def tee_marker_removed(case: Case) -> Ruling:
 @provision("15.2a(1) Exception 2")
 def removed_while_ball_in_motion(case: Case) -> Ruling:
     """While a ball is in motion it may not be removed on purpose to affect where the ball comes to rest."""
-    if not case[removed_to_affect_ball]:
+    if not case[meant_to_affect_ball]:
         return movable_obstruction_removed(case)
     return breach(case, "11.3", "15.2a(1) Exception 2")
 

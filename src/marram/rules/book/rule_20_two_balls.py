@@ -11,8 +11,8 @@ from marram.rules.facts.doubt import (
     decided_before_stroke,
     opponent_objected,
     other_ball,
-    two_balls_reported,
 )
+from marram.rules.facts.wrong_place import facts_reported
 from marram.rules.ruling import Action, Ruling, general_penalty
 
 
@@ -23,7 +23,7 @@ def two_balls(case: Case) -> Ruling:
         return two_balls_in_match(case)
     if not case[decided_before_stroke]:
         return free("20.1c(3)").note("first_ball_counts")
-    if not case[two_balls_reported]:
+    if not case[facts_reported]:
         return out("20.1c(3)")
     return which_score_counts(case)
 
@@ -56,7 +56,7 @@ def one_of_two_picked_up(case: Case) -> Ruling:
     """Both balls need not be played out, but a ball that was picked up gives no score (Rule 3.3c)."""
     if case.match_play:
         return two_balls_in_match(case)
-    if not case[two_balls_reported]:
+    if not case[facts_reported]:
         return out("20.1c(3)")
     if case[counting_ball_holed]:
         return free("20.1c(4)").note("ball_played_out_counts")

@@ -11,7 +11,7 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.forms import both_partners_present
 from marram.rules.facts.partners import TurnAfter, first_to_tee_off_was_right, turn_after
-from marram.rules.facts.scorecard import too_late_to_correct
+from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import Action, Ruling, WhichBall, Who, general_penalty, penalty
 
 
@@ -21,7 +21,7 @@ def foursomes_wrong_order(case: Case) -> Ruling:
     ruling = general_penalty("22.3", Who.SIDE)
     if case.match_play:
         return ruling.next(Action.HOLE_OVER)
-    if case[too_late_to_correct]:
+    if case[next_hole_started]:
         return wrong_order_not_corrected(case)
     ruling = (
         ruling.stroke_does_not_count()

@@ -41,7 +41,7 @@ from marram.rules.facts.partners import (
     out_for,
     side_on_hole,
 )
-from marram.rules.facts.scorecard import too_late_to_correct
+from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import Action, Judgement, PenaltyKind, Ruling, Who, no_penalty
 
 
@@ -81,7 +81,7 @@ def no_partner_completed(case: Case) -> Ruling:
     """In stroke play the side has no score: corrected in time, or disqualified."""
     if not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return disqualified_or_without_score(case, "3.3c").under("23.2a")
-    if case[too_late_to_correct]:
+    if case[next_hole_started]:
         return out("3.3c", Who.SIDE).under("23.2a")
     ruling = no_penalty("23.2a").under("3.3c").next(Action.CORRECT_MISTAKE)
     return correct_before_next_hole(case, ruling, "a_partner_holes_out", "3.3c", Who.SIDE)

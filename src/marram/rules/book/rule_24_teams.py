@@ -3,11 +3,11 @@
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.help import asked_or_allowed
 from marram.rules.facts.teams import (
     TeamAdvice,
     advice_giver_allowed,
     all_team_scores_count,
-    stood_behind_with_player,
     team_advice,
     team_disqualified_for_conduct,
     team_members_may_advise,
@@ -59,7 +59,7 @@ def asked_advice_giver(case: Case) -> Ruling:
 @provision("24.4a")
 def advice_giver_stood_behind(case: Case) -> Ruling:
     """The restriction on standing behind the player holds for an advice giver as well."""
-    if case[stood_behind_with_player]:
+    if case[asked_or_allowed]:
         return in_breach("10.2b(4)").under("24.4a", "1.3c(1)")
     return free("1.3c(1)").under("24.4a")
 

@@ -180,7 +180,7 @@ relief_evident = yes_no(
     "relief_evident",
     "Was it reasonable to conclude from what the player did or said that relief would be taken?",
     help="A gesture, a word, or starting to measure is enough.",
-    source="10.3b(1)",
+    source="10.3b(1), 14.1b Exception",
 )
 for_whom_shared_caddie_acted = choice(
     "for_whom_shared_caddie_acted",

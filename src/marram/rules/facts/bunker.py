@@ -99,12 +99,6 @@ thing_removed_in_bunker = choice(
     help="Natural and loose, or artificial and movable.",
     source="12.2a",
 )
-ball_moved_by_removing = yes_no(
-    "ball_moved_by_removing",
-    "Did removing it move the ball?",
-    help="The ball moved if it left its spot and came to rest elsewhere.",
-    source="15.1b, 15.2a",
-)
 removed_reasonably = yes_no(
     "removed_reasonably",
     "Was it removed in a reasonable way, moving no more sand than that took?",

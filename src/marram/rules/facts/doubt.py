@@ -92,13 +92,6 @@ decided_before_stroke = yes_no(
     help="The doubt must come first, then the decision, then the strokes.",
     source="20.1c(3)",
 )
-two_balls_reported = yes_no(
-    "two_balls_reported",
-    "Did the player report the facts to the Committee before returning the scorecard?",
-    help="It is needed even with the same score for both balls.",
-    source="20.1c(3)",
-    decided_by=DecidedBy.COMMITTEE,
-)
 chosen_ball = choice(
     "chosen_ball",
     "Was the procedure allowed for the ball chosen (without a choice in time: the ball played first)?",

@@ -89,13 +89,6 @@ repair_delayed_play = yes_no(
     help="A repair is made promptly; tapping down dozens of marks delays play.",
     source="13.1c(2), 5.6a",
 )
-sand_was_on_green = yes_no(
-    "sand_was_on_green",
-    "Did the sand or loose soil that was removed lie on the putting green?",
-    help="Sand on the fringe or in the fairway is not a loose impediment.",
-    source="13.1c(1)",
-    decided_by=DecidedBy.MAP,
-)
 green_test = choice(
     "green_test",
     "What was done on the surface of the green?",
@@ -136,12 +129,6 @@ wrong_green_interference = choice(
     help="A wrong green is any green other than that of the hole being played; practice greens count.",
     source="13.1f(1)",
     decided_by=DecidedBy.MAP,
-)
-unreasonable_choice = yes_no(
-    "unreasonable_choice",
-    "Is there interference only because of a clearly unreasonable club, stance, swing or direction?",
-    help="Ask for the stroke the player would make if the green were not there.",
-    source="13.1f Exception",
 )
 played_despite_wrong_green = yes_no(
     "played_despite_wrong_green",

@@ -54,12 +54,6 @@ stroke_with_helping_ball = yes_no(
     help="Before the stroke the ball can still be lifted.",
     source="15.3a",
 )
-knew_agreement_forbidden = yes_no(
-    "knew_agreement_forbidden",
-    "Did the players know that they must not agree to that?",
-    help="Agreeing to ignore a Rule or penalty known to apply is a matter of Rule 1.3b(1).",
-    source="1.3b(1)",
-)
 interfering_ball = choice(
     "interfering_ball",
     "What was done about the interfering ball?",
@@ -71,18 +65,6 @@ interfering_ball = choice(
     },
     help="Interference: with stance, swing or line of play, or so close as to distract.",
     source="15.3b",
-)
-interfering_ball_marked = yes_no(
-    "interfering_ball_marked",
-    "Was its spot marked before it was lifted?",
-    help="With a ball-marker, or a club held on the ground, right behind or right next to the ball.",
-    source="15.3b(2), 14.1a",
-)
-interfering_ball_cleaned = yes_no(
-    "interfering_ball_cleaned",
-    "Was the lifted ball cleaned?",
-    help="A pocket, a towel or rubbing it in the hand counts.",
-    source="15.3b(2), 14.1c",
 )
 marker_in_the_way = choice(
     "marker_in_the_way",

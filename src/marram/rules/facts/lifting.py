@@ -65,12 +65,6 @@ reason_was_reasonable = yes_no(
     help="Could the question have been settled without lifting? Did anything point to damage or to the condition?",
     source="4.2c(1), 7.3, 16.4",
 )
-relief_taken_or_expected = yes_no(
-    "relief_taken_or_expected",
-    "Was it reasonable for the caddie to conclude that the player would take relief?",
-    help="From something the player said or did, such as walking to fetch a club for measuring.",
-    source="14.1b Exception",
-)
 spot_marking = choice(
     "spot_marking",
     "How was the spot marked before the ball was lifted?",

@@ -45,7 +45,7 @@ removed_thing = choice(
 removed_on_green = yes_no(
     "removed_on_green",
     "Was it removed from the putting green?",
-    help="The putting green of the hole being played.",
+    help="The putting green of the hole being played; its fringe does not belong to it.",
     source="13.1c(1)",
     decided_by=DecidedBy.MAP,
 )
@@ -67,12 +67,6 @@ ball_when_removed = choice(
     help="For a ball in motion it does not matter whose ball it was.",
     source="15.1a",
 )
-removed_to_affect_ball = yes_no(
-    "removed_to_affect_ball",
-    "Was it removed deliberately, to affect where the moving ball might come to rest?",
-    help="The breach lies in the act, even if the ball is not affected.",
-    source="11.3",
-)
 likely_to_move_ball = yes_no(
     "likely_to_move_ball",
     "Was it deliberately removed, and would its removal have been likely to move the ball when it lay there?",
@@ -83,7 +77,7 @@ removal_moved_ball = yes_no(
     "removal_moved_ball",
     "Is it known or virtually certain that removing it moved the player's ball?",
     help="The ball must have left its spot and come to rest elsewhere; rocking back is not moving.",
-    source="15.1b, Definitions: moved",
+    source="15.1b, 15.2a, Definitions: moved",
 )
 applying_other_rule = yes_no(
     "applying_other_rule",

@@ -75,8 +75,8 @@ stroke_unreasonable_anyway = yes_no(
 only_by_unreasonable_choice = yes_no(
     "only_by_unreasonable_choice",
     "Is there interference only because of a clearly unreasonable club, stance, swing or direction?",
-    help="Ask what stroke would reasonably be made were the condition not there.",
-    source="16.1a(3)",
+    help="Ask what stroke would reasonably be made if what interferes were not there.",
+    source="13.1f Exception, 16.1a(3)",
 )
 
 nearest_point_exists = yes_no(

@@ -127,9 +127,3 @@ card_strokes_affected = yes_no(
     source="3.3b(4)",
     decided_by=DecidedBy.COMMITTEE,
 )
-too_late_to_correct = yes_no(
-    "too_late_to_correct",
-    "Has the time to put it right passed: another hole begun, or the last hole's card returned?",
-    help="A stroke to begin another hole ends it; on the last hole, returning the scorecard.",
-    source="3.3c, 6.1b(2), 22.3",
-)

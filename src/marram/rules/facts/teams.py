@@ -33,12 +33,6 @@ team_advice = choice(
     help="Partners on a side may always advise each other.",
     source="24.4",
 )
-stood_behind_with_player = yes_no(
-    "stood_behind_with_player",
-    "Did the player ask for it, or see it and not try to stop it?",
-    help="Otherwise the player is not answerable for it.",
-    source="24.4a, 1.3c(1)",
-)
 team_disqualified_for_conduct = yes_no(
     "team_disqualified_for_conduct",
     "Was the player disqualified for failing the standards of a Code of Conduct?",

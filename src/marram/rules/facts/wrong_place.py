@@ -90,15 +90,16 @@ balls_after_wrong_place = choice(
 )
 next_hole_started = yes_no(
     "next_hole_started",
-    "Has the player begun another hole (or, after the final hole, returned the scorecard)?",
+    "Has the player (or side) begun another hole or, after the final hole, returned the scorecard?",
     help="That is the latest moment at which the mistake can be corrected.",
-    source="14.7b(1), 6.3c(1)",
+    source="3.3c, 6.1b(2), 6.3c(1), 14.7b(1), 22.3",
 )
 facts_reported = yes_no(
     "facts_reported",
     "Did the player report the facts to the Committee before returning the scorecard?",
     help="Necessary even if both balls scored the same.",
-    source="14.7b(2)",
+    source="14.7b(2), 20.1c(3)",
+    decided_by=DecidedBy.COMMITTEE,
 )
 first_ball_serious = yes_no(
     "first_ball_serious",
