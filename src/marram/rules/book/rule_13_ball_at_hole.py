@@ -1,7 +1,9 @@
-"""Rule 13.3: a ball overhanging the hole."""
+"""Rule 13.3 and the Definition of holed: a ball in the hole, or overhanging it."""
 
+from marram.rules.book.rule_13_flagstick import ball_against_flagstick
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.at_hole import InHole, ball_in_hole
 from marram.rules.facts.green import (
     Overhang,
     OverhangMover,
@@ -14,6 +16,21 @@ from marram.rules.ruling import Action, Deadline, Ruling, Who, general, general_
 
 WAITING_TIME = 10
 """Seconds a player may wait at the hole (Rule 13.3a)."""
+
+
+@provision("Definitions: holed")
+def is_ball_holed(case: Case) -> Ruling:
+    """A ball is holed when it is at rest in the hole after a stroke, all of it below the surface."""
+    if case.is_one_of(ball_in_hole, InHole.AGAINST_FLAGSTICK):
+        return ball_against_flagstick(case)
+    if case.is_one_of(ball_in_hole, InHole.TAKEN_OUT_MOVING):
+        return no_penalty("Clarification Holed/2").stroke_counts().next(Action.HOLED)
+    if case.is_one_of(ball_in_hole, InHole.ALL_BELOW):
+        return no_penalty("Definitions: holed").stroke_counts().next(Action.HOLED)
+    ruling = no_penalty("Definitions: holed").play_as_it_lies()
+    if case.is_one_of(ball_in_hole, InHole.PARTLY_ABOVE):
+        return ruling.note("stuck_in_side_may_be_lifted")
+    return ruling.note("never_at_rest_in_hole")
 
 
 @provision("13.3")

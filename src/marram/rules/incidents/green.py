@@ -64,6 +64,15 @@ INCIDENTS: tuple[Incident, ...] = (
         "pin holed wedged flag leaning resting jammed stuck between lodged removed moved",
     ),
     Incident(
+        "ball_in_hole",
+        "Is the ball holed?",
+        "13.2c",
+        THEME,
+        "book.rule_13_ball_at_hole:is_ball_holed",
+        "in the hole stuck embedded in the side of the hole wall liner lip above bounced out popped out of the cup "
+        "at rest below surface definition taken out still moving hole-in-one",
+    ),
+    Incident(
         "ball_overhung_hole",
         "The ball overhung the hole",
         "13.3",

@@ -6,6 +6,15 @@ THEME = "Making a stroke, advice and help"
 
 INCIDENTS: tuple[Incident, ...] = (
     Incident(
+        "swing_in_doubt",
+        "Was the swing a stroke?",
+        "10.1",
+        THEME,
+        "book.rule_10_what_is_a_stroke:swing_made",
+        "swing stopped checked downswing given up missed on purpose air shot whiff practice swing hit the ball "
+        "branch caught club clubhead came off flew off head broke shaft snapped definition count counts as",
+    ),
+    Incident(
         "ball_struck_unfairly",
         "The ball was pushed, scooped, hit twice, or not hit with the clubhead",
         "10.1a",

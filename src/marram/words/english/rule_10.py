@@ -1,6 +1,8 @@
 """Words for Rule 10."""
 
 PROVISIONS: dict[str, str] = {
+    "Definitions: stroke": "A stroke is a forward movement of the club made to strike the ball. None is made by a player who gives it up in the downswing and stops short of or misses the ball on purpose, nor by hitting the ball accidentally in a practice swing or in getting ready.",
+    "Clarification Stroke/1": "A swing at the ball counts though a branch stops the clubhead, and though the head comes off in the downswing if the player swings on. It does not count if the player then stops short, or if the head came off in the backswing and the shaft misses; striking the branch a ball is lodged in is no stroke at the ball.",
     "10.1a": "The ball must be fairly struck at with the head of the club, in a momentary contact; pushing, scraping and scooping are not allowed. Touching the ball more than once by accident is one stroke, without penalty.",
     "10.1b": "The club must not be anchored to the body, neither by holding the club or a gripping hand against it nor by making a forearm held to the body into a pivot.",
     "Clarification 10.1b/1": "There is an anchor point only if a forearm is held to the body and the hands are also apart and work independently.",
@@ -37,6 +39,9 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "no_stroke_made": "No stroke was made, so none is added to the score.",
+    "counts_hit_or_missed": "Count one stroke, whether or not the ball was hit.",
+    "look_up_ball_moved_without_stroke": "If the ball moved all the same, look that up as a ball at rest moved; a ball not yet in play is simply teed again.",
     "one_stroke_for_double_hit": "Count one stroke, however often club and ball met.",
     "second_hit_a_stroke": "Was the second hit a stroke made at the moving ball? Then it counts, with the general penalty under Rule 10.1d, and the ball is played as it lies.",
     "second_hit_a_deflection": "Or did it only stop or turn the ball? Then Rule 11.2 decides from where the player goes on.",

@@ -1,6 +1,8 @@
 """Words for Rule 13."""
 
 PROVISIONS: dict[str, str] = {
+    "Definitions: holed": "A ball is holed when it has come to rest in the hole after a stroke with all of it below the surface of the green; against the flagstick Rule 13.2c is kinder.",
+    "Clarification Holed/2": "A ball that the player takes out of the hole while it is still moving about in there counts as holed.",
     "13.1b": "A ball on the putting green may be lifted and cleaned at any time, once its spot is marked, and is replaced.",
     "13.1c(1)": "Sand and loose soil may be brushed away on the putting green, but nowhere else on the course.",
     "13.1c(2)": "Damage on the putting green that comes from a person or outside influence may be repaired promptly, with hand, foot or a normal tool, and no more than restored. Traces of normal upkeep, water, weather, growth and wear of the hole are no damage.",
@@ -28,6 +30,8 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "stuck_in_side_may_be_lifted": "It is not holed. Like any ball on the putting green it may be marked and lifted, and the damage to the hole repaired, before it is replaced.",
+    "never_at_rest_in_hole": "It was never at rest in the hole, so it is not holed, whatever it touched there.",
     "first_delay_costs_one_stroke": "One stroke is the penalty for a first breach by delay; a further one in the round costs more (Rule 5.6a).",
     "committee_repairs_what_players_cannot": "If it cannot be repaired, the player may ask the Committee to do so, or to give relief.",
     "not_damage_leave_it": "Tell the player to leave such marks alone.",
