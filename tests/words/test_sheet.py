@@ -197,7 +197,7 @@ def test_an_amount_given_is_said_with_its_unit(holes: int, words: str) -> None:
 
 def test_a_correction_begins_with_its_deadline() -> None:
     """Rule 14.5: until when a mistake can be corrected is said first, then how, then what follows if not."""
-    ruling = no_penalty("14.5").correct("put_ball_back", Deadline.BEFORE_STROKE, general("14.7a"))
+    ruling = no_penalty("14.5").correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     (line,) = sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY).if_wrong
     assert line == (
         "Before making a stroke: put the ball back on its original spot. "

@@ -140,7 +140,7 @@ def former_done_in_water_hazard(case: Case) -> Ruling:
 
 
 @provision("6.4")
-def played_before_its_turn(case: Case) -> Ruling:
+def played_before_turn(case: Case) -> Ruling:
     """Since 2019 playing out of turn is encouraged in stroke play where safe; it was free before, too."""
     if not case.played_since(EDITION_2019):
         return former_out_of_turn(case)

@@ -11,7 +11,7 @@ from marram.rules.facts.scorecard import (
     CardFault,
     HandicapShown,
     HoleScore,
-    UnknownPenalty,
+    WhyTooLow,
     card_fault,
     card_strokes_affected,
     competition_closed,
@@ -25,10 +25,11 @@ from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
 
 _SCORED_BY_HOLE = {
-    FormOfPlay.STABLEFORD: ("21.1b(2)", "no_points_on_hole"),
-    FormOfPlay.MAXIMUM_SCORE: ("21.2b(2)", "maximum_on_hole"),
-    FormOfPlay.PAR_BOGEY: ("21.3b(2)", "hole_counts_as_lost"),
+    FormOfPlay.STABLEFORD: ("21.1b", "no_points_on_hole"),
+    FormOfPlay.MAXIMUM_SCORE: ("21.2b", "maximum_on_hole"),
+    FormOfPlay.PAR_BOGEY: ("21.3b", "hole_counts_as_lost"),
 }
+"""The Rule on scoring, in parts (1) for the hole and (2) for the card, and what a hole without a score gets."""
 
 
 @provision("3.3b(3)")
@@ -49,19 +50,19 @@ def no_score_returned(case: Case) -> Ruling:
     """Without a score for a hole the player is out, except where a hole may go unscored."""
     if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return out("3.3b(3)")
-    citation, note = _SCORED_BY_HOLE[case[form_of_play]]
-    return free(citation).note(note)
+    scoring, note = _SCORED_BY_HOLE[case[form_of_play]]
+    return free(f"{scoring}(2)").note(note)
 
 
 @provision("3.3b(3)")
 def score_too_low(case: Case) -> Ruling:
     """A score too low disqualifies, unless only unknown penalty strokes were left out."""
     if not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY) and not case[hole_result_affected]:
-        citation, _ = _SCORED_BY_HOLE[case[form_of_play]]
-        return free(citation).note("too_low_without_effect")
-    if case.is_one_of(why_too_low, UnknownPenalty.PENALTY_NOT_KNOWN):
+        scoring, _ = _SCORED_BY_HOLE[case[form_of_play]]
+        return free(f"{scoring}(2)").note("too_low_without_effect")
+    if case.is_one_of(why_too_low, WhyTooLow.PENALTY_NOT_KNOWN):
         return unknown_penalty_left_out(case)
-    if case.is_one_of(why_too_low, UnknownPenalty.PENALTY_IS_DISQUALIFICATION) and case[competition_closed]:
+    if case.is_one_of(why_too_low, WhyTooLow.PENALTY_IS_DISQUALIFICATION) and case[competition_closed]:
         return free("20.2e(2)").note("score_stands_after_close")
     return out("3.3b(3)")
 
@@ -163,9 +164,5 @@ def did_not_hole_out(case: Case) -> Ruling:
 @provision("3.3c")
 def hole_without_score(case: Case) -> Ruling:
     """Where a hole may go unscored, picking up ends it without penalty."""
-    citation, note = {
-        FormOfPlay.STABLEFORD: ("21.1b(1)", "no_points_on_hole"),
-        FormOfPlay.MAXIMUM_SCORE: ("21.2b(1)", "maximum_on_hole"),
-        FormOfPlay.PAR_BOGEY: ("21.3b(1)", "hole_counts_as_lost"),
-    }[case[form_of_play]]
-    return no_penalty(citation).next(Action.HOLE_OVER).note(note)
+    scoring, note = _SCORED_BY_HOLE[case[form_of_play]]
+    return no_penalty(f"{scoring}(1)").next(Action.HOLE_OVER).note(note)

@@ -1,6 +1,7 @@
 """Rules 4.2 and 4.3: the ball, and the use of other equipment."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -95,11 +96,7 @@ def lifted_to_see_damage(case: Case) -> Ruling:
 
 
 def _back(ruling: Ruling) -> Ruling:
-    return (
-        ruling.replace_ball()
-        .note("other_ball_only_if_cut_or_cracked")
-        .correct("put_ball_back", Deadline.BEFORE_STROKE, general("14.7a"))
-    )
+    return must_go_back(ruling).note("other_ball_only_if_cut_or_cracked")
 
 
 @provision("4.2c(2)")
@@ -192,4 +189,4 @@ def equipment_breach(case: Case, citation: str) -> Ruling:
     """The first breach gets the general penalty, a second and separate one disqualification."""
     if case[equipment_breach_again]:
         return out(citation)
-    return in_breach(citation).note("equipment_between_holes_next_hole")
+    return in_breach(citation).note("on_next_hole_if_between")

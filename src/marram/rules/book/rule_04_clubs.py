@@ -49,12 +49,12 @@ def clubs_penalty(case: Case, citation: str) -> Ruling:
     if case.at_most(holes_with_breach, 0):
         return free("4.1b(1)").note("not_added_before_stroke")
     holes = 1 if case.at_most(holes_with_breach, 1) else 2
-    ruling = _amount(case, citation, holes).next(Action.PLAY_ON).note("for_each_hole_at_most_two")
+    ruling = _penalty_for_holes(case, citation, holes).next(Action.PLAY_ON).note("for_each_hole_at_most_two")
     until = Deadline.BEFORE_STROKE if case.played_since(EDITION_2023) else Deadline.PROMPTLY
     return ruling.correct("take_club_out_of_play", until, disqualified("4.1c(1)"))
 
 
-def _amount(case: Case, citation: str, holes: int) -> Ruling:
+def _penalty_for_holes(case: Case, citation: str, holes: int) -> Ruling:
     if case.match_play:
         note = "deduct_one_hole_from_match" if holes == 1 else "deduct_two_holes_from_match"
         return Ruling().also(holes_deducted(holes, citation)).note(note, "adjust_match_score")

@@ -149,24 +149,24 @@ def _order(citation: str, *notes: str) -> Ruling:
 def hole_completed(case: Case) -> Ruling:
     """Has the player completed the hole?"""
     if case.is_one_of(how_hole_ended, HoleEnd.HOLED):
-        return _completed(case)
+        return hole_is_completed(case)
     if case.match_play:
         if case.is_one_of(how_hole_ended, HoleEnd.CONCEDED, HoleEnd.RESULT_DECIDED):
-            return _completed(case)
-        return _not_completed(case)
+            return hole_is_completed(case)
+        return hole_is_not_completed(case)
     if case.is_one_of(form_of_play, FormOfPlay.STABLEFORD, FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY):
         return may_pick_up(case)
     return must_hole_out(case)
 
 
 @provision("6.5")
-def _completed(_case: Case) -> Ruling:
+def hole_is_completed(_case: Case) -> Ruling:
     """By holing out; in match play also by a conceded stroke or a decided result."""
     return no_penalty("6.5").next(Action.HOLE_OVER).note("hole_is_completed")
 
 
 @provision("6.5")
-def _not_completed(_case: Case) -> Ruling:
+def hole_is_not_completed(_case: Case) -> Ruling:
     """Until then the hole goes on."""
     return no_penalty("6.5").next(Action.PLAY_ON).note("hole_goes_on")
 

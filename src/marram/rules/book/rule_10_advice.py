@@ -1,28 +1,19 @@
 """Rule 10.2a: advice."""
 
+from marram.rules.book.plain_outcomes import free, in_breach
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.advice import (
     AdviceDeed,
-    AdvicePartner,
+    AdvicePerson,
     OngoingAdvice,
     advice_deed,
-    advice_partner,
+    advice_to_or_from,
     during_round,
     ongoing_advice,
     was_advice,
 )
-from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty
-
-
-def _free(citation: str) -> Ruling:
-    """No penalty; play goes on."""
-    return no_penalty(citation).next(Action.PLAY_ON)
-
-
-def _in_breach(citation: str) -> Ruling:
-    """The general penalty; play goes on."""
-    return general_penalty(citation).next(Action.PLAY_ON)
+from marram.rules.ruling import Ruling
 
 
 @provision("10.2a")
@@ -30,13 +21,13 @@ def advice_exchanged(case: Case) -> Ruling:
     """During a round advice may be given to, and asked of, one's own side only."""
     deed = case[advice_deed]
     if deed is AdviceDeed.ONLY_LOOKED:
-        return _free("10.2a").note("looking_is_free_touching_is_not")
+        return free("10.2a").note("looking_is_free_touching_is_not")
     if not case[was_advice]:
-        return _free("Definitions: advice")
+        return free("Definitions: advice")
     if not case[during_round]:
-        return _free("10.2a").note("advice_free_outside_round")
+        return free("10.2a").note("advice_free_outside_round")
     if deed is AdviceDeed.TOUCHED_EQUIPMENT:
-        return _in_breach("10.2a")
+        return in_breach("10.2a")
     if deed is AdviceDeed.RECEIVED_UNASKED:
         return advice_received_unasked(case)
     if deed is AdviceDeed.GAVE:
@@ -47,25 +38,25 @@ def advice_exchanged(case: Case) -> Ruling:
 @provision("10.2a")
 def advice_given(case: Case) -> Ruling:
     """Giving advice to a player of the competition who is playing is a breach."""
-    if case.is_one_of(advice_partner, AdvicePartner.PLAYER_ON_COURSE):
-        return _in_breach("10.2a").note("receiver_not_penalised_unless_asked")
-    return _free("10.2a")
+    if case.is_one_of(advice_to_or_from, AdvicePerson.PLAYER_ON_COURSE):
+        return in_breach("10.2a").note("receiver_not_penalised_unless_asked")
+    return free("10.2a")
 
 
 @provision("10.2a")
 def advice_asked(case: Case) -> Ruling:
     """Asking anybody but the own side, or a named advice giver, is a breach, whether or not answered."""
-    asked = case[advice_partner]
-    if asked is AdvicePartner.OWN_SIDE:
-        return _free("10.2a")
-    if asked is AdvicePartner.ADVICE_GIVER:
-        return _free("24.4a")
-    return _in_breach("10.2a").note("adviser_penalised_if_answered")
+    asked = case[advice_to_or_from]
+    if asked is AdvicePerson.OWN_SIDE:
+        return free("10.2a")
+    if asked is AdvicePerson.ADVICE_GIVER:
+        return free("24.4a")
+    return in_breach("10.2a").note("adviser_penalised_if_answered")
 
 
 @provision("Clarification 10.2a/2")
 def advice_received_unasked(case: Case) -> Ruling:
     """Unasked advice costs the receiver nothing, unless the player lets it go on."""
     if case.is_one_of(ongoing_advice, OngoingAdvice.WENT_ON_UNOPPOSED):
-        return _in_breach("10.2a").under("Clarification 10.2a/2")
-    return _free("Clarification 10.2a/2").note("giver_in_breach_if_player")
+        return in_breach("10.2a").under("Clarification 10.2a/2")
+    return free("Clarification 10.2a/2").note("giver_in_breach_if_player")

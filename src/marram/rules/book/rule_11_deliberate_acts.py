@@ -32,9 +32,9 @@ from marram.rules.ruling import (
 )
 
 _NO_SCORE = {
-    FormOfPlay.STABLEFORD: ("21.1d", "zero_points"),
-    FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_score_for_hole"),
-    FormOfPlay.PAR_BOGEY: ("21.3d", "hole_lost_to_par"),
+    FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),
+    FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_on_hole"),
+    FormOfPlay.PAR_BOGEY: ("21.3d", "hole_counts_as_lost"),
 }
 _NOT_PROHIBITED = (MovedInPath.REMOVED_FLAGSTICK, MovedInPath.BALL_ON_GREEN, MovedInPath.EQUIPMENT)
 

@@ -101,9 +101,22 @@ def thing_removed_from_bunker(case: Case) -> Ruling:
     improved = not case[removed_reasonably] and case[removal_improved]
     moved = case[removal_moved_ball]
     if improved:
-        ruling = general_penalty("8.1a").under("Clarification 12.2a/1")
-    elif moved and case.is_one_of(thing_removed_in_bunker, RemovedThing.LOOSE_IMPEDIMENT):
-        ruling = penalty(1, "15.1b")
-    else:
-        ruling = no_penalty("15.2a" if moved else "12.2a")
+        return more_sand_moved_than_needed(case, moved=moved)
+    if moved:
+        return ball_moved_by_removing(case)
+    return no_penalty("12.2a").play_as_it_lies()
+
+
+@provision("Clarification 12.2a/1")
+def more_sand_moved_than_needed(_case: Case, *, moved: bool) -> Ruling:
+    """Moving more sand than the removal takes, to the gain of the next stroke, gets the general penalty."""
+    ruling = general_penalty("8.1a").under("Clarification 12.2a/1")
     return ruling.replace_ball() if moved else ruling.play_as_it_lies()
+
+
+@provision("15.1b")
+def ball_moved_by_removing(case: Case) -> Ruling:
+    """A ball moved in removing a loose impediment costs one stroke, in removing a movable obstruction none."""
+    if case.is_one_of(thing_removed_in_bunker, RemovedThing.LOOSE_IMPEDIMENT):
+        return penalty(1, "15.1b").replace_ball()
+    return no_penalty("15.2a").replace_ball()

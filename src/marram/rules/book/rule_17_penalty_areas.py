@@ -154,7 +154,7 @@ def touched_in_penalty_area(case: Case) -> Ruling:
 @provision("10.1d Exception 3")
 def ball_moving_in_water(_case: Case) -> Ruling:
     """A ball moving in water may be played without penalty, or relief taken."""
-    return no_penalty("10.1d Exception 3").stroke_counts().play_as_it_lies().note("no_delay_for_moving_ball")
+    return no_penalty("10.1d Exception 3").stroke_counts().play_as_it_lies().note("no_waiting_for_current")
 
 
 @provision("9.3")

@@ -195,7 +195,7 @@ def not_found_in_movable_obstruction(case: Case, *instead: ReliefOption) -> Ruli
     """A ball virtually certain to be in or on a movable obstruction has free relief though not found."""
     under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN))
     ruling = offer(no_penalty("15.2b"), under, *instead, may_play_as_it_lies=False)
-    return ruling.note("measure_under_crossing_point", "original_out_of_play")
+    return ruling.note("reference_where_it_entered", "original_out_of_play")
 
 
 @provision("9.6")

@@ -15,7 +15,7 @@ from marram.rules.facts.forms import (
     Maximum,
     Uncorrected,
     cancelled_in,
-    could_still_be_holed,
+    could_still_score,
     holed_out,
     maximum_reached,
     maximum_set_as,
@@ -23,6 +23,13 @@ from marram.rules.facts.forms import (
     uncorrected_mistake,
 )
 from marram.rules.ruling import Action, Ruling, Who, no_penalty
+
+_SCORED_ALONE = {
+    FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),
+    FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_on_hole"),
+    FormOfPlay.PAR_BOGEY: ("21.3d", "hole_counts_as_lost"),
+}
+"""Where each hole is scored on its own: the provision on stopping a ball, and what the hole then scores."""
 
 _POINTS = ((-4, 6), (-3, 5), (-2, 4), (-1, 3), (0, 2), (1, 1))
 """Strokes over the fixed target score, at most, and the points they earn (Rule 21.1b(1))."""
@@ -95,7 +102,7 @@ def hopeless_ball_stopped(case: Case) -> Ruling:
     """Stopping a ball in motion is free once no point, score below the maximum or tied hole hangs on it."""
     if not case.is_one_of(form_of_play, *_SCORED_ALONE):
         return deliberately_deflected(case)
-    if case[could_still_be_holed]:
+    if case[could_still_score]:
         return stopped_while_it_mattered(case)
     citation, note = _SCORED_ALONE[case[form_of_play]]
     return no_penalty(citation).next(Action.HOLE_OVER).note(note)
@@ -108,13 +115,6 @@ def stopped_while_it_mattered(case: Case) -> Ruling:
     return (
         deliberately_deflected(case) if by is Deflector.LIFTED_FROM_WATER else deflected_on_purpose(case, by)
     )
-
-
-_SCORED_ALONE = {
-    FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),
-    FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_on_hole"),
-    FormOfPlay.PAR_BOGEY: ("21.3d", "hole_counts_as_lost"),
-}
 
 
 @provision("21.4b")

@@ -10,7 +10,7 @@ from marram.rules.facts.teams import (
     all_team_scores_count,
     team_advice,
     team_disqualified_for_conduct,
-    team_members_may_advise,
+    team_members_in_same_group,
 )
 from marram.rules.ruling import Judgement, NotCovered, Ruling
 
@@ -67,6 +67,6 @@ def advice_giver_stood_behind(case: Case) -> Ruling:
 @provision("24.4c")
 def team_members_advised(case: Case) -> Ruling:
     """Playing team members who are not partners do not advise each other."""
-    if case.local_rule("H-5") and case[team_members_may_advise]:
+    if case.local_rule("H-5") and case[team_members_in_same_group]:
         return free("24.4c")
     return in_breach("10.2a").under("24.4c")

@@ -1,5 +1,6 @@
 """Rule 25: modifications for players with disabilities."""
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke
@@ -22,10 +23,10 @@ from marram.rules.facts.disability import (
     behind_helped_during_stroke,
     blind_help,
     cannot_swing_without_anchoring,
-    carried_on_holes,
     device_accepted,
     device_act,
     drop_effort_reasonable,
+    handled_clubs_as_courtesy,
     modifications_adopted,
     player_eligible,
     sand_tested_or_improved,
@@ -34,6 +35,8 @@ from marram.rules.facts.disability import (
 )
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import Judgement, NotCovered, Ruling, general_penalty, no_penalty
+
+_UNMODIFIED = NotCovered("unmodified_rules_apply", "25.1")
 
 
 @provision("25.1")
@@ -44,8 +47,14 @@ def modifications_apply(case: Case) -> bool:
     return case[player_eligible]
 
 
-def numbered_as_in_2023(case: Case, outcome: Ruling | NotCovered) -> Ruling | NotCovered:
-    """Until 2022 the modifications stood in rules of their own, numbered differently; say so."""
+def as_modified(case: Case, modified: Callable[[Case], Ruling | NotCovered]) -> Ruling | NotCovered:
+    """Rule by the modification where it applies to the player; elsewhere the Rules apply unmodified.
+
+    Until 2022 the modifications stood in rules of their own, numbered differently; a note says so.
+    """
+    if not modifications_apply(case):
+        return _UNMODIFIED
+    outcome = modified(case)
     if isinstance(outcome, NotCovered) or case.played_since(EDITION_2023):
         return outcome
     return outcome.note("numbers_are_of_2023")
@@ -54,9 +63,7 @@ def numbered_as_in_2023(case: Case, outcome: Ruling | NotCovered) -> Ruling | No
 @provision("25.2")
 def blind_player(case: Case) -> Ruling | NotCovered:
     """A player who is blind may have help from an aide, aiming, in bunkers and with the ball."""
-    if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
-    return numbered_as_in_2023(case, help_for_blind_player(case))
+    return as_modified(case, help_for_blind_player)
 
 
 @provision("25.2")
@@ -88,9 +95,7 @@ def help_for_blind_player(case: Case) -> Ruling | NotCovered:
 @provision("25.3")
 def amputee_player(case: Case) -> Ruling | NotCovered:
     """A player who is an amputee may use a prosthesis, anchor if need be, and have the ball put down."""
-    if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
-    return numbered_as_in_2023(case, act_of_amputee(case))
+    return as_modified(case, act_of_amputee)
 
 
 @provision("25.3")
@@ -109,9 +114,7 @@ def act_of_amputee(case: Case) -> Ruling | NotCovered:
 @provision("25.4")
 def mobility_device(case: Case) -> Ruling | NotCovered:
     """A player who uses an assistive mobility device may use it for stance and stroke, and have help."""
-    if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
-    return numbered_as_in_2023(case, act_with_mobility_device(case))
+    return as_modified(case, act_with_mobility_device)
 
 
 @provision("25.4")
@@ -191,9 +194,7 @@ def out_of_bunker(case: Case, modified: bool) -> Ruling:
 @provision("25.5")
 def intellectual_disability(case: Case) -> Ruling | NotCovered:
     """A player with an intellectual disability may have an aide; a supervisor is for several players."""
-    if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
-    return numbered_as_in_2023(case, help_with_intellectual_disability(case))
+    return as_modified(case, help_with_intellectual_disability)
 
 
 @provision("25.5")
@@ -221,15 +222,15 @@ def replaced_with_equipment(case: Case, citation: str) -> Ruling | NotCovered:
 @provision("25.6")
 def second_aide(_case: Case, citation: str) -> Ruling:
     """More than one aide at a time: the general penalty for each hole, as for a second caddie."""
-    return in_breach(citation).under("10.3a(1)").note("for_each_hole_of_breach")
+    return in_breach(citation).under("10.3a(1)").note("one_penalty_for_each_hole")
 
 
 @provision("25.6")
 def aide_carried_clubs(case: Case, citation: str) -> Ruling:
     """Beside a caddie, an aide who carries or handles clubs counts as a second caddie."""
-    if case[carried_on_holes]:
+    if case[handled_clubs_as_courtesy]:
         return free(citation)
-    return in_breach("10.3a(1)").under(citation).note("for_each_hole_of_breach")
+    return in_breach("10.3a(1)").under(citation).note("one_penalty_for_each_hole")
 
 
 @provision("4.3b")
@@ -259,7 +260,7 @@ def dropped_with_disability(case: Case) -> Ruling | NotCovered:
     if not case.played_since(EDITION_2023):
         return NotCovered("dropping_before_2023", "14.3b")
     if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
+        return _UNMODIFIED
     if case[drop_effort_reasonable]:
         return free("25.6b").under("14.3b").note("drop_stands_see_where_it_stays")
     return dropped_but_wrongly(case).under("25.6b")
@@ -269,7 +270,7 @@ def dropped_with_disability(case: Case) -> Ruling | NotCovered:
 def delay_with_disability(case: Case) -> Judgement | NotCovered:
     """The Committee sets reasonable standards for delay, and may well be less strict."""
     if not modifications_apply(case):
-        return NotCovered("unmodified_rules_apply", "25.1")
+        return _UNMODIFIED
     return Judgement(
         "25.6a",
         "committee",

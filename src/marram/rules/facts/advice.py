@@ -15,7 +15,7 @@ class AdviceDeed(Enum):
     ONLY_LOOKED = "only_looked"
 
 
-class AdvicePartner(Enum):
+class AdvicePerson(Enum):
     """Who was at the other end."""
 
     OWN_SIDE = "own_side"
@@ -105,14 +105,14 @@ during_round = yes_no(
     help="Rule 10.2a does not apply before a round, between rounds, or while play is stopped under Rule 5.7a.",
     source="10.2a",
 )
-advice_partner = choice(
-    "advice_partner",
+advice_to_or_from = choice(
+    "advice_to_or_from",
     "To whom was it given, or who was asked?",
     {
-        AdvicePartner.OWN_SIDE: "own caddie (shared or not), partner, or partner's caddie",
-        AdvicePartner.ADVICE_GIVER: "an advice giver named for the team by Local Rule",
-        AdvicePartner.PLAYER_ON_COURSE: "another player of the competition who was playing, or that player's caddie",
-        AdvicePartner.ANYONE_ELSE: "anyone else",
+        AdvicePerson.OWN_SIDE: "own caddie (shared or not), partner, or partner's caddie",
+        AdvicePerson.ADVICE_GIVER: "an advice giver named for the team by Local Rule",
+        AdvicePerson.PLAYER_ON_COURSE: "another player of the competition who was playing, or that player's caddie",
+        AdvicePerson.ANYONE_ELSE: "anyone else",
     },
     help="Team members who are not partners count as other players.",
     source="10.2a, 22, 23, 24.4",

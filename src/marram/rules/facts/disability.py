@@ -192,8 +192,8 @@ supervisor_gave_advice = yes_no(
     help="A supervisor is nobody's aide, counts as an outside influence, and may not be asked for advice.",
     source="25.5a",
 )
-carried_on_holes = yes_no(
-    "carried_on_holes",
+handled_clubs_as_courtesy = yes_no(
+    "handled_clubs_as_courtesy",
     "Was it only holding a club to help with stance or alignment, or another courtesy?",
     help="That much is allowed; carrying clubs makes the aide a second caddie.",
     source="25.2e, 25.4j, 25.5c",

@@ -138,8 +138,8 @@ uncorrected_mistake = choice(
     source="3.3c, 6.1b(2), 6.3c, 14.7b, 22.3",
     decided_by=DecidedBy.COMMITTEE,
 )
-could_still_be_holed = yes_no(
-    "could_still_be_holed",
+could_still_score = yes_no(
+    "could_still_score",
     "Could the player still have scored on the hole, with the ball in motion or with a later stroke?",
     help="Score: earn a point, stay below the maximum, or tie the hole. A ball plainly missing the hole cannot.",
     source="21.1d, 21.2d, 21.3d",

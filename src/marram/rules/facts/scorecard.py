@@ -13,7 +13,7 @@ class HoleScore(Enum):
     NONE = "none"
 
 
-class UnknownPenalty(Enum):
+class WhyTooLow(Enum):
     """Why the returned score was too low."""
 
     PENALTY_NOT_KNOWN = "penalty_not_known"
@@ -60,10 +60,10 @@ why_too_low = choice(
     "why_too_low",
     "Why was the returned score too low?",
     {
-        UnknownPenalty.PENALTY_NOT_KNOWN: "only penalty strokes were missing that the player did not know of",
-        UnknownPenalty.PENALTY_DOUBTFUL: "the player had been told of a possible penalty, or doubted, and did not ask",
-        UnknownPenalty.PENALTY_IS_DISQUALIFICATION: "a penalty of disqualification was left out that the player did not know of",
-        UnknownPenalty.OTHER: "any other reason, such as a forgotten stroke",
+        WhyTooLow.PENALTY_NOT_KNOWN: "only penalty strokes were missing that the player did not know of",
+        WhyTooLow.PENALTY_DOUBTFUL: "the player had been told of a possible penalty, or doubted, and did not ask",
+        WhyTooLow.PENALTY_IS_DISQUALIFICATION: "a penalty of disqualification was left out that the player did not know of",
+        WhyTooLow.OTHER: "any other reason, such as a forgotten stroke",
     },
     help="Ask what the player knew before returning the scorecard.",
     source="3.3b(3) Exception",

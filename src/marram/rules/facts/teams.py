@@ -47,8 +47,8 @@ all_team_scores_count = yes_no(
     source="24.2",
     decided_by=DecidedBy.COMMITTEE,
 )
-team_members_may_advise = yes_no(
-    "team_members_may_advise",
+team_members_in_same_group = yes_no(
+    "team_members_in_same_group",
     "Were they playing in the same group, as the Local Rule asks?",
     help="It is meant for competitions in which scores count for the team alone.",
     source="24.4c, H-5",

@@ -92,7 +92,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "teaching_out_of_turn",
         "A player played out of turn",
         "6.4",
-        "play:played_before_its_turn",
+        "play:played_before_turn",
         "ready golf order honour",
     ),
     _taught(

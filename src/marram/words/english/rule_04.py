@@ -57,9 +57,7 @@ NOTES: dict[str, str] = {
     "play_another_ball_same_spot": "Play another ball from where that stroke was made.",
     "play_from_where_stroke_was": "Play from where the stroke was made.",
     "other_ball_only_if_cut_or_cracked": "Another ball may be used only if a cut or crack from this hole can be clearly seen; otherwise the same ball goes back.",
-    "put_ball_back": "Put the ball back on its original spot.",
     "other_ball_between_holes": "The ball may be changed between two holes.",
     "change_ball_back": "Change back to the original ball and put it on its spot.",
     "finish_hole_with_other_ball": "Finish the hole with the ball played.",
-    "equipment_between_holes_next_hole": "If it happened between two holes, the penalty counts on the next hole.",
 }

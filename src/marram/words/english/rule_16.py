@@ -33,7 +33,6 @@ NOTES: dict[str, str] = {
     "no_relief_stroke_unreasonable": "No free relief: apart from this condition, a stroke at the ball would be clearly unreasonable.",
     "no_relief_unreasonable_choice": "No free relief: only a clearly unreasonable stroke brings the interference.",
     "measure_from_crossing_point": "Use the estimated point where the ball last crossed the edge of the condition as its spot, and find the nearest point of complete relief from there.",
-    "measure_under_crossing_point": "Measure from the estimated point directly under where the ball last crossed the edge of the obstruction.",
     "animal_again_after_penalty_relief": "If the danger is there again after penalty relief outside, further relief from it is free.",
     "keep_away_from_animal": "Keep everybody at a safe distance, and do not try to drive the animal away; call those responsible on the course, or the emergency services.",
     "animal_still_alive": "Wild animals can react: nobody need go nearer than feels safe.",

@@ -26,7 +26,5 @@ NOTES: dict[str, str] = {
     "measured_where_it_went_in": "The options for two strokes on the line or to the side are measured from where the ball last crossed the edge on its way into the penalty area that it was then played from.",
     "measure_from_true_crossing_point": "Lift the ball and take relief again, measured from where the ball really crossed; every option of this Rule is open.",
     "two_strokes_in_all": "The ball dropped inside cost one stroke; relief outside costs one more, two in all. It is measured from where the ball first played from there last crossed the edge.",
-    "no_delay_for_moving_ball": "Do not wait for wind or current to carry the ball to a better place: that is unreasonable delay.",
     "lift_ball_dropped_by_mistake": "Pick up the ball that was dropped, without penalty, and play the original; it was found in time, and relief here was not allowed.",
-    "check_serious_breach": "Decide whether the player gained a significant advantage; a serious breach must be corrected (Rule 14.7b).",
 }

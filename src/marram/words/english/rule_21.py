@@ -32,7 +32,6 @@ NOTES: dict[str, str] = {
     "hole_counts_as_won": "The hole is won.",
     "hole_counts_as_tied": "The hole is tied.",
     "no_such_correction_in_match": "In match play this disqualification does not exist; rule on the mistake itself.",
-    "rule_on_deliberate_deflection": "Rule on it as deliberately deflecting or stopping a ball in motion.",
     "one_ball_in_each_match": "Play out the hole with the original ball in one match and with another ball in the other.",
     "stroke_in_that_match_only": "The opponent's penalty stroke counts only in the match between the two, not in the match with the third player.",
     "deduct_four_points": "Deduct four points from the total of the round.",

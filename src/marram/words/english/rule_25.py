@@ -43,10 +43,8 @@ NOTES: dict[str, str] = {
     "dropping_before_2023": "The modifications of 2019 to 2022 on dropping are not among what is encoded: look them up, and rule on the drop as for any player unless they say otherwise.",
     "replacing_before_2023": "The modifications of 2019 to 2022 on replacing a ball are not among what is encoded: look them up, and rule on it as a ball replaced in a wrong way unless they say otherwise.",
     "unmodified_rules_apply": "The modifications do not apply to this player: rule under the ordinary Rules, with the incident that describes the act.",
-    "for_each_hole_of_breach": "The penalty is for each hole on which it happened.",
     "numbers_are_of_2023": "Until 2022 these modifications stood in separate Modified Rules, under other numbers; check the wording there.",
     "delay_course_and_weather": "How hard is the course to move on, and what does today's weather do to mobility devices?",
     "delay_kind_of_competition": "What kind of competition is it, and do others wait?",
     "delay_extent_of_disability": "How far do the players' disabilities reach? With a first unreasonable delay one stroke follows; for later ones use the incident on unreasonable delay.",
-    "rule_on_ball_moved": "The device is the player's equipment: rule on it as the player moving the ball at rest.",
 }
