@@ -63,5 +63,8 @@ def did_you_mean(word: str, choices: Sequence[str]) -> str:
     """Return ``' Did you mean …?'`` for the nearest choices, or an empty string when none is near."""
     from difflib import get_close_matches  # noqa: PLC0415 - only needed once something is wrong
 
-    near = get_close_matches(word.lower().replace("-", "_"), choices, n=3, cutoff=0.6)
-    return f" Did you mean {' or '.join(repr(choice) for choice in near)}?" if near else ""
+    near = [repr(one) for one in get_close_matches(word.lower().replace("-", "_"), choices, n=3, cutoff=0.6)]
+    if not near:
+        return ""
+    spoken = f"{', '.join(near[:-1])} or {near[-1]}" if near[1:] else near[0]
+    return f" Did you mean {spoken}?"

@@ -36,3 +36,24 @@ def test_a_ruling_of_the_former_rules() -> None:
     finished = marram("rule", "teaching_double_hit", "--edition", "2016", "--form", "stroke_play")
     assert finished.code == 0
     assert "former 14-4" in finished.out
+
+
+def test_a_form_of_play_leaves_out_the_changes_of_the_others() -> None:
+    """Rule 21.1c of 2019 took points off in Stableford for a late start; stroke play was never touched by that."""
+    asked = ("changes", "--incident", "started_off_time", "--json", "--form")
+    stableford, stroke_play = (
+        json.loads(marram(*asked, form).out)["changes"] for form in ("stableford", "stroke_play")
+    )
+    assert any("points deducted" in row["before"] for row in stableford)
+    assert all("Two penalty strokes" in row["after"] or "Disqual" in row["after"] for row in stableford)
+    assert not any("deducted" in row["before"] for row in stroke_play)
+
+
+def test_changes_told_in_the_same_words_are_told_once() -> None:
+    """The text groups what reads alike and says how often; the data keeps every one."""
+    text = marram("changes", "--incident", "unplayable_ball").out
+    rows = json.loads(marram("changes", "--incident", "unplayable_ball", "--json").out)["changes"]
+    told = [line for line in text.splitlines() if line.startswith("  - ")]
+    alike = {(json.dumps(row["provision"]), row["before"], row["after"], *row["differences"]) for row in rows}
+    assert len(told) == len(alike) < len(rows)
+    assert "(--json lists them all)" in " ".join(text.split())

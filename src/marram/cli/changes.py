@@ -16,7 +16,7 @@ from marram.words.changes import ChangeWords, change_words
 
 
 def list_changes(earlier: str, later: str, names: Sequence[str], form: str | None, as_json: bool) -> None:
-    """Print every change between two editions, by incident and provision."""
+    """Print every change between two editions, by incident; in one form of play only, where it is given."""
     first, second = day_of_edition(earlier, "--from"), day_of_edition(later, "--to")
     if first >= second:
         raise InputError(f"--from {earlier} is not before --to {later}; give the earlier edition first.")
@@ -25,7 +25,7 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
     found = [
         change_words(one, chosen)
         for each in incidents
-        for one in changes(each.name, first, second)
+        for one in changes(each.name, first, second, chosen)
         if not one.renumbered_only
     ]
     if as_json:
@@ -50,9 +50,15 @@ def _lines(found: Sequence[ChangeWords], titles: dict[str, str], earlier: str, l
     yield "title", f"{len(found)} differences between the editions of {earlier} and {later}"
     for name, changed in groupby(found, key=lambda one: one.incident):
         yield "head", titles[name]
+        alike: dict[tuple[object, ...], list[ChangeWords]] = {}
         for one in changed:
-            yield "item", f"{one.provision.citation}: {'; '.join(one.facts) or 'always'}"
-            yield "text", f"      {earlier}: {one.before}"
-            yield "text", f"      {later}: {one.after}"
-            for difference in one.differences:
+            alike.setdefault((one.provision, one.before, one.after, one.differences), []).append(one)
+        for first, *others in alike.values():
+            yield "item", f"{first.provision.citation}: {'; '.join(first.facts) or 'always'}"
+            yield "text", f"      {earlier}: {first.before}"
+            yield "text", f"      {later}: {first.after}"
+            for difference in first.differences:
                 yield "quiet", f"        {difference}"
+            if others:
+                ways = "one other way" if len(others) == 1 else f"{len(others)} other ways"
+                yield "quiet", f"        The same in {ways} the facts can lie (--json lists them all)."

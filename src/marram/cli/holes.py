@@ -9,6 +9,7 @@ from typing import Any
 from shapely.geometry import Point
 
 from marram.cli.show import Line, print_json, show_lines
+from marram.cli.writing import write_files
 from marram.course import check, load
 from marram.course.elevation import read_elevations
 from marram.course.green_frame import GreenFrame
@@ -51,14 +52,16 @@ def hole_locations(
         places = {number: location.place for number, location in proposal.locations.items()}
         without = proposal.without
     numbers = {number: GreenFrame.of(course.holes[number]).numbers(place) for number, place in places.items()}
+    contents: dict[Path, bytes] = {}
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf
 
-        pdf.write_bytes(sheet_pdf(course, places, title=title or course.name, day=day, slopes=slopes))
+        contents[pdf] = sheet_pdf(course, places, title=title or course.name, day=day, slopes=slopes)
     if svg is not None:
         from marram.paper.hole_location_sheet import sheet_svg
 
-        svg.write_text(sheet_svg(course, places, slopes), encoding="utf-8")
+        contents[svg] = sheet_svg(course, places, slopes).encode()
+    write_files(contents)
     ground = (
         {number: slopes.surfaces[number] for number in places if number in slopes.surfaces} if slopes else {}
     )
@@ -180,7 +183,7 @@ def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
     if pdf is not None:
         from marram.paper.marking_sheet import marking_pdf
 
-        pdf.write_bytes(marking_pdf(course, faults, day=day))
+        write_files({pdf: marking_pdf(course, faults, day=day)})
     if as_json:
         print_json({"marram": 1, "kind": "marking_sheet", "sheets": as_plain(sheets)})
         return

@@ -8,12 +8,15 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.distances import farthest_from_hole
 from marram.course.survey import read_on_map, read_points
+from marram.errors import InputError
 from marram.relief.tolerance import YARD
 from marram.rules.plain import as_plain
 
 
 def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, as_json: bool) -> None:
     """Print the distance of each ball to the hole, and which is farthest."""
+    if not accuracy >= 0:
+        raise InputError(f"--accuracy {accuracy:g} is no distance; give metres, 0 or more.")
     course = load(path)
     order = farthest_from_hole(
         course, [place(course, "ball", ball) for ball in balls], hole, accuracy=accuracy

@@ -10,10 +10,11 @@ from pathlib import Path
 from typing import Any
 
 import marram
-from marram.cli.conditions import facts_given, local_rules_in_force
+from marram.cli.conditions import facts_given, form_given, local_rules_in_force
 from marram.cli.drop import drop_checks, drop_lines
 from marram.cli.exits import DECIDED
 from marram.cli.show import Line, print_json, show_lines
+from marram.cli.writing import write_files
 from marram.course import load
 from marram.course.areas import FURTHEST
 from marram.course.model import Course, Feature
@@ -31,7 +32,6 @@ from marram.relief.player import USUAL_CLUB_LENGTH
 from marram.relief.sheet import sheet_svg
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
-from marram.rules.facts.conditions import form_of_play
 from marram.rules.ruling import NeedFacts, Result, Ruling
 from marram.words.options import option_words
 from marram.words.sheet import sheet
@@ -79,15 +79,22 @@ class Files:
 
     def write(self, drawn: Sequence[Sequence[ReliefArea]], course: Course) -> None:
         """Write every file asked for."""
+        contents: dict[Path, bytes] = {}
         if self.svg is not None:
-            self.svg.write_text(sheet_svg(drawn, course), encoding="utf-8")
+            contents[self.svg] = sheet_svg(drawn, course).encode()
         if self.png is not None:
             from marram.paper.picture import png
 
-            self.png.write_bytes(png(sheet_svg(drawn, course)))
+            contents[self.png] = png(sheet_svg(drawn, course))
         if self.geojson is not None:
             document = feature_collection([area for areas in drawn for area in areas], course.plane)
-            self.geojson.write_text(json.dumps(document), encoding="utf-8")
+            contents[self.geojson] = json.dumps(document).encode()
+        write_files(contents)
+
+    @property
+    def named(self) -> str:
+        """The files asked for, as a sentence names them; empty when there is none."""
+        return " and ".join(str(path) for path in (self.svg, self.png, self.geojson) if path is not None)
 
 
 def draw_relief(request: Request, files: Files, as_json: bool) -> None:
@@ -102,7 +109,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     given = {**spot.facts, **premises, **facts_given(request.facts)}
     adopted = local_rules_in_force(request.local_rules, request.day)
     in_force = adopted.in_rulings if adopted else None if request.incident else ()
-    form = None if request.form is None else form_of_play.token(form_of_play.parse(request.form))
+    form = form_given(request.form)
     result = marram.rule(incident, given, played_on=request.day, form_of_play=form, local_rules=in_force)
     answers: list[Answer] = []
     zones = zones_serving(course, hole.number, at["ball"], condition)
@@ -123,14 +130,16 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
             zone=zones[0] if len(zones) == 1 else None,
         )
     drawn = [one.areas for one in answers if isinstance(one, Drawn)]
+    drops = drop_checks(answers, at.get("dropped"), at.get("at-rest"), request.drop)
     if drawn:
         files.write(drawn, course)
-    drops = drop_checks(answers, at.get("dropped"), at.get("at-rest"), request.drop)
     report = Report(incident, result, answers, spot, given, premises, request, drops, version)
     if as_json:
         print_json(report.document())
     else:
         show_lines(report.lines(files.svg if drawn else None))
+    if files.named and not drawn:
+        print(f"Nothing could be drawn: {files.named} not written.", file=sys.stderr)
     from marram.cli.ruling import exit_code
 
     code = exit_code(result)
@@ -230,7 +239,12 @@ class Report:
         yield "title", f"The ball lies {self.spot.sentence}, {self.spot.metres:.1f} m from the hole."
         for doubt in self.spot.doubts:
             yield "caution", doubt
-        words = sheet(self.result, given=self.given, from_map=tuple(self.spot.facts))
+        words = sheet(
+            self.result,
+            form_of_play=form_given(self.request.form),
+            given=self.given,
+            from_map=tuple(self.spot.facts),
+        )
         if isinstance(self.result, NeedFacts):
             yield "text", f"To decide '{self.incident}' this is still needed: {words.headline}"
             yield "text", f"Answer with --fact {self.result.fact}=…"

@@ -6,7 +6,7 @@ from typing import Any
 
 from marram.rules.engine.changes import Change
 from marram.rules.engine.request import fact_named
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.ruling import Outcome, Ruling
 from marram.words.messages import amount_words, say, translate
 from marram.words.provisions import Cited, cited
@@ -26,7 +26,13 @@ class ChangeWords:
 
 
 def change_words(change: Change, form: FormOfPlay | None = None) -> ChangeWords:
-    """Return a change in words; the provision named is the one the later outcome rests on."""
+    """Return a change in words; the provision named is the one the later outcome rests on.
+
+    Args:
+        change: the change.
+        form: how general penalties are resolved, where the facts of the change do not say the form of play.
+    """
+    form = dict(change.facts).get(form_of_play.name, form)
     old, new = sheet(change.before, form_of_play=form), sheet(change.after, form_of_play=form)
     return ChangeWords(
         change.incident,

@@ -10,6 +10,7 @@ from marram.rules.engine.export import graph_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
 from marram.rules.engine.request import Book, book
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.ruling import Outcome, Ruling
 
 Known = dict[Fact[Any], Any]
@@ -40,8 +41,14 @@ class Change:
         return bool(_substance(self.before) == _substance(self.after))
 
 
-def changes(name: str, earlier: date, later: date) -> list[Change]:
+def changes(name: str, earlier: date, later: date, form: FormOfPlay | None = None) -> list[Change]:
     """Return every pair of differing outcomes of an incident, those with the fewest facts first.
+
+    Args:
+        name: the incident.
+        earlier: a day of the earlier edition.
+        later: a day of the later one.
+        form: the form of play, where only that one is asked about.
 
     Raises:
         UnknownIncident, DateNotCovered: as for :func:`marram.rule`.
@@ -50,6 +57,8 @@ def changes(name: str, earlier: date, later: date) -> list[Change]:
     before, after = graph_of(name, earlier), graph_of(name, later)
     found: dict[tuple[Outcome, Outcome], tuple[Known, int]] = {}
     with pages.lock:
+        if form is not None:
+            before, after = (pages.graph.restrict(one, {form_of_play: form}) for one in (before, after))
         for known, old, new in _differences(pages, before, after):
             first, met = found.get((old, new), (known, 0))
             found[old, new] = (first, met + 1)

@@ -110,9 +110,9 @@ class Fact(Generic[T]):
                 f"{self.name}: {given!r} is not {kind}{of}. Give {kind}, for example 3."
             ) from None
         if not self.minimum <= number <= self.maximum:
+            most = f"to {self.maximum:g}" if self.maximum < float("inf") else "up"
             raise BadAnswer(
-                f"{self.name}: {given} is out of range; give {kind}{of} "
-                f"from {self.minimum:g} to {self.maximum:g}."
+                f"{self.name}: {given} is out of range; give {kind}{of} from {self.minimum:g} {most}."
             )
         return int(number) if self.whole else number
 
