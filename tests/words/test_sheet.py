@@ -83,6 +83,13 @@ def test_penalties_of_others_name_them() -> None:
     assert headline(ruling) == "One penalty stroke for the opponent: replace the ball."
 
 
+def test_the_same_penalty_on_two_holes_is_said_once() -> None:
+    """Two strokes on each of two holes (Rule 4.1b) read as twice two strokes, not as one sentence said again."""
+    on_two_holes = no_penalty("4.1b").also(general("4.1b(1)"), general("4.1b(1)")).next(Action.PLAY_ON)
+
+    assert headline(on_two_holes, FormOfPlay.STROKE_PLAY).startswith("Twice two penalty strokes (the general")
+
+
 def test_no_penalty_is_said_plainly() -> None:
     """The first line of a ruling without penalty says so."""
     assert headline(no_penalty("9.3").play_as_it_lies()) == "No penalty: play it as it lies."

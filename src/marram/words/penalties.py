@@ -50,6 +50,10 @@ def penalty_words(penalty: Penalty, form: FormOfPlay | None) -> str:
     return level[0].upper() + level[1:]
 
 
+TWICE = 2
+"""The same penalty on two holes, as for too many clubs, or for two wrong places."""
+
+
 def penalties_in_short(penalties: Sequence[Penalty], form: FormOfPlay | None) -> str:
     """Return all penalties of a ruling in a few words."""
     parts = [
@@ -58,5 +62,7 @@ def penalties_in_short(penalties: Sequence[Penalty], form: FormOfPlay | None) ->
         else say("TERMS", "penalty_for").format(level=level_words(one, form), whom=term(one.who))
         for one in penalties
     ]
+    if len(parts) == TWICE and parts[0] == parts[1]:
+        parts = [say("TERMS", "penalty.twice").format(level=parts[0])]
     joined = say("TERMS", "penalty.and").join(parts) if parts else strokes_words(0)
     return joined[0].upper() + joined[1:]

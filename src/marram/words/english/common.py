@@ -129,6 +129,7 @@ TERMS: dict[str, str] = {
     "strokes.n": "{count} penalty strokes",
     "penalty_for": "{level} for {whom}",
     "penalty_under": "{level} for {whom} ({citation}).",
+    "penalty.twice": "twice {level}",
     "penalty.and": " and ",
     "relief_cost.0": "without penalty",
     "relief_cost.1": "for one penalty stroke",
