@@ -8,7 +8,7 @@ from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.incidents import INCIDENTS
-from marram.rules.relief_option import Reference, ReliefKind, Setting
+from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Judgement, NotCovered, PenaltyKind, Ruling, WhichBall
 from marram.words.english import catalogue
 
@@ -64,15 +64,10 @@ def test_every_ruling_says_what_happens_next(name: str, day: date) -> None:
 
 @pytest.mark.parametrize(("name", "day"), EVERY)
 def test_relief_options_stand_where_the_action_says_so(name: str, day: date) -> None:
-    """A ruling that tells the player to take relief lists the options, and each option has its limits."""
+    """A ruling that tells the player to take relief lists the options."""
     for ruling in rulings(name, day):
         if ruling.action in (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF):
             assert ruling.relief, ruling
-        for option in ruling.relief:
-            assert option.limits or option.kind is ReliefKind.PROVISIONAL, option
-            assert option.club_lengths is not None or option.setting is not Setting.DROP or option.kind in (
-                ReliefKind.DROPPING_ZONE, ReliefKind.EXTENDED, ReliefKind.STROKE_AND_DISTANCE,
-            ), option  # fmt: skip
 
 
 @pytest.mark.parametrize(("name", "day"), EVERY)
@@ -115,7 +110,7 @@ def test_a_replaced_ball_is_not_substituted(name: str, day: date) -> None:
 
 
 @pytest.mark.parametrize(("name", "day"), EVERY)
-def test_options_name_reference_size_and_limits(name: str, day: date) -> None:
+def test_options_name_size_and_limits(name: str, day: date) -> None:
     """Only what is not measured in club-lengths has no size: a zone, a ball that lies, a spot the notice sizes."""
     unmeasured = {
         ReliefKind.DROPPING_ZONE, ReliefKind.PROVISIONAL, ReliefKind.NEAREST_SPOT, ReliefKind.PREFERRED_LIE,
@@ -123,7 +118,6 @@ def test_options_name_reference_size_and_limits(name: str, day: date) -> None:
     }  # fmt: skip
     for ruling in rulings(name, day):
         for option in ruling.relief:
-            assert isinstance(option.reference, Reference)
             assert option.club_lengths is not None or option.kind in unmeasured, option
             assert option.limits or option.kind is ReliefKind.PROVISIONAL, option
 

@@ -15,7 +15,7 @@ from marram.rules.engine.graph import GraphNode, vertices
 from marram.rules.engine.request import book, walk
 from marram.rules.engine.tree import Node, on_day
 from marram.rules.facts import vocabulary
-from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play, sides
+from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play
 from marram.rules.facts.several import BETWEEN
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import NeedFacts
@@ -103,6 +103,6 @@ def test_every_declared_fact_can_change_some_ruling() -> None:
     used = {fact.name for name in NAMES for fact in facts_of(name)}
     between = {fact.name for fact in BETWEEN}
     tests_own = {name for name in vocabulary() if name.startswith(("toy_", "minutes_in_this_test"))}
-    idle = vocabulary().keys() - used - between - tests_own - {sides.name}
+    idle = vocabulary().keys() - used - between - tests_own
 
     assert not idle, sorted(idle)

@@ -7,7 +7,6 @@ PROVISIONS: dict[str, str] = {
     "13.1c(1)": "Sand and loose soil may be brushed away on the putting green, but nowhere else on the course.",
     "13.1c(2)": "Damage on the putting green that comes from a person or outside influence may be repaired promptly, with hand, foot or a normal tool, and no more than restored. Traces of normal upkeep, water, weather, growth and wear of the hole are no damage.",
     "13.1d(1)": "A ball or ball-marker on the putting green that anybody moves by accident goes back; nobody pays for it.",
-    "13.1d(1) Exception": "A ball on the green that begins to move during the backswing or stroke is played as it comes to rest, if the stroke is made.",
     "13.1d(2)": "A ball on the green moved by natural forces is replaced if it had already been lifted and replaced there; otherwise it is played from its new spot.",
     "13.1e": "A putting green or wrong green must not be tested by rubbing the surface or rolling a ball during the round or while play is stopped.",
     "13.1e Exception": "Between two holes the green just completed and any practice green may be tested.",

@@ -1,0 +1,46 @@
+"""No words are left over: each message of the catalogue is said by some outcome of the Rules as encoded."""
+
+from collections.abc import Iterator
+
+from marram.rules.contents import citations_reached
+from marram.rules.engine.request import book
+from marram.rules.engine.tree import leaves
+from marram.rules.facts.conditions import LOCAL_RULES
+from marram.rules.incidents import INCIDENTS
+from marram.rules.ruling import Judgement, Outcome, Ruling
+from marram.words.english import catalogue
+
+
+def keys_of(outcome: Outcome) -> Iterator[str]:
+    """Yield the keys of the notes, cautions, corrections, criteria and refusals of an outcome."""
+    if isinstance(outcome, Ruling):
+        yield from (*outcome.notes, *outcome.cautions, *(one.what for one in outcome.corrections))
+    elif isinstance(outcome, Judgement):
+        yield from outcome.criteria
+        for ending in outcome.outcomes:
+            yield from keys_of(ending)
+    else:
+        yield outcome.why
+
+
+def citations_of_judgements() -> Iterator[str]:
+    """Yield the citations that only the endings of a judgement name."""
+    for one in INCIDENTS:
+        for leaf in leaves(book(one.name).root):
+            if isinstance(leaf, Judgement):
+                for ending in leaf.outcomes:
+                    yield from ending.citations
+
+
+def test_every_note_is_said() -> None:
+    """Each sentence to a player or an official is the answer to some situation."""
+    said = {key for one in INCIDENTS for leaf in leaves(book(one.name).root) for key in keys_of(leaf)}
+
+    assert not catalogue("NOTES").keys() - said
+
+
+def test_every_provision_with_words_is_cited() -> None:
+    """Each statement of a provision is shown by some ruling, or names a Local Rule that can be adopted."""
+    cited = {*citations_reached(), *citations_of_judgements(), *LOCAL_RULES}
+
+    assert not catalogue("PROVISIONS").keys() - cited
