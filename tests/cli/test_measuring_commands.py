@@ -3,6 +3,7 @@
 import json
 from pathlib import Path
 
+import pytest
 from shapely import Point
 
 from marram.course import load
@@ -38,6 +39,26 @@ def test_two_balls_too_close_to_call_are_left_open() -> None:
         "course", "order", str(COURSE), "--hole", "1", "--ball", at(20), "--ball", at(21), "--accuracy", "1"
     )
     assert "Too close to call" in found.out
+
+
+@pytest.mark.parametrize("accuracy", ["-1", "nan"])
+def test_an_accuracy_that_is_no_distance_is_refused(accuracy: str) -> None:
+    """Nobody is named farthest, and nothing called close, on such a figure."""
+    found = marram(
+        "course",
+        "order",
+        str(COURSE),
+        "--hole",
+        "1",
+        "--ball",
+        at(20),
+        "--ball",
+        at(21),
+        "--accuracy",
+        accuracy,
+    )
+    assert (found.code, found.out) == (2, "")
+    assert "give metres, 0 or more" in found.err
 
 
 def test_one_ball_is_no_order() -> None:

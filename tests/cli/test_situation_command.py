@@ -116,3 +116,35 @@ def test_bad_files_are_named(tmp_path: Path, document: Any, message: str) -> Non
     assert found.code == 2
     assert message in found.err
     assert "Traceback" not in found.err
+
+
+@pytest.mark.parametrize(
+    ("change", "message"),
+    [
+        ({"edition": "2021"}, "edition '2021': there is no such edition"),
+        ({"edition": None, "played_on": "soon"}, "played_on: 'soon' is not a date"),
+        ({"played_on": "2024-05-01"}, "played_on and"),
+        ({"form_of_play": "pairs"}, "form_of_play: 'pairs' is not an answer"),
+        ({"local_rules": "E-5"}, '"local_rules" must be a list of codes'),
+        ({"between": ["yes"]}, '"between" must be an object'),
+        ({"weather": "fair"}, "the key 'weather' is not known"),
+    ],
+)
+def test_a_fault_names_the_file_and_the_key(tmp_path: Path, change: dict[str, Any], message: str) -> None:
+    """A slip in the file is named by its place there, not by an option nobody typed."""
+    path = written(tmp_path, {"edition": 2023, "incidents": [MOVED], **change})
+    found = marram("situation", path)
+    assert (found.code, found.out) == (2, "")
+    assert message in found.err
+    assert found.err.startswith(path)
+    assert "--" not in found.err
+
+
+def test_an_edition_may_be_a_number(tmp_path: Path) -> None:
+    """JSON writes a year without quotes as naturally as with them."""
+    document = {"incidents": [MOVED], "local_rules": [], "form_of_play": "stroke_play"}
+    as_number, as_text = (
+        marram("situation", written(tmp_path, {**document, "edition": edition}), "--json")
+        for edition in (2023, "2023")
+    )
+    assert as_number == as_text

@@ -29,7 +29,7 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
         if not one.renumbered_only
     ]
     if as_json:
-        document = {"marram": 1, "from": earlier, "to": later, "changes": as_plain(found)}
+        document = {"marram": 1, "kind": "changes", "from": earlier, "to": later, "changes": as_plain(found)}
         print_json(document)
         return
     titles = {one.name: one.title for one in INCIDENTS}

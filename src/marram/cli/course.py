@@ -21,7 +21,7 @@ def check_course(path: Path, as_json: bool) -> None:
     faults = check(path)
     errors = [one for one in faults if one.severity is Severity.ERROR]
     if as_json:
-        document = {"marram": 1, "usable": not errors, "faults": as_plain(faults)}
+        document = {"marram": 1, "kind": "course_check", "usable": not errors, "faults": as_plain(faults)}
         print_json(document)
     else:
         show_lines(_lines(path, faults, errors))

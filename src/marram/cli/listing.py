@@ -1,4 +1,4 @@
-"""``marram incidents``, ``marram facts`` and ``marram graph``."""
+"""``marram incidents``, ``facts``, ``local-rules`` and ``graph``: what there is to rule on."""
 
 from collections.abc import Iterator, Sequence
 from typing import Any
@@ -24,7 +24,7 @@ def list_incidents(words: Sequence[str], as_json: bool) -> None:
         rows = [
             {key: value for key, value in as_plain(one).items() if key != "entry"} for one in found.incidents
         ]
-        print_json({"marram": 1, "incidents": rows})
+        print_json({"marram": 1, "kind": "incidents", "incidents": rows})
         return
     if words:
         show_lines(_likeliest_first(found))
@@ -59,7 +59,7 @@ def list_facts(name: str | None, as_json: bool) -> None:
         found = facts_of(incident(name).name)
     questions = [question_words(fact) for fact in found]
     if as_json:
-        print_json({"marram": 1, "facts": [as_plain(one) for one in questions]})
+        print_json({"marram": 1, "kind": "facts", "facts": as_plain(questions)})
         return
 
     def lines() -> Iterator[Line]:
@@ -98,7 +98,7 @@ def list_local_rules(codes: Sequence[str], as_json: bool) -> None:
         )
     found = [entry for entry in named.values() if entry is not None] or list(REGISTER.values())
     if as_json:
-        print_json({"marram": 1, "local_rules": [as_plain(one) for one in found]})
+        print_json({"marram": 1, "kind": "local_rules", "local_rules": as_plain(found)})
         return
     show_lines(_local_rules_in_detail(found) if codes else _local_rules_by_area(found))
 

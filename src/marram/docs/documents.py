@@ -1,0 +1,74 @@
+"""What ``--json`` prints: the keys of each document, which programs may rely on."""
+
+DOCUMENTS: dict[str, dict[str, str]] = {
+    "incidents": {"incidents": "each with name, title, rule, theme and keywords, the likeliest first"},
+    "facts": {"facts": "each with its question, help, source, who decides, unit and answers"},
+    "rule": {
+        "incident, played_on, edition, form_of_play, local_rules, facts": "what was given; null where it was not",
+        "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
+        "words": "the same as sentences: headline, penalties, steps, options, if_wrong, cautions, why, provisions; "
+        "while facts are missing, question",
+    },
+    "local-rules": {
+        "local_rules": "each with its code, what it changes, and what to know before adopting it"
+    },
+    "situation": {
+        "parts": "the result of each incident, as of `marram rule`",
+        "combined": "their result together; null while one of them needs facts",
+    },
+    "changes": {
+        "from, to": "the editions",
+        "changes": "each with its incident, provision, the facts it is met with, before, after and differences",
+    },
+    "relief": {
+        "incident, played_on, hole, facts": "what was asked, and the facts it was ruled on with",
+        "map_version, map_in_force_from": "the version of the map; null where none is kept",
+        "area, metres_to_hole": "where the ball lies",
+        "result": "as of `marram rule`",
+        "options": "each with option, state (Drawn, NeedsPlace or NoRelief), lines, area_m2 and drop",
+    },
+    "graph": {
+        "incident, played_on": "what it is the graph of; played_on is null for all days",
+        "vertices": "questions with their branches, and outcomes; the first is the root, `to` is a place in this list",
+    },
+    "course check": {
+        "usable": "whether the map can be used",
+        "faults": "each with severity, check, what, remedy, and where it lies",
+    },
+    "course order": {
+        "hole": "the hole",
+        "distances": "metres to the hole, in the order the balls were given",
+        "farthest": "the place of the farthest ball in that list, counted from 0; null when too close to call",
+        "margin": "metres between the two farthest",
+    },
+    "course survey": {"hole": "the hole", "points": "each with its place, accuracy, area, colour and doubts"},
+    "course versions": {
+        "in_force": "the number of the version in force on the day",
+        "versions": "each with its number, day, author, note and edits",
+        "course_file_changes": "what the course file changes since; null where nothing",
+    },
+    "course holes": {
+        "locations": "each with hole, place, measures from front and side in metres, slope and warnings",
+        "without": "why a hole has none, by its number",
+        "slope_considered": "whether elevations were given",
+    },
+    "course marking": {"sheets": "the tasks of each hole; hole is null for the course as a whole"},
+}
+"""Each command and its keys; ``marram`` (the version of the document, 1) and ``kind`` come first in all of them."""
+
+
+def documents_section() -> str:
+    """Return the section of docs/cli.md about JSON."""
+    head = (
+        "\n## JSON\n\nEvery document holds `marram`, the version of its form (1), and `kind`, what it is: for "
+        "`marram rule` one of `ruling`, `need_facts`, `judgement` and `not_covered`. Keys may be added within a "
+        "version; none is renamed or removed. Faults go to standard error, never into the document.\n"
+    )
+    parts = [head]
+    for command, keys in DOCUMENTS.items():
+        parts.append(f"\n`marram {command}`\n\n")
+        parts += [
+            f"- {', '.join(f'`{key}`' for key in names.split(', '))}: {what}\n"
+            for names, what in keys.items()
+        ]
+    return "".join(parts)

@@ -1,0 +1,50 @@
+"""What ``--json`` prints is what docs/cli.md says it prints."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from marram.demo import COURSE
+from marram.docs.documents import DOCUMENTS
+from tests.cli.running import marram
+
+MAP = str(COURSE)
+PLACE, OTHER_PLACE = "3.9961,55.0078", "3.9962,55.0078"
+MOVED = {"incident": "ball_moved_by_player", "facts": {"cause_known": "yes"}}
+
+ARGUMENTS = {
+    "incidents": ["water"],
+    "facts": ["ball_moved_by_player"],
+    "rule": ["ball_moved_by_player", "--edition", "2023"],
+    "local-rules": ["E-5"],
+    "situation": ["situation.json"],
+    "changes": ["--incident", "unplayable_ball"],
+    "relief": [MAP, "--hole", "7", "--ball", PLACE],
+    "graph": ["ball_moved_by_player", "--edition", "2023"],
+    "course check": [MAP],
+    "course order": [MAP, "--hole", "7", "--ball", PLACE, "--ball", OTHER_PLACE],
+    "course survey": [MAP, "points.csv", "--hole", "7"],
+    "course versions": [MAP, "--maps", "maps"],
+    "course holes": [MAP],
+    "course marking": [MAP],
+}
+
+
+@pytest.mark.parametrize("command", DOCUMENTS)
+def test_a_document_holds_the_keys_that_are_documented(
+    command: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Programs may rely on the keys in docs/cli.md: all of them are there, and no others."""
+    monkeypatch.chdir(tmp_path)
+    situation = {"edition": 2023, "local_rules": [], "incidents": [MOVED]}
+    Path("situation.json").write_text(json.dumps(situation), encoding="utf-8")
+    Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
+    option = [] if command == "graph" else ["--json"]
+
+    found = marram(*command.split(), *ARGUMENTS[command], *option)
+
+    document = json.loads(found.out)
+    documented = [key for names in DOCUMENTS[command] for key in names.split(", ")]
+    assert set(document) == {"marram", "kind", *documented}
+    assert document["marram"] == 1

@@ -1,0 +1,48 @@
+"""Files that a command writes: all of them, or none."""
+
+from pathlib import Path
+
+import pytest
+
+from marram.cli.writing import write_files
+from marram.demo import COURSE
+from marram.errors import InputError
+from tests.cli.running import marram
+
+RELIEF = ("relief", str(COURSE), "--hole", "7", "--ball", "3.9961,55.0078")
+
+
+def test_nothing_is_written_where_one_place_cannot_take_its_file(tmp_path: Path) -> None:
+    """Every fault is listed, and the file that could have been written is not."""
+    good, nowhere, folder = tmp_path / "good", tmp_path / "none" / "file", tmp_path / "folder"
+    folder.mkdir()
+    with pytest.raises(InputError) as refused:
+        write_files({good: b"1", nowhere: b"2", folder: b"3"})
+    assert [str(nowhere) in refused.value.faults[0], str(folder) in refused.value.faults[1]] == [True, True]
+    assert not good.exists()
+
+
+def test_a_drawing_is_written_only_with_its_areas(tmp_path: Path) -> None:
+    """The command refuses both files where one of them has no folder; then writes both."""
+    svg, areas = tmp_path / "relief.svg", tmp_path / "none" / "relief.geojson"
+    refused = marram(*RELIEF, "--svg", str(svg), "--geojson", str(areas))
+    assert refused.code == 2
+    assert "there is no folder" in refused.err
+    assert not svg.exists()
+
+    areas.parent.mkdir()
+    assert marram(*RELIEF, "--svg", str(svg), "--geojson", str(areas)).code == 0
+    assert svg.exists()
+    assert areas.exists()
+
+
+def test_a_drawing_that_cannot_be_made_yet_is_said_not_to_be_written(tmp_path: Path) -> None:
+    """With no place for any option there is nothing to draw; the file asked for is named."""
+    svg = tmp_path / "relief.svg"
+    found = marram(
+        "relief", str(COURSE), "--hole", "7", "--ball", "3.9961,55.0078",
+        "--incident", "play_again_from_previous_spot", "--fact", "second_ball=nothing_yet", "--svg", str(svg),
+    )  # fmt: skip
+    assert found.code == 3
+    assert f"{svg} not written" in found.err
+    assert not svg.exists()
