@@ -57,7 +57,7 @@ def former_weight_of_evidence(case: Case) -> Ruling:
 
 @provision("13.1d(1)")
 def own_ball_moved_on_green(case: Case) -> Ruling:
-    """Since 2019 moving the own ball by accident on the green is free; before, it cost a stroke in most cases."""
+    """Since 2019 moving one's own ball by accident on the green is free; before, it cost a stroke in most cases."""
     if not case.played_since(EDITION_2019):
         return former_moved_on_green(case)
     return moved_by_accident_on_green(case)
@@ -75,7 +75,7 @@ def former_moved_on_green(case: Case) -> Ruling:
 
 @provision("7.4")
 def own_ball_moved_in_search(case: Case) -> Ruling:
-    """Since 2019 moving the own ball by accident in a search is free; before, only in sand, water or a condition."""
+    """Since 2019 moving one's own ball by accident in a search is free; before, only in sand, water or a condition."""
     if not case.played_since(EDITION_2019):
         return former_moved_in_search(case)
     return moved_before_found(case)
@@ -83,7 +83,7 @@ def own_ball_moved_in_search(case: Case) -> Ruling:
 
 @provision("former 12-1")
 def former_moved_in_search(case: Case) -> Ruling:
-    """One stroke for moving the own ball, but not in sand, in probed water, or in a condition that gave relief."""
+    """One stroke for moving one's own ball, but not in sand, in probed water, or in a condition that gave relief."""
     if case.is_one_of(search_place, SearchPlace.LOOSE_IN_HAZARD, SearchPlace.ELSEWHERE):
         return one_stroke_and_replace("former 18-2").under("former 12-1")
     return free_and_replace("former 12-1")

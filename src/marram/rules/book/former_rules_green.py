@@ -140,7 +140,7 @@ def line_on_green_shown(case: Case) -> Ruling | NotCovered:
 
 @provision("former 8-2b")
 def former_line_shown(case: Case) -> Ruling | NotCovered:
-    """Before the stroke only, by the own side only, without touching the green or setting a mark."""
+    """Before the stroke only, by the player's side only, without touching the green or setting a mark."""
     if not case[shown_by_own_side]:
         return NotCovered("former_line_shown_by_others", "former 8-2b")
     if not case.is_one_of(line_shown_by, LineShownBy.PERSON):

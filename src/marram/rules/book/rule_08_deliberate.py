@@ -18,7 +18,7 @@ from marram.rules.ruling import Action, Ruling, Who, general, no_penalty
 
 @provision("8.2b")
 def own_conditions_altered(case: Case) -> Ruling:
-    """A player must not alter other conditions on purpose to affect the own ball or a later stroke."""
+    """Nobody may alter other conditions on purpose to affect their own ball or a later stroke."""
     return excused_act(case, "8.2b") or breach(case, "8.2b")
 
 

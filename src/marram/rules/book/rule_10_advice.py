@@ -45,7 +45,7 @@ def advice_given(case: Case) -> Ruling:
 
 @provision("10.2a")
 def advice_asked(case: Case) -> Ruling:
-    """Asking anybody but the own side, or a named advice giver, is a breach, whether or not answered."""
+    """Asking anybody but one's own side, or a named advice giver, is a breach, whether or not answered."""
     asked = case[advice_to_or_from]
     if asked is AdvicePerson.OWN_SIDE:
         return free("10.2a")

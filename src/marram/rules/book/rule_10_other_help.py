@@ -69,7 +69,7 @@ def line_shown_off_green(case: Case) -> Ruling:
 
 @provision("10.2b(2)")
 def line_shown_on_green(case: Case) -> Ruling:
-    """On the green only the own side may show the line, without an object, and not during the stroke."""
+    """On the green only the player's side may show the line, without an object, and not during the stroke."""
     if not case[shown_by_own_side]:
         if case[asked_or_allowed]:
             return _in_breach("10.2b(2)")

@@ -143,7 +143,7 @@ def lifted_on_request(case: Case) -> Ruling:
 
 @provision("15.3b(2)")
 def lifted_unasked(case: Case) -> Ruling:
-    """Off the putting green one stroke for lifting the own ball only because it might interfere."""
+    """Off the putting green one stroke for lifting one's own ball only because it might interfere."""
     if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return _lifted(penalty(1, "15.3b(2)"))
     if case.is_one_of(spot_marking, Marking.RIGHT):

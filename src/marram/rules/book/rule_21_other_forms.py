@@ -119,7 +119,7 @@ def stopped_while_it_mattered(case: Case) -> Ruling:
 
 @provision("21.4b")
 def three_ball_out_of_turn(case: Case) -> Ruling:
-    """In Three-Ball each opponent may cancel in the own match; then two balls may be needed."""
+    """In Three-Ball each opponent may cancel in their own match; then two balls may be needed."""
     where = case[cancelled_in]
     if where is Cancelled.NEITHER:
         return no_penalty("21.4b").stroke_counts().play_as_it_lies()

@@ -32,9 +32,8 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
     """Combine the rulings on incidents that happened one after the other in one situation.
 
     Penalty strokes that relief options cost are always added, and stay in the options where there is a choice.
-    What happens with the
-    ball, which ball counts and which mistakes can still be corrected follow from all incidents: see
-    :mod:`marram.rules.engine.ball_after`.
+    What happens with the ball, which ball counts and which mistakes can still be corrected follow from all
+    incidents: see :mod:`marram.rules.engine.ball_after`.
 
     Args:
         rulings: the rulings, in the order of what happened; two to six.

@@ -39,6 +39,8 @@ class Fact(Generic[T]):
         unit: the unit of a number, else an empty string.
         minimum: the least number allowed, inclusive.
         maximum: the greatest number allowed, inclusive.
+        whole: whether a number must be a whole one.
+        is_date: whether the answer is a date.
     """
 
     name: str

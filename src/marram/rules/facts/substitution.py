@@ -65,7 +65,7 @@ ball_struck = choice(
         BallStruck.PROVISIONAL_OR_SECOND: "a provisional ball, or a second ball played in stroke play under a Rule",
         BallStruck.WRONG: "any other ball: another player's, a stray ball, or the player's own ball out of play",
     },
-    help="An own ball is out of play when lost, out of bounds, lifted and not put back, or abandoned.",
+    help="The player's own ball is out of play when lost, out of bounds, lifted and not put back, or abandoned.",
     source="Definitions: wrong ball",
 )
 wrong_ball_moving_in_water = yes_no(

@@ -20,14 +20,14 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     _taught(
         "teaching_ball_moved_on_green",
-        "The player moved the own ball on the putting green by accident",
+        "The player moved their own ball on the putting green by accident",
         "13.1d",
         "ball:own_ball_moved_on_green",
         "knocked dropped marker putter practice swing",
     ),
     _taught(
         "teaching_ball_moved_in_search",
-        "The player's side moved the own ball by accident while searching",
+        "The player's side moved the player's ball by accident while searching",
         "7.4",
         "ball:own_ball_moved_in_search",
         "kicked trod probing",
@@ -41,7 +41,7 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     _taught(
         "teaching_lifted_to_identify",
-        "The player lifted the own ball to identify it",
+        "The player lifted their own ball to identify it",
         "7.3",
         "ball:own_ball_lifted_to_be_identified",
         "announce mark",

@@ -56,7 +56,7 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     Incident(
         "teed_wrongly",
-        "A player teed the ball on something else than a tee",
+        "A player teed the ball on something other than a tee",
         "6.2b(2)",
         THEME,
         "book.rule_06_teeing_area:teed_wrongly",

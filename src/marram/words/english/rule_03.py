@@ -19,7 +19,7 @@ PROVISIONS: dict[str, str] = {
     "3.2d(2) Exception": "There is no penalty for not telling an opponent who knew of the penalty.",
     "3.2d(3)": "Players are expected to know the match score; a wrong score they agree on stands unless corrected before another hole is begun.",
     "3.2d(3) Exception": "The score is corrected after a timely ruling request if the opponent had given wrong strokes or not told of a penalty.",
-    "3.2d(4)": "In a match each player protects the own rights: the opponent's breach may be acted on, or let go without an agreement.",
+    "3.2d(4)": "In a match each player protects their own rights: the opponent's breach may be acted on, or let go without an agreement.",
     "3.3a": "In stroke play the lowest total for all rounds wins, penalty strokes included, less handicap strokes in a net competition.",
     "3.3b": "In stroke play a marker enters the hole scores on the player's scorecard, and both certify them. The marker stays the same for the whole round unless the Committee approves a change, before or afterwards; a breach disqualifies.",
     "3.3b(1)": "The marker enters each hole score after confirming it with the player, and certifies the scores at the end.",

@@ -29,7 +29,7 @@ PROVISIONS: dict[str, str] = {
     "10.2b(5)": "A stroke must not be made with physical help, nor with a person or object placed to keep off sun, rain, wind or the like; since 2023 nor with one placed to keep off distractions. Players may protect themselves.",
     "10.3a": "A player helped by more than one caddie at a time gets the general penalty for each hole on which that happens; between two holes it counts for the next.",
     "10.3a(1)": "A player may have one caddie at a time, and may change caddies, but not for a moment just to get advice.",
-    "Clarification 10.3a/2": "A player of the competition may caddie for another, but not while playing the own round.",
+    "Clarification 10.3a/2": "A player of the competition may caddie for another, but not while playing their own round.",
     "10.3a(2)": "What a shared caddie does is done for the player who told the caddie to do it, else for the player whose ball was involved; since 2023, if neither applies, all who share the caddie are answerable.",
     "10.3c": "A player answers for what the caddie does, and for what the caddie knows.",
     "10.3b": "A caddie may do some things always, some only when authorised each time, and some not at all.",

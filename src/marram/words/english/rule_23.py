@@ -14,7 +14,7 @@ PROVISIONS: dict[str, str] = {
     "23.5b": "What would be a breach if the player did it is a breach by the player, not by the partner who did it.",
     "23.6": "Partners play in the order they think best.",
     "23.6 Exception": "A player whose next stroke was conceded and who plays on in a way that helps the partner costs the side the partner's score for the hole.",
-    "23.8": "In Four-Ball a player does not watch from behind, on or near the line, while the partner plays, to learn something for the own next stroke. Rule 10.2b(4) limits standing there as well.",
+    "23.8": "In Four-Ball a player does not watch from behind, on or near the line, while the partner plays, to learn something for their own next stroke. Rule 10.2b(4) limits standing there as well.",
     "23.7": "In Four-Ball partners may share clubs if they have no more than 14 together.",
     "23.9a": "A penalty normally falls only on the partner in breach.",
     "23.9a(1)": "Penalty strokes, or the general penalty in a match, normally count only for the partner in breach.",

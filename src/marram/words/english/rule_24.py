@@ -5,7 +5,7 @@ PROVISIONS: dict[str, str] = {
     "Clarification 24.2/1": "Where not all scores count for the team, a disqualification is for that round only; one for conduct may be for the round or the whole competition, as the Committee decides.",
     "24.4": "In team competitions special provisions on advice apply.",
     "24.4a": "A Local Rule may let a team name an advice giver, who may then be asked; the restrictions on helping still hold.",
-    "24.4b": "An advice giver who plays in the competition must not act as one during the own round; for advice he or she then counts as any other playing team member.",
+    "24.4b": "An advice giver who plays in the competition must not act as one during their own round; for advice he or she then counts as any other playing team member.",
     "24.4c": "Team members playing on the course do not advise each other unless they are partners or a Local Rule allows it.",
 }
 
