@@ -112,7 +112,13 @@ def test_everyday_words_find_the_incident(words: str, name: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("words", "not_found"), [("pin", "ball_dropped"), ("aim", "ruling_requested_in_match")]
+    ("words", "not_found"),
+    [
+        ("pin", "ball_dropped"),
+        ("aim", "ruling_requested_in_match"),
+        ("three minutes late", "three_ball_out_of_turn"),
+        ("four strokes", "four_ball_card"),
+    ],
 )
 def test_a_word_is_not_found_inside_another(words: str, not_found: str) -> None:
     """Letters in the middle of a word lead nobody to an incident that has nothing to do with it."""

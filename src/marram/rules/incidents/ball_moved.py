@@ -78,7 +78,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "spectator animal dog bird another player competitor another ball stolen trolley fox crow "
         "gull cow mower greenkeeper buggy bag paper caught knocked stepped picked up took hit struck "
         "kicked child squirrel other marshal blown "
-        "ran off with it provisional flagstick blown over disappeared",
+        "ran off with it provisional flagstick blown over disappeared "
+        "fan sprinkler water thief pocketed",
     ),
     Incident(
         "ball_marker_moved",

@@ -30,6 +30,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_12_bunkers:thing_removed_from_bunker",
         "leaf stone twig pine cone rake apple leaves stones bottle cigarette trap ball pulled out "
-        "stick acorn feather",
+        "stick acorn feather "
+        "fruit half-eaten pear core peel",
     ),
 )

@@ -14,7 +14,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "branch grass bush boundary stake fence tee-marker stance swing improve tree leaves knocked "
         "down broke bent branches out of bounds post rope sign backed into pulled up out removed "
         "white pushed stood practice snapped twig held back tied root long flattened uprooted "
-        "sprinkler cover door opened weeds",
+        "sprinkler cover door opened weeds "
+        "caddie broke",
     ),
     Incident(
         "object_put_in_position",

@@ -38,6 +38,8 @@ _SIDE_BY_SIDE = 1.0
 _TEACHING = 0.5
 """What an incident only for teaching weighs beside the others."""
 _FIELDS = {"rule": 4.0, "title": 3.0, "name": 2.5, "keywords": 2.0, "theme": 1.0}
+_FORM_OF_PLAY = re.compile(r"(three|four)[-_ ]ball(?![a-z])")
+"""Two words that are one: "three" by itself is said of minutes, strokes and holes."""
 _ENDING = re.compile(r"(?<=[a-z]{3})(ing|ed|es|s|e)$")
 _DOUBLED = re.compile(r"([bdgmnprt])\1$")
 _LITTLE_WORDS = frozenset(
@@ -172,7 +174,8 @@ def _wanted(words: str) -> list[str]:
 
 
 def _split(text: str) -> list[str]:
-    return [part for word in re.findall(r"[a-z0-9][a-z0-9_.()]*", text.lower()) for part in _parts(word)]
+    text = _FORM_OF_PLAY.sub(r"\1ball", text.lower())
+    return [part for word in re.findall(r"[a-z0-9][a-z0-9_.()]*", text) for part in _parts(word)]
 
 
 def _parts(word: str) -> list[str]:

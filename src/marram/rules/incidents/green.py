@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_13_putting_greens:green_repaired",
         "spike mark ball mark pitch mark old hole plug aeration damage hail marks tapped down "
-        "plugmark edge shoe hoof animal stone embedded line of play used tee scuff many",
+        "plugmark edge shoe hoof animal stone embedded line of play used tee scuff many "
+        "sunken",
     ),
     Incident(
         "loose_soil_removed",
