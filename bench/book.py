@@ -19,7 +19,7 @@ from marram.rules.engine.export import graph_document
 from marram.rules.engine.fact import DecidedBy
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
-from marram.rules.ruling import NeedFacts
+from marram.rules.result import NeedFacts
 from tests.published.cases import all_cases
 
 

@@ -40,7 +40,8 @@ from pathlib import Path
 from typing import Any
 
 import marram
-from marram.rules.ruling import Judgement, NeedFacts, PenaltyKind, Ruling
+from marram.rules.result import NeedFacts
+from marram.rules.ruling import Judgement, PenaltyKind, Ruling
 
 HERE = Path(__file__).parent
 DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}

@@ -18,7 +18,7 @@ from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play
 from marram.rules.facts.several import BETWEEN
 from marram.rules.incidents import INCIDENTS
-from marram.rules.ruling import NeedFacts
+from marram.rules.result import NeedFacts
 
 NAMES = [one.name for one in INCIDENTS]
 

@@ -11,13 +11,12 @@ from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import INCIDENTS
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.result import NeedFacts, Settled
 from marram.rules.ruling import (
     Action,
     Deadline,
-    NeedFacts,
     Reason,
     Ruling,
-    Settled,
     Stroke,
     WhichBall,
     Who,

@@ -7,7 +7,7 @@ from marram.errors import BadAnswer
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents.finding import find
-from marram.rules.ruling import NeedFacts
+from marram.rules.result import NeedFacts
 from marram.words.questions import question_words
 
 

@@ -32,7 +32,8 @@ from marram.relief.player import USUAL_CLUB_LENGTH
 from marram.relief.sheet import sheet_svg
 from marram.relief.tolerance import BALL_RADIUS
 from marram.rules.facts.ball import Area
-from marram.rules.ruling import NeedFacts, Result, Ruling
+from marram.rules.result import NeedFacts, Result
+from marram.rules.ruling import Ruling
 from marram.words.options import option_words
 from marram.words.sheet import sheet
 

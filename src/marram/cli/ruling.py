@@ -9,7 +9,8 @@ from marram.cli.conditions import day_of_play, facts_given, form_given, local_ru
 from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
 from marram.rules.editions import edition_of
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import NeedFacts, Result, Ruling
+from marram.rules.result import NeedFacts, Result
+from marram.rules.ruling import Ruling
 
 
 def give_ruling(

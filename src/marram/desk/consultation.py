@@ -10,7 +10,7 @@ from marram.desk.place import chosen_hole, to_plane
 from marram.relief.place_facts import TAP_ACCURACY, PlaceFacts, place_facts
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import date_of_play, form_of_play
-from marram.rules.ruling import Result
+from marram.rules.result import Result
 from marram.words.sheet import Sheet, sheet
 
 

@@ -10,7 +10,8 @@ from marram.desk.situation import at_incident, together, without_incident
 from marram.errors import UnknownIncident
 from marram.rules.engine.situation import Happened, rule_situation, total_strokes
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import Action, Result, Ruling, Who
+from marram.rules.result import Result
+from marram.rules.ruling import Action, Ruling, Who
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet, sheet
 

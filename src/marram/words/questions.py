@@ -5,7 +5,7 @@ from typing import Any
 
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import Stake
+from marram.rules.result import Stake
 from marram.words.messages import listed, term, translate
 from marram.words.penalties import penalties_in_short
 from marram.words.provisions import Cited, cited

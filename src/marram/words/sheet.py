@@ -7,18 +7,16 @@ from typing import Any
 from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.result import NeedFacts, Result, Settled
 from marram.rules.ruling import (
     Action,
     Correction,
     Judgement,
-    NeedFacts,
     NotCovered,
     Penalty,
     PenaltyKind,
     Reason,
-    Result,
     Ruling,
-    Settled,
     Who,
 )
 from marram.words.messages import amount_words, say, term, translate

@@ -15,10 +15,10 @@ from hypothesis import strategies as st
 import marram
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.engine.request import fact_named
+from marram.rules.result import NeedFacts
 from marram.rules.ruling import (
     Action,
     Deadline,
-    NeedFacts,
     Ruling,
     Stroke,
     Who,

@@ -13,9 +13,9 @@ import pytest
 
 import marram
 from marram.errors import InputError
+from marram.rules.result import NeedFacts
 from marram.rules.ruling import (
     Action,
-    NeedFacts,
     PenaltyKind,
     Ruling,
     Who,

@@ -8,7 +8,8 @@ import marram
 from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, UnknownIncident
 from marram.rules.engine.request import Book, walk
 from marram.rules.facts.conditions import date_of_play
-from marram.rules.ruling import NeedFacts, PenaltyKind, Ruling
+from marram.rules.result import NeedFacts
+from marram.rules.ruling import PenaltyKind, Ruling
 from tests.rules.engine.toy import Colour, colour, entry, late, wet
 
 DAY = date(2024, 5, 1)

@@ -16,7 +16,8 @@ from marram.rules.facts.several import (
     intervening_event,
     moved_ball_not_replaced_before,
 )
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Result, Ruling, Who, strokes
+from marram.rules.result import Result
+from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who, strokes
 
 _LEVEL = {
     PenaltyKind.STROKES: 0,

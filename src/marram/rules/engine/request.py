@@ -15,7 +15,8 @@ from marram.rules.engine.graph import Graph, Vertex, outcomes
 from marram.rules.engine.tree import Entry, Node, grow
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
 from marram.rules.incidents import incident
-from marram.rules.ruling import NeedFacts, Outcome, Result, Ruling, Settled, Stake
+from marram.rules.result import NeedFacts, Result, Settled, Stake
+from marram.rules.ruling import Outcome, Ruling
 
 _UNKNOWN = object()
 _ACCEPTED: dict[tuple[str, Any], tuple[Fact[Any], Any]] = {}

@@ -10,7 +10,8 @@ from marram.rules.engine.combine import combine
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import MOST_INCIDENTS
-from marram.rules.ruling import PenaltyKind, Result, Ruling
+from marram.rules.result import Result
+from marram.rules.ruling import PenaltyKind, Ruling
 
 
 @dataclass(frozen=True, slots=True)
