@@ -209,3 +209,17 @@ def test_a_correction_begins_with_its_deadline() -> None:
         "Before making a stroke: put the ball back on its original spot. "
         "If not: two penalty strokes (the general penalty) for the player (14.7a)."
     )
+
+
+def test_a_hole_lost_in_a_match_is_not_told_to_be_played_on() -> None:
+    """Rule 1.3c(2): loss of hole says all; in stroke play the same breach leaves the player to play on."""
+    ruling = general_penalty("10.3a(1)").next(Action.PLAY_ON)
+    in_match = sheet(ruling, form_of_play=FormOfPlay.MATCH_PLAY)
+    assert (in_match.headline, in_match.steps) == ("Loss of hole (the general penalty).", ())
+    assert sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY).steps == ("Play on.",)
+
+
+def test_a_preferred_lie_is_measured_as_the_notice_says() -> None:
+    """Model Local Rules E-3 and M-1 set the length, in club-lengths or inches."""
+    option = ReliefOption(ReliefKind.PREFERRED_LIE, "E-3", Reference.BALL, None, ())
+    assert option_words(option).area == "within the Local Rule's length of the spot of the ball"

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from marram.rules.relief_option import ReliefOption
+from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.words.messages import say, term
 from marram.words.penalties import count_words, strokes_words
 
@@ -16,7 +16,7 @@ class OptionWords:
         title: what kind of relief it is.
         cost: the penalty strokes it costs.
         reference: what the relief area is measured from.
-        size: how far the area reaches; empty where it is not measured in club-lengths.
+        size: how far the area reaches; empty where its limits alone say so.
         limits: the limits of the area.
         how: how the ball is put into play.
         citation: the provision that gives it.
@@ -54,16 +54,17 @@ def option_words(option: ReliefOption) -> OptionWords:
         term(option.kind),
         strokes_words(option.penalty),
         term(option.reference, ".dropped" if option.dropped_on_line else ""),
-        _size(option.club_lengths),
+        _size(option),
         tuple(limits),
         term(option.setting),
         option.citation,
     )
 
 
-def _size(club_lengths: float | None) -> str:
+def _size(option: ReliefOption) -> str:
+    club_lengths = option.club_lengths
     if club_lengths is None:
-        return ""
+        return say("TERMS", "size.preferred_lie") if option.kind is ReliefKind.PREFERRED_LIE else ""
     if club_lengths in (0, 1):
         return say("TERMS", f"size.{club_lengths:g}")
     return say("TERMS", "size.n").format(club_lengths=count_words(club_lengths))

@@ -136,7 +136,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
     if lost:
         steps = [say("TERMS", "hole_lost")]
     else:
-        action = None if _out(ruling) else ruling.action
+        action = None if _goes_without_saying(ruling, form) else ruling.action
         steps = [term(one) for one in (ruling.stroke, action, ruling.which_ball) if one]
     steps += [say("NOTES", key) for key in ruling.notes]
     none = say("TERMS", "no_penalty_but_relief" if _costs_strokes(ruling) else "no_penalty")
@@ -156,7 +156,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
 def headline(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return a ruling in one line: the penalty, then what to do and what relief costs."""
     short = penalties_in_short(ruling.penalties, form)
-    if ruling.action is None or _out(ruling):
+    if ruling.action is None or _goes_without_saying(ruling, form):
         return f"{short}."
     if _ends_the_hole(ruling.penalties, ruling.action, form):
         return f"{short}: {term(Action.HOLE_OVER, '.short')}."
@@ -181,11 +181,13 @@ def _costs_strokes(ruling: Ruling) -> bool:
     )
 
 
-def _out(ruling: Ruling) -> bool:
-    """Tell whether the player or side is disqualified, so that no hole is played on."""
-    return ruling.action is Action.HOLE_OVER and any(
-        one.kind is PenaltyKind.DISQUALIFICATION and one.who in _OWN for one in ruling.penalties
-    )
+def _goes_without_saying(ruling: Ruling, form: FormOfPlay | None) -> bool:
+    """Tell whether the penalty says all: no hole is over for the disqualified, nor played on once it is lost."""
+    own = {one.kind for one in ruling.penalties if one.who in _OWN}
+    if ruling.action is Action.HOLE_OVER:
+        return PenaltyKind.DISQUALIFICATION in own
+    lost = {PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE}
+    return form is FormOfPlay.MATCH_PLAY and ruling.action is Action.PLAY_ON and bool(own & lost)
 
 
 _OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)

@@ -148,6 +148,7 @@ TERMS: dict[str, str] = {
     "date.above": "after {bound}",
     "size.0": "on that spot",
     "size.1": "within one club-length",
+    "size.preferred_lie": "within the Local Rule's length",
     "area": "{size} of {reference}",
     "area.spot": "at {reference}",
     "size.n": "within {club_lengths} club-lengths",
