@@ -26,7 +26,7 @@ from marram.rules.ruling import (
     no_penalty,
     penalty,
 )  # fmt: skip
-from marram.words.english import catalogue
+from marram.words.english import catalogue, find
 from marram.words.messages import term
 from marram.words.options import option_words
 from marram.words.sheet import headline, sheet
@@ -223,3 +223,9 @@ def test_a_preferred_lie_is_measured_as_the_notice_says() -> None:
     """Model Local Rules E-3 and M-1 set the length, in club-lengths or inches."""
     option = ReliefOption(ReliefKind.PREFERRED_LIE, "E-3", Reference.BALL, None, ())
     assert option_words(option).area == "within the Local Rule's length of the spot of the ball"
+
+
+def test_every_term_is_found() -> None:
+    """The short way to a term knows every module that holds some."""
+    terms = catalogue("TERMS")
+    assert {key: find("TERMS", key) for key in terms} == terms

@@ -16,7 +16,9 @@ def count_words(count: float) -> str:
 
 def strokes_words(count: int) -> str:
     """Return ``count`` penalty strokes in words: ``no penalty``, ``one penalty stroke`` and so on."""
-    return say("TERMS", f"strokes.{count if count < 2 else 'n'}").format(count=count_words(count))
+    if count < 2:
+        return say("TERMS", f"strokes.{count}")
+    return say("TERMS", "strokes.n").format(count=count_words(count))
 
 
 def relief_cost_words(costs: Collection[int]) -> str:

@@ -1,7 +1,7 @@
 """The English message catalogue, one file per Rule plus what is common to all.
 
 Each module holds up to three dictionaries: ``PROVISIONS`` (citation → what the provision says, in our
-own words), ``NOTES`` (note, caution, correction and criterion keys → sentence) and, in ``common``,
+own words), ``NOTES`` (note, caution, correction and criterion keys → sentence) and, in ``common`` and ``former``,
 ``TERMS``, the words of every enum member. English sentences are the gettext message ids.
 """
 
@@ -39,6 +39,9 @@ def find(kind: str, key: str) -> str | None:
     return None
 
 
+_WITH_TERMS = ("common", "former")
+"""The modules with the words of result enums; a number or size without a word of its own is not sought elsewhere."""
+
 _read: dict[str, object] = {}
 """The modules read so far, by name."""
 
@@ -46,7 +49,8 @@ _read: dict[str, object] = {}
 @cache
 def _modules() -> tuple[str, ...]:
     """Return the names of the modules; pkgutil would tell them too, but takes longer to load than all of these."""
-    return tuple(sorted(one.stem for one in Path(__file__).parent.glob("[a-z]*.py")))
+    here = Path(__file__)
+    return tuple(sorted(one.stem for one in here.parent.iterdir() if one.suffix == ".py" and one != here))
 
 
 def _part(module: str, kind: str) -> dict[str, str]:
@@ -58,7 +62,10 @@ def _part(module: str, kind: str) -> dict[str, str]:
 
 def _likely_first(kind: str, key: str) -> Iterator[str]:
     """Yield modules: the one a key most likely stands in, those read already, then the rest."""
-    likely = ["common"] if kind == "TERMS" else []
+    if kind == "TERMS":
+        yield from _WITH_TERMS
+        return
+    likely: list[str] = []
     rule = re.match(r"(?:Clarification )?(\d+)\.", key) if kind == "PROVISIONS" else None
     if rule:
         likely = [name for name in _modules() if name.startswith(f"rule_{int(rule[1]):02d}")]
