@@ -88,7 +88,7 @@ def lateral(
     )
 
 
-def free(
+def free_option(
     citation: str,
     reference: Reference,
     limits: tuple[Limit, ...],

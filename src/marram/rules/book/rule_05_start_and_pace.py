@@ -17,7 +17,7 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
-from marram.rules.local_rules.area_k import timed_by_own_policy, timed_by_policy
+from marram.rules.local_rules.area_k_timing import timed_by_own_policy, timed_by_policy
 from marram.rules.ruling import (
     Action,
     Judgement,

@@ -1,6 +1,6 @@
 """Rules 8.1c and 8.1d: restoring conditions that were improved, or worsened after the ball came to rest."""
 
-from marram.rules.book.relief_options import free
+from marram.rules.book.relief_options import free_option
 from marram.rules.book.rule_08_allowed import allowed_on_green
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.engine.case import Case
@@ -47,7 +47,7 @@ def may_be_restored(case: Case) -> Ruling:
     ruling = no_penalty("8.1d(1)")
     if case[easily_restored]:
         return ruling.play_as_it_lies().note("may_restore_and_clean")
-    nearby = free(
+    nearby = free_option(
         "8.1d(1)",
         Reference.BALL,
         (Limit.NOT_NEARER_THAN_BALL, Limit.SAME_AREA_AS_REFERENCE),

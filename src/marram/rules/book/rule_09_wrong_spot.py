@@ -14,8 +14,8 @@ from marram.rules.facts.movement import (
     lifted_and_replaced_on_green,
     new_place,
     put_in_play_by_hand,
-    stroke_made_from_new_spot,
 )
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.ruling import Ruling, no_penalty, penalty
 
 
@@ -70,7 +70,7 @@ def ball_put_back_when_not_allowed(case: Case) -> Ruling:
     """A ball that had to be played from its new spot was lifted, and put in a wrong place."""
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return played_from_inside_teeing_area(case)
-    if case[stroke_made_from_new_spot]:
+    if case[played_since_put_down]:
         return played_from_wrong_place(case).under("9.3")
     return must_go_back(lifted_where_it_had_come_to_rest(case)).note("put_back_where_it_had_come_to_rest")
 

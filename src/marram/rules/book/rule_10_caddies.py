@@ -1,5 +1,6 @@
 """Rule 10.3: caddies."""
 
+from marram.rules.book.hole_by_hole import hole_by_hole
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -8,14 +9,12 @@ from marram.rules.facts.advice import (
     CaddieDeed,
     HelperRole,
     SharedCaddie,
-    TwoCaddiesWhen,
     caddie_authorised,
     caddie_deed,
     for_whom_shared_caddie_acted,
     relief_evident,
     second_helper,
     shared_caddie_breach,
-    two_caddies_when,
 )
 from marram.rules.ruling import (
     Action,
@@ -42,13 +41,7 @@ def second_caddie(case: Case) -> Ruling:
         return another_player_as_caddie(case)
     if role is not HelperRole.CADDIE_TOO:
         return no_penalty("10.3a(1)").next(Action.PLAY_ON)
-    when = case[two_caddies_when]
-    ruling = general_penalty("10.3a").next(Action.PLAY_ON)
-    if when is TwoCaddiesWhen.BETWEEN_HOLES:
-        return ruling.note("two_caddies_next_hole")
-    if when is TwoCaddiesWhen.ON_SEVERAL_HOLES:
-        return ruling.note("two_caddies_each_hole")
-    return ruling
+    return hole_by_hole(case, "10.3a")
 
 
 @provision("Clarification 10.3a/2")

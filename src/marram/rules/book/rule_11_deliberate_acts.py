@@ -1,6 +1,6 @@
 """Rules 11.2 and 11.3: a ball in motion deliberately deflected, stopped or helped."""
 
-from marram.rules.book.relief_options import free, stroke_and_distance
+from marram.rules.book.relief_options import free_option, stroke_and_distance
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -120,7 +120,9 @@ def deflected_elsewhere(case: Case, ruling: Ruling) -> Ruling:
     ruling = ruling.correct("relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
     if where is WouldHaveStopped.PUTTING_GREEN:
         return ruling.next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER).note("place_on_estimated_spot")
-    option = free("11.2c(1)", Reference.ESTIMATED_SPOT, (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE))
+    option = free_option(
+        "11.2c(1)", Reference.ESTIMATED_SPOT, (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE)
+    )
     ruling = ruling.with_options(option, may_play_as_it_lies=False)
     ruling = ruling.next(Action.TAKE_RELIEF, WhichBall.ORIGINAL_OR_ANOTHER)
     if where is WouldHaveStopped.PENALTY_AREA and case.played_since(EDITION_2023):

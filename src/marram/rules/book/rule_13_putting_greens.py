@@ -1,6 +1,6 @@
 """Rule 13.1: what is allowed or required on putting greens, and relief from wrong greens."""
 
-from marram.rules.book.relief_options import free
+from marram.rules.book.relief_options import free_option
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -107,7 +107,7 @@ def wrong_green(case: Case) -> Ruling:
 @provision("13.1f(2)")
 def wrong_green_relief(case: Case) -> Ruling:
     """Drop within one club-length of the nearest point of complete relief, in the area where the ball lay."""
-    option = free(
+    option = free_option(
         "13.1f(2)",
         Reference.NEAREST_POINT,
         (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE, Limit.COMPLETE_RELIEF),

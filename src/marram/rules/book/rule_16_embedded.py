@@ -1,6 +1,6 @@
 """Rules 16.3 and 16.4: embedded ball; lifting a ball to see whether relief is allowed."""
 
-from marram.rules.book.relief_options import free, offer
+from marram.rules.book.relief_options import free_option, offer
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_16_conditions import condition_or_zone, in_teeing_area
 from marram.rules.book.rule_16_options import under_the_ball
@@ -80,13 +80,13 @@ def spot_behind_not_in_general_area(case: Case) -> Ruling:
 def free_relief(case: Case) -> ReliefOption:
     """Measured from the spot right behind the ball or, since 2023, from the nearest in the general area."""
     if case.played_since(EDITION_2023) and not case[spot_behind_in_general_area]:
-        return free("16.3b", Reference.NEAREST_SPOT_IN_GENERAL_AREA, _LIMITS)
+        return free_option("16.3b", Reference.NEAREST_SPOT_IN_GENERAL_AREA, _LIMITS)
     return behind_the_ball()
 
 
 def behind_the_ball() -> ReliefOption:
     """Free relief measured from the spot right behind where the ball is embedded."""
-    return free("16.3b", Reference.BEHIND_EMBEDDED_BALL, _LIMITS)
+    return free_option("16.3b", Reference.BEHIND_EMBEDDED_BALL, _LIMITS)
 
 
 @provision("13.1c(2)")

@@ -1,6 +1,6 @@
 """Rule 16: the relief options from an abnormal course condition, by the area of the course."""
 
-from marram.rules.book.relief_options import back_on_the_line, free
+from marram.rules.book.relief_options import back_on_the_line, free_option
 from marram.rules.engine.case import Case
 from marram.rules.facts.relief import nearest_point_exists
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
@@ -8,7 +8,7 @@ from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOptio
 
 def in_general_area(citation: str = "16.1b") -> ReliefOption:
     """Free relief within one club-length of the nearest point of complete relief in the general area."""
-    return free(
+    return free_option(
         citation,
         Reference.NEAREST_POINT,
         (Limit.NOT_NEARER, Limit.GENERAL_AREA, Limit.COMPLETE_RELIEF),
@@ -18,7 +18,7 @@ def in_general_area(citation: str = "16.1b") -> ReliefOption:
 def in_bunker(case: Case) -> tuple[ReliefOption, ReliefOption]:
     """Relief in the bunker without penalty, or outside it on the line for one stroke."""
     inside = (
-        free(
+        free_option(
             "16.1c(1)",
             Reference.NEAREST_POINT,
             (Limit.NOT_NEARER, Limit.IN_BUNKER, Limit.COMPLETE_RELIEF),
@@ -43,7 +43,7 @@ def outside_bunker(case: Case) -> ReliefOption:
 def on_putting_green(case: Case) -> ReliefOption:
     """The ball is placed on the nearest point of complete relief, or of maximum available relief."""
     if case[nearest_point_exists]:
-        return free(
+        return free_option(
             "16.1d",
             Reference.NEAREST_POINT,
             (Limit.NOT_NEARER, Limit.ON_GREEN_OR_GENERAL_AREA, Limit.COMPLETE_RELIEF),
@@ -63,7 +63,7 @@ def on_putting_green(case: Case) -> ReliefOption:
 
 def in_penalty_area(citation: str) -> ReliefOption:
     """Free relief that must stay inside the penalty area (dangerous animal, no play zone)."""
-    return free(
+    return free_option(
         citation,
         Reference.NEAREST_POINT,
         (Limit.NOT_NEARER, Limit.IN_PENALTY_AREA, Limit.COMPLETE_RELIEF),

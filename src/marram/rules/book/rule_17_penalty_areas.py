@@ -34,7 +34,7 @@ from marram.rules.facts.penalty_area import (
     rested_in_relief_area,
     wrong_point_known,
 )
-from marram.rules.facts.relief import relief_ball_played
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.ruling import Action, Ruling, no_penalty, penalty, strokes
 
 _STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
@@ -62,7 +62,7 @@ def original_found_after_relief(case: Case) -> Ruling:
     """Once a ball is in play under penalty area relief, the original is out of play wherever it is found."""
     if case[certain_when_relief_taken]:
         return no_penalty("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
-    if case[relief_ball_played]:
+    if case[played_since_put_down]:
         return relief_without_certainty_played(case)
     return no_penalty("14.5a").play_as_it_lies().note("lift_ball_dropped_by_mistake")
 

@@ -19,7 +19,6 @@ from marram.rules.facts.lost import (
     Whereabouts,
     all_of_ball_out_of_bounds,
     crossed_area,
-    dropped_where_lost_played,
     identified_in_reasonable_time,
     late_ball_played,
     lifted_to_play_again,
@@ -30,6 +29,7 @@ from marram.rules.facts.lost import (
     whereabouts,
 )
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.local_rules.area_e import alternative_options
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import (
@@ -149,7 +149,7 @@ def dropped_where_lost(case: Case) -> Ruling:
     Played all the same, it costs the general penalty for the wrong place besides the stroke of stroke and
     distance, which could not be got round by dropping.
     """
-    if not case[dropped_where_lost_played]:
+    if not case[played_since_put_down]:
         return lost_or_out(case).under("14.5a")
     ruling = played_from_wrong_place(case).under("18.2b")
     if ruling.action is Action.HOLE_OVER:

@@ -43,14 +43,6 @@ class HelperRole(Enum):
     PLAYER_NOT_PLAYING = "player_not_playing"
 
 
-class TwoCaddiesWhen(Enum):
-    """When two caddies helped at the same time."""
-
-    ON_ONE_HOLE = "on_one_hole"
-    BETWEEN_HOLES = "between_holes"
-    ON_SEVERAL_HOLES = "on_several_holes"
-
-
 class CaddieDeed(Enum):
     """What the caddie did for the player."""
 
@@ -141,17 +133,6 @@ second_helper = choice(
     },
     help="A caddie is somebody who carries, transports or handles clubs, or whom the player names as such.",
     source="10.3a(1), Definitions: caddie",
-)
-two_caddies_when = choice(
-    "two_caddies_when",
-    "When did two caddies help at the same time?",
-    {
-        TwoCaddiesWhen.ON_ONE_HOLE: "during the play of one hole",
-        TwoCaddiesWhen.BETWEEN_HOLES: "between two holes",
-        TwoCaddiesWhen.ON_SEVERAL_HOLES: "during the play of several holes",
-    },
-    help="Count every hole on which it happened.",
-    source="10.3a",
 )
 caddie_deed = choice(
     "caddie_deed",

@@ -33,7 +33,7 @@ class PolicyPenalty(Enum):
 
 caddie_fault = choice(
     "caddie_fault",
-    "What was it?",
+    "What is held against the player about a caddie?",
     {
         CaddieFault.HAD_CADDIE: "the player had a caddie where none is allowed",
         CaddieFault.HAD_BARRED_CADDIE: "the player had a caddie of a kind that is not allowed (such as a parent)",

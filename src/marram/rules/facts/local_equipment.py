@@ -20,14 +20,6 @@ class LimitedBall(Enum):
     OTHER_MODEL = "other_model"
 
 
-class BreachWhen(Enum):
-    """When something that a Local Rule penalises hole by hole happened."""
-
-    ONE_HOLE = "one_hole"
-    BETWEEN_HOLES = "between_holes"
-    SEVERAL_HOLES = "several_holes"
-
-
 limited_club = choice(
     "limited_club",
     "What does the Local Rule hold against the club?",
@@ -57,17 +49,6 @@ limited_ball = choice(
     help="Each entry of the list is a ball of its own: another colour is another ball.",
     source="G-3, G-4",
     decided_by=DecidedBy.COMMITTEE,
-)
-breach_when = choice(
-    "breach_when",
-    "When did it happen?",
-    {
-        BreachWhen.ONE_HOLE: "during the play of one hole",
-        BreachWhen.BETWEEN_HOLES: "between two holes",
-        BreachWhen.SEVERAL_HOLES: "during the play of several holes",
-    },
-    help="Count every hole on which it happened.",
-    source="G-4, G-6, H-1",
 )
 ride_allowed = yes_no(
     "ride_allowed",

@@ -49,12 +49,6 @@ ball_in_cleaning_area = yes_no(
     source="E-2",
     decided_by=DecidedBy.MAP,
 )
-spot_marked_before_lifting = yes_no(
-    "spot_marked_before_lifting",
-    "Was the spot of the ball marked before it was lifted?",
-    help="With a ball-marker right behind or next to the ball, or a club held there.",
-    source="E-2",
-)
 ball_in_aeration_hole = yes_no(
     "ball_in_aeration_hole",
     "Does the ball lie in, or touch, an aeration hole?",

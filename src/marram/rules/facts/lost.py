@@ -280,10 +280,3 @@ balls_alike = choice(
     help="Original and provisional ball, played to the same area. Ask for every mark that could tell them apart.",
     source="18.3c(2)",
 )
-
-dropped_where_lost_played = yes_no(
-    "dropped_where_lost_played",
-    "Has the ball dropped there been played?",
-    help="Ask the player and the marker. Until it is played, the mistake can be put right.",
-    source="14.5a, 18.2b",
-)

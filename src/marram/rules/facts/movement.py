@@ -119,12 +119,6 @@ handling_allowed = yes_no(
     help="On the green (13.1b), to identify (7.3), damage (4.2c), interference (15.3), to look for relief (16.4) or take it. Touching: only once marked to be lifted.",
     source="9.4b Exception 1",
 )
-stroke_made_from_new_spot = yes_no(
-    "stroke_made_from_new_spot",
-    "Has the player already made a stroke from the spot where the ball was put?",
-    help="If not, the mistake can still be corrected.",
-    source="14.5a",
-)
 
 
 class TreePurpose(Enum):

@@ -244,10 +244,3 @@ rest_in_area_first_touched = yes_no(
     source="14.3c",
     decided_by=DecidedBy.MAP,
 )
-
-relief_ball_played = yes_no(
-    "relief_ball_played",
-    "Has the ball that was dropped been played?",
-    help="Ask the player and the marker. Until it is played, a mistake can be put right without penalty.",
-    source="14.5",
-)

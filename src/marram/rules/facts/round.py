@@ -20,6 +20,14 @@ class BreachNumber(Enum):
     THIRD = "third"
 
 
+class BreachWhen(Enum):
+    """When something that is penalised hole by hole happened."""
+
+    ONE_HOLE = "one_hole"
+    BETWEEN_HOLES = "between_holes"
+    SEVERAL_HOLES = "several_holes"
+
+
 class StopReason(Enum):
     """Why the player stopped play."""
 
@@ -132,6 +140,17 @@ delay_breach = choice(
     },
     help="Ask the Committee for delays already penalised in this round.",
     source="5.6a",
+)
+breach_when = choice(
+    "breach_when",
+    "When did it happen?",
+    {
+        BreachWhen.ONE_HOLE: "during the play of one hole",
+        BreachWhen.BETWEEN_HOLES: "between two holes",
+        BreachWhen.SEVERAL_HOLES: "during the play of several holes",
+    },
+    help="Count every hole on which it happened.",
+    source="10.3a, G-4, G-6, H-1",
 )
 stop_reason = choice(
     "stop_reason",

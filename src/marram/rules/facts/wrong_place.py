@@ -179,8 +179,8 @@ why_played_again = choice(
 played_since_put_down = yes_no(
     "played_since_put_down",
     "Has a stroke been made at the ball since it was put down?",
-    help="Until then a mistake in putting it down can be corrected without penalty.",
-    source="14.5a",
+    help="Ask player and marker. Until then a mistake in putting it down can be corrected without penalty.",
+    source="14.5",
 )
 put_down_to_be_in_play = yes_no(
     "put_down_to_be_in_play",

@@ -8,7 +8,7 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.alternative import alternative_ball_dropped, alternative_ball_in_area
 from marram.rules.facts.lost import ProvisionalState, provisional_state
 from marram.rules.facts.penalty_area import certain_in_penalty_area
-from marram.rules.facts.relief import relief_ball_played
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty, strokes
@@ -56,7 +56,7 @@ def ball_dropped_under_the_alternative(case: Case, ruling: Ruling) -> Ruling:
     """Once a ball is in play under the Local Rule, the original must not be played."""
     if case[alternative_ball_in_area]:
         return ruling.next(Action.PLAY_OTHER_BALL).note("alternative_original_out_of_play")
-    if case[relief_ball_played]:
+    if case[played_since_put_down]:
         wrong_place = played_from_wrong_place(case).under("E-5")
         if wrong_place.action is Action.HOLE_OVER:
             return wrong_place

@@ -8,6 +8,7 @@ from marram.rules.book.rule_16_options import in_general_area, on_putting_green
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.lifting import Marking, spot_marking
 from marram.rules.facts.local_relief import (
     PreferredLie,
     ball_in_aeration_hole,
@@ -15,9 +16,9 @@ from marram.rules.facts.local_relief import (
     ball_in_preferred_area,
     placed_within_limits,
     preferred_lie,
-    spot_marked_before_lifting,
 )
-from marram.rules.facts.relief import relief_ball_played, stroke_unreasonable_anyway
+from marram.rules.facts.relief import stroke_unreasonable_anyway
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.local_rules.without_local_rule import no_local_relief
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.ruling import Ruling, no_penalty, penalty
@@ -39,7 +40,7 @@ def lifted_to_be_cleaned(case: Case) -> Ruling:
     """Off the putting green a ball may be lifted for cleaning only where the Committee allows it."""
     if not (case.local_rule("E-2") and case[ball_in_cleaning_area]):
         return lifted_without_reason(case)
-    if not case[spot_marked_before_lifting]:
+    if not case.is_one_of(spot_marking, Marking.RIGHT):
         return must_go_back(penalty(1, "14.1a").under("E-2"))
     return must_go_back(no_penalty("E-2"))
 
@@ -50,6 +51,17 @@ def lifted_without_reason(_case: Case) -> Ruling:
     return must_go_back(penalty(1, "9.4b"))
 
 
+@provision("9.4b")
+def preferred_without_local_rule(case: Case) -> Ruling:
+    """One stroke and back it goes; played from where it was placed, the general penalty in total."""
+    if (
+        case.is_one_of(preferred_lie, PreferredLie.PLACED, PreferredLie.LIFTED_AGAIN)
+        and case[relief_ball_played]
+    ):
+        return played_from_wrong_place(case).under("9.4b")
+    return lifted_without_reason(case)
+
+
 @provision("E-3")
 def lie_preferred(case: Case) -> Ruling:
     """Where adopted, a ball may be placed once near its spot, without penalty."""
@@ -57,7 +69,7 @@ def lie_preferred(case: Case) -> Ruling:
     if case.is_one_of(preferred_lie, PreferredLie.LIES):
         return choice_to_prefer(case) if allowed else no_preferred_lie(case)
     if not allowed:
-        return lifted_without_reason(case)
+        return preferred_without_local_rule(case)
     if case.is_one_of(preferred_lie, PreferredLie.LIFTED, PreferredLie.PUT_BACK):
         return placing(case)
     if case.is_one_of(preferred_lie, PreferredLie.LIFTED_AGAIN):
@@ -94,7 +106,7 @@ def placed(case: Case) -> Ruling:
     """In the relief area it is in play; outside it, it is put right before it is played."""
     if case[placed_within_limits]:
         return no_penalty("E-3").play_as_it_lies()
-    if case[relief_ball_played]:
+    if case[played_since_put_down]:
         return played_from_wrong_place(case).under("E-3")
     ruling = offer(no_penalty("E-3").under("14.5b"), PREFERRED_LIE, may_play_as_it_lies=False)
     return ruling.note("lift_wrongly_placed_ball")

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from marram.rules.book.relief_options import free, offer
+from marram.rules.book.relief_options import free_option, offer
 from marram.rules.book.rule_16_conditions import (
     abnormal_course_condition,
     in_teeing_area,
@@ -105,4 +105,4 @@ def in_same_area(case: Case, limit: Limit) -> tuple[ReliefOption]:
 def clear_of_line_of_sight(limit: Limit) -> ReliefOption:
     """Within one club-length of the nearest point where neither interference is left."""
     limits = (Limit.NOT_NEARER, limit, Limit.COMPLETE_RELIEF)
-    return replace(free("F-23", Reference.NEAREST_POINT, limits), clear_of_sight=True)
+    return replace(free_option("F-23", Reference.NEAREST_POINT, limits), clear_of_sight=True)

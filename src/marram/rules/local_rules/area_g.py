@@ -1,5 +1,6 @@
 """Model Local Rules, area G: limits on clubs, balls, transport and shoes."""
 
+from marram.rules.book.hole_by_hole import hole_by_hole
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.book.rule_04_ball_and_equipment import equipment_breach
 from marram.rules.engine.case import Case
@@ -7,16 +8,15 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.clubs import StrokeWithClub, stroke_with_club
 from marram.rules.facts.equipment import stroke_at_ball_counted
 from marram.rules.facts.local_equipment import (
-    BreachWhen,
     LimitedBall,
     LimitedClub,
-    breach_when,
     driver_made_before_1999,
     limited_ball,
     limited_club,
     ride_allowed,
     shoes_barred,
 )
+from marram.rules.facts.round import BreachWhen, breach_when
 from marram.rules.ruling import Action, Deadline, Ruling, disqualified, general, no_penalty
 
 _CLUB_RULES = {
@@ -93,17 +93,6 @@ def rode_during_round(case: Case) -> Ruling:
     if case[ride_allowed]:
         return free("G-6")
     return hole_by_hole(case, "G-6")
-
-
-def hole_by_hole(case: Case, code: str) -> Ruling:
-    """The general penalty for each hole of the breach; between two holes it counts on the next."""
-    when = case[breach_when]
-    ruling = in_breach(code)
-    if when is BreachWhen.BETWEEN_HOLES:
-        return ruling.note("on_next_hole")
-    if when is BreachWhen.SEVERAL_HOLES:
-        return ruling.note("one_penalty_for_each_hole")
-    return ruling
 
 
 @provision("G-7")

@@ -1,11 +1,11 @@
 """Model Local Rules, area H: caddies forbidden, restricted or required."""
 
+from marram.rules.book.hole_by_hole import hole_by_hole
 from marram.rules.book.plain_outcomes import free
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.local_conduct import CaddieFault, caddie_fault
-from marram.rules.facts.local_equipment import BreachWhen, breach_when
-from marram.rules.local_rules.area_g import hole_by_hole
+from marram.rules.facts.round import BreachWhen, breach_when
 from marram.rules.ruling import Ruling
 
 _CADDIE_RULES = {

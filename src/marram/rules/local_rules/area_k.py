@@ -15,7 +15,7 @@ from marram.rules.facts.local_conduct import (
     over_policy_time,
     policy_penalty,
 )
-from marram.rules.local_rules.area_k_timing import as_adopted, timed_by_own_policy, timed_by_policy
+from marram.rules.local_rules.area_k_timing import as_adopted
 from marram.rules.ruling import Ruling, Who
 
 
@@ -54,6 +54,3 @@ def over_time_for_holes(case: Case, code: str) -> Ruling:
 
 def _late_and_behind(case: Case) -> bool:
     return case[over_policy_time] and case[behind_group_in_front]
-
-
-__all__ = ["group_over_time", "timed_by_own_policy", "timed_by_policy"]

@@ -61,8 +61,6 @@ NOTES: dict[str, str] = {
     "self_standing_putter_before_2025": "Before 2025 it depended on how the putter was used; read the clarification that was in force on that day.",
     "other_help_ended_in_time": "Tell the caddie that this is allowed now and then, not as a routine.",
     "local_rule_may_limit_caddies": "Look whether a Local Rule limits who may be a caddie (Model Local Rule H-1).",
-    "two_caddies_next_hole": "Apply the penalty to the next hole.",
-    "two_caddies_each_hole": "Apply the penalty once for every hole on which it happened.",
     "penalty_to_player_who_directed": "The penalty is for the player who told the caddie to do it.",
     "penalty_to_player_whose_ball": "The penalty is for the player whose ball was involved.",
     "shared_caddie_for_nobody_2019": "The 2019 text does not say for whom a shared caddie acted when nobody gave the instruction and no ball was involved; ask the Committee.",
