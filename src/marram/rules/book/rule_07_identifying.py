@@ -1,6 +1,7 @@
 """Rules 7.2 and 7.3: identifying a ball, and lifting it to do so."""
 
 from marram.rules.book.relief_options import stroke_and_distance
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_18_provisional import provisional_found_alike
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -17,9 +18,7 @@ from marram.rules.facts.search import (
 )
 from marram.rules.ruling import (
     Action,
-    Deadline,
     Ruling,
-    general,
     no_penalty,
     penalty,
 )
@@ -95,8 +94,4 @@ def somebody_elses_ball_lifted(case: Case) -> Ruling:
 
 def put_back(ruling: Ruling) -> Ruling:
     """The lifted ball goes back to its original spot before it is played."""
-    return (
-        ruling.replace_ball()
-        .note("no_need_to_announce")
-        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
-    )
+    return must_go_back(ruling).note("no_need_to_announce")

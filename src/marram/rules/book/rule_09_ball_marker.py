@@ -1,5 +1,6 @@
 """Rule 9.7: ball-marker lifted or moved before the ball is put back."""
 
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -13,7 +14,7 @@ from marram.rules.facts.cause import (
     movement_accidental,
     who_moved_marker,
 )
-from marram.rules.ruling import Deadline, Ruling, Who, general, no_penalty, penalty
+from marram.rules.ruling import Ruling, Who, no_penalty, penalty
 
 
 @provision("9.7a")
@@ -44,9 +45,4 @@ def marker_moved_by(case: Case, who: Who) -> Ruling:
 
 def put_back(ruling: Ruling) -> Ruling:
     """The ball is replaced, or a ball-marker set down, on the original spot before the next stroke."""
-    return (
-        ruling.replace_ball()
-        .under("9.7a")
-        .note("or_set_marker_on_the_spot")
-        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
-    )
+    return must_go_back(ruling).under("9.7a").note("or_set_marker_on_the_spot")

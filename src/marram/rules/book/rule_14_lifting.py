@@ -1,5 +1,6 @@
 """Rule 14.1: marking, lifting and cleaning a ball."""
 
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -15,7 +16,7 @@ from marram.rules.facts.lifting import (
     spot_marking,
     who_lifted,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 _REASON_CITED = {
     ReasonForLifting.SEE_IF_RELIEF: "16.4",
@@ -101,8 +102,4 @@ def marked_before_lifting(case: Case) -> Ruling:
 
 
 def _replace(ruling: Ruling) -> Ruling:
-    return (
-        ruling.replace_ball()
-        .note("replace_as_rule_14_2_says")
-        .correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
-    )
+    return must_go_back(ruling).note("replace_as_rule_14_2_says")

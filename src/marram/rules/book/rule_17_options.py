@@ -1,5 +1,7 @@
 """Rule 17: the relief options for a ball in, or played from, a penalty area."""
 
+from dataclasses import replace
+
 from marram.rules.book.relief_options import back_on_the_line, lateral, stroke_and_distance
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
@@ -12,7 +14,7 @@ from marram.rules.facts.penalty_area import (
 )
 from marram.rules.local_rules.area_b import opposite_side_relief
 from marram.rules.local_rules.area_e_options import dropping_zone_relief, only_dropping_zone
-from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.relief_option import Limit, Reference, ReliefOption
 
 _LINE = Reference.LINE_THROUGH_CROSSING_POINT
 _OUTSIDE = (Limit.OUTSIDE_PENALTY_AREA,)
@@ -67,12 +69,5 @@ def without_dropping_inside(case: Case) -> tuple[ReliefOption, ...]:
 
 def last_stroke_outside(citation: str, penalty: int = 1) -> ReliefOption:
     """Play from where the last stroke from outside a penalty area was made."""
-    return ReliefOption(
-        ReliefKind.STROKE_AND_DISTANCE,
-        citation,
-        Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA,
-        1,
-        (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
-        penalty,
-        Setting.AS_THE_SPOT_ALLOWS,
-    )
+    again = stroke_and_distance(citation, penalty)
+    return replace(again, reference=Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA)

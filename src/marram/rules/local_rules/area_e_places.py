@@ -1,5 +1,8 @@
 """Model Local Rules, area E: zones out of bounds, young trees and power lines."""
 
+from dataclasses import replace
+
+from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.book.rule_02_course import no_free_relief
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_conditions import in_teeing_area
@@ -13,7 +16,7 @@ from marram.rules.facts.local_relief import line_hit_for_certain, played_on_afte
 from marram.rules.facts.local_zones import zone_beyond_boundary_interferes, zone_beyond_boundary_named
 from marram.rules.facts.relief import played_despite_zone
 from marram.rules.local_rules.without_local_rule import no_local_relief
-from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import (
     Action,
     Deadline,
@@ -28,15 +31,7 @@ from marram.rules.ruling import (
 
 def replay(code: str) -> ReliefOption:
     """Play the stroke again, without penalty, from where it was made (Rule 14.6)."""
-    return ReliefOption(
-        ReliefKind.REPLAY,
-        code,
-        Reference.PREVIOUS_STROKE,
-        1,
-        (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
-        0,
-        Setting.AS_THE_SPOT_ALLOWS,
-    )
+    return replace(stroke_and_distance(code, penalty=0), kind=ReliefKind.REPLAY)
 
 
 @provision("E-9")

@@ -9,7 +9,6 @@ from marram.rules.engine.export import graph_of
 from marram.rules.engine.graph import GraphNode, vertices
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.incidents import INCIDENTS
-from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.local_rules.register import REGISTER
 
 
@@ -30,9 +29,3 @@ def years_in_which_it_matters() -> dict[str, set[int]]:
 def test_it_changes_a_ruling_in_the_editions_of_the_register_and_in_no_other(code: str) -> None:
     """A Local Rule that can be adopted can change a ruling in each edition that has it, and only there."""
     assert years_in_which_it_matters()[code] == set(REGISTER[code].editions)
-
-
-@pytest.mark.parametrize("one", REGISTER.values(), ids=lambda one: one.code)
-def test_what_is_not_computed_is_never_asked(one: LocalRule) -> None:
-    """An entry that marram works nothing out for cannot be adopted, so nobody relies on it by mistake."""
-    assert one.computed or one.code not in LOCAL_RULES
