@@ -1,4 +1,4 @@
-"""Words common to all rulings: the members of the result enums."""
+"""Words common to all rulings: the members of the result enums, and what every relief is said with."""
 
 TERMS: dict[str, str] = {
     # Who gets a penalty
@@ -168,4 +168,8 @@ TERMS: dict[str, str] = {
     "reminder": "Advice only: the referee and the Committee decide.",
     "not_covered": "marram does not rule on this.",
     "judgement": "The Rules leave this to judgement.",
+}
+
+NOTES: dict[str, str] = {
+    "put_relief_right": "Lift a ball put down in a wrong place or in a wrong way, and put it down right",
 }

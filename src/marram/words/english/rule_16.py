@@ -28,7 +28,6 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
-    "put_relief_right": "Lift a ball put down in a wrong place or in a wrong way, and put it down right",
     "no_free_relief": "There is no free relief here.",
     "no_relief_stroke_unreasonable": "No free relief: apart from this condition, a stroke at the ball would be clearly unreasonable.",
     "no_relief_unreasonable_choice": "No free relief: only a clearly unreasonable stroke brings the interference.",
