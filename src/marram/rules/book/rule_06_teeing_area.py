@@ -3,9 +3,11 @@
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_08_improving import nothing_gained
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.conditions_affecting import conditions_improved
 from marram.rules.facts.teeing import (
     TeedOn,
     TeeImprovement,
@@ -127,6 +129,8 @@ def teeing_area_improved(case: Case) -> Ruling:
     """The ground and growth of the teeing area may be improved; other things may not."""
     if case.is_one_of(tee_improvement, TeeImprovement.GROUND_OR_GRASS):
         return free("6.2b(3)")
+    if not case[conditions_improved]:
+        return nothing_gained(case)
     return general_penalty("8.1a").play_as_it_lies()
 
 

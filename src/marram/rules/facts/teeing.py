@@ -75,8 +75,8 @@ tee_improvement = choice(
     "tee_improvement",
     "What was changed in the teeing area?",
     {
-        TeeImprovement.GROUND_OR_GRASS: "ground, grass, weeds, sand, soil, dew or frost in the teeing area",
-        TeeImprovement.OTHER_THINGS: "something else, such as a branch, a fixed object or grass outside it",
+        TeeImprovement.GROUND_OR_GRASS: "ground, grass, weeds or other growth, sand, soil, dew or frost in the teeing area",
+        TeeImprovement.OTHER_THINGS: "something else: a fixed object, or a branch or grass rooted outside it",
     },
     help="Things rooted outside the teeing area do not belong to it, even if they overhang.",
     source="6.2b(3)",

@@ -67,7 +67,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "20.2d",
         THEME,
         "book.rule_20_rulings:ruling_was_wrong",
-        "wrong ruling administrative mistake",
+        "wrong ruling administrative mistake referee gave a wrong ruling player played",
     ),
     Incident(
         "found_after_result",

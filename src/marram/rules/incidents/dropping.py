@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_14_dropping:ball_dropped",
         "drop knee height shoulder relief area rolled out again deflected stopped placed twice dropping it again "
-        "by caddie someone else hit foot leg club equipment",
+        "by caddie someone else hit foot leg club equipment "
+        "stopped deliberately by caddie before it came to rest",
     ),
     Incident(
         "dropped_ball_played",

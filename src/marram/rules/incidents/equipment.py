@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_04_clubs:too_many_clubs",
         "fifteen excess bag 15 sixteen 16 count forgot putter wedge fifteenth before the round left behind "
-        "caddie put knowingly fourteen",
+        "caddie put knowingly fourteen "
+        "fifteen clubs discovered during the round hole completed",
     ),
     Incident(
         "club_added",
@@ -77,7 +78,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.2a",
         THEME,
         "book.rule_04_ball_and_equipment:ball_doubtful",
-        "non-conforming nonconforming list altered borrowed scuffed heated refinished another player's brand",
+        "non-conforming nonconforming list altered borrowed scuffed heated refinished another player's brand "
+        "x-out xout refurbished",
     ),
     Incident(
         "ball_broke",
@@ -113,6 +115,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "slope gps watch headphones earphones radio training aid weighted donut towel grip compass "
         "map audio video app swing stretching tape bandage brace medical elevation temperature forecast "
         "weather anemometer putting green reading earbuds alignment rod powder grass heart rate statistics "
-        "recorded trainer resin yardage notes stick hands gadget",
+        "recorded trainer resin yardage notes stick hands gadget "
+        "towel held under the arm",
     ),
 )

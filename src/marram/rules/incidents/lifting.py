@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_14_lifting:ball_lifted",
         "mark marker coin rotated aligned cleaned wiped identify cracked caddie authority picked up "
-        "lifted without marking not marked marked with a tee lifted for relief then changed mind put it back",
+        "lifted without marking not marked marked with a tee lifted for relief then changed mind put it back "
+        "marked with a leaf twig natural object",
     ),
     Incident(
         "ball_to_be_replaced",
@@ -28,6 +29,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "14.2b",
         THEME,
         "book.rule_14_replaced_ball:ball_put_back",
-        "replaced caddie dropped instead marker left in place wrong spot coin ball-mark logo turned rotated",
+        "replaced caddie dropped instead marker left in place wrong spot coin ball-mark logo turned rotated "
+        "caddie replaced the ball the player had lifted",
     ),
 )

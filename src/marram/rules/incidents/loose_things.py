@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_15_loose_impediments:natural_thing_removed",
         "leaf stone twig loose impediment sand soil dew ball moved goose droppings ant hill snow ice "
-        "boulder heavy spectators helped break off branch acorn cone worm insect spider web",
+        "boulder heavy spectators helped break off branch acorn cone worm insect spider web "
+        "banana skin fruit peel saliva",
     ),
     Incident(
         "artificial_thing_removed",
@@ -21,7 +22,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_15_movable_obstructions:artificial_thing_removed",
         "movable obstruction rake stake bottle flagstick tee-marker ball moved rolled range ball stray abandoned ball "
-        "hose board sign",
+        "hose board sign "
+        "ball leaning against movable stake of penalty area",
     ),
     Incident(
         "ball_in_or_on_movable_obstruction",
@@ -45,7 +47,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "15.3b",
         THEME,
         "book.rule_15_helping_interfering:interfering_ball_at_rest",
-        "lift please in the way stance swing line distract asked refused to lift",
+        "lift please in the way stance swing line distract asked refused to lift "
+        "interfering ball lifted then cleaned",
     ),
     Incident(
         "ball_marker_in_the_way",

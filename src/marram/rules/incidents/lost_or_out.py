@@ -19,7 +19,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.2a(1)",
         THEME,
         "book.rule_18_lost:found_in_time",
-        "three minutes search time late identify",
+        "three minutes search time late identify "
+        "caddie started searching before the player arrived interrupted suspension",
     ),
     Incident(
         "ball_near_boundary",
@@ -35,7 +36,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.3a",
         THEME,
         "book.rule_18_provisional:another_ball_played",
-        "announce provisional reload second ball mulligan breakfast tee it up again did not say provisional",
+        "announce provisional reload second ball mulligan breakfast tee it up again did not say provisional "
+        "re-load",
     ),
     Incident(
         "ball_after_provisional",
@@ -67,7 +69,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "18.3c",
         THEME,
         "book.rule_18_provisional:provisional_lifted",
-        "picked up",
+        "picked up thinking the original was good later learned original out of bounds",
     ),
     Incident(
         "provisional_ball_not_told_apart",

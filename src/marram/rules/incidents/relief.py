@@ -13,7 +13,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_16_conditions:abnormal_course_condition",
         "cart path sprinkler casual water puddle rabbit hole GUR building cable immovable "
         "nearest point of relief french drain burrowing animal snow ice stance bridge drain cover "
-        "two conditions at once another condition further relief",
+        "two conditions at once another condition further relief "
+        "heap of cut grass piled for removal pile of branches temporary water line of play",
     ),
     Incident(
         "dangerous_animal",
@@ -29,7 +30,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "16.3",
         THEME,
         "book.rule_16_embedded:embedded_ball",
-        "plugged pitch-mark soft ground bunker face rough fairway",
+        "plugged pitch-mark soft ground bunker face rough fairway "
+        "bounced out came to rest in another pitch-mark own under lip of sand",
     ),
     Incident(
         "lifted_to_see",
@@ -45,7 +47,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "2.4",
         THEME,
         "book.rule_16_no_play_zone:no_play_zone",
-        "environmentally sensitive area protected flowerbed nursery prohibited flower bed ESA",
+        "environmentally sensitive area protected flowerbed nursery prohibited flower bed ESA "
+        "played from ground under repair where play is prohibited",
     ),
     Incident(
         "back_on_the_line_drop",

@@ -11,7 +11,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.3a",
         THEME,
         "book.rule_05_start_and_pace:started_off_time",
-        "late early tee time five minutes arrived missed start not ready traffic overslept starting six four",
+        "late early tee time five minutes arrived missed start not ready traffic overslept starting six four "
+        "both players by minutes par/bogey seconds",
     ),
     Incident(
         "unreasonable_delay",
@@ -65,7 +66,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_05_suspension:stopped_play",
         "lightning thunder rain shelter injury walked in off quit storm ill left the course heat agreed "
-        "discontinued because of danger",
+        "discontinued because of danger "
+        "withdrew did not finish the round",
     ),
     Incident(
         "played_after_suspension",
@@ -73,7 +75,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "5.7b",
         THEME,
         "book.rule_05_suspension:played_after_suspension",
-        "siren danger lightning darkness horn suspended hooter continued stroke suspension signal",
+        "siren danger lightning darkness horn suspended hooter continued stroke suspension signal "
+        "normal suspension signalled between holes teed off group",
     ),
     Incident(
         "resumed_off_time",
@@ -99,7 +102,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_03_matches:concession",
         "gimme given picked up conceded that's good pick it claimed concede withdraw declined caddie "
-        "misunderstanding misunderstood halved shorten holes match play putt withdrawn ball",
+        "misunderstanding misunderstood halved shorten holes match play putt withdrawn ball "
+        "one partner of a foursomes or four-ball side conceded another ball lifted",
     ),
     Incident(
         "hole_or_match_result",
@@ -111,12 +115,21 @@ INCIDENTS: tuple[Incident, ...] = (
         "fewer strokes match play before teeing off",
     ),
     Incident(
+        "play_off_not_completed",
+        "Play-off in stroke play: somebody was disqualified, conceded or gave up",
+        "3.3a",
+        THEME,
+        "book.rule_03_play_off:play_off_not_completed",
+        "playoff play off tie sudden death extra holes conceded defeat disqualified withdrew winner order",
+    ),
+    Incident(
         "strokes_told",
         "A player gave the opponent a wrong number of strokes",
         "3.2d(1)",
         THEME,
         "book.rule_03_matches:strokes_told",
-        "how many match play information lie asked score count miscounted refused answer opponent",
+        "how many match play information lie asked score count miscounted refused answer opponent "
+        "said he lay three really four put right before opponent played",
     ),
     Incident(
         "penalty_told",
@@ -165,7 +178,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_03_scorecard:hole_score_wrong",
         "scorecard lower higher signed wrong score too low forgot stroke penalty left out card "
-        "unknown penalty close competition no missing signs four five",
+        "unknown penalty close competition no missing signs four five "
+        "marker wrote too few",
     ),
     Incident(
         "scorecard_fault",

@@ -12,7 +12,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_06_teeing_area:began_outside_teeing_area",
         "in front of tee-markers wrong tee ahead markers teed up tees colour outside forward behind two "
-        "club-lengths cancelled recall",
+        "club-lengths cancelled recall "
+        "tee of another hole wrong hole",
     ),
     Incident(
         "ball_at_edge_of_teeing_area",

@@ -11,6 +11,6 @@ INCIDENTS: tuple[Incident, ...] = (
         "19.1",
         THEME,
         "book.rule_19_unplayable:unplayable_ball",
-        "bush tree plugged bunker lip drop one stroke stuck in a tree wedged",
+        "bush tree plugged bunker lip drop one stroke stuck in a tree wedged in a penalty area",
     ),
 )

@@ -29,7 +29,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_06_wrong_ball:wrong_ball_played",
         "wrong ball stray another player's exchanged switched mixed up whiff provisional abandoned range ball "
-        "opponent's played each other's water uses mistake competitor",
+        "opponent's played each other's water uses mistake competitor "
+        "hit wrong ball holed out then found own four-ball match foursomes",
     ),
     Incident(
         "balls_found_exchanged",
@@ -62,7 +63,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "6.4",
         THEME,
         "book.rule_06_order_of_play:whose_turn",
-        "order of play honour farthest provisional first honor away relief who plays next",
+        "order of play honour farthest provisional first honor away relief who plays next "
+        "partner farther away lets the other putt first",
     ),
     Incident(
         "hole_completed",

@@ -54,10 +54,7 @@ def lifted_without_reason(_case: Case) -> Ruling:
 @provision("9.4b")
 def preferred_without_local_rule(case: Case) -> Ruling:
     """One stroke and back it goes; played from where it was placed, the general penalty in total."""
-    if (
-        case.is_one_of(preferred_lie, PreferredLie.PLACED, PreferredLie.LIFTED_AGAIN)
-        and case[relief_ball_played]
-    ):
+    if case.is_one_of(preferred_lie, PreferredLie.PLACED) and case[played_since_put_down]:
         return played_from_wrong_place(case).under("9.4b")
     return lifted_without_reason(case)
 
