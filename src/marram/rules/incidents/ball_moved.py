@@ -23,7 +23,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "kicked trod practice swing address foot club trolley cart equipment partner stepped on ball "
         "dropped marker hit knocked nudged buggy addressed rake towel stood ran over touched loose "
         "impediment leaf tossed measuring removing green accidentally putter dragged flagstick fell "
-        "bumped rolled by accident",
+        "bumped rolled by accident "
+        "kicked a tree club thrown",
     ),
     Incident(
         "ball_lifted_by_player",

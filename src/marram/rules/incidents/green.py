@@ -45,7 +45,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "13.2",
         THEME,
         "book.rule_13_flagstick:ball_hit_flagstick",
-        "pin attended removed leaning flag putt lying chip",
+        "pin attended removed leaning flag putt lying chip "
+        "putting one-handed holding the flagstick partner held it against orders",
     ),
     Incident(
         "flagstick_moved",

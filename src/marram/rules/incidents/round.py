@@ -12,7 +12,7 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_05_start_and_pace:started_off_time",
         "late early tee time five minutes arrived missed start not ready traffic overslept starting six four "
-        "both players by minutes par/bogey seconds",
+        "both players by minutes seconds",
     ),
     Incident(
         "unreasonable_delay",
@@ -188,7 +188,8 @@ INCIDENTS: tuple[Incident, ...] = (
         THEME,
         "book.rule_03_scorecard:scorecard_fault",
         "signature marker total points card signed unsigned not attested certify electronic late wrong "
-        "addition missing knowingly added up returned sign did altered",
+        "addition missing knowingly added up returned sign did altered "
+        "wrong scorecard handed in",
     ),
     Incident(
         "marker_changed_or_missing",

@@ -30,7 +30,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "book.rule_06_wrong_ball:wrong_ball_played",
         "wrong ball stray another player's exchanged switched mixed up whiff provisional abandoned range ball "
         "opponent's played each other's water uses mistake competitor "
-        "hit wrong ball holed out then found own four-ball match foursomes",
+        "hit wrong ball then found own four-ball match foursomes",
     ),
     Incident(
         "balls_found_exchanged",
