@@ -54,8 +54,8 @@ SINCE_2023 = [
     Announced("21.1c", "in Stableford a late start costs strokes on the hole", "started_off_time", {"penalty": ["points_deducted"]}, GENERAL),
     Announced("21.1c", "in Stableford a first unreasonable delay costs one stroke on the hole", "unreasonable_delay", {"penalty": ["points_deducted"]}, ONE),
     Announced("21.3c", "the same in Par/Bogey", "started_off_time", {"penalty": ["holes_deducted"]}, GENERAL, {"form_of_play": "par_bogey"}),
-    Announced("22.6", "no standing behind a partner to learn for the next stroke", "partner_stood_behind", {"kind": "NotCovered"}, GENERAL, {"sides": "foursomes"}),
-    Announced("23.8", "the same in Four-Ball", "partner_stood_behind", {"kind": "NotCovered"}, {"penalty": ["general"], "cites": "23.8"}),
+    Announced("22.6", "no standing behind a partner to learn for the next stroke", "partner_stood_behind", NONE, GENERAL, {"sides": "foursomes"}),
+    Announced("23.8", "the same in Four-Ball", "partner_stood_behind", NONE, {"penalty": ["general"], "cites": "23.8"}),
     Announced("25", "the modifications for players with disabilities apply in every competition", "amputee_player", {"kind": "NotCovered"}, NONE, {"modifications_adopted": "no"}),
     Announced("25.4n", "out of a bunker with a wheeled device for one stroke", "wheeled_device_relief", {"penalty": [], "costs": [2]}, {"penalty": [], "costs": [1]}, {"modifications_adopted": "no"}),
 ]  # fmt: skip

@@ -45,8 +45,8 @@ acts_related = tuple(
 moved_ball_not_replaced_before = tuple(
     yes_no(
         f"moved_ball_not_replaced_{gap}",
-        f"Was the wrong place of incident {gap + 1} that the ball moved before it was not replaced?",
-        help="If so, not replacing it and moving it cost one general penalty in total.",
+        f"Is incident {gap + 1} a stroke at the ball moved just before it, made without replacing that ball?",
+        help="If so, moving it and not replacing it cost one general penalty in total.",
         source="1.3c(4) Exception",
     )
     for gap in _GAPS
@@ -72,7 +72,7 @@ earlier_mistake = tuple(
 with_ball_corrected = tuple(
     yes_no(
         f"with_ball_corrected_{gap}",
-        f"Was the penalty of incident {gap} solely for something done with the ball wrongly put down, later corrected?",
+        f"Did the penalty of incident {gap} come only from acts with the ball wrongly put down and later corrected?",
         help="For example moving that ball. Not if the act also helps the ball played instead, such as a lie improved.",
         source="14.5c",
     )
@@ -83,7 +83,7 @@ with_ball_corrected = tuple(
 ball_settled = tuple(
     yes_no(
         f"ball_settled_{gap}",
-        f"By the end of incident {gap + 1}: had the ball been dealt with as ruled before it, or been played?",
+        f"By the end of incident {gap + 1}, had the ball been played, or put where the ruling before requires?",
         help="Replaced, dropped or placed as the earlier incident requires, or a stroke made at it. If not, that still stands.",
         source="14.4, 14.5a",
     )

@@ -75,7 +75,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "G-6",
         THEME,
         "local_rules.area_g:rode_during_round",
-        "cart buggy motorized transportation shuttle buggy ban ride",
+        "cart buggy motorized transportation shuttle ban ride",
     ),
     Incident(
         "shoes_worn",

@@ -59,7 +59,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "F-23",
         THEME,
         "local_rules.area_f_stands:temporary_immovable_obstruction",
-        "TIO grandstand tower scoreboard line of sight TV camera grandstand",
+        "TIO grandstand tower scoreboard line of sight TV camera",
     ),
     Incident(
         "zone_beyond_boundary",
