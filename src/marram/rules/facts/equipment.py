@@ -132,7 +132,7 @@ equipment_use = choice(
         Equipment.SWING_AID: "a training or alignment aid, or a weight for swings",
         Equipment.MEDICAL: "for a medical reason (not tape)",
         Equipment.MEDICAL_TAPE: "tape or a similar covering worn for a medical reason",
-        Equipment.ABNORMAL_STROKE: "in an abnormal way in making a stroke",
+        Equipment.ABNORMAL_STROKE: "in an abnormal way in making a stroke, such as a towel pressed under the arm",
     },
     help="Carrying such equipment is no breach; using it may be. A glove with lines to place the hands counts as plain.",
     source="4.3a",

@@ -62,7 +62,8 @@ INCIDENTS: tuple[Incident, ...] = (
         "4.1a(3)",
         THEME,
         "book.rule_04_clubs:club_changed",
-        "adjusted loft lead tape substance face driver wrench adjustable setting adjusting saliva chalk weight",
+        "adjusted loft lead tape substance face driver wrench adjustable setting adjusting saliva chalk weight "
+        "sticker on the clubface stuck on reflective",
     ),
     Incident(
         "out_of_play_club",
