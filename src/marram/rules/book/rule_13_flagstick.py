@@ -8,7 +8,6 @@ from marram.rules.facts.flagstick import (
     FlagstickMover,
     FlagstickState,
     attendance_authorised,
-    attendant_was,
     flagstick_leant_on_purpose,
     flagstick_moved_to_affect,
     flagstick_mover,
@@ -16,6 +15,7 @@ from marram.rules.facts.flagstick import (
     hit_by_design,
     moved_with_flagstick,
     part_in_hole,
+    who_meant_the_hit,
 )
 from marram.rules.ruling import Action, Deadline, Ruling, Who, general, general_penalty, no_penalty
 
@@ -47,7 +47,7 @@ def ball_hit_removed_flagstick(case: Case) -> Ruling:
     """By accident: as it lies. By design: Rule 11.2 applies."""
     if not case[hit_by_design]:
         return no_penalty("13.2b(2)").stroke_counts().play_as_it_lies()
-    return deflected_on_purpose(case, _AS_DEFLECTOR[case[attendant_was]]).under("13.2b(2)")
+    return deflected_on_purpose(case, _AS_DEFLECTOR[case[who_meant_the_hit]]).under("13.2b(2)")
 
 
 @provision("13.2a")

@@ -42,8 +42,8 @@ hit_by_design = yes_no(
     help="Also: not drawing the flagstick, or not getting out of the way, on purpose.",
     source="13.2b(2)",
 )
-attendant_was = choice(
-    "attendant_was",
+who_meant_the_hit = choice(
+    "who_meant_the_hit",
     "Who stopped the ball, or left the flagstick there, on purpose?",
     {
         FlagstickMover.OWN_SIDE: "the player, the partner or a caddie of theirs",

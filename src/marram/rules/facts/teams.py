@@ -23,7 +23,7 @@ advice_giver_allowed = yes_no(
 )
 team_advice = choice(
     "team_advice",
-    "What happened?",
+    "Who asked for advice or gave it, or stood behind the player?",
     {
         TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
         TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
