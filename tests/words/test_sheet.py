@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 
+import marram
 from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import Node, leaves_on
@@ -155,6 +156,15 @@ def test_the_first_line_says_what_relief_costs(costs: tuple[int, ...], may_play:
     """Rules 17.1d and 18.2b: relief that must be paid for is never announced as no penalty alone."""
     options = [lateral(cost) for cost in costs]
     assert headline(no_penalty("17.1d").with_options(*options, may_play_as_it_lies=may_play)) == line
+
+
+def test_going_on_with_a_provisional_ball_is_not_announced_as_free() -> None:
+    """Rule 18.3c(2): the provisional ball in play counts with the stroke of stroke and distance."""
+    result = marram.rule(
+        "provisional_ball", {"original_ball": "lost"}, played_on=date(2024, 5, 1), local_rules=[]
+    )
+    assert isinstance(result, Ruling)
+    assert headline(result) == "Go on with the provisional ball for one penalty stroke."
 
 
 def test_relief_that_must_be_paid_for_is_not_headed_no_penalty() -> None:

@@ -164,18 +164,19 @@ def headline(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     if ruling.action in _TAKES_RELIEF and any(option.penalty for option in ruling.relief):
         cost = relief_cost_words({option.penalty for option in ruling.relief})
         action = say("TERMS", "relief_cost").format(action=action, cost=cost)
-        if ruling.action is Action.TAKE_RELIEF and not ruling.penalties and _costs_strokes(ruling):
+        if not ruling.penalties and _costs_strokes(ruling):
             return f"{action[0].upper()}{action[1:]}."
     return f"{short}: {action}."
 
 
-_TAKES_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+_MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+_TAKES_RELIEF = (*_MUST_TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
 
 
 def _costs_strokes(ruling: Ruling) -> bool:
     """Tell whether relief must be taken, and none of it is free: "no penalty" alone would mislead."""
     return (
-        ruling.action is Action.TAKE_RELIEF
+        ruling.action in _MUST_TAKE_RELIEF
         and bool(ruling.relief)
         and all(option.penalty for option in ruling.relief)
     )
