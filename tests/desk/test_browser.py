@@ -76,7 +76,9 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
     answer(page, "Yes")
     answer(page, "No")
 
-    expect(page.get_by_role("heading", name=re.compile("^No penalty: play it as it lies, or take relief"))).to_be_visible()
+    expect(
+        page.get_by_role("heading", name=re.compile("^No penalty: play it as it lies, or take relief"))
+    ).to_be_visible()
     expect(page.locator(".option")).to_have_count(3)
     lateral = page.locator(".option", has_text="Lateral relief")
     lateral.get_by_role("button", name=re.compile("Show where the ball last crossed")).click()
