@@ -36,7 +36,10 @@ def serve_desk(
                 BAD_INPUT,
                 f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
             )
-    print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
+
+    def say_where() -> None:
+        print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
+
     serve(
         host,
         port,
@@ -46,4 +49,5 @@ def serve_desk(
         maps=maps,
         elevations=elevations,
         elevations_crs=elevations_crs,
+        ready=say_where,
     )

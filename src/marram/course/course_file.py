@@ -45,7 +45,7 @@ class CourseFile:
         """Return what the file holds now; a feature without an identifier is named by its place in the file.
 
         Raises:
-            InputError: it is not GeoJSON, so that its features cannot be edited.
+            InputError: it cannot be read, or is not GeoJSON, so that its features cannot be edited.
         """
         try:
             state = self.path.stat()
@@ -55,7 +55,9 @@ class CourseFile:
                 self._seen, self.mark = (mark, document), digest(document)
         except InputError:
             raise
-        except (OSError, ValueError) as error:
+        except OSError as error:
+            raise InputError(f"{self.path} cannot be read: {error.strerror}. Check the path.") from None
+        except ValueError as error:
             raise InputError(
                 f"{self.path} cannot be edited: {error}. Editing needs the map as GeoJSON."
             ) from None

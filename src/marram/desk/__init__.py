@@ -4,7 +4,7 @@ Every page is made on the server and works without JavaScript; the map needs it.
 address of the page and nowhere else, so that a reload loses nothing and a bookmark holds everything.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from threading import Timer
 from typing import Any
@@ -20,6 +20,7 @@ def serve(
     maps: Path | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
+    ready: Callable[[], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -32,6 +33,7 @@ def serve(
         maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.
+        ready: called once map and event have been read, just before the desk answers.
 
     Raises:
         BadCourse, InputError: the map or the event cannot be used.
@@ -46,6 +48,8 @@ def serve(
         from marram.course.versions import default_folder  # noqa: PLC0415 - the same
 
         app.state.hole_days = HoleDays(default_folder(app.state.course_file) / "hole-locations")
+    if ready is not None:
+        ready()
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 
