@@ -52,7 +52,7 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     question = phone.get_by_role("heading", name=re.compile("^Between incidents 1 and 2"))
     expect(question).to_be_focused()
     answer(phone, "Yes")
-    dealt_with = phone.get_by_role("heading", name=re.compile("had the ball been dealt with"))
+    dealt_with = phone.get_by_role("heading", name=re.compile("had the ball been played"))
     expect(dealt_with).to_be_visible()
     answer(phone, "No")
     expect(phone.locator(".totals")).to_contain_text("three penalty strokes")
