@@ -48,7 +48,7 @@ NOTES: dict[str, str] = {
     "other_partners_score_counts": "That player has no score for the hole; the other partner's score is the side's.",
     "no_concession_in_stroke_play": "In stroke play nothing can be conceded: the ball is in play until holed, unless the partner's score is to count.",
     "look_up_list_of_rules": "Read the two lists in this Rule before you act: what is said of them here comes from memory and was not compared with the book.",
-    "side_out_by_one_partner": "One partner puts the whole side out, as remembered, by serious misconduct (1.2), by ignoring a known breach or agreeing to it (1.3), by a club or ball that does not conform (4.1a, 4.2a), by equipment (4.3) and by delay (5.6).",
+    "side_out_by_one_partner": "One partner puts the whole side out, as remembered, by serious misconduct (1.2), by ignoring a known breach or agreeing to it (1.3), by a club or ball that does not conform (4.1a, 4.2a), by equipment (4.3) and by delay (5.6). Until 2018 the list also held caddies, the handicap, teeing the ball and a ball left to help play (former 30-3e, 31-7a): look for those too.",
     "side_out_in_match_or_stroke_play": "In stroke play also by the scorecard (3.3b), and in both forms by practice on the course when it is not allowed (5.2), as remembered.",
     "side_out_by_both_partners": "Only when both partners are in breach is the side out, as remembered, for starting and ending the round (5.3), playing in groups (5.4) and stopping play (5.7a); in stroke play also when both would be out for the same hole.",
     "else_no_score_for_hole": "For every other Rule the partner is not out but has no score for that hole.",
