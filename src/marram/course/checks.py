@@ -36,6 +36,7 @@ def check_course(course: Course) -> list[Fault]:
     _water(course, faults)
     _colours(course, faults)
     _overlaps(course, faults)
+    _all_out_of_bounds(course, faults)
     _outside(course, faults)
     check_relief(course, faults)
     check_stakes(course, faults)
@@ -144,6 +145,19 @@ def _overlapping(areas: tuple[Feature, ...]) -> Iterator[tuple[Feature, Feature,
     for i, j in sorted(map(tuple, pairs.T.tolist())):
         if i < j and (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
             yield areas[i], areas[j], common
+
+
+def _all_out_of_bounds(course: Course, faults: FaultList) -> None:
+    """Refuse ground out of bounds that holds every hole: what is meant is the boundary around the course."""
+    for area in course.of(Kind.OUT_OF_BOUNDS):
+        if all(area.geometry.contains(hole.location) for hole in course.holes.values()):
+            faults.error(
+                "all_out_of_bounds",
+                "this ground out of bounds holds every hole: no ball could be played",
+                "Mark it marram=boundary if the course lies inside it; else draw the ground that is out of bounds.",
+                feature=area.ident,
+                at=area.geometry,
+            )
 
 
 def _outside(course: Course, faults: FaultList) -> None:
