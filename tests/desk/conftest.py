@@ -1,20 +1,18 @@
 """A desk on the demonstration course: in-process for pages, on a free port for the browser."""
 
 import os
-import socket
-import threading
 import warnings
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-import uvicorn
 from fastapi import FastAPI
 
 from marram.course.model import Course
 from marram.desk.app import create_app
 from tests.desk.places import Ground
+from tests.desk.serving import served
 
 with warnings.catch_warnings():
     # Newer Starlette asks for httpx2; httpx, which this project names, still works.
@@ -47,14 +45,9 @@ def ground(course: Course) -> Ground:
 
 @pytest.fixture(scope="session")
 def address(app: FastAPI) -> Iterator[str]:
-    """The address of a running desk. The socket listens before the server starts, so nothing has to wait."""
-    listening = socket.create_server(("127.0.0.1", 0))
-    server = uvicorn.Server(uvicorn.Config(app, log_level="error", lifespan="off", ws="none"))
-    thread = threading.Thread(target=server.run, kwargs={"sockets": [listening]}, daemon=True)
-    thread.start()
-    yield f"http://127.0.0.1:{listening.getsockname()[1]}"
-    server.should_exit = True
-    thread.join(timeout=20)
+    """The address of a running desk."""
+    with served(app) as running:
+        yield running
 
 
 @pytest.fixture
@@ -66,27 +59,22 @@ def editing(tmp_path: Path) -> FastAPI:
 @pytest.fixture
 def editor(editing: FastAPI, chromium: Any) -> Iterator[Any]:
     """A phone at a desk whose map can be edited, on the editor's page. Any error of a script fails the test."""
-    listening = socket.create_server(("127.0.0.1", 0))
-    server = uvicorn.Server(uvicorn.Config(editing, log_level="error", lifespan="off", ws="none"))
-    thread = threading.Thread(target=server.run, kwargs={"sockets": [listening]}, daemon=True)
-    thread.start()
-    context = chromium.new_context(
-        viewport={"width": 390, "height": 844},
-        has_touch=True,
-        base_url=f"http://127.0.0.1:{listening.getsockname()[1]}",
-        geolocation={"latitude": 55.0041, "longitude": 4.00015, "accuracy": 6.2},
-        permissions=["geolocation"],
-    )
-    context.set_default_timeout(15_000)
-    page = context.new_page()
     faults: list[str] = []
-    page.on("pageerror", lambda error: faults.append(str(error)))
-    page.goto("/map")
-    page.locator("#editor-map[data-ready=yes]").wait_for(state="attached")
-    yield page
-    context.close()
-    server.should_exit = True
-    thread.join(timeout=20)
+    with served(editing) as running:
+        context = chromium.new_context(
+            viewport={"width": 390, "height": 844},
+            has_touch=True,
+            base_url=running,
+            geolocation={"latitude": 55.0041, "longitude": 4.00015, "accuracy": 6.2},
+            permissions=["geolocation"],
+        )
+        context.set_default_timeout(15_000)
+        page = context.new_page()
+        page.on("pageerror", lambda error: faults.append(str(error)))
+        page.goto("/map")
+        page.locator("#editor-map[data-ready=yes]").wait_for(state="attached")
+        yield page
+        context.close()
     assert not faults
 
 

@@ -209,8 +209,8 @@ def test_kept_moves_can_be_thrown_away(page: Page) -> None:
     expect(page.locator("#numbers")).to_have_text(start)
 
 
-def test_two_who_move_the_same_hole_see_both(page: Page) -> None:
-    """Theirs is drawn and told in paces beside mine; kept mine, it is saved on top of theirs; nothing is lost."""
+def both_move_hole_4(page: Page) -> None:
+    """Cy moves the hole of version 1; Bo moves it elsewhere and saves first; then Cy saves."""
     opened(page)
     save(page)
     expect(page.locator(".settled")).to_be_visible()
@@ -225,6 +225,11 @@ def test_two_who_move_the_same_hole_see_both(page: Page) -> None:
         body,
     )
     save(page, "Cy")
+
+
+def test_two_who_move_the_same_hole_see_both(page: Page) -> None:
+    """Theirs is drawn and told in paces beside mine; kept mine, it is saved on top of theirs; nothing is lost."""
+    both_move_hole_4(page)
     faults = page.locator("#setting-faults")
     expect(faults).to_contain_text("Bo meanwhile saved version 2, which also moves hole 4")
     expect(faults).to_contain_text(
@@ -240,19 +245,7 @@ def test_two_who_move_the_same_hole_see_both(page: Page) -> None:
 
 def test_theirs_can_be_taken(page: Page) -> None:
     """Then nothing of hole 4 is left to save."""
-    opened(page)
-    save(page)
-    expect(page.locator(".settled")).to_be_visible()
-    opened(page)
-    type_paces(page, 10, 8, "left")
-    look = page.evaluate(
-        f"fetch('/api/holes/{DAY}/look?hole=4&front=8&side=6&which=right').then(a => a.json())"
-    )
-    page.evaluate(
-        "body => fetch(location.pathname.replace('/holes', '/api/holes'), {method: 'POST', headers: {'Content-Type': 'application/json'}, body: JSON.stringify(body)})",
-        {"base": 1, "who": "Bo", "moved": {"4": [look["longitude"], look["latitude"]]}},
-    )
-    save(page, "Cy")
+    both_move_hole_4(page)
     page.get_by_role("button", name=re.compile("^Take Bo")).click()
     expect(page.locator("#numbers")).to_contain_text("8 from the front · 6 from the right")
     expect(page.locator("#changes")).to_contain_text("Version 2 is saved; nothing is changed")
