@@ -16,9 +16,9 @@ import numpy as np
 import shapely
 
 from marram.course import area_at, areas_of
+from marram.course.lies.regions import Ground
 from marram.course.model import Course, Feature, Hole, Kind
 from marram.course.plane import LocalPlane
-from marram.course.regions import Ground
 
 POINTS, AREAS, RUNS = 100_000, 500, 9
 

@@ -28,10 +28,10 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from marram.course.model import Feature, Kind
 from marram.relief import Drawn, Player, relief_areas
-from marram.relief.interference import FootprintOn
-from marram.relief.nearest_point import nearest_point
-from marram.relief.outline import Outline
-from marram.relief.shape import Footprint, Shape
+from marram.relief.geometry.outline import Outline
+from marram.relief.interference.interference import FootprintOn
+from marram.relief.interference.nearest_point import nearest_point
+from marram.relief.interference.shape import Footprint, Shape
 from tests.relief import ground_for_tests as invented
 
 REACH = 10.0

@@ -25,7 +25,7 @@ from marram.course.loading import load
 from marram.course.model import Kind
 from marram.demo import COURSE
 from marram.relief import relief_areas
-from marram.relief.outline import Outline
+from marram.relief.geometry.outline import Outline
 from tests.relief import ground_for_tests as options
 
 OPEN_MAP = Path(__file__).parents[2] / "shared/open-data/courses/links-18.geojson"

@@ -14,18 +14,18 @@ from typing import TYPE_CHECKING
 from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
-    from marram.rules.engine.combine import combine
     from marram.rules.engine.request import rule
-    from marram.rules.engine.situation import Happened, rule_situation
+    from marram.rules.story.combine import combine
+    from marram.rules.story.story import Happened, rule_situation
 
 __version__ = "0.1.0"
 __all__ = ["Happened", "__version__", "combine", "rule", "rule_situation"]
 
 _WHERE = {
-    "Happened": "rules.engine.situation",
-    "combine": "rules.engine.combine",
+    "Happened": "rules.story.story",
+    "combine": "rules.story.combine",
     "rule": "rules.engine.request",
-    "rule_situation": "rules.engine.situation",
+    "rule_situation": "rules.story.story",
 }
 
 # So ``marram --help`` loads no Rule.

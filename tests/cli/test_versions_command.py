@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from marram.course.map_edits import Edit
-from marram.course.versions import MapVersions, default_folder
+from marram.course.versions.map_edits import Edit
+from marram.course.versions.map_versions import MapVersions, default_folder
 from marram.demo import COURSE
 from tests.cli.running import marram
 from tests.course.test_versions import square

@@ -6,11 +6,11 @@ import numpy as np
 import pytest
 from shapely.geometry import box
 
-from marram.course.area_grid import areas_of
-from marram.course.areas import AREAS, Area, PenaltyColour, area_at, area_at_degrees
-from marram.course.doubts import DoubtKind
+from marram.course.lies.area_grid import areas_of
+from marram.course.lies.areas import AREAS, Area, PenaltyColour, area_at, area_at_degrees
+from marram.course.lies.doubts import DoubtKind
+from marram.course.lies.regions import BALL_RADIUS, Ground
 from marram.course.model import Kind
-from marram.course.regions import BALL_RADIUS, Ground
 from marram.errors import BadPlace
 from marram.rules.facts.ball import area_of_ball
 from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square

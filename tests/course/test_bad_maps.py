@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from marram.course import check, load
+from marram.course.checks.marking import marking_sheet
 from marram.course.fault import Severity
-from marram.course.marking import marking_sheet
 from marram.errors import BadCourse
 
 FOLDER = Path(__file__).parents[1] / "bad" / "course"

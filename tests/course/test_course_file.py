@@ -4,8 +4,8 @@ import json
 
 import pytest
 
-from marram.course.map_edits import Edit, EditConflict, by_ident
-from marram.course.versions import MapVersions, Overlap
+from marram.course.versions.map_edits import Edit, EditConflict, by_ident
+from marram.course.versions.map_versions import MapVersions, Overlap
 from marram.errors import InputError
 from tests.course.test_versions_by_day import TODAY, TOMORROW, added, ground, maps, small_map, there
 

@@ -2,8 +2,8 @@
 
 from shapely.geometry import LineString, box
 
-from marram.course.areas import Area, PenaltyColour, area_at
-from marram.course.doubts import DoubtKind
+from marram.course.lies.areas import Area, PenaltyColour, area_at
+from marram.course.lies.doubts import DoubtKind
 from marram.course.model import Kind
 from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square
 from tests.course.small_links import (

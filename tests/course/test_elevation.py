@@ -11,8 +11,8 @@ import pytest
 from pyproj import Transformer
 from shapely.geometry import Point
 
-from marram.course.elevation import read_elevations
-from marram.course.slope import GreenSlopes, slope_limits
+from marram.course.greens.elevation import read_elevations
+from marram.course.greens.slope import GreenSlopes, slope_limits
 from marram.errors import InputError
 from tests.course.drawing import PLANE
 from tests.course.test_slope import GRID, LINKS

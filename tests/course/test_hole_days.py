@@ -6,7 +6,7 @@ from datetime import date
 
 import pytest
 
-from marram.course.hole_days import HoleConflict, HoleDays
+from marram.course.versions.hole_days import HoleConflict, HoleDays
 from marram.errors import BadPlace, InputError
 
 DAY = date(2025, 6, 21)

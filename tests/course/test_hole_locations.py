@@ -14,8 +14,8 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, Polygon
 
 from marram.course import load
-from marram.course.green_frame import PACE, GreenFrame, Side
-from marram.course.hole_locations import FROM_EDGE, FROM_RECENT, Depth, Difficulty, propose, unevenness
+from marram.course.greens.green_frame import PACE, GreenFrame, Side
+from marram.course.greens.hole_locations import FROM_EDGE, FROM_RECENT, Depth, Difficulty, propose, unevenness
 from marram.course.model import Kind
 from marram.errors import BadPlace
 from tests.course.drawing import course, feature, hole, square

@@ -6,8 +6,8 @@ from datetime import date
 import pytest
 from shapely.geometry import Point
 
-from marram.course.hole_warnings import Against, RecentHole, hole_warnings
-from marram.course.slope import GreenSlopes, slope_limits
+from marram.course.greens.hole_warnings import Against, RecentHole, hole_warnings
+from marram.course.greens.slope import GreenSlopes, slope_limits
 from tests.course.test_slope import LINKS, measured, terraced
 
 HOLE = LINKS.hole(1)

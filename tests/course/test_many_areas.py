@@ -7,10 +7,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Point, Polygon
 
-from marram.course.area_grid import areas_of
-from marram.course.areas import AREAS, PenaltyColour, area_at
+from marram.course.lies.area_grid import areas_of
+from marram.course.lies.areas import AREAS, PenaltyColour, area_at
+from marram.course.lies.regions import Ground
 from marram.course.model import Kind
-from marram.course.regions import Ground
 from tests.course.drawing import RADIUS, course, feature, hole
 
 

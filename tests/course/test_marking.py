@@ -3,8 +3,8 @@
 from shapely.geometry import LineString
 
 from marram.course import check, load
+from marram.course.checks.marking import marking_sheet
 from marram.course.fault import Fault, Severity
-from marram.course.marking import marking_sheet
 from tests.course.drawing import drawn, nine_holes, square, write
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from marram.course.par_by_length import MEN, WOMEN, recommended_pars
+from marram.course.checks.par_by_length import MEN, WOMEN, recommended_pars
 
 
 def test_the_published_lengths() -> None:

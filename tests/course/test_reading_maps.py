@@ -10,7 +10,7 @@ from shapely.geometry import LineString, Point, box
 
 from marram.course import check, load
 from marram.course.model import Kind
-from marram.course.osm_xml import CREDIT
+from marram.course.reading.osm_xml import CREDIT
 from marram.course.scheme import GOLF, OWN, Role, meaning
 from marram.errors import BadCourse, BadPlace
 from tests.course.drawing import PLANE, drawn, nine_holes, one_hole, square, write

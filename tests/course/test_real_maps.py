@@ -8,9 +8,9 @@ import pytest
 import shapely
 
 from marram.course import area_at, check, load
-from marram.course.areas import Area
-from marram.course.doubts import DoubtKind
 from marram.course.fault import Severity
+from marram.course.lies.areas import Area
+from marram.course.lies.doubts import DoubtKind
 from marram.course.model import Kind
 from marram.errors import BadCourse, BadPlace
 from tests.course.real_maps import real_map

@@ -7,9 +7,9 @@ Sources: Rule 16.1a(2) (no relief from an abnormal course condition in a penalty
 import pytest
 from shapely.geometry import Polygon, box
 
+from marram.course.checks.relief_checks import check_relief
 from marram.course.fault import FaultList
 from marram.course.model import Kind
-from marram.course.relief_checks import check_relief
 from tests.course.drawing import BOUNDARY, PLANE, course, feature, square
 
 GREEN = feature(Kind.PUTTING_GREEN, square(150, 0, 10), "green 1", holes=(1,))

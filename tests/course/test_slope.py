@@ -13,11 +13,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Point
 
-from marram.course.elevation import Elevations
-from marram.course.green_frame import PACE
-from marram.course.hole_locations import propose
+from marram.course.greens.elevation import Elevations
+from marram.course.greens.green_frame import PACE
+from marram.course.greens.hole_locations import propose
+from marram.course.greens.slope import AROUND_HOLE, GreenSlopes, Surface, slope_limits
 from marram.course.model import Kind
-from marram.course.slope import AROUND_HOLE, GreenSlopes, Surface, slope_limits
 from marram.errors import InputError
 from tests.course.drawing import course, feature, hole, square
 from tests.course.test_hole_locations import nine_round_greens

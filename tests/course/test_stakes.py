@@ -15,9 +15,9 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, Polygon, box
 
 from marram.course import check
+from marram.course.checks.stake_checks import FURTHEST, check_stakes
 from marram.course.fault import FaultList, Severity
 from marram.course.model import Kind
-from marram.course.stake_checks import FURTHEST, check_stakes
 from tests.course.drawing import PLANE, course, drawn, feature, one_hole, write
 
 GROUND = box(-100, -100, 300, 100)

@@ -4,10 +4,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from marram.course.areas import Area
-from marram.course.doubts import DoubtKind
+from marram.course.lies.areas import Area
+from marram.course.lies.doubts import DoubtKind
 from marram.course.model import Kind
-from marram.course.survey import UERE, SurveyPoint, read_on_map, read_points
+from marram.course.reading.survey import UERE, SurveyPoint, read_on_map, read_points
 from marram.errors import BadPlace
 from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square
 

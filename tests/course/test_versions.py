@@ -15,10 +15,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from marram.course import area_at
-from marram.course.areas import Area
-from marram.course.map_edits import Edit, EditConflict, feature_ident
+from marram.course.lies.areas import Area
 from marram.course.model import Kind
-from marram.course.versions import MapVersions
+from marram.course.versions.map_edits import Edit, EditConflict, feature_ident
+from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE
 from marram.errors import BadCourse, InputError
 

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from marram.course.map_edits import Edit, EditConflict, Side, by_ident
-from marram.course.versions import MapVersions, Overlap
+from marram.course.versions.map_edits import Edit, EditConflict, Side, by_ident
+from marram.course.versions.map_versions import MapVersions, Overlap
 from marram.errors import BadCourse, InputError
 from tests.course.test_versions import square
 

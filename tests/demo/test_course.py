@@ -6,9 +6,9 @@ from itertools import combinations
 import pytest
 
 from marram.course import check, load
-from marram.course.elevation import read_elevations
+from marram.course.greens.elevation import read_elevations
+from marram.course.greens.slope import GreenSlopes, slope_limits
 from marram.course.model import Course, Kind
-from marram.course.slope import GreenSlopes, slope_limits
 from marram.demo import COURSE, GREENS
 from marram.demo.draw_course import draw
 from marram.demo.draw_greens import rows

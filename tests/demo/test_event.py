@@ -3,7 +3,7 @@
 import json
 
 from marram.demo import EVENT
-from marram.desk.event import read_event
+from marram.desk.competition.event import read_event
 from marram.rules.editions import EDITION_2023, edition_of
 from marram.rules.facts.conditions import FormOfPlay
 

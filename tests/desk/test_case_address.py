@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from marram.desk.address_places import Places
-from marram.desk.case_address import BETWEEN, OWN_KEYS, CaseAddress, Kept, read_address
-from marram.desk.conditions import Conditions
-from marram.desk.event import Event
+from marram.desk.competition.conditions import Conditions
+from marram.desk.competition.event import Event
+from marram.desk.rulings.address_places import Places
+from marram.desk.rulings.case_address import BETWEEN, OWN_KEYS, CaseAddress, Kept, read_address
 from marram.errors import InputError
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS

@@ -5,8 +5,8 @@ from datetime import date
 import pytest
 from fastapi.testclient import TestClient
 
-from marram.desk.conditions import COOKIE, Conditions, conditions_of
-from marram.desk.event import Event, read_event
+from marram.desk.competition.conditions import COOKIE, Conditions, conditions_of
+from marram.desk.competition.event import Event, read_event
 from marram.errors import BadAnswer, DateNotCovered, InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
 

@@ -69,7 +69,7 @@ def test_a_failure_of_ours_is_a_page_too(app: FastAPI, monkeypatch: pytest.Monke
     def fails(*_: object, **__: object) -> None:
         raise ZeroDivisionError("secret of the machine")
 
-    monkeypatch.setattr("marram.desk.pages.case.consult", fails)
+    monkeypatch.setattr("marram.desk.rulings.case.consult", fails)
     page = TestClient(app, raise_server_exceptions=False).get("/case?what=unplayable_ball")
 
     assert page.status_code == 500

@@ -12,8 +12,8 @@ import pytest
 from fastapi.testclient import TestClient
 
 from marram.course import load
-from marram.course.green_frame import PACE, GreenFrame
-from marram.course.map_edits import Edit
+from marram.course.greens.green_frame import PACE, GreenFrame
+from marram.course.versions.map_edits import Edit
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from tests.course.drawing import nine_holes, write

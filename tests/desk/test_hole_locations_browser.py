@@ -9,7 +9,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, expect
 
-from marram.course.hole_days import HoleDays
+from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
 from tests.desk.serving import served
 from tests.desk.test_browser import TOO_SMALL

@@ -7,7 +7,7 @@ import pytest
 from fastapi.testclient import TestClient
 
 from marram.course.model import Kind
-from marram.course.versions import MapVersions
+from marram.course.versions.map_versions import MapVersions
 from marram.desk.app import create_app
 
 DAY = "2025-06-21"

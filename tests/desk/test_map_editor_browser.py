@@ -7,7 +7,7 @@ from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
 from playwright.sync_api import Page, expect
 
-from marram.course.map_edits import Edit
+from marram.course.versions.map_edits import Edit
 from tests.desk.editing import CORNERS, choose, corners, draw, look_at, pixel, ready, save
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import area

@@ -8,8 +8,8 @@ import pytest
 
 from marram.course.model import Kind
 from marram.course.scheme import AREA_KINDS
-from marram.course.versions import MapVersions
-from marram.desk.map_editing import DRAWABLE, Drawable, drawn_area
+from marram.course.versions.map_versions import MapVersions
+from marram.desk.course.map_editing import DRAWABLE, Drawable, drawn_area
 from marram.errors import InputError
 from tests.course.test_versions_by_day import small_map
 

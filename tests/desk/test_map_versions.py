@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from fastapi.testclient import TestClient
 
-from marram.course.map_edits import Edit
-from marram.course.versions import MapVersions
+from marram.course.versions.map_edits import Edit
+from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE
 from marram.desk.app import create_app
 from tests.course.test_versions import square

@@ -10,7 +10,7 @@ from fastapi.testclient import TestClient
 from playwright.sync_api import Browser, expect
 from shapely.geometry import LineString, Point
 
-from marram.course.map_edits import Edit
+from marram.course.versions.map_edits import Edit
 from marram.desk.app import create_app
 from tests.course.drawing import PLANE, drawn, nine_holes, write
 from tests.desk.serving import served

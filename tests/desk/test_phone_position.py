@@ -6,7 +6,7 @@ from shapely.geometry import Point
 
 from marram.course.model import Course
 from marram.errors import BadPlace
-from marram.relief.place_facts import TAP_ACCURACY, place_facts
+from marram.relief.place.place_facts import TAP_ACCURACY, place_facts
 from tests.desk.places import Ground
 
 

@@ -5,9 +5,9 @@ from fastapi.testclient import TestClient
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
-from marram.desk import relief_request
+from marram.desk.rulings import relief_request
 from marram.relief import Place, Why
-from marram.relief.place_words import MISSING, NO_RELIEF, PICKED
+from marram.relief.place.place_words import MISSING, NO_RELIEF, PICKED
 from tests.desk.places import Ground
 
 PENALTY_AREA = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"

@@ -10,12 +10,12 @@ import pytest
 from shapely.geometry import LineString, Point
 
 from marram.course import check, load
-from marram.course.elevation import Elevations, read_elevations
 from marram.course.fault import Fault, Severity
-from marram.course.green_frame import PACE, GreenFrame
-from marram.course.hole_locations import propose
+from marram.course.greens.elevation import Elevations, read_elevations
+from marram.course.greens.green_frame import PACE, GreenFrame
+from marram.course.greens.hole_locations import propose
+from marram.course.greens.slope import GreenSlopes, Surface, slope_limits
 from marram.course.model import Course
-from marram.course.slope import GreenSlopes, Surface, slope_limits
 from marram.demo import COURSE, GREENS
 from marram.errors import BadPlace
 from marram.paper.green_drawing import SIZE, green_svg

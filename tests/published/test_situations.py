@@ -11,8 +11,8 @@ from typing import Any
 
 import pytest
 
-from marram.rules.engine.situation import Happened, rule_situation, total_strokes
 from marram.rules.ruling import Ruling
+from marram.rules.story.story import Happened, rule_situation, total_strokes
 from tests.published.cases import DAYS, HERE, assert_as_expected
 
 SEQUENCES = json.loads((HERE / "situations.json").read_text(encoding="utf-8"))

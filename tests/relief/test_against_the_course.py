@@ -7,8 +7,8 @@ import pytest
 
 from marram.course import area_at, load
 from marram.demo import COURSE
-from marram.relief.ground import ground_of
-from marram.relief.tolerance import BALL_RADIUS
+from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.place.ground import ground_of
 
 
 @cache

@@ -11,9 +11,9 @@ from shapely.geometry import shape
 
 from marram.errors import BadPlace
 from marram.relief import feature_collection, relief_areas, svg
-from marram.relief.construction import Role
-from marram.relief.labels import Box, place_labels
-from marram.relief.picture_words import ASSUMED, mark_words
+from marram.relief.constructions.construction import Role
+from marram.relief.pictures.labels import Box, place_labels
+from marram.relief.pictures.picture_words import ASSUMED, mark_words
 from tests.relief.ground_for_tests import (
     FREE_GENERAL,
     IN_2023,

@@ -126,7 +126,7 @@ def test_a_ball_not_dropped_on_the_line_is_dropped_again():
 
 def test_in_a_dropping_zone_the_ball_must_come_to_rest_inside():
     """Rolling out of the zone is dropped again, rolling nearer the hole inside it is not."""
-    from marram.relief.outline import Outline
+    from marram.relief.geometry.outline import Outline
 
     area = draw(IN_ZONE, (40.0, 80.0), zone=Outline(ZONE))
 

@@ -8,7 +8,7 @@ from shapely.geometry import Point, box
 
 from marram.course.model import Feature, Kind
 from marram.relief import Bound, Drawn, NeedsPlace, relief_areas
-from marram.relief.outline import Outline
+from marram.relief.geometry.outline import Outline
 from marram.rules.editions import EDITION_2019, EDITION_2023
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on

@@ -8,7 +8,7 @@ from shapely.geometry import LineString, box
 
 from marram.course.model import Feature, Kind
 from marram.relief import Drawn, NoRelief, Why, relief_areas
-from marram.rules.local_rules.area_f_stands import OUTSIDE, clear_of_line_of_sight
+from marram.rules.book.local_rules.area_f_stands import OUTSIDE, clear_of_line_of_sight
 from marram.rules.relief_option import Limit
 from tests.relief.ground_for_tests import HOLE, IN_2023, PLAYER, course
 

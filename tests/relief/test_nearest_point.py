@@ -10,15 +10,15 @@ from hypothesis import strategies as st
 from shapely import affinity
 from shapely.geometry import Point, Polygon, box
 
-from marram.relief.convex_pieces import convex_pieces
-from marram.relief.interference import FootprintOn
-from marram.relief.limits import Inside, Outside
-from marram.relief.line_of_play import LineOfPlayOn
-from marram.relief.nearest_point import nearest_point
-from marram.relief.outline import Outline
-from marram.relief.outlines import Outlines
-from marram.relief.shape import Footprint
-from marram.relief.usual_footprint import footprint
+from marram.relief.geometry.limits import Inside, Outside
+from marram.relief.geometry.outline import Outline
+from marram.relief.geometry.outlines import Outlines
+from marram.relief.interference.convex_pieces import convex_pieces
+from marram.relief.interference.interference import FootprintOn
+from marram.relief.interference.line_of_play import LineOfPlayOn
+from marram.relief.interference.nearest_point import nearest_point
+from marram.relief.interference.shape import Footprint
+from marram.relief.interference.usual_footprint import footprint
 
 SQUARE = Footprint.of(box(-0.5, -0.5, 0.5, 0.5))
 FAR_AHEAD = (0.0, 1000.0)

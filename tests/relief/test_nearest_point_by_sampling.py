@@ -13,10 +13,10 @@ import shapely
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from marram.relief.interference import FootprintOn
-from marram.relief.nearest_point import nearest_point
-from marram.relief.outline import Outline
-from marram.relief.shape import Footprint
+from marram.relief.geometry.outline import Outline
+from marram.relief.interference.interference import FootprintOn
+from marram.relief.interference.nearest_point import nearest_point
+from marram.relief.interference.shape import Footprint
 
 STEP = 0.01
 """Metres: the grid's."""

@@ -21,7 +21,7 @@ from marram.relief import (
     last_crossing,
     relief_areas,
 )
-from marram.relief.outline import Outline
+from marram.relief.geometry.outline import Outline
 from marram.rules.relief_option import Limit, Reference, ReliefKind
 from tests.relief.ground_for_tests import (
     BUNKER,

@@ -21,6 +21,6 @@ def test_a_question_about_distances_loads_no_drawing():
     code = "from marram.relief import relief_areas\nimport sys\nprint(*sys.modules)"
     found = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
 
-    assert "marram.relief.options" in found.stdout.split()
-    assert "marram.relief.drawing" not in found.stdout.split()
-    assert "marram.relief.geojson" not in found.stdout.split()
+    assert "marram.relief.relief_areas" in found.stdout.split()
+    assert "marram.relief.pictures.drawing" not in found.stdout.split()
+    assert "marram.relief.pictures.geojson" not in found.stdout.split()

@@ -5,7 +5,7 @@ from math import hypot
 import pytest
 
 from marram.relief import Bound, NeedsPlace, Place, relief_areas
-from marram.relief.stroke_and_distance import teeing_area
+from marram.relief.constructions.stroke_and_distance import teeing_area
 from tests.relief.ground_for_tests import (
     EMBEDDED,
     HOLE,
@@ -91,7 +91,7 @@ def test_an_embedded_balls_reference_point_is_right_behind_it():
 
 def test_a_dropping_zone_may_be_nearer_the_hole_but_holds_the_ball():
     """The relief area is the zone itself (Model Local Rule E-1)."""
-    from marram.relief.outline import Outline
+    from marram.relief.geometry.outline import Outline
 
     area = draw(IN_ZONE, (40.0, 80.0), zone=Outline(ZONE)).areas[0]
 

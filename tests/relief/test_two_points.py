@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
 from marram.relief import Bound, NoRelief, Why, relief_areas
-from marram.relief.outline import Outline
-from marram.relief.two_points import nearest_not_nearer
+from marram.relief.constructions.two_points import nearest_not_nearer
+from marram.relief.geometry.outline import Outline
 from tests.relief.ground_for_tests import FAIRWAY, HOLE, IN_2019, IN_2023, PLAYER, TWO_POINTS, course
 
 WIDTH = 2 * PLAYER.club_length

@@ -29,7 +29,7 @@ from marram.rules.ruling import (
 )  # fmt: skip
 from marram.words.english import catalogue, find
 from marram.words.messages import term
-from marram.words.options import option_words
+from marram.words.relief_options import option_words
 from marram.words.sheet import headline, sheet
 
 

@@ -9,7 +9,7 @@ import typer
 
 from marram.cli.course_app import course_app
 from marram.cli.exits import faults_as_exit_codes
-from marram.cli.options import (
+from marram.cli.shared_options import (
     CourseMap,
     Crs,
     Drawing,

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from marram.cli.options import CourseMap, Crs, Drawing, Elevations, Hole, Json, Maps, PlayedOn, Sheet
+from marram.cli.shared_options import CourseMap, Crs, Drawing, Elevations, Hole, Json, Maps, PlayedOn, Sheet
 
 course_app = typer.Typer(help="Look after course maps.", rich_markup_mode=None, no_args_is_help=True)
 

@@ -6,7 +6,7 @@ from marram.cli.show import Line
 from marram.errors import InputError
 from marram.relief import Answer, Drawn
 from marram.relief.drop import DropCheck, check_drop
-from marram.relief.limits import Bound
+from marram.relief.geometry.limits import Bound
 from marram.words.messages import term
 
 XY = tuple[float, float]

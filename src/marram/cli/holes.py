@@ -11,13 +11,13 @@ from shapely.geometry import Point
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import write_files
 from marram.course import check, load
-from marram.course.elevation import read_elevations
-from marram.course.green_frame import GreenFrame
-from marram.course.hole_locations import propose
-from marram.course.hole_warnings import hole_warnings
-from marram.course.marking import marking_sheet
+from marram.course.checks.marking import marking_sheet
+from marram.course.greens.elevation import read_elevations
+from marram.course.greens.green_frame import GreenFrame
+from marram.course.greens.hole_locations import propose
+from marram.course.greens.hole_warnings import hole_warnings
+from marram.course.greens.slope import GreenSlopes, Slope, in_percent, slope_limits
 from marram.course.model import Course
-from marram.course.slope import GreenSlopes, Slope, in_percent, slope_limits
 from marram.errors import InputError
 from marram.rules.plain import as_plain
 

@@ -7,9 +7,9 @@ from marram.cli.relief import place
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.distances import farthest_from_hole
-from marram.course.survey import read_on_map, read_points
+from marram.course.reading.survey import read_on_map, read_points
 from marram.errors import InputError
-from marram.relief.tolerance import YARD
+from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
 
 

@@ -16,25 +16,25 @@ from marram.cli.exits import DECIDED
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import write_files
 from marram.course import load
-from marram.course.areas import FURTHEST
+from marram.course.lies.areas import FURTHEST
 from marram.course.model import Course, Feature
-from marram.course.versions import MapVersions, Version, default_folder
+from marram.course.versions.map_versions import MapVersions, Version, default_folder
 from marram.errors import BadPlace, InputError
 from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
-from marram.relief.area import ReliefArea
 from marram.relief.drop import DropCheck
-from marram.relief.dropping_zones import zones_serving
-from marram.relief.geojson import feature_collection
-from marram.relief.picture_words import assumed_words, measure_words
-from marram.relief.place_facts import CONDITIONS, PlaceFacts, place_facts
-from marram.relief.place_words import MISSING, NO_RELIEF, PICKED
-from marram.relief.player import USUAL_CLUB_LENGTH
-from marram.relief.sheet import sheet_svg
-from marram.relief.tolerance import BALL_RADIUS
+from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.pictures.geojson import feature_collection
+from marram.relief.pictures.picture_words import assumed_words, measure_words
+from marram.relief.pictures.sheet import sheet_svg
+from marram.relief.place.dropping_zones import zones_serving
+from marram.relief.place.place_facts import CONDITIONS, PlaceFacts, place_facts
+from marram.relief.place.place_words import MISSING, NO_RELIEF, PICKED
+from marram.relief.place.player import USUAL_CLUB_LENGTH
 from marram.rules.facts.ball import Area
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Ruling
-from marram.words.options import option_words
+from marram.words.relief_options import option_words
 from marram.words.sheet import sheet
 
 XY = tuple[float, float]

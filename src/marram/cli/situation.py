@@ -10,11 +10,11 @@ from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.ruling import exit_code
 from marram.cli.show import IN_THE_FILE, Line, print_json, sheet_lines, show_lines
 from marram.errors import InputError
-from marram.rules.engine.situation import Happened, SituationResult, rule_situation, total_strokes
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Ruling
+from marram.rules.story.story import Happened, SituationResult, rule_situation, total_strokes
 from marram.words.messages import say
 from marram.words.penalties import strokes_words
 from marram.words.sheet import sheet

@@ -5,7 +5,7 @@ from datetime import date
 from pathlib import Path
 
 from marram.cli.show import Line, print_json, show_lines
-from marram.course.versions import MapVersions
+from marram.course.versions.map_versions import MapVersions
 from marram.rules.plain import as_plain
 
 

@@ -5,16 +5,16 @@ from typing import TYPE_CHECKING
 from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
-    from marram.course.area_grid import areas_of
-    from marram.course.areas import area_at, area_at_degrees
+    from marram.course.lies.area_grid import areas_of
+    from marram.course.lies.areas import area_at, area_at_degrees
     from marram.course.loading import check, load
 
 __all__ = ["area_at", "area_at_degrees", "areas_of", "check", "load"]
 
 _WHERE = {
-    "area_at": "areas",
-    "area_at_degrees": "areas",
-    "areas_of": "area_grid",
+    "area_at": "lies.areas",
+    "area_at_degrees": "lies.areas",
+    "areas_of": "lies.area_grid",
     "check": "loading",
     "load": "loading",
 }

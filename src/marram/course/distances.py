@@ -10,8 +10,8 @@ from dataclasses import dataclass
 
 from shapely.geometry import Point
 
+from marram.course.lies.regions import EDGE_TOLERANCE
 from marram.course.model import Course
-from marram.course.regions import EDGE_TOLERANCE
 from marram.errors import BadPlace
 
 Place = Point | tuple[float, float]

@@ -2,13 +2,13 @@
 
 from pathlib import Path
 
-from marram.course.assembly import assemble
-from marram.course.checks import check_course
+from marram.course.checks.map_checks import check_course
 from marram.course.fault import Fault, Severity
-from marram.course.geojson import read_geojson
 from marram.course.model import Course
-from marram.course.osm_xml import read_osm_xml
-from marram.course.source import Source
+from marram.course.reading.assembly import assemble
+from marram.course.reading.geojson import read_geojson
+from marram.course.reading.osm_xml import read_osm_xml
+from marram.course.reading.source import Source
 from marram.errors import BadCourse
 
 

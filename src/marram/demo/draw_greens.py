@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from shapely import contains_xy
 
 from marram.course import load
-from marram.course.green_frame import GreenFrame
+from marram.course.greens.green_frame import GreenFrame
 from marram.course.model import Course
 from marram.demo import COURSE
 

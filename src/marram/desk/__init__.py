@@ -44,8 +44,8 @@ def serve(
 
     app = create_app(course, event, maps or _maps_of(course), elevations, elevations_crs)
     if app.state.hole_days is None:  # the map itself is not edited here
-        from marram.course.hole_days import HoleDays  # noqa: PLC0415 - the same
-        from marram.course.versions import default_folder  # noqa: PLC0415 - the same
+        from marram.course.versions.hole_days import HoleDays  # noqa: PLC0415 - the same
+        from marram.course.versions.map_versions import default_folder  # noqa: PLC0415 - the same
 
         app.state.hole_days = HoleDays(default_folder(app.state.course_file) / "hole-locations")
     if ready is not None:
@@ -62,7 +62,7 @@ __all__ = ["serve"]
 
 def _maps_of(course: str | Path | None) -> Path | None:
     """Return where versions of a map are kept; ``None`` for OpenStreetMap XML, which is not edited here."""
-    from marram.course.versions import default_folder  # noqa: PLC0415 - the command line loads this first
+    from marram.course.versions.map_versions import default_folder  # noqa: PLC0415 - the command line loads this first
     from marram.demo import COURSE  # noqa: PLC0415 - the same
 
     path = COURSE if course is None else Path(course)

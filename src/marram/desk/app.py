@@ -9,14 +9,14 @@ from fastapi.staticfiles import StaticFiles
 
 from marram import __version__
 from marram.course import load
-from marram.course.hole_days import HoleDays
-from marram.course.versions import MapVersions
+from marram.course.versions.hole_days import HoleDays
+from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
-from marram.desk.errors import register
-from marram.desk.event import Event, read_event
-from marram.desk.hole_setting import slopes_of
-from marram.desk.pages import ROUTERS
-from marram.desk.workplace import HERE, Workplace
+from marram.desk.competition.event import Event, read_event
+from marram.desk.holes.hole_setting import slopes_of
+from marram.desk.rooms import ROUTERS
+from marram.desk.shell.errors import register
+from marram.desk.shell.workplace import DESK, ROOMS, Workplace
 
 
 def create_app(
@@ -53,7 +53,9 @@ def create_app(
     app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
     slopes_of(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
-    app.mount("/static", StaticFiles(directory=HERE / "static"), name="static")
+    for room in ROOMS:
+        if (folder := DESK / room / "static").is_dir():
+            app.mount(f"/static/{room}", StaticFiles(directory=folder), name=f"static-{room}")
     register(app)
     for router in ROUTERS:
         app.include_router(router)

@@ -7,8 +7,8 @@ import shapely
 from numpy.typing import NDArray
 from shapely.geometry import LineString, Point, Polygon
 
-from marram.course.green_frame import GreenFrame, Side
-from marram.course.slope import SlopeLimits, Surface
+from marram.course.greens.green_frame import GreenFrame, Side
+from marram.course.greens.slope import SlopeLimits, Surface
 
 SIZE = 240.0
 """Picture units, across and up."""

@@ -6,10 +6,10 @@ from datetime import date
 
 from shapely.geometry import Point
 
-from marram.course.green_frame import PACE, GreenFrame, Side
-from marram.course.hole_warnings import Against, hole_warnings
+from marram.course.greens.green_frame import PACE, GreenFrame, Side
+from marram.course.greens.hole_warnings import Against, hole_warnings
+from marram.course.greens.slope import GreenSlopes, in_percent
 from marram.course.model import Course
-from marram.course.slope import GreenSlopes, in_percent
 from marram.paper.green_drawing import SIZE, green_svg
 from marram.paper.typeset import typeset
 

@@ -11,8 +11,8 @@ from shapely.affinity import rotate
 from shapely.geometry import LineString, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.checks.stakes import stakes_of
 from marram.course.model import Course, Kind
-from marram.course.stakes import stakes_of
 
 WIDTH = 660.0
 """Picture units from left to right."""

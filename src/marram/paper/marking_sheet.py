@@ -6,8 +6,8 @@ from typing import Any
 
 from shapely.geometry import Point
 
+from marram.course.checks.marking import HoleSheet, marking_sheet
 from marram.course.fault import Fault, Severity
-from marram.course.marking import HoleSheet, marking_sheet
 from marram.course.model import Course
 from marram.paper.marking_drawing import marking_svg
 from marram.paper.typeset import typeset

@@ -10,19 +10,19 @@ from typing import TYPE_CHECKING
 from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
-    from marram.relief.area import Failure, ReliefArea, Verdict
-    from marram.relief.crossing import Crossing, last_crossing
-    from marram.relief.dangerous_animal import danger
-    from marram.relief.drawing import svg
+    from marram.relief.constructions.dangerous_animal import danger
     from marram.relief.drop import DropCheck, check_drop
-    from marram.relief.geojson import feature_collection
-    from marram.relief.limits import Bound
-    from marram.relief.options import relief_areas
-    from marram.relief.outline import Outline
-    from marram.relief.player import Player
-    from marram.relief.shape import Footprint
-    from marram.relief.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
-    from marram.relief.usual_footprint import footprint
+    from marram.relief.geometry.area import Failure, ReliefArea, Verdict
+    from marram.relief.geometry.limits import Bound
+    from marram.relief.geometry.outline import Outline
+    from marram.relief.interference.shape import Footprint
+    from marram.relief.interference.usual_footprint import footprint
+    from marram.relief.pictures.drawing import svg
+    from marram.relief.pictures.geojson import feature_collection
+    from marram.relief.place.crossing import Crossing, last_crossing
+    from marram.relief.place.player import Player
+    from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+    from marram.relief.relief_areas import relief_areas
 
 __all__ = [
     "Answer",
@@ -50,28 +50,28 @@ __all__ = [
 ]
 
 _WHERE = {
-    "Answer": "situation",
-    "Bound": "limits",
-    "Crossing": "crossing",
-    "Drawn": "situation",
+    "Answer": "place.situation",
+    "Bound": "geometry.limits",
+    "Crossing": "place.crossing",
+    "Drawn": "place.situation",
     "DropCheck": "drop",
-    "Failure": "area",
-    "Footprint": "shape",
-    "NeedsPlace": "situation",
-    "NoRelief": "situation",
-    "Outline": "outline",
-    "Place": "situation",
-    "Player": "player",
-    "ReliefArea": "area",
-    "Verdict": "area",
-    "Why": "situation",
+    "Failure": "geometry.area",
+    "Footprint": "interference.shape",
+    "NeedsPlace": "place.situation",
+    "NoRelief": "place.situation",
+    "Outline": "geometry.outline",
+    "Place": "place.situation",
+    "Player": "place.player",
+    "ReliefArea": "geometry.area",
+    "Verdict": "geometry.area",
+    "Why": "place.situation",
     "check_drop": "drop",
-    "danger": "dangerous_animal",
-    "feature_collection": "geojson",
-    "footprint": "usual_footprint",
-    "last_crossing": "crossing",
-    "relief_areas": "options",
-    "svg": "drawing",
+    "danger": "constructions.dangerous_animal",
+    "feature_collection": "pictures.geojson",
+    "footprint": "interference.usual_footprint",
+    "last_crossing": "place.crossing",
+    "relief_areas": "relief_areas",
+    "svg": "pictures.drawing",
 }
 
 # So a question about distances loads no drawing.

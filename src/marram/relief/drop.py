@@ -3,11 +3,11 @@
 from dataclasses import dataclass, replace
 
 from marram.errors import BadPlace
-from marram.relief.area import Failure, ReliefArea, Verdict
-from marram.relief.back_on_the_line import ON_THE_LINE
-from marram.relief.limits import Bound, WithinDistance
-from marram.relief.outline import XY
-from marram.relief.tolerance import BALL_RADIUS, TOLERANCE
+from marram.relief.constructions.back_on_the_line import ON_THE_LINE
+from marram.relief.geometry.area import Failure, ReliefArea, Verdict
+from marram.relief.geometry.limits import Bound, WithinDistance
+from marram.relief.geometry.outline import XY
+from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE
 from marram.rules.facts.ball import Area
 from marram.rules.ruling import Action
 

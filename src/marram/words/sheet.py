@@ -20,10 +20,10 @@ from marram.rules.ruling import (
     Who,
 )
 from marram.words.messages import amount_words, say, term, translate
-from marram.words.options import OptionWords, option_words
 from marram.words.penalties import penalties_in_short, penalty_words, relief_cost_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
+from marram.words.relief_options import OptionWords, option_words
 
 
 @dataclass(frozen=True, slots=True)

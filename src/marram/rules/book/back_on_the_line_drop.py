@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from marram.rules.book.local_rules.area_e_options import may_be_played_outside_relief_area
 from marram.rules.book.relief_options import back_on_the_line
 from marram.rules.book.rule_14_dropping import came_to_rest_outside
 from marram.rules.editions import EDITION_2023
@@ -15,7 +16,6 @@ from marram.rules.facts.relief import (
     rest_nearer_than_start_of_line,
     rest_within_club_length,
 )
-from marram.rules.local_rules.area_e_options import may_be_played_outside_relief_area
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty
 

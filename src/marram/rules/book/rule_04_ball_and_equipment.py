@@ -1,5 +1,6 @@
 """Rules 4.2 and 4.3: the ball, and the use of other equipment."""
 
+from marram.rules.book.local_rules.area_g_books import only_approved_books_broken
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.editions import EDITION_2023
@@ -23,7 +24,6 @@ from marram.rules.facts.equipment import (
     stroke_at_ball_counted,
     tape_not_excessive,
 )
-from marram.rules.local_rules.area_g_books import only_approved_books_broken
 from marram.rules.ruling import (
     Action,
     Deadline,

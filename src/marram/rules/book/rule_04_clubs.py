@@ -1,5 +1,9 @@
 """Rule 4.1: clubs."""
 
+from marram.rules.book.local_rules.area_g_damaged import (
+    built_from_parts_as_allowed,
+    damage_lets_club_be_replaced,
+)
 from marram.rules.book.plain_outcomes import free, out
 from marram.rules.book.rule_05_start_and_pace import delayed_unreasonably
 from marram.rules.book.rule_21_totals import counts_against_total
@@ -29,7 +33,6 @@ from marram.rules.facts.clubs import (
     stroke_with_club,
     whose_club,
 )
-from marram.rules.local_rules.area_g_damaged import built_from_parts_as_allowed, damage_lets_club_be_replaced
 from marram.rules.ruling import (
     Action,
     Deadline,

@@ -1,5 +1,10 @@
 """Rules 5.2 and 5.5: practice before, between and during rounds."""
 
+from marram.rules.book.local_rules.area_i import (
+    forbidden_at_last_green,
+    practice_allowed_before_stroke_play,
+    practised_before_match,
+)
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.book.rule_05_start_and_pace import delayed_unreasonably
 from marram.rules.editions import EDITION_2023
@@ -19,11 +24,6 @@ from marram.rules.facts.practice import (
     putt_or_chip_nearby,
     struck,
     when_practised,
-)
-from marram.rules.local_rules.area_i import (
-    forbidden_at_last_green,
-    practice_allowed_before_stroke_play,
-    practised_before_match,
 )
 from marram.rules.ruling import Ruling
 

@@ -1,5 +1,6 @@
 """Rules 5.3, 5.4 and 5.6: starting on time, the group, pace of play."""
 
+from marram.rules.book.local_rules.area_k_timing import timed_by_own_policy, timed_by_policy
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
 from marram.rules.book.rule_21_totals import counts_against_total
 from marram.rules.engine.case import Case
@@ -17,7 +18,6 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
-from marram.rules.local_rules.area_k_timing import timed_by_own_policy, timed_by_policy
 from marram.rules.ruling import (
     Action,
     Judgement,

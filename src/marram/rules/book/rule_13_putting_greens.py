@@ -1,5 +1,7 @@
 """Rule 13.1: what is allowed or required on putting greens, and relief from wrong greens."""
 
+from marram.rules.book.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
+from marram.rules.book.local_rules.area_e_options import with_dropping_zone
 from marram.rules.book.relief_options import free_option
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
@@ -21,8 +23,6 @@ from marram.rules.facts.green import (
 )
 from marram.rules.facts.loose_things import removed_on_green
 from marram.rules.facts.relief import only_by_unreasonable_choice
-from marram.rules.local_rules.area_d import clear_of_fringe, fringe_of_wrong_green, green_taken_out
-from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,

@@ -1,5 +1,7 @@
 """Rule 16.1 and 16.2: abnormal course conditions and dangerous animals."""
 
+from marram.rules.book.local_rules.area_e_options import only_dropping_zone, with_dropping_zone
+from marram.rules.book.local_rules.area_f_limits import stance_relief_denied
 from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_16_options import in_bunker, in_general_area, in_penalty_area, on_putting_green
 from marram.rules.book.rule_17_options import penalty_area_relief
@@ -17,8 +19,6 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
-from marram.rules.local_rules.area_e_options import only_dropping_zone, with_dropping_zone
-from marram.rules.local_rules.area_f_limits import stance_relief_denied
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty
 

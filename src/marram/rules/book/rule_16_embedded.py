@@ -1,5 +1,6 @@
 """Rules 16.3 and 16.4: embedded ball; lifting a ball to see whether relief is allowed."""
 
+from marram.rules.book.local_rules.area_f_limits import embedded_in_turf_face, embedded_where_no_relief
 from marram.rules.book.relief_options import free_option, offer
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_16_conditions import condition_or_zone, in_teeing_area
@@ -23,7 +24,6 @@ from marram.rules.facts.relief import (
     spot_behind_in_general_area,
     stroke_unreasonable_anyway,
 )
-from marram.rules.local_rules.area_f_limits import embedded_in_turf_face, embedded_where_no_relief
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty, penalty
 

@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+from marram.rules.book.local_rules.area_b import opposite_side_relief
+from marram.rules.book.local_rules.area_e_options import dropping_zone_relief, only_dropping_zone
 from marram.rules.book.relief_options import back_on_the_line, lateral, stroke_and_distance
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
@@ -12,8 +14,6 @@ from marram.rules.facts.penalty_area import (
     last_stroke_from_penalty_area,
     penalty_area_colour,
 )
-from marram.rules.local_rules.area_b import opposite_side_relief
-from marram.rules.local_rules.area_e_options import dropping_zone_relief, only_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 
 _LINE = Reference.LINE_THROUGH_CROSSING_POINT

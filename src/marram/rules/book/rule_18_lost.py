@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from marram.rules.book.local_rules.area_e import alternative_options
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
 from marram.rules.book.rule_06_wrong_ball import ball_out_of_play_played
 from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
@@ -30,7 +31,6 @@ from marram.rules.facts.lost import (
 )
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.local_rules.area_e import alternative_options
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import (
     Action,

@@ -1,5 +1,6 @@
 """Rule 19: unplayable ball."""
 
+from marram.rules.book.local_rules.area_e_options import with_dropping_zone
 from marram.rules.book.relief_options import back_on_the_line, lateral, offer, stroke_and_distance
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
 from marram.rules.engine.case import Case
@@ -7,7 +8,6 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.unplayable import spot_of_ball_known
-from marram.rules.local_rules.area_e_options import with_dropping_zone
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 from marram.rules.ruling import Ruling, no_penalty
 

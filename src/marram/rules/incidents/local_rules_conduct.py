@@ -10,7 +10,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies beyond a boundary inside the course",
         "A-4",
         THEME,
-        "local_rules.area_a:beyond_internal_boundary",
+        "book.local_rules.area_a:beyond_internal_boundary",
         "internal out of bounds stakes other hole dogleg tee shot only",
     ),
     Incident(
@@ -18,7 +18,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A white stake inside the course is in the way",
         "A-5",
         THEME,
-        "local_rules.area_a:stake_in_the_way",
+        "book.local_rules.area_a:stake_in_the_way",
         "internal out of bounds black top boundary object",
     ),
     Incident(
@@ -26,7 +26,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies on the course beyond a road that is out of bounds",
         "A-3",
         THEME,
-        "local_rules.area_a_edges:beyond_public_road",
+        "book.local_rules.area_a_edges:beyond_public_road",
         "public road crosses course other side crossed street lane in bounds again",
     ),
     Incident(
@@ -34,7 +34,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies within the width of a wall, road or fence that is the boundary",
         "A-2",
         THEME,
-        "local_rules.area_a_edges:on_boundary_feature",
+        "book.local_rules.area_a_edges:on_boundary_feature",
         "out of bounds edge course-side on top of wall boundary road fence posts",
     ),
     Incident(
@@ -42,7 +42,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies in a ditch, drain or other open watercourse",
         "B-4",
         THEME,
-        "local_rules.area_b_watercourse:ball_in_watercourse",
+        "book.local_rules.area_b_watercourse:ball_in_watercourse",
         "dry ditch drainage channel unmarked stream gully concrete culvert",
     ),
     Incident(
@@ -50,7 +50,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A ball was played provisionally because the original may be in a penalty area",
         "B-3",
         THEME,
-        "local_rules.area_b_provisional:provisional_for_penalty_area",
+        "book.local_rules.area_b_provisional:provisional_for_penalty_area",
         "provisional water blind pond",
     ),
     Incident(
@@ -58,7 +58,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A club is not on a list, has old grooves or is too long",
         "G-1",
         THEME,
-        "local_rules.area_g:club_limited",
+        "book.local_rules.area_g:club_limited",
         "driver head list grooves 46 inches length",
     ),
     Incident(
@@ -66,7 +66,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A ball is not on the list, or of another model than before",
         "G-3",
         THEME,
-        "local_rules.area_g:ball_limited",
+        "book.local_rules.area_g:ball_limited",
         "one ball rule brand model conforming list same type switched changed",
     ),
     Incident(
@@ -74,7 +74,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A player or caddie rode during the round",
         "G-6",
         THEME,
-        "local_rules.area_g:rode_during_round",
+        "book.local_rules.area_g:rode_during_round",
         "cart buggy motorized transportation shuttle ban ride",
     ),
     Incident(
@@ -82,7 +82,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A player wore shoes with spikes or soles that may be barred",
         "G-7",
         THEME,
-        "local_rules.area_g:shoes_worn",
+        "book.local_rules.area_g:shoes_worn",
         "metal spikes footwear",
     ),
     Incident(
@@ -90,7 +90,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A player had a caddie, or none, against a Local Rule",
         "H-1",
         THEME,
-        "local_rules.area_h:caddie_against_local_rule",
+        "book.local_rules.area_h:caddie_against_local_rule",
         "parent junior caddie forbidden required caddy no caddies",
     ),
     Incident(
@@ -98,7 +98,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A team's advice giver moved the ball of a player of the team",
         "H-4",
         THEME,
-        "local_rules.area_h_teams:advice_giver_moved_ball",
+        "book.local_rules.area_h_teams:advice_giver_moved_ball",
         "captain coach lifted kicked ball at rest team",
     ),
     Incident(
@@ -106,7 +106,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Temporary water was swept off the putting green",
         "J-2",
         THEME,
-        "local_rules.area_j:water_swept_from_green",
+        "book.local_rules.area_j:water_swept_from_green",
         "squeegee roller rain puddle line",
     ),
     Incident(
@@ -114,7 +114,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A group took longer than the pace of play policy allows",
         "K-1",
         THEME,
-        "local_rules.area_k:group_over_time",
+        "book.local_rules.area_k:group_over_time",
         "slow play checkpoint out of position time limit maximum round policy behind timed holes",
     ),
     Incident(
@@ -122,7 +122,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A player with a wheeled mobility device wants to place the ball within reach",
         "M-1",
         THEME,
-        "local_rules.area_m:placed_for_wheeled_device",
+        "book.local_rules.area_m:placed_for_wheeled_device",
         "wheelchair disability placing",
     ),
 )

@@ -10,7 +10,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Preferred lies: may the ball be placed, or was it lifted or placed?",
         "E-3",
         THEME,
-        "local_rules.area_e_lies:lie_preferred",
+        "book.local_rules.area_e_lies:lie_preferred",
         "winter rules lift clean place six inches fairway placing",
     ),
     Incident(
@@ -18,7 +18,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Off the putting green a ball was lifted to be cleaned, and put back",
         "E-2",
         THEME,
-        "local_rules.area_e_lies:lifted_to_be_cleaned",
+        "book.local_rules.area_e_lies:lifted_to_be_cleaned",
         "mud dirty lift clean replace",
     ),
     Incident(
@@ -26,7 +26,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies in or touches an aeration hole",
         "E-4",
         THEME,
-        "local_rules.area_e_lies:aeration_hole",
+        "book.local_rules.area_e_lies:aeration_hole",
         "coring tining vertical cut plug green",
     ),
     Incident(
@@ -34,7 +34,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A young tree that is staked or marked interferes",
         "E-10",
         THEME,
-        "local_rules.area_e_places:young_tree",
+        "book.local_rules.area_e_places:young_tree",
         "staked sapling protected ribbon no play zone",
     ),
     Incident(
@@ -42,7 +42,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball hit a power line",
         "E-11",
         THEME,
-        "local_rules.area_e_places:hit_power_line",
+        "book.local_rules.area_e_places:hit_power_line",
         "overhead cable wire pylon tower replay cancel",
     ),
     Incident(
@@ -50,7 +50,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A sprinkler head or other obstruction near the green is on the line of play",
         "F-5",
         THEME,
-        "local_rules.area_f_obstructions:obstruction_near_green",
+        "book.local_rules.area_f_obstructions:obstruction_near_green",
         "sprinkler putt fringe apron two club-lengths immovable",
     ),
     Incident(
@@ -58,7 +58,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A stand, tent, board or other temporary immovable obstruction interferes",
         "F-23",
         THEME,
-        "local_rules.area_f_stands:temporary_immovable_obstruction",
+        "book.local_rules.area_f_stands:temporary_immovable_obstruction",
         "TIO grandstand tower scoreboard line of sight TV camera",
     ),
     Incident(
@@ -66,7 +66,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A protected area out of bounds interferes with the stance or swing, the ball being in bounds",
         "E-9",
         THEME,
-        "local_rules.area_e_places:zone_beyond_boundary",
+        "book.local_rules.area_e_places:zone_beyond_boundary",
         "no play zone boundary hedge garden neighbour overhanging branch",
     ),
     Incident(
@@ -74,7 +74,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball hit a temporary power line or cable",
         "F-22",
         THEME,
-        "local_rules.area_f_cables:hit_temporary_line",
+        "book.local_rules.area_f_cables:hit_temporary_line",
         "television TV wire overhead hung replay cancel tournament",
     ),
     Incident(
@@ -82,7 +82,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A temporary cable, its mat or stand, or a cable trench is in the way",
         "F-22",
         THEME,
-        "local_rules.area_f_cables:temporary_line_in_the_way",
+        "book.local_rules.area_f_cables:temporary_line_in_the_way",
         "television TV power line cover grass-covered tournament",
     ),
     Incident(
@@ -90,7 +90,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A painted line or dot interferes",
         "F-21",
         THEME,
-        "local_rules.area_f_ground:painted_line",
+        "book.local_rules.area_f_ground:painted_line",
         "paint chalk lime yardage distance mark gallery spray",
     ),
     Incident(
@@ -98,7 +98,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Ground under repair marked up to a road or path interferes",
         "F-3",
         THEME,
-        "local_rules.area_f_ground:ground_beside_obstruction",
+        "book.local_rules.area_f_ground:ground_beside_obstruction",
         "worn cart path edge white line tied joined obstruction",
     ),
     Incident(
@@ -106,7 +106,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Ground torn up by spectators, vehicles or rain interferes",
         "F-4",
         THEME,
-        "local_rules.area_f_ground:unusual_damage",
+        "book.local_rules.area_f_ground:unusual_damage",
         "mud ruts tyre tracks traffic heavy rain referee declares crowd",
     ),
     Incident(
@@ -114,7 +114,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Damage by hooves interferes",
         "F-13",
         THEME,
-        "local_rules.area_f_ground:hoof_damage",
+        "book.local_rules.area_f_ground:hoof_damage",
         "horse deer sheep cattle hoof print mark tracks",
     ),
     Incident(
@@ -122,7 +122,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "An ant hill is in the way",
         "F-11",
         THEME,
-        "local_rules.area_f_loose_things:ant_hill",
+        "book.local_rules.area_f_loose_things:ant_hill",
         "anthill ants mound nest fire ants",
     ),
     Incident(
@@ -130,7 +130,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Dung of an animal is in the way",
         "F-12",
         THEME,
-        "local_rules.area_f_loose_things:animal_dung",
+        "book.local_rules.area_f_loose_things:animal_dung",
         "goose droppings faeces manure sheep rabbit",
     ),
     Incident(
@@ -138,7 +138,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies under fallen leaves or another accumulation, or is not found in it",
         "F-14",
         THEME,
-        "local_rules.area_f_loose_things:accumulated_loose_impediments",
+        "book.local_rules.area_f_loose_things:accumulated_loose_impediments",
         "leaf rule pile heap acorns seeds autumn lost in leaves",
     ),
     Incident(
@@ -146,7 +146,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The ball lies on a seam of laid turf, or a seam interferes",
         "F-7",
         THEME,
-        "local_rules.area_f_conditions:turf_seam",
+        "book.local_rules.area_f_conditions:turf_seam",
         "sod cut turf edge joint",
     ),
     Incident(
@@ -154,7 +154,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A crack in the ground interferes",
         "F-8",
         THEME,
-        "local_rules.area_f_conditions:crack_in_ground",
+        "book.local_rules.area_f_conditions:crack_in_ground",
         "drought dry clay fairway",
     ),
     Incident(
@@ -162,7 +162,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A tree root interferes",
         "F-9",
         THEME,
-        "local_rules.area_f_conditions:tree_root",
+        "book.local_rules.area_f_conditions:tree_root",
         "exposed roots fairway injury",
     ),
     Incident(
@@ -170,7 +170,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Damage done by animals interferes",
         "F-10",
         THEME,
-        "local_rules.area_f_conditions:animal_damage",
+        "book.local_rules.area_f_conditions:animal_damage",
         "birds boar hoof deer rooting crows chafer",
     ),
     Incident(
@@ -178,7 +178,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "The bunker is flooded",
         "F-16",
         THEME,
-        "local_rules.area_f_conditions:flooded_bunker",
+        "book.local_rules.area_f_conditions:flooded_bunker",
         "temporary water bunker full under water ground under repair",
     ),
     Incident(
@@ -186,7 +186,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A road or path interferes",
         "F-17",
         THEME,
-        "local_rules.area_f_conditions:road_or_path",
+        "book.local_rules.area_f_conditions:road_or_path",
         "track unpaved dirt cart path gravel",
     ),
     Incident(
@@ -194,7 +194,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A stake, sign or other movable object is in the way",
         "F-18",
         THEME,
-        "local_rules.area_f_conditions:movable_treated_as_immovable",
+        "book.local_rules.area_f_conditions:movable_treated_as_immovable",
         "distance marker post rope remove",
     ),
 )

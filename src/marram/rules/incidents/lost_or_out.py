@@ -116,7 +116,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "Ball lost or out of bounds: the Local Rule alternative to stroke and distance",
         "E-5",
         THEME,
-        "local_rules.area_e:alternative_to_stroke_and_distance",
+        "book.local_rules.area_e:alternative_to_stroke_and_distance",
         "two strokes drop fairway local rule",
     ),
 )

@@ -7,7 +7,7 @@ THEME = "Teaching: before and after 2019"
 
 
 def _taught(name: str, title: str, rule: str, entry: str, keywords: str) -> Incident:
-    return Incident(name, title, rule, THEME, f"book.former_rules_{entry}", keywords, FORMER_RULES)
+    return Incident(name, title, rule, THEME, f"book.former_rules.{entry}", keywords, FORMER_RULES)
 
 
 INCIDENTS: tuple[Incident, ...] = (

@@ -1,1 +1,1 @@
-"""Model Local Rules, in force only where the Committee adopts them: one file per area of their code."""
+"""Model Local Rules as a Committee chooses them: the register of published codes, and what may be adopted together."""

@@ -1,0 +1,105 @@
+"""Checks of the holes of a map: which there are, their lines of play, pars and stroke indexes."""
+
+from collections import defaultdict
+
+from shapely.geometry import Point
+
+from marram.course.checks.par_by_length import recommended_pars
+from marram.course.fault import FaultList
+from marram.course.model import Course, Hole, Kind
+
+
+def check_holes(course: Course, faults: FaultList) -> None:
+    """Note what is wrong with the holes of a map."""
+    _missing_holes(course, faults)
+    for hole in course.holes.values():
+        _check_line(course, hole, faults)
+        _check_par(hole, faults)
+    _stroke_indexes(course, faults)
+
+
+def _missing_holes(course: Course, faults: FaultList) -> None:
+    numbers = set(course.holes)
+    if not numbers:
+        return
+    expected = next((n for n in (9, 18, 27, 36) if n >= max(numbers)), max(numbers))
+    missing = sorted(set(range(1, expected + 1)) - numbers)
+    if missing:
+        faults.warn(
+            "holes_missing",
+            f"{len(numbers)} of {expected} holes are in the map; missing: {', '.join(map(str, missing))}",
+            "Add their lines of play, or export a larger rectangle. Until then nothing can be answered on them.",
+        )
+
+
+def _check_line(course: Course, hole: Hole, faults: FaultList) -> None:
+    start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
+    begins_on_green = any(green.geometry.distance(start) == 0 for green in course.of(Kind.PUTTING_GREEN))
+    if begins_on_green and any(tee.geometry.distance(end) == 0 for tee in course.of(Kind.TEEING_AREA)):
+        faults.error(
+            "hole_backwards",
+            "its line of play runs from the green to the tee",
+            "Reverse the line.",
+            hole=hole.number,
+            at=start,
+        )
+    if not hole.tees:
+        faults.warn(
+            "hole_without_tee",
+            "it has no teeing area",
+            "Draw the tees as areas with golf=tee beside the line of play, or with ref.",
+            hole=hole.number,
+            at=start,
+        )
+    if hole.green is not None and hole.green.geometry.distance(hole.location) > 0:
+        faults.warn(
+            "hole_off_green",
+            f"the hole is mapped {hole.green.geometry.distance(hole.location):.1f} m outside its green",
+            "Draw the pin on the green, or end the line of play there.",
+            hole=hole.number,
+            at=hole.location,
+        )
+
+
+def _check_par(hole: Hole, faults: FaultList) -> None:
+    length = hole.line.length
+    if hole.par is None:
+        faults.warn("no_par", "it has no par", "Add par=<par> to its line of play.", hole=hole.number)
+    elif hole.par not in (pars := recommended_pars(length)):
+        faults.warn(
+            "unusual_par",
+            f"par {hole.par} is unusual for {length:.1f} m of line of play (recommended: "
+            f"{' or '.join(map(str, pars))})",
+            "Check the par and that the line runs from the back tee to the hole.",
+            hole=hole.number,
+            at=Point(hole.line.coords[0]),
+        )
+
+
+def _stroke_indexes(course: Course, faults: FaultList) -> None:
+    by_index: dict[int, list[int]] = defaultdict(list)
+    for hole in course.holes.values():
+        if hole.stroke_index is None:
+            faults.warn(
+                "no_stroke_index",
+                "it has no stroke index",
+                "Add handicap=<stroke index> to its line of play.",
+                hole=hole.number,
+            )
+        else:
+            by_index[hole.stroke_index].append(hole.number)
+            if hole.stroke_index > max(18, len(course.holes)):
+                faults.warn(
+                    "bad_stroke_index",
+                    f"stroke index {hole.stroke_index} is more than the number of holes",
+                    "Check the card.",
+                    hole=hole.number,
+                )
+    for index, holes in sorted(by_index.items()):
+        for number in holes[1:]:
+            faults.warn(
+                "repeated_stroke_index",
+                f"stroke index {index} is also that of hole {holes[0]}",
+                "Check the card: each stroke index is given once.",
+                hole=number,
+            )

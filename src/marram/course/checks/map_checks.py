@@ -1,0 +1,230 @@
+"""Checks of a whole map: what an official would find walking it with the card and the Rules in hand."""
+
+from collections.abc import Iterator
+
+import numpy as np
+import shapely
+from shapely import STRtree
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.checks.hole_checks import check_holes
+from marram.course.checks.relief_checks import check_relief
+from marram.course.checks.stake_checks import check_stakes
+from marram.course.fault import Fault, FaultList
+from marram.course.model import Course, Feature, Kind
+from marram.course.reading.assembly import boundary_is_outline
+from marram.course.scheme import PENALTY_AREA, is_about_golf
+
+SPECIFIC = (
+    Kind.RED_PENALTY_AREA,
+    Kind.YELLOW_PENALTY_AREA,
+    Kind.BUNKER,
+    Kind.PUTTING_GREEN,
+    Kind.TEEING_AREA,
+)
+"""Kinds of the four specific areas of the course (Rule 2.2b)."""
+
+OVERLAP = 1.0
+"""Overlaps up to this many square metres are taken for loose drawing (own choice)."""
+
+
+def check_course(course: Course) -> list[Fault]:
+    """Return what is wrong with a map that could be put together."""
+    faults = FaultList(course.plane)
+    check_holes(course, faults)
+    _greens(course, faults)
+    _water(course, faults)
+    _colours(course, faults)
+    _overlaps(course, faults)
+    _all_out_of_bounds(course, faults)
+    _outside(course, faults)
+    check_relief(course, faults)
+    check_stakes(course, faults)
+    _holes_named(course, faults)
+    _paths(course, faults)
+    _cut(course, faults)
+    return faults.found
+
+
+def _cut(course: Course, faults: FaultList) -> None:
+    if course.covered is None:
+        return
+    for boundary in course.of(Kind.BOUNDARY):
+        beyond = boundary.geometry.difference(course.covered)
+        if beyond.area > OVERLAP:
+            faults.warn(
+                "cut",
+                f"the file was cut to a rectangle, and {beyond.area / 1e4:.1f} ha of the course lie beyond it: what is "
+                "there may be missing",
+                "Export a rectangle that holds the whole course.",
+                feature=boundary.ident,
+                at=beyond,
+            )
+
+
+def _greens(course: Course, faults: FaultList) -> None:
+    for green in course.of(Kind.PUTTING_GREEN):
+        if not green.holes:
+            faults.note(
+                "green_of_no_hole",
+                "no hole ends on this green: on every hole it is read as a wrong green",
+                "Add ref=<hole number> if it is in use.",
+                feature=green.ident,
+                at=green.geometry,
+            )
+        elif len(green.holes) > 1:
+            faults.note(
+                "double_green",
+                f"holes {' and '.join(map(str, green.holes))} share this green",
+                "Nothing, if it is a double green; else end each line of play on its own green.",
+                feature=green.ident,
+                at=green.geometry,
+            )
+
+
+def _water(course: Course, faults: FaultList) -> None:
+    marked = shapely.union_all(
+        [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
+    )
+    for water in course.of(Kind.WATER):
+        if marked.covers(water.geometry) or is_about_golf(water.tags):
+            continue
+        extent = "" if water.geometry.area else ", and it is drawn as a line without a width"
+        faults.warn(
+            "water_without_status",
+            f"this water is not marked as a penalty area{extent}; unmarked water on the course is a red penalty area "
+            "(Definition of penalty area) whose edge the map does not know",
+            "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow).",
+            feature=water.ident,
+            at=water.geometry,
+        )
+
+
+def _colours(course: Course, faults: FaultList) -> None:
+    for area in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA):
+        read = "red" if area.kind is Kind.RED_PENALTY_AREA else "yellow"
+        said = area.tags.get("colour")
+        if said == read or (said is None and area.tags.get("marram") != PENALTY_AREA):
+            continue
+        faults.warn(
+            "penalty_area_colour",
+            f"the colour of this penalty area is {'not mapped' if said is None else repr(said)}: it was read as {read}"
+            + (
+                " (Definition of penalty area)"
+                if area.tags.get("marram") == PENALTY_AREA
+                else ", as its other tags say"
+            ),
+            "Look at its stakes or lines, and write colour=red or colour=yellow.",
+            feature=area.ident,
+            at=area.geometry,
+        )
+
+
+def _overlaps(course: Course, faults: FaultList) -> None:
+    areas = course.of(*SPECIFIC, Kind.OUT_OF_BOUNDS)
+    for first, second, common in _overlapping(areas):
+        colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
+        if first.kind is second.kind and first.kind is not Kind.PUTTING_GREEN:
+            continue
+        names = f"{first.kind.value} {first.ident} and {second.kind.value} {second.ident}".replace("_", " ")
+        lies = "lies in the one Rule 2.2c puts first"
+        if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
+            lies = "is out of bounds"
+        faults.warn(
+            "two_colours" if colours else "overlap",
+            f"{names} overlap on {common.area:.0f} m²" + ("" if colours else f": a ball there {lies}"),
+            "Draw each edge as it is marked on the ground.",
+            feature=first.ident,
+            at=common,
+        )
+
+
+def _overlapping(areas: tuple[Feature, ...]) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
+    shapes = np.array([area.geometry for area in areas], dtype=object)
+    pairs = STRtree(shapes).query(shapes, predicate="intersects")
+    for i, j in sorted(map(tuple, pairs.T.tolist())):
+        if i < j and (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
+            yield areas[i], areas[j], common
+
+
+def _all_out_of_bounds(course: Course, faults: FaultList) -> None:
+    """Refuse ground out of bounds that holds every hole: what is meant is the boundary around the course."""
+    for area in course.of(Kind.OUT_OF_BOUNDS):
+        if all(area.geometry.contains(hole.location) for hole in course.holes.values()):
+            faults.error(
+                "all_out_of_bounds",
+                "this ground out of bounds holds every hole: no ball could be played",
+                "Mark it marram=boundary if the course lies inside it; else draw the ground that is out of bounds.",
+                feature=area.ident,
+                at=area.geometry,
+            )
+
+
+def _outside(course: Course, faults: FaultList) -> None:
+    boundaries = course.of(Kind.BOUNDARY)
+    if not boundaries:
+        return
+    ground = shapely.union_all([boundary.geometry for boundary in boundaries])
+    only_outline = boundary_is_outline(course)
+    report = faults.warn if only_outline else faults.error
+    name = "outline of the course, which serves as boundary" if only_outline else "boundary"
+    if only_outline:
+        faults.warn(
+            "outline_as_boundary",
+            "the map has no boundary: the outline of the course serves as one, but property is not always boundary",
+            "Draw the boundary as it is marked with marram=boundary.",
+            feature=boundaries[0].ident,
+        )
+    for hole in course.holes.values():
+        outside = hole.line.difference(ground)
+        if outside.length > OVERLAP:
+            faults.warn(
+                "line_leaves_course",
+                f"its line of play leaves the {name} for {outside.length:.0f} m",
+                "Check the boundary; a line of play may cut a corner that is out of bounds.",
+                hole=hole.number,
+                at=outside,
+            )
+    for area in course.of(*SPECIFIC, Kind.FAIRWAY):
+        outside = area.geometry.difference(ground)
+        if outside.area > OVERLAP and (area.holes or area.kind is not Kind.TEEING_AREA):
+            report(
+                "area_outside",
+                f"{outside.area:.0f} m² of this {area.kind.value.replace('_', ' ')} lie outside the {name}",
+                "Check both edges on the ground.",
+                feature=area.ident,
+                at=outside,
+            )
+
+
+def _holes_named(course: Course, faults: FaultList) -> None:
+    for feature in course.features:
+        unknown = [number for number in feature.holes if number not in course.holes]
+        if unknown:
+            faults.warn(
+                "hole_unknown",
+                f"it says it belongs to hole {' and '.join(map(str, unknown))}, which the map does not have",
+                "Correct its holes or ref, or draw the hole.",
+                feature=feature.ident,
+                at=feature.geometry,
+            )
+
+
+def _paths(course: Course, faults: FaultList) -> None:
+    unknown = [path for path in course.of(Kind.PATH) if "surface" not in path.tags]
+    if unknown:
+        faults.note(
+            "path_without_surface",
+            f"of {len(unknown)} path{'' if len(unknown) == 1 else 's'} ({', '.join(path.ident for path in unknown[:3])}"
+            f"{' …' if len(unknown) > 3 else ''}) the surface is not mapped: only an artificially surfaced path is an "
+            "obstruction",
+            "Add surface=<surface>, such as asphalt, gravel or grass.",
+        )
+    thin = [path for path in course.of(Kind.PATH) if path.geometry.area == 0]
+    if thin:
+        faults.note(
+            "path_without_width",
+            f"{len(thin)} path{' is a line' if len(thin) == 1 else 's are lines'} without a width ({', '.join(path.ident for path in thin[:3])}"
+            f"{' …' if len(thin) > 3 else ''}): whether a ball or a stance is on one is decided on the ground",
+            "Add width=<metres> to the paths that are artificially surfaced.",
+        )

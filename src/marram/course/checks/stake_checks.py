@@ -1,0 +1,218 @@
+"""Checks of the stakes: is the string line from each stake to the next one that a referee can stretch?
+
+Where stakes define an edge, it is the straight line from stake to stake, and a player must be able to tell on
+which side of it a ball lies (Committee Procedures, section 2A). How far apart they may stand is published
+guidance of golf associations, not a Rule: a clear line of sight from each to the next, and at most 25 yards
+where balls may come (Arizona Golf Association, *Marking the Course*); others suggest 15 to 20 yards (Carolinas
+Golf Association, *Course Marking and Set-Up*).
+"""
+
+import math
+from collections.abc import Set as AbstractSet
+
+import numpy as np
+import shapely
+from shapely.geometry import LineString, Point, Polygon
+
+from marram.course.checks.stakes import EDGES, Stake, StakedEdge, Stretch, defined_by, staked_edges, stakes_of
+from marram.course.fault import FaultList
+from marram.course.lies.regions import BALL_RADIUS
+from marram.course.model import Course, Feature, Kind
+
+FURTHEST = 25 * 0.9144
+"""Most metres between neighbouring stakes: 25 yards (Arizona Golf Association)."""
+
+BALL = 2 * BALL_RADIUS
+"""A string that runs further from the mapped edge than this decides another way for some ball, metres."""
+
+CORNER = 20.0
+"""An edge that turns by more than this many degrees has a corner (own choice)."""
+
+TRUNK = 0.3
+"""A tree mapped as a point stands in the string's way within this distance, metres (own choice)."""
+
+CLEARLY_NEARER = 0.8
+"""A stake not on the line is taken for the next where it is nearer by this factor (own choice)."""
+
+SAME_WAY = math.cos(math.radians(100))
+"""Two stakes are seen the same way when no more than this angle is between them (own choice)."""
+
+
+def check_stakes(course: Course, faults: FaultList) -> None:
+    """Note stakes that leave the string line in doubt, each with its place."""
+    stakes = stakes_of(course)
+    edges, homeless = staked_edges(course, stakes)
+    for stake in stakes:
+        _colour(stake, faults)
+    for stake in homeless:
+        faults.warn(
+            "stake_of_no_edge",
+            f"this {stake.colour} stake stands by no edge that {stake.colour} stakes mark",
+            "Draw the edge it belongs to, or correct its colour or place.",
+            feature=stake.ident,
+            at=stake.place,
+        )
+    for edge in edges:
+        if defined_by(edge.feature) <= {
+            "stakes"
+        }:  # beside a painted line or a fence, stakes only point it out
+            _edge(course, edge, stakes, faults)
+
+
+def _colour(stake: Stake, faults: FaultList) -> None:
+    if stake.colour in EDGES:
+        return
+    said = f"its colour is {stake.colour!r}" if stake.colour else "its colour is not mapped"
+    faults.warn(
+        "stake_colour",
+        f"{said}: nobody can tell which edge this stake marks",
+        f"Add colour=<{' or '.join(EDGES)}>; leave out stakes that mark no boundary and no penalty area.",
+        feature=stake.ident,
+        at=stake.place,
+    )
+
+
+def _edge(course: Course, edge: StakedEdge, stakes: list[Stake], faults: FaultList) -> None:
+    for stake in edge.stakes:
+        _off_edge(edge, stake, faults)
+    if len(edge.posts()) < 2:
+        faults.warn(
+            "stake_alone",
+            f"one stake alone marks no line of this {_name(edge.feature)}",
+            "Map the others, or draw what marks the rest of the edge with marram=marking.",
+            feature=edge.feature.ident,
+            at=edge.stakes[0].place,
+        )
+        return
+    colour = edge.stakes[0].colour
+    others = [one for one in stakes if one.colour == colour and one not in edge.stakes]
+    stretches = list(edge.stretches())
+    strung = {frozenset((one.start.stake, one.end.stake)) for one in stretches}
+    for stretch in stretches:
+        if not _gap(edge, stretch, faults):
+            _departure(edge, stretch, faults)
+            _blocked(course, edge, stretch, faults)
+        _two_next(edge, stretch, strung, others, faults)
+
+
+def _off_edge(edge: StakedEdge, stake: Stake, faults: FaultList) -> None:
+    off = edge.ring.distance(stake.place)
+    if off > BALL:
+        faults.warn(
+            "stake_off_edge",
+            f"this stake stands {off:.2f} m {_which_side(edge, stake.place)} the mapped edge of {edge.feature.ident}",
+            "Measure it again; then move the stake, or draw the edge where it stands.",
+            feature=stake.ident,
+            at=stake.place,
+        )
+
+
+def _gap(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> bool:
+    apart = stretch.string.length
+    if apart <= FURTHEST:
+        return False
+    faults.warn(
+        "stake_gap",
+        f"{_between(stretch)} are {apart:.1f} m apart, more than {FURTHEST:.1f} m (25 yards): the string line of this "
+        f"{_name(edge.feature)} is hard to see",
+        "Place stakes between, each to be seen from the next, or draw what marks this part with marram=marking.",
+        feature=edge.feature.ident,
+        at=stretch.edge.interpolate(0.5, normalized=True),
+    )
+    return True
+
+
+def _departure(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
+    """Compare the mapped edge with the string between the places of the posts on it.
+
+    Distance from a straight line is a convex function, so its greatest value is at a corner of the edge.
+    """
+    corners = shapely.get_coordinates(stretch.edge)
+    string = LineString([corners[0], corners[-1]])
+    off = np.atleast_1d(shapely.distance(string, shapely.points(corners)))
+    worst = int(off.argmax())
+    if off[worst] <= BALL:
+        return
+    place = Point(corners[worst])
+    side = _which_side(edge, string.interpolate(string.project(place)))
+    is_corner = _turn(corners, worst) > CORNER
+    faults.warn(
+        "corner_without_stake" if is_corner else "string_off_edge",
+        f"{_between(stretch)} the string runs {off[worst]:.2f} m {side} the mapped edge of this {_name(edge.feature)}"
+        + (": its corner has no stake" if is_corner else ""),
+        "Place a stake here, or draw the edge from stake to stake.",
+        feature=edge.feature.ident,
+        at=place,
+    )
+
+
+def _blocked(course: Course, edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
+    string = stretch.string
+    for feature in course.of(Kind.OBSTRUCTION, Kind.TREES):
+        reach = TRUNK if isinstance(feature.geometry, Point) else 0.0
+        if feature.geometry.distance(string) > reach:
+            continue
+        woods = feature.kind is Kind.TREES
+        report = faults.note if woods else faults.warn
+        report(
+            "string_blocked",
+            f"{_between(stretch)} the string of this {_name(edge.feature)} meets "
+            f"{'trees' if woods else 'an obstruction'} ({feature.name or feature.ident})",
+            "See whether one stake can be seen from the next; if not, place one where the view is cut.",
+            feature=edge.feature.ident,
+            at=string.intersection(feature.geometry.buffer(reach)),
+        )
+
+
+def _two_next(
+    edge: StakedEdge,
+    stretch: Stretch,
+    strung: AbstractSet[frozenset[Stake | None]],
+    others: list[Stake],
+    faults: FaultList,
+) -> None:
+    """Look from each end: does another stake of the colour stand the same way, and clearly nearer than the next?"""
+    everyone = [*edge.stakes, *others]
+    places = np.array([(one.place.x, one.place.y) for one in everyone])
+    for here, there in ((stretch.start, stretch.end), (stretch.end, stretch.start)):
+        if here.stake is None or there.stake is None:
+            continue
+        eye = np.array([here.place.x, here.place.y])
+        way, also = np.array([there.place.x, there.place.y]) - eye, places - eye
+        apart, away = float(np.hypot(*way)), np.hypot(*also.T)
+        mistaken = (away > 0) & (away < CLEARLY_NEARER * apart) & (also @ way > SAME_WAY * apart * away)
+        order = [
+            i for i in np.argsort(away) if mistaken[i] and frozenset((here.stake, everyone[i])) not in strung
+        ]
+        for other in order[:1]:
+            faults.warn(
+                "two_next_stakes",
+                f"from {here.stake.ident} two stakes could be the next: {there.stake.ident}, {apart:.1f} m away, and "
+                f"{everyone[other].ident}, {away[other]:.1f} m away",
+                "Place stakes closer here, or paint the line.",
+                feature=edge.feature.ident,
+                at=here.place,
+            )
+
+
+def _turn(corners: np.ndarray[tuple[int, int], np.dtype[np.float64]], index: int) -> float:
+    """Return by how many degrees a line turns at one of its inner corners."""
+    before, after = corners[index] - corners[index - 1], corners[index + 1] - corners[index]
+    cross = before[0] * after[1] - before[1] * after[0]
+    return abs(math.degrees(math.atan2(cross, before @ after)))
+
+
+def _which_side(edge: StakedEdge, place: Point) -> str:
+    return "inside" if Polygon(edge.ring).contains(place) else "outside"
+
+
+def _between(stretch: Stretch) -> str:
+    ends = [
+        "the end of another marking" if post.stake is None else post.stake.ident
+        for post in (stretch.start, stretch.end)
+    ]
+    return f"between {ends[0]} and {ends[1]}"
+
+
+def _name(feature: Feature) -> str:
+    return feature.kind.value.replace("_", " ")

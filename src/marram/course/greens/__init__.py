@@ -1,0 +1,1 @@
+"""Greens: their frame, slopes and elevations; hole locations, and what speaks against a place."""

@@ -1,0 +1,224 @@
+"""Reading elevations of the greens from open formats: CSV, GeoJSON, or an Esri ASCII grid (docs/course-map.md)."""
+
+import csv
+import io
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from pyproj import CRS, Transformer
+from pyproj.exceptions import CRSError
+from shapely.geometry import LineString, MultiPoint
+
+from marram.course.greens.elevation_grid import grid_places, read_grid
+from marram.course.model import Course
+from marram.errors import InputError
+
+WGS84 = "EPSG:4326"
+MARGIN = 5.0
+"""Elevations up to this far off a green are kept with it, metres (own choice)."""
+
+STEP = 1.0
+"""A contour line is read at places no further apart than this, metres (own choice)."""
+
+EASTINGS = ("longitude", "lon", "x", "easting")
+NORTHINGS = ("latitude", "lat", "y", "northing")
+HEIGHTS = ("elevation", "ele", "z", "height")
+
+
+@dataclass(frozen=True, slots=True)
+class Elevations:
+    """Places with their elevation.
+
+    Attributes:
+        places: x east, y north and z up, in metres of the course's plane, shape (n, 3).
+        lines: for each place the number of the contour line it is read from, 0 for a single place.
+    """
+
+    places: NDArray[np.float64]
+    lines: NDArray[np.intp]
+
+    def near(self, shape: Any) -> "Elevations":
+        """Return those within the margin of a shape."""
+        west, south, east, north = shape.buffer(MARGIN).bounds
+        x, y = self.places[:, 0], self.places[:, 1]
+        kept = (x >= west) & (x <= east) & (y >= south) & (y <= north)
+        return Elevations(self.places[kept], self.lines[kept])
+
+
+@dataclass(slots=True)
+class _Read:
+    """What a file held: rows of easting, northing and elevation, and the line each is of."""
+
+    rows: list[tuple[float, float, float]] = field(default_factory=list)
+    lines: list[int] = field(default_factory=list)
+    faults: list[str] = field(default_factory=list)
+
+
+def read_elevations(course: Course, paths: Sequence[Path], crs: str | None = None) -> Elevations:
+    """Return the elevations in files, in the plane of a course.
+
+    Args:
+        course: the map; of a grid only what lies on or near its greens is kept.
+        paths: the files; what they hold is put together.
+        crs: the coordinate system of eastings and northings, such as ``EPSG:25832``; not needed for WGS 84
+            degrees, nor where a ``.prj`` file lies beside a grid.
+
+    Raises:
+        InputError: a file cannot be read or holds no elevation on the course; every fault is listed.
+    """
+    found: list[Elevations] = []
+    faults: list[str] = []
+    for path in paths:
+        try:
+            found.append(_read_file(course, path, crs))
+        except InputError as error:
+            faults += error.faults
+        except OSError as error:
+            faults.append(f"{path} cannot be read: {error.strerror}. Check the path.")
+    if faults:
+        raise InputError(*faults)
+    return Elevations(
+        np.concatenate([one.places for one in found]) if found else np.empty((0, 3)),
+        np.concatenate(
+            [np.where(one.lines > 0, one.lines + 1_000_000 * number, 0) for number, one in enumerate(found)]
+        )
+        if found
+        else np.empty(0, dtype=np.intp),
+    )
+
+
+def _read_file(course: Course, path: Path, crs: str | None) -> Elevations:
+    text = path.read_bytes().decode("utf-8-sig", errors="replace")
+    start = text.lstrip()[:6].lower()
+    if start.startswith("{"):
+        return _of_geojson(course, path, text)
+    if start.startswith("ncols"):
+        grid = read_grid(path, text)
+        system = crs or _prj_beside(path) or (WGS84 if grid.in_degrees else None)
+        return _placed(course, path, grid_places(course, grid, _from(path, system), MARGIN), WGS84)
+    return _of_csv(course, path, text, crs)
+
+
+def _of_csv(course: Course, path: Path, text: str, crs: str | None) -> Elevations:
+    rows = csv.reader(io.StringIO(text))
+    head = [name.strip().casefold() for name in next(rows, [])]
+    columns = [
+        next((head.index(name) for name in names if name in head), None)
+        for names in (EASTINGS, NORTHINGS, HEIGHTS)
+    ]
+    if None in columns:
+        raise InputError(
+            f"{path}: the first line must name the columns longitude, latitude, elevation (or x, y, elevation); "
+            f"it is {','.join(head)!r}."
+        )
+    read = _Read()
+    for number, row in enumerate(rows, 2):
+        if not any(cell.strip() for cell in row):
+            continue
+        try:
+            x, y, z = (float(row[column]) for column in columns if column is not None)
+        except (ValueError, IndexError):
+            read.faults.append(f"{path}, line {number}: {','.join(row)!r} is no place with an elevation.")
+            continue
+        read.rows.append((x, y, z))
+        read.lines.append(0)
+    in_degrees = columns[0] is not None and head[columns[0]] in {"longitude", "lon"}
+    return _finished(course, path, read, WGS84 if in_degrees else crs or _prj_beside(path))
+
+
+def _of_geojson(course: Course, path: Path, text: str) -> Elevations:
+    try:
+        features: Any = json.loads(text)["features"]
+        listed = list(features)
+    except (ValueError, KeyError, TypeError) as error:
+        raise InputError(f"{path} is no GeoJSON FeatureCollection ({error}).") from None
+    read = _Read()
+    for number, feature in enumerate(listed):
+        try:
+            _feature(course, feature, number + 1, read)
+        except (ValueError, KeyError, TypeError, AttributeError, IndexError):
+            read.faults.append(
+                f"{path}, feature {number}: give a Point or LineString with its elevation in metres, as third coordinate "
+                "or as ele=<metres>."
+            )
+    return _finished(course, path, read, WGS84)
+
+
+def _feature(course: Course, feature: Any, number: int, read: _Read) -> None:
+    tags = feature.get("properties") or {}
+    said = next((float(tags[name]) for name in HEIGHTS if tags.get(name) is not None), None)
+    geometry = feature["geometry"]
+    kind, coordinates = geometry["type"], geometry["coordinates"]
+    if kind in {"Point", "LineString"}:
+        parts = [[coordinates]] if kind == "Point" else [coordinates]
+    elif kind in {"MultiPoint", "MultiLineString"}:
+        parts = [[one] for one in coordinates] if kind == "MultiPoint" else coordinates
+    else:
+        raise ValueError(kind)
+    for part in parts:
+        places = [(float(p[0]), float(p[1]), float(p[2]) if len(p) > 2 else _known(said)) for p in part]
+        contour = said is not None and len(places) > 1
+        if contour:
+            line = course.plane.outward(shapely.segmentize(course.plane.inward(LineString(places)), STEP))
+            places = [(x, y, _known(said)) for x, y in shapely.get_coordinates(line).tolist()]
+        read.rows += places
+        read.lines += [number if contour else 0] * len(places)
+
+
+def _known(value: float | None) -> float:
+    if value is None:
+        raise ValueError
+    return value
+
+
+def _finished(course: Course, path: Path, read: _Read, crs: str | None) -> Elevations:
+    rows = np.array(read.rows, dtype=np.float64).reshape(-1, 3)
+    if not read.faults and not np.isfinite(rows).all():
+        read.faults.append(f"{path}: an elevation or a coordinate is not a finite number.")
+    if read.faults:
+        raise InputError(*read.faults)
+    return _placed(course, path, (rows, np.array(read.lines, dtype=np.intp)), crs)
+
+
+def _placed(
+    course: Course, path: Path, read: tuple[NDArray[np.float64], NDArray[np.intp]], crs: str | None
+) -> Elevations:
+    """Return rows laid in the plane of the course; refuse those that lie on no green."""
+    rows, lines = read
+    if crs != WGS84:
+        rows = rows.copy()
+        rows[:, 0], rows[:, 1] = _from(path, crs).transform(rows[:, 0], rows[:, 1])
+    if len(rows) and (np.abs(rows[:, 0]).max() > 180 or np.abs(rows[:, 1]).max() > 90):
+        raise InputError(
+            f"{path}: its places are no longitude and latitude in degrees. Name the coordinate system, such as EPSG:25832."
+        )
+    laid = course.plane.inward(MultiPoint(rows[:, :2]))
+    places = np.column_stack([shapely.get_coordinates(laid), rows[:, 2]])
+    found = Elevations(places, lines)
+    greens = [hole.green.geometry for hole in course.holes.values() if hole.green is not None]
+    if not any(len(found.near(green).places) >= 3 for green in greens):
+        raise InputError(f"{path}: fewer than three of its elevations lie on any green of {course.name!r}.")
+    return found
+
+
+def _from(path: Path, crs: str | None) -> Transformer:
+    """Return the way from a coordinate system to degrees."""
+    if crs is None:
+        raise InputError(
+            f"{path} gives eastings and northings without saying in which coordinate system. Name it, such as EPSG:25832."
+        )
+    try:
+        return Transformer.from_crs(CRS.from_user_input(crs), WGS84, always_xy=True)
+    except CRSError:
+        raise InputError(f"{crs[:60]!r} is no coordinate system. Give one such as EPSG:25832.") from None
+
+
+def _prj_beside(path: Path) -> str | None:
+    beside = path.with_suffix(".prj")
+    return beside.read_text(encoding="utf-8", errors="replace") if beside.is_file() else None

@@ -1,0 +1,118 @@
+"""What speaks against cutting a hole at a place, in the words of the published guidance, each with its figure."""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from enum import Enum
+
+import numpy as np
+from shapely.geometry import Point
+
+from marram.course.greens.green_frame import PACE, GreenFrame
+from marram.course.greens.hole_locations import FROM_EDGE, FROM_RECENT, FROM_SEVERE_SLOPE
+from marram.course.greens.slope import GreenSlopes, in_percent
+from marram.course.model import Hole
+
+
+class Against(Enum):
+    """What speaks against a hole location."""
+
+    OFF_GREEN = "off_green"
+    NEAR_EDGE = "near_edge"
+    NEAR_RECENT = "near_recent"
+    STEEP = "steep"
+    """Steeper than recommended: marginal."""
+    TOO_STEEP = "too_steep"
+    NEAR_SEVERE_SLOPE = "near_severe_slope"
+
+
+@dataclass(frozen=True, slots=True)
+class RecentHole:
+    """A hole location used before.
+
+    Attributes:
+        place: where it was, in local metres.
+        day: when, or ``None`` when that is not known.
+    """
+
+    place: Point
+    day: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class HoleWarning:
+    """One thing against a hole location.
+
+    Attributes:
+        kind: what it is.
+        words: the same for people, with its measure and the figure it is held against.
+    """
+
+    kind: Against
+    words: str
+
+
+def hole_warnings(
+    hole: Hole, place: Point, *, recent: Sequence[RecentHole] = (), slopes: GreenSlopes | None = None
+) -> list[HoleWarning]:
+    """Return what speaks against cutting the hole at a place; nothing where all is well.
+
+    Args:
+        hole: the hole.
+        place: where it would be cut, in local metres.
+        recent: where it was cut before.
+        slopes: the ground of the greens, or ``None`` where nothing is known of it.
+
+    Raises:
+        BadPlace: the green of the hole is not mapped.
+    """
+    frame = GreenFrame.of(hole)
+    here = np.array([[place.x, place.y]])
+    from_edge = float(frame.from_edge(here)[0])
+    if from_edge < 0:
+        return [HoleWarning(Against.OFF_GREEN, f"It is {-from_edge:.1f} m off the green.")]
+    found: list[HoleWarning] = []
+    if from_edge < FROM_EDGE:
+        words = f"It is {_under(from_edge / PACE)} paces from the edge of the green; at least four are recommended."
+        found.append(HoleWarning(Against.NEAR_EDGE, words))
+    for used in recent:
+        apart = used.place.distance(place)
+        if apart < FROM_RECENT:
+            when = f" of {used.day.isoformat()}" if used.day else ""
+            words = f"It is {_under(apart / PACE)} paces from the hole{when}; at least three are recommended."
+            found.append(HoleWarning(Against.NEAR_RECENT, words))
+    if slopes is not None and hole.number in slopes.surfaces:
+        found += _of_slope(hole.number, place, slopes)
+    return found
+
+
+def _of_slope(hole: int, place: Point, slopes: GreenSlopes) -> list[HoleWarning]:
+    limits = slopes.limits
+    speed = (
+        f"at a green speed of {limits.green_speed:g} feet" if limits.green_speed else "on the fastest greens"
+    )
+    slope = slopes.surfaces[hole].at(place)
+    if slope is not None and slope.percent > limits.critical:
+        words = f"The ground around it falls {_over(slope.percent, limits.critical)} %; more than {in_percent(limits.critical)} % is too steep {speed}."
+        return [HoleWarning(Against.TOO_STEEP, words)]
+    found: list[HoleWarning] = []
+    if slope is not None and slope.percent > limits.recommended:
+        words = f"The ground around it falls {_over(slope.percent, limits.recommended)} %; at most {in_percent(limits.recommended)} % is recommended {speed}."
+        found.append(HoleWarning(Against.STEEP, words))
+    apart = float(slopes.from_severe(hole, np.array([[place.x, place.y]]))[0])
+    if apart < FROM_SEVERE_SLOPE:
+        words = f"It is {_under(apart / PACE)} paces from ground steeper than {in_percent(limits.critical)} %; at least three are recommended."
+        found.append(HoleWarning(Against.NEAR_SEVERE_SLOPE, words))
+    return found
+
+
+def _under(paces: float) -> str:
+    """Return a distance that is too small, rounded down, so that 3.98 paces do not read as four."""
+    return f"{math.floor(paces * 10 + 1e-6) / 10:.1f}"
+
+
+def _over(percent: float, limit: float) -> str:
+    """Return a slope beyond a limit, rounded up where rounding would bring it down to the limit."""
+    near = round(percent, 1)
+    return f"{near if near > limit else math.ceil(percent * 100) / 100:g}"

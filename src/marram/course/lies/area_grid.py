@@ -1,0 +1,202 @@
+"""Which area of the course many balls lie in: a grid of cells answers all that lie clear of every edge.
+
+A cell is *clear* when no edge comes within the ball's radius of any place in it, so that every ball in it lies
+in the same area. Between two edges, clear cells of a row follow one another without a break; one exact
+answer settles the whole run. Balls in other cells are decided one by one, by distance.
+"""
+
+import math
+from dataclasses import dataclass
+from weakref import WeakKeyDictionary
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import STRtree
+
+from marram.course.lies.areas import FURTHEST
+from marram.course.lies.regions import EDGE_TOLERANCE, TOUCH, Ground, HoleGround, ground_of
+from marram.course.model import Course
+from marram.errors import BadPlace
+
+CELL = 0.5
+"""The side of a cell, metres: small enough that few balls lie in a cell with an edge (measured)."""
+
+MOST_CELLS = 16_000_000
+"""On a very large course cells grow so that there are no more than this many (16 MB)."""
+
+MOST_GRIDS = 4
+"""No more grids than this are kept for a course; the oldest gives way."""
+
+SAMPLES = 4
+"""Edges are followed in steps of a cell's side divided by this."""
+
+UNCLEAR = -1
+
+Grounds = NDArray[np.int8]
+"""Members of :class:`Ground`, one for each ball."""
+
+
+def areas_of(course: Course, places: NDArray[np.float64], hole: int) -> Grounds:
+    """Return what each of many balls lies in, as members of :class:`Ground`.
+
+    The answers are those of :func:`~marram.course.lies.areas.area_at`. The first call for a hole lays the grid.
+
+    Args:
+        course: the map.
+        places: the centres of the balls in local metres, of shape (n, 2).
+        hole: the hole being played.
+
+    Raises:
+        BadPlace: the map has no such hole, or a place is not on or near the course.
+    """
+    places = np.asarray(places, dtype=np.float64)
+    if places.ndim != 2 or places.shape[1] != 2:
+        raise BadPlace(f"Places have the shape (n, 2), not {places.shape}.")
+    if len(places) and not np.abs(places).max() <= FURTHEST:
+        raise BadPlace(f"A place is not within {FURTHEST / 1000:.0f} km of the middle of the course.")
+    grid = _grid_of(course, hole)
+    return grid.look_up(places)
+
+
+@dataclass(frozen=True, eq=False)
+class _Grid:
+    """The cells of a hole's ground.
+
+    Attributes:
+        cells: what a ball in each clear cell lies in, else ``UNCLEAR``; a border of one cell stands for all beyond.
+        west: the west edge of the first column.
+        south: the south edge of the first row.
+        side: the side of a cell.
+        exact: decides the other balls by distance.
+    """
+
+    cells: NDArray[np.int8]
+    west: float
+    south: float
+    side: float
+    exact: "_Exact"
+
+    def look_up(self, places: NDArray[np.float64]) -> Grounds:
+        rows, columns = self.cells.shape
+        column = ((places[:, 0] - self.west) * (1 / self.side)).clip(0, columns - 1).astype(np.intp)
+        row = ((places[:, 1] - self.south) * (1 / self.side)).clip(0, rows - 1).astype(np.intp)
+        row *= columns
+        row += column
+        answers = self.cells.ravel().take(row)
+        unclear = np.flatnonzero(answers == UNCLEAR)
+        if len(unclear):
+            answers[unclear] = self.exact.decide(places[unclear])
+        return answers
+
+
+class _Exact:
+    """Decides by distance which ground each ball touches first in the order of Rule 2.2c."""
+
+    def __init__(self, ground: HoleGround) -> None:
+        self.ground = ground
+        features = [(region.ground, f.geometry) for region in ground.specific for f in region.features]
+        self.grounds = np.array([int(which) for which, _ in features], dtype=np.int8)
+        self.shapes = np.array([geometry for _, geometry in features], dtype=object)
+        shapely.prepare(self.shapes)
+        west, south, east, north = shapely.bounds(self.shapes).reshape(-1, 4).T
+        self.boxes = STRtree(shapely.box(west - TOUCH, south - TOUCH, east + TOUCH, north + TOUCH))
+
+    def decide(self, places: NDArray[np.float64]) -> Grounds:
+        points: NDArray[np.object_] = np.asarray(shapely.points(places), dtype=object)
+        answers = np.full(len(places), Ground.GENERAL_AREA, dtype=np.int8)
+        ball, feature = self.boxes.query(points)
+        # Whether the centre is inside is cheap to tell; the distance is needed only where it is not.
+        touches = np.asarray(shapely.intersects(self.shapes[feature], points[ball]))
+        outside = np.flatnonzero(~touches)
+        touches[outside] = shapely.dwithin(self.shapes[feature[outside]], points[ball[outside]], TOUCH)
+        ball, feature = ball[touches], feature[touches]
+        touched = self.grounds[feature]
+        np.minimum.at(answers, ball, touched)
+        yellow = ball[touched == Ground.YELLOW_PENALTY_AREA]
+        answers[yellow[answers[yellow] == Ground.RED_PENALTY_AREA]] = Ground.PENALTY_AREA_OF_TWO_COLOURS
+        answers[self._out(points)] = Ground.OUT_OF_BOUNDS
+        return answers
+
+    def _out(self, points: NDArray[np.object_]) -> NDArray[np.bool_]:
+        if self.ground.in_bounds is not None:
+            return ~shapely.dwithin(self.ground.in_bounds.shape, points, TOUCH)
+        if self.ground.out_of_bounds is not None:
+            shape = self.ground.out_of_bounds.shape
+            return shapely.intersects(shape, points) & ~shapely.dwithin(
+                shapely.boundary(shape), points, TOUCH
+            )
+        return np.zeros(len(points), dtype=np.bool_)
+
+
+_kept: WeakKeyDictionary[Course, dict[int, _Grid]] = WeakKeyDictionary()
+
+
+def _grid_of(course: Course, hole: int) -> _Grid:
+    kept = _kept.setdefault(course, {})
+    if hole not in kept:
+        grid = _lay(ground_of(course, hole))
+        while len(kept) >= MOST_GRIDS:
+            kept.pop(next(iter(kept)))
+        kept[hole] = grid
+    return kept[hole]
+
+
+def _lay(ground: HoleGround) -> _Grid:
+    regions = [*ground.specific, *(r for r in (ground.in_bounds, ground.out_of_bounds) if r is not None)]
+    exact = _Exact(ground)
+    if not regions:
+        return _Grid(np.full((1, 1), Ground.GENERAL_AREA, dtype=np.int8), 0.0, 0.0, 1.0, exact)
+    starts, ends = _edges([region.shape for region in regions])
+    west, south = np.minimum(starts.min(0), ends.min(0))
+    east, north = np.maximum(starts.max(0), ends.max(0))
+    side = max(CELL, math.sqrt((east - west) * (north - south) / MOST_CELLS))
+    # A border of two cells: the outermost is clear and stands for everything beyond.
+    west, south = west - 2 * side, south - 2 * side
+    shape = (int((north - south) / side) + 3, int((east - west) / side) + 3)
+    cells = np.zeros(shape, dtype=np.int8)
+    grid = _Grid(cells, float(west), float(south), side, exact)
+    _mark(grid, starts, ends)
+    _fill(grid)
+    return grid
+
+
+def _edges(shapes: list[shapely.Geometry]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Return the ends of all edges of the shapes."""
+    lines = shapely.get_parts(shapely.boundary(np.array(shapes, dtype=object)))
+    places, of = shapely.get_coordinates(lines, return_index=True)
+    same = of[1:] == of[:-1]
+    return places[:-1][same], places[1:][same]
+
+
+def _mark(grid: _Grid, starts: NDArray[np.float64], ends: NDArray[np.float64]) -> None:
+    """Mark every cell that has a place within the ball's radius of an edge."""
+    step = grid.side / SAMPLES
+    count = np.ceil(np.hypot(*(ends - starts).T) / step).astype(np.intp) + 1
+    which = np.repeat(np.arange(len(count)), count)
+    along = (np.arange(len(which)) - np.repeat(np.cumsum(count) - count, count)) / np.repeat(
+        np.maximum(count - 1, 1), count
+    )
+    samples = starts[which] + along[:, None] * (ends - starts)[which]
+    # A place within the radius of the edge is within half a step more of a sample, in x and in y; that square
+    # is smaller than a cell, so its corners meet every cell it meets.
+    reach = TOUCH + EDGE_TOLERANCE + step / 2
+    for east in (-reach, reach):
+        column = ((samples[:, 0] + east - grid.west) / grid.side).astype(np.intp)
+        for north in (-reach, reach):
+            row = ((samples[:, 1] + north - grid.south) / grid.side).astype(np.intp)
+            grid.cells[row, column] = UNCLEAR
+
+
+def _fill(grid: _Grid) -> None:
+    """Settle each run of clear cells of a row by one exact answer."""
+    columns = grid.cells.shape[1]
+    cells = grid.cells.ravel()
+    clear = cells != UNCLEAR
+    begins = clear.copy()
+    begins[1:] &= ~clear[:-1]
+    begins[::columns] = clear[::columns]
+    row, column = np.divmod(np.flatnonzero(begins), columns)
+    middles = np.column_stack([grid.west + (column + 0.5) * grid.side, grid.south + (row + 0.5) * grid.side])
+    run = np.cumsum(begins) - 1
+    cells[clear] = grid.exact.decide(middles)[run[clear]]

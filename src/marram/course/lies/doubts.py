@@ -1,0 +1,194 @@
+"""Why the map alone cannot be relied on for an answer, and what to look at on the ground."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+
+from shapely.geometry import Point
+
+from marram.course.lies.decision import Answer
+from marram.course.lies.regions import EDGE_TOLERANCE, TOUCH, Ground, HoleGround
+from marram.course.model import Course, Feature, Kind
+from marram.course.reading.assembly import boundary_is_outline
+from marram.course.scheme import is_about_golf
+
+UNMAPPED_EDGE = 5.0
+"""Within this distance of unmarked water the map cannot tell where its edge is, metres (own choice)."""
+
+NEAR_OUTLINE = 10.0
+"""Within this distance of an outline that serves as boundary, the true boundary must be looked for, metres (own
+choice)."""
+
+NEAR_PATH = 3.0
+"""Within this distance of a path of unknown width, whether a ball is on it must be looked at, metres (own choice)."""
+
+
+class DoubtKind(Enum):
+    """Why the map alone cannot be relied on."""
+
+    WITHIN_ACCURACY = "within_accuracy"
+    """The place is not known well enough: the ball may lie on the other side of an edge."""
+    TEE_MARKERS = "tee_markers"
+    """The teeing area depends on where the tee-markers are today."""
+    IDLE_TEE = "idle_tee"
+    """The ball is on a tee of which the map does not know the hole."""
+    UNMARKED_WATER = "unmarked_water"
+    """Water on the course is a penalty area, but the map does not know its edge."""
+    TWO_COLOURS = "two_colours"
+    """Part of the ball is in a red and part in a yellow penalty area."""
+    NO_BOUNDARY = "no_boundary"
+    """The map has no boundary."""
+    OUTLINE_AS_BOUNDARY = "outline_as_boundary"
+    """The map has only the outline of the course, which need not be its boundary."""
+    NO_GREEN = "no_green"
+    """The green of the hole is not mapped."""
+    NOT_COVERED = "not_covered"
+    """The map was cut at a rectangle, and the place lies beyond."""
+    PATH_WITHOUT_SURFACE = "path_without_surface"
+    """The ball is on a path that may have no artificial surface and so be no obstruction."""
+    PATH_WITHOUT_WIDTH = "path_without_width"
+    """A path is near of which the map knows only the middle."""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """One reason to look on the ground, in words, with the feature it is about."""
+
+    kind: DoubtKind
+    words: str
+    feature: Feature | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Situation:
+    """A place, how well it is known, and what was decided there."""
+
+    course: Course
+    hole: int
+    ground: HoleGround
+    place: Point
+    accuracy: float
+    answer: Answer
+
+    def doubts(self) -> tuple[Doubt, ...]:
+        """Return every reason to look on the ground."""
+        return (
+            *self._accuracy(),
+            *self._cover(),
+            *self._tees_and_green(),
+            *self._water(),
+            *self._bounds(),
+            *self._paths(),
+        )
+
+    def _accuracy(self) -> Iterator[Doubt]:
+        reach = max(self.accuracy, EDGE_TOLERANCE)
+        if self.answer.edge_distance <= reach:
+            yield _measure(self.answer.edge_distance, self.answer.edge)
+        for rough in self.course.features:
+            away = rough.geometry.boundary.distance(self.place) if drawn_to(rough) else 0
+            if reach < away <= drawn_to(rough) + TOUCH:
+                yield _measure(away, rough)
+        near = self.ground.within(self.place, TOUCH + reach, "conditions")
+        if self.answer.ground is Ground.GENERAL_AREA:
+            near += self.ground.within(self.place, TOUCH + reach, "wrong_greens")
+        for feature in near:
+            outside = feature.geometry.distance(self.place)
+            inside = feature.geometry.boundary.distance(self.place)
+            distance = abs((outside if outside > 0 else -inside) - TOUCH)
+            if feature.geometry.area > 0 and distance <= reach:
+                yield _measure(distance, feature)
+
+    def _cover(self) -> Iterator[Doubt]:
+        if self.course.covered is not None and not self.course.covered.covers(self.place):
+            yield Doubt(
+                DoubtKind.NOT_COVERED, "the map was cut here: what lies at this place may be missing from it"
+            )
+
+    def _tees_and_green(self) -> Iterator[Doubt]:
+        ground, feature = self.answer.ground, self.answer.feature
+        if ground is Ground.TEEING_AREA and feature and feature.tags.get("marram") != "teeing_area":
+            yield Doubt(
+                DoubtKind.TEE_MARKERS,
+                "the teeing area is two club-lengths deep behind the tee-markers, which the map does not know",
+                feature,
+            )
+        if ground is not Ground.GENERAL_AREA:
+            return
+        for tee in self.ground.within(self.place, TOUCH, "idle_tees")[:1]:
+            yield Doubt(
+                DoubtKind.IDLE_TEE, "the ball is on a tee of which the map does not know the hole", tee
+            )
+        if self.course.holes[self.hole].green is None:
+            yield Doubt(DoubtKind.NO_GREEN, f"the green of hole {self.hole} is not mapped")
+
+    def _water(self) -> Iterator[Doubt]:
+        ground, feature = self.answer.ground, self.answer.feature
+        if ground is Ground.PENALTY_AREA_OF_TWO_COLOURS:
+            yield Doubt(
+                DoubtKind.TWO_COLOURS,
+                "part of the ball is in a red and part in a yellow penalty area",
+                feature,
+            )
+        elif ground is Ground.RED_PENALTY_AREA and feature and feature.kind is Kind.WATER:
+            yield Doubt(
+                DoubtKind.UNMARKED_WATER,
+                "this water is not marked: a red penalty area, whose edge is where the ground slopes down to it",
+                feature,
+            )
+        elif ground > Ground.PENALTY_AREA_OF_TWO_COLOURS:
+            near = self.ground.within(self.place, UNMAPPED_EDGE, "water")
+            for water in sorted(near, key=lambda water: water.geometry.distance(self.place))[:1]:
+                away = f"{water.geometry.distance(self.place):.1f} m away"
+                words = (
+                    f"a penalty area of which the map knows only the middle is {away}"
+                    if is_about_golf(water.tags)
+                    else f"unmarked water is {away}: a red penalty area, whose edge the map does not know"
+                )
+                yield Doubt(DoubtKind.UNMARKED_WATER, words, water)
+
+    def _bounds(self) -> Iterator[Doubt]:
+        inside = self.ground.in_bounds
+        if inside is None:
+            yield Doubt(DoubtKind.NO_BOUNDARY, "the map has no boundary: out of bounds cannot be told")
+        elif boundary_is_outline(self.course) and (
+            self.answer.ground is Ground.OUT_OF_BOUNDS or inside.signed_distance(self.place) > -NEAR_OUTLINE
+        ):
+            yield Doubt(
+                DoubtKind.OUTLINE_AS_BOUNDARY,
+                "the outline of the course serves as boundary in the map: look where the boundary is marked",
+                inside.edge_near(self.place),
+            )
+
+    def _paths(self) -> Iterator[Doubt]:
+        for path in self.ground.within(self.place, NEAR_PATH, "conditions"):
+            if path.kind is not Kind.PATH:
+                continue
+            away = path.geometry.distance(self.place)
+            if away <= TOUCH and "surface" not in path.tags:
+                yield Doubt(
+                    DoubtKind.PATH_WITHOUT_SURFACE,
+                    "the ball is on a path of unknown surface: only an artificially surfaced one is an obstruction",
+                    path,
+                )
+            if path.geometry.area == 0:
+                yield Doubt(
+                    DoubtKind.PATH_WITHOUT_WIDTH,
+                    f"the middle of a path of unknown width is {away:.1f} m away",
+                    path,
+                )
+
+
+def drawn_to(feature: Feature) -> float:
+    """Return how far off the edge of a feature may be drawn, metres: what a phone that marked it said, else 0."""
+    try:
+        return max(0.0, float(feature.tags["accuracy"]))
+    except (KeyError, ValueError):
+        return 0.0
+
+
+def _measure(distance: float, feature: Feature | None) -> Doubt:
+    of = f" of the {feature.kind.value.replace('_', ' ')}" if feature else ""
+    return Doubt(
+        DoubtKind.WITHIN_ACCURACY, f"within {distance:.2f} m of the edge{of}: measure on the ground", feature
+    )

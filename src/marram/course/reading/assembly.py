@@ -1,0 +1,120 @@
+"""From a source to a course map: choose the course, lay the plane, make features and holes."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+import shapely
+from shapely.geometry import Point
+
+from marram.course.fault import Fault, FaultList, Severity
+from marram.course.model import Course, Feature, Kind
+from marram.course.plane import LocalPlane
+from marram.course.reading.holes import holes_of, lines_of_play
+from marram.course.reading.selection import choose_outline, misplaced, of_course
+from marram.course.reading.shapes import closed_boundary, hole_numbers, to_feature, to_features
+from marram.course.reading.source import Source, SourceFeature
+from marram.course.scheme import Role, is_about_golf, meaning
+
+
+def assemble(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
+    """Return the course map that a source holds, with every fault found on the way.
+
+    Args:
+        source: what was read from the file.
+        which: the name or identifier of the course, needed where the file holds several.
+
+    Returns:
+        The course, or ``None`` when there is nothing to build one from; and the faults.
+    """
+    if not source.readable:
+        return None, list(source.faults)
+    outline, undecided = choose_outline(source.features, which)
+    if undecided:
+        return None, [*source.faults, *undecided]
+    chosen = of_course(source.features, outline)
+    if not any(is_about_golf(feature.tags) for feature in chosen):
+        nothing = Fault(
+            Severity.ERROR,
+            "no_golf",
+            "nothing in the file is tagged as part of the golf course",
+            "Draw the holes, greens, bunkers and penalty areas with golf=* tags; see docs/course-map.md.",
+        )
+        return None, [*source.faults, nothing]
+    lost = misplaced(chosen)
+    if lost:
+        return None, [*source.faults, *lost]
+    faults = FaultList(_plane(chosen))
+    laid = _in_metres(chosen, faults.plane)
+    features = _boundary(laid[0] if outline else None, to_features(laid, faults), faults)
+    lines = lines_of_play(laid, features, faults)
+    holes, features = holes_of(lines, features, _pins(laid), faults)
+    course = Course(
+        name=outline.tags.get("name", "") if outline else "",
+        plane=faults.plane,
+        holes=holes,
+        features=tuple(features),
+        credit=source.credit,
+        covered=None if source.bounds is None else faults.plane.inward(source.bounds),
+    )
+    return course, [*source.faults, *faults.found]
+
+
+def _plane(features: Sequence[SourceFeature]) -> LocalPlane:
+    west, south, east, north = shapely.total_bounds([f.geometry for f in features if is_about_golf(f.tags)])
+    return LocalPlane(round(float(west + east) / 2, 4), round(float(south + north) / 2, 4))
+
+
+def _in_metres(features: Sequence[SourceFeature], plane: LocalPlane) -> list[SourceFeature]:
+    geometries = plane.inward_all([feature.geometry for feature in features])
+    return [
+        replace(feature, geometry=geometry) for feature, geometry in zip(features, geometries, strict=True)
+    ]
+
+
+def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults: FaultList) -> list[Feature]:
+    """Put the boundary first: as mapped with ``marram=boundary``, else the outline of the course."""
+    lines = [f for f in features if f.kind is Kind.BOUNDARY and f.geometry.geom_type.endswith("LineString")]
+    rest = [feature for feature in features if feature not in lines]
+    drawn = closed_boundary(lines, faults)
+    if lines or any(feature.kind is Kind.BOUNDARY for feature in rest):
+        return [*_marked(drawn, lines), *rest]
+    made = to_feature(outline, Kind.BOUNDARY, faults) if outline else None
+    if made is not None:
+        return (
+            [*closed_boundary([made], faults), *rest] if "Line" in made.geometry.geom_type else [made, *rest]
+        )
+    faults.warn(
+        "no_boundary",
+        "the map has no boundary: out of bounds cannot be told",
+        "Draw the boundary with marram=boundary, or the outline of the course with leisure=golf_course.",
+    )
+    return rest
+
+
+def _marked(drawn: Sequence[Feature], lines: Sequence[Feature]) -> list[Feature]:
+    """Return joined boundaries; where its lines are marked in different ways, each says which part is marked how."""
+    ways = {line.tags.get("marked_by", "") for line in lines}
+    if len(ways) < 2:
+        return list(drawn)
+    tags = {key: value for key, value in lines[0].tags.items() if key != "marked_by"}
+    if "stakes" in ways:
+        tags["marked_by"] = "stakes"
+    parts = [
+        replace(line, kind=Kind.MARKING) for line in lines if line.tags.get("marked_by", "stakes") != "stakes"
+    ]
+    return [*(replace(boundary, tags=tags) for boundary in drawn), *parts]
+
+
+def _pins(features: Sequence[SourceFeature]) -> list[tuple[Point, int | None]]:
+    pins: list[tuple[Point, int | None]] = []
+    for feature in features:
+        place = feature.geometry
+        if meaning(feature.tags) is Role.PIN and isinstance(place, Point):
+            numbers = hole_numbers(feature.tags.get("ref", ""))
+            pins.append((place, numbers[0] if len(numbers) == 1 else None))
+    return pins
+
+
+def boundary_is_outline(course: Course) -> bool:
+    """Whether the boundary is only the outline of the property, not a boundary the Committee has mapped."""
+    return any(f.tags.get("marram") != "boundary" for f in course.of(Kind.BOUNDARY))

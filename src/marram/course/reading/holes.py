@@ -1,0 +1,270 @@
+"""From lines of play, greens, tees and pins to holes. What belongs to what is read, never guessed."""
+
+from collections import defaultdict
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from shapely.geometry import LineString, Point
+
+from marram.course.fault import FaultList
+from marram.course.model import Feature, Hole, Kind
+from marram.course.reading.shapes import hole_numbers
+from marram.course.reading.source import SourceFeature
+from marram.course.scheme import Role, meaning
+
+TEE_REACH = 35.0
+"""A tee without ``ref`` belongs to a hole only within this distance of its line of play (own choice), metres."""
+TEE_PART = 0.4
+"""… and only beside the first two fifths of the line (own choice)."""
+TEE_MARGIN = 10.0
+"""… and only if no other hole is as near within this margin (own choice), metres."""
+
+
+@dataclass(frozen=True, slots=True)
+class LineOfPlay:
+    """A line of play with its number and tags, in metres."""
+
+    number: int
+    ident: str
+    line: LineString
+    tags: Mapping[str, str]
+
+    @property
+    def end(self) -> Point:
+        """The last position: at or near the hole."""
+        return Point(self.line.coords[-1])
+
+
+def lines_of_play(
+    sources: Sequence[SourceFeature], features: Sequence[Feature], faults: FaultList
+) -> list[LineOfPlay]:
+    """Return the numbered lines of play by number, from sources laid out in metres.
+
+    Lines without a number are left out with a warning; where no line has one, each is an error that says all
+    it lacks. Repeated numbers are errors.
+    """
+    found = [source for source in sources if meaning(source.tags) is Role.HOLE]
+    numbered: list[LineOfPlay] = []
+    without: list[tuple[SourceFeature, LineString]] = []
+    for source in found:
+        line = source.geometry
+        numbers = hole_numbers(source.tags.get("ref", ""))
+        if not isinstance(line, LineString):
+            faults.error(
+                "hole_not_a_line",
+                f"the hole is drawn as a {line.geom_type}, not as a line of play",
+                "Draw one line from the tee to the hole.",
+                feature=source.ident,
+                at=line,
+            )
+        elif len(numbers) == 1:
+            numbered.append(LineOfPlay(numbers[0], source.ident, line, source.tags))
+        else:
+            without.append((source, line))
+    _refuse_repeated(numbered, faults)
+    if not found:
+        faults.error(
+            "no_holes",
+            "the map has no line of play",
+            "Draw each hole as a line from tee to hole with golf=hole, ref=<number> and par=<par>.",
+        )
+    greens = [feature for feature in features if feature.kind is Kind.PUTTING_GREEN]
+    report = faults.warn if numbered else faults.error
+    for source, line in without:
+        report(
+            "hole_without_number",
+            _lacks(source, Point(line.coords[-1]), greens) + (": it was left out" if numbered else ""),
+            "Add ref=<number>: one line of play for each hole, with its number alone; then par=<par>, and the green "
+            "as an area with golf=green.",
+            feature=source.ident,
+            at=Point(line.coords[0]),
+        )
+    return sorted(numbered, key=lambda line: line.number)
+
+
+def _lacks(source: SourceFeature, end: Point, greens: Sequence[Feature]) -> str:
+    ref = source.tags.get("ref", "")
+    lacks = [
+        f"its ref {ref!r} is no single hole number" if ref else "this line of play has no hole number (ref)"
+    ]
+    if "par" not in source.tags:
+        lacks.append("it has no par")
+    if not any(green.geometry.distance(end) == 0 for green in greens):
+        lacks.append("it ends on no green")
+    return ", ".join(lacks)
+
+
+def _refuse_repeated(lines: Sequence[LineOfPlay], faults: FaultList) -> None:
+    by_number: dict[int, list[LineOfPlay]] = defaultdict(list)
+    for line in lines:
+        by_number[line.number].append(line)
+    for number, same in by_number.items():
+        for line in same[1:]:
+            faults.error(
+                "repeated_hole",
+                f"{line.ident} and {same[0].ident} both have ref={number}",
+                "Keep one line of play for each hole; give a second course its own outline and ask for it by name.",
+                feature=line.ident,
+                hole=number,
+                at=Point(line.line.coords[0]),
+            )
+
+
+def holes_of(
+    lines: Sequence[LineOfPlay],
+    features: Sequence[Feature],
+    pins: Sequence[tuple[Point, int | None]],
+    faults: FaultList,
+) -> tuple[dict[int, Hole], list[Feature]]:
+    """Return the holes by number, and the features with the holes that greens and tees belong to filled in.
+
+    A green belongs to the holes its ``holes`` or ``ref`` tag names, and to every hole whose line of play ends
+    on it. A tee belongs to the hole its tag names, else to the one line of play it stands beside.
+    """
+    numbers = [line.number for line in lines]
+    placed: list[Feature] = []
+    for feature in features:
+        said = feature.holes or tuple(n for n in hole_numbers(feature.ref) if n in numbers)
+        if feature.kind is Kind.PUTTING_GREEN:
+            ends = tuple(line.number for line in lines if feature.geometry.distance(line.end) == 0)
+            placed.append(replace(feature, holes=tuple(sorted({*said, *ends}))))
+        elif feature.kind is Kind.TEEING_AREA:
+            placed.append(replace(feature, holes=said or _tee_of(feature, lines, faults)))
+        else:
+            placed.append(feature)
+    holes = {line.number: _hole(line, placed, pins, faults) for line in lines}
+    return holes, placed
+
+
+def _tee_of(tee: Feature, lines: Sequence[LineOfPlay], faults: FaultList) -> tuple[int, ...]:
+    middle = tee.geometry.centroid
+    near = sorted(
+        (line.line.distance(tee.geometry), line.number)
+        for line in lines
+        if line.line.project(middle, normalized=True) <= TEE_PART
+    )
+    if not near or near[0][0] > TEE_REACH:
+        faults.warn(
+            "tee_of_no_hole",
+            "this tee stands beside no line of play and belongs to no hole",
+            "Add ref=<hole number> if it is in use.",
+            feature=tee.ident,
+            at=middle,
+        )
+        return ()
+    if len(near) > 1 and near[1][0] - near[0][0] < TEE_MARGIN:
+        faults.warn(
+            "tee_of_two_holes",
+            f"this tee stands beside holes {near[0][1]} and {near[1][1]}: it was given to neither",
+            "Add ref=<hole number>.",
+            feature=tee.ident,
+            at=middle,
+        )
+        return ()
+    return (near[0][1],)
+
+
+def _hole(
+    line: LineOfPlay, features: Sequence[Feature], pins: Sequence[tuple[Point, int | None]], faults: FaultList
+) -> Hole:
+    green = _green(line, features, faults)
+    tees = tuple(f for f in features if f.kind is Kind.TEEING_AREA and line.number in f.holes)
+    return Hole(
+        number=line.number,
+        line=line.line,
+        location=_location(line, green, pins, faults),
+        par=_whole(line, "par", faults),
+        stroke_index=_whole(line, "handicap", faults),
+        green=green,
+        tees=tees,
+    )
+
+
+def _green(line: LineOfPlay, features: Sequence[Feature], faults: FaultList) -> Feature | None:
+    own = [f for f in features if f.kind is Kind.PUTTING_GREEN and line.number in f.holes]
+    under_end = [green for green in own if green.geometry.distance(line.end) == 0]
+    if len(own) > 1:
+        faults.warn(
+            "two_greens",
+            f"{len(own)} greens belong to it ({', '.join(green.ident for green in own)})"
+            + (": the one its line of play ends on is used" if len(under_end) == 1 else ": none was chosen"),
+            "Let the line of play end on the green in use; the other is then a wrong green.",
+            hole=line.number,
+            at=line.end,
+        )
+        return under_end[0] if len(under_end) == 1 else None
+    if own:
+        return own[0]
+    greens = [f for f in features if f.kind is Kind.PUTTING_GREEN]
+    nearest = min(greens, key=lambda green: green.geometry.distance(line.end), default=None)
+    far = (
+        f" (the nearest, {nearest.ident}, is {nearest.geometry.distance(line.end):.1f} m away)"
+        if nearest
+        else ""
+    )
+    faults.warn(
+        "hole_without_green",
+        f"its line of play ends on no green{far}: a ball on the green cannot be told",
+        "Draw the green as an area with golf=green, or end the line of play on it, or tag the green with ref.",
+        hole=line.number,
+        feature=line.ident,
+        at=line.end,
+    )
+    return None
+
+
+def _location(
+    line: LineOfPlay, green: Feature | None, pins: Sequence[tuple[Point, int | None]], faults: FaultList
+) -> Point:
+    own = [pin for pin, number in pins if number == line.number]
+    if not own and green is not None:
+        own = [pin for pin, number in pins if number is None and green.geometry.distance(pin) == 0]
+        if len(green.holes) > 1 and own:
+            faults.warn(
+                "pin_of_double_green",
+                "the pins on its green, shared with another hole, do not say which is whose: the end of the line of "
+                "play is used",
+                "Add ref=<hole number> to each pin.",
+                hole=line.number,
+                at=line.end,
+            )
+            return line.end
+    if len(own) == 1:
+        return own[0]
+    if len(own) > 1:
+        faults.warn(
+            "two_pins",
+            f"{len(own)} pins are mapped on its green: the end of the line of play is used",
+            "Keep the pin in use, or give each its ref.",
+            hole=line.number,
+            at=line.end,
+        )
+    return line.end
+
+
+def _whole(line: LineOfPlay, tag: str, faults: FaultList) -> int | None:
+    text = line.tags.get(tag)
+    if text is None:
+        by_sex = {line.tags[key] for key in (f"{tag}:men", f"{tag}:women") if key in line.tags}
+        if len(by_sex) > 1:
+            faults.warn(
+                "two_values",
+                f"its {tag} for men and for women differ ({line.tags[f'{tag}:men']} and {line.tags[f'{tag}:women']}): "
+                "none was chosen",
+                f"Add {tag}=<the one this map is for>.",
+                hole=line.number,
+                feature=line.ident,
+            )
+        if len(by_sex) != 1:
+            return None
+        (text,) = by_sex
+    if text.isascii() and text.isdigit() and len(text) <= 2 and int(text) > 0:
+        return int(text)
+    faults.warn(
+        "not_a_number",
+        f"its {tag} is {text!r}, which is no whole number: it was left out",
+        f"Write {tag}=<number>.",
+        hole=line.number,
+        feature=line.ident,
+    )
+    return None

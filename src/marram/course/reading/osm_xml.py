@@ -1,0 +1,242 @@
+"""Reading a course map from OpenStreetMap XML (API 0.6 and the extracts made from it)."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from xml.parsers import expat
+
+import shapely
+from shapely.geometry import LineString, MultiPolygon, Point, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.fault import Fault, Severity
+from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
+from marram.course.scheme import is_about_golf, is_area, meaning, unknown_tags
+
+CREDIT = "Map data © OpenStreetMap contributors, ODbL 1.0"
+"""Shown where the file names no credit of its own: the licence asks for it."""
+
+
+class _NotAllowed(Exception):
+    """The file declares a document type, which no map needs and which can hide an attack."""
+
+
+@dataclass(slots=True)
+class _Element:
+    """A node, way or relation with its tags and parts."""
+
+    kind: str
+    number: str
+    tags: dict[str, str] = field(default_factory=dict)
+    nodes: list[str] = field(default_factory=list)
+    members: list[tuple[str, str, str]] = field(default_factory=list)
+
+    @property
+    def ident(self) -> str:
+        return f"{self.kind}/{self.number}"
+
+
+@dataclass(slots=True)
+class _File:
+    """The elements of a file, by kind and number."""
+
+    places: dict[str, Position] = field(default_factory=dict)
+    ways: dict[str, _Element] = field(default_factory=dict)
+    tagged: list[_Element] = field(default_factory=list)
+    bounds: BaseGeometry | None = None
+    credit: str = ""
+    root: str = ""
+    current: _Element | None = None
+
+    def start(self, name: str, attributes: Mapping[str, str]) -> None:
+        """Take in the start of an element."""
+        self.root = self.root or name
+        current = self.current
+        if name in {"node", "way", "relation"}:
+            gone = attributes.get("visible") == "false" or attributes.get("action") == "delete"
+            self.current = None if gone else _Element(name, attributes["id"])
+            if name == "node" and not gone:
+                self.places[attributes["id"]] = (float(attributes["lon"]), float(attributes["lat"]))
+        elif name == "tag" and current is not None:
+            current.tags[attributes["k"]] = attributes["v"]
+        elif name == "nd" and current is not None:
+            current.nodes.append(attributes["ref"])
+        elif name == "member" and current is not None:
+            current.members.append((attributes["type"], attributes["ref"], attributes.get("role", "")))
+        elif name == "bounds":
+            west, south, east, north = (
+                float(attributes[key]) for key in ("minlon", "minlat", "maxlon", "maxlat")
+            )
+            if reason := out_of_range([(west, south), (east, north)]):
+                raise ValueError(f"its bounds: {reason}")
+            self.bounds = shapely.box(west, south, east, north)
+        elif name == "osm":
+            given = (attributes.get("copyright"), attributes.get("attribution") or attributes.get("license"))
+            self.credit = ", ".join(part for part in given if part) or CREDIT
+
+    def end(self, name: str) -> None:
+        """Take in the end of an element."""
+        element = self.current
+        if element is None or name != element.kind:
+            return
+        if name == "way":
+            self.ways[element.number] = element
+        if element.tags:
+            self.tagged.append(element)
+        self.current = None
+
+
+def read_osm_xml(path: Path) -> Source:
+    """Read an OpenStreetMap XML file; what cannot be read becomes a fault of the source, nothing is raised."""
+    source = Source()
+    file = _File()
+    try:
+        _parse(path, file)
+    except expat.ExpatError as error:
+        return source.give_up(
+            "not_xml", f"{path.name} is not well-formed XML: {error}", "Export the map again."
+        )
+    except _NotAllowed:
+        return source.give_up(
+            "document_type",
+            f"{path.name} declares a document type",
+            "Export the map again: no map needs one.",
+        )
+    except (KeyError, ValueError) as error:
+        return source.give_up(
+            "not_osm", f"{path.name} is not OpenStreetMap data: {error}", "Export the map again."
+        )
+    if file.root != "osm":
+        return source.give_up(
+            "not_osm", f"its root is <{file.root}>, not <osm>", "Export the map as OpenStreetMap XML."
+        )
+    source.credit = file.credit
+    source.bounds = file.bounds
+    for element in file.tagged:
+        if fault := unknown_tags(element.ident, element.tags):
+            source.faults.append(fault)
+        if meaning(element.tags) is not None:
+            _read_element(element, file, source)
+    return source
+
+
+def _parse(path: Path, file: _File) -> None:
+    parser = expat.ParserCreate()
+    parser.StartElementHandler = file.start
+    parser.EndElementHandler = file.end
+    parser.StartDoctypeDeclHandler = _refuse_document_type
+    with path.open("rb") as stream:
+        parser.ParseFile(stream)
+
+
+def _refuse_document_type(*_: object) -> None:
+    raise _NotAllowed
+
+
+def _read_element(element: _Element, file: _File, source: Source) -> None:
+    if element.kind == "node":
+        place = file.places[element.number]
+        if reason := out_of_range([place]):
+            source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+        else:
+            source.features.append(SourceFeature(element.ident, element.tags, Point(place)))
+        return
+    if element.kind == "relation" and element.tags.get("type") not in {"multipolygon", "boundary"}:
+        return
+    ways = [element] if element.kind == "way" else _member_ways(element, file)
+    lost = sum(role is None for role in ways) + sum(
+        number not in file.places for way in ways if way is not None for number in way.nodes
+    )
+    if lost:
+        known = [file.places[n] for way in ways if way is not None for n in way.nodes if n in file.places]
+        _incomplete(element, lost, source, known[0] if known else (None, None))
+        return
+    present = [way for way in ways if way is not None]
+    if reason := out_of_range([file.places[number] for way in present for number in way.nodes]):
+        source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+        return
+    geometry = _way(element, file) if element.kind == "way" else _multipolygon(element, file, source)
+    if geometry is not None:
+        source.features.append(SourceFeature(element.ident, element.tags, geometry))
+
+
+def _member_ways(relation: _Element, file: _File) -> list[_Element | None]:
+    return [file.ways.get(ref) for kind, ref, _ in relation.members if kind == "way"]
+
+
+def _incomplete(element: _Element, lost: int, source: Source, place: Position | tuple[None, None]) -> None:
+    golf = is_about_golf(element.tags)
+    source.faults.append(
+        Fault(
+            Severity.ERROR if golf else Severity.NOTE,
+            "incomplete",
+            f"{lost} of its parts {'is' if lost == 1 else 'are'} not in the file"
+            + ("" if golf else ": it was left out"),
+            "Export a larger rectangle, or with complete ways and relations.",
+            element.ident,
+            None,
+            *place,
+        )
+    )
+
+
+def _way(way: _Element, file: _File) -> BaseGeometry | None:
+    places = [file.places[number] for number in way.nodes]
+    if len(set(places)) < 2:
+        return None
+    closed = way.nodes[0] == way.nodes[-1] and len(set(places)) > 2
+    return Polygon(places) if closed and is_area(way.tags) else LineString(places)
+
+
+def _multipolygon(relation: _Element, file: _File, source: Source) -> BaseGeometry | None:
+    """Join the member ways by their shared nodes into rings, and put inner rings into their outer ones."""
+    roles: dict[bool, list[_Element]] = {True: [], False: []}
+    for kind, ref, role in relation.members:
+        if kind == "way":
+            roles[role == "inner"].append(file.ways[ref])
+    rings: dict[bool, list[list[str]]] = {}
+    for inner, ways in roles.items():
+        closed, loose = _rings(way.nodes for way in ways)
+        rings[inner] = closed
+        if loose:
+            source.faults.append(
+                Fault(
+                    Severity.ERROR if is_about_golf(relation.tags) else Severity.NOTE,
+                    "open_ring",
+                    "its edge is not closed: a part ends where no other begins",
+                    "Draw the missing part of its edge.",
+                    relation.ident,
+                    None,
+                    *file.places[loose[0]],
+                )
+            )
+            return None
+    inner_rings = [Polygon([file.places[number] for number in ring]) for ring in rings[True]]
+    outer_rings = [Polygon([file.places[number] for number in ring]) for ring in rings[False]]
+    areas = [
+        Polygon(
+            outer.exterior,
+            [inner.exterior for inner in inner_rings if outer.covers(inner.representative_point())],
+        )
+        for outer in outer_rings
+    ]
+    if not areas:
+        return None
+    return areas[0] if len(areas) == 1 else MultiPolygon(areas)
+
+
+def _rings(chains: Iterable[list[str]]) -> tuple[list[list[str]], list[str]]:
+    """Return the closed rings that chains of nodes make, and an end of a chain that closes with none."""
+    rings: list[list[str]] = []
+    rest = [list(chain) for chain in chains if len(chain) > 1]
+    while rest:
+        ring = rest.pop()
+        while ring[0] != ring[-1]:
+            following = next((chain for chain in rest if ring[-1] in {chain[0], chain[-1]}), None)
+            if following is None:
+                return rings, [ring[-1]]
+            rest.remove(following)
+            ring += following[1:] if following[0] == ring[-1] else following[-2::-1]
+        if len(set(ring)) > 2:
+            rings.append(ring)
+    return rings, []

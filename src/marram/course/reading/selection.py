@@ -1,0 +1,111 @@
+"""Which things of the source belong to the course that was asked for."""
+
+from collections.abc import Sequence
+from statistics import median
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.fault import Fault, Severity
+from marram.course.reading.source import SourceFeature
+from marram.course.scheme import Role, is_about_golf, meaning
+from marram.errors import did_you_mean
+
+FURTHEST_DEGREES = 0.2
+"""Golf features further than this from the middle of the others (some 20 km) are in the wrong place."""
+
+
+def choose_outline(
+    features: Sequence[SourceFeature], which: str | None
+) -> tuple[SourceFeature | None, list[Fault]]:
+    """Return the outline of the course asked for, or the fault of not knowing which.
+
+    A file with one outline needs no choice; one without any holds one course.
+
+    Args:
+        features: what the source holds.
+        which: the name or identifier of the course, or ``None``.
+    """
+    outlines = [feature for feature in features if meaning(feature.tags) is Role.COURSE]
+    names = [f"{outline.tags.get('name', 'without a name')} ({outline.ident})" for outline in outlines]
+    if which is not None:
+        wanted = which.casefold()
+        found = [
+            outline
+            for outline in outlines
+            if wanted
+            in {outline.tags.get("name", "").casefold(), outline.ident, outline.ident.partition("/")[2]}
+        ]
+        if len(found) == 1:
+            return found[0], []
+        hint = did_you_mean(which, [outline.tags.get("name", "") for outline in outlines])
+        what = f"{len(found) or 'no'} golf course in the file is called {which!r}"
+    elif len(outlines) > 1:
+        what = f"the file holds {len(outlines)} golf courses"
+        hint = ""
+    else:
+        return (outlines[0] if outlines else None), []
+    remedy = f"Name one of: {'; '.join(names)}." if names else "Leave the name out: the file has no outline."
+    return None, [Fault(Severity.ERROR, "which_course", what, f"{hint} {remedy}".lstrip())]
+
+
+def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
+    """Return what belongs to the course: golf features, and scenery that touches the course.
+
+    Golf features that lie inside another course's outline belong to that course.
+    """
+    others = [f.geometry for f in features if meaning(f.tags) is Role.COURSE and f is not outline]
+    golf = [feature for feature in features if is_about_golf(feature.tags)]
+    ground: BaseGeometry
+    if outline is None:
+        ground = shapely.convex_hull(shapely.union_all([shapely.convex_hull(f.geometry) for f in golf]))
+    else:
+        ground = outline.geometry if outline.geometry.is_valid else outline.geometry.convex_hull
+    abroad = [other for other in others if other.is_valid]
+    kept = [] if outline is None else [outline]
+    for feature in features:
+        what = meaning(feature.tags)
+        if what is Role.COURSE or what is None:
+            continue
+        shape = feature.geometry if feature.geometry.is_valid else feature.geometry.convex_hull
+        if is_about_golf(feature.tags):
+            belongs = not any(other.intersects(shape) for other in abroad) or ground.intersects(shape)
+        else:
+            belongs = ground.intersects(shape)
+        if belongs:
+            kept.append(feature)
+    return kept
+
+
+def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
+    """Return an error for every golf feature that lies far from all the others."""
+    golf = [feature for feature in features if is_about_golf(feature.tags)]
+    places = [(f.geometry.centroid.x, f.geometry.centroid.y) for f in golf]
+    if not places:
+        return []
+    east, north = median(x for x, _ in places), median(y for _, y in places)
+
+    def far(x: float, y: float) -> bool:
+        return abs(x - east) > FURTHEST_DEGREES or abs(y - north) > FURTHEST_DEGREES
+
+    faults = []
+    for feature, (x, y) in zip(golf, places, strict=True):
+        if not far(x, y):
+            continue
+        why = (
+            "its longitude and latitude are swapped"
+            if not far(y, x)
+            else "it is in another coordinate system"
+        )
+        faults.append(
+            Fault(
+                Severity.ERROR,
+                "misplaced",
+                f"it lies far from the rest of the course, which is at {north:.4f}, {east:.4f}: perhaps {why}",
+                "Give all positions as WGS 84 longitude, then latitude, in degrees.",
+                feature=feature.ident,
+                longitude=x,
+                latitude=y,
+            )
+        )
+    return faults

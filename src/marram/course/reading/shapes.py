@@ -1,0 +1,181 @@
+"""From tagged geometry in metres to features; what cannot be one is a fault, nothing is repaired."""
+
+import re
+from collections.abc import Sequence
+
+import shapely
+from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.fault import FaultList
+from marram.course.model import Feature, Kind
+from marram.course.reading.source import SourceFeature
+from marram.course.scheme import AREA_KINDS, is_area, meaning
+
+PENALTY_AREAS = frozenset({Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA})
+HARMLESS = frozenset({Kind.ROUGH, Kind.TREES})
+"""Kinds that decide no area of the course: a broken one is left out with a warning."""
+
+_HOLE_NUMBERS = re.compile(r"[1-9]\d?(\s*;\s*[1-9]\d?)*")
+_METRES = re.compile(r"(\d{1,3}(?:\.\d{1,6})?)\s*m?")
+_PLACE = re.compile(r"(.*?)\s*\[\s*(\S+)\s+(\S+?)\s*\]")
+
+
+def hole_numbers(text: str) -> tuple[int, ...]:
+    """Return the hole numbers in a tag such as ``7`` or ``2;16``, or none when it is anything else."""
+    return tuple(int(number) for number in text.split(";")) if _HOLE_NUMBERS.fullmatch(text.strip()) else ()
+
+
+def width_of(tags: dict[str, str] | Feature) -> float | None:
+    """Return the width of a line in metres from its ``width`` tag, or ``None`` when not mapped."""
+    found = _METRES.fullmatch((tags.tags if isinstance(tags, Feature) else tags).get("width", "").strip())
+    return float(found[1]) if found and float(found[1]) > 0 else None
+
+
+def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Feature]:
+    """Return the features that sources laid out in metres hold, except holes, pins and outlines."""
+    return [
+        feature
+        for source in sources
+        if isinstance(kind := meaning(source.tags), Kind)
+        and (feature := to_feature(source, kind, faults)) is not None
+    ]
+
+
+def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature | None:
+    """Return one feature, or ``None`` when it is refused; the list then says why."""
+    if kind in {Kind.PATH, Kind.WATER} and isinstance(source.geometry, Point):
+        return None  # a crossing or a spring: a point beside the way it lies on
+    geometry = source.geometry
+    tags = dict(source.tags)
+    _check_values(source, geometry, faults)
+    if kind is Kind.BOUNDARY or is_area(tags):
+        geometry = _closed(geometry)
+    if invalid(geometry, source.ident, faults, harmless=kind in HARMLESS):
+        return None
+    width = width_of(tags)
+    if isinstance(geometry, LineString | MultiLineString):
+        if kind in PENALTY_AREAS and "waterway" in tags and width is None:
+            faults.warn(
+                "penalty_area_line",
+                "this penalty area is drawn as a line without a width: nobody can tell which balls are in it",
+                "Draw its edge as an area, or add its width in metres (width=3).",
+                feature=source.ident,
+                at=geometry,
+            )
+            kind = Kind.WATER
+        elif width is not None and kind in {Kind.PATH, Kind.WATER, *PENALTY_AREAS}:
+            # Flat ends and mitred bends keep the edges exactly half the width from the middle line.
+            geometry = shapely.buffer(geometry, width / 2, cap_style="flat", join_style="mitre")
+        elif kind in AREA_KINDS and kind is not Kind.BOUNDARY:
+            _refuse_line(source, kind, geometry, faults)
+            return None
+    elif isinstance(geometry, Point) and kind in AREA_KINDS:
+        _refuse_point(source, kind, geometry, faults)
+        return None
+    return Feature(
+        kind,
+        source.ident,
+        geometry,
+        ref=tags.get("ref", ""),
+        name=tags.get("name", ""),
+        holes=hole_numbers(tags.get("holes", "")),
+        tags=tags,
+        serves=tuple(part.strip() for part in tags.get("serves", "").split(";") if part.strip()),
+    )
+
+
+def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultList) -> None:
+    """Warn of numbers that cannot be read, so that they are not taken as absent in silence."""
+    for tag, readable, example in (
+        ("width", width_of(dict(source.tags)) is not None, "width=2.5 in metres"),
+        ("holes", bool(hole_numbers(source.tags.get("holes", ""))), "holes=2;16"),
+    ):
+        if tag in source.tags and not readable:
+            faults.warn(
+                "not_a_number",
+                f"its {tag} {source.tags[tag]!r} cannot be read: it was left out",
+                f"Write {example}.",
+                feature=source.ident,
+                at=geometry,
+            )
+
+
+def invalid(geometry: BaseGeometry, ident: str, faults: FaultList, *, harmless: bool = False) -> bool:
+    """Whether the geometry is invalid (a bow-tie, a hole outside its area …); the list then says where."""
+    if geometry.is_valid:
+        return False
+    reason = shapely.is_valid_reason(geometry)
+    found = _PLACE.fullmatch(reason)
+    words, place = (
+        (found[1], Point(float(found[2]), float(found[3]))) if found else (reason, geometry.centroid)
+    )
+    report = faults.warn if harmless else faults.error
+    report(
+        "invalid_geometry",
+        f"its shape is not valid ({words.lower()})" + (": it was left out" if harmless else ""),
+        "Draw the edge so that it does not cross or touch itself.",
+        feature=ident,
+        at=place,
+    )
+    return True
+
+
+def closed_boundary(lines: Sequence[Feature], faults: FaultList) -> list[Feature]:
+    """Join boundary lines that meet end to end into areas; where they do not meet, the list says so."""
+    if not lines:
+        return []
+    merged = shapely.line_merge(shapely.union_all([line.geometry for line in lines]))
+    parts = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
+    closed = [part for part in parts if part.is_ring]
+    ends = [Point(p) for part in parts if part not in closed for p in (part.coords[0], part.coords[-1])]
+    for number, end in enumerate(ends[1::2]):
+        gap = min(end.distance(other) for index, other in enumerate(ends) if index != 2 * number + 1)
+        faults.error(
+            "boundary_gap",
+            f"the boundary is not closed: a line ends here, {gap:.1f} m from where the next begins",
+            "Draw the missing part, ending at the same position.",
+            feature=lines[0].ident,
+            at=end,
+        )
+    return [Feature(Kind.BOUNDARY, lines[0].ident, Polygon(ring), tags=lines[0].tags) for ring in closed]
+
+
+def _closed(geometry: BaseGeometry) -> BaseGeometry:
+    """Return a closed line as the area it encloses; anything else as it is."""
+    if isinstance(geometry, LineString) and geometry.is_closed and len(geometry.coords) > 3:
+        return Polygon(geometry)
+    return geometry
+
+
+def _refuse_line(
+    source: SourceFeature, kind: Kind, line: LineString | MultiLineString, faults: FaultList
+) -> None:
+    ends = shapely.get_parts(shapely.boundary(line))
+    apart = f" ({ends[0].distance(ends[-1]):.1f} m apart)" if len(ends) == 2 else ""
+    report = faults.warn if kind in HARMLESS else faults.error
+    report(
+        "open_ring",
+        f"this {kind.value.replace('_', ' ')} is an open line{apart}: nobody can tell which balls are in it",
+        "Draw the missing part of its edge and end at the first position.",
+        feature=source.ident,
+        at=ends[-1] if len(ends) else line,
+    )
+
+
+def _refuse_point(source: SourceFeature, kind: Kind, point: Point, faults: FaultList) -> None:
+    report = faults.warn if kind in {Kind.TEEING_AREA, *HARMLESS} else faults.error
+    report(
+        "point_for_area",
+        f"this {kind.value.replace('_', ' ')} is only a point, which says nothing of its extent; it was left out",
+        "Draw its edge as an area.",
+        feature=source.ident,
+        at=point,
+    )
+
+
+def polygons(geometry: BaseGeometry) -> list[Polygon]:
+    """Return the polygons of a geometry."""
+    if isinstance(geometry, Polygon):
+        return [geometry]
+    return list(geometry.geoms) if isinstance(geometry, MultiPolygon) else []

@@ -1,0 +1,209 @@
+"""Points measured on the ground, read from GPX or CSV, put on the map with their accuracy."""
+
+import csv
+import math
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from xml.parsers import expat
+
+from marram.course.lies.areas import AreaReading, area_at_degrees
+from marram.course.model import Course
+from marram.errors import BadPlace
+
+UERE = 5.0
+"""User equivalent range error of a plain GNSS receiver, metres (own choice); times HDOP it gives a rough accuracy."""
+
+COLUMNS = ("longitude", "latitude")
+"""Columns that a CSV file must have; ``name`` and ``accuracy`` (metres) may follow."""
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyPoint:
+    """One measured point.
+
+    Attributes:
+        name: what was measured, or an empty string.
+        longitude: degrees east.
+        latitude: degrees north.
+        accuracy: how far off the point may be, metres, or ``None`` when the file does not say.
+        time: when it was measured, or ``None``.
+    """
+
+    name: str
+    longitude: float
+    latitude: float
+    accuracy: float | None = None
+    time: datetime | None = None
+
+
+def read_points(path: str | Path, *, accuracy: float | None = None) -> list[SurveyPoint]:
+    """Return the points of a GPX file (waypoints, routes, tracks) or of a CSV file.
+
+    GPX has no element for accuracy; where a point has ``hdop``, its accuracy is taken as HDOP times
+    :data:`UERE`, which is only a rough guide.
+
+    Args:
+        path: the file; GPX is told from CSV by what it begins with.
+        accuracy: used for points of which the file does not say how accurate they are, metres.
+
+    Raises:
+        BadPlace: the file cannot be read as points; ``faults`` names every line that is wrong.
+    """
+    file = Path(path)
+    try:
+        data = file.read_bytes()
+    except OSError as error:
+        raise BadPlace(f"{file} cannot be read: {error.strerror}.") from None
+    points = (
+        _gpx(file.name, data)
+        if data.lstrip(b"\xef\xbb\xbf \t\r\n").startswith(b"<")
+        else _csv(file.name, data)
+    )
+    return [
+        point
+        if point.accuracy is not None or accuracy is None
+        else SurveyPoint(point.name, point.longitude, point.latitude, accuracy, point.time)
+        for point in points
+    ]
+
+
+def read_on_map(course: Course, point: SurveyPoint, hole: int) -> AreaReading:
+    """Return where a ball lies whose centre was measured; what its accuracy leaves open is among the doubts.
+
+    Raises:
+        BadPlace: the map has no such hole, the point is not near the course, or its accuracy is unknown.
+    """
+    if point.accuracy is None:
+        name = point.name or "the point"
+        raise BadPlace(f"Nobody said how accurate {name} is; give its accuracy in metres.")
+    return area_at_degrees(course, point.longitude, point.latitude, hole, accuracy=point.accuracy)
+
+
+def _csv(name: str, data: bytes) -> list[SurveyPoint]:
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise BadPlace(f"{name} is neither GPX nor UTF-8 text; save it as CSV in UTF-8.") from None
+    rows = csv.DictReader(text.splitlines())
+    missing = [column for column in COLUMNS if column not in (rows.fieldnames or ())]
+    if missing:
+        raise BadPlace(
+            f"{name} has no column {' and '.join(missing)}; its first line names the columns: "
+            "longitude,latitude,name,accuracy."
+        )
+    points, faults = [], []
+    for row in rows:
+        try:
+            points.append(
+                SurveyPoint(
+                    name=(row.get("name") or "").strip(),
+                    longitude=_degrees(row["longitude"], 180),
+                    latitude=_degrees(row["latitude"], 90),
+                    accuracy=_metres(row["accuracy"]) if (row.get("accuracy") or "").strip() else None,
+                )
+            )
+        except ValueError as error:
+            faults.append(f"{name}, line {rows.line_num}: {error}")
+    if faults:
+        raise BadPlace(*faults)
+    return points
+
+
+def _degrees(text: str | None, most: float) -> float:
+    value = _number(text)
+    if not abs(value) <= most:
+        raise ValueError(f"{value:g} is not between -{most:g} and {most:g} degrees.")
+    return value
+
+
+def _metres(text: str | None) -> float:
+    value = _number(text)
+    if value < 0:
+        raise ValueError(f"an accuracy of {value:g} m is none; give metres, 0 or more.")
+    return value
+
+
+def _number(text: str | None) -> float:
+    if not text:
+        raise ValueError("a number is missing.")
+    try:
+        value = float(text)
+    except ValueError:
+        raise ValueError(f"{text!r} is not a number.") from None
+    if not math.isfinite(value):
+        raise ValueError(f"{text!r} is not a number.")
+    return value
+
+
+class _NotAllowed(Exception):
+    """The file declares a document type."""
+
+
+class _Gpx:
+    """Collects the points of a GPX file while it is parsed."""
+
+    def __init__(self) -> None:
+        self.points: list[SurveyPoint] = []
+        self.faults: list[str] = []
+        self.root = ""
+        self._place: dict[str, str] | None = None
+        self._fields: dict[str, str] = {}
+        self._text: list[str] = []
+
+    def start(self, name: str, attributes: dict[str, str]) -> None:
+        self.root = self.root or name
+        self._text = []
+        if name in {"wpt", "rtept", "trkpt"}:
+            self._place, self._fields = attributes, {}
+
+    def text(self, text: str) -> None:
+        self._text.append(text)
+
+    def end(self, name: str) -> None:
+        if self._place is None:
+            return
+        if name not in {"wpt", "rtept", "trkpt"}:
+            self._fields.setdefault(name, "".join(self._text).strip())
+            return
+        try:
+            self.points.append(self._point(self._place, self._fields))
+        except ValueError as error:
+            self.faults.append(f"point {len(self.points) + len(self.faults) + 1}: {error}")
+        self._place = None
+
+    @staticmethod
+    def _point(place: dict[str, str], fields: dict[str, str]) -> SurveyPoint:
+        return SurveyPoint(
+            name=fields.get("name", ""),
+            longitude=_degrees(place.get("lon"), 180),
+            latitude=_degrees(place.get("lat"), 90),
+            accuracy=_metres(fields["hdop"]) * UERE if "hdop" in fields else None,
+            time=datetime.fromisoformat(fields["time"]) if "time" in fields else None,
+        )
+
+
+def _refuse_document_type(*_: object) -> None:
+    raise _NotAllowed
+
+
+def _gpx(name: str, data: bytes) -> list[SurveyPoint]:
+    gpx = _Gpx()
+    parser = expat.ParserCreate()
+    parser.StartElementHandler = gpx.start
+    parser.EndElementHandler = gpx.end
+    parser.CharacterDataHandler = gpx.text
+    parser.StartDoctypeDeclHandler = _refuse_document_type
+    try:
+        parser.Parse(data, True)
+    except expat.ExpatError as error:
+        raise BadPlace(f"{name} is not well-formed XML: {error}. Export the points again.") from None
+    except _NotAllowed:
+        raise BadPlace(
+            f"{name} declares a document type; no GPX file needs one. Export the points again."
+        ) from None
+    if gpx.root != "gpx":
+        raise BadPlace(f"{name} begins with <{gpx.root}>, not <gpx>. Export the points as GPX or CSV.")
+    if gpx.faults:
+        raise BadPlace(*(f"{name}, {fault}" for fault in gpx.faults))
+    return gpx.points

@@ -1,0 +1,75 @@
+"""The course file beside its versions: read as GeoJSON, and whether it has changed since."""
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+
+from marram.course.versions.map_edits import Document, Edit, feature_ident
+from marram.course.versions.version_files import digest
+from marram.errors import InputError
+
+
+@dataclass(frozen=True, slots=True)
+class FileNews:
+    """What became of the course file since its versions last took note of it.
+
+    Attributes:
+        edits: what changed in it, feature by feature.
+        beside: what else it holds otherwise now, by key, such as its credit line.
+        mark: the digest of the file as it is now, to decide about just these changes.
+        fault: why it can no longer be read; empty when it can.
+    """
+
+    edits: tuple[Edit, ...] = ()
+    beside: tuple[str, ...] = ()
+    mark: str = ""
+    fault: str = ""
+
+
+class CourseFile:
+    """A course map as GeoJSON, read again only when the file is another than last time.
+
+    Args:
+        path: the file; it is never written.
+
+    Attributes:
+        mark: a digest of what it held when last read.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self.mark = ""
+        self._seen: tuple[tuple[int, int], Document] | None = None
+
+    def document(self) -> Document:
+        """Return what the file holds now; a feature without an identifier is named by its place in the file.
+
+        Raises:
+            InputError: it cannot be read, or is not GeoJSON, so that its features cannot be edited.
+        """
+        try:
+            state = self.path.stat()
+            mark = (state.st_mtime_ns, state.st_size)
+            if self._seen is None or self._seen[0] != mark:
+                document = self._read()
+                self._seen, self.mark = (mark, document), digest(document)
+        except InputError:
+            raise
+        except OSError as error:
+            raise InputError(f"{self.path} cannot be read: {error.strerror}. Check the path.") from None
+        except ValueError as error:
+            raise InputError(
+                f"{self.path} cannot be edited: {error}. Editing needs the map as GeoJSON."
+            ) from None
+        return self._seen[1]
+
+    def _read(self) -> Document:
+        document = json.loads(self.path.read_bytes())
+        if not isinstance(document, dict) or not isinstance(document.get("features"), list):
+            raise InputError(f"{self.path} is no GeoJSON FeatureCollection; editing needs one.")
+        if not all(isinstance(feature, dict) for feature in document["features"]):
+            raise InputError(f"{self.path} holds a feature that is none; editing needs GeoJSON.")
+        for index, feature in enumerate(document["features"]):
+            # Kept, so that the name never shifts when another feature goes.
+            feature.setdefault("id", feature_ident(feature, index))
+        return document

@@ -1,0 +1,158 @@
+"""Which map is in force on which day: the versions of a course map, read.
+
+The map in force on a day is that of the newest version whose first day is not after it. A version may hold
+several maps: its own, and those prepared for later days with its changes carried over.
+"""
+
+import json
+import os
+from dataclasses import dataclass
+from datetime import date
+from hashlib import sha256
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from marram.course.fault import Fault, Severity
+from marram.course.loading import examine
+from marram.course.model import Course
+from marram.course.versions.course_file import CourseFile
+from marram.course.versions.map_edits import Document
+from marram.course.versions.version_files import FIRST, Version, VersionFiles
+from marram.errors import BadCourse, BadPlace
+
+
+@dataclass(frozen=True, slots=True)
+class MapInForce:
+    """The map in force on a day.
+
+    Attributes:
+        version: the version it belongs to.
+        since: the first day on which it is this map.
+    """
+
+    version: Version
+    since: date
+
+
+class MapDays:
+    """The maps of one course by day.
+
+    Args:
+        course_file: the map as GeoJSON; it is never written.
+        folder: where versions are kept; ``None`` for a folder of the user's own data.
+    """
+
+    def __init__(self, course_file: Path, folder: Path | None = None) -> None:
+        self.course_file = Path(course_file)
+        self.folder = folder or default_folder(self.course_file)
+        self._files = VersionFiles(self.folder)
+        self._file = CourseFile(self.course_file)
+        self._held: Document | None = None
+        self._built: dict[tuple[int, date], tuple[Course, list[Fault]]] = {}
+
+    def versions(self) -> list[Version]:
+        """Return every version, the first first.
+
+        Raises:
+            InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
+        """
+        return [FIRST, *self._files.versions()[1:]]
+
+    def latest(self) -> Version:
+        """Return the newest version."""
+        return self.versions()[-1]
+
+    def map_on(self, day: date, upto: int | None = None) -> MapInForce:
+        """Return which map is in force on a day of play, as the versions up to a number have it."""
+        version = [one for one in self.versions()[:upto] if one.in_force_from <= day][-1]
+        return MapInForce(version, version.since(day))
+
+    def version_on(self, day: date) -> Version:
+        """Return the version in force on a day of play: the newest whose first day is not after it."""
+        return self.map_on(day).version
+
+    def prepared(self, day: date, upto: int | None = None) -> list[MapInForce]:
+        """Return the maps prepared for days after ``day``, the next first."""
+        known = self.versions()[:upto]
+        days = {one.in_force_from for one in known} | {one.since for each in known for one in each.later}
+        maps = [self.map_on(later, upto) for later in sorted(days) if later > day]
+        return [
+            one for one, before in zip(maps, [self.map_on(day, upto), *maps], strict=False) if one != before
+        ]
+
+    def document(self, number: int, on: date | None = None) -> Document:
+        """Return the GeoJSON of a version, on its first day or on a later one.
+
+        Raises:
+            BadPlace: there is no such version.
+            InputError: its file, or the course file, cannot be read.
+        """
+        version = self._numbered(number)
+        if number == 1 and not self._files.path(1).exists():
+            if self._held is None:
+                self._held = self._file.document()
+            return self._held
+        return self._files.document(version, version.since(on or version.in_force_from))
+
+    def document_on(self, day: date, upto: int | None = None) -> Document:
+        """Return the GeoJSON of the map in force on a day, as the versions up to a number have it."""
+        return self.document(self.map_on(day, upto).version.number, day)
+
+    def course(self, number: int, on: date | None = None) -> Course:
+        """Return the course map of a version, on its first day or on a later one, ready for use.
+
+        Raises:
+            BadCourse: it has errors; all are listed.
+        """
+        return self._examined(number, on)[0]
+
+    def new_faults(self, number: int) -> list[str]:
+        """Return what the checks find since a version that they did not find before, in words."""
+        version = self._numbered(number)
+        if number == 1:
+            return []
+        found: list[str] = []
+        for since in (version.in_force_from, *(one.since for one in version.later)):
+            before = self.map_on(since, number - 1)
+            known = {str(fault) for fault in self._examined(before.version.number, since)[1]}
+            found += [str(one) for one in self._examined(number, since)[1] if str(one) not in known]
+        return list(dict.fromkeys(found))
+
+    def _numbered(self, number: int) -> Version:
+        known = self.versions()
+        if not 1 <= number <= len(known):
+            raise BadPlace(f"The map has no version {number}; it has 1 to {len(known)}.")
+        return known[number - 1]
+
+    def _examined(self, number: int, on: date | None) -> tuple[Course, list[Fault]]:
+        version = self._numbered(number)
+        key = (number, version.since(on or version.in_force_from))
+        if key not in self._built:
+            self._built[key] = checked(self.document(number, key[1]))
+        return self._built[key]
+
+
+def default_folder(course_file: Path) -> Path:
+    """Return where versions of a course file are kept by default, below the user's own data.
+
+    The XDG Base Directory Specification names the place; the file's own path keeps courses apart.
+    """
+    data = Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share")
+    mark = sha256(str(course_file.resolve()).encode()).hexdigest()[:10]
+    return data / "marram" / "maps" / f"{course_file.stem}-{mark}"
+
+
+def checked(document: Document) -> tuple[Course, list[Fault]]:
+    """Return the course of a map's GeoJSON, and what the checks find.
+
+    Raises:
+        BadCourse: it has errors; all are listed.
+    """
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "map.geojson"
+        path.write_text(json.dumps(document), encoding="utf-8")
+        course, faults = examine(path)
+    errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
+    if errors or course is None:
+        raise BadCourse(*errors)
+    return course, faults

@@ -1,0 +1,219 @@
+"""The files of map versions: one each, written whole before it gets its number, and never written again."""
+
+import json
+import os
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from datetime import date
+from hashlib import sha256
+from pathlib import Path
+from tempfile import NamedTemporaryFile
+from typing import Any
+
+from marram.course.versions.map_edits import Document, Edit, apply_edits
+from marram.errors import InputError
+
+FORMAT = 2
+"""Version of the file format (format 1 was never released); older formats stay readable for ever."""
+
+_IN_MEMORY = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """The map of a version from a later day on, where changes were prepared for that day.
+
+    Attributes:
+        since: the first day of play it is used for.
+        edits: what changes on that day, compared with the map of the day before.
+    """
+
+    since: date
+    edits: tuple[Edit, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Version:
+    """One version of a map.
+
+    Attributes:
+        number: 1 for the map as its file holds it, then 2, 3, …
+        saved_at: when it was saved, ISO 8601, UTC.
+        in_force_from: the first day of play it is used for.
+        who: who saved it.
+        note: why, in their words.
+        base: the version it was made from; ``None`` for the first.
+        edits: what changed on its first day.
+        later: what was prepared for later days, with this version's changes carried over into it.
+        settles_file: whether it says what became of changes in the course file.
+    """
+
+    number: int
+    saved_at: str
+    in_force_from: date
+    who: str
+    note: str = ""
+    base: int | None = None
+    edits: tuple[Edit, ...] = ()
+    later: tuple[Later, ...] = ()
+    settles_file: bool = False
+
+    def since(self, day: date) -> date:
+        """Return the first day of the map that this version has on a day of play."""
+        return max((one.since for one in self.later if one.since <= day), default=self.in_force_from)
+
+
+FIRST = Version(1, "", date.min, "", "the map as its file holds it")
+
+
+class VersionFiles:
+    """The folder that holds the versions of one map.
+
+    Args:
+        folder: the folder; it is made when the first file is written.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
+        self._read_last: dict[Path, tuple[tuple[int, int], dict[str, Any]]] = {}
+
+    def path(self, number: int) -> Path:
+        """Return the file of a version."""
+        return self.folder / f"{number:06d}.json"
+
+    def versions(self) -> list[Version]:
+        """Return every version kept, the first first; empty when none is.
+
+        Raises:
+            InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
+        """
+        paths = sorted(self.folder.glob("[0-9]*.json")) if self.folder.is_dir() else []
+        found = [self._version(path) for path in paths]
+        for number, version in enumerate(found, 1):
+            if version.number != number:
+                raise InputError(
+                    f"{self.path(number)} is missing, while later versions are there. "
+                    "Put it back from a copy; nothing is saved until then."
+                )
+        return found
+
+    def document(self, version: Version, since: date) -> Document:
+        """Return the map that a version has from ``since`` on."""
+        kept = self._kept(self.path(version.number))
+        document: Document = kept["document"]
+        for one in version.later:
+            if one.since <= since:
+                document = apply_edits(document, one.edits)
+        return document
+
+    def course_file(self, version: Version) -> Document:
+        """Return the course file as it was when a version settled its changes."""
+        found: Document = self._kept(self.path(version.number))["course_file"]
+        return found
+
+    def write(self, version: Version, document: Document, course_file: Document | None = None) -> bool:
+        """Write a version under its number; tell whether nobody had taken the number.
+
+        Args:
+            version: what it is.
+            document: its map on its first day.
+            course_file: the course file whose changes it settles.
+
+        Raises:
+            InputError: the folder cannot be written; nothing was saved.
+        """
+        contents = {"document": document, "course_file": course_file}
+        kept = {**_plain(version), **contents}
+        try:
+            return self._written(version.number, {**kept, "digest": digest(kept)})
+        except OSError as error:
+            raise InputError(
+                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
+                "Make room or give write access, or name another folder with --maps; then save again."
+            ) from None
+
+    def _written(self, number: int, kept: dict[str, Any]) -> bool:
+        self.folder.mkdir(parents=True, exist_ok=True)
+        with NamedTemporaryFile("w", dir=self.folder, prefix=".writing-", encoding="utf-8") as draft:
+            json.dump(kept, draft, ensure_ascii=False)
+            draft.flush()
+            os.fsync(draft.fileno())
+            try:
+                os.link(draft.name, self.path(number))  # fails when the name is taken
+            except FileExistsError:
+                return False
+        folder = os.open(self.folder, os.O_RDONLY)
+        try:
+            os.fsync(folder)
+        finally:
+            os.close(folder)
+        return True
+
+    def _version(self, path: Path) -> Version:
+        """Return the version in a file, read again only when the file is another than last time."""
+        try:
+            state = path.stat()
+        except OSError:  # reading it says what is wrong
+            return self._read(path)[0]
+        mark = (state.st_mtime_ns, state.st_size)
+        if path not in self._seen or self._seen[path][0] != mark:
+            self._seen[path] = (mark, self._read(path)[0])
+        return self._seen[path][1]
+
+    def _kept(self, path: Path) -> dict[str, Any]:
+        """Return what a file holds; the last few read stay in memory."""
+        state = path.stat() if path.exists() else None
+        mark = (state.st_mtime_ns, state.st_size) if state else (0, 0)
+        if path not in self._read_last or self._read_last[path][0] != mark:
+            self._read_last[path] = (mark, self._read(path)[1])
+            for old in list(self._read_last)[:-_IN_MEMORY]:
+                self._read_last.pop(old, None)
+        return self._read_last[path][1]
+
+    def _read(self, path: Path) -> tuple[Version, dict[str, Any]]:
+        try:
+            kept = json.loads(path.read_bytes())
+            if kept["marram_map_version"] != FORMAT:
+                raise ValueError(f"format {kept['marram_map_version']!r}, this reads {FORMAT}")
+            version = Version(
+                int(kept["number"]),
+                str(kept["saved_at"]),
+                date.fromisoformat(kept["in_force_from"]),
+                str(kept["who"]),
+                str(kept["note"]),
+                None if kept["base"] is None else int(kept["base"]),
+                tuple(_edits(kept["edits"])),
+                tuple(
+                    Later(date.fromisoformat(one["since"]), tuple(_edits(one["edits"])))
+                    for one in kept["later"]
+                ),
+                kept["course_file"] is not None,
+            )
+            said = kept.pop("digest")
+            if said != digest(kept) or self.path(version.number) != path:
+                raise ValueError("its contents do not fit its name or digest")
+        except (OSError, ValueError, KeyError, TypeError) as error:
+            raise InputError(
+                f"{path} is not a version of this map that can be read ({type(error).__name__}: {error}). "
+                "It was left as it is: move it away, or put back a copy."
+            ) from None
+        return version, kept
+
+
+def digest(contents: Any) -> str:
+    """Return a digest of anything that JSON can hold."""
+    return sha256(json.dumps(contents, sort_keys=True, ensure_ascii=False).encode()).hexdigest()
+
+
+def _edits(given: list[dict[str, Any]]) -> Iterator[Edit]:
+    return (Edit(**one) for one in given)
+
+
+def _plain(version: Version) -> dict[str, Any]:
+    return {
+        "marram_map_version": FORMAT,
+        **{key: value for key, value in asdict(version).items() if key != "settles_file"},
+        "in_force_from": version.in_force_from.isoformat(),
+        "later": [{**asdict(one), "since": one.since.isoformat()} for one in version.later],
+    }

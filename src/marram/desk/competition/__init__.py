@@ -1,0 +1,1 @@
+"""Competition: the conditions that rulings are given under: day, form of play, sides, Local Rules."""

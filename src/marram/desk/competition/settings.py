@@ -1,0 +1,86 @@
+"""The conditions of the competition: date of play, form of play, Local Rules; kept in a cookie."""
+
+from typing import Annotated
+from urllib.parse import parse_qsl, urlencode, urlsplit
+
+from fastapi import APIRouter, Form, Request
+from fastapi.responses import HTMLResponse, RedirectResponse
+from pydantic import BaseModel
+
+from marram.desk.competition.conditions import COOKIE, KEYS, NONE, conditions_of, of_competition
+from marram.desk.shell.workplace import show, workplace
+from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
+from marram.words.local_rules import AREA_TITLES
+
+router = APIRouter()
+YEAR = 366 * 24 * 3600
+
+
+@router.get("/settings")
+def settings(request: Request, back: str = "/") -> HTMLResponse:
+    """Show the conditions, to be changed."""
+    desk = workplace(request)
+    pairs = dict(parse_qsl(urlsplit(back).query)) | dict(request.query_params)
+    now = conditions_of(pairs, request.cookies.get(COOKIE, ""), desk.event)
+    return show(
+        request,
+        "settings.html",
+        None,
+        title="Conditions of the competition",
+        conditions=now,
+        back=_local(back),
+        forms=form_of_play.answers,
+        side_forms=sides.answers,
+        local_rules=_by_area(),
+    )
+
+
+class Filled(BaseModel):
+    """The form of the conditions as it was filled in."""
+
+    on: str = ""
+    form: str = NONE
+    sides: str = NONE
+    local: list[str] = []
+    local_known: str = "yes"
+    handed: str = NONE
+    club: str = ""
+    back: str = "/"
+
+
+@router.post("/settings")
+def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectResponse:
+    """Keep the conditions, and go back to where the official was, with them in force."""
+    desk = workplace(request)
+    given = filled.model_dump(include={"on", "form", "sides", "handed", "club"})
+    given["local"] = (",".join(filled.local) or NONE) if filled.local_known == "yes" else "open"
+    kept = of_competition(conditions_of(given, "", desk.event))
+    answer = RedirectResponse(_with(_local(filled.back), kept.pairs()), 303)
+    answer.set_cookie(COOKIE, kept.cookie(), max_age=YEAR, httponly=True, samesite="lax")
+    return answer
+
+
+def _local(back: str) -> str:
+    """Return where to go back to: a page of this desk, never another site."""
+    parts = urlsplit(back)
+    inside = back.startswith("/") and not back.startswith(("//", "/\\")) and not parts.netloc
+    return back if inside else "/"
+
+
+def _with(back: str, pairs: list[tuple[str, str]]) -> str:
+    parts = urlsplit(back)
+    rest = [(key, value) for key, value in parse_qsl(parts.query) if key not in KEYS]
+    return f"{parts.path}?{urlencode([*rest, *pairs], safe=',')}"
+
+
+def _by_area() -> dict[str, dict[str, str]]:
+    """Return the titles of the Local Rules by code, under the heading of their area."""
+    grouped: dict[str, dict[str, str]] = {}
+    for code, fact in LOCAL_RULES.items():
+        grouped.setdefault(AREA_TITLES.get(code[0], code[0]), {})[code] = _title(fact.question)
+    return grouped
+
+
+def _title(question: str) -> str:
+    """Return what stands in parentheses in the question of a Local Rule: its title."""
+    return question.partition("(")[2].rpartition(")")[0] or question

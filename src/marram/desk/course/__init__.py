@@ -1,0 +1,1 @@
+"""Course: the map edited day by day, with its versions, and its marking checked."""

@@ -1,0 +1,176 @@
+"""The map editor: areas drawn, moved and taken away; each save is a version with the day it is in force from."""
+
+from datetime import date
+from typing import Annotated
+
+from fastapi import APIRouter, Form, Request
+from fastapi.responses import HTMLResponse, RedirectResponse, Response
+from pydantic import BaseModel
+
+from marram.course.versions.course_file import FileNews
+from marram.course.versions.map_edits import EditConflict, by_ident
+from marram.course.versions.map_versions import MapVersions, Overlap
+from marram.desk.course.map_api import NOT_KEPT, maps_of, usual_day
+from marram.desk.course.map_editing import (
+    DRAWABLE,
+    changes_in_words,
+    drawn_area,
+    read_day,
+    servable,
+    tale,
+)
+from marram.desk.course.saver import keep_saver, saver
+from marram.desk.shell.workplace import show
+from marram.errors import InputError
+
+router = APIRouter()
+
+
+class FilledArea(BaseModel):
+    """The form of a new area, for whoever draws by coordinates."""
+
+    kind: str = ""
+    name: str = ""
+    hole: str = ""
+    serves: str = ""
+    places: str = ""
+    base: int = 0
+    who: str = ""
+    in_force_from: str = ""
+    note: str = ""
+
+
+class FilledRestore(BaseModel):
+    """The form that goes back to an earlier version."""
+
+    number: int
+    base: int
+    who: str = ""
+    in_force_from: str = ""
+
+
+class FilledFile(BaseModel):
+    """The form that decides about changes of the course file."""
+
+    mark: str = ""
+    take: bool = False
+    overlap: Overlap = Overlap.ASK
+    who: str = ""
+    in_force_from: str = ""
+
+
+@router.get("/map")
+def editor(request: Request, saved: int | None = None, on: str | None = None) -> HTMLResponse:
+    """Show the editor on the map of a day, and the versions."""
+    return _page(request, saved=saved, day=read_day(on) if on else None)
+
+
+@router.post("/map")
+def save_area(request: Request, filled: Annotated[FilledArea, Form()]) -> Response:
+    """Add one area given by its coordinates, without JavaScript."""
+    maps = maps_of(request)
+    if maps is None:
+        return _page(request)
+    faults: list[str] = []
+    try:
+        edit = drawn_area(filled.kind, filled.name, filled.hole, filled.places, filled.serves)
+    except InputError as error:
+        faults += error.faults
+    try:
+        day = read_day(filled.in_force_from)
+    except InputError as error:
+        faults += error.faults
+    if not filled.who.strip():
+        faults.append("Say who saves this version.")
+    if faults:
+        return _page(request, faults=faults, filled=filled)
+    try:
+        version = maps.save([edit], base=filled.base, who=filled.who, in_force_from=day, note=filled.note)
+    except InputError as error:
+        return _page(request, faults=list(error.faults), filled=filled)
+    return _saved(version.number, day, filled.who)
+
+
+@router.post("/map/restore")
+def restore(request: Request, filled: Annotated[FilledRestore, Form()]) -> Response:
+    """Go back to an earlier version, as a new one."""
+    maps = maps_of(request)
+    if maps is None:
+        return _page(request)
+    try:
+        day = read_day(filled.in_force_from)
+        version = maps.restore(filled.number, base=filled.base, who=filled.who, in_force_from=day)
+    except InputError as error:
+        return _page(request, faults=list(error.faults))
+    return _saved(version.number, day, filled.who)
+
+
+@router.post("/map/file")
+def settle_file(request: Request, filled: Annotated[FilledFile, Form()]) -> Response:
+    """Take the changes of the course file over as a new version, or leave them out."""
+    maps = maps_of(request)
+    if maps is None:
+        return _page(request)
+    try:
+        day = read_day(filled.in_force_from)
+        version = maps.settle_file(
+            filled.mark, take=filled.take, who=filled.who, in_force_from=day, overlap=filled.overlap
+        )
+    except EditConflict as error:
+        return _page(request, faults=list(error.faults), both=True)
+    except InputError as error:
+        return _page(request, faults=list(error.faults))
+    return _saved(version.number, day, filled.who)
+
+
+def _saved(number: int, day: date, who: str) -> Response:
+    return keep_saver(RedirectResponse(f"/map?saved={number}&on={day}", 303), who)
+
+
+def _page(
+    request: Request,
+    *,
+    saved: int | None = None,
+    day: date | None = None,
+    faults: list[str] | None = None,
+    filled: FilledArea | None = None,
+    both: bool = False,
+) -> HTMLResponse:
+    maps = maps_of(request)
+    day = day or usual_day(request)
+    if maps is None:
+        return show(request, "map_editor.html", None, title="Edit the map", maps=None, not_kept=NOT_KEPT)
+    versions = maps.versions()
+    here = maps.map_on(day)
+    known = saved is not None and 1 < saved <= len(versions)
+    news = maps.file_news()
+    return show(
+        request,
+        "map_editor.html",
+        None,
+        status=422 if faults else 200,
+        title="Edit the map",
+        maps=maps,
+        versions=[(one, tale(maps, one)) for one in reversed(versions)],
+        here=here,
+        prepared=maps.prepared(day),
+        latest=len(versions),
+        drawable=DRAWABLE,
+        servable=servable(maps.course(here.version.number, here.since)),
+        day=day.isoformat(),
+        saved=versions[saved - 1] if known and saved else None,
+        new_faults=maps.new_faults(saved) if known and saved else [],
+        news=news,
+        news_told=_news_told(maps, news),
+        both=both,
+        faults=faults or [],
+        who=saver(request),
+        filled=filled or FilledArea(in_force_from=day.isoformat(), who=saver(request)),
+    )
+
+
+def _news_told(maps: MapVersions, news: FileNews | None) -> list[str]:
+    if news is None or news.fault:
+        return []
+    told = changes_in_words(news.edits, by_ident(maps.noted_file()))
+    return [*told, *(f"Beside the features: {key}" for key in news.beside)]

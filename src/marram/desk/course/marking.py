@@ -1,0 +1,116 @@
+"""The marking sheet at the desk: what to mend before play, hole by hole and on the map."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from fastapi import APIRouter, Request
+from fastapi.responses import HTMLResponse, Response
+
+from marram.course import check
+from marram.course.checks.stakes import stakes_of
+from marram.course.fault import Fault, Severity
+from marram.course.model import Course
+from marram.course.versions.map_days import checked
+from marram.course.versions.map_versions import MapVersions
+from marram.desk.competition.conditions import COOKIE, conditions_of
+from marram.desk.shell.workplace import show
+from marram.paper.marking_sheet import marking_pdf, numbered
+
+router = APIRouter()
+WEIGHT = {Severity.ERROR: "must be mended", Severity.WARNING: "to mend", Severity.NOTE: "worth a look"}
+
+
+@dataclass(frozen=True, slots=True)
+class Marking:
+    """The map of a day and what was found on it.
+
+    Attributes:
+        course: the map.
+        faults: what was found.
+        day: the day.
+    """
+
+    course: Course
+    faults: list[Fault]
+    day: date
+
+
+@router.get("/marking")
+def page(request: Request, day: date | None = None) -> HTMLResponse:
+    """Show what to mend, with its places on the map."""
+    found = _marking(request, day)
+    told = _told(found)
+    return show(
+        request,
+        "marking.html",
+        None,
+        title="Marking",
+        day=found.day,
+        course_name=found.course.name or "Course",
+        sheets=told["sheets"],
+        count=len(found.faults),
+        findings={"day": found.day.isoformat(), "places": told["places"], "stakes": told["stakes"]},
+    )
+
+
+@router.get("/api/marking")
+def read_marking(request: Request, day: date | None = None) -> dict[str, Any]:
+    """What to mend, by hole, each with its place; and the stakes."""
+    found = _marking(request, day)
+    return {"marram": 1, "day": found.day.isoformat(), **_told(found)}
+
+
+@router.get("/marking/sheet.pdf")
+def sheet(request: Request, day: date | None = None) -> Response:
+    """The marking sheet as PDF."""
+    found = _marking(request, day)
+    name = f"marking-{found.day.isoformat()}.pdf"
+    return Response(
+        marking_pdf(found.course, found.faults, day=found.day),
+        media_type="application/pdf",
+        headers={"Content-Disposition": f'attachment; filename="{name}"'},
+    )
+
+
+def _marking(request: Request, day: date | None) -> Marking:
+    state = request.app.state
+    on = day or conditions_of({}, request.cookies.get(COOKIE, ""), state.workplace.event).on
+    maps: MapVersions | None = state.maps
+    if maps is None:
+        return Marking(state.workplace.course, check(state.course_file), on)
+    course, faults = checked(maps.document_on(on))
+    return Marking(course, faults, on)
+
+
+def _told(found: Marking) -> dict[str, Any]:
+    """Return the findings by hole and, numbered, those with a place; and the stakes by colour."""
+    sheets: list[dict[str, Any]] = []
+    places: list[dict[str, Any]] = []
+    for hole_sheet, tasks in numbered(found.course, found.faults):
+        for fault, number, _ in tasks:
+            if number is not None and fault.latitude is not None and fault.longitude is not None:
+                at = [round(fault.latitude, 8), round(fault.longitude, 8)]
+                places.append(
+                    {"number": number, "at": at, "severity": fault.severity.value, "what": fault.what}
+                )
+        sheets.append(
+            {"hole": hole_sheet.hole, "tasks": [_task(fault, number) for fault, number, _ in tasks]}
+        )
+    stakes = []
+    for stake in stakes_of(found.course):
+        longitude, latitude = found.course.plane.to_degrees(stake.place.x, stake.place.y)
+        stakes.append({"at": [round(latitude, 8), round(longitude, 8)], "colour": stake.colour})
+    return {"sheets": sheets, "places": places, "stakes": stakes}
+
+
+def _task(fault: Fault, number: int | None) -> dict[str, Any]:
+    return {
+        "number": number,
+        "check": fault.check,
+        "severity": fault.severity.value,
+        "weight": WEIGHT[fault.severity],
+        "what": fault.what,
+        "remedy": fault.remedy,
+        "where": fault.where,
+    }

@@ -1,0 +1,1 @@
+"""Holes: hole locations set day by day on pictures of the greens."""

@@ -1,0 +1,26 @@
+"""The rooms of the desk: every router of its pages and of its JSON endpoints."""
+
+from fastapi import APIRouter
+
+from marram.desk.competition import settings
+from marram.desk.course import map_api, map_editor, marking
+from marram.desk.holes import hole_locations
+from marram.desk.rulings import api, ball, case, start, story_api, together, what
+
+ROUTERS: tuple[APIRouter, ...] = (
+    start.router,
+    ball.router,
+    what.router,
+    case.router,
+    together.router,
+    settings.router,
+    api.router,
+    story_api.router,
+    map_api.router,
+    map_editor.router,
+    hole_locations.router,
+    marking.router,
+)
+"""Every router of the desk."""
+
+__all__ = ["ROUTERS"]

@@ -1,0 +1,138 @@
+"""JSON for programs. Every answer has the version key ``marram``; errors have one shape.
+
+A case is given as on the pages: ``what=…``, ``hole=…``, ``ball=latitude,longitude``, facts by name.
+"""
+
+from dataclasses import asdict
+from typing import Any
+
+from fastapi import APIRouter, Request
+from fastapi.responses import Response
+
+from marram.desk.competition.conditions import Conditions
+from marram.desk.rulings.consultation import consult
+from marram.desk.rulings.relief_view import relief_views
+from marram.desk.shell.workplace import workplace
+from marram.errors import BadPlace, UnknownIncident
+from marram.rules.engine.request import fact_named
+from marram.rules.facts import vocabulary
+from marram.rules.incidents import INCIDENTS
+
+router = APIRouter(prefix="/api")
+VERSION = 1
+"""The version of the JSON; it rises when a key changes its meaning or goes."""
+
+
+@router.get("/course")
+def course(request: Request) -> Response:
+    """The course as GeoJSON, in drawing order; fetched again only when it has changed."""
+    desk = workplace(request)
+    headers = {"ETag": desk.drawing_tag, "Cache-Control": "no-cache"}
+    if request.headers.get("if-none-match") == desk.drawing_tag:
+        return Response(status_code=304, headers=headers)
+    return Response(desk.drawing, media_type="application/geo+json", headers=headers)
+
+
+@router.get("/incidents")
+def incidents() -> dict[str, Any]:
+    """Everything that can have happened."""
+    return {
+        "marram": VERSION,
+        "incidents": [
+            {
+                "name": one.name,
+                "title": one.title,
+                "rule": one.rule,
+                "theme": one.theme,
+                "keywords": one.keywords,
+            }
+            for one in INCIDENTS
+        ],
+    }
+
+
+@router.get("/facts")
+def facts() -> dict[str, Any]:
+    """The vocabulary: every fact with its question and the answers it allows."""
+    return {
+        "marram": VERSION,
+        "facts": [
+            {
+                "name": fact.name,
+                "question": fact.question,
+                "help": fact.help,
+                "source": fact.source,
+                "decided_by": fact.decided_by.value,
+                "answers": {fact.token(answer): words for answer, words in fact.answers.items()},
+                "unit": fact.unit,
+                "kind": "choice" if fact.answers else "date" if fact.is_date else "number",
+            }
+            for _, fact in sorted(vocabulary().items())
+        ],
+    }
+
+
+@router.get("/area")
+def area(request: Request) -> dict[str, Any]:
+    """What the map knows of the place given as ``ball``."""
+    desk = workplace(request)
+    found = consult(desk.course, desk.read(request))
+    if found.place is None or found.hole is None:
+        raise BadPlace(
+            "There is no place to look up. Give ball=latitude,longitude, and hole=number if known."
+        )
+    return {
+        "marram": VERSION,
+        **desk.map_told,
+        "hole": found.hole.number,
+        "area": found.place.area.value if found.place.area else "out_of_bounds",
+        "words": found.place.words,
+        "things": list(found.place.things),
+        "metres_to_hole": round(found.place.metres, 2),
+        "facts": found.place.facts,
+        "doubts": list(found.place.doubts),
+    }
+
+
+@router.get("/rule")
+def rule(request: Request) -> dict[str, Any]:
+    """The next question of a case, or its ruling, in words and with the facts it rests on."""
+    desk = workplace(request)
+    case = desk.read(request)
+    found = consult(desk.course, case)
+    if found.sheet is None:
+        raise UnknownIncident("Nobody said what happened. Give what=…; /api/incidents lists the names.")
+    return {
+        "marram": VERSION,
+        "what": case.what,
+        "conditions": conditions_told(case.conditions),
+        **desk.map_told,
+        "known": {name: token(name, answer) for name, answer in found.known.items()},
+        "from_map": sorted(found.from_map),
+        "decided_by": found.judge,
+        "result": asdict(found.sheet),
+    }
+
+
+@router.get("/relief")
+def relief(request: Request) -> dict[str, Any]:
+    """The relief options of a ruling, drawn to scale as GeoJSON where the map can draw them."""
+    desk = workplace(request)
+    found = consult(desk.course, desk.read(request))
+    return {
+        "marram": VERSION,
+        **desk.map_told,
+        "kind": found.sheet.kind if found.sheet else "nothing_said",
+        "options": [view.drawing() for view in relief_views(desk.course, found)],
+    }
+
+
+def token(name: str, answer: Any) -> str:
+    """Return an answer as an address writes it."""
+    fact = fact_named(name)
+    return fact.token(fact.parse(answer))
+
+
+def conditions_told(conditions: Conditions) -> dict[str, Any]:
+    """Return the conditions as an answer tells them."""
+    return dict(conditions.pairs()) | {"edition": conditions.edition}

@@ -1,0 +1,84 @@
+"""The next question, or the ruling."""
+
+from fastapi import APIRouter, Request
+from fastapi.responses import RedirectResponse, Response
+
+from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.case_address import BETWEEN
+from marram.desk.rulings.consultation import Consultation, consult
+from marram.desk.rulings.relief_view import relief_views
+from marram.desk.rulings.story import next_incident, together
+from marram.desk.rulings.teaching import taught
+from marram.desk.shell.map_state import again as shown_again
+from marram.desk.shell.map_state import map_state
+from marram.desk.shell.workplace import Workplace, show, workplace
+from marram.rules.engine.request import fact_named
+from marram.words.questions import question_words
+
+router = APIRouter()
+
+
+@router.get("/case")
+def case_page(request: Request) -> Response:
+    """Show the next question of the case, or its ruling."""
+    desk = workplace(request)
+    case = desk.read(request)
+    if not case.what:
+        return RedirectResponse(case.url("/what"), 303)
+    if case.ask in BETWEEN:
+        return RedirectResponse(together(case).url("/together"), 303)
+    found = consult(desk.course, case)
+    assert found.sheet is not None
+    if case.ask:
+        return _question(request, desk, found, again=True)
+    if found.sheet.question:
+        return _question(request, desk, found, again=False)
+    return _ruling(request, desk, found)
+
+
+def _question(request: Request, desk: Workplace, found: Consultation, *, again: bool) -> Response:
+    case, sheet = found.case, found.sheet
+    assert sheet is not None
+    question = question_words(fact_named(case.ask)) if again and case.ask else sheet.question
+    assert question is not None
+    current = found.known.get(question.fact)
+    fact = fact_named(question.fact)
+    return show(
+        request,
+        "question.html",
+        case,
+        map_state(desk.course, case, hole=found.hole),
+        title=question.question,
+        question=question,
+        fact=fact,
+        current=None if current is None else fact.token(fact.parse(current)),
+        current_from_map=question.fact in found.from_map,
+        again=again,
+        sheet=sheet,
+        hole=found.hole,
+        place=found.place,
+        taught=taught(case),
+        hidden=case.pairs(without=(question.fact, "ask")),
+    )
+
+
+def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
+    case, sheet = found.case, found.sheet
+    assert sheet is not None
+    options = relief_views(desk.course, found)
+    return show(
+        request,
+        "ruling.html",
+        case,
+        map_state(desk.course, case, hole=found.hole, options=options),
+        title=sheet.headline,
+        sheet=sheet,
+        options=options,
+        again=[(role, PLACE_WORDS[role]) for role in shown_again(case, options)],
+        taught=taught(case),
+        next_url=next_incident(case),
+        together_url=together(case).url("/together", ask=None) if case.kept else None,
+        judge=found.judge,
+        hole=found.hole,
+        place=found.place,
+    )

@@ -1,0 +1,169 @@
+"""The relief options of a ruling as the screen shows them: words, drawing, or what is still needed."""
+
+import logging
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from markupsafe import Markup
+from shapely import LineString, Point, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.model import Course, Feature
+from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.consultation import Consultation
+from marram.desk.rulings.relief_request import TEE_MARKERS, Asked, ask_relief
+from marram.desk.shell.map_drawing import in_degrees
+from marram.errors import MarramError
+from marram.relief import svg
+from marram.relief.constructions.construction import ArcMark, LineMark, PointMark, ShapeMark
+from marram.relief.geometry.arcs import arc_points
+from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.tolerance import ARC_ERROR
+from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
+from marram.relief.place.place_words import MISSING, NO_RELIEF, PICKED
+from marram.relief.place.situation import Drawn, NeedsPlace, NoRelief, Place
+from marram.rules.ruling import Ruling
+from marram.words.relief_options import OptionWords, option_words
+
+LETTERS = "ABCDEFGHIJ"
+TEE_GUESSED = "relief.mapped_tee_shown"
+"""What the relief layer says where it drew the mapped tee because it knows no tee-markers."""
+
+
+@dataclass(frozen=True)
+class OptionView:
+    """One relief option as the screen shows it.
+
+    Attributes:
+        letter: its letter, on the card and on the map.
+        words: the option in words.
+        drawn: whether it is on the map.
+        picks: roles of the places still to be shown on the map.
+        conditions: the mapped conditions to choose from.
+        needs_handedness: whether the player's handedness is still needed.
+        messages: what the map could not do, and what was assumed.
+        measures: distances to check on the ground.
+        features: what to draw, as GeoJSON features.
+        figure: a drawing with its measures, as SVG; works without JavaScript and on paper.
+    """
+
+    letter: str
+    words: OptionWords
+    drawn: bool = False
+    picks: tuple[str, ...] = ()
+    conditions: tuple[Feature, ...] = ()
+    needs_handedness: bool = False
+    messages: tuple[str, ...] = ()
+    measures: tuple[str, ...] = ()
+    features: list[dict[str, Any]] = field(default_factory=list)
+    figure: Markup = field(default=Markup(), repr=False)
+
+    @property
+    def pick_words(self) -> list[tuple[str, str]]:
+        """The places still to be shown, with their words."""
+        return [(role, PLACE_WORDS[role]) for role in self.picks]
+
+    def drawing(self) -> dict[str, Any]:
+        """Return the option as data for the map and for programs."""
+        return {
+            "letter": self.letter,
+            "kind": self.words.kind,
+            "title": self.words.title,
+            "drawn": self.drawn,
+            "needs": [
+                *self.picks,
+                *(["condition"] if self.conditions else []),
+                *(["handed"] if self.needs_handedness else []),
+            ],
+            "messages": list(self.messages),
+            "measures": list(self.measures),
+            "features": self.features,
+        }
+
+
+def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
+    """Return the options of a ruling, drawn where the map can draw them."""
+    if not isinstance(found.result, Ruling) or not found.result.relief:
+        return ()
+    words = [option_words(option) for option in found.result.relief]
+    plain = tuple(OptionView(letter, one) for letter, one in zip(LETTERS, words, strict=False))
+    if found.hole is None or "ball" not in found.case.places:
+        return plain
+    to_show = tuple(sorted(TEE_MARKERS - found.case.places.keys()))
+    views = []
+    for view, option in zip(plain, found.result.relief, strict=False):
+        try:
+            asked = ask_relief(course, found, option)
+            views.append(_view(course, view, asked, to_show))
+        except MarramError as error:
+            views.append(replace(view, messages=(f"Not drawn: {error}",)))
+        except Exception:
+            # The ruling stands without its picture: no fault of a drawing may keep it from the official.
+            logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
+            views.append(replace(view, messages=("The map could not draw this; measure on the ground.",)))
+    return tuple(views)
+
+
+def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ...]) -> OptionView:
+    """Return an option with what the relief layer answered; ``to_show`` are the tee-markers not shown yet."""
+    answer = asked.answer
+    if isinstance(answer, NoRelief):
+        return replace(view, messages=(NO_RELIEF[answer.why], *asked.notes), conditions=asked.choices)
+    if isinstance(answer, NeedsPlace):
+        return replace(
+            view,
+            picks=(
+                *(PICKED[need] for need in answer.needs if need in PICKED),
+                *(to_show if Place.TEE_MARKERS in answer.needs else ()),
+            ),
+            conditions=asked.choices,
+            needs_handedness=Place.HANDEDNESS in answer.needs,
+            messages=(*(MISSING[need] for need in answer.needs if need in MISSING), *asked.notes),
+        )
+    if isinstance(answer, Drawn):
+        drawn = _drawn(course, view, answer, asked)
+        guessed = any(TEE_GUESSED in area.assumed for area in answer.areas)
+        return replace(drawn, picks=to_show) if guessed else drawn
+    return replace(view, picks=(answer,), messages=asked.notes)
+
+
+def _drawn(course: Course, view: OptionView, answer: Drawn, asked: Asked) -> OptionView:
+    features: list[dict[str, Any]] = []
+    measures: list[str] = []
+    assumed: list[str] = []
+    for area in answer.areas:
+        features += _features(course, view.letter, area)
+        measures += [measure_words(one) for one in area.measures]
+        assumed += [assumed_words(key) for key in area.assumed]
+    return replace(
+        view,
+        drawn=True,
+        conditions=asked.choices,
+        messages=(*asked.notes, *dict.fromkeys(assumed)),
+        measures=tuple(dict.fromkeys(measures)),
+        features=features,
+        figure=Markup(svg(answer.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
+    )
+
+
+def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, Any]]:
+    drawn = []
+
+    def add(role: str, shape: BaseGeometry, words: str = "") -> None:
+        if not shape.is_empty:
+            properties = {"letter": letter, "role": role, "words": words}
+            drawn.append({"type": "Feature", "properties": properties, "geometry": in_degrees(course, shape)})
+
+    add("spot" if area.is_spot else "area", area.polygon)
+    for mark in area.construction:
+        words = mark_words(mark.role)
+        if isinstance(mark, PointMark):
+            add(mark.role.value, Point(mark.at), words)
+        elif isinstance(mark, LineMark):
+            add(mark.role.value, LineString([mark.start, mark.end]), words)
+        elif isinstance(mark, ShapeMark):
+            add(mark.role.value, Polygon(mark.points), words)
+        elif isinstance(mark, ArcMark):
+            points = arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR)
+            add(mark.role.value, LineString(points), words)
+    return drawn

@@ -1,0 +1,28 @@
+"""The first page: the whole course; pick a hole, or tap where the ball lies."""
+
+from fastapi import APIRouter, Request
+from fastapi.responses import HTMLResponse
+
+from marram.course.versions.map_versions import MapVersions
+from marram.desk.shell.map_state import map_state
+from marram.desk.shell.workplace import show, workplace
+
+router = APIRouter()
+
+
+@router.get("/")
+def start(request: Request) -> HTMLResponse:
+    """Show the course and its holes."""
+    desk = workplace(request)
+    case = desk.read(request)
+    state = map_state(desk.course, case, pick="ball", pick_url=case.pick_url("/ball", "ball"))
+    maps: MapVersions | None = request.app.state.maps
+    return show(
+        request,
+        "start.html",
+        case,
+        state,
+        title="Which hole?",
+        keeps_maps=maps is not None,
+        file_changed=maps is not None and maps.file_news() is not None,
+    )

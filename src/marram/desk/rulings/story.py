@@ -1,0 +1,122 @@
+"""Several incidents of one situation: moving between them, adding and removing one, all in the address."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from marram.desk.rulings.address_places import Places
+from marram.desk.rulings.case_address import CaseAddress, Kept
+from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
+from marram.rules.facts.several import MOST_INCIDENTS
+from marram.rules.incidents import incident
+
+SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})
+"""Answers about the competition: they hold for every incident of a situation."""
+
+
+@dataclass(frozen=True, slots=True)
+class IncidentLink:
+    """Another incident of the situation: its number, its title, and the address of its page."""
+
+    number: int
+    title: str
+    url: str
+
+
+def incidents_of(case: CaseAddress) -> dict[int, Kept]:
+    """Return every incident of the situation by number, that of the page included if one is chosen."""
+    every = dict(case.kept)
+    if case.what:
+        own = case.own()
+        every[case.number] = replace(
+            own, facts={name: answer for name, answer in own.facts.items() if name not in SHARED}
+        )
+    return dict(sorted(every.items()))
+
+
+def together(case: CaseAddress) -> CaseAddress:
+    """Return the case as a page about all incidents holds it: none of them is the page's own."""
+    return _of(case, incidents_of(case))
+
+
+def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
+    """Return a page about ``incidents``, numbered anew; what is known between two that still meet stays known."""
+    new = {old: place for place, old in enumerate(incidents, start=1)}
+    between = {}
+    for name, answer in case.between.items():
+        stem, _, gap = name.rpartition("_")
+        if {int(gap), int(gap) + 1} <= new.keys():
+            between[f"{stem}_{new[int(gap)]}"] = answer
+    return CaseAddress(
+        case.conditions,
+        case.hole,
+        facts={name: answer for name, answer in case.facts.items() if name in SHARED},
+        ask=case.ask,
+        number=len(new) + 1,
+        kept={new[old]: one for old, one in incidents.items()},
+        between=between,
+    )
+
+
+def at_incident(case: CaseAddress, number: int) -> CaseAddress:
+    """Return the case as the page about one of its incidents holds it."""
+    all_kept = together(case)
+    own = all_kept.kept[number]
+    return replace(
+        all_kept,
+        places=own.places.at,
+        accuracy=own.places.accuracy,
+        what=own.what,
+        facts={**all_kept.facts, **own.facts},
+        ask=None,
+        condition=own.condition,
+        number=number,
+        kept={place: one for place, one in all_kept.kept.items() if place != number},
+    )
+
+
+def without_incident(case: CaseAddress, number: int) -> CaseAddress:
+    """Return the case without one incident; what was known just before and after it is no longer known."""
+    left = {place: one for place, one in incidents_of(case).items() if place != number}
+    return replace(_of(case, left), ask=None)
+
+
+def choosing(case: CaseAddress, what: str) -> str:
+    """Return the address of the case with another incident chosen for this page: its answers start anew."""
+    shared = {name: answer for name, answer in case.facts.items() if name in SHARED}
+    touching = {str(case.number - 1), str(case.number)}
+    between = {
+        name: answer for name, answer in case.between.items() if name.rpartition("_")[2] not in touching
+    }
+    facts = shared if case.kept else {}
+    return case.url("/case", what=what, facts=facts, between=between, ask=None)
+
+
+def next_incident(case: CaseAddress) -> str | None:
+    """Return the address that starts the next incident, or ``None`` when the situation is full.
+
+    The ball may lie elsewhere by then, so its place is asked again.
+    """
+    following = together(case)
+    if len(following.kept) >= MOST_INCIDENTS:
+        return None
+    return following.url("/what" if case.hole is None else "/ball", ask=None)
+
+
+def last_places(case: CaseAddress) -> str | None:
+    """Return the address of this page with the ball where it lay in the incident before, if it was shown."""
+    before = case.kept.get(case.number - 1)
+    if before is None or "ball" not in before.places.at:
+        return None
+    places = Places({"ball": before.places.at["ball"]})
+    if "ball" in before.places.accuracy:
+        places.accuracy["ball"] = before.places.accuracy["ball"]
+    return case.url("/ball", places=places.at, accuracy=places.accuracy)
+
+
+def other_incidents(case: CaseAddress) -> list[IncidentLink]:
+    """Return links to the other incidents of the situation."""
+    return [
+        IncidentLink(place, incident(one.what).title, at_incident(case, place).url("/case"))
+        for place, (number, one) in enumerate(incidents_of(case).items(), start=1)
+        if number in case.kept
+    ]

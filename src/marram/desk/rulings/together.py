@@ -1,0 +1,52 @@
+"""All incidents of one situation together: what each is by itself, and the combined ruling."""
+
+from fastapi import APIRouter, Request
+from fastapi.responses import RedirectResponse, Response
+
+from marram.desk.rulings.case_address import BETWEEN
+from marram.desk.rulings.relief_view import relief_views
+from marram.desk.rulings.story import next_incident, together
+from marram.desk.rulings.story_view import consult_situation
+from marram.desk.shell.map_state import map_state
+from marram.desk.shell.place import chosen_hole
+from marram.desk.shell.workplace import show, workplace
+from marram.rules.engine.request import fact_named
+from marram.words.messages import term
+from marram.words.penalties import strokes_words
+from marram.words.questions import question_words
+
+router = APIRouter()
+
+
+@router.get("/together")
+def all_together(request: Request) -> Response:
+    """Show each incident's ruling in short, then the question between them, or the combined ruling."""
+    desk = workplace(request)
+    case = together(desk.read(request))
+    if not case.kept:
+        return RedirectResponse(case.url("/what", ask=None), 303)
+    view = consult_situation(desk.course, case)
+    again = case.ask in BETWEEN
+    question = view.sheet.question if view.sheet else None
+    if again and case.ask:
+        question = question_words(fact_named(case.ask))
+    last = view.parts[-1].found
+    return show(
+        request,
+        "together.html",
+        case,
+        map_state(
+            desk.course,
+            last.case,
+            hole=chosen_hole(desk.course, last.case),
+            options=relief_views(desk.course, last),
+        ),
+        title=question.question if question else "Together",
+        view=view,
+        question=question,
+        again=again,
+        hidden=case.pairs(without=(question.fact, "ask")) if question else (),
+        strokes_words=strokes_words,
+        whom=term,
+        next_url=next_incident(case),
+    )

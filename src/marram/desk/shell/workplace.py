@@ -1,0 +1,158 @@
+"""What every page of the desk needs: the course, the event, the templates."""
+
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+from fastapi import Request
+from fastapi.responses import HTMLResponse
+from fastapi.templating import Jinja2Templates
+
+from marram import __version__
+from marram.course.model import Course, Hole
+from marram.course.versions.map_versions import MapInForce, MapVersions, Version
+from marram.desk.competition.conditions import COOKIE
+from marram.desk.competition.event import Event
+from marram.desk.rulings.case_address import CaseAddress, read_address
+from marram.desk.rulings.story import choosing, other_incidents
+from marram.desk.shell.map_drawing import course_drawing
+from marram.errors import InputError
+from marram.relief.place.place_facts import PlaceFacts
+from marram.rules.facts.relief import no_play_zone_interference
+from marram.rules.incidents import incident
+from marram.rules.incidents.incident import Incident
+
+NO_PLAY_ZONE = "no_play_zone"
+ROOMS = ("shell", "rulings", "course", "holes", "competition")
+"""The folders of the desk that hold templates, styles and scripts."""
+
+DESK = Path(__file__).parents[1]
+
+
+@dataclass(frozen=True)
+class Workplace:
+    """The course and the event a desk serves."""
+
+    course: Course
+    event: Event
+    map_version: Version | None = None
+    """The version of the map, where versions are kept."""
+    map_since: date | None = None
+    """The first day on which the version has this map; ``None`` for the map as its file holds it."""
+
+    @property
+    def map_told(self) -> dict[str, Any]:
+        """The version of the map, as every JSON answer that rests on the map names it."""
+        version, since = self.map_version, self.map_since
+        return {
+            "map_version": version.number if version else None,
+            "map_in_force_from": since.isoformat() if since else None,
+            "map_saved_by": version.who if version and since else None,
+        }
+
+    @cached_property
+    def templates(self) -> Jinja2Templates:
+        """The page templates."""
+        return Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
+
+    @cached_property
+    def drawing(self) -> bytes:
+        """The course as GeoJSON for the map on the screen, made once."""
+        return json.dumps(course_drawing(self.course), separators=(",", ":")).encode()
+
+    @cached_property
+    def drawing_tag(self) -> str:
+        """A tag that changes with the drawing, so that a phone fetches it once."""
+        return f'"{hashlib.sha256(self.drawing).hexdigest()[:20]}"'
+
+    def read(self, request: Request) -> CaseAddress:
+        """Return the case that the address of this request holds."""
+        return read_address(request.query_params.multi_items(), request.cookies.get(COOKIE, ""), self.event)
+
+    def hole(self, case: CaseAddress) -> Hole | None:
+        """Return the hole of a case, or ``None`` when none is chosen."""
+        return None if case.hole is None else self.course.hole(case.hole)
+
+
+def workplace(request: Request) -> Workplace:
+    """Return the workplace of the desk that got this request, on the map in force on the day of its case."""
+    found: Workplace = request.app.state.workplace
+    maps: MapVersions | None = request.app.state.maps
+    if maps is None:
+        return found
+    try:
+        day = found.read(request).conditions.on
+    except InputError:  # the page itself says what is wrong with its address
+        return found
+    return _on_map(request.app.state.by_map, found, maps, maps.map_on(day))
+
+
+def _on_map(
+    kept: dict[tuple[int, date], Workplace], found: Workplace, maps: MapVersions, here: MapInForce
+) -> Workplace:
+    version = here.version
+    key = (version.number, here.since)
+    if key not in kept:
+        course = maps.course(version.number, here.since)
+        since = here.since if version.saved_at else None
+        kept[key] = replace(found, course=course, map_version=version, map_since=since)
+    return kept[key]
+
+
+def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
+    """Return incidents that the map points at and nobody has chosen: a ball in a no play zone is easily missed."""
+    if case is None or place is None or no_play_zone_interference.name not in place.facts:
+        return []
+    if case.conditions.former:  # the former Rules are for teaching only
+        return []
+    return [] if case.what == NO_PLAY_ZONE else [incident(NO_PLAY_ZONE)]
+
+
+def show(
+    request: Request,
+    template: str,
+    case: CaseAddress | None,
+    map_state: Mapping[str, Any] | None = None,
+    status: int = 200,
+    **context: Any,
+) -> HTMLResponse:
+    """Return a page.
+
+    Args:
+        request: the request it answers.
+        template: the name of the template.
+        case: the case so far; ``None`` on error pages.
+        map_state: what the map is to show; ``None`` on pages without a map.
+        status: the HTTP status.
+        context: what else the template needs.
+    """
+    try:
+        desk = workplace(request)
+    except InputError:  # a version of the map cannot be read: this is the page that says so
+        desk = request.app.state.workplace
+    here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
+    return desk.templates.TemplateResponse(
+        request,
+        template,
+        {
+            "case": case,
+            "event": desk.event,
+            "course": desk.course,
+            "map_version": desk.map_version,
+            "map_since": desk.map_since,
+            "version": __version__,
+            "here": here,
+            "map_state": map_state,
+            "hints": hints(case, context.get("place")),
+            "status": status,
+            "others": other_incidents(case) if case else (),
+            "choosing": choosing,
+            **context,
+        },
+        status_code=status,
+    )

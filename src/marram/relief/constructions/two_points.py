@@ -1,0 +1,168 @@
+"""The alternative to stroke and distance between two reference points (Model Local Rule E-5).
+
+The ball reference point is where the ball is estimated to lie or to have last crossed the boundary. The
+fairway reference point is the point of the fairway of the hole being played that is nearest to it but not
+nearer the hole than it. The relief area lies anywhere between the lines from the hole through the two
+points, and up to two club-lengths to the outside of each; in the general area, and not nearer the hole
+than the ball reference point. The text is the same in the 2019 and 2023 editions.
+"""
+
+from math import hypot
+
+import numpy as np
+import shapely
+
+from marram.relief.constructions.around import limits_of
+from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, distance, measure
+from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.limits import HalfPlane
+from marram.relief.geometry.outline import XY, Outline
+from marram.relief.geometry.tolerance import ROUNDING, TOLERANCE
+from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
+from marram.rules.relief_option import ReliefOption
+
+FARTHEST_BACK = 400.0
+"""Metres: how far back the area is drawn on a map without a boundary. The Local Rule sets no limit."""
+
+
+def two_points(situation: Situation, option: ReliefOption) -> Answer:
+    """Draw the area between the two lines from the hole."""
+    ball = situation.ball
+    ground = situation.ground
+    missing = [
+        place
+        for place, is_missing in (
+            (Place.BALL, ball is None),
+            (Place.FAIRWAY, not ground.fairways),
+        )
+        if is_missing
+    ]
+    if ball is None or missing:
+        return NeedsPlace(option, tuple(missing))
+    hole = situation.hole
+    assumed = situation.assumed
+    fairway = nearest_not_nearer([outline for _, outline in ground.fairways], ball, hole)
+    if fairway is None:
+        # Short of the fairway a teeing area of the hole will do, if cut to fairway height or less.
+        fairway = nearest_not_nearer([outline for _, outline in ground.tees], ball, hole)
+        assumed = (*assumed, "relief.teeing_area_used_as_fairway")
+    if fairway is None:
+        return NoRelief(option, Why.NO_FAIRWAY_POINT)
+    width = (option.club_lengths or 2) * situation.player.club_length
+    edges = corridor(hole, ball, fairway, width)
+    limits = (*edges, *limits_of(situation, option, ball), *ground.on_course)
+    back = _farthest(situation, hole)
+    start = distance(hole, ball)
+    lines = (
+        _edge_line(edges[0], _unit(hole, ball), start, back),
+        _edge_line(edges[1], _unit(hole, fairway), start, back),
+    )
+    marks: tuple[Mark, ...] = (
+        PointMark(Role.HOLE, hole),
+        LineMark(Role.LINE_TO_HOLE, ball, hole),
+        LineMark(Role.LINE_TO_HOLE, fairway, hole),
+        *lines,
+        PointMark(Role.BALL, ball),
+        PointMark(Role.FAIRWAY_POINT, fairway),
+    )
+    area = ReliefArea(
+        option=option,
+        reference=ball,
+        radius=None,
+        club_length=situation.player.club_length,
+        limits=limits,
+        construction=marks,
+        measures=(
+            measure(Role.BALL, ball, Role.FAIRWAY_POINT, fairway),
+            measure(Role.BALL, ball, Role.HOLE, hole),
+            measure(Role.FAIRWAY_POINT, fairway, Role.HOLE, hole),
+        ),
+        hole=hole,
+        start=_sector_box(hole, back),
+        area_of=ground.area_at,
+        assumed=assumed,
+    )
+    return Drawn(option, (area,))
+
+
+def corridor(hole: XY, ball: XY, fairway: XY, width: float) -> tuple[HalfPlane, HalfPlane, HalfPlane]:
+    """Return the two outer edges, each ``width`` to the outside of its line, and the side away from the hole.
+
+    Where both points lie on one line from the hole, the area is as wide on either side of it.
+    """
+    to_ball, to_fairway = _unit(hole, ball), _unit(hole, fairway)
+    turn = to_ball[0] * to_fairway[1] - to_ball[1] * to_fairway[0]
+    side = 1.0 if turn >= 0 else -1.0
+    # The fairway line lies to the left of the ball line when side is 1: outside is then to the right of the ball's.
+    beyond_ball = (side * to_ball[1], -side * to_ball[0])
+    beyond_fairway = (-side * to_fairway[1], side * to_fairway[0])
+    middle = (to_ball[0] + to_fairway[0], to_ball[1] + to_fairway[1])
+    length = hypot(*middle) or 1.0
+    return (
+        HalfPlane((hole[0] + width * beyond_ball[0], hole[1] + width * beyond_ball[1]), beyond_ball),
+        HalfPlane((hole[0] + width * beyond_fairway[0], hole[1] + width * beyond_fairway[1]), beyond_fairway),
+        HalfPlane(hole, (-middle[0] / length, -middle[1] / length)),
+    )
+
+
+def nearest_not_nearer(areas: list[Outline], ball: XY, hole: XY) -> XY | None:
+    """Return the point of some areas nearest to a ball, of those not nearer the hole than it.
+
+    It is the ball itself, or the foot of a perpendicular on an edge, or where an edge meets the circle
+    about the hole through the ball: the distance has no other minimum there.
+    """
+    least = distance(ball, hole)
+    best: tuple[float, XY] | None = None
+    for area in areas:
+        if area.depth(*ball) >= 0:
+            return ball
+        for point in _candidates(area, ball, hole, least):
+            away = distance(ball, point)
+            if best is None or away < best[0]:
+                best = (away, point)
+    return best[1] if best else None
+
+
+def _candidates(area: Outline, ball: XY, hole: XY, least: float) -> list[XY]:
+    from_x, from_y, to_x, to_y = area.edges.T
+    along_x, along_y = to_x - from_x, to_y - from_y
+    length = along_x**2 + along_y**2
+    part = np.clip(((ball[0] - from_x) * along_x + (ball[1] - from_y) * along_y) / length, 0.0, 1.0)
+    parts = [part]
+    half = ((from_x - hole[0]) * along_x + (from_y - hole[1]) * along_y) / length
+    rest = ((from_x - hole[0]) ** 2 + (from_y - hole[1]) ** 2 - least**2) / length
+    root = np.sqrt(np.maximum(half**2 - rest, 0.0))
+    parts += [np.where(half**2 >= rest, -half + sign * root, -1.0) for sign in (-1.0, 1.0)]
+    found = []
+    for one in parts:
+        x, y = from_x + one * along_x, from_y + one * along_y
+        allowed = (one >= 0) & (one <= 1) & (np.hypot(x - hole[0], y - hole[1]) >= least - ROUNDING)
+        if allowed.any():
+            index = int(np.argmin(np.where(allowed, np.hypot(x - ball[0], y - ball[1]), np.inf)))
+            found.append((float(x[index]), float(y[index])))
+    return found
+
+
+def _unit(start: XY, end: XY) -> XY:
+    x, y = end[0] - start[0], end[1] - start[1]
+    length = max(hypot(x, y), TOLERANCE)
+    return x / length, y / length
+
+
+def _edge_line(edge: HalfPlane, towards: XY, start: float, end: float) -> LineMark:
+    """Draw an edge of the corridor, from and to so many metres from the hole along it."""
+    return LineMark(
+        Role.CORRIDOR_EDGE,
+        (edge.at[0] + start * towards[0], edge.at[1] + start * towards[1]),
+        (edge.at[0] + end * towards[0], edge.at[1] + end * towards[1]),
+    )
+
+
+def _farthest(situation: Situation, hole: XY) -> float:
+    boundary = situation.ground.boundary
+    corners = [(x, y) for _, one in boundary for x in one.bounds[::2] for y in one.bounds[1::2]]
+    return max((distance(hole, corner) for corner in corners), default=FARTHEST_BACK)
+
+
+def _sector_box(hole: XY, back: float) -> shapely.Polygon:
+    return shapely.box(hole[0] - back, hole[1] - back, hole[0] + back, hole[1] + back)

@@ -1,0 +1,92 @@
+"""Interference with the line of play, which counts only for a ball on the putting green (Rule 16.1a(1)).
+
+The line of play is taken as the straight line to the hole. A putt that breaks, and the reasonable distance on
+either side of the line, are for the player and the referee to judge (Definition of line of play).
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from marram.relief.geometry.corners import Corners, Floats
+from marram.relief.geometry.outline import XY, Outline
+from marram.relief.geometry.tolerance import ROUNDING
+from marram.relief.interference.interference import Booleans
+
+_BEHIND = 4.0
+"""How far the shadow of a corner is drawn on, in reaches: beyond all that a search looks at."""
+
+
+@dataclass(frozen=True, eq=False)
+class LineOfPlayOn:
+    """The straight line from the ball to the hole must not run over any of the conditions.
+
+    Attributes:
+        conditions: the outlines of the conditions.
+        hole: where the hole is.
+    """
+
+    conditions: tuple[Outline, ...]
+    hole: XY
+
+    def prepare(self, ball: XY, reach: float) -> "PreparedLine":
+        """Return what matters within ``reach`` metres of the ball."""
+        return PreparedLine(self, ball, reach)
+
+
+class PreparedLine:
+    """The conditions seen from the hole: a place is free when nothing hides the hole from it.
+
+    The hidden places end at edges of the conditions and at the rays from the hole past their corners.
+    """
+
+    def __init__(self, whole: LineOfPlayOn, ball: XY, reach: float) -> None:
+        self._whole = whole
+        self._ball = ball
+        self._hole = np.array((whole.hole[0] - ball[0], whole.hole[1] - ball[1]))
+        shift = np.array((*ball, *ball))
+        edges = np.vstack([one.edges for one in whole.conditions]) - shift
+        self._edges = edges
+        near: Corners = Corners(edges, np.arange(len(edges))).near(0.0, 0.0, reach)
+        self.segments: Floats = np.vstack([near.edges, self._shadows(edges[:, :2], reach)])
+
+    def _shadows(self, corners: Floats, reach: float) -> Floats:
+        ray = corners - self._hole
+        length = np.sqrt((ray * ray).sum(axis=1))[:, None]
+        far = _BEHIND * (reach + length + np.hypot(*self._hole))
+        rays: Floats = np.hstack([corners, corners + ray / np.maximum(length, ROUNDING) * far])
+        kept: Floats = rays[length[:, 0] > ROUNDING]
+        return kept
+
+    def clear(self, places: Floats) -> Booleans:
+        """Return for each place whether no edge cuts the line to the hole (touching does not count)."""
+        way = self._hole - places
+        length = np.sqrt((way * way).sum(axis=1))
+        along_x, along_y = (way / np.maximum(length, ROUNDING)[:, None]).T[:, :, None]
+        # A row for each place, a column for each edge: both its ends as seen along the line to the hole.
+        place_x, place_y = places.T[:, :, None]
+        start_x, start_y, end_x, end_y = self._edges.T
+        side_start = along_x * (start_y - place_y) - along_y * (start_x - place_x)
+        side_end = along_x * (end_y - place_y) - along_y * (end_x - place_x)
+        across = np.minimum(side_start, side_end) < -ROUNDING
+        across &= np.maximum(side_start, side_end) > ROUNDING
+        ahead_start = along_x * (start_x - place_x) + along_y * (start_y - place_y)
+        ahead_end = along_x * (end_x - place_x) + along_y * (end_y - place_y)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            met = ahead_start + side_start / (side_start - side_end) * (ahead_end - ahead_start)
+            across &= (met > ROUNDING) & (met < length[:, None] - ROUNDING)
+        free: Booleans = ~across.any(axis=1)
+        return free
+
+    def outside(self, place: XY) -> bool:
+        """Return whether neither the place nor the middle of its line to the hole is inside a condition.
+
+        A line that cuts no edge may still run through a condition, entering exactly at corners.
+        """
+        x, y = place[0] + self._ball[0], place[1] + self._ball[1]
+        middle_x, middle_y = (x + self._whole.hole[0]) / 2, (y + self._whole.hole[1]) / 2
+        return not any(
+            one.holds(*at) and one.depth(*at) > ROUNDING
+            for one in self._whole.conditions
+            for at in ((x, y), (middle_x, middle_y))
+        )

@@ -1,0 +1,61 @@
+"""Relief areas as GeoJSON (RFC 7946): WGS 84 degrees, ready for any map."""
+
+from collections.abc import Sequence
+from typing import Any
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.plane import LocalPlane
+from marram.relief.constructions.construction import ArcMark, LineMark, Mark, PointMark
+from marram.relief.geometry.arcs import arc_points
+from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.tolerance import ARC_ERROR
+
+
+def feature_collection(areas: Sequence[ReliefArea], plane: LocalPlane) -> dict[str, Any]:
+    """Return areas and their construction as a feature collection.
+
+    Coordinates have nine decimals (a tenth of a millimetre). The polygons are pictures: whether a place is in
+    an area is told by :meth:`marram.relief.ReliefArea.contains`.
+    """
+    features = []
+    for number, area in enumerate(areas):
+        features.append(
+            _feature(
+                area.polygon,
+                plane,
+                {
+                    "what": "relief_area",
+                    "area": number,
+                    "kind": area.kind.value,
+                    "citation": area.option.citation,
+                    "club_lengths": area.option.club_lengths,
+                    "club_length_m": area.club_length,
+                    "radius_m": area.radius,
+                    "area_m2": round(area.area_m2, 4),
+                    "arc_error_m": area.arc_error,
+                    "assumed": list(area.assumed),
+                },
+            )
+        )
+        features.extend(
+            _feature(_shape(mark), plane, {"what": "construction", "area": number, "role": mark.role.value})
+            for mark in area.construction
+        )
+    return {"type": "FeatureCollection", "features": features}
+
+
+def _feature(shape: BaseGeometry, plane: LocalPlane, properties: dict[str, Any]) -> dict[str, Any]:
+    outward = shapely.set_precision(plane.outward(shape), 1e-9, mode="pointwise")
+    return {"type": "Feature", "geometry": shapely.geometry.mapping(outward), "properties": properties}
+
+
+def _shape(mark: Mark) -> BaseGeometry:
+    if isinstance(mark, PointMark):
+        return shapely.Point(mark.at)
+    if isinstance(mark, LineMark):
+        return shapely.LineString([mark.start, mark.end])
+    if isinstance(mark, ArcMark):
+        return shapely.LineString(arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR))
+    return shapely.Polygon(mark.points)

@@ -1,0 +1,150 @@
+"""From a place on the map to facts for the Rules: the area of the course, what else is there, how far the hole is.
+
+What the map is sure of it hands over as facts; where it is in doubt it hands over none and says what to look at.
+"""
+
+from dataclasses import dataclass
+
+from shapely import Point
+
+from marram.course import area_at
+from marram.course.model import Course, Feature, Hole, Kind
+from marram.relief.geometry.tolerance import BALL_RADIUS, YARD
+from marram.relief.place.dropping_zones import zones_serving
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.local_relief import dropping_zone_provided
+from marram.rules.facts.lost import all_of_ball_out_of_bounds
+from marram.rules.facts.penalty_area import Colour, penalty_area_colour
+from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
+
+XY = tuple[float, float]
+
+SPEAKING: dict[Kind, str] = {
+    Kind.RED_PENALTY_AREA: "red penalty area",
+    Kind.YELLOW_PENALTY_AREA: "yellow penalty area",
+    Kind.BUNKER: "bunker",
+    Kind.PUTTING_GREEN: "putting green",
+    Kind.TEEING_AREA: "tee",
+    Kind.FAIRWAY: "fairway",
+    Kind.PATH: "path (immovable obstruction)",
+    Kind.OBSTRUCTION: "immovable obstruction",
+    Kind.GROUND_UNDER_REPAIR: "ground under repair",
+    Kind.TEMPORARY_WATER: "temporary water",
+    Kind.NO_PLAY_ZONE: "no play zone",
+    Kind.DROPPING_ZONE: "dropping zone",
+    Kind.OUT_OF_BOUNDS: "out of bounds",
+    Kind.TREES: "trees",
+}
+"""What is worth saying of a place, in the order it is said."""
+
+
+CONDITIONS = frozenset(
+    {Kind.PATH, Kind.OBSTRUCTION, Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.NO_PLAY_ZONE}
+)
+"""Kinds that lie on an area of the course and never decide which one it is."""
+
+TAP_ACCURACY = 0.3
+"""Metres: how exactly a place can be tapped on a map zoomed in (a choice of ours)."""
+
+FAR_AWAY = 1200.0
+"""Metres: farther from the hole than this, a place is more likely a mistake (a choice of ours)."""
+
+OF_THE_HOLE = " of the hole being played"
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceFacts:
+    """What the map knows of the place where a ball lies.
+
+    Attributes:
+        area: the area of the course; ``None`` means out of bounds.
+        words: the area in words.
+        things: what else the ball touches, in words, with names.
+        metres: the distance to the hole.
+        facts: facts for the ruling, by name: answers as written in an address.
+        doubts: why to look on the ground, if at all.
+    """
+
+    area: Area | None
+    words: str
+    things: tuple[str, ...]
+    metres: float
+    facts: dict[str, str]
+    doubts: tuple[str, ...] = ()
+
+    @property
+    def sentence(self) -> str:
+        """The area as it ends the sentence "The ball lies …"."""
+        if self.area is None:
+            return self.words
+        return ("on " if self.area is Area.PUTTING_GREEN else "in ") + self.words
+
+    @property
+    def yards(self) -> float:
+        """The distance to the hole in yards."""
+        return self.metres / YARD
+
+
+def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACCURACY) -> PlaceFacts:
+    """Return what the map knows of a ball at ``xy`` when ``hole`` is played.
+
+    Where the map is in doubt it hands over no fact: the official is asked, and told what to look at.
+
+    Args:
+        course: the map.
+        hole: the hole being played.
+        xy: the middle of the ball, in local metres.
+        accuracy: how far off the place may be, in metres; what could change within it is in doubt.
+
+    Raises:
+        BadPlace: the place is nowhere near the course, or the accuracy is none.
+    """
+    reading = area_at(course, *xy, hole.number, accuracy=accuracy)
+    area = Area(reading.area.value) if reading.area else None
+    metres = hole.location.distance(Point(xy))
+    doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]
+    if metres > FAR_AWAY:
+        doubts.append(
+            f"This is {metres / 1000:.1f} km from the hole: is it the right course, and the right place?"
+        )
+    about_area = (one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
+    doubtful = metres > FAR_AWAY or any(about_area)
+    facts: dict[str, str] = {}
+    if not doubtful:
+        facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
+    if area and not doubtful:
+        facts[area_of_ball.name] = area.value
+        if reading.colour:
+            facts[penalty_area_colour.name] = Colour(reading.colour.value).value
+    sure = {one.kind for one in reading.conditions} - {
+        one.feature.kind for one in reading.doubts if one.feature
+    }
+    if Kind.NO_PLAY_ZONE in sure:
+        facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value
+    if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
+        facts[interference.name] = Interference.BALL.value
+    if not doubtful and zones_serving(course, hole.number, xy):
+        facts[dropping_zone_provided.name] = "yes"
+    return PlaceFacts(
+        area,
+        "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),
+        tuple(_thing(feature) for feature in _touched(course, xy)),
+        metres,
+        facts,
+        tuple(dict.fromkeys(doubts)),
+    )
+
+
+def _touched(course: Course, xy: XY) -> list[Feature]:
+    ball = Point(xy)
+    return [
+        feature
+        for kind in SPEAKING
+        for feature in course.of(kind)
+        if feature.geometry.geom_type != "Point" and feature.geometry.distance(ball) <= BALL_RADIUS
+    ]
+
+
+def _thing(feature: Feature) -> str:
+    words = SPEAKING[feature.kind]
+    return f"{words}: {feature.name}" if feature.name else words

@@ -1,0 +1,1 @@
+"""Provisions of Model Local Rules, in force only where the Committee adopts them: one file per area of their code."""

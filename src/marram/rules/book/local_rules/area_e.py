@@ -1,0 +1,80 @@
+"""Model Local Rules, area E: special or required relief procedures."""
+
+from marram.rules.book.local_rules.area_e_options import with_dropping_zone
+from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
+from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
+from marram.rules.book.rule_17_options import penalty_area_relief
+from marram.rules.engine.case import Case
+from marram.rules.engine.provision import provision
+from marram.rules.facts.alternative import alternative_ball_dropped, alternative_ball_in_area
+from marram.rules.facts.lost import ProvisionalState, provisional_state
+from marram.rules.facts.penalty_area import certain_in_penalty_area
+from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
+from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty, strokes
+
+
+def alternative_option() -> ReliefOption:
+    """For two strokes: drop between the lines through where the ball was lost and the fairway point."""
+    return ReliefOption(
+        ReliefKind.EXTENDED,
+        "E-5",
+        Reference.TWO_POINTS,
+        2,
+        (Limit.NOT_NEARER, Limit.GENERAL_AREA),
+        2,
+    )
+
+
+@provision("E-5")
+def alternative_options(case: Case) -> tuple[ReliefOption, ...]:
+    """For two strokes: the relief area between the two points, or a dropping zone where there is one."""
+    return with_dropping_zone(case, (alternative_option(),), penalty=2)
+
+
+@provision("E-5")
+def alternative_to_stroke_and_distance(case: Case) -> Ruling:
+    """For a ball lost or out of bounds: two strokes instead of going back, where the Committee allows it."""
+    if not case.local_rule("E-5"):
+        return offer(no_penalty("18.2b"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+    if case[certain_in_penalty_area]:
+        return not_for_a_ball_in_a_penalty_area(case)
+    provisional = case[provisional_state]
+    if provisional is ProvisionalState.FOUND:
+        return not_after_a_provisional_ball(case)
+    so_far = no_penalty("E-5")
+    if provisional is ProvisionalState.LOST_OR_OUT:
+        so_far = penalty(1, "18.2b").under("E-5").note("provisional_lost_too")
+    if case[alternative_ball_dropped]:
+        return ball_dropped_under_the_alternative(case, so_far.also(strokes(2, "E-5")))
+    options = (stroke_and_distance("18.2b"), *alternative_options(case))
+    return offer(so_far, *options, may_play_as_it_lies=False).note("alternative_points")
+
+
+@provision("E-5")
+def ball_dropped_under_the_alternative(case: Case, ruling: Ruling) -> Ruling:
+    """Once a ball is in play under the Local Rule, the original must not be played."""
+    if case[alternative_ball_in_area]:
+        return ruling.next(Action.PLAY_OTHER_BALL).note("alternative_original_out_of_play")
+    if case[played_since_put_down]:
+        wrong_place = played_from_wrong_place(case).under("E-5")
+        if wrong_place.action is Action.HOLE_OVER:
+            return wrong_place
+        return wrong_place.also(*ruling.penalties).note(*ruling.notes)
+    return ruling.next(Action.CORRECT_MISTAKE).correct(
+        "put_relief_right", Deadline.BEFORE_STROKE, general("14.7a")
+    )
+
+
+@provision("E-5")
+def not_for_a_ball_in_a_penalty_area(case: Case) -> Ruling:
+    """The Local Rule gives no relief for a ball virtually certain to be in a penalty area."""
+    ruling = no_penalty("E-5").under("17.1c")
+    return offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=False)
+
+
+@provision("E-5")
+def not_after_a_provisional_ball(_case: Case) -> Ruling:
+    """The Local Rule gives no relief for the original ball once a provisional ball was played."""
+    ruling = no_penalty("E-5").under("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL)
+    return ruling.next(Action.PLAY_PROVISIONAL).note("original_out_of_play")

@@ -1,0 +1,94 @@
+"""A situation: several incidents that happened one after the other, ruled on together."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from marram.errors import InputError
+from marram.rules.engine.request import rule
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.several import MOST_INCIDENTS
+from marram.rules.result import Result
+from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.story.combine import combine
+
+
+@dataclass(frozen=True, slots=True)
+class Happened:
+    """One incident of a situation and what is known of it."""
+
+    incident: str
+    facts: Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class SituationResult:
+    """What the Rules say of a situation.
+
+    Attributes:
+        parts: the result of each incident, in the order of what happened.
+        combined: the combined ruling, or the question between incidents; ``None`` while a part is open.
+    """
+
+    parts: tuple[Result, ...]
+    combined: Result | None
+
+
+def rule_situation(
+    happened: Sequence[Happened],
+    between: Mapping[str, Any] | None = None,
+    *,
+    played_on: date,
+    form_of_play: FormOfPlay | str | None = None,
+    local_rules: Iterable[str] | None = None,
+) -> SituationResult:
+    """Rule on several incidents of one situation, and combine them under Rule 1.3c(4).
+
+    Args:
+        happened: the incidents in order; one to six.
+        between: what is known between incidents, such as ``intervening_event_1`` between the first and the
+            second; all of it is listed in :data:`marram.rules.facts.several.BETWEEN`.
+        played_on: the day of the round.
+        form_of_play: as for :func:`marram.rule`.
+        local_rules: as for :func:`marram.rule`.
+
+    Raises:
+        InputError: no incident, too many, or faults in one; each fault names the incident by its place.
+        DateNotCovered: as for :func:`marram.rule`.
+    """
+    if not 1 <= len(happened) <= MOST_INCIDENTS:
+        raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
+    adopted = None if local_rules is None else tuple(local_rules)
+    parts: list[Result] = []
+    faults: list[str] = []
+    for place, one in enumerate(happened, start=1):
+        try:
+            parts.append(
+                rule(
+                    one.incident,
+                    one.facts,
+                    played_on=played_on,
+                    form_of_play=form_of_play,
+                    local_rules=adopted,
+                )
+            )
+        except InputError as error:
+            faults += [f"Incident {place} ({one.incident}): {fault}" for fault in error.faults]
+    if faults:
+        raise InputError(*faults)
+    if not all(isinstance(part, Ruling) for part in parts):
+        return SituationResult(tuple(parts), None)
+    combined = combine(parts, between, played_on=played_on) if len(parts) > 1 else parts[0]
+    return SituationResult(tuple(parts), combined)
+
+
+def total_strokes(ruling: Ruling) -> int | None:
+    """Return the penalty strokes of a ruling in stroke play; ``None`` when the player is disqualified.
+
+    The general penalty counts two. What a relief option costs comes on top when it is taken.
+    """
+    if any(one.kind is PenaltyKind.DISQUALIFICATION for one in ruling.penalties):
+        return None
+    counted = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+    return sum(one.strokes for one in ruling.penalties if one.kind in counted)
