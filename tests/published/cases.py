@@ -25,8 +25,12 @@ A file ``rule_NN*.json`` (or ``former_rules.json``) holds a list of cases. Each 
         "otherwise": "general",                     optional: some correction ends in this penalty
         "needs": "fact_name",                       instead of the above: this is the next question
         "judgement": "1.2a"                         instead of the above: left to judgement under this provision
+        "not_covered": "key"                        instead of the above: refused, for this reason
       }
     }
+
+``"day": "2025-06-01"`` beside an edition names the day of play, where one within the edition decides.
+Every case says what is ruled (STRONG): notes and citations alone prove too little.
 
 ``form: "any"`` runs the case in stroke play and in match play; ``null`` leaves the form of play unknown.
 Unknown keys are errors, so that a slip of the pen cannot make a case pass.
@@ -41,15 +45,16 @@ from typing import Any
 
 import marram
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Judgement, PenaltyKind, Ruling
+from marram.rules.ruling import Judgement, NotCovered, PenaltyKind, Ruling
 
 HERE = Path(__file__).parent
 DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}
-CASE_KEYS = {"name", "source", "edition", "form", "local_rules", "incident", "facts", "expect"}
+CASE_KEYS = {"name", "source", "edition", "form", "local_rules", "incident", "facts", "expect", "day"}
 EXPECT_KEYS = {
     "penalty", "who", "action", "stroke", "which_ball", "options", "notes", "cautions", "cites",
-    "correct_until", "otherwise", "needs", "judgement",
+    "correct_until", "otherwise", "needs", "judgement", "not_covered",
 }  # fmt: skip
+STRONG = EXPECT_KEYS - {"notes", "cautions", "cites"}
 OPTION_KEYS = {"kind", "penalty", "club_lengths", "reference", "limits", "setting"}
 
 
@@ -70,10 +75,14 @@ class PublishedCase:
         return marram.rule(
             self.raw["incident"],
             self.raw["facts"],
-            played_on=DAYS[self.edition],
+            played_on=self.day,
             form_of_play=self.form,
             local_rules=self.raw.get("local_rules", []),
         )
+
+    @property
+    def day(self) -> date:
+        return date.fromisoformat(self.raw["day"]) if "day" in self.raw else DAYS[self.edition]
 
 
 def all_cases() -> Iterator[PublishedCase]:
@@ -84,6 +93,9 @@ def all_cases() -> Iterator[PublishedCase]:
         for raw in json.loads(path.read_text(encoding="utf-8")):
             unknown = (raw.keys() - CASE_KEYS) | (raw["expect"].keys() - EXPECT_KEYS)
             assert not unknown, f"{path.name}: {raw['name']}: unknown keys {unknown}"
+            assert raw["expect"].keys() & STRONG, (
+                f"{path.name}: {raw['name']}: says nothing of the ruling itself"
+            )
             assert raw["source"], f"{path.name}: {raw['name']}: no source"
             editions = ["2019", "2023"] if raw["edition"] == "both" else [raw["edition"]]
             forms = {"any": ["stroke_play", "match_play"], None: [None]}.get(
@@ -113,6 +125,10 @@ def assert_as_expected(result: Any, expect: dict[str, Any]) -> None:
     if "judgement" in expect:
         assert isinstance(result, Judgement), result
         assert result.citation == expect["judgement"], result
+        return
+    if "not_covered" in expect:
+        assert isinstance(result, NotCovered), result
+        assert result.why == expect["not_covered"], result
         return
     assert isinstance(result, Ruling), result
     if "penalty" in expect:

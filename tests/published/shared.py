@@ -13,6 +13,7 @@ read from the published file::
 
 import json
 import os
+from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -80,6 +81,25 @@ def translations() -> dict[str, dict[str, Any]]:
         assert not found.keys() & part.keys(), f"{path.name} repeats {found.keys() & part.keys()}"
         found |= part
     return found
+
+
+def runs() -> Iterator[tuple[str, str, str]]:
+    """Yield each published ruling by its identifier, in every edition and form of play it is published for."""
+    by_ident = {case["id"]: case for case in published()}
+    for ident, translation in translations().items():
+        case = by_ident[ident]
+        for edition in ["2019", "2023"] if case["edition"] == "both" else [case["edition"]]:
+            for form in [translation["form"]] if "form" in translation else FORMS[case["form"]]:
+                yield ident, edition, form
+
+
+def translated_parts() -> Iterator[tuple[dict[str, Any], str, str, list[str]]]:
+    """Yield every incident that the published rulings are decided under: its facts, edition, form, Local Rules."""
+    every = translations()
+    for ident, edition, form in runs():
+        translation = every[ident]
+        for part in translation.get("combine", [translation]):
+            yield part, edition, form, translation.get("local_rules", [])
 
 
 def assert_same_penalty(result: Ruling, wanted: dict[str, Any], incurred: int) -> None:

@@ -9,25 +9,16 @@ from marram.rules.ruling import PenaltyKind, Ruling, Stroke
 from tests.published.shared import (
     ACTIONS,
     DAYS,
-    FORMS,
     assert_same_options,
     assert_same_penalty,
     published,
+    runs,
     translations,
 )
 
 PUBLISHED = {case["id"]: case for case in published()}
 TRANSLATED = translations()
-RUNS = [
-    (ident, edition, form)
-    for ident in TRANSLATED
-    for edition in (
-        ["2019", "2023"] if PUBLISHED[ident]["edition"] == "both" else [PUBLISHED[ident]["edition"]]
-    )
-    for form in (
-        [TRANSLATED[ident]["form"]] if "form" in TRANSLATED[ident] else FORMS[PUBLISHED[ident]["form"]]
-    )
-]
+RUNS = list(runs())
 
 
 def decide(translation: dict[str, Any], edition: str, form: str) -> Any:
