@@ -27,7 +27,7 @@ import shapely
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from marram.course.model import Feature, Kind
-from marram.relief import Drawn, Player, relief_areas
+from marram.relief import Drawn, Player, Situation, relief_areas
 from marram.relief.geometry.outline import Outline
 from marram.relief.interference.interference import FootprintOn
 from marram.relief.interference.nearest_point import nearest_point
@@ -280,9 +280,15 @@ def areas_by_sampling(count, seed=17):
         )[0]
         course = invented.course_at(hole, Feature(Kind.RED_PENALTY_AREA, "pond", pond))
         (answer,) = relief_areas(
-            course, 1, None, [invented.LATERAL_PENALTY_AREA], played_on=date(2023, 6, 1), player=Player(club),
-            entry_xy=(float(spot[0]), float(spot[1])),
-        )  # fmt: skip
+            Situation(
+                course,
+                1,
+                played_on=date(2023, 6, 1),
+                player=Player(club),
+                entry=(float(spot[0]), float(spot[1])),
+            ),
+            [invented.LATERAL_PENALTY_AREA],
+        )
         steps = np.arange(-250, 251) * 0.01
         x, y = (one.ravel() for one in np.meshgrid(spot[0] + steps, spot[1] + steps))
         margin = np.minimum(

@@ -24,7 +24,7 @@ from bench.relief import microseconds, timed
 from marram.course.loading import load
 from marram.course.model import Kind
 from marram.demo import COURSE
-from marram.relief import relief_areas
+from marram.relief import Situation, relief_areas
 from marram.relief.geometry.outline import Outline
 from tests.relief import ground_for_tests as options
 
@@ -97,7 +97,7 @@ def procedures(places):
 
     def at_edge(option):
         hole, place = places.edge(*PENALTY_AREAS)
-        return option, hole, None, {"entry_xy": place}
+        return option, hole, None, {"entry": place}
 
     def beside(option, **more):
         hole, place = places.beside_play()
@@ -105,7 +105,7 @@ def procedures(places):
 
     def stroke_and_distance():
         hole, place = places.beside_play()
-        return options.STROKE_AND_DISTANCE, hole, None, {"previous_xy": place}
+        return options.STROKE_AND_DISTANCE, hole, None, {"previous": place}
 
     def at_path():
         hole, place, path = places.on_path()
@@ -139,7 +139,8 @@ def measure(path, count):
     def draw(case):
         option, hole, ball, given = case
         (answer,) = relief_areas(
-            course, hole, ball, [option], played_on=date(2023, 6, 1), player=options.PLAYER, **given
+            Situation(course, hole, ball=ball, played_on=date(2023, 6, 1), player=options.PLAYER, **given),
+            [option],
         )
         return answer
 

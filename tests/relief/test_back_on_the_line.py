@@ -5,7 +5,7 @@ from math import hypot, pi
 import pytest
 
 from marram.errors import BadPlace
-from marram.relief import Bound, NeedsPlace, NoRelief, Place, Why, relief_areas
+from marram.relief import Bound, NeedsPlace, NoRelief, Place, Situation, Why, relief_areas
 from tests.relief.ground_for_tests import (
     HOLE,
     IN_2019,
@@ -23,7 +23,9 @@ ENTRY = (-10.0, 134.0)  # the far edge of the ditch that crosses the hole
 
 
 def draw(option, ball=None, played_on=IN_2023, **places):
-    (answer,) = relief_areas(course(), 1, ball, [option], played_on=played_on, player=PLAYER, **places)
+    (answer,) = relief_areas(
+        Situation(course(), 1, ball=ball, played_on=played_on, player=PLAYER, **places), [option]
+    )
     return answer
 
 
@@ -35,7 +37,7 @@ def on_the_line(behind):
 
 def test_in_2019_the_area_is_not_nearer_than_the_chosen_point():
     """A place half a club-length nearer the hole than the chosen point is outside (2019)."""
-    area = draw(LINE_2019, played_on=IN_2019, entry_xy=ENTRY, dropped_at=on_the_line(10.0)).areas[0]
+    area = draw(LINE_2019, played_on=IN_2019, entry=ENTRY, dropped_at=on_the_line(10.0)).areas[0]
     nearer, farther = on_the_line(9.5), on_the_line(10.5)
 
     assert [one.bound for one in area.contains(*nearer).failures] == [Bound.NOT_NEARER]
@@ -46,7 +48,7 @@ def test_in_2019_the_area_is_not_nearer_than_the_chosen_point():
 def test_in_2019_dropping_without_choosing_a_point_chooses_it():
     """The reference point is then on the line, as far from the hole as where the ball first touched (2019)."""
     touched = (on_the_line(10.0)[0] + 0.8, on_the_line(10.0)[1])
-    area = draw(LINE_2019, played_on=IN_2019, entry_xy=ENTRY, dropped_at=touched).areas[0]
+    area = draw(LINE_2019, played_on=IN_2019, entry=ENTRY, dropped_at=touched).areas[0]
     cross = (area.reference[0] - HOLE[0]) * (ENTRY[1] - HOLE[1]) - (area.reference[1] - HOLE[1]) * (
         ENTRY[0] - HOLE[0]
     )
@@ -59,7 +61,7 @@ def test_in_2019_dropping_without_choosing_a_point_chooses_it():
 
 def test_since_2023_the_area_is_a_full_circle_about_the_spot_touched():
     """Half a club-length nearer the hole than the spot touched is inside since 2023: any direction."""
-    area = draw(LINE_2023, entry_xy=ENTRY, dropped_at=on_the_line(10.0)).areas[0]
+    area = draw(LINE_2023, entry=ENTRY, dropped_at=on_the_line(10.0)).areas[0]
 
     assert area.contains(*on_the_line(9.5)).inside
     assert area.area_m2 == pytest.approx(pi * 1.15**2, abs=2 * pi * 1.15 * area.arc_error)
@@ -67,8 +69,8 @@ def test_since_2023_the_area_is_a_full_circle_about_the_spot_touched():
 
 def test_since_2023_the_crossing_point_still_bounds_it():
     """Dropped 0.3 m behind where the line may begin, no place nearer the hole than the crossing point is in."""
-    start = draw(LINE_2023, entry_xy=ENTRY).areas[0].drop_line.stretches[0][0]
-    area = draw(LINE_2023, entry_xy=ENTRY, dropped_at=on_the_line(start + 0.3)).areas[0]
+    start = draw(LINE_2023, entry=ENTRY).areas[0].drop_line.stretches[0][0]
+    area = draw(LINE_2023, entry=ENTRY, dropped_at=on_the_line(start + 0.3)).areas[0]
 
     assert area.contains(*on_the_line(start + 0.5)).inside
     assert not area.contains(*on_the_line(-0.1)).inside
@@ -76,13 +78,13 @@ def test_since_2023_the_crossing_point_still_bounds_it():
 
 def test_no_ball_may_be_dropped_on_the_line_inside_the_same_penalty_area():
     """The ditch is 4 m wide: the line begins where it leaves the ditch on the near side, y = 130."""
-    line = draw(LINE_2023, entry_xy=ENTRY).areas[0].drop_line
+    line = draw(LINE_2023, entry=ENTRY).areas[0].drop_line
 
     first = line.stretches[0][0]
 
     assert line.at(first)[1] == pytest.approx(130.0)
     with pytest.raises(BadPlace, match="not where this option allows"):
-        draw(LINE_2023, entry_xy=ENTRY, dropped_at=on_the_line(first - 1.0))
+        draw(LINE_2023, entry=ENTRY, dropped_at=on_the_line(first - 1.0))
 
 
 def test_a_spot_off_the_line_is_refused_since_2023():
@@ -90,12 +92,12 @@ def test_a_spot_off_the_line_is_refused_since_2023():
     x, y = on_the_line(10.0)
 
     with pytest.raises(BadPlace, match="off the line"):
-        draw(LINE_2023, entry_xy=ENTRY, dropped_at=(x + 1.0, y))
+        draw(LINE_2023, entry=ENTRY, dropped_at=(x + 1.0, y))
 
 
 def test_the_line_goes_from_the_hole_through_the_point():
     """Every place on the drop line keeps the crossing point straight between it and the hole."""
-    line = draw(LINE_2023, entry_xy=ENTRY).areas[0].drop_line
+    line = draw(LINE_2023, entry=ENTRY).areas[0].drop_line
     x, y = line.at(25.0)
     cross = (x - HOLE[0]) * (ENTRY[1] - HOLE[1]) - (y - HOLE[1]) * (ENTRY[0] - HOLE[0])
 
@@ -133,7 +135,7 @@ def test_where_everything_behind_is_the_same_penalty_area_there_is_no_room():
 
     lake = Feature(Kind.RED_PENALTY_AREA, "lake", box(-80, -30, 80, 20))
     (answer,) = relief_areas(
-        course(lake), 1, None, [LINE_2023], played_on=IN_2023, player=PLAYER, entry_xy=(0.0, 20.0)
+        Situation(course(lake), 1, played_on=IN_2023, player=PLAYER, entry=(0.0, 20.0)), [LINE_2023]
     )
 
     assert answer == NoRelief(LINE_2023, Why.NO_ROOM)

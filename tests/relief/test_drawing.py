@@ -10,7 +10,7 @@ from geographiclib.geodesic import Geodesic
 from shapely.geometry import shape
 
 from marram.errors import BadPlace
-from marram.relief import feature_collection, relief_areas, svg
+from marram.relief import Situation, feature_collection, relief_areas, svg
 from marram.relief.constructions.construction import Role
 from marram.relief.pictures.labels import Box, place_labels
 from marram.relief.pictures.picture_words import ASSUMED, mark_words
@@ -31,12 +31,12 @@ SVG = "{http://www.w3.org/2000/svg}"
 COURSE = course()
 PATH = next(one for one in COURSE.features if one.ident == "path")
 CASES = {
-    "lateral": (LATERAL_PENALTY_AREA, None, {"entry_xy": (20.0, 80.0)}),
+    "lateral": (LATERAL_PENALTY_AREA, None, {"entry": (20.0, 80.0)}),
     "unplayable": (LATERAL_UNPLAYABLE, (3.0, 60.0), {}),
-    "line in 2019": (LINE_2019, None, {"entry_xy": (-10.0, 134.0)}),
-    "line since 2023": (LINE_2023, None, {"entry_xy": (-10.0, 134.0)}),
-    "tee": (STROKE_AND_DISTANCE, None, {"previous_xy": (0.0, 1.0), "tee_markers": ((-3.0, 2.0), (3.0, 2.0))}),
-    "green": (STROKE_AND_DISTANCE, None, {"previous_xy": (2.0, 191.0)}),
+    "line in 2019": (LINE_2019, None, {"entry": (-10.0, 134.0)}),
+    "line since 2023": (LINE_2023, None, {"entry": (-10.0, 134.0)}),
+    "tee": (STROKE_AND_DISTANCE, None, {"previous": (0.0, 1.0), "tee_markers": ((-3.0, 2.0), (3.0, 2.0))}),
+    "green": (STROKE_AND_DISTANCE, None, {"previous": (2.0, 191.0)}),
     "path": (FREE_GENERAL, (-28.5, 90.0), {"condition": PATH}),
     "two points": (TWO_POINTS, (40.0, 110.0), {}),
 }
@@ -44,7 +44,9 @@ CASES = {
 
 def areas(name):
     option, ball, places = CASES[name]
-    (answer,) = relief_areas(COURSE, 1, ball, [option], played_on=IN_2023, player=PLAYER, **places)
+    (answer,) = relief_areas(
+        Situation(COURSE, 1, ball=ball, played_on=IN_2023, player=PLAYER, **places), [option]
+    )
     return answer.areas
 
 

@@ -5,7 +5,7 @@ from math import hypot
 import pytest
 
 from marram.errors import BadPlace
-from marram.relief import Bound, check_drop, relief_areas
+from marram.relief import Bound, Situation, check_drop, relief_areas
 from marram.rules.ruling import Action
 from tests.relief.ground_for_tests import (
     HOLE,
@@ -27,7 +27,9 @@ ENTRY = (0.0, 134.0)
 
 
 def draw(option, ball=None, played_on=IN_2023, **places):
-    (answer,) = relief_areas(course(), 1, ball, [option], played_on=played_on, player=PLAYER, **places)
+    (answer,) = relief_areas(
+        Situation(course(), 1, ball=ball, played_on=played_on, player=PLAYER, **places), [option]
+    )
     return answer.areas[0]
 
 
@@ -82,7 +84,7 @@ def test_a_ball_with_a_part_nearer_the_hole_is_out():
 
 def test_a_ball_that_touches_the_penalty_area_it_left_is_out():
     """A ball touching the edge of the penalty area lies in it (Rule 17.1a), so relief was not taken."""
-    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.0, 80.0))
+    area = draw(LATERAL_PENALTY_AREA, entry=(20.0, 80.0))
 
     assert check_drop(area, (19.0, 79.0), (20 - 0.01, 79.0)).next is Action.DROP_AGAIN
     assert check_drop(area, (19.0, 79.0), (20 - 0.03, 79.0)).next is Action.PLAY_AS_IT_LIES
@@ -103,7 +105,7 @@ def along(behind):
 
 def test_back_on_the_line_since_2023_the_spot_touched_makes_the_area():
     """A ball rolling up to a club-length from where it touched, even nearer the hole, is in (2023)."""
-    area = draw(LINE_2023, entry_xy=ENTRY)
+    area = draw(LINE_2023, entry=ENTRY)
 
     assert check_drop(area, along(20.0), (0.0, ENTRY[1] - 19.0)).next is Action.PLAY_AS_IT_LIES
     assert check_drop(area, along(20.0), (0.0, ENTRY[1] - 18.7)).next is Action.DROP_AGAIN
@@ -111,14 +113,14 @@ def test_back_on_the_line_since_2023_the_spot_touched_makes_the_area():
 
 def test_back_on_the_line_in_2019_rolling_nearer_than_the_point_is_out():
     """The published case of both editions: half a club-length nearer is dropped again in 2019 only."""
-    area = draw(LINE_2019, played_on=IN_2019, entry_xy=ENTRY, dropped_at=along(20.0))
+    area = draw(LINE_2019, played_on=IN_2019, entry=ENTRY, dropped_at=along(20.0))
 
     assert check_drop(area, (0.0, ENTRY[1] - 20.3), (0.0, ENTRY[1] - 19.5)).next is Action.DROP_AGAIN
 
 
 def test_a_ball_not_dropped_on_the_line_is_dropped_again():
     """Half a metre beside the line is not on it (Rule 14.3b(3), 2023)."""
-    check = check_drop(draw(LINE_2023, entry_xy=ENTRY), (0.5, ENTRY[1] - 20.0), None)
+    check = check_drop(draw(LINE_2023, entry=ENTRY), (0.5, ENTRY[1] - 20.0), None)
 
     assert [one.bound for one in check.landed.failures] == [Bound.ON_LINE]
     assert (check.next, check.counts) == (Action.DROP_AGAIN, False)
@@ -138,7 +140,7 @@ def test_in_a_dropping_zone_the_ball_must_come_to_rest_inside():
 def test_bad_calls_are_refused():
     """A third drop, a missing resting place and a spot are refused with what to do."""
     area = draw(LATERAL_UNPLAYABLE, BALL)
-    spot = draw(STROKE_AND_DISTANCE, previous_xy=(2.0, 191.0))
+    spot = draw(STROKE_AND_DISTANCE, previous=(2.0, 191.0))
 
     with pytest.raises(BadPlace, match="first and a second"):
         check_drop(area, (0.5, 59.0), (0.5, 59.0), drop=3)

@@ -7,7 +7,7 @@ from math import cos, hypot, pi, sin
 from shapely.geometry import Point, box
 
 from marram.course.model import Feature, Kind
-from marram.relief import Bound, Drawn, NeedsPlace, relief_areas
+from marram.relief import Bound, Drawn, NeedsPlace, Situation, relief_areas
 from marram.relief.geometry.outline import Outline
 from marram.rules.editions import EDITION_2019, EDITION_2023
 from marram.rules.engine.request import book
@@ -49,20 +49,22 @@ def draw(option):
     size = 500.0 if flooded else 0.8
     water = Feature(Kind.TEMPORARY_WATER, "water", box(x - size, y - size, x + size, y + size))
     (answer,) = relief_areas(
-        course(water),
-        1,
-        (x, y),
+        Situation(
+            course(water),
+            1,
+            ball=(x, y),
+            played_on=IN_2023,
+            player=PLAYER,
+            entry=(20.0, 80.0),
+            previous=(0.0, 1.0) if Limit.TEEING_AREA in option.limits else (2.0, 20.0),
+            opposite=(60.0, 68.0),
+            last_outside=(5.0, 30.0),
+            estimated=(4.0, 62.0),
+            condition=water,
+            zone=Outline(ZONE),
+            provisional=(6.0, 70.0),
+        ),
         [option],
-        played_on=IN_2023,
-        player=PLAYER,
-        entry_xy=(20.0, 80.0),
-        previous_xy=(0.0, 1.0) if Limit.TEEING_AREA in option.limits else (2.0, 20.0),
-        opposite_xy=(60.0, 68.0),
-        last_outside_xy=(5.0, 30.0),
-        estimated_xy=(4.0, 62.0),
-        condition=water,
-        zone=Outline(ZONE),
-        provisional_xy=(6.0, 70.0),
     )
     return answer
 
@@ -91,7 +93,7 @@ def test_with_every_place_given_each_is_drawn():
 def test_with_nothing_given_each_asks():
     """Without any place no option is drawn: each says at least one thing that it needs."""
     options = every_option()
-    answers = relief_areas(course(), 1, None, options, played_on=IN_2023, player=PLAYER)
+    answers = relief_areas(Situation(course(), 1, played_on=IN_2023, player=PLAYER), options)
 
     for option, answer in zip(options, answers, strict=True):
         assert isinstance(answer, NeedsPlace), name(option)

@@ -5,7 +5,7 @@ from math import acos, hypot, pi, sqrt
 import pytest
 
 from marram.errors import BadPlace
-from marram.relief import Bound, Drawn, NeedsPlace, Place, Player, relief_areas
+from marram.relief import Bound, Drawn, NeedsPlace, Place, Player, Situation, relief_areas
 from tests.relief.ground_for_tests import (
     HOLE,
     IN_2023,
@@ -18,7 +18,9 @@ from tests.relief.ground_for_tests import (
 
 
 def draw(option, ball=None, **places):
-    (answer,) = relief_areas(course(), 1, ball, [option], played_on=IN_2023, player=PLAYER, **places)
+    (answer,) = relief_areas(
+        Situation(course(), 1, ball=ball, played_on=IN_2023, player=PLAYER, **places), [option]
+    )
     return answer
 
 
@@ -50,7 +52,7 @@ def test_penalty_area_edge_straight_through_the_reference_point_leaves_one_side(
     Edge x = 20, play north, reference (20, 80), hole (0, 200): the picture must equal a sum over thin strips
     of the exact chord lengths west of the edge and not nearer the hole.
     """
-    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.0, 80.0)).areas[0]
+    area = draw(LATERAL_PENALTY_AREA, entry=(20.0, 80.0)).areas[0]
     r, apart = 2.3, hypot(20, 120)
     strips, width = 0.0, r / 20000
     for i in range(20000):
@@ -85,7 +87,7 @@ def test_failures_name_the_limit_and_by_how_much():
 
 def test_the_same_penalty_area_is_not_part_of_it():
     """A place in the penalty area that relief is taken from is outside, however near."""
-    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.0, 80.0)).areas[0]
+    area = draw(LATERAL_PENALTY_AREA, entry=(20.0, 80.0)).areas[0]
 
     assert area.contains(19.0, 79.0).inside
     assert [one.bound for one in area.contains(21.0, 79.0).failures] == [Bound.AREA]
@@ -108,7 +110,7 @@ def test_without_a_crossing_point_it_is_asked_for():
 
 def test_a_crossing_point_near_the_edge_is_moved_onto_it_and_said():
     """A point tapped 0.4 m beside the edge becomes the nearest point of the edge."""
-    area = draw(LATERAL_PENALTY_AREA, entry_xy=(20.4, 80.0)).areas[0]
+    area = draw(LATERAL_PENALTY_AREA, entry=(20.4, 80.0)).areas[0]
 
     assert area.reference == (20.0, 80.0)
     assert "relief.crossing_point_moved_onto_edge" in area.assumed
@@ -117,13 +119,14 @@ def test_a_crossing_point_near_the_edge_is_moved_onto_it_and_said():
 def test_a_crossing_point_far_from_any_edge_is_refused():
     """A point 10 m from every penalty area cannot be where a ball crossed an edge."""
     with pytest.raises(BadPlace, match=r"not on the edge of a penalty area"):
-        draw(LATERAL_PENALTY_AREA, entry_xy=(10.0, 80.0))
+        draw(LATERAL_PENALTY_AREA, entry=(10.0, 80.0))
 
 
 def test_the_number_of_club_lengths_is_the_options():
     """With another club the area grows with it."""
     (answer,) = relief_areas(
-        course(), 1, (3.0, 60.0), [LATERAL_UNPLAYABLE], played_on=IN_2023, player=Player(club_length=1.0)
+        Situation(course(), 1, ball=(3.0, 60.0), played_on=IN_2023, player=Player(club_length=1.0)),
+        [LATERAL_UNPLAYABLE],
     )
 
     assert isinstance(answer, Drawn)

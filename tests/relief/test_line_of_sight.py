@@ -7,7 +7,7 @@ import pytest
 from shapely.geometry import LineString, box
 
 from marram.course.model import Feature, Kind
-from marram.relief import Drawn, NoRelief, Why, relief_areas
+from marram.relief import Drawn, NoRelief, Situation, Why, relief_areas
 from marram.rules.book.local_rules.area_f_stands import OUTSIDE, clear_of_line_of_sight
 from marram.rules.relief_option import Limit
 from tests.relief.ground_for_tests import HOLE, IN_2023, PLAYER, course
@@ -21,7 +21,7 @@ IN_GENERAL_AREA = clear_of_line_of_sight(Limit.GENERAL_AREA)
 def draw(option, ball, stand=STAND):
     made = Feature(Kind.OBSTRUCTION, "stand", stand)
     (answer,) = relief_areas(
-        course(made), 1, ball, [option], played_on=IN_2023, player=PLAYER, condition=made
+        Situation(course(made), 1, ball=ball, played_on=IN_2023, player=PLAYER, condition=made), [option]
     )
     return answer
 

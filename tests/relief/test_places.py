@@ -16,6 +16,8 @@ from marram.relief import (
     NoRelief,
     Place,
     Player,
+    Situation,
+    Stroke,
     Why,
     danger,
     last_crossing,
@@ -44,7 +46,8 @@ PATH_FEATURE = next(one for one in COURSE.features if one.ident == "path")
 
 def draw(wanted, ball, condition=None, player=PLAYER, **more):
     (answer,) = relief_areas(
-        COURSE, 1, ball, [wanted], played_on=IN_2023, player=player, condition=condition, **more
+        Situation(COURSE, 1, ball=ball, played_on=IN_2023, player=player, condition=condition, **more),
+        [wanted],
     )
     return answer
 
@@ -74,10 +77,10 @@ def test_interference_margin_is_the_way_to_the_nearest_clear_place():
 def test_a_left_handed_player_may_go_the_other_way():
     """On the middle of a path the side on which the feet stand decides the nearest point."""
     ball = (-28.4, 90.0)
-    right = draw(FREE_GENERAL, ball, PATH_FEATURE, direction_of_play=pi / 2).areas[0]
-    left = draw(FREE_GENERAL, ball, PATH_FEATURE, Player(right_handed=False), direction_of_play=pi / 2).areas[
-        0
-    ]
+    right = draw(FREE_GENERAL, ball, PATH_FEATURE, stroke=Stroke(direction=pi / 2)).areas[0]
+    left = draw(
+        FREE_GENERAL, ball, PATH_FEATURE, Player(right_handed=False), stroke=Stroke(direction=pi / 2)
+    ).areas[0]
 
     assert right.reference[0] < PATH.bounds[0]
     assert left.reference[0] > PATH.bounds[2]
@@ -99,13 +102,10 @@ def test_the_nearest_point_stays_in_the_general_area():
     """With a penalty area along the path, the nearest point lies on the other side of the path."""
     stream = Feature(Kind.RED_PENALTY_AREA, "stream", box(-36, 20, -30, 180))
     (answer,) = relief_areas(
-        course(stream),
-        1,
-        (-29.0, 90.0),
+        Situation(
+            course(stream), 1, ball=(-29.0, 90.0), played_on=IN_2023, player=PLAYER, condition=PATH_FEATURE
+        ),
         [FREE_GENERAL],
-        played_on=IN_2023,
-        player=PLAYER,
-        condition=PATH_FEATURE,
     )
 
     assert answer.areas[0].reference[0] > PATH.bounds[2]
@@ -170,7 +170,7 @@ def test_two_equally_near_points_are_both_given():
     from marram.relief import Footprint
 
     ball_only = Footprint.of(box(-0.03, -0.03, 0.03, 0.03))
-    answer = draw(FREE_GENERAL, (-3.0, 70.0), strip, footprint_of_stroke=ball_only)
+    answer = draw(FREE_GENERAL, (-3.0, 70.0), strip, stroke=Stroke(footprint=ball_only))
 
     assert sorted(round(one.reference[0], 3) for one in answer.areas) == [-4.03, -1.97]
 
@@ -220,8 +220,8 @@ def test_a_way_that_does_not_end_in_a_penalty_area_is_refused():
     ("change", "error", "words"),
     [
         ({"hole_number": 19}, BadPlace, "no hole 19"),
-        ({"ball_xy": (-5.0, 5e6)}, BadPlace, "not in local metres"),
-        ({"ball_xy": (float("nan"), 0.0)}, BadPlace, "not in local metres"),
+        ({"ball": (-5.0, 5e6)}, BadPlace, "not in local metres"),
+        ({"ball": (float("nan"), 0.0)}, BadPlace, "not in local metres"),
         ({"played_on": date(2018, 12, 31)}, DateNotCovered, "2018-12-31"),
         (
             {"condition": Feature(Kind.PATH, "track", LineString([(0, 0), (1, 1)]))},
@@ -237,28 +237,15 @@ def test_a_way_that_does_not_end_in_a_penalty_area_is_refused():
 )
 def test_bad_input_is_refused_with_what_to_do(change, error, words):
     """Each fault names what is wrong and where."""
-    given = {
-        "hole_number": 1,
-        "ball_xy": (3.0, 60.0),
-        "played_on": IN_2023,
-        "condition": None,
-    } | change
+    given = {"hole_number": 1, "ball": (3.0, 60.0), "played_on": IN_2023} | change
     with pytest.raises(error, match=words):
-        relief_areas(
-            COURSE,
-            given["hole_number"],
-            given["ball_xy"],
-            [LATERAL_UNPLAYABLE, FREE_GENERAL],
-            played_on=given["played_on"],
-            player=PLAYER,
-            condition=given["condition"],
-        )
+        relief_areas(Situation(COURSE, player=PLAYER, **given), [LATERAL_UNPLAYABLE, FREE_GENERAL])
 
 
 def test_options_come_back_in_order():
     """One answer per option, each naming its option."""
     options = [LATERAL_UNPLAYABLE, FREE_GENERAL]
-    answers = relief_areas(COURSE, 1, (3.0, 60.0), options, played_on=IN_2023, player=PLAYER)
+    answers = relief_areas(Situation(COURSE, 1, ball=(3.0, 60.0), played_on=IN_2023, player=PLAYER), options)
 
     assert [one.option for one in answers] == options
     assert isinstance(answers[0], Drawn)

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from shapely.geometry import Point, Polygon, box
 
 from marram.course.model import Feature, Kind
-from marram.relief import NoRelief, Player, Why, relief_areas
+from marram.relief import NoRelief, Player, Situation, Why, relief_areas
 from marram.rules.relief_option import Limit, Reference, ReliefKind
 from tests.relief.ground_for_tests import IN_2023, LATERAL_UNPLAYABLE, course_at, option
 
@@ -73,7 +73,8 @@ def test_lateral_relief_from_a_random_pond(scene):
     pond, bunker, hole, part, club = scene
     reference = pond.exterior.interpolate(part, normalized=True).coords[0]
     (answer,) = relief_areas(
-        on(pond, bunker, hole), 1, None, [OUTSIDE], played_on=IN_2023, player=Player(club), entry_xy=reference
+        Situation(on(pond, bunker, hole), 1, played_on=IN_2023, player=Player(club), entry=reference),
+        [OUTSIDE],
     )
     if isinstance(answer, NoRelief):
         assert answer.why is Why.NO_ROOM
@@ -89,7 +90,8 @@ def test_relief_that_must_be_in_the_general_area(scene):
     pond, bunker, hole, part, club = scene
     spot = (5 * part - 2.5, 1.0)
     (answer,) = relief_areas(
-        on(pond, bunker, hole), 1, spot, [IN_GENERAL_AREA], played_on=IN_2023, player=Player(club)
+        Situation(on(pond, bunker, hole), 1, ball=spot, played_on=IN_2023, player=Player(club)),
+        [IN_GENERAL_AREA],
     )
     if isinstance(answer, NoRelief):
         least = dist(spot, hole)
@@ -106,6 +108,7 @@ def test_unplayable_relief_may_lie_in_any_area(scene):
     pond, bunker, hole, part, club = scene
     spot = (5 * part - 2.5, 1.0)
     (answer,) = relief_areas(
-        on(pond, bunker, hole), 1, spot, [LATERAL_UNPLAYABLE], played_on=IN_2023, player=Player(club)
+        Situation(on(pond, bunker, hole), 1, ball=spot, played_on=IN_2023, player=Player(club)),
+        [LATERAL_UNPLAYABLE],
     )
     compare(answer.areas[0], spot, 2 * club, hole, [])

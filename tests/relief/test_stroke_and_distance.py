@@ -4,7 +4,7 @@ from math import hypot
 
 import pytest
 
-from marram.relief import Bound, NeedsPlace, Place, relief_areas
+from marram.relief import Bound, NeedsPlace, Place, Situation, relief_areas
 from marram.relief.constructions.stroke_and_distance import teeing_area
 from tests.relief.ground_for_tests import (
     EMBEDDED,
@@ -20,13 +20,15 @@ from tests.relief.ground_for_tests import (
 
 
 def draw(option, ball=None, **places):
-    (answer,) = relief_areas(course(), 1, ball, [option], played_on=IN_2023, player=PLAYER, **places)
+    (answer,) = relief_areas(
+        Situation(course(), 1, ball=ball, played_on=IN_2023, player=PLAYER, **places), [option]
+    )
     return answer
 
 
 def test_from_the_tee_markers_the_area_is_two_club_lengths_deep():
     """Markers 6 m apart give a rectangle of 6 m by 2.30 m behind their line (Definition of teeing area)."""
-    area = draw(STROKE_AND_DISTANCE, previous_xy=(0.0, 1.0), tee_markers=((-3.0, 2.0), (3.0, 2.0))).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous=(0.0, 1.0), tee_markers=((-3.0, 2.0), (3.0, 2.0))).areas[0]
 
     assert area.area_m2 == pytest.approx(6 * 2.3)
     assert area.contains(0.0, 1.0).inside
@@ -44,7 +46,7 @@ def test_markers_that_aim_aside_still_make_a_rectangle():
 
 def test_from_a_mapped_tee_without_markers_the_mapped_ground_is_shown_and_said():
     """A map seldom knows where the markers stand today."""
-    area = draw(STROKE_AND_DISTANCE, previous_xy=(0.0, 1.0)).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous=(0.0, 1.0)).areas[0]
 
     assert area.area_m2 == pytest.approx(100.0)
     assert "relief.mapped_tee_shown" in area.assumed
@@ -52,7 +54,7 @@ def test_from_a_mapped_tee_without_markers_the_mapped_ground_is_shown_and_said()
 
 def test_from_the_green_the_ball_is_placed_on_the_spot():
     """A stroke from the putting green is played again from the spot itself (Rule 14.6c)."""
-    area = draw(STROKE_AND_DISTANCE, previous_xy=(2.0, 191.0)).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous=(2.0, 191.0)).areas[0]
 
     assert area.is_spot
     assert area.reference == (2.0, 191.0)
@@ -60,7 +62,7 @@ def test_from_the_green_the_ball_is_placed_on_the_spot():
 
 def test_from_the_general_area_it_is_one_club_length_in_the_same_area():
     """Beside the pond, no part of the area lies in the pond (Rule 14.6b)."""
-    area = draw(STROKE_AND_DISTANCE, previous_xy=(19.5, 80.0)).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous=(19.5, 80.0)).areas[0]
 
     assert area.radius == pytest.approx(1.15)
     assert area.contains(19.0, 79.5).inside
@@ -69,7 +71,7 @@ def test_from_the_general_area_it_is_one_club_length_in_the_same_area():
 
 def test_from_a_bunker_it_stays_in_the_bunker():
     """The same area of the course as where the stroke was made."""
-    area = draw(STROKE_AND_DISTANCE, previous_xy=(-6.2, 150.0)).areas[0]
+    area = draw(STROKE_AND_DISTANCE, previous=(-6.2, 150.0)).areas[0]
 
     assert area.contains(-6.7, 149.5).inside
     assert [one.bound for one in area.contains(-5.4, 149.7).failures] == [Bound.AREA]
@@ -108,4 +110,4 @@ def test_a_dropping_zone_must_be_named():
 def test_the_provisional_ball_is_played_from_where_it_lies():
     """Going on with the provisional ball needs its spot."""
     assert draw(PROVISIONAL) == NeedsPlace(PROVISIONAL, (Place.PROVISIONAL_BALL,))
-    assert draw(PROVISIONAL, provisional_xy=(5.0, 90.0)).areas[0].reference == (5.0, 90.0)
+    assert draw(PROVISIONAL, provisional=(5.0, 90.0)).areas[0].reference == (5.0, 90.0)

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
-from marram.relief import Bound, NoRelief, Why, relief_areas
+from marram.relief import Bound, NoRelief, Situation, Why, relief_areas
 from marram.relief.constructions.two_points import nearest_not_nearer
 from marram.relief.geometry.outline import Outline
 from tests.relief.ground_for_tests import FAIRWAY, HOLE, IN_2019, IN_2023, PLAYER, TWO_POINTS, course
@@ -16,7 +16,9 @@ WIDTH = 2 * PLAYER.club_length
 
 
 def draw(ball, played_on=IN_2023):
-    (answer,) = relief_areas(course(), 1, ball, [TWO_POINTS], played_on=played_on, player=PLAYER)
+    (answer,) = relief_areas(
+        Situation(course(), 1, ball=ball, played_on=played_on, player=PLAYER), [TWO_POINTS]
+    )
     return answer
 
 

@@ -20,7 +20,7 @@ from marram.course.lies.areas import FURTHEST
 from marram.course.model import Course, Feature
 from marram.course.versions.map_versions import MapVersions, Version, default_folder
 from marram.errors import BadPlace, InputError
-from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, relief_areas
+from marram.relief import Answer, Drawn, NeedsPlace, NoRelief, Player, Situation, relief_areas
 from marram.relief.drop import DropCheck
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
@@ -115,21 +115,21 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     answers: list[Answer] = []
     zones = zones_serving(course, hole.number, at["ball"], condition)
     if isinstance(result, Ruling):
-        answers = relief_areas(
+        situation = Situation(
             course,
             hole.number,
-            at["ball"],
-            result.relief,
             played_on=request.day,
             player=_player(request),
-            entry_xy=at.get("entry"),
-            previous_xy=at.get("previous"),
-            last_outside_xy=at.get("outside"),
-            estimated_xy=at.get("estimated"),
-            provisional_xy=at.get("provisional"),
+            ball=at["ball"],
+            entry=at.get("entry"),
+            previous=at.get("previous"),
+            last_outside=at.get("outside"),
+            estimated=at.get("estimated"),
+            provisional=at.get("provisional"),
             condition=condition,
             zone=zones[0] if len(zones) == 1 else None,
         )
+        answers = relief_areas(situation, result.relief)
     drawn = [one.areas for one in answers if isinstance(one, Drawn)]
     drops = drop_checks(answers, at.get("dropped"), at.get("at-rest"), request.drop)
     if drawn:

@@ -21,7 +21,16 @@ if TYPE_CHECKING:
     from marram.relief.pictures.geojson import feature_collection
     from marram.relief.place.crossing import Crossing, last_crossing
     from marram.relief.place.player import Player
-    from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+    from marram.relief.place.situation import (
+        Answer,
+        Drawn,
+        NeedsPlace,
+        NoRelief,
+        Place,
+        Situation,
+        Stroke,
+        Why,
+    )
     from marram.relief.relief_areas import relief_areas
 
 __all__ = [
@@ -38,6 +47,8 @@ __all__ = [
     "Place",
     "Player",
     "ReliefArea",
+    "Situation",
+    "Stroke",
     "Verdict",
     "Why",
     "check_drop",
@@ -63,6 +74,8 @@ _WHERE = {
     "Place": "place.situation",
     "Player": "place.player",
     "ReliefArea": "geometry.area",
+    "Situation": "place.situation",
+    "Stroke": "place.situation",
     "Verdict": "geometry.area",
     "Why": "place.situation",
     "check_drop": "drop",

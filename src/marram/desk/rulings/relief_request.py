@@ -11,7 +11,7 @@ from marram.course.model import Course, Feature, Kind
 from marram.desk.rulings.address_places import PLACE_WORDS
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.shell.place import to_plane
-from marram.relief import Answer, relief_areas
+from marram.relief import Answer, Situation, relief_areas
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.place.dropping_zones import zones_serving
@@ -89,22 +89,22 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
                 f"Its edge is known only to about {rough:g} m, from a phone: measure from the ground."
             )
     zones = zones_serving(course, found.hole.number, places["ball"], condition)
-    answers = relief_areas(
+    situation = Situation(
         course,
         found.hole.number,
-        places["ball"],
-        (option,),
         played_on=found.case.conditions.on,
         player=found.case.conditions.player(),
-        entry_xy=places.get("entry"),
-        previous_xy=places.get("previous"),
+        ball=places["ball"],
+        entry=places.get("entry"),
+        previous=places.get("previous"),
         condition=condition,
         zone=zones[0] if len(zones) == 1 else None,
-        provisional_xy=places.get("provisional"),
+        provisional=places.get("provisional"),
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
-        last_outside_xy=places.get("outside"),
-        estimated_xy=places.get("estimated"),
+        last_outside=places.get("outside"),
+        estimated=places.get("estimated"),
     )
+    answers = relief_areas(situation, (option,))
     return Asked(answers[0], tuple(notes), choices)
 
 

@@ -49,7 +49,7 @@ def missing_places(situation: Situation) -> tuple[Place, ...]:
         for place, is_missing in (
             (Place.BALL, situation.ball is None),
             (Place.CONDITION, not situation.conditions),
-            (Place.HANDEDNESS, situation.footprint is None),
+            (Place.HANDEDNESS, situation.footprint is None and situation.player.right_handed is None),
         )
         if is_missing
     )

@@ -1,20 +1,38 @@
 """What is known about one situation on the ground, and what a relief option still needs."""
 
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from enum import Enum
 from functools import cached_property
+from math import isfinite
 
-from marram.course.model import Feature
-from marram.errors import BadPlace
+from marram.course.model import Course, Feature
+from marram.errors import BadPlace, DateNotCovered
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.interference.shape import Footprint
-from marram.relief.place.ground import EDGE_REACH, Ground, feature_at, nearest_edge
+from marram.relief.interference.usual_footprint import USUAL_STROKE_CLUB, facing, footprint
+from marram.relief.place.ground import EDGE_REACH, Ground, feature_at, ground_of, nearest_edge
 from marram.relief.place.player import Player
+from marram.rules.editions import EDITION_2019
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import ReliefOption
+
+_LARGEST = 100_000.0
+"""Metres: a place farther from the middle of a course than this is not in local metres."""
+
+_PLACES = (
+    "ball",
+    "entry",
+    "previous",
+    "opposite",
+    "last_outside",
+    "estimated",
+    "provisional",
+    "dropped_at",
+)
 
 
 class Place(Enum):
@@ -90,53 +108,165 @@ Answer = Drawn | NeedsPlace | NoRelief
 
 
 @dataclass(frozen=True)
-class Situation:
-    """Everything given about one situation, in local metres.
+class Stroke:
+    """The stroke that relief is judged by: what lie, stance and swing take up.
 
     Attributes:
-        ground: the ground of the hole being played.
-        player: the player.
-        played_on: the day of play.
-        ball: the spot of the original ball; for a ball out of bounds where it last crossed the boundary.
-        entry: where the ball last crossed the edge of the penalty area.
-        previous: where the previous stroke was made.
-        opposite: the point on the opposite edge of the penalty area (Model Local Rule B-2).
-        last_outside: where the last stroke from outside a penalty area was made.
-        estimated: where a ball deliberately deflected or stopped would have come to rest.
-        conditions: what relief is taken from.
-        footprint: lie, stance and swing about the ball, facing the direction of play.
-        tee_markers: where the two tee-markers stand.
-        dropping_zone: the dropping zone to use.
-        provisional: where the provisional ball lies.
-        dropped_at: back on the line: the spot the ball touched (2023) or the point chosen (2019).
-        assumed: what was taken for granted, as message keys.
-        line_of_play: whether the line of play counts as interference (only on the putting green).
-        line_of_sight: whether the line of sight counts (Model Local Rule F-23).
+        direction: of play, radians anticlockwise from east; ``None``: straight at the hole, and said.
+        club: metres, the length of the club that would be used.
+        tall: whether the condition stands up, so that the whole swing matters.
+        stance_counts: whether the stance counts as interference (a Local Rule may say that it does not).
+        footprint: lie, stance and swing as measured; ``None``: a usual one is made of the rest, and said.
     """
 
-    ground: Ground
-    player: Player
+    direction: float | None = None
+    club: float = USUAL_STROKE_CLUB
+    tall: bool = False
+    stance_counts: bool = True
+    footprint: Footprint | None = None
+
+
+Condition = Feature | Outline
+"""What relief is taken from: a feature of the map, or an outline measured on the ground, in local metres."""
+
+
+@dataclass(frozen=True)
+class Situation:
+    """Everything given about one situation; all places are ``(x east, y north)`` in local metres of the course.
+
+    A place that is not known stays ``None``: an option that needs it says so.
+
+    Attributes:
+        course: the course.
+        hole_number: the hole being played.
+        played_on: the day of play.
+        player: the player.
+        ball: the spot of the original ball (estimated if need be); for a ball out of bounds where it last
+            crossed the boundary.
+        entry: where the ball last crossed the edge of the penalty area.
+        previous: where the previous stroke was made.
+        opposite: the point on the opposite edge of the penalty area as far from the hole (Model Local Rule B-2).
+        last_outside: where the last stroke from outside a penalty area was made.
+        estimated: where a ball deliberately deflected or stopped would have come to rest.
+        provisional: where the provisional ball lies.
+        dropped_at: back on the line: the spot the dropped ball first touched; for 2019 the point chosen, or
+            where none was chosen the spot first touched, from which it follows.
+        tee_markers: where the two tee-markers stand (the outside front of each).
+        condition: what relief is taken from; several where relief is taken from all of them at once.
+        zone: the dropping zone to use.
+        stroke: the stroke that relief is judged by.
+        line_of_sight: whether the line of sight counts (Model Local Rule F-23).
+        assumed: what was taken for granted, as message keys.
+
+    Raises:
+        BadPlace: a place, the hole, a condition or the dropping zone does not fit the course; every fault is listed.
+        DateNotCovered: the day of play lies before 2019, when relief areas came into the Rules.
+    """
+
+    course: Course
+    hole_number: int
     played_on: date
+    player: Player
     ball: XY | None = None
     entry: XY | None = None
     previous: XY | None = None
     opposite: XY | None = None
     last_outside: XY | None = None
     estimated: XY | None = None
-    conditions: tuple[Outline, ...] = ()
-    footprint: Footprint | None = None
-    tee_markers: tuple[XY, XY] | None = None
-    dropping_zone: Outline | None = None
     provisional: XY | None = None
     dropped_at: XY | None = None
-    line_of_play: bool = False
+    tee_markers: tuple[XY, XY] | None = None
+    condition: Condition | Sequence[Condition] | None = None
+    zone: Condition | None = None
+    stroke: Stroke = field(default_factory=Stroke)
     line_of_sight: bool = False
     assumed: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        if self.played_on < EDITION_2019:
+            raise DateNotCovered(
+                f"{self.played_on} lies before {EDITION_2019}: relief areas came with the Rules of that day, "
+                "and former relief is not drawn."
+            )
+        faults = [
+            f"The place {name} {place} is not in local metres of this course: give (x east, y north)."
+            for name, place in self._places()
+            if len(place) != 2 or not all(isfinite(one) and abs(one) < _LARGEST for one in place)
+        ]
+        if faults:
+            raise BadPlace(*faults)
+        _ = self.ground, self.conditions, self.dropping_zone  # what does not fit is refused here
+
+    def _places(self) -> Iterator[tuple[str, XY]]:
+        for name in _PLACES:
+            place = getattr(self, name)
+            if place is not None:
+                yield name, place
+        for marker in self.tee_markers or ():
+            yield "tee_markers", marker
+
+    @cached_property
+    def ground(self) -> Ground:
+        """The ground of the hole being played."""
+        return ground_of(self.course, self.hole_number)
+
+    @cached_property
+    def conditions(self) -> tuple[Outline, ...]:
+        """The outlines of what relief is taken from."""
+        if self.condition is None:
+            return ()
+        every = [self.condition] if isinstance(self.condition, Condition) else self.condition
+        return tuple(self._outline(one) for one in every)
+
+    @cached_property
+    def dropping_zone(self) -> Outline | None:
+        """The outline of the dropping zone to use."""
+        return None if self.zone is None else self._outline(self.zone)
+
+    @property
+    def footprint(self) -> Footprint | None:
+        """Lie, stance and swing about the ball, facing the direction of play, once they are known."""
+        return self.stroke.footprint
+
+    @property
+    def line_of_play(self) -> bool:
+        """Whether the line of play counts as interference: only for a ball on the putting green (Rule 16.1a(1))."""
+        return self.ball is not None and self.ground.area_at(self.ball) is Area.PUTTING_GREEN
 
     @property
     def hole(self) -> XY:
         """Where the hole is cut."""
         return self.ground.location
+
+    def _outline(self, one: Condition) -> Outline:
+        outline = self.ground.outline(one) if isinstance(one, Feature) else one
+        if outline.geometry.geom_type not in {"Polygon", "MultiPolygon"}:
+            name = one.ident if isinstance(one, Feature) else "the condition"
+            raise BadPlace(
+                f"{name} is mapped as a {outline.geometry.geom_type}, which has no area. Draw its outline, or "
+                "give a line its width."
+            )
+        _ = outline.edges  # a shape that is no valid area is refused here, not where it is first used
+        return outline
+
+    def with_usual_footprint(self) -> "Situation":
+        """Return the situation with a usual lie, stance and swing, where none is given and one can be made."""
+        right_handed, ball, stroke = self.player.right_handed, self.ball, self.stroke
+        if stroke.footprint is not None or right_handed is None or ball is None or not self.conditions:
+            return self
+        assumed = (*self.assumed, "relief.usual_stance_and_swing")
+        direction = stroke.direction
+        if direction is None:
+            direction = facing(ball, self.hole)
+            assumed = (*assumed, "relief.play_straight_at_hole")
+        made = footprint(
+            right_handed=right_handed,
+            direction=direction,
+            club=stroke.club,
+            tall=stroke.tall,
+            stance=stroke.stance_counts,
+        )
+        return replace(self, stroke=replace(stroke, footprint=made), assumed=assumed)
 
     def penalty_area(self) -> tuple[Feature, Outline] | None:
         """Return the penalty area the ball is in: at the crossing point, else at the ball."""
@@ -165,8 +295,8 @@ class Situation:
         near = nearest_edge(self.ground.penalty_areas, self.entry)
         if near is None or near[0] > EDGE_REACH:
             raise BadPlace(
-                f"The crossing point ({self.entry[0]:.2f}, {self.entry[1]:.2f}) is not on the edge of a "
-                f"penalty area, nor within {EDGE_REACH:g} m of one. Mark where the ball last crossed the edge."
+                f"The crossing point is not on the edge of a penalty area, nor within {EDGE_REACH:g} m of one. "
+                "Mark where the ball last crossed the edge."
             )
         away, (_, outline) = near
         moved = outline.nearest_on_edge(*self.entry)
