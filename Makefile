@@ -1,7 +1,8 @@
 # Everything a fresh clone needs, with its own virtual environment in .venv.
 #   make demo    set up, and open the main job on the invented event
 #   make test    set up, and run every test, the browser tests included
-#   make check   format, lint, types
+#   make check   format, lint, layers, types
+#   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach
 #   make pin     write the leaf counts of the Rules as they now are
 #   make docs    write the generated pages of docs/
 #   make bench   run the benchmarks beside their peers
@@ -11,7 +12,7 @@ BIN := .venv/bin
 READY := .venv/.ready
 PORT ?= 8123
 
-.PHONY: demo test check pin docs bench chromium clean
+.PHONY: demo test coverage check pin docs bench chromium clean
 
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
@@ -25,12 +26,16 @@ demo: $(READY)
 test: $(READY) chromium
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup
 
+coverage: $(READY)
+	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" --cov --cov-report=term
+
 chromium: $(READY)
 	$(BIN)/python scripts/install_chromium.py
 
 check: $(READY)
 	$(BIN)/ruff format --check .
 	$(BIN)/ruff check .
+	$(BIN)/lint-imports --no-logo
 	$(BIN)/mypy
 
 pin: $(READY)

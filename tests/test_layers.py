@@ -1,50 +1,63 @@
-"""A module imports only from its own layer or one below it (docs/architecture.md)."""
+"""A module imports only from its own layer or one below it, and every room is on the map (docs/architecture.md)."""
 
 import ast
+import subprocess
+import sys
+import tomllib
 from pathlib import Path
 
 import pytest
 
-SOURCE = Path(__file__).parents[1] / "src" / "marram"
-MAY_IMPORT = {
-    "rules": {"rules"},
-    "words": {"words", "rules"},
-    "course": {"course"},
-    "relief": {"relief", "course", "rules"},
-    "demo": {"demo", "course"},
-    "paper": {"paper", "course"},
-    "desk": {"desk", "paper", "demo", "relief", "course", "words", "rules", "marram"},
-    "docs": {"docs", "cli", "words", "rules"},
-    "cli": {"cli", "desk", "paper", "demo", "relief", "course", "words", "rules", "marram"},
-}
-BELOW_ALL = {"errors", "lazy_names"}
-"""Single files that every layer may use."""
-LIBRARIES = {"rules": set(), "words": set()}
+ROOT = Path(__file__).parents[1]
+SOURCE = ROOT / "src" / "marram"
+PURE = ("rules", "words")
 """Layers that use the standard library only."""
 
-
-def imports(path: Path) -> set[str]:
-    found = set()
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-        if isinstance(node, ast.Import):
-            found |= {alias.name for alias in node.names}
-        elif isinstance(node, ast.ImportFrom) and node.module:
-            found.add(node.module)
-    return found
+FILES = [path for layer in PURE for path in sorted((SOURCE / layer).rglob("*.py"))]
+ROOMS = sorted(
+    path.parent.relative_to(SOURCE)
+    for path in SOURCE.rglob("__init__.py")
+    if path.parent != SOURCE and "english" not in path.parts
+)
 
 
-FILES = [path for layer in MAY_IMPORT for path in sorted((SOURCE / layer).rglob("*.py"))]
+def test_layers_and_rooms_import_downwards_only() -> None:
+    """Nothing below knows anything above; the contracts stand in pyproject.toml."""
+    lint = [
+        sys.executable,
+        "-c",
+        "from importlinter.cli import lint_imports_command as lint; lint()",
+        "--no-logo",
+    ]
+    said = subprocess.run(lint, cwd=ROOT, capture_output=True, text=True, check=False)
+
+    assert said.returncode == 0, said.stdout + said.stderr
+
+
+def test_every_layer_has_its_place_in_the_contract() -> None:
+    """A new folder or file at the top of the package must be given a layer."""
+    contracts = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["importlinter"]
+    first = contracts["contracts"][0]
+
+    assert first["type"] == "layers"
+    assert first["exhaustive"] is True
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SOURCE)))
-def test_a_module_imports_only_what_its_layer_may(path: Path) -> None:
-    """Nothing below knows anything above; the Rules and their words need no library."""
-    import sys
+def test_the_rules_and_their_words_need_no_library(path: Path) -> None:
+    """Facts in, ruling out: with the standard library alone."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        names = [alias.name for alias in node.names] if isinstance(node, ast.Import) else []
+        names += [node.module] if isinstance(node, ast.ImportFrom) and node.module else []
+        for name in names:
+            root = name.split(".")[0]
+            assert root == "marram" or root in sys.stdlib_module_names, name
 
-    layer = path.relative_to(SOURCE).parts[0]
-    for name in imports(path):
-        root, *rest = name.split(".")
-        if root == "marram":
-            assert (rest[0] if rest else "marram") in MAY_IMPORT[layer] | BELOW_ALL, name
-        elif layer in LIBRARIES:
-            assert root in sys.stdlib_module_names, name
+
+@pytest.mark.parametrize("room", ROOMS, ids=str)
+def test_every_room_says_what_it_is_for(room: Path) -> None:
+    """Each folder has a paragraph of its own, and stands in the architecture."""
+    module = ast.parse((SOURCE / room / "__init__.py").read_text(encoding="utf-8"))
+
+    assert len((ast.get_docstring(module) or "").split()) >= 6, room
+    assert f"`{room}/`" in (ROOT / "docs" / "architecture.md").read_text(encoding="utf-8")
