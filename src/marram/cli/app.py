@@ -136,6 +136,10 @@ def relief(
         str | None,
         typer.Option(metavar="LON,LAT", help="Where it last crossed the edge of the penalty area."),
     ] = None,
+    boundary: Annotated[
+        str | None,
+        typer.Option(metavar="LON,LAT", help="Where a ball out of bounds last crossed the boundary."),
+    ] = None,
     previous: Annotated[
         str | None,
         typer.Option(metavar="LON,LAT", help="Where the previous stroke was made."),
@@ -189,6 +193,7 @@ def relief(
     places = {
         "ball": ball,
         "entry": entry,
+        "boundary": boundary,
         "previous": previous,
         "outside": outside,
         "estimated": estimated,

@@ -121,6 +121,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
             played_on=request.day,
             player=_player(request),
             ball=at["ball"],
+            boundary_point=at.get("boundary"),
             entry=at.get("entry"),
             previous=at.get("previous"),
             last_outside=at.get("outside"),

@@ -92,7 +92,6 @@ def _landed(area: ReliefArea, spot: XY) -> Verdict:
     if line is None:
         return area.contains(*spot)
     behind, off = line.measured(spot)
-    inside = max(min(behind - start, end - behind) for start, end in line.stretches)
-    margin = min(ON_THE_LINE - off, inside)
+    margin = min(ON_THE_LINE - off, line.inside_by(behind))
     failures = (Failure(Bound.ON_LINE, None, -margin),) if margin < -TOLERANCE else ()
     return Verdict(not failures, failures, margin)

@@ -12,18 +12,16 @@ from math import hypot, inf
 from marram.errors import BadPlace
 from marram.relief.constructions.around import around, limits_of
 from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, distance, measure
+from marram.relief.constructions.reach import GOES_ON, reach_from
 from marram.relief.geometry.area import DropLine
 from marram.relief.geometry.limits import Bounding, Inside, NotNearer, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE
 from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
-from marram.rules.relief_option import Reference, ReliefOption
+from marram.rules.relief_option import Limit, Reference, ReliefOption
 
 EXAMPLE_BEHIND = 2.0
 """Club-lengths: how far behind the point the example spot is drawn, where the line allows it."""
-
-FARTHEST_BACK = 300.0
-"""Metres: how far back the line is drawn on a map without a boundary. The Rules set no limit."""
 
 ON_THE_LINE = BALL_RADIUS
 """Metres: a ball dropped on the line touches it, so its spot is at most a ball's radius off it."""
@@ -51,9 +49,11 @@ def back_on_the_line(situation: Situation, option: ReliefOption) -> Answer:
     if spot is None:
         spot = line.at(_example(line, situation.player.club_length))
         spot_role = Role.EXAMPLE_SPOT
-        situation = replace(situation, assumed=(*situation.assumed, "relief.example_spot"))
+        situation = replace(situation, assumed=(*situation.assumed, _example_words(option)))
     else:
         spot = _checked(line, spot, option)
+    if line.goes_on:
+        situation = replace(situation, assumed=(*situation.assumed, GOES_ON))
     line_role = Role.DROP_LINE if option.dropped_on_line else Role.REFERENCE_LINE
     marks: tuple[Mark, ...] = (
         PointMark(role, through),
@@ -68,14 +68,18 @@ def drop_line(situation: Situation, option: ReliefOption, through: XY) -> DropLi
     """Return the line and the stretches of it where the option's limits allow a ball to be dropped."""
     hole = situation.hole
     bare = DropLine(hole, through, ())
-    reach = _reach(situation, through)
     limits = (*limits_of(situation, option, through), *situation.ground.on_course)
+    behind = distance(through, situation.dropped_at) if situation.dropped_at else 0.0
+    far = reach_from(through, situation, limits, behind)
+    reach = far.metres
     cuts = {0.0, reach}
     for limit in limits:
         if isinstance(limit, Inside | Outside):
             for outline in limit.outlines:
                 cuts.update(part * reach for part, _ in outline.crossings(through, bare.at(reach)))
-    return DropLine(hole, through, _stretches(bare, sorted(cuts), limits))
+    stretches = _stretches(bare, sorted(cuts), limits)
+    goes_on = far.goes_on and bool(stretches) and stretches[-1][1] >= reach - TOLERANCE
+    return DropLine(hole, through, stretches, goes_on)
 
 
 def _stretches(
@@ -131,9 +135,7 @@ def _checked(line: DropLine, spot: XY, option: ReliefOption) -> XY:
             f"That spot is {-behind:.2f} m nearer the hole than the point on the line; go farther back."
         )
     # In 2019 the chosen point itself had only to be on the course; its relief area has the limits.
-    if option.dropped_on_line and not any(
-        start - TOLERANCE <= behind <= end + TOLERANCE for start, end in line.stretches
-    ):
+    if option.dropped_on_line and line.inside_by(behind) < -TOLERANCE:
         raise BadPlace(
             f"That spot, {behind:.2f} m behind the point on the line, is not where this option allows a ball "
             "to be dropped. Choose a spot on the line drawn."
@@ -141,9 +143,5 @@ def _checked(line: DropLine, spot: XY, option: ReliefOption) -> XY:
     return spot
 
 
-def _reach(situation: Situation, through: XY) -> float:
-    boundary = situation.ground.boundary
-    if not boundary:
-        return FARTHEST_BACK
-    corners = [(x, y) for _, outline in boundary for x in outline.bounds[::2] for y in outline.bounds[1::2]]
-    return max(hypot(x - through[0], y - through[1]) for x, y in corners) + 1.0
+def _example_words(option: ReliefOption) -> str:
+    return "relief.example_spot_in_bunker" if Limit.IN_BUNKER in option.limits else "relief.example_spot"

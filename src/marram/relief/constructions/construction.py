@@ -22,6 +22,8 @@ class Role(Enum):
     CROSSING_POINT = "crossing_point"
     PREVIOUS_SPOT = "previous_spot"
     FAIRWAY_POINT = "fairway_point"
+    BOUNDARY_POINT = "boundary_point"
+    """Where a ball out of bounds last crossed the edge of the course."""
     FIRST_TOUCHED = "first_touched"
     """Where the dropped ball first touches the ground."""
     EXAMPLE_SPOT = "example_spot"

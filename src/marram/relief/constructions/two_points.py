@@ -2,67 +2,70 @@
 
 The ball reference point is where the ball is estimated to lie or to have last crossed the boundary. The
 fairway reference point is the point of the fairway of the hole being played that is nearest to it but not
-nearer the hole than it. The relief area lies anywhere between the lines from the hole through the two
+nearer the hole than it; "fairway" is grass in the general area cut to fairway height or less, so a bunker,
+a penalty area or a green that a map draws over by a fairway is none. The relief area lies anywhere between the lines from the hole through the two
 points, and up to two club-lengths to the outside of each; in the general area, and not nearer the hole
 than the ball reference point. The text is the same in the 2019 and 2023 editions.
 """
 
+from dataclasses import replace
 from math import hypot
 
 import numpy as np
 import shapely
 
+from marram.errors import BadPlace
 from marram.relief.constructions.around import limits_of
 from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, distance, measure
+from marram.relief.constructions.reach import GOES_ON, reach_from
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import HalfPlane
 from marram.relief.geometry.outline import XY, Outline
-from marram.relief.geometry.tolerance import ROUNDING, TOLERANCE
+from marram.relief.geometry.tolerance import BALL_RADIUS, ROUNDING, TOLERANCE
 from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
 from marram.rules.relief_option import ReliefOption
 
-FARTHEST_BACK = 400.0
-"""Metres: how far back the area is drawn on a map without a boundary. The Local Rule sets no limit."""
+SAID_FROM = 0.01
+"""Metres: a place moved by less counts as not moved."""
+OFF_THE_EDGE = 25.0
+"""Metres: how far from the boundary the place where a ball crossed it may be given; it is then moved onto the
+boundary and said (a choice of ours)."""
 
 
 def two_points(situation: Situation, option: ReliefOption) -> Answer:
     """Draw the area between the two lines from the hole."""
-    ball = situation.ball
-    ground = situation.ground
+    ground, hole = situation.ground, situation.hole
+    found = _ball_reference(situation)
     missing = [
-        place
-        for place, is_missing in (
-            (Place.BALL, ball is None),
-            (Place.FAIRWAY, not ground.fairways),
-        )
-        if is_missing
+        *((found,) if isinstance(found, Place) else ()),
+        *(() if ground.fairways else (Place.FAIRWAY,)),
     ]
-    if ball is None or missing:
+    if isinstance(found, Place) or missing:
         return NeedsPlace(option, tuple(missing))
-    hole = situation.hole
-    assumed = situation.assumed
-    fairway = nearest_not_nearer([outline for _, outline in ground.fairways], ball, hole)
+    role, ball, said = found
+    assumed = (*situation.assumed, *said)
+    fairway = _nearest_on(ground.short_grass, ball, hole)
     if fairway is None:
         # Short of the fairway a teeing area of the hole will do, if cut to fairway height or less.
-        fairway = nearest_not_nearer([outline for _, outline in ground.tees], ball, hole)
+        fairway = _nearest_on(ground.short_tees, ball, hole)
         assumed = (*assumed, "relief.teeing_area_used_as_fairway")
     if fairway is None:
         return NoRelief(option, Why.NO_FAIRWAY_POINT)
     width = (option.club_lengths or 2) * situation.player.club_length
     edges = corridor(hole, ball, fairway, width)
     limits = (*edges, *limits_of(situation, option, ball), *ground.on_course)
-    back = _farthest(situation, hole)
     start = distance(hole, ball)
+    reach = reach_from(hole, situation, limits, start)
     lines = (
-        _edge_line(edges[0], _unit(hole, ball), start, back),
-        _edge_line(edges[1], _unit(hole, fairway), start, back),
+        _edge_line(edges[0], _unit(hole, ball), start, reach.metres),
+        _edge_line(edges[1], _unit(hole, fairway), start, reach.metres),
     )
     marks: tuple[Mark, ...] = (
         PointMark(Role.HOLE, hole),
         LineMark(Role.LINE_TO_HOLE, ball, hole),
         LineMark(Role.LINE_TO_HOLE, fairway, hole),
         *lines,
-        PointMark(Role.BALL, ball),
+        PointMark(role, ball),
         PointMark(Role.FAIRWAY_POINT, fairway),
     )
     area = ReliefArea(
@@ -73,16 +76,47 @@ def two_points(situation: Situation, option: ReliefOption) -> Answer:
         limits=limits,
         construction=marks,
         measures=(
-            measure(Role.BALL, ball, Role.FAIRWAY_POINT, fairway),
-            measure(Role.BALL, ball, Role.HOLE, hole),
+            measure(role, ball, Role.FAIRWAY_POINT, fairway),
+            measure(role, ball, Role.HOLE, hole),
             measure(Role.FAIRWAY_POINT, fairway, Role.HOLE, hole),
         ),
         hole=hole,
-        start=_sector_box(hole, back),
+        start=_box_about(hole, reach.metres),
         area_of=ground.area_at,
         assumed=assumed,
     )
+    if reach.goes_on and area.polygon.intersects(_box_about(hole, reach.metres).exterior):
+        area = replace(area, assumed=(*assumed, GOES_ON))
     return Drawn(option, (area,))
+
+
+def _ball_reference(situation: Situation) -> tuple[Role, XY, tuple[str, ...]] | Place:
+    """Return the ball reference point with what was moved, or the place that has to be given first.
+
+    For a ball out of bounds it is where the ball last crossed the edge of the course, not where it lies.
+    """
+    ground, ball, crossed = situation.ground, situation.ball, situation.boundary_point
+    if crossed is not None and (ball is None or ground.area_at(ball, BALL_RADIUS) is None):
+        edges = [outline for _, outline in (*ground.boundary, *ground.out_of_bounds)]
+        points = [one.nearest_on_edge(*crossed) for one in edges]
+        on_edge = min(points, key=lambda one: distance(one, crossed), default=crossed)
+        moved = distance(on_edge, crossed)
+        if moved > OFF_THE_EDGE:
+            raise BadPlace(
+                f"The place ({crossed[0]:.2f}, {crossed[1]:.2f}) where the ball crossed the boundary lies "
+                f"{moved:.0f} m from every boundary on the map. Mark where it crossed."
+            )
+        said = ("relief.boundary_point_moved_onto_edge",) if moved >= SAID_FROM else ()
+        return Role.BOUNDARY_POINT, on_edge, said
+    if ball is None:
+        return Place.BALL
+    if ground.area_at(ball, BALL_RADIUS) is None:
+        return Place.BOUNDARY_POINT
+    return Role.BALL, ball, ()
+
+
+def _nearest_on(grass: Outline | None, ball: XY, hole: XY) -> XY | None:
+    return None if grass is None else nearest_not_nearer([grass], ball, hole)
 
 
 def corridor(hole: XY, ball: XY, fairway: XY, width: float) -> tuple[HalfPlane, HalfPlane, HalfPlane]:
@@ -158,11 +192,5 @@ def _edge_line(edge: HalfPlane, towards: XY, start: float, end: float) -> LineMa
     )
 
 
-def _farthest(situation: Situation, hole: XY) -> float:
-    boundary = situation.ground.boundary
-    corners = [(x, y) for _, one in boundary for x in one.bounds[::2] for y in one.bounds[1::2]]
-    return max((distance(hole, corner) for corner in corners), default=FARTHEST_BACK)
-
-
-def _sector_box(hole: XY, back: float) -> shapely.Polygon:
-    return shapely.box(hole[0] - back, hole[1] - back, hole[0] + back, hole[1] + back)
+def _box_about(hole: XY, reach: float) -> shapely.Polygon:
+    return shapely.box(hole[0] - reach, hole[1] - reach, hole[0] + reach, hole[1] + reach)

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from math import atan2, cos, sin
+from math import atan2, cos, inf, sin
 from typing import Protocol, Self
 
 import shapely
@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.relief.constructions.complete_relief import CompleteRelief
 from marram.relief.constructions.construction import Mark, Measure
+from marram.relief.geometry.areal import areal
 from marram.relief.geometry.limits import Bound, Bounding, WithinDistance
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ARC_ERROR, BALL_RADIUS, TOLERANCE
@@ -58,13 +59,14 @@ class DropLine:
     Attributes:
         hole: where the hole is.
         through: the point the line goes through; the ball is dropped on the far side of it from the hole.
-        stretches: the parts of the line where a ball may be dropped, as distances behind ``through``; the
-            last may go on without end, but is drawn only as far as the course goes.
+        stretches: the parts of the line where a ball may be dropped, as distances behind ``through``.
+        goes_on: whether the last stretch goes on beyond what is drawn: the map knows no boundary.
     """
 
     hole: XY
     through: XY
     stretches: tuple[tuple[float, float], ...]
+    goes_on: bool = False
 
     @cached_property
     def direction(self) -> XY:
@@ -76,6 +78,17 @@ class DropLine:
     def at(self, behind: float) -> XY:
         """Return the place on the line so many metres behind the point."""
         return self.through[0] + behind * self.direction[0], self.through[1] + behind * self.direction[1]
+
+    def inside_by(self, behind: float) -> float:
+        """Return how far inside the stretch it is deepest in a place so far behind the point lies, negative outside."""
+        last = len(self.stretches) - 1
+        return max(
+            (
+                behind - start if self.goes_on and number == last else min(behind - start, end - behind)
+                for number, (start, end) in enumerate(self.stretches)
+            ),
+            default=-inf,
+        )
 
     def measured(self, place: XY) -> tuple[float, float]:
         """Return (metres behind the point along the line, metres off the line) of a place."""
@@ -201,7 +214,7 @@ class ReliefArea:
             if picture.is_empty:
                 break
             picture = one.cut(picture)
-        return picture
+        return areal(picture)
 
     @cached_property
     def area_m2(self) -> float:

@@ -13,6 +13,7 @@ _MARKS = {
     Role.CROSSING_POINT: "crossed the edge",
     Role.PREVIOUS_SPOT: "previous stroke",
     Role.FAIRWAY_POINT: "fairway point",
+    Role.BOUNDARY_POINT: "crossed the boundary",
     Role.FIRST_TOUCHED: "first touched",
     Role.EXAMPLE_SPOT: "example spot",
     Role.LINE_TO_HOLE: "line to the hole",
@@ -65,6 +66,9 @@ _GROUND = {
 ASSUMED = {
     "relief.crossing_point_moved_onto_edge": "The crossing point was moved onto the mapped edge.",
     "relief.example_spot": "An example: any spot on the line will do, however far back.",
+    "relief.example_spot_in_bunker": "An example: any spot on the line in the bunker will do.",
+    "relief.goes_on_beyond_the_drawing": "The map knows no boundary: the drawing ends where the map does, the Rules set no limit before the edge of the course.",
+    "relief.boundary_point_moved_onto_edge": "The point where the ball crossed the boundary was moved onto the mapped edge.",
     "relief.mapped_tee_shown": "The mapped tee is shown; the teeing area is two club-lengths deep behind the tee-markers.",
     "relief.teeing_area_used_as_fairway": "No fairway lies so far from the hole; a teeing ground of the hole is used.",
     "relief.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",

@@ -1,11 +1,14 @@
 """The ground of one hole: which area of the course a place lies in, and the limits that follow."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
+import shapely
+
 from marram.course.model import Course, Feature, Hole, Kind
 from marram.errors import BadPlace
+from marram.relief.geometry.areal import areal
 from marram.relief.geometry.limits import Bound, Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.outlines import Outlines
@@ -82,6 +85,27 @@ class Ground:
         own = [one for one in every if self.hole.number in one.holes]
         own = own or [one for one in every if not one.holes and one.geometry.intersects(self.hole.line)]
         return self._areal(own)
+
+    @cached_property
+    def short_grass(self) -> Outline | None:
+        """The fairways of this hole where they are general area on the course; ``None`` where there is none.
+
+        "Fairway" in Model Local Rule E-5 is grass in the general area cut to fairway height: a bunker, water or
+        green that is mapped over by a fairway is none of it.
+        """
+        return self._cut_to([outline for _, outline in self.fairways], self.in_area(Area.GENERAL_AREA))
+
+    @cached_property
+    def short_tees(self) -> Outline | None:
+        """The mapped ground of this hole's tees, without penalty areas, bunkers, greens and out of bounds."""
+        others = Outside(self.outlines_of(bunkers=True, green=True, tees=False))
+        return self._cut_to([outline for _, outline in self.tees], (others,))
+
+    def _cut_to(self, outlines: Sequence[Outline], limits: Sequence[Bounding]) -> Outline | None:
+        shape = shapely.union_all([one.geometry for one in outlines])
+        for limit in (*limits, *self.on_course):
+            shape = areal(limit.cut(shape))
+        return None if shape.is_empty else Outline(shape)
 
     def _areal(self, features: Iterable[Feature]) -> Areas:
         """Pair features with their outlines; what is mapped as a line or a point has no area and is left out."""

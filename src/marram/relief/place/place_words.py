@@ -13,6 +13,7 @@ PICKED = {
     Place.LAST_STROKE_OUTSIDE: "outside",
     Place.ESTIMATED_SPOT: "estimated",
     Place.PROVISIONAL_BALL: "provisional",
+    Place.BOUNDARY_POINT: "boundary",
 }
 """What a missing place is called in an address."""
 

@@ -25,6 +25,7 @@ _LARGEST = 100_000.0
 
 _PLACES = (
     "ball",
+    "boundary_point",
     "entry",
     "previous",
     "opposite",
@@ -54,6 +55,8 @@ class Place(Enum):
     """The outline of the condition that relief is taken from."""
     HANDEDNESS = "handedness"
     """Whether the player would play the stroke right-handed or left-handed."""
+    BOUNDARY_POINT = "boundary_point"
+    """Where a ball out of bounds last crossed the edge of the course, estimated (Model Local Rule E-5)."""
     FAIRWAY = "fairway"
     """The outline of the fairway of the hole being played."""
     DROPPING_ZONE = "dropping_zone"
@@ -141,8 +144,8 @@ class Situation:
         hole_number: the hole being played.
         played_on: the day of play.
         player: the player.
-        ball: the spot of the original ball (estimated if need be); for a ball out of bounds where it last
-            crossed the boundary.
+        ball: the spot of the original ball (estimated if need be).
+        boundary_point: where a ball out of bounds last crossed the edge of the course.
         entry: where the ball last crossed the edge of the penalty area.
         previous: where the previous stroke was made.
         opposite: the point on the opposite edge of the penalty area as far from the hole (Model Local Rule B-2).
@@ -168,6 +171,7 @@ class Situation:
     played_on: date
     player: Player
     ball: XY | None = None
+    boundary_point: XY | None = None
     entry: XY | None = None
     previous: XY | None = None
     opposite: XY | None = None
