@@ -122,7 +122,9 @@ def test_the_fairway_point_never_lies_in_what_is_mapped_over_by_the_fairway(kind
 def test_a_fairway_beyond_the_boundary_is_not_on_the_course():
     """The fairway of a map drawn across the boundary counts only as far as the course goes."""
     edge = Feature(Kind.BOUNDARY, "edge", box(-30, -1000, 10, 300))
-    point = fairway_point(draw(hole_with(fairway(), edge), (60.0, 90.0), boundary_point=(10.0, 90.0)).areas[0])
+    point = fairway_point(
+        draw(hole_with(fairway(), edge), (60.0, 90.0), boundary_point=(10.0, 90.0)).areas[0]
+    )
 
     assert point[0] <= 10 + 1e-9
 
