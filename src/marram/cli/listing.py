@@ -104,13 +104,13 @@ def list_local_rules(codes: Sequence[str], as_json: bool) -> None:
 
 
 def _local_rules_by_area(entries: Sequence[LocalRule]) -> Iterator[Line]:
-    from marram.words.local_rules import AREA_TITLES, changes_words, state_words, time_words
+    from marram.words.local_rules import area_title, changes_words, state_words, time_words
 
     area = ""
     for one in entries:
         if one.code[0] != area:
             area = one.code[0]
-            yield "head", AREA_TITLES[area]
+            yield "head", area_title(area)
         yield "item", f"{one.code}: {one.title}"
         state = ", ".join(part for part in (state_words(one), time_words(one)) if part)
         yield "quiet", f"      {state}; changes {changes_words(one)}"

@@ -29,7 +29,7 @@ from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.place_facts import CONDITIONS, PlaceFacts, place_facts
-from marram.relief.place.place_words import MISSING, NO_RELIEF, PICKED
+from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.relief.place.player import USUAL_CLUB_LENGTH
 from marram.rules.facts.ball import Area
 from marram.rules.result import NeedFacts, Result
@@ -311,10 +311,12 @@ def _answer_lines(answer: Answer) -> Iterator[Line]:
             flag = "--hand right or --hand left" if missing.value == "handedness" else f"--{option} LON,LAT"
             yield (
                 "item",
-                f"Not drawn: give {flag}." if option or missing.value == "handedness" else MISSING[missing],
+                f"Not drawn: give {flag}."
+                if option or missing.value == "handedness"
+                else missing_words(missing),
             )
     elif isinstance(answer, NoRelief):
-        yield "item", NO_RELIEF[answer.why]
+        yield "item", no_relief_words(answer.why)
     else:
         for area in answer.areas:
             yield "item", f"Relief area of {area.area_m2:.1f} m², club-length {area.club_length:.2f} m."

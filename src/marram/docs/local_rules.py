@@ -6,7 +6,7 @@ from itertools import groupby
 
 from marram.rules.local_rules.local_rule import Basis, LocalRule
 from marram.rules.local_rules.register import REGISTER
-from marram.words.local_rules import AREA_TITLES, changes_words, note_words, state_words, time_words
+from marram.words.local_rules import area_title, changes_words, note_words, state_words, time_words
 
 HEAD = """# Model Local Rules
 
@@ -43,7 +43,7 @@ def local_rules_page() -> str:
     parts += [f"\n- *{_BASIS[basis]}*: {basis.value}" for basis in Basis]
     parts.append(f".\n\n{len(entries)} entries: {totals}.\n")
     for area, ones in groupby(entries, key=lambda one: one.code[0]):
-        parts += _area(AREA_TITLES[area], list(ones))
+        parts += _area(area_title(area), list(ones))
     return "".join(parts)
 
 

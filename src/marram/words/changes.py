@@ -8,7 +8,8 @@ from marram.rules.engine.changes import Change
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.ruling import Outcome, Ruling
-from marram.words.messages import amount_words, say, translate
+from marram.words.language import translate
+from marram.words.messages import amount_words, say
 from marram.words.provisions import Cited, cited
 from marram.words.sheet import Sheet, sheet
 

@@ -1,39 +1,37 @@
 """Entries of the register of Model Local Rules in words, for the command line and the generated page."""
 
 from collections.abc import Iterator
-from datetime import date
 
 from marram.rules.local_rules.local_rule import EDITIONS_OF_2019_AND_2023, LocalRule
+from marram.words.language import translate
 from marram.words.messages import listed, say
+from marram.words.texts import count_text, day_words, text
 
-AREA_TITLES: dict[str, str] = {
-    "A": "A: boundaries",
-    "B": "B: penalty areas",
-    "C": "C: bunkers",
-    "D": "D: putting greens",
-    "E": "E: special relief",
-    "F": "F: abnormal course conditions",
-    "G": "G: equipment",
-    "H": "H: caddies and help",
-    "I": "I: practice",
-    "J": "J: bad weather",
-    "K": "K: pace of play",
-    "L": "L: scorecards",
-    "M": "M: players with disabilities",
-}
-"""The areas of the Model Local Rules (Committee Procedures, Section 8), in our own words."""
+DEFINITION = "Definitions: "
+"""What stands before the name of a Definition among what a Local Rule modifies."""
+
+
+def area_title(code: str) -> str:
+    """Return the heading of the area a code belongs to (Committee Procedures, Section 8), in our own words."""
+    return text(f"local_rules.area.{code[0]}")
 
 
 def changes_words(entry: LocalRule) -> str:
     """Return what a Local Rule changes: ``"Rules 17.1 and 18.3; Definition of out of bounds"``."""
     numbers = [one for one in entry.modifies if one[0].isdigit()]
-    defined = [one.removeprefix("Definitions: ") for one in entry.modifies if one.startswith("Definitions: ")]
+    defined = [
+        translate()(one.removeprefix(DEFINITION)) for one in entry.modifies if one.startswith(DEFINITION)
+    ]
     codes = [one for one in entry.modifies if one[1:2] == "-"]
-    others = [one for one in entry.modifies if one not in (*numbers, *codes) and not one.startswith("Def")]
+    others = [
+        translate()(one)
+        for one in entry.modifies
+        if one not in (*numbers, *codes) and not one.startswith(DEFINITION)
+    ]
     parts = [
-        _named("Rule", "Rules", numbers),
-        _named("Definition of", "Definitions of", defined),
-        _named("Local Rule", "Local Rules", codes),
+        _named("rules", numbers),
+        _named("definitions", defined),
+        _named("codes", codes),
         listed(others, "and"),
     ]
     return "; ".join(part for part in parts if part)
@@ -42,32 +40,36 @@ def changes_words(entry: LocalRule) -> str:
 def state_words(entry: LocalRule) -> str:
     """Return how far marram goes: worked out, a definition that the questions ask for, or not worked out."""
     if entry.computed:
-        return "worked out"
-    return "sets a definition" if entry.defines else "not worked out"
+        return text("local_rules.computed")
+    return text("local_rules.defines" if entry.defines else "local_rules.not_computed")
 
 
 def time_words(entry: LocalRule) -> str:
     """Return when it can be adopted, where that is not in both editions; empty if it is."""
     if entry.since is not None:
-        from_day = f"from {_day(entry.since)}"
-        return f"2019 list only, {from_day}" if entry.editions == (2019,) else from_day
+        from_day = text("local_rules.from_day", day=day_words(entry.since))
+        only = entry.editions == (2019,)
+        return text("local_rules.only_2019_from", from_day=from_day) if only else from_day
     if entry.editions == EDITIONS_OF_2019_AND_2023:
         return ""
-    return "2019 list only" if entry.editions == (2019,) else "since 2023"
+    return text("local_rules.only_2019" if entry.editions == (2019,) else "local_rules.since_2023")
 
 
 def note_words(entry: LocalRule) -> Iterator[str]:
     """Yield what to know before adopting it, a sentence or two each."""
     if entry.discouraged:
-        yield entry.discouraged
+        yield translate()(entry.discouraged)
     if entry.not_with:
-        because = f": {entry.why_not_with}" if entry.why_not_with else ""
-        only = "" if entry.not_with_in == EDITIONS_OF_2019_AND_2023 else " in the list of 2019"
-        yield f"Not together with {listed(entry.not_with)}{only}{because}."
+        always = entry.not_with_in == EDITIONS_OF_2019_AND_2023
+        key = "local_rules.not_with" if always else "local_rules.not_with_2019"
+        because = (
+            text("local_rules.because", why=translate()(entry.why_not_with)) if entry.why_not_with else ""
+        )
+        yield text(key, codes=listed(entry.not_with), because=because)
     if entry.reason:
-        yield entry.reason
+        yield translate()(entry.reason)
     if entry.remark:
-        yield entry.remark
+        yield translate()(entry.remark)
 
 
 def statement(entry: LocalRule) -> str:
@@ -75,11 +77,5 @@ def statement(entry: LocalRule) -> str:
     return say("PROVISIONS", entry.citation) if entry.computed and not entry.citation[0].isdigit() else ""
 
 
-def _named(one: str, several: str, names: list[str]) -> str:
-    if not names:
-        return ""
-    return f"{one if len(names) == 1 else several} {listed(names, 'and')}"
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%B %Y}"
+def _named(key: str, names: list[str]) -> str:
+    return count_text(f"local_rules.{key}", len(names), names=listed(names, "and")) if names else ""

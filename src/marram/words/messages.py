@@ -1,26 +1,12 @@
 """Looking a message up in the catalogue, in the reader's language."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import date
 from enum import Enum
-from functools import cache
-from pathlib import Path
 
 from marram.words.english import find
-
-
-@cache
-def translate() -> Callable[[str], str]:
-    """Return the function that puts an English sentence into the reader's language (gettext).
-
-    Translations are looked for in ``words/locale``; without any, sentences stay as they are.
-    """
-    locales = Path(__file__).with_name("locale")
-    if not locales.is_dir():
-        return str
-    from gettext import translation  # noqa: PLC0415 - only needed once there is a translation
-
-    return translation("marram", locales, fallback=True).gettext
+from marram.words.language import translate
+from marram.words.texts import counted_amount
 
 
 def say(kind: str, key: str) -> str:
@@ -39,7 +25,9 @@ def amount_words(amount: float | date, unit: str) -> str:
     """Return a number with its unit, or a day: ``1 hole``, ``3 minutes``, ``2022-12-31``."""
     if isinstance(amount, date):
         return amount.isoformat()
-    return f"{amount:g} {unit.removesuffix('s') if amount == 1 else unit}".strip()
+    if not unit:
+        return f"{amount:g}"
+    return counted_amount(f"units.{unit}", amount)
 
 
 def term(member: Enum, suffix: str = "") -> str:

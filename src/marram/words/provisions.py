@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from marram.words.english import find
-from marram.words.messages import translate
+from marram.words.language import translate
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,11 @@ from typing import Any
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.result import Stake
-from marram.words.messages import listed, term, translate
+from marram.words.language import translate
+from marram.words.messages import listed, term
 from marram.words.penalties import penalties_in_short
 from marram.words.provisions import Cited, cited
+from marram.words.texts import text
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,7 @@ class QuestionWords:
     unit: str
     answers: tuple[AnswerWords, ...]
     why: Cited | None = None
+    unit_words: str = ""
 
 
 def question_words(
@@ -55,6 +58,7 @@ def question_words(
             for answer, words in fact.answers.items()
         ),
         cited(citation) if citation else None,
+        text(f"units.{fact.unit}") if fact.unit else "",
     )
 
 

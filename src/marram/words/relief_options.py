@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from marram.rules.relief_option import ReliefKind, ReliefOption
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.words.messages import say, term
 from marram.words.penalties import count_words, strokes_words
 
@@ -20,6 +20,8 @@ class OptionWords:
         limits: the limits of the area.
         how: how the ball is put into play.
         citation: the provision that gives it.
+        area: the relief area in one phrase, without its limits.
+        free: whether it costs no penalty stroke.
     """
 
     kind: str
@@ -30,16 +32,19 @@ class OptionWords:
     limits: tuple[str, ...]
     how: str
     citation: str
+    area: str
+    free: bool
 
-    @property
-    def area(self) -> str:
-        """The relief area in one phrase, without its limits."""
-        if not self.size:
-            return self.reference
-        if self.size != say("TERMS", "size.0"):
-            return say("TERMS", "area").format(size=self.size, reference=self.reference)
-        is_place = self.reference.startswith("where ")
-        return self.reference if is_place else say("TERMS", "area.spot").format(reference=self.reference)
+
+PLACES = frozenset(
+    {
+        Reference.PREVIOUS_STROKE,
+        Reference.LAST_STROKE_OUTSIDE_PENALTY_AREA,
+        Reference.CROSSING_POINT,
+        Reference.PROVISIONAL_BALL,
+    }
+)
+"""References whose words say where, rather than what: no "at" goes before them."""
 
 
 def option_words(option: ReliefOption) -> OptionWords:
@@ -49,16 +54,27 @@ def option_words(option: ReliefOption) -> OptionWords:
         limits.insert(0, say("TERMS", "dropped_on_line"))
     if option.clear_of_sight:
         limits.append(say("TERMS", "clear_of_sight"))
+    size = _size(option)
+    reference = term(option.reference, ".dropped" if option.dropped_on_line else "")
     return OptionWords(
         option.kind.value,
         term(option.kind),
         strokes_words(option.penalty),
-        term(option.reference, ".dropped" if option.dropped_on_line else ""),
-        _size(option),
+        reference,
+        size,
         tuple(limits),
         term(option.setting),
         option.citation,
+        _area(option, size, reference),
+        free=not option.penalty,
     )
+
+
+def _area(option: ReliefOption, size: str, reference: str) -> str:
+    if not size or (option.club_lengths == 0 and option.reference in PLACES):
+        return reference
+    key = "area.spot" if option.club_lengths == 0 else "area"
+    return say("TERMS", key).format(size=size, reference=reference)
 
 
 def _size(option: ReliefOption) -> str:

@@ -19,7 +19,8 @@ from marram.rules.ruling import (
     Ruling,
     Who,
 )
-from marram.words.messages import amount_words, say, term, translate
+from marram.words.language import translate
+from marram.words.messages import amount_words, say, term
 from marram.words.penalties import penalties_in_short, penalty_words, relief_cost_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
@@ -57,6 +58,7 @@ class Sheet:
         decided_by: whose judgement it is.
         outcomes: what a judgement can end in.
         reminder: who decides.
+        free: whether a ruling costs nothing: no penalty, and no relief that must be paid for.
     """
 
     kind: str
@@ -74,6 +76,7 @@ class Sheet:
     decided_by: str = ""
     outcomes: tuple[str, ...] = ()
     reminder: str = field(default_factory=lambda: say("TERMS", "reminder"))
+    free: bool = False
 
 
 def sheet(
@@ -150,6 +153,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
         cautions=tuple(say("NOTES", key) for key in ruling.cautions),
         why=why,
         provisions=provisions,
+        free=not ruling.penalties and not _costs_strokes(ruling),
     )
 
 

@@ -13,6 +13,8 @@ from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, edition_of
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
 from marram.rules.local_rules.adoption import adopt
+from marram.words.language import translate
+from marram.words.texts import text
 
 COOKIE = "marram_conditions"
 KEYS = ("on", "form", "sides", "local", "handed", "club")
@@ -53,24 +55,28 @@ class Conditions:
     @property
     def rules_words(self) -> str:
         """The Rules in force, in words."""
-        return f"Former Rules, until {FIRST_DAY.year - 1}" if self.former else f"Rules {self.edition}"
+        if self.former:
+            return text("conditions.former", year=FIRST_DAY.year - 1)
+        return text("conditions.rules", year=self.edition)
 
     @property
     def form_words(self) -> str:
         """The form of play in words."""
-        return form_of_play.answers[self.form] if self.form else "form of play open"
+        return translate()(form_of_play.answers[self.form]) if self.form else text("conditions.form.open")
 
     @property
     def sides_words(self) -> str:
         """Who plays together, in words; empty for players each alone."""
-        return "" if self.sides in (None, Sides.INDIVIDUAL) else sides.answers[self.sides].split(":")[0]
+        if self.sides is None or self.sides is Sides.INDIVIDUAL:
+            return ""
+        return text(f"conditions.sides.{self.sides.value}")
 
     @property
     def local_words(self) -> str:
         """The Local Rules in force, in words."""
         if self.local is None:
-            return "Local Rules open"
-        return ", ".join(self.local) or "no Local Rules"
+            return text("conditions.local.open")
+        return ", ".join(self.local) or text("conditions.local.none")
 
     def pairs(self) -> list[tuple[str, str]]:
         """Return the conditions as they stand in an address."""

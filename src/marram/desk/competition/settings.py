@@ -9,8 +9,10 @@ from pydantic import BaseModel
 
 from marram.desk.competition.conditions import COOKIE, KEYS, NONE, conditions_of, of_competition
 from marram.desk.shell.workplace import show, workplace
-from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
-from marram.words.local_rules import AREA_TITLES
+from marram.rules.facts.conditions import LOCAL_RULE_TITLES, form_of_play, sides
+from marram.words.language import translate
+from marram.words.local_rules import area_title
+from marram.words.texts import text
 
 router = APIRouter()
 YEAR = 366 * 24 * 3600
@@ -26,7 +28,7 @@ def settings(request: Request, back: str = "/") -> HTMLResponse:
         request,
         "settings.html",
         None,
-        title="Conditions of the competition",
+        title=text("conditions.title"),
         conditions=now,
         back=_local(back),
         forms=form_of_play.answers,
@@ -76,11 +78,6 @@ def _with(back: str, pairs: list[tuple[str, str]]) -> str:
 def _by_area() -> dict[str, dict[str, str]]:
     """Return the titles of the Local Rules by code, under the heading of their area."""
     grouped: dict[str, dict[str, str]] = {}
-    for code, fact in LOCAL_RULES.items():
-        grouped.setdefault(AREA_TITLES.get(code[0], code[0]), {})[code] = _title(fact.question)
+    for code, title in LOCAL_RULE_TITLES.items():
+        grouped.setdefault(area_title(code), {})[code] = translate()(title)
     return grouped
-
-
-def _title(question: str) -> str:
-    """Return what stands in parentheses in the question of a Local Rule: its title."""
-    return question.partition("(")[2].rpartition(")")[0] or question

@@ -5,21 +5,22 @@ from dataclasses import dataclass, field
 from math import isfinite
 
 from marram.errors import BadPlace
+from marram.words.texts import text
 
 Degrees = tuple[float, float]
 """Latitude, longitude in degrees."""
 
-PLACE_WORDS = {
-    "ball": "where the ball lies",
-    "entry": "where the ball last crossed the edge of the penalty area",
-    "boundary": "where the ball last crossed the boundary",
-    "previous": "where the previous stroke was made",
-    "outside": "where the last stroke from outside a penalty area was made",
-    "estimated": "where the ball would have come to rest",
-    "provisional": "where the provisional ball lies",
-    "left_marker": "the left tee-marker (its outside front)",
-    "right_marker": "the right tee-marker (its outside front)",
-}
+ROLES = (
+    "ball",
+    "entry",
+    "boundary",
+    "previous",
+    "outside",
+    "estimated",
+    "provisional",
+    "left_marker",
+    "right_marker",
+)
 """The places an official can show on the map, by role."""
 
 WORST_ACCURACY = 10_000.0
@@ -47,10 +48,15 @@ class Places:
         return f";u={self.accuracy[role]:g}" if role in self.accuracy else ""
 
 
+def place_words(role: str) -> str:
+    """Return what a place is, in words: ``where the ball lies``."""
+    return text(f"rulings.place.{role}")
+
+
 def read_places(given: Mapping[str, str], faults: list[str]) -> Places:
     """Read the places among the pairs of an address; what is wrong with one is added to ``faults``."""
     places = Places()
-    for role in PLACE_WORDS:
+    for role in ROLES:
         if given.get(role):
             try:
                 at, accuracy = _place(role, given[role])

@@ -7,6 +7,7 @@ from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.story import last_places
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -25,7 +26,7 @@ def ball(request: Request) -> HTMLResponse:
         "ball.html",
         case,
         state,
-        title="Where does the ball lie?",
+        title=text("rulings.ball.title"),
         hole=found.hole,
         place=found.place,
         same_place=last_places(case),

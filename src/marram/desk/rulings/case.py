@@ -3,7 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
-from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.case_address import BETWEEN
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.relief_view import relief_views
@@ -74,7 +74,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         title=sheet.headline,
         sheet=sheet,
         options=options,
-        again=[(role, PLACE_WORDS[role]) for role in shown_again(case, options)],
+        again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,

@@ -12,7 +12,7 @@ from urllib.parse import urlencode
 
 from marram.desk.competition.conditions import KEYS, Conditions, conditions_of
 from marram.desk.competition.event import Event
-from marram.desk.rulings.address_places import PLACE_WORDS, Degrees, Places, read_places
+from marram.desk.rulings.address_places import ROLES, Degrees, Places, read_places
 from marram.errors import InputError
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.several import BETWEEN as FACTS_BETWEEN
@@ -20,7 +20,7 @@ from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 
-INCIDENT_KEYS = frozenset({"what", "condition", *PLACE_WORDS})
+INCIDENT_KEYS = frozenset({"what", "condition", *ROLES})
 """Keys that belong to one incident, beside its facts."""
 
 OWN_KEYS = frozenset({"hole", "number", "ask", "q", *INCIDENT_KEYS, *KEYS})

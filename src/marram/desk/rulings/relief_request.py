@@ -8,7 +8,7 @@ from shapely.ops import nearest_points
 
 from marram.course.lies.doubts import drawn_to
 from marram.course.model import Course, Feature, Kind
-from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.shell.place import to_plane
 from marram.relief import Answer, Situation, relief_areas
@@ -16,8 +16,10 @@ from marram.relief.constructions.construction import distance
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
-from marram.relief.place.place_facts import SPEAKING, XY
+from marram.relief.place.place_facts import XY
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.words.ground import ground_words
+from marram.words.texts import text
 
 CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION)
 """The abnormal course conditions that a map holds (animal holes are too small and too short-lived for one)."""
@@ -77,17 +79,15 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
         places["entry"], said = _onto_edge(around or areas, places["entry"])
         notes += said
     notes += [
-        f"The phone knew {PLACE_WORDS[role]} to about {metres:g} m: measure on the ground."
+        text("rulings.note.from_phone", place=place_words(role), metres=metres)
         for role, metres in found.case.accuracy.items()
         if role in places and metres > WORTH_SAYING
     ]
     condition, choices = _condition(course, found) if option.kind in FROM_CONDITION else (None, ())
     if condition:
-        notes.append(f"Relief from: {condition_words(condition)}.")
+        notes.append(text("rulings.note.relief_from", condition=condition_words(condition)))
         if rough := drawn_to(condition):
-            notes.append(
-                f"Its edge is known only to about {rough:g} m, from a phone: measure from the ground."
-            )
+            notes.append(text("rulings.note.edge_from_phone", metres=rough))
     zones = zones_serving(course, found.hole.number, places["ball"], condition)
     situation = Situation(
         course,
@@ -110,8 +110,8 @@ def ask_relief(course: Course, found: Consultation, option: ReliefOption) -> Ask
 
 def condition_words(feature: Feature) -> str:
     """Return what a condition is called."""
-    kind = SPEAKING[feature.kind]
-    return f"{feature.name} ({kind})" if feature.name else kind
+    kind = ground_words(feature.kind, "underfoot")
+    return text("rulings.condition_named", name=feature.name, kind=kind) if feature.name else kind
 
 
 def _onto_edge(features: Iterable[Feature], at: XY) -> tuple[XY, list[str]]:
@@ -122,9 +122,7 @@ def _onto_edge(features: Iterable[Feature], at: XY) -> tuple[XY, list[str]]:
         return at, []
     edge = min(edges, key=lambda one: distance(one, at))
     away = distance(edge, at)
-    return edge, [
-        f"The crossing point was moved {away:.1f} m onto the nearest edge."
-    ] if away > WORTH_SAYING else []
+    return edge, [text("rulings.note.moved_onto_edge", metres=away)] if away > WORTH_SAYING else []
 
 
 def _condition(course: Course, found: Consultation) -> tuple[Feature | None, tuple[Feature, ...]]:

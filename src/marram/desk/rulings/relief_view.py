@@ -9,7 +9,7 @@ from shapely import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature
-from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.rulings.relief_request import TEE_MARKERS, Asked, ask_relief
 from marram.desk.shell.map_drawing import in_degrees
@@ -20,10 +20,11 @@ from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
-from marram.relief.place.place_words import MISSING, NO_RELIEF, PICKED
+from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.relief.place.situation import Drawn, NeedsPlace, NoRelief, Place
 from marram.rules.ruling import Ruling
 from marram.words.relief_options import OptionWords, option_words
+from marram.words.texts import text
 
 LETTERS = "ABCDEFGHIJ"
 TEE_GUESSED = "relief.mapped_tee_shown"
@@ -61,7 +62,7 @@ class OptionView:
     @property
     def pick_words(self) -> list[tuple[str, str]]:
         """The places still to be shown, with their words."""
-        return [(role, PLACE_WORDS[role]) for role in self.picks]
+        return [(role, place_words(role)) for role in self.picks]
 
     def drawing(self) -> dict[str, Any]:
         """Return the option as data for the map and for programs."""
@@ -96,11 +97,11 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
             asked = ask_relief(course, found, option)
             views.append(_view(course, view, asked, to_show))
         except MarramError as error:
-            views.append(replace(view, messages=(f"Not drawn: {error}",)))
+            views.append(replace(view, messages=(text("rulings.option.not_drawn", fault=error),)))
         except Exception:
             # The ruling stands without its picture: no fault of a drawing may keep it from the official.
             logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
-            views.append(replace(view, messages=("The map could not draw this; measure on the ground.",)))
+            views.append(replace(view, messages=(text("rulings.option.failed"),)))
     return tuple(views)
 
 
@@ -108,7 +109,7 @@ def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ..
     """Return an option with what the relief layer answered; ``to_show`` are the tee-markers not shown yet."""
     answer = asked.answer
     if isinstance(answer, NoRelief):
-        return replace(view, messages=(NO_RELIEF[answer.why], *asked.notes), conditions=asked.choices)
+        return replace(view, messages=(no_relief_words(answer.why), *asked.notes), conditions=asked.choices)
     if isinstance(answer, NeedsPlace):
         return replace(
             view,
@@ -118,7 +119,7 @@ def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ..
             ),
             conditions=asked.choices,
             needs_handedness=Place.HANDEDNESS in answer.needs,
-            messages=(*(MISSING[need] for need in answer.needs if need in MISSING), *asked.notes),
+            messages=(*(missing_words(need) for need in answer.needs if need in MISSING), *asked.notes),
         )
     if isinstance(answer, Drawn):
         drawn = _drawn(course, view, answer, asked)

@@ -6,6 +6,7 @@ from fastapi.responses import HTMLResponse
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -22,7 +23,7 @@ def start(request: Request) -> HTMLResponse:
         "start.html",
         case,
         state,
-        title="Which hole?",
+        title=text("rulings.start.title"),
         keeps_maps=maps is not None,
         file_changed=maps is not None and maps.file_news() is not None,
     )

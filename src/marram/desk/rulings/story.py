@@ -8,6 +8,7 @@ from marram.desk.rulings.case_address import CaseAddress, Kept
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
+from marram.words.language import translate
 
 SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})
 """Answers about the competition: they hold for every incident of a situation."""
@@ -116,7 +117,7 @@ def last_places(case: CaseAddress) -> str | None:
 def other_incidents(case: CaseAddress) -> list[IncidentLink]:
     """Return links to the other incidents of the situation."""
     return [
-        IncidentLink(place, incident(one.what).title, at_incident(case, place).url("/case"))
+        IncidentLink(place, translate()(incident(one.what).title), at_incident(case, place).url("/case"))
         for place, (number, one) in enumerate(incidents_of(case).items(), start=1)
         if number in case.kept
     ]

@@ -12,6 +12,7 @@ from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling, Who
 from marram.rules.story.story import Happened, rule_situation, total_strokes
+from marram.words.language import translate
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet, sheet
 
@@ -36,7 +37,7 @@ class Part:
     def title(self) -> str:
         """What happened, in words."""
         one = self.found.case.incident
-        return one.title if one else ""
+        return translate()(one.title) if one else ""
 
     @property
     def sheet(self) -> Sheet:

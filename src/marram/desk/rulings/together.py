@@ -14,6 +14,7 @@ from marram.rules.engine.request import fact_named
 from marram.words.messages import term
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -41,7 +42,7 @@ def all_together(request: Request) -> Response:
             hole=chosen_hole(desk.course, last.case),
             options=relief_views(desk.course, last),
         ),
-        title=question.question if question else "Together",
+        title=question.question if question else text("rulings.together.title"),
         view=view,
         question=question,
         again=again,

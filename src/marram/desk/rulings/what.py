@@ -11,6 +11,7 @@ from marram.desk.rulings.teaching import is_taught
 from marram.desk.shell.listing import Theme, listing
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -27,7 +28,7 @@ def what(request: Request, q: str = "") -> HTMLResponse:
         "what.html",
         case,
         map_state(desk.course, case, hole=found.hole),
-        title="What happened?",
+        title=text("rulings.what.title"),
         hole=found.hole,
         place=found.place,
         q=q,

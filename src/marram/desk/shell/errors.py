@@ -10,6 +10,7 @@ from starlette.exceptions import HTTPException
 
 from marram.desk.shell.workplace import show
 from marram.errors import BookError, InputError, UnknownIncident
+from marram.words.texts import text
 
 
 def register(app: FastAPI) -> None:
@@ -22,14 +23,11 @@ def register(app: FastAPI) -> None:
 
     @app.exception_handler(BookError)
     def book_error(request: Request, error: BookError) -> Response:
-        return answer(
-            request, 500, "book_error", [f"{error} Please report it; the referee decides without marram."]
-        )
+        return answer(request, 500, "book_error", [text("shell.error.book", fault=error)])
 
     @app.exception_handler(Exception)
     def other_error(request: Request, _error: Exception) -> Response:
-        fault = "marram failed here; please report it with the address of this page. The referee decides without it."
-        return answer(request, 500, "failure", [fault])
+        return answer(request, 500, "failure", [text("shell.error.failure")])
 
     @app.exception_handler(RequestValidationError)
     def validation_error(request: Request, error: RequestValidationError) -> Response:
@@ -39,7 +37,7 @@ def register(app: FastAPI) -> None:
     @app.exception_handler(HTTPException)
     def http_error(request: Request, error: HTTPException) -> Response:
         if error.status_code == 404:
-            fault = f"There is no page {request.url.path}. Go back to the course and start from there."
+            fault = text("shell.error.no_address", path=request.url.path)
             return answer(request, 404, "not_found", [fault])
         return answer(
             request, error.status_code, "refused", [f"{request.method} {request.url.path}: {error.detail}."]

@@ -8,6 +8,8 @@ from marram.rules.facts.ball import Area
 from marram.rules.incidents import INCIDENTS, THEMES
 from marram.rules.incidents.finding import find
 from marram.rules.incidents.incident import Incident
+from marram.words.language import translate
+from marram.words.texts import text
 
 LIKELY: dict[Area | None, tuple[str, ...]] = {
     None: ("lost_or_out",),
@@ -45,7 +47,7 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     """
     if query.strip():
         found = find(query)
-        heading = "Likeliest first" if found.complete else "None has every word; these come near"
+        heading = text("rulings.what.likeliest" if found.complete else "rulings.what.near")
         return (Theme(heading, found.incidents, open=True),) if found.incidents else ()
     likely = LIKELY[area] if placed else ()
     keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))
@@ -53,5 +55,5 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     for key in keys:
         title = headings()[key]
         listed = tuple(one for one in INCIDENTS if one.theme == title)
-        themes.append(Theme(title, listed, open=key in likely))
+        themes.append(Theme(translate()(title), listed, open=key in likely))
     return tuple(themes)

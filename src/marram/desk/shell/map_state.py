@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from marram.course.model import Course, Hole
-from marram.desk.rulings.address_places import PLACE_WORDS
+from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
@@ -35,11 +35,11 @@ def map_state(
         options: the relief options to draw.
     """
     picks = {
-        role: {"url": case.pick_url("/case", role), "words": PLACE_WORDS[role]}
+        role: {"url": case.pick_url("/case", role), "words": place_words(role)}
         for role in dict.fromkeys((*again(case, options), *(pick for view in options for pick in view.picks)))
     }
     if pick:
-        picks[pick] = {"url": pick_url, "words": PLACE_WORDS[pick]}
+        picks[pick] = {"url": pick_url, "words": place_words(pick)}
     frame = hole.line.buffer(25) if hole else None
     return {
         "hole": hole.number if hole else None,
@@ -48,7 +48,7 @@ def map_state(
             {
                 "role": role,
                 "at": list(at),
-                "words": PLACE_WORDS[role],
+                "words": place_words(role),
                 "accuracy": case.accuracy.get(role),
             }
             for role, at in case.places.items()

@@ -21,6 +21,7 @@ from marram.desk.competition.event import Event
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
 from marram.desk.shell.map_drawing import course_drawing
+from marram.desk.shell.wording import WORDING
 from marram.errors import InputError
 from marram.relief.place.place_facts import PlaceFacts
 from marram.rules.facts.relief import no_play_zone_interference
@@ -58,7 +59,9 @@ class Workplace:
     @cached_property
     def templates(self) -> Jinja2Templates:
         """The page templates."""
-        return Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
+        templates = Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
+        templates.env.globals |= WORDING
+        return templates
 
     @cached_property
     def drawing(self) -> bytes:

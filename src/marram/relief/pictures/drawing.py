@@ -25,6 +25,7 @@ from marram.relief.pictures.picture_words import (
 )
 from marram.relief.pictures.styles import AREA, EDGES, FILLS, GROUND, INK, LINES, PAPER, PATTERNS
 from marram.relief.pictures.view import View, edge_towards, view_of
+from marram.words.texts import text
 
 
 def svg(
@@ -93,14 +94,14 @@ def describe(areas: Sequence[ReliefArea]) -> str:
     """Return in sentences what a drawing shows, for readers who do not see it."""
     parts = []
     for area in areas:
-        size = "" if area.is_spot else f" {area.area_m2:.1f} m²."
+        key = "relief.picture.shown" if area.is_spot else "relief.picture.shown_area"
         measures = "; ".join(measure_words(one) for one in area.measures)
-        parts.append(f"{kind_words(area.kind)}.{size} {measures}.")
+        parts.append(text(key, kind=kind_words(area.kind), area=area.area_m2, measures=measures))
     return " ".join(parts)
 
 
 def _title(areas: Sequence[ReliefArea]) -> str:
-    return f"{kind_words(areas[0].kind)} ({areas[0].option.citation})"
+    return text("relief.picture.title", kind=kind_words(areas[0].kind), citation=areas[0].option.citation)
 
 
 def _features(course: Course | None, view: View) -> list[Feature]:
@@ -244,7 +245,7 @@ def _north() -> str:
     x = WIDTH - 22
     return (
         f'<path d="M{x:g} 8L{x + 9:g} 34L{x:g} 28L{x - 9:g} 34Z" fill="{INK}" stroke="{PAPER}" stroke-width="1.5"/>'
-        + write("N", x, 52, SIZE, "middle", bold=True)
+        + write(text("relief.north"), x, 52, SIZE, "middle", bold=True)
     )
 
 

@@ -39,11 +39,9 @@ def key(features: Sequence[Feature], areas: Sequence[ReliefArea], top: float) ->
     """Draw the key: what each pattern and line means, in two columns."""
     entries = [(f'fill="url(#area)" stroke="{AREA}" stroke-width="2"', kind_words(areas[0].kind), True)]
     for kind in dict.fromkeys(one.kind for one in features):
-        words = ground_words(kind)
-        if words:
-            fill = FILLS.get(kind, "none")
-            edge = EDGES.get(kind, f'stroke="{INK}" stroke-width="1"')
-            entries.append((f'fill="{fill}" {edge}', words, True))
+        fill = FILLS.get(kind, "none")
+        edge = EDGES.get(kind, f'stroke="{INK}" stroke-width="1"')
+        entries.append((f'fill="{fill}" {edge}', ground_words(kind), True))
     roles = dict.fromkeys(
         mark.role for area in areas for mark in area.construction if not isinstance(mark, PointMark)
     )

@@ -16,25 +16,27 @@ from marram.rules.facts.local_relief import dropping_zone_provided
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
 from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
+from marram.words.ground import area_name, in_area, named_ground
+from marram.words.texts import text
 
 XY = tuple[float, float]
 
-SPEAKING: dict[Kind, str] = {
-    Kind.RED_PENALTY_AREA: "red penalty area",
-    Kind.YELLOW_PENALTY_AREA: "yellow penalty area",
-    Kind.BUNKER: "bunker",
-    Kind.PUTTING_GREEN: "putting green",
-    Kind.TEEING_AREA: "tee",
-    Kind.FAIRWAY: "fairway",
-    Kind.PATH: "path (immovable obstruction)",
-    Kind.OBSTRUCTION: "immovable obstruction",
-    Kind.GROUND_UNDER_REPAIR: "ground under repair",
-    Kind.TEMPORARY_WATER: "temporary water",
-    Kind.NO_PLAY_ZONE: "no play zone",
-    Kind.DROPPING_ZONE: "dropping zone",
-    Kind.OUT_OF_BOUNDS: "out of bounds",
-    Kind.TREES: "trees",
-}
+SPEAKING = (
+    Kind.RED_PENALTY_AREA,
+    Kind.YELLOW_PENALTY_AREA,
+    Kind.BUNKER,
+    Kind.PUTTING_GREEN,
+    Kind.TEEING_AREA,
+    Kind.FAIRWAY,
+    Kind.PATH,
+    Kind.OBSTRUCTION,
+    Kind.GROUND_UNDER_REPAIR,
+    Kind.TEMPORARY_WATER,
+    Kind.NO_PLAY_ZONE,
+    Kind.DROPPING_ZONE,
+    Kind.OUT_OF_BOUNDS,
+    Kind.TREES,
+)
 """What is worth saying of a place, in the order it is said."""
 
 
@@ -48,8 +50,6 @@ TAP_ACCURACY = 0.3
 
 FAR_AWAY = 1200.0
 """Metres: farther from the hole than this, a place is more likely a mistake (a choice of ours)."""
-
-OF_THE_HOLE = " of the hole being played"
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,9 +75,7 @@ class PlaceFacts:
     @property
     def sentence(self) -> str:
         """The area as it ends the sentence "The ball lies …"."""
-        if self.area is None:
-            return self.words
-        return ("on " if self.area is Area.PUTTING_GREEN else "in ") + self.words
+        return in_area(self.area)
 
     @property
     def yards(self) -> float:
@@ -104,9 +102,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     metres = hole.location.distance(Point(xy))
     doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]
     if metres > FAR_AWAY:
-        doubts.append(
-            f"This is {metres / 1000:.1f} km from the hole: is it the right course, and the right place?"
-        )
+        doubts.append(text("relief.far_away", kilometres=metres / 1000))
     about_area = (one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
     doubtful = metres > FAR_AWAY or any(about_area)
     facts: dict[str, str] = {}
@@ -127,7 +123,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         facts[dropping_zone_provided.name] = "yes"
     return PlaceFacts(
         area,
-        "out of bounds" if area is None else area_of_ball.answers[area].removesuffix(OF_THE_HOLE),
+        area_name(area),
         tuple(_thing(feature) for feature in _touched(course, xy)),
         metres,
         facts,
@@ -146,5 +142,4 @@ def _touched(course: Course, xy: XY) -> list[Feature]:
 
 
 def _thing(feature: Feature) -> str:
-    words = SPEAKING[feature.kind]
-    return f"{words}: {feature.name}" if feature.name else words
+    return named_ground(feature.kind, feature.name, "underfoot")

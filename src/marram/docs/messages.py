@@ -1,0 +1,85 @@
+"""Every message that reaches a person through the catalogue, for whoever translates marram.
+
+The sentences of the catalogue stand in ``words/english``; what the vocabulary, the incidents, the register of Model
+Local Rules and the commands say stands beside what it speaks of, and is put into the reader's language where it is
+shown.
+"""
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from typing import NamedTuple
+
+from marram.rules.facts import vocabulary
+from marram.rules.facts.conditions import LOCAL_RULE_TITLES
+from marram.rules.incidents import INCIDENTS
+from marram.rules.local_rules.local_rule import Basis
+from marram.rules.local_rules.register import REGISTER
+from marram.words import texts
+from marram.words.english import catalogue
+from marram.words.english import texts as english_texts
+from marram.words.local_rules import DEFINITION
+
+__all__ = ["Message", "messages"]
+
+
+class Message(NamedTuple):
+    """A sentence to be translated; of one that depends on a number also how it is said of several."""
+
+    sentence: str
+    several: str = ""
+
+
+def messages() -> list[Message]:
+    """Return every message once, in a lasting order."""
+    found = (*_catalogue(), *_texts(), *_vocabulary(), *_incidents(), *_register(), *_commands())
+    return list(dict.fromkeys(one for one in found if one.sentence))
+
+
+def _catalogue() -> Iterator[Message]:
+    for kind in ("PROVISIONS", "NOTES", "TERMS"):
+        yield from map(Message, catalogue(kind).values())
+
+
+def _texts() -> Iterator[Message]:
+    for path in sorted(Path(english_texts.__path__[0]).glob("[a-z]*.py")):
+        known = texts.english(path.stem)
+        for name, sentence in known.items():
+            if not name.endswith(texts.COUNTED):
+                yield Message(sentence)
+            elif name.endswith(texts.ONE):
+                yield Message(sentence, known[name.removesuffix(texts.ONE) + texts.SEVERAL])
+
+
+def _vocabulary() -> Iterator[Message]:
+    for fact in vocabulary().values():
+        yield from map(Message, (fact.question, fact.help, *fact.answers.values()))
+    yield from map(Message, LOCAL_RULE_TITLES.values())
+
+
+def _incidents() -> Iterator[Message]:
+    for one in INCIDENTS:
+        yield Message(one.title)
+        yield Message(one.theme)
+
+
+def _register() -> Iterator[Message]:
+    for one in REGISTER.values():
+        yield from map(Message, (one.title, one.discouraged, one.why_not_with, one.reason, one.remark))
+        yield from (
+            Message(part.removeprefix(DEFINITION)) for part in one.modifies if not re.search(r"\d", part)
+        )
+    yield from (Message(one.value) for one in Basis)
+
+
+def _commands() -> Iterator[Message]:
+    from typer.main import get_command  # noqa: PLC0415 - the command line is loaded for its help alone
+
+    from marram.cli.app import app  # noqa: PLC0415 - the same
+
+    waiting = [get_command(app)]
+    while waiting:
+        command = waiting.pop()
+        yield Message(re.sub(r"\s+", " ", command.help or "").strip())
+        yield from (Message(said) for one in command.params if (said := getattr(one, "help", None)))
+        waiting += getattr(command, "commands", {}).values()

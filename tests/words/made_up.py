@@ -1,0 +1,65 @@
+"""A made-up language that marks every sentence, loaded as any other: a gettext catalogue in a folder.
+
+Each sentence stands in white brackets, its letters in their fullwidth forms. A plain letter on a page, in an answer
+of a command or on a drawing is then a word that went past the catalogue.
+"""
+
+import os
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from babel.messages.catalog import Catalog
+from babel.messages.mofile import write_mo
+
+from marram.docs.messages import messages
+from marram.words.language import DOMAIN, language
+
+MADE_UP = "eo"
+"""Babel knows plural forms by the code of a language; this one has two, as English has."""
+
+_OPEN = re.compile(r"(\{[^{}]*\})")
+
+
+def altered(sentence: str) -> str:
+    """Return a sentence in the made-up language; the places for values stay as they are."""
+    parts = _OPEN.split(sentence)
+    return f"⟦{''.join(part if _OPEN.fullmatch(part) else _wide(part) for part in parts)}⟧"
+
+
+def _wide(text: str) -> str:
+    return "".join(chr(ord(one) + 0xFEE0) if one.isascii() and one.isalpha() else one for one in text)
+
+
+def write_made_up(folder: Path) -> None:
+    """Write the catalogue of the made-up language below a folder of catalogues."""
+    catalog = Catalog(locale=MADE_UP, domain=DOMAIN, fuzzy=False)
+    for one in messages():
+        if one.several:
+            catalog.add((one.sentence, one.several), (altered(one.sentence), altered(one.several)))
+        else:
+            catalog.add(one.sentence, altered(one.sentence))
+    place = folder / MADE_UP / "LC_MESSAGES"
+    place.mkdir(parents=True)
+    with (place / f"{DOMAIN}.mo").open("wb") as file:
+        write_mo(file, catalog)
+
+
+def environment(folder: Path) -> dict[str, str]:
+    """Return what a program's environment holds to speak the made-up language."""
+    return {"MARRAM_LANGUAGE": MADE_UP, "MARRAM_LOCALES": str(folder)}
+
+
+@contextmanager
+def speaking(folder: Path) -> Iterator[None]:
+    """Speak the made-up language in this process."""
+    before = {key: os.environ.get(key) for key in environment(folder)}
+    os.environ.update(environment(folder))
+    language.cache_clear()
+    try:
+        yield
+    finally:
+        for key, value in before.items():
+            os.environ.pop(key) if value is None else os.environ.update({key: value})
+        language.cache_clear()
