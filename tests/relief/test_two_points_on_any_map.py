@@ -9,7 +9,7 @@ from dataclasses import replace
 from math import hypot
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
@@ -155,6 +155,7 @@ def made_maps(draw_one):
     return hole_with(*features), (draw_one(number), 200.0 - away)
 
 
+@settings(deadline=None)
 @given(made_maps())
 def test_every_area_is_valid_and_its_points_obey_the_local_rule(made):
     """The drawing is valid, never empty, in the general area and not nearer; so is the fairway point."""

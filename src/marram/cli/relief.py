@@ -322,5 +322,5 @@ def _answer_lines(answer: Answer) -> Iterator[Line]:
             yield "item", f"Relief area of {area.area_m2:.1f} m², club-length {area.club_length:.2f} m."
             for measure in area.measures:
                 yield "item", measure_words(measure)
-            for key in area.assumed:
+            for key in area.remarks:
                 yield "quiet", f"    {assumed_words(key)}"

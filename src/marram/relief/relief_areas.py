@@ -56,6 +56,9 @@ _BY_KIND: dict[ReliefKind, Callable[[Situation, ReliefOption], Answer]] = {
     ReliefKind.COMPLETE_RELIEF_OUTSIDE: free,
 }
 
+_FOUND = frozenset({Reference.NEAREST_POINT, Reference.MAXIMUM_POINT})
+"""Reference points that are searched for among the places that fulfil every limit."""
+
 _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]] = {
     Reference.BEHIND_EMBEDDED_BALL: behind_embedded_ball,
     Reference.UNDER_BALL: at_the_ball,
@@ -68,8 +71,14 @@ _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]]
 
 
 def _with_room(answer: Answer) -> Answer:
-    """Say that there is no relief where no place fulfils all limits."""
+    """Say that there is no relief where no place fulfils all limits.
+
+    A reference point that was searched for fulfils them itself: it is an answer even where nothing lies around it,
+    so that complete relief exists exactly where the point of maximum available relief does not arise.
+    """
     if not isinstance(answer, Drawn):
+        return answer
+    if answer.option.reference in _FOUND:
         return answer
     kept = tuple(area for area in answer.areas if area.has_room)
     return Drawn(answer.option, kept) if kept else NoRelief(answer.option, Why.NO_ROOM)

@@ -135,7 +135,7 @@ def _drawn(course: Course, view: OptionView, answer: Drawn, asked: Asked) -> Opt
     for area in answer.areas:
         features += _features(course, view.letter, area)
         measures += [measure_words(one) for one in area.measures]
-        assumed += [assumed_words(key) for key in area.assumed]
+        assumed += [assumed_words(key) for key in area.remarks]
     return replace(
         view,
         drawn=True,
@@ -155,7 +155,7 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
             properties = {"letter": letter, "role": role, "words": words}
             drawn.append({"type": "Feature", "properties": properties, "geometry": in_degrees(course, shape)})
 
-    add("spot" if area.is_spot else "area", area.polygon)
+    add("spot" if area.is_spot else "area", area.picture)
     for mark in area.construction:
         words = mark_words(mark.role)
         if isinstance(mark, PointMark):

@@ -43,23 +43,19 @@ def maximum_available(situation: Situation, option: ReliefOption) -> Answer:
     if complete is not None:
         return NoRelief(option, Why.COMPLETE_RELIEF_AVAILABLE if complete.metres else Why.NO_INTERFERENCE)
     point = _least_interference(situation, ball, limits)
-    if point is None:
-        return NoRelief(option, Why.NO_ROOM)
     said = replace(situation, assumed=(*situation.assumed, "relief.maximum_compared_by_area"))
     return Drawn(option, (at_point(said, option, ball, point, complete=False),))
 
 
-def _least_interference(situation: Situation, ball: XY, limits: tuple[Bounding, ...]) -> XY | None:
-    places = _allowed(_grid(ball, WITHIN, GRID_STEPS[0]), ball, situation.hole, limits)
-    best: Floats | None = None
+def _least_interference(situation: Situation, ball: XY, limits: tuple[Bounding, ...]) -> XY:
+    # Where the ball lies interference may be least already; a ball that only touches the sand is in the bunker.
+    places = np.vstack([ball, _allowed(_grid(ball, WITHIN, GRID_STEPS[0]), ball, situation.hole, limits)])
+    best = np.array(ball)
     for step, finer in zip(GRID_STEPS, (*GRID_STEPS[1:], None), strict=True):
-        if not len(places):
-            return None if best is None else (float(best[0]), float(best[1]))
         best = _best(places, _shares(situation, places), ball)
         if finer is not None:
             around = _grid((float(best[0]), float(best[1])), 1.5 * step, finer)
             places = np.vstack([best[None], _allowed(around, ball, situation.hole, limits)])
-    assert best is not None
     return float(best[0]), float(best[1])
 
 

@@ -17,6 +17,10 @@ from marram.relief.geometry.tolerance import ARC_ERROR, BALL_RADIUS, TOLERANCE
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, ReliefKind, ReliefOption
 
+HARDLY_ANY_ROOM = 0.05
+"""Square metres: a smaller relief area is said to have hardly any room (a number of our own: about 22 cm
+by 22 cm)."""
+
 _PROBE = 0.02
 """Metres: how far from the reference point a place is tried first, to see whether an area has room."""
 
@@ -215,6 +219,21 @@ class ReliefArea:
                 break
             picture = one.cut(picture)
         return areal(picture)
+
+    @property
+    def picture(self) -> BaseGeometry:
+        """What to draw: the polygon, or the reference point where the area is no more than that."""
+        return shapely.Point(self.reference) if self.polygon.is_empty else self.polygon
+
+    @property
+    def hardly_any_room(self) -> bool:
+        """Whether the area is smaller than :data:`HARDLY_ANY_ROOM`."""
+        return not self.is_spot and self.area_m2 < HARDLY_ANY_ROOM
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """What to say beside the picture, as message keys: what was taken for granted, and a lack of room."""
+        return (*self.assumed, "relief.hardly_any_room") if self.hardly_any_room else self.assumed
 
     @cached_property
     def area_m2(self) -> float:

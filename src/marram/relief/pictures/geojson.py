@@ -10,7 +10,11 @@ from marram.course.plane import LocalPlane
 from marram.relief.constructions.construction import ArcMark, LineMark, Mark, PointMark
 from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.areal import areal
 from marram.relief.geometry.tolerance import ARC_ERROR
+
+_DECIMALS = 1e-9
+"""Degrees: to what coordinates are rounded."""
 
 
 def feature_collection(areas: Sequence[ReliefArea], plane: LocalPlane) -> dict[str, Any]:
@@ -23,7 +27,7 @@ def feature_collection(areas: Sequence[ReliefArea], plane: LocalPlane) -> dict[s
     for number, area in enumerate(areas):
         features.append(
             _feature(
-                area.polygon,
+                area.picture,
                 plane,
                 {
                     "what": "relief_area",
@@ -35,7 +39,7 @@ def feature_collection(areas: Sequence[ReliefArea], plane: LocalPlane) -> dict[s
                     "radius_m": area.radius,
                     "area_m2": round(area.area_m2, 4),
                     "arc_error_m": area.arc_error,
-                    "assumed": list(area.assumed),
+                    "assumed": list(area.remarks),
                 },
             )
         )
@@ -47,8 +51,23 @@ def feature_collection(areas: Sequence[ReliefArea], plane: LocalPlane) -> dict[s
 
 
 def _feature(shape: BaseGeometry, plane: LocalPlane, properties: dict[str, Any]) -> dict[str, Any]:
-    outward = shapely.set_precision(plane.outward(shape), 1e-9, mode="pointwise")
+    outward = _rounded(plane.outward(shape))
     return {"type": "Feature", "geometry": shapely.geometry.mapping(outward), "properties": properties}
+
+
+def _rounded(shape: BaseGeometry) -> BaseGeometry:
+    """Return a shape with rounded coordinates, its outer rings anticlockwise, never an invalid ring.
+
+    A sliver narrower than the rounding has no area left: the point it lies at is given.
+    """
+    rounded = shapely.set_precision(shape, _DECIMALS, mode="pointwise")
+    if shape.geom_type not in {"Polygon", "MultiPolygon"}:
+        return rounded
+    if not rounded.is_valid:
+        rounded = areal(shapely.set_precision(shape, _DECIMALS))
+    if rounded.is_empty:
+        return shapely.set_precision(shapely.point_on_surface(shape), _DECIMALS, mode="pointwise")
+    return shapely.orient_polygons(rounded)
 
 
 def _shape(mark: Mark) -> BaseGeometry:

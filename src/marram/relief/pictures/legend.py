@@ -69,7 +69,7 @@ def notes(areas: Sequence[ReliefArea], course: Course | None, top: float) -> tup
         lines += [which + measure_words(one) for one in area.measures]
     if not areas[0].is_spot:
         lines.append(f"{sum(area.area_m2 for area in areas):.1f} m²")
-    lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.assumed)]
+    lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.remarks)]
     if course is not None and course.credit:
         lines.append(course.credit)
     rows = [row for line in dict.fromkeys(lines) for row in _wrapped(line)]

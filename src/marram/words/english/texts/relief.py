@@ -61,6 +61,7 @@ TEXTS: dict[str, str] = {
     "assumed.boundary_point_moved_onto_edge": "The point where the ball crossed the boundary was moved onto the mapped edge.",
     "assumed.mapped_tee_shown": "The mapped tee is shown; the teeing area is two club-lengths deep behind the tee-markers.",
     "assumed.teeing_area_used_as_fairway": "No fairway lies so far from the hole; a tee of the hole is used.",
+    "assumed.hardly_any_room": "There is hardly any room: the relief area is little more than the spot itself.",
     "assumed.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "assumed.play_straight_at_hole": "Play is taken to go straight at the hole.",
     "assumed.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
