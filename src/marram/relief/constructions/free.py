@@ -57,13 +57,16 @@ def missing_places(situation: Situation) -> tuple[Place, ...]:
 
 def interferences(situation: Situation) -> tuple[Interference, ...]:
     """Return what must not interfere: lie, stance and swing, and on the green the line of play."""
-    assert situation.footprint is not None
-    every: list[Interference] = [FootprintOn(situation.conditions, situation.footprint)]
+    every: list[Interference] = [*_footprints_on(situation)]
     if situation.line_of_play:
         every.append(LineOfPlayOn(situation.conditions, situation.hole))
     if situation.line_of_sight:
         every.append(line_of_sight(situation))
     return tuple(every)
+
+
+def _footprints_on(situation: Situation) -> tuple[FootprintOn, ...]:
+    return tuple(FootprintOn(conditions, made) for made, conditions in situation.footprints)
 
 
 def line_of_sight(situation: Situation) -> LineOfSightOn:
@@ -82,18 +85,20 @@ def at_point(
     situation: Situation, option: ReliefOption, ball: XY, point: XY, *, complete: bool = True
 ) -> ReliefArea:
     """Return the relief area (or the spot) at a reference point found for a ball."""
-    footprint = situation.footprint
-    assert footprint is not None
     more: tuple[Bounding, ...] = ()
     if complete:
-        more = (CompleteRelief(FootprintOn(situation.conditions, footprint)),)
+        more = tuple(CompleteRelief(one) for one in _footprints_on(situation))
         if situation.line_of_sight:
             more = (*more, ClearOfSight(line_of_sight(situation)))
     marks: tuple[Mark, ...] = (
         PointMark(Role.BALL, ball),
         LineMark(Role.SHIFT, ball, point),
         *shape_marks(Role.CONDITION, situation.conditions),
-        *(ShapeMark(Role.STANCE, ring) for ring in footprint.rings_at(point)),
+        *(
+            ShapeMark(Role.STANCE, ring)
+            for made, _ in situation.footprints[-1:]
+            for ring in made.rings_at(point)
+        ),
     )
     measures = (measure(Role.BALL, ball, Role.REFERENCE, point),)
     if option.setting is Setting.PLACE or not option.club_lengths:

@@ -68,18 +68,18 @@ def _best(places: Floats, shares: Floats, ball: XY) -> Floats:
 
 def _shares(situation: Situation, places: Floats) -> Floats:
     """Return for each place the sum of the shares of lie, stance and swing that lie on the condition."""
-    assert situation.footprint is not None
-    conditions = shapely.union_all([one.geometry for one in situation.conditions])
-    shapely.prepare(conditions)
     total = np.zeros(len(places))
-    for _, drawn in situation.footprint.parts or (("all", situation.footprint.shape.area),):
-        part = situation.footprint.turned(drawn)
-        points = shapely.get_coordinates(part)
-        placed = np.asarray(shapely.polygons(places[:, None, :] + points[None, :, :]), dtype=object)
-        covered = shapely.contains(conditions, placed)
-        partly = np.flatnonzero(shapely.intersects(conditions, placed) & ~covered)
-        total += covered
-        total[partly] += shapely.area(shapely.intersection(placed[partly], conditions)) / part.area
+    for footprint, outlines in situation.footprints:
+        conditions = shapely.union_all([one.geometry for one in outlines])
+        shapely.prepare(conditions)
+        for _, drawn in footprint.parts or (("all", footprint.shape.area),):
+            part = footprint.turned(drawn)
+            points = shapely.get_coordinates(part)
+            placed = np.asarray(shapely.polygons(places[:, None, :] + points[None, :, :]), dtype=object)
+            covered = shapely.contains(conditions, placed)
+            partly = np.flatnonzero(shapely.intersects(conditions, placed) & ~covered)
+            total += covered
+            total[partly] += shapely.area(shapely.intersection(placed[partly], conditions)) / part.area
     return total
 
 

@@ -13,6 +13,7 @@ from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.interference.shape import Footprint
+from marram.relief.interference.tallness import stands_up
 from marram.relief.interference.usual_footprint import USUAL_STROKE_CLUB, facing, footprint
 from marram.relief.place.ground import EDGE_REACH, Ground, feature_at, ground_of, nearest_edge
 from marram.relief.place.player import Player
@@ -117,16 +118,19 @@ class Stroke:
     Attributes:
         direction: of play, radians anticlockwise from east; ``None``: straight at the hole, and said.
         club: metres, the length of the club that would be used.
-        tall: whether the condition stands up, so that the whole swing matters.
+        tall: whether the condition stands up, so that the whole swing matters; ``None``: as the map's tags tell,
+            and said.
         stance_counts: whether the stance counts as interference (a Local Rule may say that it does not).
         footprint: lie, stance and swing as measured; ``None``: a usual one is made of the rest, and said.
+        whole_swing: the same with the whole swing, for conditions that stand up; ``None``: ``footprint`` is for all.
     """
 
     direction: float | None = None
     club: float = USUAL_STROKE_CLUB
-    tall: bool = False
+    tall: bool | None = None
     stance_counts: bool = True
     footprint: Footprint | None = None
+    whole_swing: Footprint | None = None
 
 
 Condition = Feature | Outline
@@ -217,10 +221,33 @@ class Situation:
     @cached_property
     def conditions(self) -> tuple[Outline, ...]:
         """The outlines of what relief is taken from."""
+        return tuple(self._outline(one) for one in self._every_condition)
+
+    @property
+    def _every_condition(self) -> Sequence[Condition]:
         if self.condition is None:
             return ()
-        every = [self.condition] if isinstance(self.condition, Condition) else self.condition
-        return tuple(self._outline(one) for one in every)
+        return [self.condition] if isinstance(self.condition, Condition) else self.condition
+
+    @cached_property
+    def _standing(self) -> tuple[bool | None, ...]:
+        """Whether each condition stands up: as said, else by the map; of an outline measured on the ground ``False``."""
+        if self.stroke.tall is not None:
+            return (self.stroke.tall,) * len(self.conditions)
+        return tuple(stands_up(one) if isinstance(one, Feature) else False for one in self._every_condition)
+
+    @cached_property
+    def footprints(self) -> tuple[tuple[Footprint, tuple[Outline, ...]], ...]:
+        """What must be clear of which conditions: the whole swing of those that stand up; none before it is known."""
+        low, whole = self.stroke.footprint, self.stroke.whole_swing
+        if low is None:
+            return ()
+        pairs = list(zip(self.conditions, self._standing, strict=True))
+        groups = (
+            (low, tuple(one for one, stands in pairs if not (stands and whole))),
+            (whole or low, tuple(one for one, stands in pairs if stands and whole)),
+        )
+        return tuple((made, conditions) for made, conditions in groups if conditions)
 
     @cached_property
     def dropping_zone(self) -> Outline | None:
@@ -263,14 +290,22 @@ class Situation:
         if direction is None:
             direction = facing(ball, self.hole)
             assumed = (*assumed, "relief.play_straight_at_hole")
-        made = footprint(
-            right_handed=right_handed,
-            direction=direction,
-            club=stroke.club,
-            tall=stroke.tall,
-            stance=stroke.stance_counts,
+        if stroke.tall is None and any(self._standing):
+            assumed = (*assumed, "relief.stands_up")
+        if None in self._standing:
+            assumed = (*assumed, "relief.height_not_known")
+        low, whole = (
+            footprint(
+                right_handed=right_handed,
+                direction=direction,
+                club=stroke.club,
+                tall=tall,
+                stance=stroke.stance_counts,
+            )
+            for tall in (False, True)
         )
-        return replace(self, stroke=replace(stroke, footprint=made), assumed=assumed)
+        made = replace(stroke, footprint=low, whole_swing=whole if any(self._standing) else None)
+        return replace(self, stroke=made, assumed=assumed)
 
     def penalty_area(self) -> tuple[Feature, Outline] | None:
         """Return the penalty area the ball is in: at the crossing point, else at the ball."""

@@ -62,6 +62,8 @@ TEXTS: dict[str, str] = {
     "assumed.mapped_tee_shown": "The mapped tee is shown; the teeing area is two club-lengths deep behind the tee-markers.",
     "assumed.teeing_area_used_as_fairway": "No fairway lies so far from the hole; a tee of the hole is used.",
     "assumed.hardly_any_room": "There is hardly any room: the relief area is little more than the spot itself.",
+    "assumed.stands_up": "By the map it stands up, so the whole swing counts.",
+    "assumed.height_not_known": "The map does not say whether it stands up: it is taken as low, and only the low part of the swing counts. Say so if it stands up.",
     "assumed.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "assumed.play_straight_at_hole": "Play is taken to go straight at the hole.",
     "assumed.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
