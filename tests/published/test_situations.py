@@ -2,7 +2,7 @@
 
 ``situations.json`` holds a list of sequences, each with its source. The keys are those of a case file
 (:mod:`tests.published.cases`), but ``incidents`` lists what happened in order, ``between`` what is known
-between the incidents, and ``total`` the penalty strokes in stroke play (``null``: disqualified). ``expect``
+between the incidents (an incident may also hold ``option``, what the player took of the relief offered), and ``total`` the penalty strokes in stroke play (``null``: disqualified). ``expect``
 may also hold ``corrections``: exactly the mistakes that can still be corrected.
 """
 
@@ -28,7 +28,7 @@ RUNS = [
 def test_combined_as_published(raw: dict[str, Any], edition: str, form: str) -> None:
     """The penalties, their total, the ball, and until when which mistake may be corrected are as published."""
     result = rule_situation(
-        [Happened(one["incident"], one["facts"]) for one in raw["incidents"]],
+        [Happened(one["incident"], one["facts"], one.get("option")) for one in raw["incidents"]],
         raw["between"],
         played_on=DAYS[edition],
         form_of_play=form,

@@ -1,6 +1,7 @@
 """No words are left over: each message of the catalogue is said by some outcome of the Rules as encoded."""
 
 from collections.abc import Iterator
+from datetime import date
 
 from marram.rules.contents import citations_reached
 from marram.rules.engine.request import book
@@ -8,6 +9,7 @@ from marram.rules.engine.tree import leaves
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import Judgement, Outcome, Ruling
+from marram.rules.story.story import Happened, rule_situation
 from marram.words.english import catalogue
 
 
@@ -35,6 +37,15 @@ def citations_of_judgements() -> Iterator[str]:
 def test_every_note_is_said() -> None:
     """Each sentence to a player or an official is the answer to some situation."""
     said = {key for one in INCIDENTS for leaf in leaves(book(one.name).root) for key in keys_of(leaf)}
+    unplayable = {
+        "area_of_ball": "general_area",
+        "spot_of_ball_known": True,
+        "last_stroke_from_penalty_area": False,
+    }
+    taken = [Happened("unplayable_ball", unplayable, "lateral")]
+    story = rule_situation(taken, played_on=date(2024, 6, 1), local_rules=[])
+    assert isinstance(story.combined, Ruling)
+    said |= set(keys_of(story.combined))
 
     assert not catalogue("NOTES").keys() - said
 

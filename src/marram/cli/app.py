@@ -104,8 +104,8 @@ def situation(
 ) -> None:
     """Rule on several incidents of one situation and combine their penalties.
 
-    The file holds "incidents" (a list of objects with "incident" and "facts", in the order of what
-    happened), "between" (what is known between them), "played_on" or "edition", "form_of_play" and
+    The file holds "incidents" (a list of objects with "incident", "facts" and, where it is known, "option": what
+    the player took of the relief offered, "as_it_lies" or "nothing_yet"; in the order of what happened), "between" (what is known between them), "played_on" or "edition", "form_of_play" and
     "local_rules".
     """
     from marram.cli.situation import rule_on_situation

@@ -20,13 +20,15 @@ from marram.words.penalties import strokes_words
 from marram.words.sheet import sheet
 
 _KEYS = {"marram", "played_on", "edition", "form_of_play", "local_rules", "incidents", "between"}
-_PART_KEYS = {"incident", "facts"}
+_PART_KEYS = {"incident", "facts", "option"}
 
 
 def rule_on_situation(path: Path, as_json: bool) -> None:
     """Print the ruling on each incident of a situation and the combined one."""
     document = read_situation(path)
-    happened = [Happened(one["incident"], one.get("facts", {})) for one in document["incidents"]]
+    happened = [
+        Happened(one["incident"], one.get("facts", {}), one.get("option")) for one in document["incidents"]
+    ]
     day = day_of_play(document.get("played_on"), document.get("edition"), lambda key: f"{path}: {key}")
     chosen = form_given(document.get("form_of_play"), f"{path}: form_of_play")
     adopted = local_rules_in_force(document.get("local_rules"), day, f"{path}: local_rules")
@@ -83,7 +85,9 @@ def _faults_of_parts(path: Path, parts: Any) -> Iterator[str]:
         if not isinstance(part, dict) or not isinstance(part.get("incident"), str):
             yield f'{path}: incident {place} must be an object with "incident" and "facts".'
         elif part.keys() - _PART_KEYS or not isinstance(part.get("facts", {}), dict):
-            yield f'{path}: incident {place} may hold "incident" and "facts" (an object) only.'
+            yield f'{path}: incident {place} may hold "incident", "facts" (an object) and "option" only.'
+        elif not isinstance(part.get("option", ""), str):
+            yield f'{path}: "option" of incident {place} must be a word such as "lateral" or "as_it_lies".'
 
 
 def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay | None) -> Iterator[Line]:

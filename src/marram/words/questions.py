@@ -44,6 +44,7 @@ def question_words(
     """Return a question as it is put to an official, with what each answer would leave open."""
     telling = len({stake.penalties for stake in stakes}) > 1
     by_answer = {answer: stake for stake in stakes for answer in stake.answers} if telling else {}
+    possible = {answer for stake in stakes for answer in stake.answers} or fact.answers.keys()
     open_kind = "date" if fact.is_date else "number"
     return QuestionWords(
         fact.name,
@@ -56,6 +57,7 @@ def question_words(
         tuple(
             AnswerWords(fact.token(answer), translate()(words), _stake_words(by_answer.get(answer), form))
             for answer, words in fact.answers.items()
+            if answer in possible
         ),
         cited(citation) if citation else None,
         text(f"units.{fact.unit}") if fact.unit else "",

@@ -3,6 +3,7 @@
 from enum import Enum
 
 from marram.rules.engine.fact import Fact, choice, yes_no
+from marram.rules.relief_option import ReliefKind
 
 MOST_INCIDENTS = 6
 """How many incidents of one situation can be combined at once."""
@@ -91,12 +92,63 @@ ball_settled = tuple(
 )
 """Whether what an earlier incident requires or allows for the ball had been done, or overtaken by a stroke."""
 
-BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake], ...] = (
+
+class Taken(Enum):
+    """What the player did with the relief that was offered: a member for each kind of relief, and two more."""
+
+    NOTHING_YET = "nothing_yet"
+    """No ball has been put into play, nor played as it lies."""
+    AS_IT_LIES = "as_it_lies"
+    STROKE_AND_DISTANCE = ReliefKind.STROKE_AND_DISTANCE.value
+    BACK_ON_THE_LINE = ReliefKind.BACK_ON_THE_LINE.value
+    LATERAL = ReliefKind.LATERAL.value
+    FREE = ReliefKind.FREE.value
+    MAXIMUM_AVAILABLE = ReliefKind.MAXIMUM_AVAILABLE.value
+    EXTENDED = ReliefKind.EXTENDED.value
+    DROPPING_ZONE = ReliefKind.DROPPING_ZONE.value
+    UNDER_WHERE_IT_CAME_TO_REST = ReliefKind.UNDER_WHERE_IT_CAME_TO_REST.value
+    PROVISIONAL = ReliefKind.PROVISIONAL.value
+    NEAREST_SPOT = ReliefKind.NEAREST_SPOT.value
+    PREFERRED_LIE = ReliefKind.PREFERRED_LIE.value
+    REPLAY = ReliefKind.REPLAY.value
+    COMPLETE_RELIEF_OUTSIDE = ReliefKind.COMPLETE_RELIEF_OUTSIDE.value
+
+
+option_taken = tuple(
+    choice(
+        f"option_taken_{act}",
+        f"After incident {act}: what did the player do of what could be done?",
+        {
+            Taken.NOTHING_YET: "nothing yet: no ball was dropped or placed, and the ball was not played",
+            Taken.AS_IT_LIES: "played the ball as it lay",
+            Taken.STROKE_AND_DISTANCE: "went back under stroke and distance",
+            Taken.BACK_ON_THE_LINE: "took relief back on the line",
+            Taken.LATERAL: "took lateral relief",
+            Taken.FREE: "took free relief",
+            Taken.MAXIMUM_AVAILABLE: "took maximum available relief",
+            Taken.EXTENDED: "took the alternative to stroke and distance",
+            Taken.DROPPING_ZONE: "dropped in the dropping zone",
+            Taken.UNDER_WHERE_IT_CAME_TO_REST: "dropped or placed under where the ball had come to rest",
+            Taken.PROVISIONAL: "went on with the provisional ball",
+            Taken.NEAREST_SPOT: "placed on the nearest spot that would do",
+            Taken.PREFERRED_LIE: "placed for a preferred lie",
+            Taken.REPLAY: "played the stroke again",
+            Taken.COMPLETE_RELIEF_OUTSIDE: "took complete relief outside for a stroke",
+        },
+        help="A ball wrongly dropped or placed under an option was put into play under it all the same.",
+        source="1.3c(4), 14.3, 14.4",
+    )
+    for act in range(1, MOST_INCIDENTS + 1)
+)
+"""Which of the options that a ruling offers the player took: its strokes count, whatever happens next."""
+
+BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken], ...] = (
     *intervening_event,
     *acts_related,
     *moved_ball_not_replaced_before,
     *earlier_mistake,
     *with_ball_corrected,
     *ball_settled,
+    *option_taken,
 )
-"""Every fact that lies between two incidents of a situation."""
+"""Every fact that lies between two incidents of a story, or says what the player chose after one."""

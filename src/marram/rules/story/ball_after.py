@@ -7,6 +7,7 @@ wrong ball, until that is corrected, Rule 6.3c).
 """
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
@@ -14,8 +15,10 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.several import (
     EarlierMistake,
+    Taken,
     ball_settled,
     earlier_mistake,
+    option_taken,
     with_ball_corrected,
 )
 from marram.rules.ruling import (
@@ -52,6 +55,9 @@ _OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
 _VOID_UNTIL_CORRECTED = ("6.1b(2)", "6.3c(1)", "14.7b(1)", "22.3")
 """Provisions under which no stroke counts, nor a penalty for playing that ball, until the mistake is corrected."""
 
+_FOLLOWS_RELIEF = ("14.3a", "14.3b", "14.3c")
+"""Provisions on how a ball is dropped in taking relief: what is ruled under them happened after relief was chosen."""
+
 _STAYS_TRUE = frozenset(
     {
         "strokes_with_wrong_ball_void",
@@ -82,11 +88,13 @@ class Standing:
     corrections: tuple[Correction, ...]
     mistake_open: bool
     relief_taken: tuple[Penalty, ...] = ()
+    place: int = 0
+    """The incident, from 0, whose ruling on the ball stands."""
 
     @classmethod
-    def of(cls, part: Ruling) -> "Standing":
+    def of(cls, part: Ruling, place: int = 0) -> "Standing":
         """Return what stands after one incident."""
-        return cls(part, part.corrections, leaves_mistake(part))
+        return cls(part, part.corrections, leaves_mistake(part), place=place)
 
     def with_words_of(self, part: Ruling) -> "Standing":
         """Add the notes and corrections of a later incident that leaves the ball alone."""
@@ -97,8 +105,14 @@ class Standing:
         )
 
 
-def ball_after(case: Case, parts: Sequence[Ruling]) -> Standing:
-    """Return what all incidents together leave to be done with the ball."""
+def ball_after(case: Case, parts: Sequence[Ruling], told: AbstractSet[int] = frozenset()) -> Standing:
+    """Return what all incidents together leave to be done with the ball.
+
+    Args:
+        case: what is known between the incidents.
+        parts: the rulings on them, in order.
+        told: the incidents, from 0, after which it was told what the player took of the relief offered.
+    """
     first = parts[0].next(Action.HOLE_OVER) if _disqualifies(parts[0]) else parts[0]
     standing = Standing.of(first)
     for gap, part in enumerate(parts[1:]):
@@ -107,8 +121,23 @@ def ball_after(case: Case, parts: Sequence[Ruling]) -> Standing:
             and any(_only_strokes(one) for one in parts[gap].penalties)
             and _ask(case, "14.5c", with_ball_corrected[gap])
         )
-        standing = _overtaken(standing, part) if void else _after(case, gap, standing, part)
-    return standing
+        step = _overtaken if void else _after
+        standing = step(case, gap, standing, part, told)
+    return _with_option_taken(case, standing) if standing.place in told else standing
+
+
+def _with_option_taken(case: Case, standing: Standing) -> Standing:
+    """Take in what the player took of the relief that the standing ruling offers: nothing is left to choose."""
+    ruling = standing.ruling
+    if not ruling.relief or _took(case, standing, Taken.NOTHING_YET):
+        return standing
+    if _took(case, standing, Taken.AS_IT_LIES):
+        lasting = tuple(one for one in standing.corrections if one.until is not Deadline.BEFORE_STROKE)
+        played = replace(ruling.next(Action.PLAY_ON), relief=(), notes=())
+        return replace(standing, ruling=played, corrections=lasting)
+    done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=()).note("relief_has_been_taken")
+    cost = _cost_of_option(case, standing)
+    return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost)
 
 
 def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Penalty, ...]]:
@@ -168,27 +197,29 @@ def _ask(case: Case, citation: str, fact: Fact[T]) -> T:
     return answer
 
 
-def _after(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
+def _after(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
     if _disqualifies(before.ruling):
         return before
     if _disqualifies(part):
-        return Standing.of(part.next(Action.HOLE_OVER))
+        return Standing.of(part.next(Action.HOLE_OVER), gap + 1)
     if before.mistake_open:
-        return _with_mistake_open(case, gap, before, part)
+        return _with_mistake_open(case, gap, before, part, told)
     if part.action is Action.HOLE_OVER or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
-        return _overtaken(before, part)
+        return _overtaken(case, gap, before, part, told)
     if before.ruling.action is Action.HOLE_OVER:
         return before.with_words_of(part)
     if before.ruling.action is Action.HOLED and part.action in _LEAVES_IT:
         return before.with_words_of(part)
     if not _open_with_ball(before):
-        return _nothing_open(before, part)
-    if _plays_the_ball(part) or _ask(case, "14.5a", ball_settled[gap]):
-        return _overtaken(before, part)
+        return _nothing_open(case, gap, before, part, told)
+    if _plays_the_ball(part) or _put_or_played(case, gap, before, told):
+        return _overtaken(case, gap, before, part, told)
     return _still_to_be_done(before, part)
 
 
-def _with_mistake_open(case: Case, gap: int, before: Standing, part: Ruling) -> Standing:
+def _with_mistake_open(
+    case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]
+) -> Standing:
     """Rules 6.1b(2), 6.3c(1), 14.7b(1) and 22.3: until the mistake is corrected nothing done with that ball counts."""
     had_been = _had_been_corrected(case, gap, (before.ruling,))
     if had_been is EarlierMistake.SAME_BALL:
@@ -196,6 +227,8 @@ def _with_mistake_open(case: Case, gap: int, before: Standing, part: Ruling) -> 
     if had_been is EarlierMistake.SOMETHING_ELSE:
         return before.with_words_of(part)
     return _overtaken(
+        case,
+        gap,
         replace(
             before,
             corrections=tuple(
@@ -203,18 +236,26 @@ def _with_mistake_open(case: Case, gap: int, before: Standing, part: Ruling) -> 
             ),
         ),
         part,
+        told,
     )
 
 
-def _nothing_open(before: Standing, part: Ruling) -> Standing:
+def _nothing_open(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
     """Nothing had to be done with the ball: what the later incident says of it holds, if it says anything."""
     keeps_ball = before.ruling.action in _OTHER_BALL and part.action in _LEAVES_IT
     if keeps_ball or part.action in _SAYS_NOTHING:
         return before.with_words_of(part)
-    return _overtaken(before, part)
+    return _overtaken(case, gap, before, part, told)
 
 
-def _overtaken(before: Standing, part: Ruling) -> Standing:
+def _put_or_played(case: Case, gap: int, before: Standing, told: AbstractSet[int]) -> bool:
+    """Whether the ball had been put where the earlier ruling requires or lets it be put, or had been played."""
+    if before.place in told or (relief_costs(before.ruling) and not _costs_one_way(before.ruling)):
+        return not _took(case, before, Taken.NOTHING_YET)
+    return _ask(case, "14.5a", ball_settled[gap])
+
+
+def _overtaken(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
     """The later incident alone says what happens with the ball; what cannot lapse with a stroke stays."""
     lasting = tuple(one for one in before.corrections if one.until is not Deadline.BEFORE_STROKE)
     kept = tuple(key for key in before.ruling.notes if key in _STAYS_TRUE)
@@ -222,7 +263,8 @@ def _overtaken(before: Standing, part: Ruling) -> Standing:
         replace(part, notes=kept).note(*part.notes),
         _joined(lasting, part.corrections),
         leaves_mistake(part),
-        before.relief_taken + _cost_of_relief(before.ruling),
+        before.relief_taken + _cost_of_relief(case, before, part, told),
+        gap + 1,
     )
 
 
@@ -240,12 +282,48 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
     return replace(both, ruling=replace(part, notes=both.ruling.notes, which_ball=which_ball, relief=relief))
 
 
-def _cost_of_relief(part: Ruling) -> tuple[Penalty, ...]:
-    """What relief cost that had to be taken, where it costs the same whichever option was chosen."""
-    costs = {option.penalty for option in part.relief}
-    if part.action is not Action.TAKE_RELIEF or len(costs) != 1 or costs == {0}:
+def _cost_of_relief(
+    case: Case, before: Standing, part: Ruling, told: AbstractSet[int]
+) -> tuple[Penalty, ...]:
+    """What the relief cost that was taken before a later incident (Rule 1.3c(4): it comes on top)."""
+    ruling = before.ruling
+    if not relief_costs(ruling):
         return ()
-    return (strokes(costs.pop(), part.relief[0].citation),)
+    if before.place not in told and (_costs_one_way(ruling) or _follows_relief_at_one_cost(ruling, part)):
+        return (strokes(ruling.relief[0].penalty, ruling.relief[0].citation),)
+    return _cost_of_option(case, before)
+
+
+def _cost_of_option(case: Case, standing: Standing) -> tuple[Penalty, ...]:
+    """Read which option was taken, and return what it costs."""
+    for option in standing.ruling.relief:
+        if option.penalty and _took(case, standing, Taken(option.kind.value)):
+            return (strokes(option.penalty, option.citation),)
+    return ()
+
+
+def _costs_one_way(ruling: Ruling) -> bool:
+    """Whether relief must be taken, and costs the same whichever option is chosen."""
+    return ruling.action is Action.TAKE_RELIEF and len({option.penalty for option in ruling.relief}) == 1
+
+
+def relief_costs(ruling: Ruling) -> set[int]:
+    """Return the strokes, other than none, that the relief offered by a ruling may cost."""
+    return {option.penalty for option in ruling.relief} - {0}
+
+
+def _follows_relief_at_one_cost(ruling: Ruling, part: Ruling) -> bool:
+    """Whether an incident can only happen once a ball was dropped under one of the options, all at one price."""
+    after_a_drop = any(citation.startswith(_FOLLOWS_RELIEF) for citation in part.citations)
+    return after_a_drop and len({option.penalty for option in ruling.relief}) == 1
+
+
+def _took(case: Case, before: Standing, taken: Taken) -> bool:
+    """Read whether the player took this of what the standing ruling offered."""
+    case.enter("1.3c(4)")
+    took = case.is_one_of(option_taken[before.place], taken)
+    case.leave()
+    return took
 
 
 def _open_with_ball(before: Standing) -> bool:

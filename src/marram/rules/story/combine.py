@@ -1,6 +1,7 @@
 """Several incidents of one situation: how their penalties add up (Rule 1.3c(4)), and what to do with the ball."""
 
 from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -8,14 +9,17 @@ from typing import Any
 from marram.errors import InputError
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import Book, conditions, read_facts, walk
 from marram.rules.facts.several import (
     MOST_INCIDENTS,
+    Taken,
     acts_related,
     intervening_event,
     moved_ball_not_replaced_before,
+    option_taken,
 )
-from marram.rules.result import Result
+from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who, strokes
 from marram.rules.story.ball_after import ball_after, penalties_that_count
 
@@ -37,18 +41,18 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
     incidents: see :mod:`marram.rules.story.ball_after`.
 
     Args:
-        rulings: the rulings, in the order of what happened; two to six.
+        rulings: the rulings, in the order of what happened; one to six.
         facts: what lies between the incidents: those of :data:`marram.rules.facts.several.BETWEEN`, such as
             ``intervening_event_1`` (between incidents 1 and 2). What is not known is asked where it matters.
         played_on: the day of the round.
 
     Raises:
-        InputError: fewer than two or more than six incidents, or one that is not decided yet.
+        InputError: no incident or more than six, or one that is not decided yet.
         DateNotCovered, UnknownFact, BadAnswer: as for :func:`marram.rule`.
     """
-    if not 2 <= len(rulings) <= MOST_INCIDENTS:
+    if not 1 <= len(rulings) <= MOST_INCIDENTS:
         raise InputError(
-            f"{len(rulings)} incidents cannot be combined; give two to {MOST_INCIDENTS} rulings."
+            f"{len(rulings)} incidents cannot be combined; give one to {MOST_INCIDENTS} rulings."
         )
     parts: list[Ruling] = []
     undecided = []
@@ -60,14 +64,61 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
     if undecided:
         raise InputError(*undecided)
     known = {**conditions(played_on, None, None), **read_facts(facts or {})}
+    _check_taken(parts, known)
     penalties = walk(Book(lambda case: Ruling(penalties=combined_penalties(case, parts))), known)
     if not isinstance(penalties, Ruling):
         return penalties
     counted = penalties.penalties
-    result = walk(Book(lambda case: combined(case, parts, counted)), known)
+    told = {place for place, fact in enumerate(option_taken) if fact in known}
+    result = walk(Book(lambda case: combined(case, parts, counted, told)), known)
+    if isinstance(result, NeedFacts):
+        result = _only_offered(parts, result)
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
+
+
+def _can_be_taken(parts: Sequence[Ruling], place: int) -> set[Taken]:
+    """Return what the player can have done of what was open with the ball after an incident.
+
+    What an earlier ruling offers stays open beside what a later one adds, until one of them is taken.
+    """
+    open_then = [part for part in parts if part.relief]
+    can = {Taken.NOTHING_YET, *(Taken(option.kind.value) for part in open_then for option in part.relief)}
+    must = parts[place].action is Action.TAKE_RELIEF and len(open_then) == 1
+    return can if must else can | {Taken.AS_IT_LIES}
+
+
+def _check_taken(parts: Sequence[Ruling], known: Mapping[Fact[Any], Any]) -> None:
+    """Refuse an option said to have been taken that no ruling offers, or after no incident.
+
+    Raises:
+        InputError: there is such an option; all are listed.
+    """
+    faults = []
+    for place, fact in enumerate(option_taken, start=1):
+        taken = known.get(fact)
+        if taken is None:
+            continue
+        if place > len(parts):
+            faults.append(f"{fact.name}: there is no incident {place}; {len(parts)} were given.")
+        elif taken not in (can := _can_be_taken(parts, place - 1)):
+            offered = ", ".join(sorted(one.value for one in can))
+            faults.append(
+                f"{fact.name}: no ruling offers {taken.value}; what can have been done is {offered}."
+            )
+    if faults:
+        raise InputError(*faults)
+
+
+def _only_offered(parts: Sequence[Ruling], asked: NeedFacts) -> NeedFacts:
+    """Ask only for what a ruling offers, where it is asked which option was taken."""
+    for place, fact in enumerate(option_taken[: len(parts)]):
+        if fact.name == asked.fact:
+            can = _can_be_taken(parts, place)
+            kept = [replace(one, answers=tuple(a for a in one.answers if a in can)) for one in asked.stakes]
+            return replace(asked, stakes=tuple(one for one in kept if one.answers))
+    return asked
 
 
 def _with_forced_cost(part: Ruling) -> Ruling:
@@ -78,10 +129,12 @@ def _with_forced_cost(part: Ruling) -> Ruling:
     return replace(part.also(strokes(forced.penalty, forced.citation)), relief=())
 
 
-def combined(case: Case, parts: Sequence[Ruling], penalties: tuple[Penalty, ...]) -> Ruling:
+def combined(
+    case: Case, parts: Sequence[Ruling], penalties: tuple[Penalty, ...], told: AbstractSet[int]
+) -> Ruling:
     """Put the incidents together into one ruling with ``penalties``."""
     case.enter("1.3c(4)")
-    standing = ball_after(case, parts)
+    standing = ball_after(case, parts, told)
     case.leave()
     every = [key for part in parts for key in part.citations]
     return replace(

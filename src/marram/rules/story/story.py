@@ -16,10 +16,18 @@ from marram.rules.story.combine import combine
 
 @dataclass(frozen=True, slots=True)
 class Happened:
-    """One incident of a situation and what is known of it."""
+    """One incident of a story, what is known of it, and what the player then took of the relief offered.
+
+    Attributes:
+        incident: its name.
+        facts: what is known of it, by fact name.
+        option: what the player did of what the ruling lets be done: a kind of relief (``"lateral"``),
+            ``"as_it_lies"``, or ``"nothing_yet"``; ``None`` where it was not told.
+    """
 
     incident: str
     facts: Mapping[str, Any]
+    option: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +87,12 @@ def rule_situation(
         raise InputError(*faults)
     if not all(isinstance(part, Ruling) for part in parts):
         return SituationResult(tuple(parts), None)
-    combined = combine(parts, between, played_on=played_on) if len(parts) > 1 else parts[0]
+    known = dict(between or {})
+    for place, one in enumerate(happened, start=1):
+        if one.option is not None:
+            known[f"option_taken_{place}"] = one.option
+    alone = len(parts) == 1 and "option_taken_1" not in known
+    combined = parts[0] if alone else combine(parts, known, played_on=played_on)
     return SituationResult(tuple(parts), combined)
 
 
