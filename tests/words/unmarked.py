@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator
 from html.parser import HTMLParser
 from typing import Any
 
+from tests.words.outside import without_outside
+
 SEEN = {"alt", "title", "aria-label", "aria-description", "placeholder", "label", "data-words"}
 """Attributes that a reader sees or hears."""
 
@@ -30,9 +32,9 @@ TOLD = {
 _LETTERS = re.compile(r"[A-Za-z]+")
 _CODES = re.compile(
     r"\b[A-M]-\d+(\.\d+)*\b|\b\d+(\.\d+)+[a-z]?(\(\d+\))?(/\d+)?|\b\d+(-\d+)?[a-z](\(\d+\))?(/\d+)?"
-    r"|\b\d*(m|yd|km|UTC|PDF|SVG|JSON|ft)\b|\bm²|–|\bGeoJSON\b"
+    r"|(?<![A-Za-z])[A-JXPVLBST](?![A-Za-z])|\b\d*(m|yd|km|UTC|PDF|SVG|JSON|ft)\b|\bm²|–|\bGeoJSON\b"
 )
-"""Codes of Local Rules, numbers of Rules, units, names of forms of files: alike in every language."""
+"""Codes of Local Rules, numbers of Rules, letters of options, units, forms of files: alike in every language."""
 
 
 class _Reader(HTMLParser):
@@ -92,6 +94,6 @@ def unmarked(texts: Iterable[str], names: Iterable[str] = ()) -> set[str]:
         rest = one
         for name in known:
             rest = rest.replace(name, "")
-        if _LETTERS.search(_CODES.sub("", rest)):
+        if _LETTERS.search(_CODES.sub("", without_outside(rest))):
             found.add(one)
     return found

@@ -1,0 +1,129 @@
+"""Every word of the desk goes through the catalogue: under a made-up language no plain letter is left on a page.
+
+What is left, and why, is listed in ``outside.py``.
+"""
+
+from collections.abc import Iterator
+from pathlib import Path
+from random import Random
+
+import pytest
+from tests.desk.conftest import TestClient
+
+from marram.course.model import Course
+from marram.desk.app import create_app
+from marram.rules.incidents import INCIDENTS
+from tests.desk.places import Ground
+from tests.words.made_up import speaking, write_made_up
+from tests.words.outside import names_of
+from tests.words.unmarked import seen_in, unmarked
+
+
+@pytest.fixture(scope="module")
+def locales(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("locales")
+    write_made_up(folder)
+    return folder
+
+
+@pytest.fixture(autouse=True)
+def made_up(locales: Path) -> Iterator[None]:
+    with speaking(locales):
+        yield
+
+
+@pytest.fixture(scope="module")
+def client() -> TestClient:
+    return TestClient(create_app())
+
+
+@pytest.fixture(scope="module")
+def course(client: TestClient) -> Course:
+    return client.app.state.workplace.course
+
+
+@pytest.fixture(scope="module")
+def ground(course: Course) -> Ground:
+    return Ground(course)
+
+
+def left(course: Course, page: str, *said: str) -> set[str]:
+    """Return the texts of a page that went past the catalogue, but for proper names and what somebody ``said``."""
+    return unmarked(seen_in(page), {*names_of(course), *said})
+
+
+LIFTED = "what=ball_lifted_by_player", "area_of_ball=general_area", "handled_as=lifted", "handling_allowed=no"
+
+
+def rulings(ground: Ground) -> dict[str, str]:
+    burn = f"hole=9&ball={ground.in_the_burn()}"
+    case = f"{burn}&what=ball_in_penalty_area"
+    done = f"{case}&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    first = "&".join(f"1.{one}" for one in LIFTED)
+    second = "&".join(f"2.{one}" for one in done.split("&") if not one.startswith("hole"))
+    situation = f"hole=9&{first}&{second}"
+    return {
+        "the course": "/",
+        "a hole": "/ball?hole=9",
+        "the next ball": f"/ball?hole=9&{first.replace('1.what', f'1.ball={ground.fairway()}&1.what')}",
+        "the phone's place": f"/ball?hole=9&ball={ground.in_the_burn(0)};u=6",
+        "the ball placed": f"/ball?{burn}",
+        "the ball beside something": f"/ball?hole=10&ball={ground.in_feature('Reseeded fairway')}",
+        "in a no play zone": f"/ball?hole=15&ball={ground.in_feature('Orchid ground')}",
+        "far from the hole": "/ball?hole=1&ball=55.02,4.02",
+        "the list": f"/what?{burn}",
+        "a search": "/what?q=lost+ball",
+        "nearly found": "/what?q=lost+zeppelin",
+        "nothing found": "/what?q=zeppelin",
+        "the former list": "/what?on=2017-05-01",
+        "a question": f"/case?{case}",
+        "an answer again": f"/case?{done}&ask=found_in_penalty_area",
+        "a number": "/case?what=ball_found_in_time&ask=search_minutes",
+        "a ruling": f"/case?{done}",
+        "a ruling drawn": f"/case?{done}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}",
+        "the other hand": f"/case?hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition"
+        "&interference=ball&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no",
+        "a free drop": f"/case?hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition"
+        "&interference=ball&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no&handed=left",
+        "the next incident": f"/case?hole=9&{first}&number=2&what=ground_altered",
+        "between incidents": f"/together?{situation}",
+        "together": f"/together?{situation}&intervening_event_1=yes",
+        "together, in match play": f"/together?{situation}&intervening_event_1=yes&form=match_play",
+        "together, one open": f"/together?{first}&2.what=ground_altered",
+        "the conditions": "/settings",
+        "the conditions of others": "/settings?on=2021-05-01&form=none&sides=foursomes&local=E-5,G-1&handed=left",
+        "no page": "/nowhere",
+    }
+
+
+NAMES = list(rulings(Ground(create_app().state.workplace.course)))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_page_of_rulings_says_nothing_of_its_own(
+    client: TestClient, course: Course, ground: Ground, name: str
+) -> None:
+    """Pages, their attributes and the words handed to the map come from the catalogue."""
+    page = client.get(rulings(ground)[name])
+
+    assert left(course, page.text, "zeppelin", "/nowhere") == set()
+
+
+@pytest.mark.parametrize("one", INCIDENTS, ids=lambda one: one.name)
+def test_an_incident_is_told_in_the_language(
+    client: TestClient, course: Course, ground: Ground, one: object
+) -> None:
+    """From the first question to the ruling with its drawings, on one way through the incident."""
+    random = Random(one.name)  # the same way in every run
+    place = f"hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&handed=left"
+    page = client.get(
+        f"/case?what={one.name}&{random.choice([place, 'on=2021-05-01&form=match_play&local=none'])}"
+    )
+    for _ in range(60):
+        assert left(course, page.text) == set()
+        if page.context["sheet"].kind != "need_facts":
+            return
+        question = page.context["question"]
+        answer = random.choice(question.answers).token if question.answers else str(random.choice([1, 4, 20]))
+        page = client.get("/case", params=[*page.context["hidden"], (question.fact, answer)])
+    pytest.fail("More than sixty questions.")
