@@ -5,7 +5,6 @@ of a command or on a drawing is then a word that went past the catalogue.
 """
 
 import os
-import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -15,21 +14,10 @@ from babel.messages.mofile import write_mo
 
 from marram.docs.messages import messages
 from marram.words.language import DOMAIN, language
+from tests.words.letters import altered
 
 MADE_UP = "eo"
 """Babel knows plural forms by the code of a language; this one has two, as English has."""
-
-_OPEN = re.compile(r"(\{[^{}]*\})")
-
-
-def altered(sentence: str) -> str:
-    """Return a sentence in the made-up language; the places for values stay as they are."""
-    parts = _OPEN.split(sentence)
-    return f"⟦{''.join(part if _OPEN.fullmatch(part) else _wide(part) for part in parts)}⟧"
-
-
-def _wide(text: str) -> str:
-    return "".join(chr(ord(one) + 0xFEE0) if one.isascii() and one.isalpha() else one for one in text)
 
 
 def write_made_up(folder: Path) -> None:

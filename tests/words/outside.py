@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from marram.course.model import Course
 from marram.demo import EVENT
+from tests.words.letters import wide
 
 
 class Outside(NamedTuple):
@@ -35,7 +36,7 @@ OUTSIDE: tuple[Outside, ...] = (
         "/ball?hole=9&ball={burn_edge}",
     ),
     Outside(
-        re.compile(r"(?<=⟦Ｎｏｔ ｄｒａｗｎ: ).*"),
+        re.compile(f"(?<=⟦{wide('Not drawn: ')}).*"),
         "Faults are worded where they are found, in layers below or beside the words.",
         "",
     ),

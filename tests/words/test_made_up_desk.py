@@ -8,11 +8,11 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from tests.desk.conftest import TestClient
 
 from marram.course.model import Course
 from marram.desk.app import create_app
 from marram.rules.incidents import INCIDENTS
+from tests.desk.conftest import TestClient
 from tests.desk.places import Ground
 from tests.words.made_up import speaking, write_made_up
 from tests.words.outside import names_of
