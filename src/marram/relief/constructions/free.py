@@ -22,7 +22,7 @@ from marram.relief.geometry.outline import XY
 from marram.relief.interference.interference import FootprintOn, Interference
 from marram.relief.interference.line_of_play import LineOfPlayOn
 from marram.relief.interference.line_of_sight import ClearOfSight, LineOfSightOn
-from marram.relief.interference.nearest_point import nearest_point
+from marram.relief.interference.nearest_point import Nearest, nearest_point
 from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
 from marram.rules.relief_option import ReliefOption, Setting
 
@@ -34,12 +34,21 @@ def free(situation: Situation, option: ReliefOption) -> Answer:
         return NeedsPlace(option, missing)
     ball = situation.ball
     assert ball is not None
-    found = nearest_point(ball, interferences(situation), situation.hole, domain(situation, option))
+    found = complete_relief(situation, option)
     if found is None:
         return NoRelief(option, Why.NO_NEAREST_POINT)
     if found.metres == 0:
         return NoRelief(option, Why.NO_INTERFERENCE)
     return Drawn(option, tuple(at_point(situation, option, ball, point) for point in found.points))
+
+
+def complete_relief(situation: Situation, option: ReliefOption) -> Nearest | None:
+    """Return the nearest point of complete relief in the option's area of the course; ``None`` where there is none.
+
+    Every option that depends on whether complete relief exists asks here, so that they agree.
+    """
+    assert situation.ball is not None
+    return nearest_point(situation.ball, interferences(situation), situation.hole, domain(situation, option))
 
 
 def missing_places(situation: Situation) -> tuple[Place, ...]:

@@ -14,12 +14,11 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from marram.relief.constructions.free import at_point, domain, interferences, missing_places
+from marram.relief.constructions.free import at_point, complete_relief, domain, missing_places
 from marram.relief.geometry.corners import Floats
 from marram.relief.geometry.limits import Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import TOLERANCE
-from marram.relief.interference.nearest_point import nearest_point
 from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Situation, Why
 from marram.rules.relief_option import ReliefOption
 
@@ -39,7 +38,7 @@ def maximum_available(situation: Situation, option: ReliefOption) -> Answer:
     ball = situation.ball
     assert ball is not None
     limits = domain(situation, option)
-    complete = nearest_point(ball, interferences(situation), situation.hole, limits)
+    complete = complete_relief(situation, option)
     if complete is not None:
         return NoRelief(option, Why.COMPLETE_RELIEF_AVAILABLE if complete.metres else Why.NO_INTERFERENCE)
     point = _least_interference(situation, ball, limits)
