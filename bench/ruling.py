@@ -17,7 +17,7 @@ from typing import Any
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
 import marram
-from tests.published.cases import DAYS, all_cases
+from tests.published.cases import all_cases
 
 FACTS, ROWS, CASES = 25, 300, 2000
 
@@ -123,17 +123,19 @@ def main() -> None:
     ]
     chain, zen = if_chain(rows), zen_table(rows)
     assert all(chain(case) == zen(case) for case in cases[:300]), "the peers disagree"
-    published = [case for case in all_cases() if "needs" not in case.raw["expect"]]
-    ours = microseconds(
-        lambda case: marram.rule(
-            case.raw["incident"],
-            case.raw["facts"],
-            played_on=DAYS[case.edition],
-            form_of_play=case.form,
-            local_rules=case.raw.get("local_rules", ()),
-        ),
-        published,
-    )
+    published = [
+        (
+            (case.raw["incident"], case.raw["facts"]),
+            {
+                "played_on": case.day,
+                "form_of_play": case.form,
+                "local_rules": case.raw.get("local_rules", ()),
+            },
+        )
+        for case in all_cases()
+        if "needs" not in case.raw["expect"]
+    ]
+    ours = microseconds(lambda case: marram.rule(*case[0], **case[1]), published)
     peers = {
         "generated if-chain": microseconds(chain, cases),
         "zen-engine table": microseconds(zen, cases[:400], 2),

@@ -5,7 +5,7 @@ import sys
 
 import pytest
 
-HEAVY = ("numpy", "shapely", "pyproj", "fastapi", "starlette", "uvicorn", "jinja2", "pydantic")
+HEAVY = ("numpy", "shapely", "pyproj", "fastapi", "starlette", "uvicorn", "jinja2", "pydantic", "rapidfuzz")
 
 
 def loaded_by(code: str) -> set[str]:

@@ -16,7 +16,7 @@ Each message says what was wrong, where, and what to do about it. Missing facts 
 judgement are results (see :mod:`marram.rules.ruling`), never errors.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 
 
 class MarramError(Exception):
@@ -59,12 +59,25 @@ class BookError(MarramError):
     """A fault in marram's own encoding of the Rules; please report it."""
 
 
-def did_you_mean(word: str, choices: Sequence[str]) -> str:
+def did_you_mean(word: object, choices: Iterable[str]) -> str:
     """Return ``' Did you mean …?'`` for the nearest choices, or an empty string when none is near."""
-    from difflib import get_close_matches  # noqa: PLC0415 - only needed once something is wrong
+    if not isinstance(word, str):
+        return ""
+    from marram.nearest_names import nearest  # noqa: PLC0415 - only needed once something is wrong
 
-    near = [repr(one) for one in get_close_matches(word.lower().replace("-", "_"), choices, n=3, cutoff=0.6)]
+    near = [repr(one) for one in nearest(word, choices)]
     if not near:
         return ""
     spoken = f"{', '.join(near[:-1])} or {near[-1]}" if near[1:] else near[0]
     return f" Did you mean {spoken}?"
+
+
+def shown(given: object, most: int = 60) -> str:
+    """Return what was given as a message shows it: as Python writes it, cut after ``most`` letters."""
+    if isinstance(given, str):
+        return repr(given if len(given) <= most else f"{given[:most]}…")
+    try:
+        written = repr(given)
+    except Exception:  # noqa: BLE001 - a number of thousands of digits, or an object that cannot show itself
+        return f"something of the type {type(given).__name__}"
+    return written if len(written) <= most else f"{written[:most]}…"

@@ -44,6 +44,7 @@ from pathlib import Path
 from typing import Any
 
 import marram
+from marram.rules.local_rules.register import REGISTER
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement, NotCovered, PenaltyKind, Ruling
 
@@ -82,7 +83,11 @@ class PublishedCase:
 
     @property
     def day(self) -> date:
-        return date.fromisoformat(self.raw["day"]) if "day" in self.raw else DAYS[self.edition]
+        """The day given; else that of the edition, or the first on which its Local Rules could be adopted, if later."""
+        if "day" in self.raw:
+            return date.fromisoformat(self.raw["day"])
+        begun = [REGISTER[code].since for code in self.raw.get("local_rules", [])]
+        return max([DAYS[self.edition], *(day for day in begun if day is not None)])
 
 
 def all_cases() -> Iterator[PublishedCase]:

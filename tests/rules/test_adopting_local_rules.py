@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from marram.rules.editions import EDITION_2019, EDITION_2023
+from marram.rules.editions import edition_of
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.adoption import adopt, entry_named
 from marram.rules.local_rules.local_rule import LocalRule
@@ -91,11 +91,21 @@ def test_one_added_later_is_refused_for_earlier_play() -> None:
     assert "from 2022-01-01 on" in fault
 
 
-def test_an_edition_given_without_a_day_allows_what_was_added_in_its_time() -> None:
-    """`--edition 2019` is read as its first day, and an official means by it the edition, not that day."""
-    assert not adopt(["D-7", "G-9", "G-10"], EDITION_2019).faults
-    assert not adopt(["A-4.2"], EDITION_2023).faults
-    assert adopt(["D-7"], date(2020, 12, 31)).faults
+@pytest.mark.parametrize("one", [one for one in EVERY if one.since], ids=lambda one: one.code)
+def test_an_edition_given_without_a_day_is_its_first_day(one: LocalRule) -> None:
+    """What began later is refused under `--edition 2019` too, with the day from which it can be adopted."""
+    assert one.since is not None
+    (fault,) = adopt([one.code], edition_of(one.since)).faults
+
+    assert one.since.isoformat() in fault
+    assert not adopt([one.code], one.since).faults
+
+
+def test_a_misspelt_code_is_answered_with_the_nearest() -> None:
+    """As a misspelt fact is."""
+    (fault,) = adopt(["E5"], IN_2023).faults
+
+    assert "Did you mean 'E-5'" in fault
 
 
 def test_without_a_day_every_edition_will_do() -> None:

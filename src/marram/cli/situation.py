@@ -9,7 +9,7 @@ from marram.cli.conditions import day_of_play, form_given, local_rules_in_force
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.ruling import exit_code
 from marram.cli.show import IN_THE_FILE, Line, print_json, sheet_lines, show_lines
-from marram.errors import InputError
+from marram.errors import InputError, did_you_mean, shown
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
@@ -59,7 +59,7 @@ def read_situation(path: Path) -> Mapping[str, Any]:
     if not isinstance(document, dict):
         raise InputError(f"{path}: give an object with the keys {', '.join(sorted(_KEYS))}.")
     faults = [
-        f"{path}: the key {key!r} is not known; it may hold {', '.join(sorted(_KEYS))}."
+        f"{path}: the key {shown(key)} is not known.{did_you_mean(key, _KEYS)} It may hold {', '.join(sorted(_KEYS))}."
         for key in sorted(document.keys() - _KEYS)
     ]
     if document.get("marram", 1) != 1:

@@ -1,6 +1,7 @@
 """A ruling request: nothing idle is asked, nothing is assumed, every fault is said at once."""
 
 from datetime import date
+from typing import Any
 
 import pytest
 
@@ -87,3 +88,28 @@ def test_an_unknown_local_rule_or_form_is_refused() -> None:
         marram.rule("ball_moved_by_player", {}, played_on=DAY, local_rules=["Z-9"])
     with pytest.raises(BadAnswer, match="stroke_play"):
         marram.rule("ball_moved_by_player", {}, played_on=DAY, form_of_play="stroke")
+
+
+def test_hundreds_of_unknown_facts_are_all_named() -> None:
+    """Each has its sentence; the nearest names are looked for as long as it can be a slip of the pen."""
+    with pytest.raises(InputError) as caught:
+        marram.rule("ball_moved_by_player", {f"area_of_ball_{n}": "x" for n in range(300)}, played_on=DAY)
+
+    assert len(caught.value.faults) == 300
+    assert sum("Did you mean" in fault for fault in caught.value.faults) == 50
+
+
+@pytest.mark.parametrize("codes", ["E-5", 5, [5], [["E-5"]], ["E-5", None]])
+def test_local_rules_that_are_no_list_of_codes_are_refused(codes: Any) -> None:
+    """One text is not taken for a list of its letters, nor an empty one for none in force."""
+    with pytest.raises(BadAnswer, match="no list of codes"):
+        marram.rule("ball_moved_by_player", {}, played_on=DAY, local_rules=codes)
+
+
+def test_local_rules_are_read_as_the_shell_reads_them() -> None:
+    """A code that only defines something is taken, in any case of letters; one that began later is not."""
+    alone = marram.rule("ball_moved_by_player", {}, played_on=DAY, local_rules=[])
+
+    assert marram.rule("ball_moved_by_player", {}, played_on=DAY, local_rules=["e-8"]) == alone
+    with pytest.raises(BadAnswer, match="2022-01-01"):
+        marram.rule("ball_moved_by_player", {}, played_on=date(2019, 1, 1), local_rules=["G-10"])

@@ -2,11 +2,12 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, datetime
 from enum import Enum
+from math import isfinite
 from typing import Any, Generic, TypeVar
 
-from marram.errors import BadAnswer, BookError, did_you_mean
+from marram.errors import BadAnswer, BookError, did_you_mean, shown
 
 T = TypeVar("T")
 E = TypeVar("E", bound=Enum)
@@ -84,48 +85,52 @@ class Fact(Generic[T]):
         if not self.answers:
             return self._parse_number(given)  # type: ignore[return-value]
         for answer in self.answers:
-            if given is answer or (isinstance(given, Enum) and given == answer):
+            if given is answer:
                 return answer
+        words = self.tokens()
         if isinstance(given, str):
             word = given.strip().lower().replace("-", "_").replace(" ", "_")
-            word = _YES_NO.get(word, word) if True in self.answers else word
-            for answer in self.answers:
-                if self.token(answer) == word:
-                    return answer
-        shown = self.token(given) if isinstance(given, (bool, Enum)) else str(given)
+            word = _YES_NO.get(word, word) if "yes" in words else word
+        else:  # true and false are yes and no, also where there is more to say than these two
+            word = self.token(given) if isinstance(given, bool) else ""
+        if word in words:
+            return tuple(self.answers)[words.index(word)]
+        meant = word if isinstance(given, str) else given
         raise BadAnswer(
-            f"{self.name}: {shown!r} is not an answer."
-            f"{did_you_mean(shown, self.tokens())} It allows: {', '.join(self.tokens())}."
+            f"{self.name}: {shown(given)} is not an answer."
+            f"{did_you_mean(meant, words)} It allows: {', '.join(words)}."
         )
 
     def _parse_number(self, given: Any) -> float:
         kind = "a whole number" if self.whole else "a number"
         of = f" ({self.unit})" if self.unit else ""
         try:
-            if isinstance(given, bool):
+            if isinstance(given, bool | Enum):
                 raise TypeError
             number = float(given)
-            if self.whole and not number.is_integer():
+            if not isfinite(number) or (self.whole and not number.is_integer()):
                 raise ValueError
-        except (TypeError, ValueError):
+        except (TypeError, ValueError, OverflowError):
             raise BadAnswer(
-                f"{self.name}: {given!r} is not {kind}{of}. Give {kind}, for example 3."
+                f"{self.name}: {shown(given)} is not {kind}{of}. Give {kind}, for example 3."
             ) from None
         if not self.minimum <= number <= self.maximum:
             most = f"to {self.maximum:g}" if self.maximum < float("inf") else "up"
             raise BadAnswer(
-                f"{self.name}: {given} is out of range; give {kind}{of} from {self.minimum:g} {most}."
+                f"{self.name}: {shown(given)} is out of range; give {kind}{of} from {self.minimum:g} {most}."
             )
         return int(number) if self.whole else number
 
     def _parse_date(self, given: Any) -> date:
-        if isinstance(given, date):
-            return given
+        if isinstance(given, date):  # of a moment, its day
+            return given.date() if isinstance(given, datetime) else given
         try:
-            return date.fromisoformat(str(given).strip())
-        except ValueError:
+            if not isinstance(given, str):
+                raise TypeError
+            return date.fromisoformat(given.strip())
+        except (TypeError, ValueError):
             raise BadAnswer(
-                f"{self.name}: {given!r} is not a date; write it as year-month-day, for example 2023-07-01."
+                f"{self.name}: {shown(given)} is not a date; write it as year-month-day, for example 2023-07-01."
             ) from None
 
 

@@ -29,11 +29,17 @@ Vertex = GraphNode | Outcome
 
 
 class Graph:
-    """A store of shared vertices: reducing twice in one graph gives the same objects for equal parts."""
+    """A store of shared vertices: reducing twice in one graph gives the same objects for equal parts.
 
-    def __init__(self) -> None:
+    Args:
+        base: a graph whose vertices are shared too, and which gets no new ones: what is left of it once some
+            facts are known is needed for one question only, and goes with it.
+    """
+
+    def __init__(self, base: "Graph | None" = None) -> None:
+        self._base: Mapping[tuple[Any, ...], GraphNode] = base.nodes if base else {}
         self._outcomes: dict[Outcome, Outcome] = {}
-        self._nodes: dict[tuple[Any, ...], GraphNode] = {}
+        self.nodes: dict[tuple[Any, ...], GraphNode] = {}
         self._reduced: dict[int, tuple[Node, Vertex]] = {}
 
     def reduce(self, node: Node | Outcome) -> Vertex:
@@ -72,9 +78,9 @@ class Graph:
         if all(child is children[0] for child in children):
             return children[0]
         key = (fact, branches, tuple(id(child) for child in children))
-        node = self._nodes.get(key)
+        node = self._base.get(key) or self.nodes.get(key)
         if node is None:
-            node = self._nodes[key] = GraphNode(fact, branches, children, citation)
+            node = self.nodes[key] = GraphNode(fact, branches, children, citation)
         return node
 
 

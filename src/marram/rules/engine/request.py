@@ -3,23 +3,29 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import date
-from enum import Enum
-from functools import cache
 from threading import Lock
 from typing import Any, TypeVar
 
-from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, did_you_mean
-from marram.rules.editions import EDITIONS, FIRST_DAY
+from marram.errors import DateNotCovered, InputError, UnknownFact, did_you_mean, shown
+from marram.rules.engine.conditions import conditions, conditions_of, no_list_of_codes
 from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, Vertex, outcomes
 from marram.rules.engine.tree import Entry, Node, grow
-from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled, Stake
 from marram.rules.ruling import Outcome, Ruling
 
 _UNKNOWN = object()
-_ACCEPTED: dict[tuple[str, Any], tuple[Fact[Any], Any]] = {}
+_MOST_SUGGESTIONS = 50
+"""Of how many unknown facts of one request the nearest are looked for: more are no slips of a pen (own choice)."""
+_BOOKS: dict[str, "Book"] = {}
+"""The tree of each incident asked about, by its name."""
+_ACCEPTED: dict[tuple[str, Any], tuple[Fact[Any], Any, type]] = {}
+"""Answers as they were given before, with their type: 1 and True are one key, but not one answer.
+
+Only what the vocabulary itself writes is kept, an answer or its own word, so that nothing a caller makes up stays.
+"""
 
 
 class Book:
@@ -31,14 +37,17 @@ class Book:
         self.lock = Lock()
 
 
-@cache
 def book(name: str) -> Book:
     """Return the tree and graph of an incident, shared within the process.
 
     Raises:
         UnknownIncident: no incident has this name.
     """
-    return Book(incident(name).provision())
+    try:
+        return _BOOKS[name]
+    except (KeyError, TypeError):
+        found = incident(name)
+        return _BOOKS.setdefault(found.name, Book(found.provision()))
 
 
 def rule(
@@ -69,19 +78,28 @@ def rule(
         DateNotCovered: the day lies before the first one covered for this incident.
     """
     pages = book(incident)
-    adopted = None if local_rules is None else frozenset(local_rules)
+    try:
+        adopted = None if local_rules is None else frozenset(local_rules)
+    except TypeError:
+        raise no_list_of_codes(local_rules) from None
+    if isinstance(local_rules, str):  # whose letters are no codes
+        raise no_list_of_codes(local_rules)
     try:  # the way of every ruling but those of teaching: no further test of the day
         given = conditions(played_on, form_of_play, adopted)
-    except DateNotCovered:
+    except (DateNotCovered, TypeError):
         given = conditions_of(incident, played_on, form_of_play, adopted)
     known = dict(given)
     for pair in (facts or {}).items():
         try:
-            fact, answer = _ACCEPTED[pair]
+            fact, answer, kind = _ACCEPTED[pair]
         except (KeyError, TypeError):
-            known.update(read_facts(facts or {}))
+            break
+        if kind is not type(pair[1]):
             break
         known[fact] = answer
+    else:
+        return walk(pages, known)
+    known.update(read_facts(facts or {}))
     return walk(pages, known)
 
 
@@ -112,13 +130,13 @@ def read_facts(facts: Mapping[str, Any]) -> dict[Fact[Any], Any]:
     faults: list[InputError] = []
     for name, given in facts.items():
         try:
-            fact = fact_named(name)
+            fact = fact_named(name, suggest=len(faults) < _MOST_SUGGESTIONS)
             answer = read[fact] = fact.parse(given)
         except InputError as error:
             faults.append(error)
             continue
-        if fact.answers and isinstance(given, str | bool | Enum):
-            _ACCEPTED[name, given] = (fact, answer)
+        if fact.answers and (given is answer or (type(given) is str and given == fact.token(answer))):
+            _ACCEPTED[name, given] = (fact, answer, type(given))
     if len(faults) == 1:
         raise faults[0]
     if faults:
@@ -126,11 +144,15 @@ def read_facts(facts: Mapping[str, Any]) -> dict[Fact[Any], Any]:
     return read
 
 
-def fact_named(name: str) -> Fact[Any]:
+def fact_named(name: str, *, suggest: bool = True) -> Fact[Any]:
     """Return the fact called ``name``.
 
+    Args:
+        name: the name.
+        suggest: whether to look for the nearest names where there is no such fact.
+
     Raises:
-        UnknownFact: there is none; the message suggests the nearest.
+        UnknownFact: there is none.
     """
     if name not in FACTS:
         from marram.rules.facts import vocabulary  # noqa: PLC0415 - the rest of the vocabulary, only when needed
@@ -138,74 +160,17 @@ def fact_named(name: str) -> Fact[Any]:
         vocabulary()
     if name in FACTS:
         return FACTS[name]
-    raise UnknownFact(
-        f"There is no fact {name!r}.{did_you_mean(name, sorted(FACTS))} 'marram facts' lists them all."
-    )
-
-
-@cache
-def conditions(
-    played_on: date, form: FormOfPlay | str | None, local_rules: frozenset[str] | None
-) -> Mapping[Fact[Any], Any]:
-    """Return the facts that the conditions of the competition establish.
-
-    Raises:
-        DateNotCovered: ``played_on`` lies before the first edition covered.
-        BadAnswer: an unknown form of play or Local Rule.
-    """
-    if played_on < FIRST_DAY:
-        raise DateNotCovered(
-            f"Play on {played_on.isoformat()} is not covered: marram knows the editions of the Rules from "
-            f"{', '.join(day.isoformat() for day in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}."
-        )
-    return _established(played_on, form, local_rules)
-
-
-def conditions_of(
-    name: str, played_on: date, form: FormOfPlay | str | None, local_rules: frozenset[str] | None
-) -> Mapping[Fact[Any], Any]:
-    """Return the facts that the conditions establish, for an incident that may reach back before the editions.
-
-    Raises:
-        DateNotCovered: ``played_on`` lies before the first day covered for this incident.
-        UnknownIncident, BadAnswer: the incident, a form of play or a Local Rule is unknown.
-    """
-    first = incident(name).covered_from
-    if first == FIRST_DAY:
-        return conditions(played_on, form, local_rules)
-    if played_on < first:
-        raise DateNotCovered(
-            f"Play on {played_on.isoformat()} is not covered: the incident {name!r} shows what the Rules ruled "
-            f"from {first.isoformat()} on. Give a day on or after {first.isoformat()}."
-        )
-    return _established(played_on, form, local_rules)
-
-
-def _established(
-    played_on: date, form: FormOfPlay | str | None, local_rules: frozenset[str] | None
-) -> Mapping[Fact[Any], Any]:
-    known: dict[Fact[Any], Any] = {date_of_play: played_on}
-    if form is not None:
-        known[form_of_play] = form_of_play.parse(form)
-    if local_rules is not None:
-        unknown = sorted(local_rules - LOCAL_RULES.keys())
-        if unknown:
-            raise BadAnswer(
-                *(
-                    f"There is no Local Rule {code!r} that changes a ruling here. "
-                    f"Known codes: {', '.join(LOCAL_RULES)}."
-                    for code in unknown
-                )
-            )
-        known.update({fact: code in local_rules for code, fact in LOCAL_RULES.items()})
-    return known
+    near = did_you_mean(name, FACTS) if suggest else ""
+    raise UnknownFact(f"There is no fact {shown(name)}.{near} 'marram facts' lists them all.")
 
 
 def _past_open(pages: Book, node: Node, known: Mapping[Fact[Any], Any]) -> Node | Outcome | NeedFacts:
     """Step past a question that cannot change the outcome, or return it as the next question."""
     with pages.lock:  # equal parts must stay one object, also when several officials ask at once
-        ahead = pages.graph.restrict(pages.graph.reduce(node), known)
-        branches = [pages.graph.restrict(pages.graph.reduce(child), known) for child in node.children()]
+        whole, ways = pages.graph.reduce(node), [pages.graph.reduce(child) for child in node.children()]
+        left = Graph(pages.graph)
+        ahead = left.restrict(whole, known)
+        branches = [left.restrict(way, known) for way in ways]
     if all(branch is branches[0] for branch in branches):
         return node.child(0)
     return NeedFacts(

@@ -3,10 +3,10 @@
 One file per theme, holding only names and titles, so that listing incidents imports no Rule.
 """
 
-from functools import cache
+from functools import lru_cache
 from importlib import import_module
 
-from marram.errors import UnknownIncident, did_you_mean
+from marram.errors import UnknownIncident, did_you_mean, shown
 from marram.rules.incidents.incident import Incident
 
 THEMES: tuple[str, ...] = (
@@ -49,22 +49,28 @@ def __getattr__(name: str) -> tuple[Incident, ...]:
     return every
 
 
-@cache
 def incident(name: str) -> Incident:
     """Return the incident called ``name``.
 
     Raises:
         UnknownIncident: there is none; the message suggests the nearest.
     """
-    names = []
+    found = _named(name) if isinstance(name, str) else None
+    if found is None:
+        names = [one.name for theme in THEMES for one in _of_theme(theme)]
+        raise UnknownIncident(
+            f"There is no incident {shown(name)}.{did_you_mean(name, names)} 'marram incidents' lists them all."
+        )
+    return found
+
+
+@lru_cache(maxsize=512)
+def _named(name: str) -> Incident | None:
     for theme in THEMES:  # one theme after the other, so that a ruling reads no more of them than it needs
         for one in _of_theme(theme):
             if one.name == name:
                 return one
-            names.append(one.name)
-    raise UnknownIncident(
-        f"There is no incident {name!r}.{did_you_mean(name, names)} 'marram incidents' lists them all."
-    )
+    return None
 
 
 def _of_theme(theme: str) -> tuple[Incident, ...]:

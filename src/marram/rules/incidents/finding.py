@@ -8,11 +8,11 @@ our own choice; no ruling depends on them.
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
-from difflib import get_close_matches
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from math import log
 
+from marram.nearest_names import nearest
 from marram.rules.editions import FIRST_DAY
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
@@ -147,7 +147,7 @@ def _side_by_side(known: Sequence[str], first: str, second: str) -> bool:
     return any(_begins(one, first) and _begins(other, second) for one, other in pairwise(known))
 
 
-@cache
+@lru_cache(maxsize=4096)
 def _rarity(stem: str) -> float:
     having = sum(
         any(_begins(word, stem) for _, known in entry.fields for word in known) for entry in _index()
@@ -166,7 +166,7 @@ def _known(word: str) -> bool:
 
 
 def _like(word: str) -> str | None:
-    return next(iter(get_close_matches(word, _vocabulary(), n=1, cutoff=_ALIKE)), None)
+    return next(iter(nearest(word, _vocabulary(), most=1, alike=_ALIKE)), None)
 
 
 def _wanted(words: str) -> list[str]:

@@ -4,7 +4,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from marram.rules.editions import EDITION_2019, EDITIONS, edition_of
+from marram.errors import did_you_mean, shown
+from marram.rules.editions import EDITION_2019, edition_of
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.local_rules.register import REGISTER
@@ -30,21 +31,26 @@ def adopt(given: Sequence[str], played_on: date | None = None) -> Adopted:
 
     Args:
         given: codes of the list, in any case; a numbered form ("B-2.1") stands for its entry ("B-2").
-        played_on: the day of play, which decides the list; ``None`` where it is not known. The first day of
-            an edition, as an edition is given without a day, stands for all of its time.
+        played_on: the day of play, which decides the list; ``None`` where it is not known. An edition given
+            without a day is its first day.
     """
     entries: list[LocalRule] = []
     faults: list[str] = []
     for code in given:
         entry = entry_named(code)
         if entry is None:
-            faults.append(f"there is no Local Rule {code!r} in the list. 'marram local-rules' shows it.")
+            faults.append(_not_in_the_list(code))
         elif entry not in entries:
             entries.append(entry)
             faults.extend(_not_to_be_adopted(entry, played_on))
     faults.extend(_against_each_other(entries, played_on))
     codes = tuple(entry.code for entry in entries)
     return Adopted(codes, tuple(code for code in codes if code in LOCAL_RULES), tuple(faults))
+
+
+def _not_in_the_list(code: str) -> str:
+    near = did_you_mean(code.strip().upper(), REGISTER)
+    return f"there is no Local Rule {shown(code)} in the list.{near} 'marram local-rules' shows it."
 
 
 def entry_named(code: str) -> LocalRule | None:
@@ -71,10 +77,10 @@ def _not_to_be_adopted(entry: LocalRule, played_on: date | None) -> Iterator[str
             f"{entry.code} stands in the list of {lists} only, and play on {played_on.isoformat()} is under "
             f"that of {year}. Leave it out."
         )
-    elif entry.since is not None and played_on < entry.since and played_on not in EDITIONS:
+    elif entry.since is not None and played_on < entry.since:
         yield (
             f"{entry.code} can be adopted for play from {entry.since.isoformat()} on, not for play on "
-            f"{played_on.isoformat()}. Leave it out."
+            f"{played_on.isoformat()}. Leave it out, or give the day of play."
         )
 
 

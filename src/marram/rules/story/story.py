@@ -1,6 +1,6 @@
 """A situation: several incidents that happened one after the other, ruled on together."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -67,7 +67,7 @@ def rule_situation(
     """
     if not 1 <= len(happened) <= MOST_INCIDENTS:
         raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
-    adopted = None if local_rules is None else tuple(local_rules)
+    adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
     parts: list[Result] = []
     faults: list[str] = []
     for place, one in enumerate(happened, start=1):

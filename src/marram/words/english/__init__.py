@@ -7,7 +7,7 @@ own words), ``NOTES`` (note, caution, correction and criterion keys → sentence
 
 import re
 from collections.abc import Iterator
-from functools import cache
+from functools import cache, lru_cache
 from importlib import import_module
 from pathlib import Path
 
@@ -29,7 +29,7 @@ def catalogue(kind: str) -> dict[str, str]:
     return messages
 
 
-@cache
+@lru_cache(maxsize=4096)
 def find(kind: str, key: str) -> str | None:
     """Return one message, or ``None``; reads no more of the catalogue than it takes to find it."""
     for module in _likely_first(kind, key):

@@ -1,0 +1,93 @@
+"""The conditions of the competition as facts: day, form of play, Local Rules, each read strictly."""
+
+from collections.abc import Mapping
+from datetime import date
+from functools import lru_cache
+from typing import Any
+
+from marram.errors import BadAnswer, DateNotCovered, shown
+from marram.rules.editions import EDITIONS, FIRST_DAY
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
+from marram.rules.incidents import incident
+
+Codes = frozenset[str] | None
+"""The codes of the Local Rules in force; ``None`` where they are not known."""
+
+
+@lru_cache(maxsize=512, typed=True)
+def conditions(played_on: date, form: FormOfPlay | str | None, local_rules: Codes) -> Mapping[Fact[Any], Any]:
+    """Return the facts that the conditions of the competition establish; the mapping is shared, not to be changed.
+
+    Raises:
+        DateNotCovered: ``played_on`` lies before the first edition covered.
+        BadAnswer: no day, an unknown form of play, or Local Rules that cannot be adopted so on that day.
+    """
+    day = date_of_play.parse(played_on)
+    if day < FIRST_DAY:
+        raise DateNotCovered(
+            f"Play on {day.isoformat()} is not covered: marram knows the editions of the Rules from "
+            f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}."
+        )
+    return _established(day, form, local_rules)
+
+
+def conditions_of(
+    name: str, played_on: date, form: FormOfPlay | str | None, local_rules: Codes
+) -> Mapping[Fact[Any], Any]:
+    """Return the facts that the conditions establish, for an incident that may reach back before the editions.
+
+    Raises:
+        DateNotCovered: ``played_on`` lies before the first day covered for this incident.
+        UnknownIncident, BadAnswer: the incident, or one of the conditions, cannot be used.
+    """
+    day = date_of_play.parse(played_on)
+    form = None if form is None else form_of_play.parse(form)
+    first = incident(name).covered_from
+    if first == FIRST_DAY:
+        return conditions(day, form, local_rules)
+    if day < first:
+        raise DateNotCovered(
+            f"Play on {day.isoformat()} is not covered: the incident {name!r} shows what the Rules ruled "
+            f"from {first.isoformat()} on. Give a day on or after {first.isoformat()}."
+        )
+    return _established(day, form, local_rules)
+
+
+def _established(day: date, form: FormOfPlay | str | None, local_rules: Codes) -> Mapping[Fact[Any], Any]:
+    known: dict[Fact[Any], Any] = {date_of_play: day}
+    faults: list[str] = []
+    if form is not None:
+        try:
+            known[form_of_play] = form_of_play.parse(form)
+        except BadAnswer as error:
+            faults += error.faults
+    if local_rules is not None:
+        in_force = _in_force(local_rules, day, faults)
+        known.update({fact: code in in_force for code, fact in LOCAL_RULES.items()})
+    if faults:
+        raise BadAnswer(*faults)
+    return known
+
+
+def no_list_of_codes(given: object) -> BadAnswer:
+    """Return the fault of Local Rules that are no list of texts; one text is not the list of its letters."""
+    return BadAnswer(
+        f'local_rules: {shown(given)} is no list of codes. Give for example ["E-5"], or [] where none is in force.'
+    )
+
+
+def _in_force(codes: frozenset[str], day: date, faults: list[str]) -> frozenset[str]:
+    """Return which codes change rulings on a day; what is wrong with others is added to ``faults``."""
+    if not codes:  # said plainly, so that the register need not be read
+        return codes
+    if not all(isinstance(code, str) for code in codes):
+        raise no_list_of_codes([code for code in codes if not isinstance(code, str)])
+    from marram.rules.local_rules.adoption import adopt  # noqa: PLC0415 - the register, only when needed
+
+    found = adopt(sorted(codes), day)
+    faults += [f"local_rules: {fault}" for fault in found.faults]
+    return frozenset(found.in_rulings)
+
+
+__all__ = ["Codes", "conditions", "conditions_of", "no_list_of_codes"]
