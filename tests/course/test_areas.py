@@ -9,7 +9,8 @@ from shapely.geometry import box
 from marram.course.lies.area_grid import areas_of
 from marram.course.lies.areas import AREAS, Area, PenaltyColour, area_at, area_at_degrees
 from marram.course.lies.doubts import DoubtKind
-from marram.course.lies.regions import BALL_RADIUS, Ground
+from marram.course.lies.regions import Ground
+from marram.course.lies.tolerance import BALL_RADIUS
 from marram.course.model import Kind
 from marram.errors import BadPlace
 from marram.rules.facts.ball import area_of_ball

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from shapely.geometry import Point
 
-from marram.course.lies.regions import EDGE_TOLERANCE
+from marram.course.lies.tolerance import EDGE_TOLERANCE
 from marram.course.model import Course
 from marram.errors import BadPlace
 

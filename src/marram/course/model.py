@@ -1,8 +1,9 @@
 """What a course map holds once it is read: areas in local metres, holes, and the plane they lie in."""
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
+from typing import Any
 
 from shapely.geometry import LineString, Point
 from shapely.geometry.base import BaseGeometry
@@ -42,6 +43,10 @@ class Kind(Enum):
     """A stretch of an edge that something else than stakes marks: a painted line, a fence, a wall."""
 
 
+ABNORMAL_COURSE_CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION)
+"""The abnormal course conditions that a map holds (Definition; animal holes are too small and too short-lived for one)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Feature:
     """One mapped feature.
@@ -55,6 +60,7 @@ class Feature:
         holes: the holes it belongs to, where known.
         tags: its tags as they stand in the source.
         serves: the penalty areas or other features that a dropping zone serves, by ``ref`` or identifier.
+        middle: the line it is drawn as, where its geometry was made of a line and its width; else ``None``.
     """
 
     kind: Kind
@@ -65,6 +71,7 @@ class Feature:
     holes: tuple[int, ...] = ()
     tags: Mapping[str, str] = field(default_factory=dict)
     serves: tuple[str, ...] = ()
+    middle: BaseGeometry | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +109,7 @@ class Course:
         credit: the credit line that must be shown with the map, or an empty string.
         covered: the rectangle the map was cut to, in local metres; what lies beyond may be missing. ``None``
             where the source does not say.
+        kept: what was once worked out from the map (unions, indexes), by what it is; it lives as long as the map.
     """
 
     name: str
@@ -110,6 +118,7 @@ class Course:
     features: tuple[Feature, ...]
     credit: str = ""
     covered: BaseGeometry | None = None
+    kept: dict[Hashable, Any] = field(default_factory=dict, init=False, repr=False)
 
     def of(self, *kinds: Kind) -> tuple[Feature, ...]:
         """Return the features of these kinds, in the order of the source."""

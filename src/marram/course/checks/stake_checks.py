@@ -16,7 +16,7 @@ from shapely.geometry import LineString, Point, Polygon
 
 from marram.course.checks.stakes import EDGES, Stake, StakedEdge, Stretch, defined_by, staked_edges, stakes_of
 from marram.course.fault import FaultList
-from marram.course.lies.regions import BALL_RADIUS
+from marram.course.lies.tolerance import BALL_RADIUS
 from marram.course.model import Course, Feature, Kind
 
 FURTHEST = 25 * 0.9144

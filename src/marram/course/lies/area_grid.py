@@ -7,15 +7,16 @@ answer settles the whole run. Balls in other cells are decided one by one, by di
 
 import math
 from dataclasses import dataclass
-from weakref import WeakKeyDictionary
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import STRtree
 
 from marram.course.lies.areas import FURTHEST
-from marram.course.lies.regions import EDGE_TOLERANCE, TOUCH, Ground, HoleGround, ground_of
+from marram.course.lies.coast import is_coastline
+from marram.course.lies.decision import Decider, Grounds, decider, points_at
+from marram.course.lies.regions import Ground, HoleGround, Region, ground_of
+from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
 from marram.course.model import Course
 from marram.errors import BadPlace
 
@@ -32,9 +33,6 @@ SAMPLES = 4
 """Edges are followed in steps of a cell's side divided by this."""
 
 UNCLEAR = -1
-
-Grounds = NDArray[np.int8]
-"""Members of :class:`Ground`, one for each ball."""
 
 
 def areas_of(course: Course, places: NDArray[np.float64], hole: int) -> Grounds:
@@ -75,7 +73,7 @@ class _Grid:
     west: float
     south: float
     side: float
-    exact: "_Exact"
+    exact: Decider
 
     def look_up(self, places: NDArray[np.float64]) -> Grounds:
         rows, columns = self.cells.shape
@@ -86,54 +84,12 @@ class _Grid:
         answers = self.cells.ravel().take(row)
         unclear = np.flatnonzero(answers == UNCLEAR)
         if len(unclear):
-            answers[unclear] = self.exact.decide(places[unclear])
+            answers[unclear] = self.exact.decide(points_at(places[unclear]))
         return answers
-
-
-class _Exact:
-    """Decides by distance which ground each ball touches first in the order of Rule 2.2c."""
-
-    def __init__(self, ground: HoleGround) -> None:
-        self.ground = ground
-        features = [(region.ground, f.geometry) for region in ground.specific for f in region.features]
-        self.grounds = np.array([int(which) for which, _ in features], dtype=np.int8)
-        self.shapes = np.array([geometry for _, geometry in features], dtype=object)
-        shapely.prepare(self.shapes)
-        west, south, east, north = shapely.bounds(self.shapes).reshape(-1, 4).T
-        self.boxes = STRtree(shapely.box(west - TOUCH, south - TOUCH, east + TOUCH, north + TOUCH))
-
-    def decide(self, places: NDArray[np.float64]) -> Grounds:
-        points: NDArray[np.object_] = np.asarray(shapely.points(places), dtype=object)
-        answers = np.full(len(places), Ground.GENERAL_AREA, dtype=np.int8)
-        ball, feature = self.boxes.query(points)
-        # Whether the centre is inside is cheap to tell; the distance is needed only where it is not.
-        touches = np.asarray(shapely.intersects(self.shapes[feature], points[ball]))
-        outside = np.flatnonzero(~touches)
-        touches[outside] = shapely.dwithin(self.shapes[feature[outside]], points[ball[outside]], TOUCH)
-        ball, feature = ball[touches], feature[touches]
-        touched = self.grounds[feature]
-        np.minimum.at(answers, ball, touched)
-        yellow = ball[touched == Ground.YELLOW_PENALTY_AREA]
-        answers[yellow[answers[yellow] == Ground.RED_PENALTY_AREA]] = Ground.PENALTY_AREA_OF_TWO_COLOURS
-        answers[self._out(points)] = Ground.OUT_OF_BOUNDS
-        return answers
-
-    def _out(self, points: NDArray[np.object_]) -> NDArray[np.bool_]:
-        if self.ground.in_bounds is not None:
-            return ~shapely.dwithin(self.ground.in_bounds.shape, points, TOUCH)
-        if self.ground.out_of_bounds is not None:
-            shape = self.ground.out_of_bounds.shape
-            return shapely.intersects(shape, points) & ~shapely.dwithin(
-                shapely.boundary(shape), points, TOUCH
-            )
-        return np.zeros(len(points), dtype=np.bool_)
-
-
-_kept: WeakKeyDictionary[Course, dict[int, _Grid]] = WeakKeyDictionary()
 
 
 def _grid_of(course: Course, hole: int) -> _Grid:
-    kept = _kept.setdefault(course, {})
+    kept: dict[int, _Grid] = course.kept.setdefault(_grid_of, {})
     if hole not in kept:
         grid = _lay(ground_of(course, hole))
         while len(kept) >= MOST_GRIDS:
@@ -143,22 +99,35 @@ def _grid_of(course: Course, hole: int) -> _Grid:
 
 
 def _lay(ground: HoleGround) -> _Grid:
-    regions = [*ground.specific, *(r for r in (ground.in_bounds, ground.out_of_bounds) if r is not None)]
-    exact = _Exact(ground)
+    bounds = ground.in_bounds or ground.fences
+    regions = [*ground.specific, *(() if bounds is None else (bounds,))]
+    exact = decider(ground)
     if not regions:
         return _Grid(np.full((1, 1), Ground.GENERAL_AREA, dtype=np.int8), 0.0, 0.0, 1.0, exact)
-    starts, ends = _edges([region.shape for region in regions])
-    west, south = np.minimum(starts.min(0), ends.min(0))
-    east, north = np.maximum(starts.max(0), ends.max(0))
+    west, south, east, north = _frame(regions)
     side = max(CELL, math.sqrt((east - west) * (north - south) / MOST_CELLS))
-    # A border of two cells: the outermost is clear and stands for everything beyond.
+    # A border of two cells: the outermost stands for everything beyond.
     west, south = west - 2 * side, south - 2 * side
-    shape = (int((north - south) / side) + 3, int((east - west) / side) + 3)
-    cells = np.zeros(shape, dtype=np.int8)
-    grid = _Grid(cells, float(west), float(south), side, exact)
+    cells = np.zeros((int((north - south) / side) + 3, int((east - west) / side) + 3), dtype=np.int8)
+    grid = _Grid(cells, west, south, side, exact)
+    starts, ends = _edges([region.shape for region in regions])
     _mark(grid, starts, ends)
     _fill(grid)
     return grid
+
+
+def _frame(regions: list[Region]) -> tuple[float, float, float, float]:
+    """Return the bounds of what is laid out in cells: all that is mapped as an area, and not the open sea."""
+    shapes = [
+        piece.shape
+        for region in regions
+        for area in region.areas
+        for piece in area.pieces
+        if not is_coastline(piece.feature)
+    ]
+    shapes = shapes or [region.shape for region in regions]
+    west, south, east, north = (float(one) for one in shapely.total_bounds(shapes))
+    return west, south, east, north
 
 
 def _edges(shapes: list[shapely.Geometry]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
@@ -181,11 +150,17 @@ def _mark(grid: _Grid, starts: NDArray[np.float64], ends: NDArray[np.float64]) -
     # A place within the radius of the edge is within half a step more of a sample, in x and in y; that square
     # is smaller than a cell, so its corners meet every cell it meets.
     reach = TOUCH + EDGE_TOLERANCE + step / 2
+    rows, columns = grid.cells.shape
     for east in (-reach, reach):
-        column = ((samples[:, 0] + east - grid.west) / grid.side).astype(np.intp)
+        column = np.floor((samples[:, 0] + east - grid.west) / grid.side).astype(np.intp)
         for north in (-reach, reach):
-            row = ((samples[:, 1] + north - grid.south) / grid.side).astype(np.intp)
-            grid.cells[row, column] = UNCLEAR
+            row = np.floor((samples[:, 1] + north - grid.south) / grid.side).astype(np.intp)
+            within = (column >= 0) & (column < columns) & (row >= 0) & (row < rows)
+            if not within.all():
+                # Edges run on beyond the cells: nothing stands for what lies there.
+                grid.cells[[0, -1], :] = UNCLEAR
+                grid.cells[:, [0, -1]] = UNCLEAR
+            grid.cells[row[within], column[within]] = UNCLEAR
 
 
 def _fill(grid: _Grid) -> None:
@@ -199,4 +174,4 @@ def _fill(grid: _Grid) -> None:
     row, column = np.divmod(np.flatnonzero(begins), columns)
     middles = np.column_stack([grid.west + (column + 0.5) * grid.side, grid.south + (row + 0.5) * grid.side])
     run = np.cumsum(begins) - 1
-    cells[clear] = grid.exact.decide(middles)[run[clear]]
+    cells[clear] = grid.exact.decide(points_at(middles))[run[clear]]

@@ -13,8 +13,9 @@ from enum import Enum
 from shapely.geometry import Point
 
 from marram.course.lies.decision import decide
-from marram.course.lies.doubts import Doubt, Situation
-from marram.course.lies.regions import TOUCH, Ground, ground_of
+from marram.course.lies.doubts import Doubt, Reading
+from marram.course.lies.regions import Ground, HoleGround, ground_of
+from marram.course.lies.tolerance import TOUCH
 from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
 
@@ -124,12 +125,18 @@ def area_at(course: Course, x: float, y: float, hole: int, *, accuracy: float = 
         area=AREAS[answer.ground],
         colour=_COLOURS.get(answer.ground),
         feature=answer.feature,
-        conditions=ground.within(place, TOUCH, "conditions"),
-        wrong_green=on_wrong_green[0] if on_wrong_green else None,
+        conditions=_conditions(ground, place),
+        wrong_green=on_wrong_green[0].holding(place) if on_wrong_green else None,
         edge_distance=answer.edge_distance,
         edge=answer.edge,
-        doubts=Situation(course, hole, ground, place, accuracy, answer).doubts(),
+        doubts=Reading(course, hole, ground, place, accuracy, answer).doubts(),
     )
+
+
+def _conditions(ground: HoleGround, place: Point) -> tuple[Feature, ...]:
+    areas = ground.within(place, TOUCH, "conditions")
+    spots = (spot for spot in ground.spots if spot.geometry.dwithin(place, TOUCH))
+    return (*(feature for area in areas for feature in area.touching(place, TOUCH)), *spots)
 
 
 def area_at_degrees(

@@ -7,7 +7,10 @@ from enum import Enum
 from shapely.geometry import Point
 
 from marram.course.lies.decision import Answer
-from marram.course.lies.regions import EDGE_TOLERANCE, TOUCH, Ground, HoleGround
+from marram.course.lies.extents import assumed_width
+from marram.course.lies.regions import TEEING_AREA_OF_THE_DAY, Ground, HoleGround
+from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
+from marram.course.lies.water import colour_of
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import is_about_golf
@@ -52,16 +55,24 @@ class DoubtKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Doubt:
-    """One reason to look on the ground, in words, with the feature it is about."""
+    """One reason to look on the ground, in words, with the feature it is about.
+
+    Attributes:
+        kind: why the map alone cannot be relied on.
+        words: what to look at.
+        feature: what it is about, if it is about one feature.
+        stands: whether the answer counts until somebody says otherwise; it is said, and nothing is asked.
+    """
 
     kind: DoubtKind
     words: str
     feature: Feature | None = None
+    stands: bool = False
 
 
 @dataclass(frozen=True, slots=True)
-class Situation:
-    """A place, how well it is known, and what was decided there."""
+class Reading:
+    """A place on a hole, how well it is known, and what was decided there."""
 
     course: Course
     hole: int
@@ -85,18 +96,19 @@ class Situation:
         reach = max(self.accuracy, EDGE_TOLERANCE)
         if self.answer.edge_distance <= reach:
             yield _measure(self.answer.edge_distance, self.answer.edge)
-        for rough in self.course.features:
-            away = rough.geometry.boundary.distance(self.place) if drawn_to(rough) else 0
+        for rough in _roughly_drawn(self.course):
+            away = rough.geometry.boundary.distance(self.place)
             if reach < away <= drawn_to(rough) + TOUCH:
                 yield _measure(away, rough)
         near = self.ground.within(self.place, TOUCH + reach, "conditions")
         if self.answer.ground is Ground.GENERAL_AREA:
             near += self.ground.within(self.place, TOUCH + reach, "wrong_greens")
-        for feature in near:
-            outside = feature.geometry.distance(self.place)
-            inside = feature.geometry.boundary.distance(self.place)
+        for area in near:
+            outside = area.geometry.distance(self.place)
+            inside = area.geometry.boundary.distance(self.place)
             distance = abs((outside if outside > 0 else -inside) - TOUCH)
-            if feature.geometry.area > 0 and distance <= reach:
+            feature = area.edge_near(self.place)
+            if distance <= reach and assumed_width(feature) is None:
                 yield _measure(distance, feature)
 
     def _cover(self) -> Iterator[Doubt]:
@@ -107,7 +119,7 @@ class Situation:
 
     def _tees_and_green(self) -> Iterator[Doubt]:
         ground, feature = self.answer.ground, self.answer.feature
-        if ground is Ground.TEEING_AREA and feature and feature.tags.get("marram") != "teeing_area":
+        if ground is Ground.TEEING_AREA and feature and TEEING_AREA_OF_THE_DAY not in feature.tags.items():
             yield Doubt(
                 DoubtKind.TEE_MARKERS,
                 "the teeing area is two club-lengths deep behind the tee-markers, which the map does not know",
@@ -117,7 +129,9 @@ class Situation:
             return
         for tee in self.ground.within(self.place, TOUCH, "idle_tees")[:1]:
             yield Doubt(
-                DoubtKind.IDLE_TEE, "the ball is on a tee of which the map does not know the hole", tee
+                DoubtKind.IDLE_TEE,
+                "the ball is on a tee of which the map does not know the hole",
+                tee.holding(self.place),
             )
         if self.course.holes[self.hole].green is None:
             yield Doubt(DoubtKind.NO_GREEN, f"the green of hole {self.hole} is not mapped")
@@ -130,22 +144,22 @@ class Situation:
                 "part of the ball is in a red and part in a yellow penalty area",
                 feature,
             )
-        elif ground is Ground.RED_PENALTY_AREA and feature and feature.kind is Kind.WATER:
-            yield Doubt(
-                DoubtKind.UNMARKED_WATER,
-                "this water is not marked: a red penalty area, whose edge is where the ground slopes down to it",
-                feature,
-            )
+        elif ground < Ground.PENALTY_AREA_OF_TWO_COLOURS and feature and feature.kind is Kind.WATER:
+            yield unmarked(feature)
         elif ground > Ground.PENALTY_AREA_OF_TWO_COLOURS:
-            near = self.ground.within(self.place, UNMAPPED_EDGE, "water")
+            near = [
+                feature
+                for area in self.ground.within(self.place, UNMAPPED_EDGE, "water")
+                for feature in area.touching(self.place, UNMAPPED_EDGE)
+            ]
             for water in sorted(near, key=lambda water: water.geometry.distance(self.place))[:1]:
-                away = f"{water.geometry.distance(self.place):.1f} m away"
-                words = (
-                    f"a penalty area of which the map knows only the middle is {away}"
-                    if is_about_golf(water.tags)
-                    else f"unmarked water is {away}: a red penalty area, whose edge the map does not know"
-                )
-                yield Doubt(DoubtKind.UNMARKED_WATER, words, water)
+                yield Doubt(DoubtKind.UNMARKED_WATER, self._water_near(water), water)
+
+    def _water_near(self, water: Feature) -> str:
+        away = f"{water.geometry.distance(self.place):.1f} m away"
+        if is_about_golf(water.tags):
+            return f"a penalty area of which the map knows only the middle is {away}"
+        return f"unmarked water is {away}: a {colour_words(water)} penalty area, whose edge the map does not know"
 
     def _bounds(self) -> Iterator[Doubt]:
         inside = self.ground.in_bounds
@@ -161,22 +175,53 @@ class Situation:
             )
 
     def _paths(self) -> Iterator[Doubt]:
-        for path in self.ground.within(self.place, NEAR_PATH, "conditions"):
-            if path.kind is not Kind.PATH:
-                continue
-            away = path.geometry.distance(self.place)
-            if away <= TOUCH and "surface" not in path.tags:
+        near = [
+            path
+            for area in self.ground.within(self.place, NEAR_PATH, "conditions")
+            if area.kind is Kind.PATH
+            for path in area.touching(self.place, NEAR_PATH)
+        ]
+        for path in near:
+            away, width = path.geometry.distance(self.place), assumed_width(path)
+            is_on = away <= TOUCH + (width or 0.0) / 2
+            if is_on and "surface" not in path.tags:
                 yield Doubt(
                     DoubtKind.PATH_WITHOUT_SURFACE,
                     "the ball is on a path of unknown surface: only an artificially surfaced one is an obstruction",
                     path,
                 )
-            if path.geometry.area == 0:
+            if width is not None and (is_on or away <= NEAR_PATH):
                 yield Doubt(
                     DoubtKind.PATH_WITHOUT_WIDTH,
-                    f"the middle of a path of unknown width is {away:.1f} m away",
+                    f"the middle of a path of unknown width is {away:.1f} m away: it is taken as {width:g} m wide",
                     path,
                 )
+
+
+def unmarked(water: Feature) -> Doubt:
+    """Return what is said, once, of water that the map does not mark."""
+    width = assumed_width(water)
+    wide = "" if width is None else f", taken as {width:g} m wide"
+    return Doubt(
+        DoubtKind.UNMARKED_WATER,
+        f"this water is not marked: it counts as a {colour_words(water)} penalty area{wide}, whose edge is where the "
+        "ground slopes down to it; mark it, or say on the map why it is none",
+        water,
+        stands=True,
+    )
+
+
+def colour_words(water: Feature) -> str:
+    """Return the colour of the penalty area that an unmarked water is."""
+    return "yellow" if colour_of(water) is Kind.YELLOW_PENALTY_AREA else "red"
+
+
+def _roughly_drawn(course: Course) -> tuple[Feature, ...]:
+    """Return the features whose edges are known to be drawn only roughly; they are looked for once."""
+    if _roughly_drawn not in course.kept:
+        course.kept[_roughly_drawn] = tuple(one for one in course.features if drawn_to(one))
+    found: tuple[Feature, ...] = course.kept[_roughly_drawn]
+    return found
 
 
 def drawn_to(feature: Feature) -> float:

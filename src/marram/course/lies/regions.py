@@ -1,9 +1,14 @@
-"""The ground of a course as it counts on one hole: what is in bounds, and the specific areas in their order."""
+"""The ground of a course as it counts on one hole: what is in bounds, and the specific areas in their order.
 
-from dataclasses import dataclass, field, replace
+This is the one reading of Rule 2.2c: which mapped features count on a hole, united as they are joined on the ground,
+and in which order they decide. Everything else asks it.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
 from enum import IntEnum
 from functools import cached_property
-from weakref import WeakKeyDictionary
+from typing import Any
 
 import numpy as np
 import shapely
@@ -12,16 +17,11 @@ from shapely import STRtree
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.model import Course, Feature, Kind
-
-BALL_RADIUS = 0.04267 / 2
-"""Half the least diameter of a ball, metres (Equipment Rules, Part 3: not less than 42.67 mm)."""
-
-EDGE_TOLERANCE = 1e-6
-"""A ball this near an edge touches it, metres: far below what can be seen, far above rounding."""
-
-TOUCH = BALL_RADIUS + EDGE_TOLERANCE
-"""A ball touches an area when its centre is no further from the area than this, metres."""
+from marram.course.lies.extents import extents
+from marram.course.lies.tolerance import TOUCH
+from marram.course.lies.united import UnitedArea, one_by_one, unite
+from marram.course.lies.water import colour_of, unmarked_water
+from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Hole, Kind
 
 
 class Ground(IntEnum):
@@ -44,47 +44,47 @@ class Region:
 
     Attributes:
         ground: what a ball that touches one of them lies in.
-        features: the areas.
-        shape: their union, in metres.
+        areas: the areas; each is one on the ground, however many features it is mapped as.
+        shape: all of them, in metres.
     """
 
     ground: Ground
-    features: tuple[Feature, ...]
+    areas: tuple[UnitedArea, ...]
     shape: BaseGeometry
 
     @cached_property
-    def _edge(self) -> BaseGeometry:
-        edge = shapely.boundary(self.shape)
-        shapely.prepare(edge)
-        return edge
+    def _edges(self) -> tuple[STRtree, NDArray[np.object_]]:
+        rings = shapely.get_parts(shapely.boundary(self.shape))
+        return STRtree(rings), rings
+
+    @cached_property
+    def tree(self) -> STRtree:
+        """The areas, to find those near a place."""
+        return STRtree([area.geometry for area in self.areas])
 
     def signed_distance(self, place: Point) -> float:
         """Return the distance from a place to the region's edge in metres, negative inside."""
-        outside = float(shapely.distance(self.shape, place))
-        return outside if outside > 0 else -float(shapely.distance(self._edge, place))
+        tree, _ = self._edges
+        _, distance = tree.query_nearest(place, return_distance=True, all_matches=False)
+        return -float(distance[0]) if shapely.intersects(self.shape, place) else float(distance[0])
 
-    @cached_property
-    def _edges(self) -> NDArray[np.object_]:
-        edges = shapely.boundary(np.array([feature.geometry for feature in self.features], dtype=object))
-        shapely.prepare(edges)
-        return np.asarray(edges, dtype=object)
-
-    @cached_property
-    def _areas(self) -> NDArray[np.object_]:
-        areas = np.array([feature.geometry for feature in self.features], dtype=object)
-        shapely.prepare(areas)
-        return areas
+    def area_near(self, place: Point) -> UnitedArea:
+        """Return the area that a place lies in or is nearest to."""
+        return self.areas[int(self.tree.query_nearest(place, all_matches=False)[0])]
 
     def holding(self, place: Point) -> Feature:
         """Return the feature of the region that a place is nearest to or deepest in."""
-        outside = shapely.distance(self._areas, place)
-        nearest = np.flatnonzero(outside == outside.min())
-        depths = shapely.distance(self._edges[nearest], place)
-        return self.features[int(nearest[np.argmax(depths)])]
+        return self.area_near(place).holding(place)
 
     def edge_near(self, place: Point) -> Feature:
         """Return the feature of the region whose edge is nearest to a place."""
-        return self.features[int(np.argmin(shapely.distance(self._edges, place)))]
+        tree, rings = self._edges
+        ring = rings[int(tree.query_nearest(place, all_matches=False)[0])]
+        at = ring.interpolate(ring.project(place))
+        # Of areas that overlap, such as ground out of bounds inside the boundary, the one whose edge this is.
+        near = self.tree.query(at, predicate="dwithin", distance=TOUCH)
+        edges = shapely.boundary([self.areas[i].geometry for i in near])
+        return self.areas[int(near[np.argmin(shapely.distance(edges, at))])].edge_near(place)
 
 
 @dataclass(frozen=True, eq=False)
@@ -92,43 +92,52 @@ class HoleGround:
     """The ground of a course as it counts on one hole.
 
     Attributes:
+        boundary: the ground inside the boundary, or ``None`` where the map has none.
+        fences: areas out of bounds inside the boundary that count on the hole, or ``None``.
         in_bounds: everything in bounds, or ``None`` where the map has no boundary.
-        out_of_bounds: areas out of bounds inside the boundary that count on the hole, or ``None``.
         specific: the specific areas, in the order of Rule 2.2c.
         wrong_greens: the greens that are not the hole's.
+        fairways: the fairways of the hole: those mapped as its own, else those its line of play runs over.
         conditions: paths, obstructions, ground under repair, temporary water and no play zones.
-        water: unmarked water, for what the map cannot tell about it.
+        spots: conditions mapped as points, which cover no ground.
+        water: water that is not marked.
         idle_tees: tees that belong to no hole.
+        kept: indexes of these areas, made when first asked for.
     """
 
+    boundary: Region | None
+    fences: Region | None
     in_bounds: Region | None
-    out_of_bounds: Region | None
     specific: tuple[Region, ...]
-    wrong_greens: tuple[Feature, ...]
-    conditions: tuple[Feature, ...]
-    water: tuple[Feature, ...]
-    idle_tees: tuple[Feature, ...]
-    _trees: dict[str, tuple[STRtree, tuple[Feature, ...]]] = field(default_factory=dict)
+    wrong_greens: tuple[UnitedArea, ...]
+    fairways: tuple[UnitedArea, ...]
+    conditions: tuple[UnitedArea, ...]
+    spots: tuple[Feature, ...]
+    water: tuple[UnitedArea, ...]
+    idle_tees: tuple[UnitedArea, ...]
+    kept: dict[str, Any] = field(default_factory=dict)
 
-    def within(self, place: Point, distance: float, what: str) -> tuple[Feature, ...]:
-        """Return the features of an attribute (such as ``"conditions"``) no further away than a distance."""
-        if what not in self._trees:
-            features: tuple[Feature, ...] = getattr(self, what)
-            self._trees[what] = STRtree([feature.geometry for feature in features]), features
-        tree, features = self._trees[what]
-        return tuple(features[i] for i in sorted(tree.query(place, predicate="dwithin", distance=distance)))
+    def within(self, place: Point, distance: float, what: str) -> tuple[UnitedArea, ...]:
+        """Return the areas of an attribute (such as ``"conditions"``) no further away than a distance."""
+        areas: tuple[UnitedArea, ...] = getattr(self, what)
+        if what not in self.kept:
+            self.kept[what] = STRtree([area.geometry for area in areas])
+        tree: STRtree = self.kept[what]
+        return tuple(areas[i] for i in sorted(tree.query(place, predicate="dwithin", distance=distance)))
+
+    def region(self, ground: Ground) -> Region | None:
+        """Return the specific areas of one kind, or ``None`` where the hole has none."""
+        return next((region for region in self.specific if region.ground is ground), None)
 
 
-CONDITIONS = (
-    Kind.PATH,
-    Kind.OBSTRUCTION,
-    Kind.GROUND_UNDER_REPAIR,
-    Kind.TEMPORARY_WATER,
-    Kind.NO_PLAY_ZONE,
-)
-"""Kinds of condition that a ball can touch."""
+TOUCHABLE = (*ABNORMAL_COURSE_CONDITIONS, Kind.NO_PLAY_ZONE)
+"""Kinds of condition that a ball can touch; they lie on an area of the course and never decide which one it is."""
 
-_kept: WeakKeyDictionary[Course, dict[int, HoleGround]] = WeakKeyDictionary()
+TEEING_AREA_OF_THE_DAY = ("marram", "teeing_area")
+"""The tag of a teeing area drawn between the tee-markers of the day: where a hole has one, it alone counts."""
+
+DIVIDED = ("double_green", "divided")
+"""The tag of a green that the Committee has divided from the one it adjoins (Definition of putting green)."""
 
 
 def ground_of(course: Course, number: int) -> HoleGround:
@@ -137,62 +146,116 @@ def ground_of(course: Course, number: int) -> HoleGround:
     Raises:
         BadPlace: the map has no such hole.
     """
-    kept = _kept.setdefault(course, {})
-    if number not in kept:
-        kept[number] = _build(course, number)
-    return kept[number]
+    key = (ground_of, number)
+    if key not in course.kept:
+        course.kept[key] = _build(course, course.hole(number))
+    found: HoleGround = course.kept[key]
+    return found
 
 
-def _build(course: Course, number: int) -> HoleGround:
-    hole = course.hole(number)
-    fences = tuple(f for f in course.of(Kind.OUT_OF_BOUNDS) if not f.holes or number in f.holes)
-    boundaries = course.of(Kind.BOUNDARY)
-    out = _region(Ground.OUT_OF_BOUNDS, fences)
-    inside = None
-    if boundaries:
-        shape = shapely.union_all([boundary.geometry for boundary in boundaries])
-        if out is not None:
-            shape = shape.difference(out.shape)
-        shapely.prepare(shape)
-        inside = Region(Ground.OUT_OF_BOUNDS, (*boundaries, *fences), shape)
-    of_the_day = tuple(tee for tee in hole.tees if tee.tags.get("marram") == "teeing_area")
-    # Water on the course is a penalty area whether or not it is marked, red where no colour is shown
-    # (Definition of penalty area).
-    water = _unmarked_water(course)
-    red = (*course.of(Kind.RED_PENALTY_AREA), *(f for f in water if f.geometry.area > 0))
+@dataclass(frozen=True, eq=False)
+class _Shared:
+    """What is the same on every hole, united once for a course."""
+
+    boundary: Region | None
+    red: Region | None
+    yellow: Region | None
+    bunkers: Region | None
+    greens: tuple[UnitedArea, ...]
+    fairways: tuple[UnitedArea, ...]
+    conditions: tuple[UnitedArea, ...]
+    water: tuple[UnitedArea, ...]
+
+
+def _shared(course: Course) -> _Shared:
+    if _shared not in course.kept:
+        course.kept[_shared] = _read(course)
+    found: _Shared = course.kept[_shared]
+    return found
+
+
+def _read(course: Course) -> _Shared:
+    water = unmarked_water(course)
+
+    def penalty_areas(kind: Kind) -> tuple[UnitedArea, ...]:
+        unmarked = tuple(piece for piece in water if colour_of(piece.feature) is kind)
+        return unite((*extents(course.of(kind)), *unmarked))
+
+    holes = (hole.green for hole in course.holes.values() if hole.green is not None)
+    greens = {id(green): green for green in (*course.of(Kind.PUTTING_GREEN), *holes)}.values()
+    return _Shared(
+        boundary=_region(Ground.OUT_OF_BOUNDS, unite(extents(course.of(Kind.BOUNDARY)))),
+        red=_region(Ground.RED_PENALTY_AREA, penalty_areas(Kind.RED_PENALTY_AREA)),
+        yellow=_region(Ground.YELLOW_PENALTY_AREA, penalty_areas(Kind.YELLOW_PENALTY_AREA)),
+        bunkers=_region(Ground.BUNKER, unite(extents(course.of(Kind.BUNKER)))),
+        greens=unite(extents(greens), apart=lambda green: DIVIDED in green.tags.items()),
+        fairways=unite(extents(course.of(Kind.FAIRWAY))),
+        conditions=_conditions(course),
+        water=unite(water),
+    )
+
+
+def _conditions(course: Course) -> tuple[UnitedArea, ...]:
+    """Return the conditions in the order of the map; those of different kinds are never one (see Model Local Rule F-3)."""
+    place = {id(feature): i for i, feature in enumerate(course.features)}
+    every = (area for kind in TOUCHABLE for area in unite(extents(course.of(kind))))
+    return tuple(sorted(every, key=lambda area: place[id(area.pieces[0].feature)]))
+
+
+def _build(course: Course, hole: Hole) -> HoleGround:
+    shared = _shared(course)
+    fences = _region(
+        Ground.OUT_OF_BOUNDS,
+        unite(extents(f for f in course.of(Kind.OUT_OF_BOUNDS) if not f.holes or hole.number in f.holes)),
+    )
+    own = [green for green in shared.greens if any(one is hole.green for one in green.features)]
+    of_the_day = [tee for tee in hole.tees if TEEING_AREA_OF_THE_DAY in tee.tags.items()]
+    tees = one_by_one(extents(of_the_day or hole.tees))
     regions = (
-        _region(Ground.RED_PENALTY_AREA, red),
-        _region(Ground.YELLOW_PENALTY_AREA, course.of(Kind.YELLOW_PENALTY_AREA)),
-        _region(Ground.BUNKER, course.of(Kind.BUNKER)),
-        _region(Ground.PUTTING_GREEN, (hole.green,) if hole.green else ()),
-        _region(Ground.TEEING_AREA, of_the_day or hole.tees),
+        shared.red,
+        shared.yellow,
+        shared.bunkers,
+        _region(Ground.PUTTING_GREEN, own),
+        _region(Ground.TEEING_AREA, tees),
     )
     return HoleGround(
-        in_bounds=inside,
-        out_of_bounds=None if boundaries else out,
-        specific=tuple(region for region in regions if region is not None),
-        wrong_greens=tuple(f for f in course.of(Kind.PUTTING_GREEN) if f is not hole.green),
-        conditions=course.of(*CONDITIONS),
-        water=water,
-        idle_tees=tuple(f for f in course.of(Kind.TEEING_AREA) if not f.holes),
+        boundary=shared.boundary,
+        fences=fences,
+        in_bounds=_in_bounds(shared.boundary, fences),
+        specific=tuple(sorted((one for one in regions if one is not None), key=lambda one: one.ground)),
+        wrong_greens=tuple(green for green in shared.greens if green not in own),
+        fairways=_fairways(shared.fairways, hole),
+        conditions=shared.conditions,
+        spots=tuple(f for f in course.of(*TOUCHABLE) if f.geometry.geom_type in {"Point", "MultiPoint"}),
+        water=shared.water,
+        idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
     )
 
 
-def _unmarked_water(course: Course) -> tuple[Feature, ...]:
-    """Return the water, or the part of it, that lies in no mapped penalty area."""
-    marked = shapely.union_all(
-        [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
-    )
-    return tuple(
-        replace(f, geometry=f.geometry.difference(marked)) if marked.intersects(f.geometry) else f
-        for f in course.of(Kind.WATER)
-        if not marked.covers(f.geometry)
-    )
-
-
-def _region(ground: Ground, features: tuple[Feature, ...]) -> Region | None:
-    if not features:
-        return None
-    shape = shapely.union_all([feature.geometry for feature in features])
+def _in_bounds(boundary: Region | None, fences: Region | None) -> Region | None:
+    if boundary is None or fences is None:
+        return boundary
+    shape = shapely.difference(boundary.shape, fences.shape)
     shapely.prepare(shape)
-    return Region(ground, features, shape)
+    return Region(Ground.OUT_OF_BOUNDS, (*boundary.areas, *fences.areas), shape)
+
+
+def _fairways(every: Iterable[UnitedArea], hole: Hole) -> tuple[UnitedArea, ...]:
+    own = [one for one in every if any(hole.number in piece.holes for piece in one.features)]
+    return tuple(
+        own
+        or (
+            one
+            for one in every
+            if not any(piece.holes for piece in one.features) and one.geometry.intersects(hole.line)
+        )
+    )
+
+
+def _region(ground: Ground, areas: Iterable[UnitedArea]) -> Region | None:
+    found = tuple(areas)
+    if not found:
+        return None
+    shape = shapely.union_all([area.geometry for area in found]) if len(found) > 1 else found[0].geometry
+    shapely.prepare(shape)
+    return Region(ground, found, shape)

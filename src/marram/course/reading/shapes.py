@@ -32,6 +32,14 @@ def width_of(tags: dict[str, str] | Feature) -> float | None:
     return float(found[1]) if found and float(found[1]) > 0 else None
 
 
+def strip(line: BaseGeometry, half: float) -> BaseGeometry:
+    """Return the strip along a line, of half a width in metres to either side.
+
+    Flat ends and mitred bends keep its edges exactly half the width from the line.
+    """
+    return shapely.buffer(line, half, cap_style="flat", join_style="mitre")
+
+
 def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Feature]:
     """Return the features that sources laid out in metres hold, except holes, pins and outlines."""
     return [
@@ -54,6 +62,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
     if invalid(geometry, source.ident, faults, harmless=kind in HARMLESS):
         return None
     width = width_of(tags)
+    middle: BaseGeometry | None = None
     if isinstance(geometry, LineString | MultiLineString):
         if kind in PENALTY_AREAS and "waterway" in tags and width is None:
             faults.warn(
@@ -65,8 +74,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
             )
             kind = Kind.WATER
         elif width is not None and kind in {Kind.PATH, Kind.WATER, *PENALTY_AREAS}:
-            # Flat ends and mitred bends keep the edges exactly half the width from the middle line.
-            geometry = shapely.buffer(geometry, width / 2, cap_style="flat", join_style="mitre")
+            middle, geometry = geometry, strip(geometry, width / 2)
         elif kind in AREA_KINDS and kind is not Kind.BOUNDARY:
             _refuse_line(source, kind, geometry, faults)
             return None
@@ -82,6 +90,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
         holes=hole_numbers(tags.get("holes", "")),
         tags=tags,
         serves=tuple(part.strip() for part in tags.get("serves", "").split(";") if part.strip()),
+        middle=middle,
     )
 
 

@@ -1,12 +1,21 @@
-"""The ground of one hole: which area of the course a place lies in, and the limits that follow."""
+"""The ground of one hole as outlines: a view of what :mod:`marram.course.lies` reads, and the limits that follow."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
+import numpy as np
 import shapely
+from shapely import Point
 
-from marram.course.model import Course, Feature, Hole, Kind
+from marram.course.lies.areas import AREAS
+from marram.course.lies.decision import decider
+from marram.course.lies.regions import Ground as Lies
+from marram.course.lies.regions import HoleGround
+from marram.course.lies.regions import ground_of as read_ground
+from marram.course.lies.tolerance import EDGE_TOLERANCE
+from marram.course.lies.united import UnitedArea
+from marram.course.model import Course, Feature, Hole
 from marram.errors import BadPlace
 from marram.relief.geometry.areal import areal
 from marram.relief.geometry.limits import Bound, Bounding, Inside, Outside
@@ -19,9 +28,16 @@ EDGE_REACH = 1.0
 """Metres: how far from an edge an estimated crossing point may be given; it is then moved onto the edge.
 A tap on a map is no better than that. (A number of our own.)"""
 
+_GROUNDS = {
+    area: tuple(ground for ground, read in AREAS.items() if read is not None and read.value == area.value)
+    for area in Area
+    if area is not Area.GENERAL_AREA
+}
+"""The kinds of ground that make each specific area of the course, in the order of Rule 2.2c."""
 
-class Areas(tuple[tuple[Feature, Outline], ...]):  # noqa: SLOT001  (the outlines are kept on it)
-    """Features of the map that have an area, each with its outline."""
+
+class Areas(tuple[tuple[UnitedArea, Outline], ...]):  # noqa: SLOT001  (the outlines are kept on it)
+    """Areas on the ground, each with its outline."""
 
     @cached_property
     def outlines(self) -> Outlines:
@@ -33,15 +49,13 @@ class Areas(tuple[tuple[Feature, Outline], ...]):  # noqa: SLOT001  (the outline
 class Ground:
     """The areas of a course as they are when one hole is played.
 
-    The green and the teeing areas of other holes lie in the general area (Rule 2.2).
-
     Attributes:
-        course: the course.
         hole: the hole being played.
+        lies: which areas count on it, united as they are joined on the ground.
     """
 
-    course: Course
     hole: Hole
+    lies: HoleGround
 
     @cached_property
     def location(self) -> XY:
@@ -50,41 +64,43 @@ class Ground:
 
     @cached_property
     def penalty_areas(self) -> Areas:
-        """Every penalty area."""
-        return self._areal(self.course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA))
+        """Every penalty area, marked or not."""
+        return self._specific(Area.PENALTY_AREA)
 
     @cached_property
     def bunkers(self) -> Areas:
         """Every bunker."""
-        return self._areal(self.course.of(Kind.BUNKER))
+        return self._specific(Area.BUNKER)
 
     @cached_property
     def green(self) -> Areas:
         """The putting green of this hole, if mapped."""
-        return self._areal((self.hole.green,) if self.hole.green else ())
+        return self._specific(Area.PUTTING_GREEN)
 
     @cached_property
     def tees(self) -> Areas:
-        """The mapped ground of this hole's teeing areas."""
-        return self._areal(self.hole.tees)
+        """The teeing area of the day where the map has it, else the mapped ground of this hole's tees."""
+        return self._specific(Area.TEEING_AREA)
+
+    @cached_property
+    def wrong_greens(self) -> Areas:
+        """The greens that are not this hole's."""
+        return _outlined(self.lies.wrong_greens)
 
     @cached_property
     def boundary(self) -> Areas:
         """The outline of the course, if mapped."""
-        return self._areal(self.course.of(Kind.BOUNDARY))
+        return _outlined(() if self.lies.boundary is None else self.lies.boundary.areas)
 
     @cached_property
     def out_of_bounds(self) -> Areas:
-        """Areas inside the outline that are out of bounds."""
-        return self._areal(self.course.of(Kind.OUT_OF_BOUNDS))
+        """Areas inside the outline that are out of bounds on this hole."""
+        return _outlined(() if self.lies.fences is None else self.lies.fences.areas)
 
     @cached_property
     def fairways(self) -> Areas:
         """The fairways of this hole: those mapped as its own, else those its line of play runs over."""
-        every = self.course.of(Kind.FAIRWAY)
-        own = [one for one in every if self.hole.number in one.holes]
-        own = own or [one for one in every if not one.holes and one.geometry.intersects(self.hole.line)]
-        return self._areal(own)
+        return _outlined(self.lies.fairways)
 
     @cached_property
     def short_grass(self) -> Outline | None:
@@ -107,52 +123,34 @@ class Ground:
             shape = areal(limit.cut(shape))
         return None if shape.is_empty else Outline(shape)
 
-    def _areal(self, features: Iterable[Feature]) -> Areas:
-        """Pair features with their outlines; what is mapped as a line or a point has no area and is left out."""
-        return Areas(
-            (one, self.outline(one))
-            for one in features
-            if one.geometry.geom_type in {"Polygon", "MultiPolygon"}
-        )
+    def _specific(self, area: Area) -> Areas:
+        regions = (self.lies.region(ground) for ground in _GROUNDS[area])
+        return _outlined(one for region in regions if region is not None for one in region.areas)
 
     def outline(self, feature: Feature) -> Outline:
-        """Return the outline of a feature; for one of the course it is made once."""
-        if id(feature) not in self._own:
-            return Outline(feature.geometry)
-        return self._outlines.setdefault(id(feature), Outline(feature.geometry))
+        """Return the outline of a feature, or of the condition that it is a piece of; that is made once."""
+        united = self._pieces.get(id(feature))
+        return Outline(feature.geometry) if united is None else _outline(united)
 
     @cached_property
-    def _own(self) -> frozenset[int]:
-        # The course keeps its features alive, so their ids stay theirs.
-        return frozenset(map(id, self.course.features)) | frozenset(
-            map(id, (*self.hole.tees, self.hole.green))
-        )
-
-    @cached_property
-    def _outlines(self) -> dict[int, Outline]:
-        return {}
+    def _pieces(self) -> dict[int, UnitedArea]:
+        # The ground keeps the features alive, so their ids stay theirs.
+        return {id(feature): area for area in self.lies.conditions for feature in area.features}
 
     def area_at(self, place: XY, ball: float = 0.0) -> Area | None:
-        """Return the area of the course a place (or a ball of this radius) lies in; ``None`` out of bounds.
-
-        A ball that touches two areas lies in the first of penalty area, bunker, putting green (Rule 2.2c).
-        """
-        if any(limit.margin(*place, ball) < 0 for limit in self.on_course):
-            return None
-        for area, members in self._order:
-            if feature_at(members, place, ball):
-                return area
-        return Area.GENERAL_AREA
+        """Return the area of the course a place (or a ball of this radius) lies in; ``None`` out of bounds."""
+        (ground,) = decider(self.lies).decide(np.array([Point(place)]), ball + EDGE_TOLERANCE)
+        area = AREAS[Lies(int(ground))]
+        return None if area is None else Area(area.value)
 
     @cached_property
     def on_course(self) -> tuple[Bounding, ...]:
         """The limits that keep a ball on the course; a ball is out of bounds only when all of it is."""
-        limits: list[Bounding] = []
-        if self.boundary:
-            limits.append(Inside(self.boundary.outlines, Bound.ON_COURSE))
+        if self.lies.in_bounds is not None:
+            return (Inside(Outlines((Outline(self.lies.in_bounds.shape),)), Bound.ON_COURSE),)
         if self.out_of_bounds:
-            limits.append(_NotAllInside(self.out_of_bounds.outlines, Bound.ON_COURSE))
-        return tuple(limits)
+            return (_NotAllInside(self.out_of_bounds.outlines, Bound.ON_COURSE),)
+        return ()
 
     def in_area(self, area: Area, limit: Limit | None = None) -> tuple[Bounding, ...]:
         """Return the limits of lying in an area of the course (Rule 2.2c's order)."""
@@ -167,21 +165,21 @@ class Ground:
         """For each area of the course its own outlines, and those of the areas that come before it."""
         found: dict[Area, tuple[Outlines | None, Outlines]] = {}
         before = Outlines()
-        for area, members in self._order:
-            found[area] = members.outlines, before
-            before = Outlines((*before, *members.outlines))
+        for area in sorted(_GROUNDS, key=lambda one: _GROUNDS[one]):
+            own = self._specific_outlines[area]
+            found[area] = own, before
+            before = Outlines((*before, *own))
         found[Area.GENERAL_AREA] = None, before
         return found
 
     @cached_property
-    def _order(self) -> tuple[tuple[Area, Areas], ...]:
-        """The specific areas, in the order that decides where a ball in two of them lies (Rule 2.2c)."""
-        return (
-            (Area.PENALTY_AREA, self.penalty_areas),
-            (Area.BUNKER, self.bunkers),
-            (Area.PUTTING_GREEN, self.green),
-            (Area.TEEING_AREA, self.tees),
-        )
+    def _specific_outlines(self) -> dict[Area, Outlines]:
+        return {
+            Area.PENALTY_AREA: self.penalty_areas.outlines,
+            Area.BUNKER: self.bunkers.outlines,
+            Area.PUTTING_GREEN: self.green.outlines,
+            Area.TEEING_AREA: self.tees.outlines,
+        }
 
     def outlines_of(self, *, bunkers: bool, green: bool, tees: bool) -> Outlines:
         """Return the outlines of the penalty areas, and of other specific areas as asked."""
@@ -213,40 +211,40 @@ class _NotAllInside(Outside):
         return Outside.margin(self, x, y, -ball)
 
 
-def feature_at(areas: Areas, place: XY, ball: float = 0.0) -> tuple[Feature, Outline] | None:
-    """Return the feature that a place (or any part of a ball of this radius) lies in."""
-    for index in areas.outlines.indices_near(*place, ball):
-        if areas[index][1].depth(*place) >= -ball:
+def _outlined(areas: Iterable[UnitedArea]) -> Areas:
+    return Areas((area, _outline(area)) for area in areas)
+
+
+def _outline(area: UnitedArea) -> Outline:
+    """Return the outline of an area; it is made once, for all holes."""
+    found: Outline = area.kept.setdefault(Outline, Outline(area.geometry))
+    return found
+
+
+def feature_at(areas: Areas, place: XY, ball: float = 0.0) -> tuple[UnitedArea, Outline] | None:
+    """Return the area that a place (or any part of a ball of this radius) lies in."""
+    reach = ball + EDGE_TOLERANCE
+    for index in areas.outlines.indices_near(*place, reach):
+        if areas[index][1].depth(*place) >= -reach:
             return areas[index]
     return None
 
 
-def nearest_edge(areas: Areas, place: XY) -> tuple[float, tuple[Feature, Outline]] | None:
-    """Return the feature whose edge is nearest to a place, and how far away that edge is."""
+def nearest_edge(areas: Areas, place: XY) -> tuple[float, tuple[UnitedArea, Outline]] | None:
+    """Return the area whose edge is nearest to a place, and how far away that edge is."""
     near = areas.outlines.indices_near(*place, EDGE_REACH)
     measured = [(abs(areas[index][1].depth(*place)), areas[index]) for index in near]
     return min(measured, key=lambda pair: pair[0], default=None)
 
 
-_grounds: dict[tuple[int, int], Ground] = {}
-_KEPT = 64
-
-
 def ground_of(course: Course, hole_number: int) -> Ground:
-    """Return the ground of one hole, made once for each course and hole.
+    """Return the ground of one hole; it is kept for as long as the course is.
 
     Raises:
         BadPlace: if the course has no such hole.
     """
-    key = (id(course), hole_number)
-    known = _grounds.get(key)
-    # The ground keeps its course alive, so an id met again here is the same course.
-    if known is not None and known.course is course:
-        return known
-    hole = course.holes.get(hole_number)
-    if hole is None:
-        numbers = ", ".join(str(number) for number in course.holes)
-        raise BadPlace(f"{course.name} has no hole {hole_number}; its holes are {numbers}.")
-    if len(_grounds) >= _KEPT:
-        _grounds.pop(next(iter(_grounds)))
-    return _grounds.setdefault(key, Ground(course, hole))
+    key = (ground_of, hole_number)
+    if key not in course.kept:
+        course.kept[key] = Ground(course.hole(hole_number), read_ground(course, hole_number))
+    found: Ground = course.kept[key]
+    return found

@@ -1,0 +1,184 @@
+"""What is joined on the ground is one area, in however many pieces it is mapped.
+
+Pieces that overlap, touch, or lie no further apart than :data:`~marram.course.lies.tolerance.SEAM` make one area. Its
+outline is that of its pieces wherever they do not meet; between them no edge is left, nor a gap too narrow to be one.
+An area of one piece keeps the very geometry of the map.
+"""
+
+from collections.abc import Callable, Hashable, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import STRtree
+from shapely.geometry import Point
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.lies.extents import Extent
+from marram.course.lies.joints import joints
+from marram.course.lies.tolerance import EDGE_TOLERANCE, SEAM
+from marram.course.model import Feature, Kind
+
+Shapes = NDArray[np.object_]
+
+
+@dataclass(frozen=True, eq=False)
+class UnitedArea:
+    """One area on the ground, and the mapped features it is made of.
+
+    Attributes:
+        pieces: the ground each feature covers, in the order of the map.
+        geometry: the whole area, polygon(s) in metres.
+        kept: what was once worked out from it, by what it is.
+    """
+
+    pieces: tuple[Extent, ...]
+    geometry: BaseGeometry
+    kept: dict[Hashable, Any] = field(default_factory=dict, repr=False)
+
+    @property
+    def features(self) -> tuple[Feature, ...]:
+        """The mapped features, in the order of the map, each once."""
+        return tuple({id(piece.feature): piece.feature for piece in self.pieces}.values())
+
+    @property
+    def kind(self) -> Kind:
+        """The kind of the first feature; water that is not marked may be joined with a marked penalty area."""
+        return self.pieces[0].feature.kind
+
+    @property
+    def ident(self) -> str:
+        """The identifier of the first feature, for messages."""
+        return self.pieces[0].feature.ident
+
+    @property
+    def name(self) -> str:
+        """The first name that one of the features has, or an empty string."""
+        return next((feature.name for feature in self.features if feature.name), "")
+
+    @cached_property
+    def _shapes(self) -> Shapes:
+        shapes = np.array([piece.shape for piece in self.pieces], dtype=object)
+        shapely.prepare(shapes)
+        return shapes
+
+    @cached_property
+    def _edges(self) -> Shapes:
+        edges = np.asarray(shapely.boundary(self._shapes), dtype=object)
+        shapely.prepare(edges)
+        return edges
+
+    def holding(self, place: Point) -> Feature:
+        """Return the feature that a place is nearest to or deepest in."""
+        if len(self.pieces) == 1:
+            return self.pieces[0].feature
+        outside = shapely.distance(self._shapes, place)
+        nearest = np.flatnonzero(outside == outside.min())
+        depths = shapely.distance(self._edges[nearest], place)
+        return self.pieces[int(nearest[np.argmax(depths)])].feature
+
+    def edge_near(self, place: Point) -> Feature:
+        """Return the feature whose edge is nearest to a place."""
+        if len(self.pieces) == 1:
+            return self.pieces[0].feature
+        return self.pieces[int(np.argmin(shapely.distance(self._edges, place)))].feature
+
+    def touching(self, place: Point, distance: float) -> tuple[Feature, ...]:
+        """Return the features no further from a place than a distance; the nearest where only a joint is so near."""
+        near = np.flatnonzero(shapely.distance(self._shapes, place) <= distance)
+        found = {id(self.pieces[i].feature): self.pieces[i].feature for i in near}
+        return tuple(found.values()) or (self.holding(place),)
+
+
+def unite(
+    pieces: Sequence[Extent], *, apart: Callable[[Feature], bool] = lambda _: False
+) -> tuple[UnitedArea, ...]:
+    """Return the areas that pieces of ground make, in the order of their first pieces.
+
+    Args:
+        pieces: the ground of features that are one area where they are joined.
+        apart: which features stay by themselves, whatever they touch.
+    """
+    if not pieces:
+        return ()
+    shapes = np.array([piece.shape for piece in pieces], dtype=object)
+    pairs = _joined(shapes, [apart(piece.feature) for piece in pieces])
+    return tuple(
+        UnitedArea(
+            tuple(pieces[i] for i in group),
+            _union([pieces[i] for i in group], within),
+        )
+        for group, within in _groups(len(pieces), pairs)
+    )
+
+
+def one_by_one(pieces: Sequence[Extent]) -> tuple[UnitedArea, ...]:
+    """Return each piece of ground as an area by itself."""
+    return tuple(UnitedArea((piece,), piece.shape) for piece in pieces)
+
+
+def _joined(shapes: Shapes, apart: Sequence[bool]) -> list[tuple[int, int]]:
+    """Return which pairs of shapes are joined, the lesser index first."""
+    first, second = STRtree(shapes).query(shapes, predicate="dwithin", distance=SEAM)
+    single = np.asarray(apart)
+    kept = (first < second) & ~single[first] & ~single[second]
+    return list(zip(first[kept].tolist(), second[kept].tolist(), strict=True))
+
+
+def _groups(count: int, pairs: Sequence[tuple[int, int]]) -> list[tuple[list[int], list[tuple[int, int]]]]:
+    """Return the connected groups of indices, each with its pairs as places within the group."""
+    leader = list(range(count))
+
+    def find(one: int) -> int:
+        while leader[one] != one:
+            leader[one] = leader[leader[one]]
+            one = leader[one]
+        return one
+
+    for first, second in pairs:
+        low, high = sorted((find(first), find(second)))
+        leader[high] = low
+    members: dict[int, list[int]] = {}
+    for one in range(count):
+        members.setdefault(find(one), []).append(one)
+    within: dict[int, list[tuple[int, int]]] = {one: [] for one in members}
+    place = {one: i for group in members.values() for i, one in enumerate(group)}
+    for first, second in pairs:
+        within[find(first)].append((place[first], place[second]))
+    return [(group, within[one]) for one, group in members.items()]
+
+
+def _union(pieces: Sequence[Extent], pairs: Sequence[tuple[int, int]]) -> BaseGeometry:
+    shapes = [piece.shape for piece in pieces]
+    drawn = [(i, j) for i, j in pairs if not (pieces[i].middles and pieces[j].middles)]
+    lines = [(line, piece.half) for piece in pieces for line in piece.middles]
+    between = [*joints(lines), *_seams(shapes, drawn)]
+    return shapely.union_all([*shapes, *between]) if between or len(shapes) > 1 else shapes[0]
+
+
+def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> list[BaseGeometry]:
+    """Return what fills the gaps between pairs of joined shapes that are too narrow to be one.
+
+    A gap is filled by closing (growing and shrinking again by half its width), near the seam alone. Each filling
+    reaches a micrometre into both shapes, so that rounding leaves nothing between.
+    """
+    fillings = []
+    for one, other in ((shapes[i], shapes[j]) for i, j in pairs):
+        seam = shapely.intersection(_grown(one, SEAM), _grown(other, SEAM))
+        window = shapely.buffer(seam, 3 * SEAM, quad_segs=2)
+        both = shapely.union_all([shapely.intersection(one, window), shapely.intersection(other, window)])
+        gaps = shapely.difference(_grown(_grown(both, 0.6 * SEAM), -0.6 * SEAM), both)
+        for gap in shapely.get_parts(gaps):
+            filling = _grown(gap, EDGE_TOLERANCE)
+            if filling.geom_type == "Polygon" and filling.intersects(one) and filling.intersects(other):
+                fillings.append(filling)
+    return fillings
+
+
+def _grown(shape: BaseGeometry, by: float) -> BaseGeometry:
+    # GEOS lets the mitre of two edges in one line divide by zero, and then bevels it.
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return shapely.buffer(shape, by, join_style="mitre")
