@@ -125,6 +125,17 @@ class HoleGround:
         tree: STRtree = self.kept[what]
         return tuple(areas[i] for i in sorted(tree.query(place, predicate="dwithin", distance=distance)))
 
+    @cached_property
+    def every(self) -> tuple[UnitedArea, ...]:
+        """Every area that a ball can lie in or touch on the hole, but for fairways and what is out of bounds."""
+        specific = (area for region in self.specific for area in region.areas)
+        return (*specific, *self.wrong_greens, *self.conditions)
+
+    def joined_with(self, feature: Feature) -> tuple[Feature, ...]:
+        """Return the features that are one area on the ground with a feature, itself among them."""
+        areas = (area.features for area in self.every)
+        return next((pieces for pieces in areas if any(one is feature for one in pieces)), (feature,))
+
     def region(self, ground: Ground) -> Region | None:
         """Return the specific areas of one kind, or ``None`` where the hole has none."""
         return next((region for region in self.specific if region.ground is ground), None)

@@ -7,6 +7,7 @@ from shapely import Point
 from shapely.ops import nearest_points
 
 from marram.course.lies.doubts import drawn_to
+from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature, Kind
 from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.consultation import Consultation
@@ -114,7 +115,7 @@ def condition_words(feature: Feature) -> str:
     return text("rulings.condition_named", name=feature.name, kind=kind) if feature.name else kind
 
 
-def _onto_edge(features: Iterable[Feature], at: XY) -> tuple[XY, list[str]]:
+def _onto_edge(features: Iterable[Feature | UnitedArea], at: XY) -> tuple[XY, list[str]]:
     """Return a tapped crossing point moved onto the nearest edge (by its meaning it lies on one), and say so."""
     near = [nearest_points(one.geometry.boundary, Point(at))[0] for one in features]
     edges = [(float(one.x), float(one.y)) for one in near if one.distance(Point(at)) <= SNAP]

@@ -4,6 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from shapely import Point
+
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace
 from marram.relief.geometry.outline import XY
@@ -16,7 +18,7 @@ class Crossing:
 
     Attributes:
         place: the point on the edge.
-        feature: the penalty area.
+        feature: the penalty area, or of several that are one on the ground the one whose edge that is.
         others: earlier points where the way met the edge, in order: the ball may have gone in and come out.
     """
 
@@ -45,8 +47,8 @@ def last_crossing(course: Course, hole_number: int, way: Sequence[XY]) -> Crossi
             f"The way of the ball ends at ({way[-1][0]:.2f}, {way[-1][1]:.2f}), which is in no mapped penalty "
             "area. End it at a place in the penalty area."
         )
-    feature, outline = found
+    area, outline = found
     met = [point for start, end in pairwise(way) for _, point in outline.crossings(start, end)]
     if not met:
-        raise BadPlace(f"The whole way lies in {feature.ident}: start it where the ball was outside.")
-    return Crossing(met[-1], feature, tuple(met[:-1]))
+        raise BadPlace(f"The whole way lies in {area.ident}: start it where the ball was outside.")
+    return Crossing(met[-1], area.edge_near(Point(met[-1])), tuple(met[:-1]))

@@ -2,9 +2,10 @@
 
 from shapely import Point
 
+from marram.course.lies.regions import ground_of
+from marram.course.lies.tolerance import TOUCH
 from marram.course.model import Course, Feature, Kind
 from marram.relief.geometry.outline import XY
-from marram.relief.geometry.tolerance import BALL_RADIUS
 
 SERVABLE = (
     Kind.RED_PENALTY_AREA,
@@ -28,11 +29,13 @@ def zones_serving(
         course: the map.
         hole_number: the hole being played; a zone that names no hole may be used on all of them.
         ball: the spot of the ball, in local metres.
-        condition: what relief is taken from; when not given, all that the ball lies in.
+        condition: what relief is taken from; when not given, all that the ball lies in. A zone that serves one piece
+            of an area serves all of it.
     """
-    place = Point(ball)
-    inside = (one for one in course.of(*SERVABLE) if one.geometry.distance(place) <= BALL_RADIUS)
-    served = [condition] if condition else list(inside)
+    ground = ground_of(course, hole_number)
+    inside = ground.within(Point(ball), TOUCH, "every")
+    pieces = (piece for area in inside for piece in area.features if piece.kind in SERVABLE)
+    served = ground.joined_with(condition) if condition else tuple(pieces)
     names = {name for one in served for name in (one.ref, one.ident) if name}
     return tuple(
         zone

@@ -16,7 +16,6 @@ from marram.course.lies.regions import ground_of as read_ground
 from marram.course.lies.tolerance import EDGE_TOLERANCE
 from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature, Hole
-from marram.errors import BadPlace
 from marram.relief.geometry.areal import areal
 from marram.relief.geometry.limits import Bound, Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY, Outline
@@ -28,7 +27,7 @@ EDGE_REACH = 1.0
 """Metres: how far from an edge an estimated crossing point may be given; it is then moved onto the edge.
 A tap on a map is no better than that. (A number of our own.)"""
 
-_GROUNDS = {
+_GROUNDS: dict[Area, tuple[Lies, ...]] = {
     area: tuple(ground for ground, read in AREAS.items() if read is not None and read.value == area.value)
     for area in Area
     if area is not Area.GENERAL_AREA
@@ -128,14 +127,15 @@ class Ground:
         return _outlined(one for region in regions if region is not None for one in region.areas)
 
     def outline(self, feature: Feature) -> Outline:
-        """Return the outline of a feature, or of the condition that it is a piece of; that is made once."""
+        """Return the outline of a feature, or of the condition or wrong green that it is a piece of."""
         united = self._pieces.get(id(feature))
         return Outline(feature.geometry) if united is None else _outline(united)
 
     @cached_property
     def _pieces(self) -> dict[int, UnitedArea]:
         # The ground keeps the features alive, so their ids stay theirs.
-        return {id(feature): area for area in self.lies.conditions for feature in area.features}
+        areas = (*self.lies.conditions, *self.lies.wrong_greens)
+        return {id(feature): area for area in areas for feature in area.features}
 
     def area_at(self, place: XY, ball: float = 0.0) -> Area | None:
         """Return the area of the course a place (or a ball of this radius) lies in; ``None`` out of bounds."""

@@ -7,6 +7,7 @@ from enum import Enum
 from functools import cached_property
 from math import isfinite
 
+from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace, DateNotCovered
 from marram.relief.geometry.area import ReliefArea
@@ -307,14 +308,14 @@ class Situation:
         made = replace(stroke, footprint=low, whole_swing=whole if any(self._standing) else None)
         return replace(self, stroke=made, assumed=assumed)
 
-    def penalty_area(self) -> tuple[Feature, Outline] | None:
+    def penalty_area(self) -> tuple[UnitedArea, Outline] | None:
         """Return the penalty area the ball is in: at the crossing point, else at the ball."""
         if self.entry is not None:
             near = nearest_edge(self.ground.penalty_areas, self.entry)
             return near[1] if near else None
         return feature_at(self.ground.penalty_areas, self.ball, BALL_RADIUS) if self.ball else None
 
-    def bunker(self) -> tuple[Feature, Outline] | None:
+    def bunker(self) -> tuple[UnitedArea, Outline] | None:
         """Return the bunker the ball is in."""
         return feature_at(self.ground.bunkers, self.ball, BALL_RADIUS) if self.ball else None
 
