@@ -2,7 +2,7 @@
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum
 from importlib.resources import files
@@ -57,6 +57,13 @@ def contents() -> tuple[SubRule, ...]:
     return tuple(SubRule(number, title, reason) for number, title, reason in rows)
 
 
+def clarifications() -> dict[str, str]:
+    """Return what is known of each Clarification that may be cited: by its number, what the entry rests on."""
+    text = (files("marram.rules") / "clarifications.txt").read_text(encoding="utf-8")
+    rows = [line.split("|") for line in text.splitlines() if line and not line.startswith("#")]
+    return dict(rows)
+
+
 def citations_reached() -> dict[str, set[type]]:
     """Return every citation that some path reaches, with the kinds of outcome it is reached in."""
     reached: dict[str, set[type]] = defaultdict(set)
@@ -79,14 +86,19 @@ def coverage(sub_rule: SubRule, reached: dict[str, set[type]]) -> Coverage:
     return Coverage.NOT_COVERED if NotCovered in kinds else Coverage.MISSING
 
 
-def outside_contents(reached: dict[str, set[type]]) -> list[str]:
-    """Return the citations of sub-rules that the table of contents does not hold.
+def outside_contents(reached: Iterable[str]) -> list[str]:
+    """Return the citations of sub-rules and Clarifications that the tables do not hold.
 
-    Citations of anything but a numbered sub-rule (Local Rules, Definitions, "former 18-2") are left out.
+    Citations of anything else (Local Rules, Definitions, "former 18-2") are left out.
     """
-    every = contents()
+    every, known = contents(), clarifications()
+    made_up = [
+        citation
+        for citation in reached
+        if citation.startswith("Clarification ") and citation.removeprefix("Clarification ") not in known
+    ]
     numbered = [citation for citation in reached if re.match(r"\d", citation)]
-    return [
+    return made_up + [
         citation
         for citation in numbered
         if not any(one.holds(citation) or one.number.startswith(citation.split(" ")[0]) for one in every)
