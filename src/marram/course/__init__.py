@@ -8,8 +8,9 @@ if TYPE_CHECKING:
     from marram.course.lies.area_grid import areas_of
     from marram.course.lies.areas import area_at, area_at_degrees
     from marram.course.loading import check, load
+    from marram.course.mending.draft import read_draft
 
-__all__ = ["area_at", "area_at_degrees", "areas_of", "check", "load"]
+__all__ = ["area_at", "area_at_degrees", "areas_of", "check", "load", "read_draft"]
 
 _WHERE = {
     "area_at": "lies.areas",
@@ -17,6 +18,7 @@ _WHERE = {
     "areas_of": "lies.area_grid",
     "check": "loading",
     "load": "loading",
+    "read_draft": "mending.draft",
 }
 
 # So drawing relief reads no more than it needs.

@@ -43,7 +43,11 @@ def check(path: str | Path, which: str | None = None) -> list[Fault]:
 
 def examine(path: str | Path, which: str | None = None) -> tuple[Course | None, list[Fault]]:
     """Return the map in a file as far as it can be built, with every fault, errors first."""
-    source = _read(Path(path))
+    return examine_source(_read(Path(path)), which)
+
+
+def examine_source(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
+    """Return the map that a source holds as far as it can be built, with every fault, errors first."""
     course, faults = assemble(source, which)
     if course is not None:
         faults = [*faults, *check_course(course)]

@@ -64,11 +64,11 @@ def _cut(course: Course, faults: FaultList) -> None:
 
 def _greens(course: Course, faults: FaultList) -> None:
     for green in course.of(Kind.PUTTING_GREEN):
-        if not green.holes:
+        if not green.holes and green.tags.get("practice") != "yes":
             faults.note(
                 "green_of_no_hole",
                 "no hole ends on this green: on every hole it is read as a wrong green",
-                "Add ref=<hole number> if it is in use.",
+                "Add ref=<hole number> if it is in use, or practice=yes.",
                 feature=green.ident,
                 at=green.geometry,
             )

@@ -1,20 +1,30 @@
 """Reading a course map from GeoJSON (RFC 7946): a FeatureCollection with OpenStreetMap tags as properties."""
 
 import json
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
-from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon
+from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
-from marram.course.scheme import meaning, unknown_tags
+from marram.course.scheme import is_about_golf, meaning, unknown_tags
 
 WGS84_NAMES = ("CRS84", "EPSG::4326", "EPSG:4326")
 
+WGS84 = "urn:ogc:def:crs:OGC:1.3:CRS84"
+"""WGS 84 longitude and latitude in degrees, as the GeoJSON specification of 2008 names it."""
 
-class _Unreadable(Exception):
+INCOMPLETE = "@incomplete"
+"""The property that says how many parts of a feature were missing in the file it came from."""
+
+UNREADABLE = "unreadable"
+"""The member that holds what stood among the features and was none."""
+
+
+class Unreadable(Exception):
     """A geometry that cannot be read: what is wrong, what to do, where."""
 
     def __init__(self, check: str, what: str, remedy: str, place: Position | None = None) -> None:
@@ -38,47 +48,131 @@ def read_geojson(path: Path) -> Source:
             f"{path.name} is not a GeoJSON FeatureCollection",
             "Export the whole map, with a 'features' list.",
         )
-    name = _crs_name(document)
-    if name and not name.endswith(WGS84_NAMES):
+    return source_of(document)
+
+
+def source_of(document: dict[str, Any]) -> Source:
+    """Return what a GeoJSON FeatureCollection holds; what cannot be read becomes a fault, nothing is raised."""
+    source = Source()
+    features = document.get("features")
+    items = features if isinstance(features, list) else []
+    system = crs_of(document)
+    own = all(isinstance(item, dict) and crs_of(item) == Crs(given=True, name=WGS84) for item in items)
+    if system.given and not system.wgs84 and not (items and own):
         return source.give_up(
             "not_wgs84",
-            f"its 'crs' says {name}, but marram reads WGS 84 longitude and latitude",
+            f"its 'crs' {system.words}, but marram reads WGS 84 longitude and latitude",
             "Export in WGS 84 (EPSG:4326), as RFC 7946 asks.",
         )
     source.credit = str(document.get("copyright") or document.get("attribution") or "")
-    features = document.get("features")
-    for index, item in enumerate(features if isinstance(features, list) else []):
+    source.bounds = _covered(document)
+    for index, item in enumerate(items):
         _read_feature(source, item, index)
     return source
 
 
-def _crs_name(document: dict[str, Any]) -> str:
-    crs = document.get("crs")
+@dataclass(frozen=True, slots=True)
+class Crs:
+    """The coordinate system that a GeoJSON object of the former kind (before RFC 7946) names.
+
+    Attributes:
+        given: whether it has a ``crs`` at all.
+        name: the name; empty where there is none that could be read.
+        link: the address it points to instead.
+    """
+
+    given: bool = False
+    name: str = ""
+    link: str = ""
+
+    @property
+    def wgs84(self) -> bool:
+        """Whether it is WGS 84 in degrees."""
+        return self.name.endswith(WGS84_NAMES)
+
+    @property
+    def words(self) -> str:
+        """What it says, for messages."""
+        if self.name:
+            return f"says {self.name}"
+        return (
+            f"is a link ({self.link}), which is not followed" if self.link else "names no coordinate system"
+        )
+
+
+def crs_of(value: dict[str, Any]) -> Crs:
+    """Return the coordinate system a GeoJSON object names: as an object, as a plain name, or as a link."""
+    crs = value.get("crs")
+    if crs is None:
+        return Crs()
+    if isinstance(crs, str):
+        return Crs(given=True, name=crs.strip())
     properties = crs.get("properties") if isinstance(crs, dict) else None
-    return str(properties.get("name", "")) if isinstance(properties, dict) else ""
+    told = properties if isinstance(properties, dict) else {}
+    name, link = told.get("name"), told.get("href")
+    return Crs(True, name if isinstance(name, str) else "", link if isinstance(link, str) else "")
+
+
+def _covered(document: dict[str, Any]) -> BaseGeometry | None:
+    """Return the rectangle that a map taken from a larger file was cut to: west, south, east, north in degrees."""
+    match document.get("covered"):
+        case [
+            int() | float() as west,
+            int() | float() as south,
+            int() | float() as east,
+            int() | float() as north,
+        ]:
+            return None if out_of_range([(west, south), (east, north)]) else box(west, south, east, north)
+    return None
 
 
 def _read_feature(source: Source, item: Any, index: int) -> None:
-    if not isinstance(item, dict) or not isinstance(item.get("properties") or {}, dict):
-        source.refuse("not_a_feature", f"entry {index} of 'features' is not a GeoJSON Feature", "Remove it.")
+    if not isinstance(item, dict) or not isinstance(item.get("properties") or {}, dict) or UNREADABLE in item:
+        ident = str(item.get("id", "")) if isinstance(item, dict) and UNREADABLE in item else ""
+        source.refuse(
+            "not_a_feature", f"entry {index} of 'features' is not a GeoJSON Feature", "Remove it.", ident
+        )
         return
     properties = item.get("properties") or {}
+    if is_about_golf(properties) and (lost := properties.get(INCOMPLETE)):
+        source.refuse(
+            "incomplete",
+            f"{lost} of its parts {'is' if lost == 1 else 'are'} not in the file",
+            "Export a larger rectangle, or with complete ways and relations.",
+            str(item.get("id", "")),
+            first_position(item.get("geometry")),
+        )
+        return
     ident = str(item.get("id") or properties.get("@id") or f"feature {index}")
-    tags = {
-        str(key): _text(value) for key, value in properties.items() if value is not None and key[:1] != "@"
-    }
+    tags = tags_of(properties)
     if fault := unknown_tags(ident, tags):
         source.faults.append(fault)
     if meaning(tags) is None:
         return
     try:
-        geometry = _geometry(item.get("geometry"))
-        if geometry.is_empty:
-            raise _Unreadable("no_geometry", "its geometry is empty", "Draw it, or remove it.")
-    except _Unreadable as error:
+        geometry = geometry_of(item.get("geometry"))
+    except Unreadable as error:
         source.refuse(*error.fault, ident=ident, place=error.place)
         return
     source.features.append(SourceFeature(ident, tags, geometry))
+
+
+def first_position(geometry: Any) -> Position | None:
+    """Return the first place of a GeoJSON geometry that is one, or ``None``."""
+    value = geometry.get("coordinates") if isinstance(geometry, dict) else None
+    while isinstance(value, list) and value and isinstance(value[0], list):
+        value = value[0]
+    try:
+        return None if out_of_range([found := _position(value)]) else found
+    except Unreadable:
+        return None
+
+
+def tags_of(properties: dict[str, Any]) -> dict[str, str]:
+    """Return the tags that the properties of a GeoJSON feature hold; keys that begin with ``@`` are none."""
+    return {
+        str(key): _text(value) for key, value in properties.items() if value is not None and key[:1] != "@"
+    }
 
 
 def _text(value: Any) -> str:
@@ -86,12 +180,24 @@ def _text(value: Any) -> str:
     return str(int(value)) if isinstance(value, float) and value.is_integer() else str(value)
 
 
+def geometry_of(value: Any) -> BaseGeometry:
+    """Return a GeoJSON geometry in degrees, not yet checked for validity.
+
+    Raises:
+        Unreadable: it cannot be read.
+    """
+    geometry = _geometry(value)
+    if geometry.is_empty:
+        raise Unreadable("no_geometry", "its geometry is empty", "Draw it, or remove it.")
+    return geometry
+
+
 def _geometry(value: Any) -> BaseGeometry:
     kind, coordinates = (
         (value.get("type"), value.get("coordinates")) if isinstance(value, dict) else (None, None)
     )
     if not isinstance(coordinates, list):
-        raise _Unreadable(
+        raise Unreadable(
             "no_geometry", f"it has no usable geometry ({kind or 'none'})", "Draw it, or remove it."
         )
     match kind:
@@ -108,7 +214,7 @@ def _geometry(value: Any) -> BaseGeometry:
         case "MultiPolygon":
             return MultiPolygon([_polygon(rings) for rings in coordinates])
         case _:
-            raise _Unreadable(
+            raise Unreadable(
                 "no_geometry", f"its geometry type {kind!r} is not used here", "Draw it as an area."
             )
 
@@ -119,12 +225,12 @@ def _position(value: Any) -> Position:
         or len(value) < 2
         or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
     ):
-        raise _Unreadable(
+        raise Unreadable(
             "bad_position", f"{value!r} is no position", "Give longitude, then latitude, in degrees."
         )
     position = (float(value[0]), float(value[1]))
     if reason := out_of_range([position]):
-        raise _Unreadable("out_of_range", reason, "Give WGS 84 longitude, then latitude, in degrees.")
+        raise Unreadable("out_of_range", reason, "Give WGS 84 longitude, then latitude, in degrees.")
     return position
 
 
@@ -145,7 +251,7 @@ def _positions(value: Any) -> list[Position]:
 def _line(value: Any) -> list[Position]:
     positions = _positions(value)
     if len(set(positions)) < 2:
-        raise _Unreadable(
+        raise Unreadable(
             "too_short", "its line has fewer than two different positions", "Draw the whole line."
         )
     return positions
@@ -154,21 +260,21 @@ def _line(value: Any) -> list[Position]:
 def _polygon(rings: Any) -> Polygon:
     read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
     if not read:
-        raise _Unreadable("no_geometry", "its area has no ring", "Draw its edge.")
+        raise Unreadable("no_geometry", "its area has no ring", "Draw its edge.")
     return Polygon(read[0], read[1:])
 
 
 def _ring(value: Any) -> list[Position]:
     positions = _line(value)
     if positions[0] != positions[-1]:
-        raise _Unreadable(
+        raise Unreadable(
             "open_ring",
             "its ring is not closed: the last position differs from the first",
             "Draw the missing part of the edge and end at the first position.",
             positions[-1],
         )
     if len(set(positions)) < 3:
-        raise _Unreadable(
+        raise Unreadable(
             "too_short",
             "its ring has fewer than three different positions",
             "Draw the whole edge.",

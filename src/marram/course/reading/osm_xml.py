@@ -6,7 +6,7 @@ from pathlib import Path
 from xml.parsers import expat
 
 import shapely
-from shapely.geometry import LineString, MultiPolygon, Point, Polygon
+from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
@@ -138,6 +138,7 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
         place = file.places[element.number]
         if reason := out_of_range([place]):
             source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+            source.partial.append((SourceFeature(element.ident, element.tags, Point(place)), 0))
         else:
             source.features.append(SourceFeature(element.ident, element.tags, Point(place)))
         return
@@ -150,14 +151,33 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
     if lost:
         known = [file.places[n] for way in ways if way is not None for n in way.nodes if n in file.places]
         _incomplete(element, lost, source, known[0] if known else (None, None))
+        _keep_partial(element, ways, file, source, lost)
         return
     present = [way for way in ways if way is not None]
     if reason := out_of_range([file.places[number] for way in present for number in way.nodes]):
         source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+        _keep_partial(element, ways, file, source)
         return
     geometry = _way(element, file) if element.kind == "way" else _multipolygon(element, file, source)
     if geometry is not None:
         source.features.append(SourceFeature(element.ident, element.tags, geometry))
+    elif element.kind == "relation":
+        _keep_partial(element, ways, file, source)
+
+
+def _keep_partial(
+    element: _Element, ways: Iterable[_Element | None], file: _File, source: Source, lost: int = 0
+) -> None:
+    """Keep what is known of something refused, as lines, so that it can be looked at and mended."""
+    chains = [
+        [file.places[number] for number in way.nodes if number in file.places]
+        for way in ways
+        if way is not None
+    ]
+    lines = [chain for chain in chains if len(set(chain)) > 1]
+    if lines and is_about_golf(element.tags):
+        shape = LineString(lines[0]) if len(lines) == 1 else MultiLineString(lines)
+        source.partial.append((SourceFeature(element.ident, element.tags, shape), lost))
 
 
 def _member_ways(relation: _Element, file: _File) -> list[_Element | None]:

@@ -80,7 +80,9 @@ def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) 
 def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
     """Return an error for every golf feature that lies far from all the others."""
     golf = [feature for feature in features if is_about_golf(feature.tags)]
-    places = [(f.geometry.centroid.x, f.geometry.centroid.y) for f in golf]
+    # The middle of the bounds: the centroid of an edge that crosses itself can lie anywhere.
+    bounds = shapely.bounds([f.geometry for f in golf]).reshape(-1, 4)
+    places = [((west + east) / 2, (south + north) / 2) for west, south, east, north in bounds.tolist()]
     if not places:
         return []
     east, north = median(x for x, _ in places), median(y for _, y in places)

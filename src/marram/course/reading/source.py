@@ -37,6 +37,7 @@ class Source:
         credit: the credit line of the data, or an empty string.
         bounds: the rectangle the file was cut to, in degrees, or ``None`` when it does not say.
         readable: whether the file could be read at all.
+        partial: what was refused, with what is known of its geometry, and how many of its parts the file lacks.
     """
 
     features: list[SourceFeature] = field(default_factory=list)
@@ -44,6 +45,7 @@ class Source:
     credit: str = ""
     bounds: BaseGeometry | None = None
     readable: bool = True
+    partial: list[tuple[SourceFeature, int]] = field(default_factory=list)
 
     def give_up(self, check: str, what: str, remedy: str) -> "Source":
         """Note that the file as a whole cannot be read, and return the source."""

@@ -1,0 +1,96 @@
+"""What only mending looks for: doubled positions, tees far from their hole, a map written latitude first."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from shapely.geometry import LineString, Point
+
+from marram.course.checks.par_by_length import recommended_pars
+from marram.course.fault import Fault, Severity
+from marram.course.mending.places import looks_swapped
+from marram.course.mending.shapes import without_doubled
+from marram.course.model import Course
+from marram.course.reading.geojson import first_position, tags_of
+from marram.course.scheme import meaning
+from marram.course.versions.map_edits import Document, feature_ident
+
+FAR = 250.0
+"""A tee further than this from the beginning of the line of play it names looks like another hole's, metres (own choice)."""
+
+
+def drawing_faults(document: Document, course: Course | None) -> list[Fault]:
+    """Return what a drawing has that no ruling suffers from, but that is worth mending."""
+    found = list(_doubled(document))
+    if course is not None:
+        found += _far_tees(course)
+        found += _latitude_first(course)
+    return found
+
+
+def _doubled(document: Document) -> Iterator[Fault]:
+    for index, feature in enumerate(document["features"]):
+        geometry = feature.get("geometry")
+        if not isinstance(geometry, dict) or meaning(tags_of(feature.get("properties") or {})) is None:
+            continue
+        once = without_doubled(geometry)
+        if once is None:
+            continue
+        count = _count(geometry["coordinates"]) - _count(once["coordinates"])
+        longitude, latitude = first_position(geometry) or (None, None)
+        yield Fault(
+            Severity.NOTE,
+            "doubled_position",
+            f"{count} of its positions repeat{'s' if count == 1 else ''} the one before",
+            "Keep each place once, or leave it: no answer depends on it.",
+            feature_ident(feature, index),
+            None,
+            longitude,
+            latitude,
+        )
+
+
+def _count(value: Any) -> int:
+    if isinstance(value, list) and value and isinstance(value[0], list):
+        return sum(_count(part) for part in value)
+    return 1
+
+
+def _far_tees(course: Course) -> Iterator[Fault]:
+    for hole in course.holes.values():
+        start = Point(hole.line.coords[0])
+        for tee in hole.tees:
+            away = tee.geometry.distance(start)
+            if away <= FAR or not tee.ref:
+                continue
+            longitude, latitude = course.plane.to_degrees(tee.geometry.centroid.x, tee.geometry.centroid.y)
+            yield Fault(
+                Severity.WARNING,
+                "tee_far_off",
+                f"this tee says it belongs to hole {hole.number}, whose line of play begins {away:.0f} m away",
+                "Correct its ref, or the line of play.",
+                tee.ident,
+                hole.number,
+                longitude,
+                latitude,
+            )
+
+
+def _latitude_first(course: Course) -> Iterator[Fault]:
+    lines = []
+    for hole in course.holes.values():
+        if hole.par is not None:
+            line = course.plane.outward(LineString(hole.line.coords))
+            lines.append(([(x, y) for x, y in line.coords], hole.par))
+    if looks_swapped(lines, lambda length, par: par in recommended_pars(length)):
+        plane = course.plane
+        yield Fault(
+            Severity.WARNING,
+            "perhaps_swapped",
+            f"the course would lie at latitude {plane.latitude:.4f}, longitude {plane.longitude:.4f}, where its holes do "
+            "not have the lengths of their pars; with longitude and latitude swapped they have",
+            "Look where the course is. GeoJSON wants longitude first (RFC 7946).",
+            "",
+            None,
+            plane.longitude,
+            plane.latitude,
+        )

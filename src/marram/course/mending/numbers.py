@@ -1,0 +1,131 @@
+"""Lines of play whose number is written otherwise, or that have none: what tells it, else asked."""
+
+from collections import Counter
+
+from marram.course.fault import Fault
+from marram.course.mending.courses import course_name
+from marram.course.mending.hole_writing import MOST, read_writing
+from marram.course.mending.lines import PIECES, joined, numbers_of
+from marram.course.mending.proposal import Choice, Proposal, offer
+from marram.course.mending.setting import LineThing, Setting, Thing, drawn
+from marram.course.versions.map_edits import Edit
+
+AT_TEE = 15.0
+"""A tee with a number tells that of a line of play that begins no further from it, metres (own choice)."""
+
+_USUAL = (9, 18, 27, 36)
+
+
+def number_hole(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose the number of a line of play: as it is written otherwise, as tee and green tell it, or to be chosen."""
+    line = next((one for one in setting.lines if one.ident == fault.feature), None)
+    if line is None:
+        return None
+    written = line.tags.get("ref", "")
+    writing = line.writing if line.writing.numbers else read_writing(line.tags.get("name", ""))
+    if len(writing.numbers) == 1:
+        return _as_written(setting, fault, line, writing.numbers[0], written or line.tags.get("name", ""))
+    if writing.numbers:
+        return _several(setting, fault, line, writing.numbers, span=writing.span)
+    piece = _piece_of(setting, fault, line)
+    return piece or _told_by_ground(setting, fault, line) or _chosen(setting, fault, line)
+
+
+def _numbered(setting: Setting, line: LineThing, number: int) -> Edit:
+    name = course_name(setting, line)
+    more = {"golf__course__name": name} if name and line.writing.course else {}
+    return setting.retag(line.ident, ref=str(number), **more)
+
+
+def _as_written(
+    setting: Setting, fault: Fault, line: LineThing, number: int, written: str
+) -> Proposal | None:
+    of = f" of course {line.writing.course}" if line.writing.course else ""
+    choice = Choice(f"Take {written!r} as hole {number}{of}", (_numbered(setting, line, number),))
+    why = "The number of a hole stands alone in ref; what else is written here names the hole's course, or nothing."
+    return offer("number_hole", fault, why, [choice])
+
+
+def _several(
+    setting: Setting, fault: Fault, line: LineThing, numbers: tuple[int, ...], *, span: bool
+) -> Proposal | None:
+    free = [number for number in numbers if number not in _taken(setting)]
+    choices = []
+    if len(free) == len(numbers) == 2:
+        first, second = numbers
+        ident = f"{line.ident}/{second}"
+        if ident not in setting.features:
+            copied = setting.retag(line.ident, ref=str(second), handicap=None)
+            again = Edit("add", ident, {**(copied.feature or {}), "id": ident})
+            said = (f"the line is drawn a second time as hole {second}",)
+            choices.append(
+                Choice(
+                    f"Use it for both holes, {first} and {second}",
+                    (_numbered(setting, line, first), again),
+                    said,
+                )
+            )
+    choices += [Choice(f"Take it as hole {number}", (_numbered(setting, line, number),)) for number in free]
+    why = (
+        "Two numbers are written: one hole played twice, or a range that no single line of play can be."
+        if span
+        else "Several numbers are written: one hole played twice, as on nine holes played as eighteen."
+    )
+    return offer("number_hole", fault, why, choices)
+
+
+def _piece_of(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
+    for other in setting.lines:
+        if other.number is None or not other.plain:
+            continue
+        nearest = min(line.start.distance(other.end), line.end.distance(other.start))
+        if nearest > PIECES / 3 or any(green.shape.covers(other.end) for green in setting.greens):
+            continue
+        made, gap = joined(setting, [line.path, other.path])
+        edits = (setting.redraw(other.ident, drawn(setting.plane.outward(made))), *setting.remove(line.ident))
+        said = (f"{line.ident} becomes a part of {other.ident}", f"the gap between them is {gap:.1f} m")
+        why = f"It goes on where the line of play of hole {other.number} ends."
+        return offer("join_pieces", fault, why, [Choice(f"Join it to hole {other.number}", edits, said)])
+    return None
+
+
+def _told_by_ground(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
+    votes: Counter[int] = Counter()
+    for green in setting.greens:
+        if green.shape.covers(line.end):
+            votes.update(numbers_of(green))
+    for near, what in ((setting.tees, line.start), (setting.pins, line.end)):
+        for thing in near:
+            if thing.shape.distance(what) <= AT_TEE:
+                votes.update(numbers_of(thing))
+    free = [number for number, _ in votes.most_common() if number not in _taken(setting)]
+    choices = [
+        Choice(f"Take it as hole {number}", (_numbered(setting, line, number),)) for number in free[:4]
+    ]
+    return offer("number_hole", fault, "The tee, the green or the pin at its ends has this number.", choices)
+
+
+def _chosen(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
+    taken = _taken(setting)
+    most = next((one for one in _USUAL if one >= max(len(setting.lines), *taken, 1)), MOST)
+    free = [number for number in range(1, most + 1) if number not in taken]
+    by_number: dict[int, Thing] = {one.number: one for one in setting.lines if one.number is not None}
+
+    def away(number: int) -> float:
+        """How far a player would walk from the hole before and to the next; holes unknown on both sides come last."""
+        before, after = by_number.get(number - 1), by_number.get(number + 1)
+        ways = [one.end.distance(line.start) for one in (before,) if isinstance(one, LineThing)]
+        ways += [line.end.distance(one.start) for one in (after,) if isinstance(one, LineThing)]
+        return sum(ways) / len(ways) if ways else float("inf")
+
+    choices = [
+        Choice(f"Take it as hole {number}", (_numbered(setting, line, number),))
+        for number in sorted(free, key=away)
+    ]
+    choices.append(Choice("It is no hole of this course: take it off the map", setting.remove(line.ident)))
+    why = "Nothing in the map tells its number; the holes that have no line of play yet come first where they would fit."
+    return offer("number_hole", fault, why, choices)
+
+
+def _taken(setting: Setting) -> set[int]:
+    return {one.number for one in setting.lines if one.number is not None and one.plain}

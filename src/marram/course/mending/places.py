@@ -1,0 +1,196 @@
+"""Places that cannot be right: longitude and latitude swapped, other coordinate systems, beyond the antimeridian."""
+
+import math
+from collections.abc import Callable, Sequence
+from copy import deepcopy
+from itertools import pairwise
+from typing import Any
+
+from pyproj import CRS, Transformer
+from pyproj.exceptions import CRSError, ProjError
+
+from marram.course.fault import Fault
+from marram.course.mending.proposal import Choice, Proposal, offer
+from marram.course.mending.setting import Setting
+from marram.course.reading.geojson import WGS84, Unreadable, crs_of, geometry_of
+from marram.course.reading.selection import FURTHEST_DEGREES
+from marram.course.scheme import meaning
+from marram.course.versions.map_edits import Edit, Feature
+
+Place = Callable[[float, float], tuple[float, float]]
+"""How a position is moved: from two numbers to longitude and latitude."""
+
+
+def swap(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to swap longitude and latitude of one feature, or of all where none is right as it stands."""
+    feature = setting.features.get(fault.feature)
+    if feature is None:
+        return None
+    wrong = [ident for ident, one in setting.features.items() if _used(one) and not _readable(one)]
+    right = [ident for ident, one in setting.features.items() if _used(one) and _readable(one)]
+    choices = []
+    if wrong and not right and (edits := _moved(setting, wrong, _swapped)):
+        said = (f"{len(edits)} features are changed",)
+        choices.append(Choice("Swap longitude and latitude of the whole map", edits, said))
+        why = "No position of the map is right as it stands, and every one would be with its two numbers swapped."
+        return offer(
+            "swap",
+            fault,
+            why,
+            choices,
+            also=[one for one in setting.faults if one.check == fault.check and one != fault],
+        )
+    if edits := _moved(setting, [fault.feature], _swapped):
+        if not _near_others(setting, edits[0]):
+            return None
+        choices.append(Choice("Swap its longitude and latitude", edits))
+    return offer("swap", fault, "Swapped, it lies where the rest of the course is.", choices)
+
+
+def turn_back(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to write longitudes beyond 180 degrees as what they are on the other side of the antimeridian."""
+    if fault.feature not in setting.features:
+        return None
+    edits = _moved(
+        setting, [fault.feature], lambda x, y: (x - 360 if x > 180 else x + 360 if x < -180 else x, y)
+    )
+    why = "A longitude beyond 180° is the same place as one on the other side of the antimeridian."
+    return offer("turn_back", fault, why, [Choice("Write its longitudes within 180°", edits)])
+
+
+def transform(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to compute WGS 84 from the coordinate system the file names, or to take its positions for WGS 84."""
+    crs = crs_of(setting.document)
+    every = [ident for ident, one in setting.features.items() if _used(one)]
+    choices = []
+    degrees = _moved(setting, every, lambda x, y: (x, y))
+    if crs.name and not (len(degrees) == len(every) and _in_metres(crs.name)):
+        edits = _moved(setting, every, _from(crs.name))
+        choices.append(Choice(f"Compute WGS 84 from {crs.name}", _own_crs(setting, edits) if edits else ()))
+    if len(degrees) == len(every):
+        said = ("only right if the positions are longitude and latitude already",)
+        choices.append(Choice("Take its positions as WGS 84 degrees", _own_crs(setting, degrees), said))
+    why = "All of marram's positions are WGS 84 longitude and latitude in degrees."
+    return offer("transform", fault, why, choices)
+
+
+def swap_all(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to swap longitude and latitude of every feature of a map that looks swapped."""
+    every = [ident for ident, one in setting.features.items() if _used(one)]
+    edits = _moved(setting, every, _swapped)
+    said = (f"{len(edits)} features are changed",)
+    why = "Read the other way round, the holes have the lengths of their pars."
+    return offer(
+        "swap",
+        fault,
+        why,
+        [Choice("Swap longitude and latitude of the whole map", edits, said)] if edits else [],
+    )
+
+
+def looks_swapped(
+    lines: Sequence[tuple[Sequence[tuple[float, float]], int]], fits: Callable[[float, int], bool]
+) -> bool:
+    """Whether lines of play have the lengths of their pars only with longitude and latitude swapped.
+
+    Args:
+        lines: for each hole the positions of its line of play, in degrees as written, and its par.
+        fits: whether a length in metres fits a par.
+    """
+    if len(lines) < 3 or any(abs(x) > 90 for places, _ in lines for x, _ in places):
+        return False
+    here = sum(fits(_length(places), par) for places, par in lines)
+    there = sum(fits(_length([(y, x) for x, y in places]), par) for places, par in lines)
+    return here <= len(lines) / 2 and there >= 0.9 * len(lines)
+
+
+def _length(places: Sequence[tuple[float, float]]) -> float:
+    """Return the length of a line on a sphere of the mean radius 6,371,008.8 m (Moritz, GRS 80), enough to compare."""
+    total = 0.0
+    for (x, y), (to_x, to_y) in pairwise(places):
+        east = math.radians(to_x - x) * math.cos(math.radians((y + to_y) / 2))
+        total += 6_371_008.8 * math.hypot(east, math.radians(to_y - y))
+    return total
+
+
+def _swapped(x: float, y: float) -> tuple[float, float]:
+    return y, x
+
+
+def _from(name: str) -> Place | None:
+    try:
+        transformer = Transformer.from_crs(CRS.from_user_input(name), "EPSG:4326", always_xy=True)
+    except CRSError:
+        return None
+
+    def place(x: float, y: float) -> tuple[float, float]:
+        longitude, latitude = transformer.transform(x, y, errcheck=True)
+        return round(float(longitude), 8), round(float(latitude), 8)
+
+    return place
+
+
+def _in_metres(name: str) -> bool:
+    """Whether a coordinate system is no degrees, so that positions within 180 and 90 cannot be meant in it."""
+    try:
+        return bool(CRS.from_user_input(name).is_projected)
+    except CRSError:
+        return False
+
+
+def _used(feature: Feature) -> bool:
+    properties = feature.get("properties") or {}
+    return meaning({str(key): str(value) for key, value in properties.items()}) is not None
+
+
+def _readable(feature: Feature) -> bool:
+    try:
+        geometry_of(feature.get("geometry"))
+    except Unreadable:
+        return False
+    return True
+
+
+def _moved(setting: Setting, idents: Sequence[str], place: Place | None) -> tuple[Edit, ...]:
+    """Return the edits that move every position of features; those that could not be read then are left out."""
+    edits: list[Edit] = []
+    if place is None:
+        return ()
+    for ident in idents:
+        geometry: Any = setting.features[ident].get("geometry")
+        try:
+            made = {**deepcopy(geometry), "coordinates": _each(geometry["coordinates"], place)}
+            geometry_of(made)
+        except (Unreadable, TypeError, KeyError, ValueError, ProjError):
+            continue
+        edits.append(setting.redraw(ident, made))
+    return tuple(edits)
+
+
+def _each(value: Any, place: Place) -> Any:
+    if value and all(isinstance(number, int | float) for number in value):
+        return [*place(value[0], value[1]), *value[2:]]
+    return [_each(part, place) for part in value]
+
+
+def _own_crs(setting: Setting, edits: Sequence[Edit]) -> tuple[Edit, ...]:
+    """Return the edits with WGS 84 named at each feature of the map, which goes before what the file names."""
+    crs = {"type": "name", "properties": {"name": WGS84}}
+    given = {edit.ident: edit.feature or {} for edit in edits}
+    features = ((ident, given.get(ident, feature)) for ident, feature in setting.features.items())
+    return tuple(Edit("change", ident, {**deepcopy(feature), "crs": crs}) for ident, feature in features)
+
+
+def _near_others(setting: Setting, edit: Edit) -> bool:
+    middle = geometry_of((edit.feature or {}).get("geometry")).centroid
+    others = [
+        one.geometry.centroid
+        for ident, one in setting.read.items()
+        if ident != edit.ident and _used_golf(one.tags)
+    ]
+    near = [one for one in others if max(abs(one.x - middle.x), abs(one.y - middle.y)) <= FURTHEST_DEGREES]
+    return len(near) * 2 >= len(others)  # where nothing else could be read, nothing speaks against it
+
+
+def _used_golf(tags: Any) -> bool:
+    return "golf" in tags or "marram" in tags

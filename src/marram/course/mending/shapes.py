@@ -1,0 +1,307 @@
+"""Shapes that cannot be used: edges that cross themselves, edges left open, collections, positions that are none."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import Any
+
+import shapely
+from shapely import make_valid
+from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from marram.course.fault import Fault
+from marram.course.mending.proposal import Choice, Proposal, offer
+from marram.course.mending.setting import Setting, lines_in
+from marram.course.model import Kind
+from marram.course.reading.geojson import INCOMPLETE, Unreadable, geometry_of
+from marram.course.reading.shapes import polygons
+from marram.course.scheme import AREA_KINDS, Role, is_area, meaning
+from marram.course.versions.map_edits import Edit
+
+SLIVER = 0.01
+"""Parts below this share of the whole are slips of the drawing and are proposed to be dropped (own choice)."""
+
+_DEPTH = {"Point": 0, "MultiPoint": 1, "LineString": 1, "MultiLineString": 2, "Polygon": 2, "MultiPolygon": 3}
+
+
+def leave_out(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to take off the map what cannot be read or drawn as it should be."""
+    if fault.feature not in setting.features or _last_hole(setting, fault.feature):
+        return None
+    choice = Choice("Take it off the map", setting.remove(fault.feature), ("nothing of it stays on the map",))
+    why = "Nothing definite can be made of it: draw it anew in the editor, or do without it."
+    return offer("leave_out", fault, why, [choice])
+
+
+def _last_hole(setting: Setting, ident: str) -> bool:
+    """Whether nothing would be left to play without this line of play."""
+    holes = [one for one in setting.features if meaning(setting.tags(one)) is Role.HOLE]
+    return holes == [ident]
+
+
+def untangle(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose the areas that an edge which crosses or touches itself encloses."""
+    shape = area_of(setting, fault.feature)
+    if shape is None or shape.is_valid:
+        return None
+    choices = untangled(setting, fault.feature, shape)
+    why = (
+        "The edge crosses or touches itself, so that nobody can tell its inside; these areas it does enclose."
+    )
+    return offer("untangle", fault, why, choices)
+
+
+def untangled(setting: Setting, ident: str, shape: BaseGeometry) -> list[Choice]:
+    """Return the ways to make valid areas of a shape in degrees, the one that keeps most first."""
+    choices: list[Choice] = []
+    ways = [make_valid(shape), make_valid(shape, method="structure", keep_collapsed=False)]
+    if ways[0].symmetric_difference(ways[1]).area <= SLIVER * ways[0].area:
+        ways.pop()
+    for made in ways:
+        parts = sorted(areas_in(made), key=lambda part: _square(setting, part), reverse=True)
+        if not parts:
+            continue
+        sizes = [_square(setting, part) for part in parts]
+        kept = [part for part, size in zip(parts, sizes, strict=True) if size > SLIVER * sum(sizes)]
+        dropped = [f"a part of {_size(size)} is dropped" for size in sizes[len(kept) :]]
+        lost = setting.plane.inward(shapely.union_all(_thin(made))).length
+        if lost > SLIVER:
+            dropped.append(f"{lost:.1f} m of edge that encloses nothing are dropped")
+        if len(kept) == 1:
+            choices.append(
+                Choice(
+                    "Untangle it", (setting.redraw(ident, kept[0]),), (*dropped, f"{_size(sizes[0])} stay")
+                )
+            )
+            continue
+        told = " and ".join(_size(size) for size in sizes[: len(kept)])
+        words = f"Keep all {len(kept)} parts" if len(kept) > 2 else "Keep both parts"
+        choices.append(Choice(words, (setting.redraw(ident, MultiPolygon(kept)),), (told, *dropped)))
+        choices += [
+            Choice(
+                f"Keep only the part of {_size(size)}",
+                (setting.redraw(ident, part),),
+                (f"{_size(sum(sizes) - size)} are dropped",),
+            )
+            for part, size in zip(kept[:2], sizes, strict=False)
+        ]
+    return choices
+
+
+def close_ring(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to close an edge that was left open, by the straight line between its ends."""
+    feature = setting.features.get(fault.feature)
+    geometry = feature.get("geometry") if feature else None
+    if not isinstance(geometry, dict):
+        return None
+    kind, coordinates = geometry.get("type"), geometry.get("coordinates")
+    try:
+        if kind == "Polygon":
+            made, gap = _closed_parts(setting, [coordinates])
+        elif kind == "MultiPolygon":
+            made, gap = _closed_parts(setting, coordinates)
+        else:
+            made, gap = _around(setting, geometry_of(geometry))
+    except (ValueError, TypeError, IndexError, Unreadable, shapely.errors.GEOSException):
+        return None
+    why = f"The edge begins and ends {gap:.1f} m apart; a straight line would close it."
+    if made.is_valid:
+        edit = setting.redraw(fault.feature, made)
+        return offer("close_ring", fault, why, [Choice("Close it with a straight line", (edit,))])
+    choices = [
+        Choice(f"Close it, then {one.words[0].lower()}{one.words[1:]}", one.edits, one.said)
+        for one in untangled(setting, fault.feature, made)
+    ]
+    return offer("close_ring", fault, f"{why} Closed like this it crosses itself.", choices)
+
+
+def _closed_parts(setting: Setting, parts: Any) -> tuple[BaseGeometry, float]:
+    areas, gap = [], 0.0
+    for rings in parts:
+        gap = max(gap, *(_gap(setting, ring[0], ring[-1]) for ring in rings))
+        closed = [ring if ring[0] == ring[-1] else [*ring, ring[0]] for ring in rings]
+        areas.append(Polygon(closed[0], closed[1:]))
+    return (areas[0] if len(areas) == 1 else MultiPolygon(areas)), gap
+
+
+def _around(setting: Setting, geometry: BaseGeometry) -> tuple[BaseGeometry, float]:
+    """Return the area that lines run round when each is led to the nearest end of another, and the widest gap."""
+    rest = [list(line.coords) for line in lines_in(shapely.line_merge(geometry))]
+    ring, gap = rest.pop(0), 0.0
+    while rest:
+        at = ring[-1]
+        near = min(rest, key=lambda one: min(_gap(setting, at, one[0]), _gap(setting, at, one[-1])))
+        rest.remove(near)
+        if _gap(setting, at, near[-1]) < _gap(setting, at, near[0]):
+            near.reverse()
+        gap = max(gap, _gap(setting, at, near[0]))
+        ring += near
+    return Polygon(ring), max(gap, _gap(setting, ring[0], ring[-1]))
+
+
+def _gap(setting: Setting, one: Sequence[float], other: Sequence[float]) -> float:
+    return setting.plane.inward(LineString([one[:2], other[:2]])).length
+
+
+def take_known(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose what the file holds of something whose other parts it lacks, its edge closed by straight lines."""
+    shape = setting.shape(fault.feature) if fault.feature in setting.features else None
+    if shape is None:
+        return None
+    made = shape
+    if is_area(setting.tags(fault.feature)):
+        try:
+            made, _ = _around(setting, shape)
+        except ValueError:
+            return None
+        if not made.is_valid:
+            return None
+    feature = setting.redraw(fault.feature, made).feature or {}
+    properties = {key: value for key, value in feature["properties"].items() if key != INCOMPLETE}
+    edit = Edit("change", fault.feature, {**feature, "properties": properties})
+    said = ("where parts are missing the edge is a straight line: look at it",)
+    choices = [
+        Choice("Use what the file holds of it", (edit,), said),
+        Choice("Take it off the map", setting.remove(fault.feature), ("nothing of it stays on the map",)),
+    ]
+    why = "The file was cut; a larger export has the whole of it, and is the better way."
+    return offer("take_known", fault, why, choices)
+
+
+def take_parts(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to draw a collection of geometries as its areas, or its lines where it has no area."""
+    geometry = setting.features.get(fault.feature, {}).get("geometry")
+    members = geometry.get("geometries") if isinstance(geometry, dict) else None
+    if not isinstance(members, list):
+        return None
+    found: list[BaseGeometry] = []
+    unreadable = 0
+    for member in members:
+        try:
+            found.append(geometry_of(member))
+        except Unreadable:
+            unreadable += 1
+    wanted = meaning(setting.tags(fault.feature))
+    areas = [part for one in found for part in polygons(one)]
+    lines = [part for one in found for part in lines_in(one)]
+    points = [one for one in found if one.geom_type == "Point"]
+    drawings: list[tuple[str, int, BaseGeometry]] = []
+    if areas:
+        drawings.append(("area", len(areas), areas[0] if len(areas) == 1 else MultiPolygon(areas)))
+    if wanted not in AREA_KINDS and lines:
+        drawings.append(("line", len(lines), shapely.line_merge(MultiLineString(lines))))
+    if wanted not in AREA_KINDS and points:
+        drawings.append(("point", 1, points[0]))
+    choices: list[Choice] = []
+    for words, count, made in drawings:
+        if not made.is_valid:
+            choices += untangled(setting, fault.feature, made)
+            continue
+        left = len(areas) + len(lines) + len(points) - count + unreadable
+        said = (f"{left} other parts of the collection are dropped",) if left > 0 else ()
+        many = f"its {count} {words}s" if count > 1 else f"its {words}"
+        choices.append(Choice(f"Draw it as {many}", (setting.redraw(fault.feature, made),), said))
+    return offer("take_parts", fault, "It is a collection of shapes, of which one kind is meant.", choices)
+
+
+def read_positions(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to read positions written as text as numbers, and to drop those that are none."""
+    geometry = setting.features.get(fault.feature, {}).get("geometry")
+    if not isinstance(geometry, dict) or geometry.get("type") not in _DEPTH:
+        return None
+    lost: list[Any] = []
+    coordinates = _cleaned(geometry.get("coordinates"), _DEPTH[geometry["type"]], lost)
+    made = {"type": geometry["type"], "coordinates": coordinates}
+    try:
+        geometry_of(made)
+    except (Unreadable, ValueError):
+        return None
+    said = (f"{len(lost)} of its positions {'is' if len(lost) == 1 else 'are'} dropped",) if lost else ()
+    words = "Drop the positions that are none" if lost else "Read the positions as numbers"
+    why = "A position is two numbers, longitude and latitude; some here are not."
+    return offer("read_positions", fault, why, [Choice(words, (setting.redraw(fault.feature, made),), said)])
+
+
+def _cleaned(value: Any, depth: int, lost: list[Any]) -> Any:
+    if depth:
+        parts = [_cleaned(part, depth - 1, lost) for part in value] if isinstance(value, list) else []
+        return [part for part in parts if part is not None]
+    try:
+        return (
+            [float(str(number).replace(",", ".")) for number in value[:2]]
+            if len(value) > 1
+            else lost.append(value)
+        )
+    except (ValueError, TypeError):
+        lost.append(value)
+        return None
+
+
+def drop_doubled(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to keep each of several positions at one place once."""
+    geometry = setting.features.get(fault.feature, {}).get("geometry")
+    made = without_doubled(geometry) if isinstance(geometry, dict) else None
+    if made is None:
+        return None
+    choice = Choice("Keep each place once", (setting.redraw(fault.feature, made),))
+    return offer(
+        "drop_doubled", fault, "The shape stays the same; dragged, a doubled corner leaves a spike.", [choice]
+    )
+
+
+def without_doubled(geometry: dict[str, Any]) -> dict[str, Any] | None:
+    """Return a geometry without positions that repeat the one before, or ``None`` where nothing would change."""
+    depth = _DEPTH.get(str(geometry.get("type")), 0)
+    if depth == 0 or geometry["type"] == "MultiPoint":
+        return None
+    coordinates = _once(geometry.get("coordinates"), depth)
+    if coordinates == geometry.get("coordinates"):
+        return None
+    made = {"type": geometry["type"], "coordinates": coordinates}
+    try:
+        geometry_of(made)
+    except (Unreadable, ValueError):
+        return None
+    return made
+
+
+def _once(value: Any, depth: int) -> Any:
+    if not isinstance(value, list) or not value:
+        return value
+    if depth > 1:
+        return [_once(part, depth - 1) for part in value]
+    kept = [value[0], *(after for before, after in pairwise(value) if before != after)]
+    return kept if len(kept) > 1 else value
+
+
+def area_of(setting: Setting, ident: str) -> BaseGeometry | None:
+    """Return the area of a feature in degrees, a closed line taken for what it encloses; ``None`` for none."""
+    shape = setting.shape(ident) if ident in setting.features else None
+    closes = shape is not None and (
+        is_area(setting.tags(ident)) or meaning(setting.tags(ident)) is Kind.BOUNDARY
+    )
+    if closes and isinstance(shape, LineString) and shape.is_closed and len(shape.coords) > 3:
+        return Polygon(shape)
+    return shape
+
+
+def areas_in(geometry: BaseGeometry) -> list[Polygon]:
+    """Return the polygons of a geometry, those inside collections too."""
+    return [part for one in shapely.get_parts([geometry]) for part in _deep(one) if isinstance(part, Polygon)]
+
+
+def _thin(geometry: BaseGeometry) -> list[BaseGeometry]:
+    return [part for part in _deep(geometry) if not isinstance(part, Polygon)]
+
+
+def _deep(geometry: BaseGeometry) -> list[BaseGeometry]:
+    parts = getattr(geometry, "geoms", None)
+    return [geometry] if parts is None else [inner for part in parts for inner in _deep(part)]
+
+
+def _square(setting: Setting, part: BaseGeometry) -> float:
+    return setting.plane.inward(part).area
+
+
+def _size(square_metres: float) -> str:
+    return f"{square_metres:,.0f} m²" if square_metres >= 10 else f"{square_metres:.1f} m²"

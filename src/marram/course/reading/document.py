@@ -1,0 +1,97 @@
+"""A map file as a GeoJSON document that can be edited feature by feature, whatever it was written as."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+from shapely.geometry import mapping
+
+from marram.course.fault import Fault
+from marram.course.reading.geojson import INCOMPLETE, UNREADABLE
+from marram.course.reading.osm_xml import read_osm_xml
+from marram.course.reading.source import Source
+
+Document = dict[str, Any]
+"""A GeoJSON FeatureCollection (RFC 7946)."""
+
+
+def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
+    """Return a map file as GeoJSON whose features all have different identifiers; the file is left as it is.
+
+    Of OpenStreetMap XML the document holds what means something for the game. What the reading of a feature refuses
+    stays in it, so that it can be looked at and mended.
+
+    Args:
+        path: the file: GeoJSON or OpenStreetMap XML, told apart by what it begins with.
+
+    Returns:
+        The document, or ``None`` when the file is no map that can be read at all; and the faults that say why.
+    """
+    source = Source()
+    try:
+        contents = path.read_bytes()
+    except OSError as error:
+        source.give_up("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
+        return None, source.faults
+    if contents[:64].lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<"):
+        source = read_osm_xml(path)
+        return (_from_source(source), []) if source.readable else (None, source.faults)
+    try:
+        document = json.loads(contents)
+    except (ValueError, RecursionError) as error:
+        source.give_up("not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again.")
+        return None, source.faults
+    if (
+        not isinstance(document, dict)
+        or document.get("type") != "FeatureCollection"
+        or not isinstance(document.get("features"), list)
+    ):
+        source.give_up(
+            "not_a_collection",
+            f"{path.name} is not a GeoJSON FeatureCollection",
+            "Export the whole map, with a 'features' list.",
+        )
+        return None, source.faults
+    return named(document), []
+
+
+def named(document: Document) -> Document:
+    """Return a document each of whose entries is a feature with an identifier of its own."""
+    features: list[dict[str, Any]] = []
+    taken: set[str] = set()
+    for index, item in enumerate(document["features"]):
+        sound = isinstance(item, dict) and isinstance(item.get("properties") or {}, dict)
+        feature = item if sound else {"type": "Feature", "properties": {}, "geometry": None, UNREADABLE: item}
+        properties = feature.get("properties") or {}
+        ident = wanted = str(feature.get("id") or properties.get("@id") or f"feature {index}")
+        again = 1
+        while ident in taken:
+            again += 1
+            ident = f"{wanted} ({again})"
+        taken.add(ident)
+        features.append({**feature, "id": ident, "properties": properties})
+    return {**document, "features": features}
+
+
+def _from_source(source: Source) -> Document:
+    features = [
+        {
+            "type": "Feature",
+            "id": one.ident,
+            "properties": {**one.tags, **({INCOMPLETE: lost} if lost else {})},
+            "geometry": _plain(mapping(one.geometry)),
+        }
+        for one, lost in [*((feature, 0) for feature in source.features), *source.partial]
+    ]
+    document: Document = {"type": "FeatureCollection", "features": features}
+    if source.credit:
+        document["attribution"] = source.credit
+    if source.bounds is not None:
+        document["covered"] = list(source.bounds.bounds)
+    return document
+
+
+def _plain(geometry: dict[str, Any]) -> dict[str, Any]:
+    """Return a geometry whose coordinates are lists, as JSON reads them."""
+    plain: dict[str, Any] = json.loads(json.dumps(geometry))
+    return plain
