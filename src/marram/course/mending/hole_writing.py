@@ -34,7 +34,7 @@ _WORDS = frozenset(
 """Words before a number that say only that it is a hole's (from memory, in languages of golfing countries)."""
 
 _LEADING = re.compile(
-    rf"(?:(?:{'|'.join(sorted(_WORDS, key=len, reverse=True))})[\s.:-]*|[#№º°]\s*)+(?=\d)", re.IGNORECASE
+    rf"^(?:(?:{'|'.join(sorted(_WORDS, key=len, reverse=True))})[\s.:-]*|[#№º°]\s*)+(?=\d)", re.IGNORECASE
 )
 _NUMBER = r"0*([1-9]\d?)"
 _SIGNS = r"[#№º°]"
