@@ -7,13 +7,13 @@ from xml.etree import ElementTree as ET
 import pytest
 from shapely import Point
 
-from marram.cli.relief import PREMISES
 from marram.course import load
 from marram.course.model import Course, Kind
 from marram.demo import COURSE
 from marram.relief.place.place_words import PICKED
 from marram.rules.engine.export import facts_of
 from marram.rules.engine.request import fact_named
+from marram.services.rulings import PREMISES
 from tests.cli.running import marram
 
 

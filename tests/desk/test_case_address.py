@@ -6,13 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from marram.desk.competition.conditions import Conditions
-from marram.desk.competition.event import Event
-from marram.desk.rulings.address_places import Places
-from marram.desk.rulings.case_address import BETWEEN, OWN_KEYS, CaseAddress, Kept, read_address
+from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.errors import InputError
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from marram.services.address import BETWEEN, OWN_KEYS, Kept
+from marram.services.conditions import Conditions
+from marram.services.event import Event
+from marram.services.places import Places
 
 VOCABULARY = vocabulary()
 CHOICES = sorted(name for name, fact in VOCABULARY.items() if fact.answers and name not in OWN_KEYS | BETWEEN)

@@ -5,10 +5,11 @@ from datetime import date
 import pytest
 from fastapi.testclient import TestClient
 
-from marram.desk.competition.conditions import COOKIE, Conditions, conditions_of
-from marram.desk.competition.event import Event, read_event
+from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.errors import BadAnswer, DateNotCovered, InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.services.conditions import Conditions
+from marram.services.event import Event, read_event
 
 EVENT = Event("Cup", "", date(2025, 6, 21), FormOfPlay.STROKE_PLAY, Sides.INDIVIDUAL, ("E-5",))
 
@@ -49,7 +50,18 @@ def test_conditions_survive_being_written_into_an_address() -> None:
     kept = Conditions(date(2022, 12, 31), None, Sides.FOURSOMES, (), "left", 1.1)
 
     assert conditions_of(dict(kept.pairs()), "", EVENT) == kept
-    assert conditions_of({}, kept.cookie(), EVENT) == kept
+    assert conditions_of({}, cookie_of(kept), EVENT) == kept.of_competition()
+
+
+def test_what_is_known_of_a_player_ends_with_the_case(client: TestClient) -> None:
+    """Hand and clubs are the player's: the cookie keeps neither, and a new case asks again."""
+    filled = {"on": "2022-06-01", "handed": "left", "club": "1.05", "back": "/case?what=unplayable_ball"}
+    answer = client.post("/settings", data=filled)
+    page = client.get(answer.headers["location"])
+
+    assert "handed=left&club=1.05" in answer.headers["location"]
+    assert "left" not in answer.cookies[COOKIE]
+    assert "handed=none&amp;club=1.15" in page.text.partition('class="brand" href="')[2].partition('"')[0]
 
 
 @pytest.mark.parametrize(

@@ -5,9 +5,9 @@ from fastapi.testclient import TestClient
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
-from marram.desk.rulings import relief_request
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
+from marram.services import relief as relief_service
 from tests.desk.places import Ground
 
 PENALTY_AREA = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
@@ -100,7 +100,7 @@ def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(
     def fails(*_: object, **__: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(relief_request, "relief_areas", fails)
+    monkeypatch.setattr(relief_service, "relief_areas", fails)
     page = client.get(f"/case?hole=9&ball={ground.in_the_burn()}&{PENALTY_AREA}")
 
     assert page.status_code == 200

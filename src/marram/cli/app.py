@@ -158,6 +158,10 @@ def relief(
         str | None,
         typer.Option(metavar="LON,LAT", help="Where the provisional ball lies."),
     ] = None,
+    condition: Annotated[
+        str | None,
+        typer.Option(metavar="ID", help="The mapped condition to take relief from, where several are near."),
+    ] = None,
     incident: Annotated[str | None, typer.Option(help="What happened; else taken from the place.")] = None,
     fact: Facts = None,
     played_on: PlayedOn = None,
@@ -203,7 +207,19 @@ def relief(
     }
     day = day_of_play(played_on, edition)
     request = Request(
-        course, hole, places, day, club_length, hand, incident, fact or [], form, local_rule, drop, maps
+        course,
+        hole,
+        places,
+        day,
+        club_length,
+        hand,
+        incident,
+        fact or [],
+        form,
+        local_rule,
+        drop,
+        maps,
+        condition,
     )
     draw_relief(request, Files(svg, png, geojson), json)
 

@@ -1,15 +1,11 @@
-"""A ball already dropped, checked against each relief area: did it land and rest inside, what comes next."""
+"""The check of a dropped ball in words: did it land and rest inside, what comes next."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator
 
 from marram.cli.show import Line
-from marram.errors import InputError
-from marram.relief import Answer, Drawn
-from marram.relief.drop import DropCheck, check_drop
+from marram.relief.drop import DropCheck
 from marram.relief.geometry.limits import Bound
 from marram.words.messages import term
-
-XY = tuple[float, float]
 
 _LIMITS = {
     Bound.NOT_NEARER: "nearer the hole than allowed",
@@ -21,26 +17,6 @@ _LIMITS = {
     Bound.ON_LINE: "not on the line",
     Bound.SAME_AREA: "in another area of the course than it first touched",
 }
-
-
-def drop_checks(
-    answers: Sequence[Answer], dropped: XY | None, at_rest: XY | None, drop: int
-) -> Mapping[int, DropCheck]:
-    """Return the check of each option that a ball can be dropped under, by the option's number.
-
-    Raises:
-        InputError: a resting place is given without the spot first touched, or no such drop counts.
-        BadPlace: the ball landed inside and no resting place is given.
-    """
-    if dropped is None:
-        if at_rest is not None:
-            raise InputError("--at-rest needs --dropped: where the ball first touched the ground.")
-        return {}
-    return {
-        number: check_drop(answer.areas[0], dropped, at_rest, drop)
-        for number, answer in enumerate(answers, start=1)
-        if isinstance(answer, Drawn) and not answer.areas[0].is_spot and answer.areas[0].radius
-    }
 
 
 def drop_lines(check: DropCheck) -> Iterator[Line]:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from marram.cli.relief import place
+from marram.cli.places import place_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.distances import farthest_from_hole
@@ -11,6 +11,7 @@ from marram.course.reading.survey import read_on_map, read_points
 from marram.errors import InputError
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
+from marram.services.lies import to_plane
 
 
 def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, as_json: bool) -> None:
@@ -18,9 +19,8 @@ def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, 
     if not accuracy >= 0:
         raise InputError(f"--accuracy {accuracy:g} is no distance; give metres, 0 or more.")
     course = load(path)
-    order = farthest_from_hole(
-        course, [place(course, "ball", ball) for ball in balls], hole, accuracy=accuracy
-    )
+    places = [to_plane(course, place_given(course, "ball", ball)) for ball in balls]
+    order = farthest_from_hole(course, places, hole, accuracy=accuracy)
     if as_json:
         print_json({"marram": 1, "kind": "order", "hole": hole, **as_plain(order)})
         return

@@ -12,11 +12,11 @@ from marram.course import load
 from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
-from marram.desk.competition.event import Event, read_event
 from marram.desk.holes.hole_setting import slopes_of
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.errors import register
 from marram.desk.shell.workplace import DESK, ROOMS, Workplace
+from marram.services.event import Event, read_event
 
 
 def create_app(

@@ -24,8 +24,9 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "incident, played_on, hole, facts": "what was asked, and the facts it was ruled on with",
         "map_version, map_in_force_from": "the version of the map; null where none is kept",
         "area, metres_to_hole": "where the ball lies",
+        "assumed": "which of the facts are taken for granted",
         "result": "as of `marram rule`",
-        "options": "each with option, state (Drawn, NeedsPlace or NoRelief), lines, area_m2 and drop",
+        "options": "each with option, state (Drawn, NeedsPlace, NoRelief or NotDrawn), lines, area_m2 and drop",
     },
     "graph": {
         "incident, played_on": "what it is the graph of; played_on is null for all days",

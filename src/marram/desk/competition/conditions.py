@@ -1,109 +1,12 @@
-"""The conditions of the competition: from the address of the page, else the cookie, else the event."""
+"""The conditions at the desk: from the address of the page, else the cookie, else the event."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from datetime import UTC, datetime
-from datetime import date as day
-from typing import Any
 from urllib.parse import parse_qsl, urlencode
 
-from marram.desk.competition.event import Event
-from marram.errors import BadAnswer, BadPlace, DateNotCovered
-from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
-from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, edition_of
-from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
-from marram.rules.local_rules.adoption import adopt
-from marram.words.language import translate
-from marram.words.texts import text
+from marram.services.conditions import KEYS, PLAYER_KEYS, Conditions, conditions_of_event, read_conditions
+from marram.services.event import Event
 
 COOKIE = "marram_conditions"
-KEYS = ("on", "form", "sides", "local", "handed", "club")
-NONE = "none"
-"""How an empty list of Local Rules, or an open question, is written in an address."""
-
-
-@dataclass(frozen=True, slots=True)
-class Conditions:
-    """The conditions a case is ruled under.
-
-    Attributes:
-        on: the day of play, which decides the edition.
-        form: the form of play; ``None`` is unknown and will be asked.
-        sides: who plays together; ``None`` is unknown and will be asked.
-        local: the codes of the Local Rules in force; ``None`` is unknown and will be asked.
-        handed: ``right`` or ``left``: how the player swings; ``None`` is unknown.
-        club: the length of the player's longest club other than the putter, in metres.
-    """
-
-    on: day
-    form: FormOfPlay | None = None
-    sides: Sides | None = None
-    local: tuple[str, ...] | None = None
-    handed: str | None = None
-    club: float = USUAL_CLUB_LENGTH
-
-    @property
-    def edition(self) -> int:
-        """The year the edition in force came into force."""
-        return edition_of(self.on).year
-
-    @property
-    def former(self) -> bool:
-        """Whether the day lies before the editions covered: only incidents for teaching reach back to it."""
-        return self.on < FIRST_DAY
-
-    @property
-    def rules_words(self) -> str:
-        """The Rules in force, in words."""
-        if self.former:
-            return text("conditions.former", year=FIRST_DAY.year - 1)
-        return text("conditions.rules", year=self.edition)
-
-    @property
-    def form_words(self) -> str:
-        """The form of play in words."""
-        return translate()(form_of_play.answers[self.form]) if self.form else text("conditions.form.open")
-
-    @property
-    def sides_words(self) -> str:
-        """Who plays together, in words; empty for players each alone."""
-        if self.sides is None or self.sides is Sides.INDIVIDUAL:
-            return ""
-        return text(f"conditions.sides.{self.sides.value}")
-
-    @property
-    def local_words(self) -> str:
-        """The Local Rules in force, in words."""
-        if self.local is None:
-            return text("conditions.local.open")
-        return ", ".join(self.local) or text("conditions.local.none")
-
-    def pairs(self) -> list[tuple[str, str]]:
-        """Return the conditions as they stand in an address."""
-        return [
-            ("on", self.on.isoformat()),
-            ("form", self.form.value if self.form else NONE),
-            ("sides", self.sides.value if self.sides else NONE),
-            ("local", "open" if self.local is None else ",".join(self.local) or NONE),
-            ("handed", self.handed or NONE),
-            ("club", f"{self.club:g}"),
-        ]
-
-    def cookie(self) -> str:
-        """Return the value kept in the cookie."""
-        return urlencode(self.pairs(), safe=",")
-
-    def facts(self) -> dict[str, Any]:
-        """Return the facts that the conditions establish beyond those a request takes by name."""
-        return {"sides": self.sides} if self.sides else {}
-
-    def player(self) -> Player:
-        """Return the player as far as relief areas depend on who plays."""
-        return Player(self.club, None if self.handed is None else self.handed == "right")
-
-    def request(self) -> dict[str, Any]:
-        """Return the conditions as arguments of :func:`marram.rule`."""
-        return {"played_on": self.on, "form_of_play": self.form, "local_rules": self.local}
 
 
 def conditions_of(address: Mapping[str, str], cookie: str, event: Event) -> Conditions:
@@ -112,86 +15,12 @@ def conditions_of(address: Mapping[str, str], cookie: str, event: Event) -> Cond
     Raises:
         BadAnswer, DateNotCovered: one of them cannot be read.
     """
-    given: dict[str, str] = {}
-    given |= {key: value for key, value in parse_qsl(cookie) if key in KEYS}
-    given |= {key: value for key, value in address.items() if key in KEYS}
-    base = Conditions(
-        on=event.played_on or datetime.now(tz=UTC).astimezone().date(),
-        form=event.form_of_play,
-        sides=event.sides,
-        local=event.local_rules,
-    )
-    return _read(given, base)
+    kept = {key: value for key, value in parse_qsl(cookie) if key in KEYS and key not in PLAYER_KEYS}
+    given = {key: value for key, value in address.items() if key in KEYS}
+    return read_conditions(kept | given, conditions_of_event(event))
 
 
-def _read(given: Mapping[str, str], base: Conditions) -> Conditions:
-    def open_or(key: str, read: Any, otherwise: Any) -> Any:
-        value = given.get(key)
-        if value is None:
-            return otherwise
-        return None if value in ("", NONE) else read(value)
-
-    on = _day(given["on"]) if given.get("on") else base.on
-    return Conditions(
-        on=on,
-        form=open_or("form", form_of_play.parse, base.form),
-        sides=open_or("sides", sides.parse, base.sides),
-        local=_local(given["local"], on) if "local" in given else base.local,
-        handed=open_or("handed", _handed, base.handed),
-        club=_club(given["club"]) if given.get("club") else base.club,
-    )
-
-
-def _day(text: str) -> day:
-    try:
-        found = day.fromisoformat(text)
-    except ValueError:
-        raise BadAnswer(
-            f"on: {text!r} is not a day; write it as year-month-day, for example 2025-06-21."
-        ) from None
-    if found < FORMER_RULES:
-        raise _not_covered(text)
-    return found
-
-
-def of_competition(conditions: Conditions) -> Conditions:
-    """Return the conditions, as of a competition: the former Rules are for teaching only.
-
-    Raises:
-        DateNotCovered: the day lies before the first edition.
-    """
-    if conditions.former:
-        raise _not_covered(conditions.on.isoformat())
-    return conditions
-
-
-def _not_covered(text: str) -> DateNotCovered:
-    return DateNotCovered(
-        f"Play on {text} is not covered: marram knows the editions of the Rules from "
-        f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}. "
-        "What the former Rules ruled is shown on the page of an incident for teaching."
-    )
-
-
-def _local(text: str, on: day) -> tuple[str, ...] | None:
-    if text == "open":
-        return None
-    found = adopt([code for code in text.split(",") if code and code != NONE], on)
-    if found.faults:
-        raise BadAnswer(*(f"local: {fault}" for fault in found.faults))
-    return found.in_rulings
-
-
-def _handed(text: str) -> str:
-    if text not in ("right", "left"):
-        raise BadAnswer(f"handed: {text!r} is not an answer. It allows: right, left.")
-    return text
-
-
-def _club(text: str) -> float:
-    try:
-        return Player(club_length=float(text)).club_length
-    except (ValueError, BadPlace):
-        raise BadAnswer(
-            f"club: {text!r} is not the length of a club. Give metres, for example 1.15."
-        ) from None
+def cookie_of(conditions: Conditions) -> str:
+    """Return the value kept in the cookie: the conditions of the competition, without the player."""
+    pairs = [(key, value) for key, value in conditions.pairs() if key not in PLAYER_KEYS]
+    return urlencode(pairs, safe=",")

@@ -7,9 +7,10 @@ from fastapi import APIRouter, Form, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 from pydantic import BaseModel
 
-from marram.desk.competition.conditions import COOKIE, KEYS, NONE, conditions_of, of_competition
+from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.conditions import LOCAL_RULE_TITLES, form_of_play, sides
+from marram.services.conditions import KEYS, NONE, in_competition
 from marram.words.language import translate
 from marram.words.local_rules import area_title
 from marram.words.texts import text
@@ -56,9 +57,9 @@ def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectRespons
     desk = workplace(request)
     given = filled.model_dump(include={"on", "form", "sides", "handed", "club"})
     given["local"] = (",".join(filled.local) or NONE) if filled.local_known == "yes" else "open"
-    kept = of_competition(conditions_of(given, "", desk.event))
+    kept = in_competition(conditions_of(given, "", desk.event))
     answer = RedirectResponse(_with(_local(filled.back), kept.pairs()), 303)
-    answer.set_cookie(COOKIE, kept.cookie(), max_age=YEAR, httponly=True, samesite="lax")
+    answer.set_cookie(COOKIE, cookie_of(kept), max_age=YEAR, httponly=True, samesite="lax")
     return answer
 
 

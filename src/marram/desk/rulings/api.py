@@ -9,7 +9,6 @@ from typing import Any
 from fastapi import APIRouter, Request
 from fastapi.responses import Response
 
-from marram.desk.competition.conditions import Conditions
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.shell.workplace import workplace
@@ -17,6 +16,7 @@ from marram.errors import BadPlace, UnknownIncident
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from marram.services.conditions import Conditions
 
 router = APIRouter(prefix="/api")
 VERSION = 1

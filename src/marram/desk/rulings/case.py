@@ -3,8 +3,6 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
-from marram.desk.rulings.address_places import place_words
-from marram.desk.rulings.case_address import BETWEEN
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
@@ -13,6 +11,8 @@ from marram.desk.shell.map_state import again as shown_again
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.rules.engine.request import fact_named
+from marram.services.address import BETWEEN
+from marram.services.places import place_words
 from marram.words.questions import question_words
 
 router = APIRouter()

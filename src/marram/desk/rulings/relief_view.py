@@ -1,6 +1,5 @@
 """The relief options of a ruling as the screen shows them: words, drawing, or what is still needed."""
 
-import logging
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -9,11 +8,8 @@ from shapely import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature
-from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.consultation import Consultation
-from marram.desk.rulings.relief_request import TEE_MARKERS, Asked, ask_relief
 from marram.desk.shell.map_drawing import in_degrees
-from marram.errors import MarramError
 from marram.relief import svg
 from marram.relief.constructions.construction import ArcMark, LineMark, PointMark, ShapeMark
 from marram.relief.geometry.arcs import arc_points
@@ -21,10 +17,11 @@ from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
-from marram.relief.place.situation import Drawn, NeedsPlace, NoRelief, Place
+from marram.relief.place.situation import NeedsPlace, NoRelief, Place
 from marram.rules.ruling import Ruling
+from marram.services.places import place_words
+from marram.services.relief import TEE_MARKERS, OptionDrawn, draw_options
 from marram.words.relief_options import OptionWords, option_words
-from marram.words.texts import text
 
 LETTERS = "ABCDEFGHIJ"
 TEE_GUESSED = "relief.mapped_tee_shown"
@@ -88,28 +85,20 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
         return ()
     words = [option_words(option) for option in found.result.relief]
     plain = tuple(OptionView(letter, one) for letter, one in zip(LETTERS, words, strict=False))
-    if found.hole is None or "ball" not in found.case.places:
+    if found.hole is None or found.place is None:
         return plain
     to_show = tuple(sorted(TEE_MARKERS - found.case.places.keys()))
-    views = []
-    for view, option in zip(plain, found.result.relief, strict=False):
-        try:
-            asked = ask_relief(course, found, option)
-            views.append(_view(course, view, asked, to_show))
-        except MarramError as error:
-            views.append(replace(view, messages=(text("rulings.option.not_drawn", fault=error),)))
-        except Exception:
-            # The ruling stands without its picture: no fault of a drawing may keep it from the official.
-            logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
-            views.append(replace(view, messages=(text("rulings.option.failed"),)))
-    return tuple(views)
+    drawn = draw_options(course, found, found.result.relief[: len(plain)])
+    return tuple(_view(course, view, one, to_show) for view, one in zip(plain, drawn, strict=True))
 
 
-def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ...]) -> OptionView:
-    """Return an option with what the relief layer answered; ``to_show`` are the tee-markers not shown yet."""
-    answer = asked.answer
+def _view(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[str, ...]) -> OptionView:
+    """Return an option with what became of drawing it; ``to_show`` are the tee-markers not shown yet."""
+    answer = drawn.answer
+    if drawn.fault:
+        return replace(view, messages=(drawn.fault,))
     if isinstance(answer, NoRelief):
-        return replace(view, messages=(no_relief_words(answer.why), *asked.notes), conditions=asked.choices)
+        return replace(view, messages=(no_relief_words(answer.why), *drawn.notes), conditions=drawn.choices)
     if isinstance(answer, NeedsPlace):
         return replace(
             view,
@@ -117,33 +106,30 @@ def _view(course: Course, view: OptionView, asked: Asked, to_show: tuple[str, ..
                 *(PICKED[need] for need in answer.needs if need in PICKED),
                 *(to_show if Place.TEE_MARKERS in answer.needs else ()),
             ),
-            conditions=asked.choices,
+            conditions=drawn.choices,
             needs_handedness=Place.HANDEDNESS in answer.needs,
-            messages=(*(missing_words(need) for need in answer.needs if need in MISSING), *asked.notes),
+            messages=(*(missing_words(need) for need in answer.needs if need in MISSING), *drawn.notes),
         )
-    if isinstance(answer, Drawn):
-        drawn = _drawn(course, view, answer, asked)
-        guessed = any(TEE_GUESSED in area.assumed for area in answer.areas)
-        return replace(drawn, picks=to_show) if guessed else drawn
-    return replace(view, picks=(answer,), messages=asked.notes)
+    return _drawn(course, view, drawn, to_show)
 
 
-def _drawn(course: Course, view: OptionView, answer: Drawn, asked: Asked) -> OptionView:
+def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[str, ...]) -> OptionView:
     features: list[dict[str, Any]] = []
     measures: list[str] = []
     assumed: list[str] = []
-    for area in answer.areas:
+    for area in drawn.areas:
         features += _features(course, view.letter, area)
         measures += [measure_words(one) for one in area.measures]
-        assumed += [assumed_words(key) for key in area.remarks]
+        assumed += area.remarks
     return replace(
         view,
         drawn=True,
-        conditions=asked.choices,
-        messages=(*asked.notes, *dict.fromkeys(assumed)),
+        picks=to_show if TEE_GUESSED in assumed else (),
+        conditions=drawn.choices,
+        messages=(*drawn.notes, *map(assumed_words, dict.fromkeys(assumed))),
         measures=tuple(dict.fromkeys(measures)),
         features=features,
-        figure=Markup(svg(answer.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
+        figure=Markup(svg(drawn.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
     )
 
 

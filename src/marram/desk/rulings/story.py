@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from marram.desk.rulings.address_places import Places
-from marram.desk.rulings.case_address import CaseAddress, Kept
+from marram.desk.rulings.case_address import CaseAddress
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
+from marram.services.address import Kept
+from marram.services.places import Places
 from marram.words.language import translate
 
 SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})

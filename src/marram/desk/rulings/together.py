@@ -3,14 +3,13 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
-from marram.desk.rulings.case_address import BETWEEN
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
 from marram.desk.rulings.story_view import consult_situation
 from marram.desk.shell.map_state import map_state
-from marram.desk.shell.place import chosen_hole
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.engine.request import fact_named
+from marram.services.address import BETWEEN
 from marram.words.messages import term
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
@@ -39,7 +38,7 @@ def all_together(request: Request) -> Response:
         map_state(
             desk.course,
             last.case,
-            hole=chosen_hole(desk.course, last.case),
+            hole=last.hole,
             options=relief_views(desk.course, last),
         ),
         title=question.question if question else text("rulings.together.title"),

@@ -5,12 +5,12 @@ from dataclasses import replace
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 
-from marram.desk.competition.conditions import Conditions
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.teaching import is_taught
 from marram.desk.shell.listing import Theme, listing
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.services.conditions import Conditions
 from marram.words.texts import text
 
 router = APIRouter()

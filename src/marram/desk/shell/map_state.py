@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from typing import Any
 
 from marram.course.model import Course, Hole
-from marram.desk.rulings.address_places import place_words
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
+from marram.services.places import place_words
 
 
 def again(case: CaseAddress, options: Sequence[OptionView]) -> tuple[str, ...]:

@@ -17,7 +17,6 @@ from marram import __version__
 from marram.course.model import Course, Hole
 from marram.course.versions.map_versions import MapInForce, MapVersions, Version
 from marram.desk.competition.conditions import COOKIE
-from marram.desk.competition.event import Event
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
 from marram.desk.shell.map_drawing import course_drawing
@@ -27,6 +26,7 @@ from marram.relief.place.place_facts import PlaceFacts
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
+from marram.services.event import Event
 
 NO_PLAY_ZONE = "no_play_zone"
 ROOMS = ("shell", "rulings", "course", "holes", "competition")

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from shapely import Point
 
 from marram.course import area_at
+from marram.course.lies.doubts import DoubtKind
 from marram.course.model import Course, Feature, Hole, Kind
 from marram.relief.geometry.tolerance import BALL_RADIUS, YARD
 from marram.relief.place.dropping_zones import zones_serving
@@ -45,6 +46,9 @@ CONDITIONS = frozenset(
 )
 """Kinds that lie on an area of the course and never decide which one it is."""
 
+LACKING = frozenset({DoubtKind.NO_BOUNDARY})
+"""Doubts about the map as a whole: they leave open whether a ball is out of bounds, not what it lies in on the course."""
+
 TAP_ACCURACY = 0.3
 """Metres: how exactly a place can be tapped on a map zoomed in (a choice of ours)."""
 
@@ -63,6 +67,7 @@ class PlaceFacts:
         metres: the distance to the hole.
         facts: facts for the ruling, by name: answers as written in an address.
         doubts: why to look on the ground, if at all.
+        lacks: what the map as a whole lacks, so that it could not tell here.
     """
 
     area: Area | None
@@ -71,6 +76,7 @@ class PlaceFacts:
     metres: float
     facts: dict[str, str]
     doubts: tuple[str, ...] = ()
+    lacks: frozenset[DoubtKind] = frozenset()
 
     @property
     def sentence(self) -> str:
@@ -103,10 +109,15 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]
     if metres > FAR_AWAY:
         doubts.append(text("relief.far_away", kilometres=metres / 1000))
-    about_area = (one.feature is None or one.feature.kind not in CONDITIONS for one in reading.doubts)
+    lacks = frozenset(one.kind for one in reading.doubts) & LACKING
+    about_area = (
+        one.feature is None or one.feature.kind not in CONDITIONS
+        for one in reading.doubts
+        if one.kind not in LACKING
+    )
     doubtful = metres > FAR_AWAY or any(about_area)
     facts: dict[str, str] = {}
-    if not doubtful:
+    if not doubtful and not lacks:
         facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
     if area and not doubtful:
         facts[area_of_ball.name] = area.value
@@ -128,6 +139,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         metres,
         facts,
         tuple(dict.fromkeys(doubts)),
+        lacks,
     )
 
 

@@ -121,6 +121,10 @@ TEXTS: dict[str, str] = {
     "note.from_phone": "The phone knew {place} to about {metres:g} m: measure on the ground.",
     "note.relief_from": "Relief from: {condition}.",
     "note.edge_from_phone": "Its edge is known only to about {metres:g} m, from a phone: measure from the ground.",
+    "note.no_such_condition": "{condition} is no condition within {metres:g} m of the ball.",
+    "place.far_from_edge": "{given}: {place}, lies {away:.0f} m from the nearest edge on the map. Give the place where it crossed, to {metres:g} m.",
+    "place.no_edge.entry": "{given}: the map has no penalty area whose edge the ball can have crossed.",
+    "place.no_edge.boundary": "{given}: the map has no boundary that the ball can have crossed.",
     "note.moved_onto_edge": "The crossing point was moved {metres:.1f} m onto the nearest edge.",
     "condition_named": "{name} ({kind})",
     # Several incidents together

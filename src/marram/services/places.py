@@ -1,4 +1,7 @@
-"""Places as an address writes them: ``ball=55.0012345,3.9912345``, and ``;u=6`` behind where known to 6 m only."""
+"""Places as an official gives them: in degrees, each by its role.
+
+An address writes ``ball=55.0012345,3.9912345``, and ``;u=6`` behind where the place is known to 6 m only.
+"""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field

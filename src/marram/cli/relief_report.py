@@ -1,0 +1,141 @@
+"""What ``marram relief`` says: where the ball lies, the ruling, and what became of each option."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from marram.cli.drop import drop_lines
+from marram.cli.show import Line
+from marram.course.versions.map_versions import Version
+from marram.relief import NeedsPlace, NoRelief
+from marram.relief.drop import DropCheck
+from marram.relief.pictures.picture_words import assumed_words, measure_words
+from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
+from marram.rules.plain import as_plain
+from marram.rules.result import NeedFacts
+from marram.services.relief import OptionDrawn, condition_words
+from marram.services.rulings import Ruled
+from marram.words.relief_options import option_words
+
+
+@dataclass(frozen=True)
+class Report:
+    """What the command says.
+
+    Attributes:
+        no_local_rule: whether it is taken for granted that no Local Rule is in force.
+        ruled: the case and its ruling.
+        drawn: what became of each option.
+        drops: the check of a dropped ball, by the number of the option.
+        version: the version of the map, where versions are kept.
+    """
+
+    no_local_rule: bool
+    ruled: Ruled
+    drawn: Sequence[OptionDrawn]
+    drops: Mapping[int, DropCheck]
+    version: Version | None = None
+
+    @property
+    def in_force_from(self) -> str | None:
+        """The day from which the version of the map is in force, but for the map as its file holds it."""
+        version = self.version
+        day = self.ruled.asked.conditions.on
+        return version.since(day).isoformat() if version and version.saved_at else None
+
+    def lines(self, svg: Path | None) -> Iterator[Line]:
+        """Yield the lines of the text report."""
+        ruled, place, words = self.ruled, self.ruled.lie.place, self.ruled.sheet
+        assert place is not None
+        assert words is not None
+        yield "title", f"The ball lies {place.sentence}, {place.metres:.1f} m from the hole."
+        for doubt in place.doubts:
+            yield "caution", doubt
+        if isinstance(ruled.result, NeedFacts):
+            yield "text", f"To decide '{ruled.asked.what}' this is still needed: {words.headline}"
+            yield "text", f"Answer with --fact {ruled.result.fact}=…"
+            return
+        yield "text", words.headline
+        for name, premise in ruled.assumed.items():
+            yield "quiet", f"Taken for granted: {name}={premise} (change it with --fact)"
+        if self.no_local_rule:
+            yield "quiet", "Taken for granted: no Local Rule in force (change it with --local-rule CODE)"
+        for number, one in enumerate(self.drawn, start=1):
+            option = option_words(one.option)
+            yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
+            yield from _option_lines(one)
+            if number in self.drops:
+                yield from drop_lines(self.drops[number])
+        if svg is not None:
+            yield "text", ""
+            yield "text", f"Drawn to scale in {svg}."
+        if self.version is not None:
+            since = f", in force from {self.in_force_from}" if self.in_force_from else ""
+            yield "quiet", f"Map version {self.version.number}{since}."
+        yield "quiet", words.reminder
+
+    def document(self) -> dict[str, Any]:
+        """Return the report as data."""
+        ruled, hole, place = self.ruled, self.ruled.lie.hole, self.ruled.lie.place
+        assert hole is not None
+        assert place is not None
+        return {
+            "marram": 1,
+            "kind": "relief",
+            "incident": ruled.asked.what,
+            "played_on": ruled.asked.conditions.on.isoformat(),
+            "hole": hole.number,
+            "map_version": self.version.number if self.version else None,
+            "map_in_force_from": self.in_force_from,
+            "area": place.area.value if place.area else "out_of_bounds",
+            "metres_to_hole": round(place.metres, 3),
+            "facts": dict(ruled.known),
+            "assumed": dict(ruled.assumed),
+            "result": as_plain(ruled.result),
+            "options": [
+                {
+                    "option": as_plain(one.option),
+                    "state": _state(one),
+                    "lines": [text for _, text in _option_lines(one)],
+                    "area_m2": [round(area.area_m2, 3) for area in one.areas],
+                    "drop": as_plain(self.drops.get(number)),
+                }
+                for number, one in enumerate(self.drawn, start=1)
+            ],
+        }
+
+
+def _state(one: OptionDrawn) -> str:
+    """Return what became of an option, as a word of the document."""
+    if one.fault:
+        return "NotDrawn"
+    return type(one.answer).__name__
+
+
+def _option_lines(one: OptionDrawn) -> Iterator[Line]:
+    if one.fault:
+        yield "item", one.fault
+    if isinstance(one.answer, NeedsPlace):
+        for missing in one.answer.needs:
+            if missing in PICKED:
+                yield "item", f"Not drawn: give --{PICKED[missing]} LON,LAT."
+            elif missing.value == "handedness":
+                yield "item", "Not drawn: give --hand right or --hand left."
+            else:
+                yield "item", missing_words(missing)
+    elif isinstance(one.answer, NoRelief):
+        yield "item", no_relief_words(one.answer.why)
+    for area in one.areas:
+        yield "item", f"Relief area of {area.area_m2:.1f} m², club-length {area.club_length:.2f} m."
+        for measure in area.measures:
+            yield "item", measure_words(measure)
+        for key in area.remarks:
+            yield "quiet", f"    {assumed_words(key)}"
+    for note in one.notes:
+        yield "quiet", f"    {note}"
+    for other in one.choices:
+        yield (
+            "quiet",
+            f"    Near it lies also: {condition_words(other)} (take it with --condition {other.ident}).",
+        )

@@ -1,0 +1,204 @@
+"""Draw the relief options of a case: the places and the condition it holds → each option drawn, or what it still needs."""
+
+import logging
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from shapely import Point
+from shapely.ops import nearest_points
+
+from marram.course.lies.doubts import drawn_to
+from marram.course.lies.united import UnitedArea
+from marram.course.model import Course, Feature, Kind
+from marram.errors import BadPlace, MarramError
+from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
+from marram.relief.constructions.construction import distance
+from marram.relief.geometry.area import ReliefArea
+from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.place.dropping_zones import zones_serving
+from marram.relief.place.ground import ground_of
+from marram.relief.place.place_facts import XY
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.services.lies import CONDITIONS, to_plane
+from marram.services.places import place_words
+from marram.services.rulings import Ruled
+from marram.words.ground import ground_words
+from marram.words.texts import text
+
+NEAR = 6.0
+"""Metres: how near the ball a condition must be to be offered (a choice of ours)."""
+
+SNAP = 25.0
+"""Metres: how far a tapped crossing point is moved onto the edge it stands for (a choice of ours)."""
+
+WORTH_SAYING = 0.5
+"""Metres: a move farther than this is said (a choice of ours)."""
+
+TEE_MARKERS = {"left_marker", "right_marker"}
+FROM_CROSSING = frozenset({Reference.CROSSING_POINT, Reference.LINE_THROUGH_CROSSING_POINT})
+FROM_BALL = frozenset({Reference.BALL, Reference.LINE_THROUGH_BALL})
+FROM_CONDITION = frozenset({ReliefKind.FREE, ReliefKind.MAXIMUM_AVAILABLE})
+
+
+@dataclass(frozen=True)
+class OptionDrawn:
+    """What became of drawing one option.
+
+    Attributes:
+        option: the option.
+        answer: what the relief layer answered; ``None`` where a place did not fit.
+        fault: why it could not be drawn, in words.
+        notes: what was moved or chosen on the way, in words.
+        choices: mapped conditions that relief may be taken from, to choose another.
+    """
+
+    option: ReliefOption
+    answer: Answer | None = None
+    fault: str = ""
+    notes: tuple[str, ...] = ()
+    choices: tuple[Feature, ...] = ()
+
+    @property
+    def areas(self) -> tuple[ReliefArea, ...]:
+        """The relief areas drawn; none where it was not."""
+        return self.answer.areas if isinstance(self.answer, Drawn) else ()
+
+
+def draw_options(
+    course: Course, ruled: Ruled, options: Sequence[ReliefOption], written: Mapping[str, str] | None = None
+) -> list[OptionDrawn]:
+    """Return the options drawn, as far as the map and the places shown allow.
+
+    A place that does not fit is told with its option; the others are drawn all the same, and no fault of a
+    drawing keeps the ruling away.
+
+    Args:
+        course: the map.
+        ruled: the case, with the hole being played and the place of the ball.
+        options: the options to draw.
+        written: places as the official wrote them, by role, for messages.
+    """
+    drawn = []
+    for option in options:
+        try:
+            drawn.append(_draw(course, ruled, option, written or {}))
+        except MarramError as error:
+            drawn.append(OptionDrawn(option, fault=text("rulings.option.not_drawn", fault=error)))
+        except Exception:
+            logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
+            drawn.append(OptionDrawn(option, fault=text("rulings.option.failed")))
+    return drawn
+
+
+def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[str, str]) -> OptionDrawn:
+    """Draw one option.
+
+    A ball out of bounds has no spot on the course: what is measured from the ball is then measured from where
+    it last crossed the boundary (Model Local Rule E-5), which has to be shown first.
+    """
+    lie, shown = ruled.lie, ruled.asked.places
+    assert lie.hole is not None
+    assert lie.place is not None
+    places = {role: to_plane(course, at) for role, at in shown.at.items()}
+    notes: list[str] = []
+    if lie.place.area is None and "boundary" in places:
+        edges = course.of(Kind.BOUNDARY, Kind.OUT_OF_BOUNDS)
+        places["boundary"] = _onto_edge(edges, "boundary", places["boundary"], written, notes)
+    if lie.place.area is None and option.reference in FROM_BALL:
+        if "boundary" not in places:
+            return OptionDrawn(option, NeedsPlace(option, (Place.BOUNDARY_POINT,)))
+        places["ball"] = places["boundary"]
+    if "entry" in places and option.reference in FROM_CROSSING:
+        areas = [feature for feature, _ in ground_of(course, lie.hole.number).penalty_areas]
+        around = [one for one in areas if one.geometry.distance(Point(places["ball"])) <= BALL_RADIUS]
+        places["entry"] = _onto_edge(around or areas, "entry", places["entry"], written, notes)
+    notes += [
+        text("rulings.note.from_phone", place=place_words(role), metres=metres)
+        for role, metres in shown.accuracy.items()
+        if role in places and metres > WORTH_SAYING
+    ]
+    condition, choices = condition_of(course, ruled) if option.kind in FROM_CONDITION else (None, ())
+    if (
+        option.kind in FROM_CONDITION
+        and ruled.asked.condition
+        and (condition is None or condition.ident != ruled.asked.condition)
+    ):
+        notes.append(
+            text("rulings.note.no_such_condition", condition=repr(ruled.asked.condition), metres=NEAR)
+        )
+    if condition:
+        notes.append(text("rulings.note.relief_from", condition=condition_words(condition)))
+        if rough := drawn_to(condition):
+            notes.append(text("rulings.note.edge_from_phone", metres=rough))
+    zones = zones_serving(course, lie.hole.number, places["ball"], condition)
+    situation = Situation(
+        course,
+        lie.hole.number,
+        played_on=ruled.asked.conditions.on,
+        player=ruled.asked.conditions.player(),
+        ball=places["ball"],
+        boundary_point=places.get("boundary"),
+        entry=places.get("entry"),
+        previous=places.get("previous"),
+        last_outside=places.get("outside"),
+        estimated=places.get("estimated"),
+        provisional=places.get("provisional"),
+        tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
+        condition=condition,
+        zone=zones[0] if len(zones) == 1 else None,
+    )
+    (answer,) = relief_areas(situation, (option,))
+    return OptionDrawn(option, answer, notes=tuple(notes), choices=choices)
+
+
+def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Feature, ...]]:
+    """Return the mapped condition that relief is taken from, and those to choose from where there are several.
+
+    It is the one chosen, else the one the ball lies in, else the only one near.
+    """
+    asked = ruled.asked
+    kinds = (Kind.NO_PLAY_ZONE,) if asked.what == "no_play_zone" else CONDITIONS
+    ball = Point(to_plane(course, asked.places.at["ball"]))
+    near = [one for one in course.of(*kinds) if one.geometry.distance(ball) <= NEAR]
+    near.sort(key=lambda one: one.geometry.distance(ball))
+    chosen = [one for one in near if one.ident == asked.condition]
+    touched = [one for one in near if one.geometry.distance(ball) <= BALL_RADIUS]
+    for some in (chosen, touched, near):
+        if len(some) == 1:
+            return some[0], tuple(one for one in near if one is not some[0])
+    return None, tuple(near)
+
+
+def condition_words(feature: Feature) -> str:
+    """Return what a condition is called."""
+    kind = ground_words(feature.kind, "underfoot")
+    return text("rulings.condition_named", name=feature.name, kind=kind) if feature.name else kind
+
+
+def _onto_edge(
+    features: Iterable[Feature | UnitedArea], role: str, at: XY, written: Mapping[str, str], notes: list[str]
+) -> XY:
+    """Return a crossing point moved onto the nearest edge: by its meaning it lies on one. A move is said.
+
+    Raises:
+        BadPlace: no edge is near it.
+    """
+    near = [nearest_points(one.geometry.boundary, Point(at))[0] for one in features]
+    edges = [(float(one.x), float(one.y)) for one in near]
+    edge = min(edges, key=lambda one: distance(one, at), default=None)
+    away = None if edge is None else distance(edge, at)
+    if edge is None or away is None:
+        raise BadPlace(text(f"rulings.place.no_edge.{role}", given=written.get(role, role)))
+    if away > SNAP:
+        raise BadPlace(
+            text(
+                "rulings.place.far_from_edge",
+                given=written.get(role, role),
+                place=place_words(role),
+                away=away,
+                metres=SNAP,
+            )
+        )
+    if away > WORTH_SAYING:
+        notes.append(text("rulings.note.moved_onto_edge", metres=away))
+    return edge

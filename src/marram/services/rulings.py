@@ -1,0 +1,144 @@
+"""Rule a case: the facts of the map and the official's answers → what the Rules say, in data and in words."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from marram.course.model import Course
+from marram.relief.place.place_facts import PlaceFacts
+from marram.rules.engine.request import rule
+from marram.rules.facts.ball import Area
+from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
+from marram.rules.facts.lost import provisional_state
+from marram.rules.result import Result
+from marram.services.conditions import Conditions
+from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
+from marram.services.places import Places
+from marram.words.sheet import Sheet, sheet
+
+PREMISES: dict[str, dict[str, str]] = {
+    "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
+    "ball_near_boundary": {"provisional_state": "not_played", "last_stroke_from_penalty_area": "no"},
+    "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
+    "abnormal_course_condition": {
+        "interference": "ball",
+        "stroke_unreasonable_anyway": "no",
+        "only_by_unreasonable_choice": "no",
+        "nearest_point_exists": "yes",
+    },
+}
+"""What is taken for granted, by incident, when only a place is given; each premise is said, and an answer overrides it."""
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What the Rules are asked about one incident.
+
+    Attributes:
+        conditions: the conditions it is ruled under.
+        what: the name of the incident; ``None`` while nobody said what happened.
+        hole: the number of the hole being played, if known.
+        places: the places shown on the map.
+        facts: what the official answered, by fact; it outweighs the map: the marking on the ground decides.
+        condition: the identifier of the mapped condition relief is taken from, if chosen.
+        premises: what is taken for granted where neither map nor official says otherwise.
+    """
+
+    conditions: Conditions
+    what: str | None = None
+    hole: int | None = None
+    places: Places = field(default_factory=Places)
+    facts: Mapping[str, Any] = field(default_factory=dict)
+    condition: str | None = None
+    premises: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def form(self) -> FormOfPlay | None:
+        """The form of play: as answered, else as the conditions have it."""
+        if form_of_play.name in self.facts:
+            answered: FormOfPlay = form_of_play.parse(self.facts[form_of_play.name])
+            return answered
+        return self.conditions.form
+
+
+@dataclass(frozen=True)
+class Ruled:
+    """What is known of an incident and what the Rules say of it.
+
+    Attributes:
+        asked: what was asked.
+        lie: the hole, and what the map knows of the ball's place.
+        known: every fact known, by name.
+        from_map: names of the facts that came from the map.
+        assumed: the premises that hold: nobody said otherwise.
+        result: what the Rules say; ``None`` while nobody said what happened.
+        sheet: the result in words; ``None`` likewise.
+    """
+
+    asked: Asked
+    lie: Lie
+    known: Mapping[str, Any]
+    from_map: frozenset[str]
+    assumed: Mapping[str, str] = field(default_factory=dict)
+    result: Result | None = None
+    sheet: Sheet | None = None
+
+
+def rule_on(course: Course, asked: Asked, lie: Lie | None = None) -> Ruled:
+    """Return what the Rules say of one incident.
+
+    Args:
+        course: the map.
+        asked: what is asked.
+        lie: where the ball lies, if it was looked up already.
+
+    Raises:
+        InputError: something in it cannot be used; every fault is listed.
+    """
+    lie = lie or what_lies_here(course, asked.hole, asked.places)
+    mapped = lie.place.facts if lie.place else {}
+    said = {**mapped, **asked.conditions.facts(), **asked.facts}
+    assumed = {name: answer for name, answer in asked.premises.items() if name not in said}
+    known = {**said, **assumed}
+    from_map = frozenset(mapped.keys() - asked.facts.keys())
+    if not asked.what:
+        return Ruled(asked, lie, known, from_map, assumed)
+    result = rule(asked.what, known, **asked.conditions.request())
+    given = known | {date_of_play.name: asked.conditions.on}
+    words = sheet(result, form_of_play=asked.form, given=given, from_map=from_map)
+    return Ruled(asked, lie, known, from_map, assumed, result, words)
+
+
+def rule_at_place(course: Course, asked: Asked) -> Ruled:
+    """Return what the Rules say of a ball at a place of which little else is said.
+
+    Where nobody said what happened, the incident is taken from the place, and what usually holds with it is taken
+    for granted (:data:`PREMISES`); so is what the map as a whole lacks. Each premise stands in the answer.
+
+    Raises:
+        InputError: something in it cannot be used; every fault is listed.
+    """
+    lie = what_lies_here(course, asked.hole, asked.places)
+    premises = dict(lie.premises)
+    what = asked.what
+    if what is None and lie.place is not None:
+        ball = to_plane(course, asked.places.at["ball"])
+        what = incident_here(lie.place, in_condition=in_condition(course, ball))
+        premises |= PREMISES.get(what, {})
+        if "provisional" in asked.places.at:
+            premises.pop(provisional_state.name, None)
+    return rule_on(course, replace(asked, what=what, premises=premises), lie)
+
+
+def incident_here(place: PlaceFacts, *, in_condition: bool) -> str:
+    """Return the incident that a place by itself points at: what an official asks first who gives nothing else.
+
+    Args:
+        place: what the map knows of the place.
+        in_condition: whether the ball lies in an abnormal course condition.
+    """
+    if place.area is None:
+        return "ball_near_boundary"
+    if place.area is Area.PENALTY_AREA:
+        return "ball_in_penalty_area"
+    return "abnormal_course_condition" if in_condition else "unplayable_ball"

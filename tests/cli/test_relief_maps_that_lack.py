@@ -1,0 +1,147 @@
+"""``marram relief`` where the map lacks something, or the place is beyond it: it goes on and says what it rests on."""
+
+import json
+from pathlib import Path
+
+import pytest
+from shapely import Point
+
+from marram.course import load
+from marram.course.model import Course, Kind
+from marram.demo import COURSE
+from tests.cli.running import Finished, marram
+
+
+@pytest.fixture(scope="module")
+def course() -> Course:
+    return load(COURSE)
+
+
+@pytest.fixture(scope="module")
+def without_boundary(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demonstration course without its boundary and without ground out of bounds."""
+    document = json.loads(COURSE.read_text(encoding="utf-8"))
+    document["features"] = [
+        one
+        for one in document["features"]
+        if one["properties"].get("leisure") != "golf_course"
+        and one["properties"].get("marram") not in {"boundary", "out_of_bounds"}
+    ]
+    path = tmp_path_factory.mktemp("map") / "open.geojson"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    return path
+
+
+def degrees(course: Course, point: Point) -> str:
+    return ",".join(f"{value:.8f}" for value in course.plane.to_degrees(point.x, point.y))
+
+
+def draw(path: Path, *arguments: str) -> tuple[Finished, dict]:
+    found = marram("relief", str(path), *arguments, "--edition", "2023", "--json")
+    return found, json.loads(found.out) if found.out else {}
+
+
+def test_a_map_without_boundary_serves(course: Course, without_boundary: Path) -> None:
+    """Each option that needs no further place is drawn; that nothing is known to be out of bounds is said."""
+    assert not load(without_boundary).of(Kind.BOUNDARY, Kind.OUT_OF_BOUNDS)
+    hole = course.hole(7)
+    ball = degrees(course, Point(hole.line.interpolate(0.45, normalized=True)))
+
+    _, document = draw(without_boundary, "--hole", "7", "--ball", ball)
+    text = marram("relief", str(without_boundary), "--hole", "7", "--ball", ball, "--edition", "2023").out
+
+    assert document["assumed"]["all_of_ball_out_of_bounds"] == "no"
+    assert [one["state"] for one in document["options"]] == ["NeedsPlace", "Drawn", "Drawn"]
+    assert "all_of_ball_out_of_bounds=no (change it with --fact)" in text
+
+
+def test_what_the_map_lacks_can_be_said_otherwise(course: Course, without_boundary: Path) -> None:
+    """An official who sees the ball out of bounds is not overruled by the premise."""
+    ball = degrees(course, Point(course.hole(7).line.interpolate(0.45, normalized=True)))
+
+    _, document = draw(
+        without_boundary, "--hole", "7", "--ball", ball, "--incident", "ball_near_boundary",
+        "--fact", "all_of_ball_out_of_bounds=yes", "--fact", "provisional_state=not_played",
+        "--fact", "last_stroke_from_penalty_area=no", "--local-rule", "none",
+    )  # fmt: skip
+
+    assert document["assumed"] == {}
+    assert [one["option"]["kind"] for one in document["options"]] == ["stroke_and_distance"]
+
+
+def test_a_ball_out_of_bounds_is_ruled_on(course: Course) -> None:
+    """Out of bounds the incident follows from the place too: stroke and distance, drawn where it was played from."""
+    practice = next(one for one in course.features if one.name == "Practice ground").geometry
+    tee = Point(course.hole(1).line.coords[0])
+    place = ["--hole", "1", "--ball", degrees(course, practice.representative_point())]
+
+    asked, open_document = draw(COURSE, *place)
+    found, document = draw(COURSE, *place, "--previous", degrees(course, tee))
+
+    assert (asked.code, found.code) == (3, 0), found.err
+    assert document["area"] == "out_of_bounds"
+    assert document["incident"] == "ball_near_boundary"
+    assert open_document["options"][0]["state"] == "NeedsPlace"
+    assert [(one["option"]["kind"], one["state"]) for one in document["options"]] == [
+        ("stroke_and_distance", "Drawn")
+    ]
+
+
+@pytest.fixture(scope="module")
+def crossing(course: Course) -> tuple[list[str], Point]:
+    """A ball in a red penalty area that a line of play crosses, and a point of the edge on that line."""
+    for hole in course.holes.values():
+        for feature in course.of(Kind.RED_PENALTY_AREA):
+            met = hole.line.intersection(feature.geometry.boundary)
+            if not met.is_empty:
+                edge = Point(met.geoms[0] if hasattr(met, "geoms") else met)
+                inside = hole.line.intersection(feature.geometry).centroid
+                return ["--hole", str(hole.number), "--ball", degrees(course, inside)], edge
+    raise AssertionError("the demo course has no hole across a red penalty area")
+
+
+def test_a_crossing_point_off_the_edge_is_moved_and_said(
+    course: Course, crossing: tuple[list[str], Point]
+) -> None:
+    """A tap some metres off stands for the edge: the options are drawn from there, and the move is told."""
+    place, edge = crossing
+    beside = Point(edge.x + 3, edge.y + 3)
+
+    _, document = draw(COURSE, *place, "--entry", degrees(course, beside))
+    lateral = next(one for one in document["options"] if one["option"]["kind"] == "lateral")
+
+    assert lateral["state"] == "Drawn"
+    assert any("onto the nearest edge" in line for line in lateral["lines"])
+
+
+def test_a_crossing_point_far_from_any_edge_is_named_as_it_was_given(
+    course: Course, crossing: tuple[list[str], Point]
+) -> None:
+    """No local metres in messages: the official reads the degrees that were typed, and how far off they are."""
+    place, edge = crossing
+    typed = degrees(course, Point(edge.x + 4000, edge.y))
+
+    found, document = draw(COURSE, *place, "--entry", typed)
+    lateral = next(one for one in document["options"] if one["option"]["kind"] == "lateral")
+
+    assert found.code == 3
+    assert lateral["state"] == "NotDrawn"
+    assert f"--entry {typed}" in lateral["lines"][0]
+    assert " m from the nearest edge" in lateral["lines"][0]
+
+
+def test_every_place_that_cannot_be_read_is_told() -> None:
+    """Two slips, two sentences."""
+    found = marram("relief", str(COURSE), "--hole", "1", "--ball", "here", "--entry", "there")
+
+    assert found.code == 2
+    assert "--ball 'here'" in found.err
+    assert "--entry 'there'" in found.err
+
+
+def test_a_third_drop_is_refused(crossing: tuple[list[str], Point]) -> None:
+    """Only two drops count (Rule 14.3c): another number is never passed over in silence."""
+    found, _ = draw(COURSE, *crossing[0], "--drop", "7")
+
+    assert found.code == 2
+    assert "Drop number 7" in found.err
