@@ -121,10 +121,10 @@ def test_a_ball_out_of_bounds_is_measured_from_where_it_crossed_the_boundary(
     practice = next(one for one in course.features if one.name == "Practice ground").geometry
     x, y = practice.boundary.interpolate(0.7, normalized=True).coords[0]
     option = relief(client, f"{query}&boundary={ground.at((x, y))}")["extended"]
-    ball = next(one for one in option["features"] if one["properties"]["role"] == "ball")
+    crossed = next(one for one in option["features"] if one["properties"]["role"] == "boundary_point")
 
     assert option["drawn"]
-    assert course.plane.inward(shape(ball["geometry"])).distance(Point(x, y)) < 0.05
+    assert course.plane.inward(shape(crossed["geometry"])).distance(Point(x, y)) < 0.05
 
 
 def test_the_condition_relief_is_taken_from_is_said(client: TestClient, ground: Ground) -> None:
