@@ -1,11 +1,13 @@
 """``marram serve``: the desk on a loopback address."""
 
 import socket
+import sys
 from collections.abc import Sequence
 from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
+from marram.services.event import read_event
 
 
 def serve_desk(
@@ -23,10 +25,13 @@ def serve_desk(
     """Say the address and serve until stopped."""
     if demo and course is not None:
         stop(BAD_INPUT, "--demo serves the invented course; leave out the course map, or --demo.")
+    found = read_event(event)
+    for remark in found.remarks:
+        print(remark, file=sys.stderr)
     if event is None and (demo or course is None):
         from marram.demo import EVENT
 
-        event = EVENT
+        found = read_event(EVENT)
     with socket.socket() as probe:
         probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         try:
@@ -45,7 +50,7 @@ def serve_desk(
         port,
         course,
         open_browser=open_browser,
-        event=event,
+        event=found,
         maps=maps,
         elevations=elevations,
         elevations_crs=elevations_crs,

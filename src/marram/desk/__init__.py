@@ -7,7 +7,10 @@ address of the page and nowhere else, so that a reload loses nothing and a bookm
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from threading import Timer
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from marram.services.event import Event
 
 
 def serve(
@@ -16,7 +19,7 @@ def serve(
     course: str | Path | None = None,
     *,
     open_browser: bool = False,
-    event: Path | Mapping[str, Any] | None = None,
+    event: "Path | Mapping[str, Any] | Event | None" = None,
     maps: Path | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
@@ -29,7 +32,7 @@ def serve(
         port: the port to listen on.
         course: the course map; ``None`` takes the demonstration course.
         open_browser: open the first page in the browser of this machine.
-        event: the competition, as a JSON file or what it holds.
+        event: the competition, as a JSON file, what it holds, or an :class:`~marram.services.event.Event`.
         maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.

@@ -1,15 +1,21 @@
-"""The competition the desk serves: its name, day, form of play and the Local Rules in force."""
+"""The competition: its name, day, form of play and the Local Rules in force, read strictly from ``event.json``."""
 
-import json
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections import Counter
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
-from typing import Any
+from typing import Any, ClassVar
 
-from marram.errors import InputError
+from marram.errors import InputError, shown
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.local_rules.adoption import adopt
+from marram.services.schema import STRICT, give, read_into, read_json
+
+_WORDS = "words in quotation marks"
+_TIME = "a time of day such as 08:11"
+_NAMES = "a list of names"
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +30,7 @@ class Event:
         sides: who plays together, or ``None``.
         local_rules: codes of the Model Local Rules in force, or ``None`` when not known here.
         notice: the notice to players, sentence by sentence.
+        remarks: what is given and not used, in words.
     """
 
     name: str = ""
@@ -33,57 +40,152 @@ class Event:
     sides: Sides | None = None
     local_rules: tuple[str, ...] | None = None
     notice: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Official:
+    """An official, as the file names them."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(_WORDS))
+    role: str = field(default="", metadata=give(_WORDS))
+
+
+@dataclass(frozen=True)
+class Entrant:
+    """A player, as the file names them."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(_WORDS))
+    handicap_index: Decimal | None = field(default=None, metadata=give("a number such as 8.1"))
+
+
+@dataclass(frozen=True)
+class Group:
+    """A group, as the file lets it start."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    time: str = field(metadata=give(_TIME))
+    tee: int = field(metadata=give("the number of the hole it starts at"))
+    players: tuple[str, ...] = field(metadata=give(_NAMES))
+
+
+@dataclass(frozen=True)
+class EventFile:
+    """What ``event.json`` may hold; all of it may be left out."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    about: str = field(default="", metadata=give(_WORDS))
+    name: str = field(default="", metadata=give(_WORDS))
+    club: str = field(default="", metadata=give(_WORDS))
+    round: str = field(default="", metadata=give(_WORDS))
+    played_on: date | None = field(
+        default=None, metadata=give("a day as year-month-day, for example 2025-06-21")
+    )
+    form_of_play: FormOfPlay | None = field(
+        default=None, metadata=give(f"one of {', '.join(one.value for one in FormOfPlay)}")
+    )
+    sides: Sides | None = field(
+        default=None, metadata=give(f"one of {', '.join(one.value for one in Sides)}")
+    )
+    local_rules: tuple[str, ...] | None = field(
+        default=None, metadata=give('a list of codes, for example ["E-5"]; [] for none')
+    )
+    notice_to_players: tuple[str, ...] = field(
+        default=(), metadata=give("a list of sentences, each in quotation marks")
+    )
+    officials: tuple[Official, ...] = field(
+        default=(), metadata=give('a list of objects with "name" and "role"')
+    )
+    players: tuple[Entrant, ...] = field(
+        default=(), metadata=give('a list of objects with "name" and "handicap_index"')
+    )
+    starting_times: tuple[Group, ...] = field(
+        default=(), metadata=give('a list of objects with "time", "tee" and "players"')
+    )
 
 
 def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     """Return the event a JSON file (or what it holds) describes; ``None`` gives an event without a name.
 
     Raises:
-        InputError: it cannot be used; every fault is listed.
+        InputError: it cannot be used; every fault is listed, with its place and what to give.
     """
     if isinstance(source, Event):
         return source
     if source is None:
         return Event()
-    where = "the event"
-    if isinstance(source, Path):
-        where = source.name
-        try:
-            source = json.loads(source.read_text(encoding="utf-8"))
-        except (OSError, ValueError) as error:
-            raise InputError(f"{where} cannot be read: {error}. Give a JSON file of an event.") from None
-    if not isinstance(source, Mapping):
+    where = source.name if isinstance(source, Path) else "the event"
+    document = read_json(source) if isinstance(source, Path) else source
+    if not isinstance(document, Mapping):
         raise InputError(f"{where} is not a JSON object. See demo/event.json for one that is.")
-    return _event(source, where)
-
-
-def _event(given: Mapping[str, Any], where: str) -> Event:
     faults: list[str] = []
-
-    def read(key: str, how: Any, allowed: str) -> Any:
-        value = given.get(key)
-        if value is None:
-            return None
-        try:
-            return how(value)
-        except (ValueError, TypeError):
-            faults.append(f"{where}: {key} is {value!r}; give {allowed}.")
-            return None
-
-    played_on = read("played_on", date.fromisoformat, "a day as year-month-day, for example 2025-06-21")
-    form = read("form_of_play", FormOfPlay, f"one of {', '.join(one.value for one in FormOfPlay)}")
-    sides = read("sides", Sides, f"one of {', '.join(one.value for one in Sides)}")
-    local_rules = read("local_rules", tuple, 'a list of codes, for example ["E-5"]')
-    adopted = adopt([str(code) for code in local_rules or ()], played_on)
+    found = read_into(EventFile, dict(document), where, faults)
+    codes = document.get("local_rules")
+    played_on = found.played_on if found else None
+    adopted = adopt(
+        [one for one in codes or () if isinstance(one, str)] if isinstance(codes, list | tuple) else [],
+        played_on,
+    )
     faults += [f"{where}: {fault}" for fault in adopted.faults]
-    if faults:
+    if found:
+        faults += [f"{where}: {fault}" for fault in _faults_of_start(found)]
+    if found is None or faults:
         raise InputError(*faults)
     return Event(
-        name=str(given.get("name", "")),
-        round=str(given.get("round", "")),
-        played_on=played_on,
-        form_of_play=form,
-        sides=sides,
-        local_rules=None if local_rules is None else adopted.in_rulings,
-        notice=tuple(str(one) for one in given.get("notice_to_players", ())),
+        name=found.name,
+        round=found.round,
+        played_on=found.played_on,
+        form_of_play=found.form_of_play,
+        sides=found.sides,
+        local_rules=None if found.local_rules is None else adopted.in_rulings,
+        notice=found.notice_to_players,
+        remarks=tuple(f"{where}: {remark}" for remark in _remarks(found)),
     )
+
+
+def _faults_of_start(found: EventFile) -> Iterator[str]:
+    """Yield what cannot be in the starting times: a time that is none, a hole that is none, a player nobody knows."""
+    known = {one.name for one in found.players}
+    for number, group in enumerate(found.starting_times, start=1):
+        hours, colon, minutes = group.time.partition(":")
+        if not (colon and _below(hours, 24) and _below(minutes, 60)):
+            yield f"starting_times {number}, time is {shown(group.time)}; give {_TIME}."
+        if group.tee < 1:
+            yield f"starting_times {number}, tee is {shown(group.tee)}; give the number of the hole it starts at."
+        yield from (
+            f"starting_times {number} names {shown(name)}, who is not among the players; correct one of them."
+            for name in group.players
+            if known and name not in known
+        )
+
+
+def _below(text: str, limit: int) -> bool:
+    return len(text) == 2 and text.isascii() and text.isdecimal() and int(text) < limit
+
+
+def _remarks(found: EventFile) -> Iterator[str]:
+    """Yield what is given and not used, or given in a way that may be a slip."""
+    starts = Counter(name for group in found.starting_times for name in group.players)
+    idle = [one.name for one in found.players if found.starting_times and one.name not in starts]
+    if idle:
+        yield f"{', '.join(map(shown, idle))} stand in no starting time."
+    often = [name for name, times in starts.items() if times > 1]
+    if often:
+        yield f"{', '.join(map(shown, often))} stand in several starting times."
+    unused = [
+        name
+        for name, given in (
+            ("players", found.players),
+            ("officials", found.officials),
+            ("starting_times", found.starting_times),
+        )
+        if given
+    ]
+    if unused:
+        yield f"{', '.join(unused)}: read and checked; the desk does not use them yet."

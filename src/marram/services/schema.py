@@ -1,0 +1,148 @@
+"""Reading JSON into dataclasses: the dataclass is the schema, and every fault is a sentence with its place and remedy.
+
+A class that is read says so by ``__pydantic_config__ = STRICT``; a field says what to give by
+``metadata=give("a day as year-month-day")``. pydantic is imported when something is read, never before.
+"""
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import fields, is_dataclass
+from datetime import date
+from enum import Enum
+from functools import cache
+from pathlib import Path
+from typing import Any, TypeVar, get_args, get_origin, get_type_hints
+
+from marram.errors import InputError, did_you_mean, shown
+
+STRICT = {"extra": "forbid", "allow_inf_nan": False}
+"""How a document is read: nothing unknown is passed over, and no number that is none."""
+
+GIVE = "give"
+T = TypeVar("T")
+
+
+def give(what: str) -> Mapping[str, str]:
+    """Return the metadata of a field: what to give for it, as it ends the sentence "give …"."""
+    return {GIVE: what}
+
+
+def read_json(path: Path) -> dict[str, Any]:
+    """Return the object a JSON file holds.
+
+    Raises:
+        InputError: it cannot be read, is no JSON, holds no object, or gives a key twice; every fault is listed.
+    """
+    twice: list[str] = []
+
+    def once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+        found: dict[str, Any] = {}
+        for key, value in pairs:
+            if key in found and found[key] != value:
+                twice.append(f"{path.name}: {shown(key)} is given twice; leave one out.")
+            found[key] = value
+        return found
+
+    try:
+        document = json.loads(path.read_text(encoding="utf-8-sig"), object_pairs_hook=once)
+    except (OSError, ValueError, RecursionError) as error:
+        raise InputError(f"{path.name} cannot be read as JSON: {error}. Correct it there.") from None
+    if twice:
+        raise InputError(*twice)
+    if not isinstance(document, dict):
+        raise InputError(f"{path.name} is not a JSON object; give one in braces.")
+    return document
+
+
+def read_into(kind: type[T], document: Any, where: str, faults: list[str]) -> T | None:
+    """Return a document as an instance of a dataclass; ``None`` where it cannot be, with the reasons in ``faults``.
+
+    Args:
+        kind: the dataclass.
+        document: what JSON holds.
+        where: what the document is called, at the start of each fault.
+        faults: gets one sentence for each fault.
+    """
+    from pydantic import ValidationError  # noqa: PLC0415 - heavy, and only needed to read
+
+    try:
+        written = json.dumps(document, default=_written)
+    except (TypeError, ValueError, RecursionError) as error:
+        faults.append(f"{where} holds what JSON cannot: {error}.")
+        return None
+    schema: Any = kind
+    try:
+        found: T = _adapter(schema).validate_json(written, strict=True)
+    except ValidationError as error:
+        faults += [
+            _sentence(kind, one["type"], one["loc"], one["input"], where)
+            for one in error.errors(include_url=False, include_context=False)
+        ]
+        return None
+    return found
+
+
+@cache
+def _adapter(kind: Any) -> Any:
+    from pydantic import TypeAdapter  # noqa: PLC0415 - heavy, and only needed to read
+
+    return TypeAdapter(kind)
+
+
+def _written(value: Any) -> str:
+    if isinstance(value, Enum):
+        return str(value.value)
+    if isinstance(value, date):
+        return value.isoformat()
+    raise TypeError(f"something of the type {type(value).__name__}")
+
+
+def _sentence(kind: type[Any], what: str, loc: Sequence[int | str], given: Any, where: str) -> str:
+    holder, remedy = _follow(kind, loc)
+    path = _path(loc)
+    if what == "unexpected_keyword_argument":
+        known = [one.name for one in fields(holder)] if holder else []
+        near = did_you_mean(loc[-1], known)
+        return f"{where}: {path} is not known.{near} Known here: {', '.join(known)}."
+    if what == "missing":
+        return f"{where}: {path} is missing; give {remedy}."
+    if not loc:
+        return f"{where} is {shown(given)}; give an object."
+    return f"{where}: {path} is {shown(given)}; give {remedy}."
+
+
+def _path(loc: Sequence[int | str]) -> str:
+    """Return a place in a document as it is spoken: ``players 3, name``."""
+    spoken: list[str] = []
+    for step in loc:
+        if isinstance(step, int) and spoken:
+            spoken[-1] += f" {step + 1}"
+        else:
+            spoken.append(str(step))
+    return ", ".join(spoken)
+
+
+def _follow(kind: Any, loc: Sequence[int | str]) -> tuple[type[Any] | None, str]:
+    """Return the dataclass that holds the last step of a place, and what to give there."""
+    holder, remedy = None, "another value"
+    for step in loc:
+        kind = _bare(kind)
+        if is_dataclass(kind) and isinstance(step, str):
+            holder = kind
+            found = {one.name: one for one in fields(kind)}
+            if step not in found:
+                break
+            remedy = found[step].metadata.get(GIVE, remedy)
+            kind = get_type_hints(kind)[step]
+        else:
+            inner = [one for one in get_args(kind) if one is not Ellipsis]
+            kind = inner[-1] if inner else None
+    return holder if isinstance(holder, type) else None, remedy
+
+
+def _bare(kind: Any) -> Any:
+    """Return a type without ``None`` beside it."""
+    if is_dataclass(kind) or get_origin(kind) in (tuple, list, dict):
+        return kind
+    inner = [one for one in get_args(kind) if one is not type(None)]
+    return inner[0] if inner else kind
