@@ -19,6 +19,8 @@ class Role(Enum):
     """The spot of the original ball."""
     REFERENCE = "reference"
     """The reference point."""
+    SPOT = "place_here"
+    """The spot on which a ball is placed (Rules 14.2 and 16.1d)."""
     CROSSING_POINT = "crossing_point"
     PREVIOUS_SPOT = "previous_spot"
     FAIRWAY_POINT = "fairway_point"

@@ -109,9 +109,11 @@ def at_point(
             for ring in made.rings_at(point)
         ),
     )
-    measures = (measure(Role.BALL, ball, Role.REFERENCE, point),)
-    if option.setting is Setting.PLACE or not option.club_lengths:
-        spot = on_the_spot(situation, option, point, Role.REFERENCE)
+    placed = option.setting is Setting.PLACE or not option.club_lengths
+    role = Role.SPOT if placed else Role.REFERENCE
+    measures = (measure(Role.BALL, ball, role, point),)
+    if placed:
+        spot = on_the_spot(situation, option, point, role)
         return spot.with_more(marks, measures)
     return around(
         situation,

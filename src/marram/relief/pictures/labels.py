@@ -1,20 +1,29 @@
-"""Labels that do not overlap each other nor leave the picture."""
+"""Labels that stand at their own mark: none overlaps another, covers a relief area, or leaves the picture."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from math import cos, pi, sin
+from math import cos, hypot, pi, sin
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
 
 from marram.relief.geometry.outline import XY
+from marram.relief.pictures.type_width import text_width
 
 SIZE = 15.0
 """Picture units: the height of the letters; legible on a phone in sunlight."""
-_WIDTH = 0.68
-"""The mean width of a letter, in heights (bold DejaVu Sans, among the widest in use; rounded up)."""
-PLAIN = 0.9
-"""The width of plain letters, in widths of bold ones."""
 _PAD = 3.0
-_DISTANCES = (12.0, 24.0, 40.0, 60.0, 85.0, 115.0, 150.0)
+_DISTANCES = (12.0, 18.0, 26.0, 40.0, 60.0, 85.0, 115.0, 150.0, 190.0, 240.0)
+_WITH_LEADER = 26.0
+"""Picture units: a label farther than this from its mark is joined to it by a thin line."""
 _DIRECTIONS = 16
+_CLEARLY = 6.0
+"""Picture units by which a label without a line must be nearer to its own mark than to any other."""
+_LEADER_COSTS = 40.0
+_LINE_COSTS = 30.0
+_TURN_COSTS = 0.6
+"""What a label costs for standing away from the right of its mark, a step: a reader looks there first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +53,18 @@ class Box:
             and other.top < self.bottom
         )
 
+    def nearest(self, place: XY) -> XY:
+        """Return the place of the rectangle nearest to a place."""
+        return (
+            min(max(place[0], self.left), self.right),
+            min(max(place[1], self.top), self.bottom),
+        )
+
+    def away(self, place: XY) -> float:
+        """Return how far a place is from the rectangle; 0 inside."""
+        x, y = self.nearest(place)
+        return hypot(x - place[0], y - place[1])
+
 
 @dataclass(frozen=True, slots=True)
 class Label:
@@ -63,47 +84,95 @@ class Label:
 
 
 def place_labels(
-    wanted: Sequence[tuple[str, XY]], pixels: float, taken: Sequence[Box], avoid: Sequence[Box] = ()
+    wanted: Sequence[tuple[str, XY]],
+    pixels: float,
+    taken: Sequence[Box],
+    areas: Sequence[BaseGeometry] = (),
+    lines: Sequence[BaseGeometry] = (),
 ) -> list[Label]:
     """Place labels near their anchors, most important first.
+
+    A label without a line to its anchor stands clearly nearer to it than to any other, so that none is read as
+    belonging to another mark. Where the order given leaves a label out, another order is tried.
 
     Args:
         wanted: the text and anchor of each label.
         pixels: the side of the picture.
         taken: places that labels must leave free.
-        avoid: places that labels leave free where there is room elsewhere.
+        areas: relief areas in the picture, which no label covers.
+        lines: lines of the construction in the picture, which a label covers only where it must.
 
     Returns:
         The labels placed; one that finds no free place is left out (its distance stands below the map).
     """
-    placed: list[Label] = []
+    frame = Box(0, 0, pixels, pixels)
     occupied = [*taken, *(_around(anchor) for _, anchor in wanted)]
-    for text, anchor in wanted:
-        width, height = text_width(text) + 2 * _PAD, SIZE + 2 * _PAD
-        frame = Box(0, 0, pixels, pixels)
-        free = [
-            (box, leader)
-            for box, leader in _candidates(anchor, width, height)
-            if frame.holds(box) and not any(box.overlaps(other) for other in occupied)
-        ]
-        near = [one for one in free if not one[1] and not any(one[0].overlaps(other) for other in avoid)]
-        for box, leader in (near or free)[:1]:
-            placed.append(Label(text, anchor, box, leader))
-            occupied.append(box)
+    options = [_free_of(_candidates(label, wanted, frame, occupied), areas, lines) for label in wanted]
+    order = list(range(len(wanted)))
+    best: dict[int, Label] = {}
+    for _ in order or [0]:
+        placed = _in_order(order, wanted, options)
+        if len(placed) > len(best) or not best:
+            best = placed
+        missing = [one for one in order if one not in placed]
+        if not missing:
+            break
+        order = [missing[0], *(one for one in order if one != missing[0])]
+    return [best[one] for one in sorted(best)]
+
+
+def _in_order(
+    order: Sequence[int], wanted: Sequence[tuple[str, XY]], options: Sequence[Sequence[tuple[Box, bool]]]
+) -> dict[int, Label]:
+    placed: dict[int, Label] = {}
+    for index in order:
+        text, anchor = wanted[index]
+        for box, leader in options[index]:
+            if any(box.overlaps(other.box) for other in placed.values()):
+                continue
+            if leader and any(_crosses(anchor, box, other.box) for other in placed.values()):
+                continue
+            if any(other.leader and _crosses(other.anchor, other.box, box) for other in placed.values()):
+                continue
+            placed[index] = Label(text, anchor, box, leader)
+            break
     return placed
 
 
-def text_width(text: str) -> float:
-    """Return about how wide a text is in the picture."""
-    return len(text) * SIZE * _WIDTH
-
-
-def _around(anchor: XY, half: float = 9.0) -> Box:
-    return Box(anchor[0] - half, anchor[1] - half, anchor[0] + half, anchor[1] + half)
-
-
-def _candidates(anchor: XY, width: float, height: float) -> list[tuple[Box, bool]]:
+def _candidates(
+    label: tuple[str, XY], wanted: Sequence[tuple[str, XY]], frame: Box, occupied: Sequence[Box]
+) -> list[tuple[float, Box, bool]]:
+    """Return where a label may stand in the frame whatever becomes of the others, with what each place costs."""
+    text, anchor = label
+    others = [other for _, other in wanted if other != anchor]
     found = []
+    for cost, box, leader in _round_about(anchor, text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD):
+        if not frame.holds(box) or any(box.overlaps(other) for other in occupied):
+            continue
+        if not leader and any(box.away(other) < box.away(anchor) + _CLEARLY for other in others):
+            continue
+        found.append((cost, box, leader))
+    return found
+
+
+def _free_of(
+    found: Sequence[tuple[float, Box, bool]], areas: Sequence[BaseGeometry], lines: Sequence[BaseGeometry]
+) -> list[tuple[Box, bool]]:
+    """Return the places that cover no area, the best first; one that covers a line costs more."""
+    if not found:
+        return []
+    boxes = shapely.box(*np.array([(b.left, b.top, b.right, b.bottom) for _, b, _ in found]).T)
+    covers, crosses = (
+        np.logical_or.reduce([shapely.intersects(one, boxes) for one in shapes], initial=False)
+        for shapes in (areas, lines)
+    )
+    costs = np.array([cost for cost, _, _ in found]) + _LINE_COSTS * crosses
+    order = np.argsort(np.where(covers, np.inf, costs), kind="stable")
+    kept = order[: len(found) - int(np.count_nonzero(np.broadcast_to(covers, len(found))))]
+    return [(found[index][1], found[index][2]) for index in kept.tolist()]
+
+
+def _round_about(anchor: XY, width: float, height: float) -> Iterator[tuple[float, Box, bool]]:
     for distance in _DISTANCES:
         for step in range(_DIRECTIONS):
             # To the right first, then alternately up and down: a reader looks there first.
@@ -111,5 +180,15 @@ def _candidates(anchor: XY, width: float, height: float) -> list[tuple[Box, bool
             x = anchor[0] + cos(turn) * (distance + width / 2)
             y = anchor[1] - sin(turn) * (distance + height / 2)
             box = Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
-            found.append((box, distance > _DISTANCES[2]))
-    return found
+            leader = box.away(anchor) > _WITH_LEADER
+            yield box.away(anchor) + step * _TURN_COSTS + leader * _LEADER_COSTS, box, leader
+
+
+def _crosses(anchor: XY, box: Box, other: Box) -> bool:
+    """Return whether the line from an anchor to its label runs through another label."""
+    line = shapely.LineString([anchor, box.nearest(anchor)])
+    return bool(line.intersects(shapely.box(other.left, other.top, other.right, other.bottom)))
+
+
+def _around(anchor: XY, half: float = 9.0) -> Box:
+    return Box(anchor[0] - half, anchor[1] - half, anchor[0] + half, anchor[1] + half)

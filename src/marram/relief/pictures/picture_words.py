@@ -2,6 +2,7 @@
 
 from marram.course.model import Kind
 from marram.relief.constructions.construction import Measure, Role
+from marram.relief.geometry.area import ReliefArea
 from marram.rules.relief_option import ReliefKind
 from marram.words import ground
 from marram.words.texts import text
@@ -10,6 +11,23 @@ from marram.words.texts import text
 def mark_words(role: Role) -> str:
     """Return the words for a mark."""
     return text(f"relief.mark.{role.value}")
+
+
+def label_words(role: Role, area: ReliefArea, number: int | None = None) -> str:
+    """Return the words at a mark of a drawing.
+
+    Args:
+        role: what the mark stands for.
+        area: the area it belongs to; where that is one spot, the mark says that the ball is placed there.
+        number: which of several areas, or ``None`` where there is one.
+    """
+    words = mark_words(role)
+    if role is Role.SPOT:
+        words = text("relief.label.place_here")
+    elif role is Role.PREVIOUS_SPOT and area.is_spot:
+        words = text("relief.label.with", words=words, more=text("relief.label.place_here"))
+    numbered = number is not None and role in {Role.REFERENCE, Role.SPOT}
+    return text("relief.label.numbered", words=words, number=number) if numbered else words
 
 
 def kind_words(kind: ReliefKind) -> str:

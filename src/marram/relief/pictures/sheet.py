@@ -1,17 +1,20 @@
-"""Several drawings on one sheet, each to a scale of its own, one below the other."""
+"""Several drawings on one page, a grid of figures, each under its title and to a scale of its own."""
 
-import re
 from collections.abc import Sequence
 
 from marram.course.model import Course
 from marram.relief.geometry.area import ReliefArea
-from marram.relief.pictures.drawing import svg
+from marram.relief.pictures.drawing import figure, title
 from marram.relief.pictures.legend import WIDTH
+from marram.relief.pictures.markup import Ids, add, root, written
+from marram.relief.pictures.styles import PAPER
 
 GAP = 12.0
 """Picture units between two drawings."""
-
-_VIEW_BOX = re.compile(r'viewBox="0 0 ([\d.]+) ([\d.]+)" width="100%"')
+SIDE_BY_SIDE = 2
+"""Drawings in a row: as many as stay legible at arm's length on a sheet of paper or a screen (a choice of ours)."""
+TYPE = {"font-family": "system-ui, sans-serif", "fill": "none"}
+"""The type of a page that stands by itself."""
 
 
 def sheet_svg(drawings: Sequence[Sequence[ReliefArea]], course: Course | None = None) -> str:
@@ -24,18 +27,22 @@ def sheet_svg(drawings: Sequence[Sequence[ReliefArea]], course: Course | None = 
     Raises:
         BadPlace: if an option has no area to draw.
     """
-    parts, top = [], 0.0
-    for number, areas in enumerate(drawings, start=1):
-        drawn = svg(areas, course, prefix=f"option-{number}")
-        found = _VIEW_BOX.search(drawn)
-        assert found is not None
-        width, height = float(found[1]), float(found[2])
-        placed = f'viewBox="0 0 {width:g} {height:g}" x="0" y="{top:g}" width="{width:g}" height="{height:g}"'
-        parts.append(drawn.replace(found[0], placed))
-        top += height + GAP
-    height = max(top - GAP, 0.0)
-    return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH:g} {height:g}" width="100%">\n'
-        + "".join(parts)
-        + "</svg>\n"
-    )
+    figures = [
+        figure(areas, course, Ids(f"option-{number}"), f"{number}. {title(areas)}" if areas else "")
+        for number, areas in enumerate(drawings, start=1)
+    ]
+    columns = max(1, min(SIDE_BY_SIDE, len(figures)))
+    rows = [figures[start : start + columns] for start in range(0, len(figures), columns)]
+    heights = [max(float(one.get("height", "0")) for one in row) for row in rows]
+    width = columns * WIDTH + (columns - 1) * GAP
+    height = max(sum(heights) + GAP * (len(rows) - 1), 0.0)
+    page = root(width, height, TYPE)
+    add(page, "rect", width=width, height=height, fill=PAPER)
+    top = 0.0
+    for row, tall in zip(rows, heights, strict=True):
+        for column, one in enumerate(row):
+            one.set("x", f"{column * (WIDTH + GAP):g}")
+            one.set("y", f"{top:g}")
+            page.append(one)
+        top += tall + GAP
+    return written(page)

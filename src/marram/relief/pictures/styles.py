@@ -3,74 +3,134 @@
 Colours are our own, chosen to differ in lightness; text is near black on near white (contrast above 15 : 1).
 """
 
+from dataclasses import dataclass
+
 from marram.course.model import Kind
 from marram.relief.constructions.construction import Role
+from marram.relief.pictures.markup import Attributes, Ids, Node, add
 
 INK = "#14181f"
 PAPER = "#fdfcf7"
 GROUND = "#eef0e2"
 AREA = "#0b4a6f"
+RED, YELLOW, WATER = "#a3162b", "#7a5c00", "#2a5f86"
+
+
+def stroke(colour: str, width: float, dashes: str = "") -> Attributes:
+    """Return the attributes of a line."""
+    attributes = {"stroke": colour, "stroke-width": f"{width:g}"}
+    return {**attributes, "stroke-dasharray": dashes} if dashes else attributes
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A fill that repeats.
+
+    Attributes:
+        width: of a tile, in picture units.
+        height: of a tile.
+        ground: the attributes of what lies under the lines.
+        lines: the data of the path drawn on it.
+        line: the attributes of that path.
+        turn: degrees.
+        dots: middles of dots.
+    """
+
+    width: float
+    height: float
+    ground: Attributes
+    lines: str = ""
+    line: Attributes | None = None
+    turn: float = 0.0
+    dots: tuple[tuple[float, float], ...] = ()
+
+
+PATTERNS: dict[str, Pattern] = {
+    "area": Pattern(10, 10, {"fill": AREA, "fill-opacity": ".22"}, "M0 0V10", stroke(AREA, 2.6), 45),
+    "red": Pattern(9, 9, {"fill": "#f3d3d0"}, "M0 0V9", stroke(RED, 1.4), -45),
+    "yellow": Pattern(9, 9, {"fill": "#f7e7a6"}, "M0 4.5H9", stroke(YELLOW, 1.4)),
+    "bunker": Pattern(8, 8, {"fill": "#f1e4c2"}, line={"fill": "#6d5a2c"}, dots=((2, 2), (6, 6))),
+    "green": Pattern(6, 6, {"fill": "#c3dba3"}, "M3 0V6", stroke("#a9c787", 2)),
+    "path": Pattern(7, 7, {"fill": "#d5d3cf"}, "M0 0L7 7M7 0L0 7", stroke("#8d8a84", 1)),
+    "repair": Pattern(8, 8, {"fill": "#e6e3f2"}, "M4 1V7M1 4H7", stroke("#4d4670", 1.2)),
+    "water": Pattern(12, 8, {"fill": "#d5e6f0"}, "M0 4q3 -4 6 0t6 0", stroke(WATER, 1.2)),
+    "noplay": Pattern(10, 10, {"fill": "#ecdcea"}, "M2 2L8 8M8 2L2 8", stroke(INK, 1)),
+    "out": Pattern(12, 12, {"fill": "#ffffff"}, "M0 0V12", stroke(INK, 1), 45),
+}
 
 FILLS: dict[Kind, str] = {
     Kind.FAIRWAY: "#dfe8c4",
-    Kind.PUTTING_GREEN: "url(#green)",
+    Kind.PUTTING_GREEN: "green",
     Kind.TEEING_AREA: "#d3dfb2",
-    Kind.BUNKER: "url(#bunker)",
-    Kind.PATH: "url(#path)",
-    Kind.OBSTRUCTION: "url(#path)",
-    Kind.GROUND_UNDER_REPAIR: "url(#repair)",
-    Kind.TEMPORARY_WATER: "url(#water)",
-    Kind.NO_PLAY_ZONE: "url(#noplay)",
-    Kind.RED_PENALTY_AREA: "url(#red)",
-    Kind.YELLOW_PENALTY_AREA: "url(#yellow)",
+    Kind.BUNKER: "bunker",
+    Kind.PATH: "path",
+    Kind.OBSTRUCTION: "path",
+    Kind.GROUND_UNDER_REPAIR: "repair",
+    Kind.TEMPORARY_WATER: "water",
+    Kind.NO_PLAY_ZONE: "noplay",
+    Kind.WATER: "water",
+    Kind.RED_PENALTY_AREA: "red",
+    Kind.YELLOW_PENALTY_AREA: "yellow",
     Kind.DROPPING_ZONE: "none",
-    Kind.OUT_OF_BOUNDS: "url(#out)",
+    Kind.OUT_OF_BOUNDS: "out",
 }
-"""The fill of each mapped area, in the order they are drawn."""
+"""The colour or pattern of each mapped area, in the order they are drawn."""
 
-EDGES: dict[Kind, str] = {
-    Kind.RED_PENALTY_AREA: 'stroke="#a3162b" stroke-width="3" stroke-dasharray="9 4"',
-    Kind.YELLOW_PENALTY_AREA: 'stroke="#7a5c00" stroke-width="3" stroke-dasharray="2 4"',
-    Kind.DROPPING_ZONE: f'stroke="{INK}" stroke-width="2"',
-    Kind.PUTTING_GREEN: 'stroke="#33561f" stroke-width="1.5"',
-    Kind.BUNKER: 'stroke="#6d5a2c" stroke-width="1.5"',
-    Kind.BOUNDARY: f'stroke="{INK}" stroke-width="3" stroke-dasharray="5 3"',
-    Kind.NO_PLAY_ZONE: f'stroke="{INK}" stroke-width="1.5" stroke-dasharray="1 3"',
+EDGES: dict[Kind, Attributes] = {
+    Kind.RED_PENALTY_AREA: stroke(RED, 3, "9 4"),
+    Kind.WATER: stroke(RED, 2, "9 4"),
+    Kind.YELLOW_PENALTY_AREA: stroke(YELLOW, 3, "2 4"),
+    Kind.DROPPING_ZONE: stroke(INK, 2),
+    Kind.PUTTING_GREEN: stroke("#33561f", 1.5),
+    Kind.BUNKER: stroke("#6d5a2c", 1.5),
+    Kind.BOUNDARY: stroke(INK, 3, "5 3"),
+    Kind.NO_PLAY_ZONE: stroke(INK, 1.5, "1 3"),
 }
 """The outline of mapped areas that have one."""
 
-LINES: dict[Role, str] = {
-    Role.LINE_TO_HOLE: f'stroke="{INK}" stroke-width="1.6" stroke-dasharray="2 5"',
-    Role.DROP_LINE: f'stroke="{AREA}" stroke-width="4"',
-    Role.REFERENCE_LINE: f'stroke="{AREA}" stroke-width="4" stroke-dasharray="14 4"',
-    Role.CLUB_LENGTHS: f'stroke="{INK}" stroke-width="1.6"',
-    Role.NOT_NEARER: f'stroke="{INK}" stroke-width="2.6" stroke-dasharray="12 4 2 4"',
-    Role.CORRIDOR_EDGE: f'stroke="{INK}" stroke-width="1.6"',
-    Role.SHIFT: f'stroke="{INK}" stroke-width="2.2" stroke-dasharray="6 3"',
-    Role.STANCE: f'stroke="{INK}" stroke-width="1.4" stroke-dasharray="3 2"',
-    Role.TEE_LINE: f'stroke="{INK}" stroke-width="3"',
+OWN_EDGE = stroke(INK, 1)
+"""The outline, in the key alone, of an area that has none on the map."""
+
+ON_LINES: dict[Kind, Attributes] = {
+    Kind.PATH: stroke("#8d8a84", 3),
+    Kind.OBSTRUCTION: stroke(INK, 3),
+    Kind.WATER: stroke(WATER, 3),
+}
+"""How a feature that is mapped as a line looks."""
+
+LINES: dict[Role, Attributes] = {
+    Role.LINE_TO_HOLE: stroke(INK, 1.6, "2 5"),
+    Role.DROP_LINE: stroke(AREA, 4),
+    Role.REFERENCE_LINE: stroke(AREA, 4, "14 4"),
+    Role.CLUB_LENGTHS: stroke(INK, 1.6),
+    Role.NOT_NEARER: stroke(INK, 2.6, "12 4 2 4"),
+    Role.CORRIDOR_EDGE: stroke(INK, 1.6),
+    Role.SHIFT: stroke(INK, 2.2, "6 3"),
+    Role.STANCE: stroke(INK, 1.4, "3 2"),
+    Role.TEE_LINE: stroke(INK, 3),
 }
 """The line style of each mark."""
 
-PATTERNS = f"""
-<pattern id="area" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">\
-<rect width="10" height="10" fill="{AREA}" fill-opacity=".22"/><path d="M0 0V10" stroke="{AREA}" stroke-width="2.6"/></pattern>
-<pattern id="red" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">\
-<rect width="9" height="9" fill="#f3d3d0"/><path d="M0 0V9" stroke="#a3162b" stroke-width="1.4"/></pattern>
-<pattern id="yellow" width="9" height="9" patternUnits="userSpaceOnUse">\
-<rect width="9" height="9" fill="#f7e7a6"/><path d="M0 4.5H9" stroke="#7a5c00" stroke-width="1.4"/></pattern>
-<pattern id="bunker" width="8" height="8" patternUnits="userSpaceOnUse">\
-<rect width="8" height="8" fill="#f1e4c2"/><circle cx="2" cy="2" r="1" fill="#6d5a2c"/><circle cx="6" cy="6" r="1" fill="#6d5a2c"/></pattern>
-<pattern id="green" width="6" height="6" patternUnits="userSpaceOnUse">\
-<rect width="6" height="6" fill="#c3dba3"/><path d="M3 0V6" stroke="#a9c787" stroke-width="2"/></pattern>
-<pattern id="path" width="7" height="7" patternUnits="userSpaceOnUse">\
-<rect width="7" height="7" fill="#d5d3cf"/><path d="M0 0L7 7M7 0L0 7" stroke="#8d8a84" stroke-width="1"/></pattern>
-<pattern id="repair" width="8" height="8" patternUnits="userSpaceOnUse">\
-<rect width="8" height="8" fill="#e6e3f2"/><path d="M4 1V7M1 4H7" stroke="#4d4670" stroke-width="1.2"/></pattern>
-<pattern id="water" width="12" height="8" patternUnits="userSpaceOnUse">\
-<rect width="12" height="8" fill="#d5e6f0"/><path d="M0 4q3 -4 6 0t6 0" fill="none" stroke="#2a5f86" stroke-width="1.2"/></pattern>
-<pattern id="noplay" width="10" height="10" patternUnits="userSpaceOnUse">\
-<rect width="10" height="10" fill="#ecdcea"/><path d="M2 2L8 8M8 2L2 8" stroke="{INK}" stroke-width="1"/></pattern>
-<pattern id="out" width="12" height="12" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">\
-<rect width="12" height="12" fill="#ffffff"/><path d="M0 0V12" stroke="{INK}" stroke-width="1"/></pattern>
-"""
+
+def fill(name: str, ids: Ids) -> str:
+    """Return a colour, or what points to the pattern of that name."""
+    return ids.url(name) if name in PATTERNS else name
+
+
+def fill_of(kind: Kind, ids: Ids) -> Attributes:
+    """Return how a mapped area of a kind is filled and outlined."""
+    return {"fill": fill(FILLS.get(kind, "none"), ids), **EDGES.get(kind, {})}
+
+
+def add_patterns(defs: Node, ids: Ids) -> None:
+    """Add every pattern to the definitions of a drawing."""
+    for name, one in PATTERNS.items():
+        tile = add(defs, "pattern", id=ids(name), width=one.width, height=one.height)
+        tile.set("patternUnits", "userSpaceOnUse")
+        if one.turn:
+            tile.set("patternTransform", f"rotate({one.turn:g})")
+        add(tile, "rect", one.ground, width=one.width, height=one.height)
+        if one.lines:
+            add(tile, "path", {"fill": "none", **(one.line or {})}, d=one.lines)
+        for x, y in one.dots:
+            add(tile, "circle", one.line, cx=x, cy=y, r=1)

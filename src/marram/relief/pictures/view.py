@@ -16,6 +16,8 @@ _SHOWN_POINTS = {
     Role.BALL,
     Role.CROSSING_POINT,
     Role.REFERENCE,
+    Role.SPOT,
+    Role.BOUNDARY_POINT,
     Role.FAIRWAY_POINT,
     Role.PREVIOUS_SPOT,
     Role.FIRST_TOUCHED,
@@ -25,6 +27,10 @@ _SHOWN_POINTS = {
 _SHOWN_LINES = {Role.SHIFT}
 _ROOM = 0.22
 """The part of the frame left free on each side, for labels."""
+_OVERVIEW, _OVERVIEW_TIMES = 60.0, 3.0
+"""Metres, and times the extent of the points: how far beyond the points an area is built from it is shown. An
+alternative to stroke and distance may go on for a kilometre; its two points would then be one blot."""
+_Bounds = tuple[float, float, float, float]
 _LEAST = 4.0
 """Metres: no frame shows less."""
 
@@ -66,6 +72,17 @@ class View:
         """Return whether a place lies in the frame."""
         return 0 <= place[0] - self.left <= self.size and 0 <= place[1] - self.bottom <= self.size
 
+    def drawn(self, geometry: BaseGeometry) -> BaseGeometry:
+        """Return a shape, as far as it is in the frame, in picture units."""
+        turn = np.array((self.scale, -self.scale))
+        shift = np.array((-self.left * self.scale, self.pixels + self.bottom * self.scale))
+        return shapely.transform(self.clip(geometry), lambda points: points * turn + shift)
+
+    def holds(self, geometry: BaseGeometry) -> bool:
+        """Return whether a shape lies wholly in the frame."""
+        left, bottom, right, top = geometry.bounds
+        return self.shows((left, bottom)) and self.shows((right, top))
+
     def path(self, geometry: BaseGeometry) -> str:
         """Return polygon(s) as the data of an SVG path."""
         pieces = []
@@ -74,6 +91,15 @@ class View:
                 for ring in shapely.get_rings(part):
                     points = shapely.get_coordinates(shapely.simplify(ring, 0.15 / self.scale))[:-1]
                     pieces.append("M" + "L".join(self._pair(x, y) for x, y in points) + "Z")
+        return "".join(pieces)
+
+    def line(self, geometry: BaseGeometry) -> str:
+        """Return the lines of a shape as the data of an SVG path; areas give none."""
+        pieces = []
+        for part in shapely.get_parts(geometry):
+            if part.geom_type == "LineString" and not part.is_empty:
+                points = shapely.get_coordinates(shapely.simplify(part, 0.15 / self.scale))
+                pieces.append("M" + "L".join(self._pair(x, y) for x, y in points))
         return "".join(pieces)
 
     def _pair(self, x: float, y: float) -> str:
@@ -91,8 +117,6 @@ def view_of(areas: Sequence[ReliefArea], pixels: float) -> View:
     """Return the frame that shows relief areas and the points they are built from."""
     boxes = []
     for area in areas:
-        if not area.polygon.is_empty:
-            boxes.append(area.polygon.bounds)
         for mark in area.construction:
             if isinstance(mark, PointMark) and mark.role in _SHOWN_POINTS:
                 boxes.append((*mark.at, *mark.at))
@@ -101,11 +125,25 @@ def view_of(areas: Sequence[ReliefArea], pixels: float) -> View:
             elif isinstance(mark, ArcMark) and mark.role is Role.CLUB_LENGTHS:
                 (x, y), r = mark.centre, mark.radius
                 boxes.append((x - r, y - r, x + r, y + r))
+    shapes = [area.picture.bounds for area in areas]
+    boxes += _near(shapes, boxes) if boxes else shapes
     columns = np.array(boxes)
     left, bottom = columns[:, 0].min(), columns[:, 1].min()
     right, top = columns[:, 2].max(), columns[:, 3].max()
     size = max(right - left, top - bottom, _LEAST) / (1 - 2 * _ROOM)
     return View(float((left + right - size) / 2), float((bottom + top - size) / 2), float(size), pixels)
+
+
+def _near(shapes: Sequence[_Bounds], points: Sequence[_Bounds]) -> list[_Bounds]:
+    """Return the bounds of areas, cut where they go on far beyond the points they are built from."""
+    columns = np.array(points)
+    left, bottom = columns[:, 0].min(), columns[:, 1].min()
+    right, top = columns[:, 2].max(), columns[:, 3].max()
+    far = max(_OVERVIEW, _OVERVIEW_TIMES * max(right - left, top - bottom))
+    return [
+        (max(x0, left - far), max(y0, bottom - far), min(x1, right + far), min(y1, top + far))
+        for x0, y0, x1, y1 in shapes
+    ]
 
 
 def edge_towards(view: View, start: XY, end: XY, inset: float) -> XY | None:

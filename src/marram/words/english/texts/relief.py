@@ -20,6 +20,7 @@ TEXTS: dict[str, str] = {
     "mark.hole": "hole",
     "mark.ball": "ball",
     "mark.reference": "reference point",
+    "mark.place_here": "spot",
     "mark.crossing_point": "crossed the edge",
     "mark.previous_spot": "previous stroke",
     "mark.fairway_point": "fairway point",
@@ -38,6 +39,10 @@ TEXTS: dict[str, str] = {
     "mark.teeing_area": "teeing area",
     "mark.tee_line": "line of the tee-markers",
     "mark.dropping_zone": "dropping zone",
+    "label.place_here": "place here",
+    "label.numbered": "{words} {number}",
+    "label.with": "{words}: {more}",
+    "label.both": "{first}, {second}",
     "north": "N",
     # Kinds of relief, where there is little room
     "kind.stroke_and_distance": "Stroke and distance",
@@ -69,6 +74,7 @@ TEXTS: dict[str, str] = {
     "assumed.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
     "assumed.nearest_spot_that_stays": "The nearest spot in this direction where a ball stays; it may lie beyond the picture.",
     "assumed.maximum_compared_by_area": "A proposal by area; how much lie, stance and swing are affected is judged on the ground.",
+    "picture.cut": "The area goes on beyond this picture.",
     # Measures
     "measure.length": "{metres} m ({yards} yd)",
     "measure.club_lengths": "club-lengths: {both}",

@@ -1,0 +1,130 @@
+"""Drawings read at arm's length: labels at their own marks, off the areas; one page for several options."""
+
+from itertools import combinations
+from math import hypot
+from xml.etree import ElementTree as ET
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely.geometry import LineString, Point, box
+
+from marram.course.model import Course, Feature, Kind
+from marram.relief import Situation, relief_areas, svg
+from marram.relief.geometry.outline import Outline
+from marram.relief.pictures.labels import place_labels
+from marram.relief.pictures.sheet import sheet_svg
+from marram.relief.pictures.view import view_of
+from tests.relief.ground_for_tests import FREE_GREEN, IN_2023, PLAYER, STROKE_AND_DISTANCE, TWO_POINTS
+from tests.relief.test_drawing import CASES, COURSE, SVG, areas
+from tests.relief.test_two_points_on_any_map import fairway, hole_with
+
+SIDE = 390.0
+NAMES = ("ball", "fairway point", "hole 98 m", "spot", "edge")
+places = st.tuples(st.floats(40, 350), st.floats(40, 350)).map(lambda at: (round(at[0], 1), round(at[1], 1)))
+
+
+def texts(drawn):
+    return [one.text for one in ET.fromstring(drawn).iter(f"{SVG}text")]
+
+
+@settings(deadline=None)
+@given(st.lists(places, min_size=2, max_size=5, unique=True), st.tuples(places, st.floats(5, 120)))
+def test_no_label_covers_an_area_or_another_label_or_stands_at_another_mark(anchors, disc):
+    """Wherever marks and the area lie: labels are apart, off the area, and read as belonging to their own mark."""
+    area = Point(disc[0]).buffer(disc[1])
+    wanted = [(name, at) for name, at in zip(NAMES, anchors, strict=False)]
+    labels = place_labels(wanted, SIDE, [], [area])
+
+    for one, other in combinations(labels, 2):
+        assert not one.box.overlaps(other.box)
+    for label in labels:
+        shape = box(label.box.left, label.box.top, label.box.right, label.box.bottom)
+        assert not shape.intersects(area)
+        others = [at for name, at in wanted if name != label.text]
+        if not label.leader:
+            assert all(label.box.away(label.anchor) < label.box.away(at) for at in others)
+
+
+@pytest.mark.parametrize("away", [60.0, 150.0, 500.0, 900.0])
+def test_the_points_of_the_alternative_are_told_apart_at_any_distance(away):
+    """On a map without a boundary the two points stay well apart in the picture, which says that it is cut."""
+    where = hole_with(fairway())
+    (answer,) = relief_areas(
+        Situation(where, 1, ball=(50.0, 200.0 - away), played_on=IN_2023, player=PLAYER), [TWO_POINTS]
+    )
+    (area,) = answer.areas
+    view = view_of(answer.areas, SIDE)
+    points = {mark.role.value: view.at(mark.at) for mark in area.construction if hasattr(mark, "at")}
+    drawn = texts(svg(answer.areas, where))
+
+    assert hypot(*(a - b for a, b in zip(points["ball"], points["fairway_point"], strict=True))) > 30
+    assert {"ball", "fairway point"} <= set(drawn)
+    assert "The area goes on beyond this picture." in drawn
+
+
+def test_on_a_green_the_ball_is_placed_not_dropped_from_a_reference_point():
+    """Relief on the putting green is placing (Rules 14.2 and 16.1d): "place here", each choice with its number."""
+    puddle = Outline(box(-0.5, 193, 0.5, 194))
+    situation = Situation(COURSE, 1, ball=(0.0, 190.0), played_on=IN_2023, player=PLAYER, condition=puddle)
+    (answer,) = relief_areas(situation, [FREE_GREEN])
+    drawn = texts(svg(answer.areas, COURSE))
+
+    assert {"place here 1", "place here 2"} <= set(drawn)
+    assert not any("reference point" in one for one in drawn)
+
+
+def test_a_stroke_from_the_green_is_replayed_from_its_spot():
+    """Stroke and distance from the green: the ball is placed where the previous stroke was made (Rule 14.6c)."""
+    situation = Situation(COURSE, 1, previous=(2.0, 191.0), played_on=IN_2023, player=PLAYER)
+    (answer,) = relief_areas(situation, [STROKE_AND_DISTANCE])
+
+    assert "previous stroke: place here" in texts(svg(answer.areas, COURSE))
+
+
+def test_several_options_make_one_page_with_a_title_each():
+    """Eight options stand in a grid of two columns, none over another, each under its own title."""
+    drawn = sheet_svg([areas(name) for name in CASES], COURSE)
+    page = ET.fromstring(drawn)
+    figures = page.findall(f"{SVG}svg")
+    boxes = [
+        box(x, y, x + float(one.get("width")), y + float(one.get("height")))
+        for one in figures
+        for x, y in [(float(one.get("x")), float(one.get("y")))]
+    ]
+
+    assert len(figures) == len(CASES)
+    assert len({one.bounds[0] for one in boxes}) == 2
+    assert float(page.get("height")) < 0.6 * sum(one.bounds[3] - one.bounds[1] for one in boxes)
+    assert all(one.intersection(other).area == 0 for one, other in combinations(boxes, 2))
+    for number, one in enumerate(figures, 1):
+        assert next(one.iter(f"{SVG}text")).text.startswith(f"{number}. ")
+    ids = [one.get("id") for one in page.iter() if one.get("id")]
+    assert len(ids) == len(set(ids))
+
+
+def test_one_option_is_one_column_wide():
+    """A page of one figure is as wide as the figure."""
+    assert ET.fromstring(sheet_svg([areas("lateral")], COURSE)).get("width") == "390"
+
+
+def test_a_figure_takes_the_type_of_its_page_and_a_page_of_its_own_names_one():
+    """A figure in a page sets no type; a sheet that stands alone does."""
+    assert "font-family" not in svg(areas("lateral"), COURSE)
+    assert ET.fromstring(sheet_svg([areas("lateral")], COURSE)).get("font-family")
+
+
+def test_names_of_the_map_are_words_never_markup():
+    """A credit line with angle brackets and quotes comes out as it was written."""
+    credit = 'Survey <b>"A&B"</b> ]]>'
+    where = Course(COURSE.name, COURSE.plane, COURSE.holes, COURSE.features, credit)
+
+    assert credit in " ".join(texts(svg(areas("lateral"), where)))
+
+
+def test_features_mapped_as_lines_are_drawn():
+    """A path without a width is a line on the map too."""
+    track = Feature(Kind.PATH, "track", LineString([(0, 55), (6, 62)]))
+    where = Course(COURSE.name, COURSE.plane, COURSE.holes, (*COURSE.features, track))
+
+    assert svg(areas("unplayable"), where).count('stroke="#8d8a84" stroke-width="3"') == 1
