@@ -64,6 +64,14 @@ OWN: dict[str, Kind] = {
 PENALTY_AREA = "penalty_area"
 """``marram=penalty_area`` has the colour its ``colour`` says; of no known colour it is red (Definition of penalty area)."""
 
+OPEN_WATERCOURSES = frozenset(
+    {"river", "riverbank", "stream", "brook", "tidal_channel", "canal", "ditch", "drain", "dock"}
+)
+"""Values of ``waterway=*`` that are open water or a ditch; the others are dams, gates, falls and the like."""
+
+NO = frozenset({"no", "0", "false"})
+"""Values of a tag that say no."""
+
 UNSURFACED = frozenset({"grass", "ground", "dirt", "earth", "mud", "sand", "unpaved", "rock", "woodland"})
 """Values of ``surface=*`` that are no artificial surface, so that the path is no immovable obstruction."""
 
@@ -96,9 +104,12 @@ def meaning(tags: Mapping[str, str]) -> Kind | Role | None:
 
 
 def _scenery(tags: Mapping[str, str]) -> Kind | None:
-    if tags.get("natural") == "water" or "waterway" in tags:
-        # A culvert carries its water under the ground: nothing there is open water.
-        return None if tags.get("tunnel") else Kind.WATER
+    if (
+        tags.get("natural") in {"water", "coastline"}
+        or tags.get("landuse") == "reservoir"
+        or tags.get("waterway") in OPEN_WATERCOURSES
+    ):
+        return None if _underground(tags) else Kind.WATER
     if tags.get("natural") in {"wood", "tree_row", "tree"} or tags.get("landuse") == "forest":
         return Kind.TREES
     if "building" in tags:
@@ -108,6 +119,11 @@ def _scenery(tags: Mapping[str, str]) -> Kind | None:
     return None
 
 
+def _underground(tags: Mapping[str, str]) -> bool:
+    """Whether water runs under the ground: in a culvert or pipe nothing is open water."""
+    return tags.get("tunnel", "no") not in NO or tags.get("location") == "underground"
+
+
 def is_area(tags: Mapping[str, str]) -> bool:
     """Whether a closed line with these tags encloses an area, rather than being a road or line of play."""
     what = meaning(tags)
@@ -115,7 +131,8 @@ def is_area(tags: Mapping[str, str]) -> bool:
         what in AREA_KINDS
         or what in {Role.COURSE, Kind.OBSTRUCTION}
         or tags.get("natural") in {"water", "wood"}
-        or tags.get("landuse") == "forest"
+        or tags.get("landuse") in {"forest", "reservoir"}
+        or tags.get("waterway") in {"riverbank", "dock"}
         or tags.get("area") == "yes"
     )
 

@@ -6,15 +6,13 @@ from dataclasses import dataclass
 from shapely import Point
 
 from marram.course.lies.doubts import DoubtKind
-from marram.course.model import Course, Hole, Kind
+from marram.course.lies.regions import TOUCHABLE
+from marram.course.model import Course, Hole
 from marram.relief.geometry.outline import XY
-from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.place.conditions import conditions_at
 from marram.relief.place.place_facts import TAP_ACCURACY, PlaceFacts, place_facts
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.services.places import Degrees, Places
-
-CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION)
-"""The abnormal course conditions that a map holds (animal holes are too small and too short-lived for one)."""
 
 
 @dataclass(frozen=True)
@@ -74,9 +72,6 @@ def to_plane(course: Course, at: Degrees) -> XY:
     return course.plane.to_metres(at[1], at[0])
 
 
-def in_condition(course: Course, ball: XY) -> bool:
+def in_condition(course: Course, hole: Hole, ball: XY) -> bool:
     """Whether a ball lies in an abnormal course condition or no play zone of the map."""
-    place = Point(ball)
-    return any(
-        one.geometry.distance(place) <= BALL_RADIUS for one in course.of(*CONDITIONS, Kind.NO_PLAY_ZONE)
-    )
+    return bool(conditions_at(course, hole.number, ball, TOUCHABLE))

@@ -9,17 +9,18 @@ from shapely.ops import nearest_points
 
 from marram.course.lies.doubts import drawn_to
 from marram.course.lies.united import UnitedArea
-from marram.course.model import Course, Feature, Kind
+from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Kind
 from marram.errors import BadPlace, MarramError
 from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.place.conditions import conditions_at, conditions_near
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
-from marram.services.lies import CONDITIONS, to_plane
+from marram.services.lies import to_plane
 from marram.services.places import place_words
 from marram.services.rulings import Ruled
 from marram.words.ground import ground_words
@@ -102,7 +103,8 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
     places = {role: to_plane(course, at) for role, at in shown.at.items()}
     notes: list[str] = []
     if lie.place.area is None and "boundary" in places:
-        edges = course.of(Kind.BOUNDARY, Kind.OUT_OF_BOUNDS)
+        ground = ground_of(course, lie.hole.number)
+        edges = [area for area, _ in (*ground.boundary, *ground.out_of_bounds)]
         places["boundary"] = _onto_edge(edges, "boundary", places["boundary"], written, notes)
     if lie.place.area is None and option.reference in FROM_BALL:
         if "boundary" not in places:
@@ -121,7 +123,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
     if (
         option.kind in FROM_CONDITION
         and ruled.asked.condition
-        and (condition is None or condition.ident != ruled.asked.condition)
+        and (condition is None or not _is_piece(course, ruled, condition))
     ):
         notes.append(
             text("rulings.note.no_such_condition", condition=repr(ruled.asked.condition), metres=NEAR)
@@ -157,16 +159,24 @@ def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Fe
     It is the one chosen, else the one the ball lies in, else the only one near.
     """
     asked = ruled.asked
-    kinds = (Kind.NO_PLAY_ZONE,) if asked.what == "no_play_zone" else CONDITIONS
-    ball = Point(to_plane(course, asked.places.at["ball"]))
-    near = [one for one in course.of(*kinds) if one.geometry.distance(ball) <= NEAR]
-    near.sort(key=lambda one: one.geometry.distance(ball))
-    chosen = [one for one in near if one.ident == asked.condition]
-    touched = [one for one in near if one.geometry.distance(ball) <= BALL_RADIUS]
+    assert ruled.lie.hole is not None
+    hole = ruled.lie.hole.number
+    kinds = (Kind.NO_PLAY_ZONE,) if asked.what == "no_play_zone" else ABNORMAL_COURSE_CONDITIONS
+    ball = to_plane(course, asked.places.at["ball"])
+    near = conditions_near(course, hole, ball, NEAR, kinds)
+    chosen = [one for one in near if _is_piece(course, ruled, one)]
+    touched = conditions_at(course, hole, ball, kinds)
     for some in (chosen, touched, near):
         if len(some) == 1:
             return some[0], tuple(one for one in near if one is not some[0])
-    return None, tuple(near)
+    return None, near
+
+
+def _is_piece(course: Course, ruled: Ruled, condition: Feature) -> bool:
+    """Whether the condition that was named is the one found, or a piece of it."""
+    assert ruled.lie.hole is not None
+    pieces = ground_of(course, ruled.lie.hole.number).lies.joined_with(condition)
+    return any(piece.ident == ruled.asked.condition for piece in pieces)
 
 
 def condition_words(feature: Feature) -> str:

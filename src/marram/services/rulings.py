@@ -121,9 +121,9 @@ def rule_at_place(course: Course, asked: Asked) -> Ruled:
     lie = what_lies_here(course, asked.hole, asked.places)
     premises = dict(lie.premises)
     what = asked.what
-    if what is None and lie.place is not None:
+    if what is None and lie.hole is not None and lie.place is not None:
         ball = to_plane(course, asked.places.at["ball"])
-        what = incident_here(lie.place, in_condition=in_condition(course, ball))
+        what = incident_here(lie.place, in_condition=in_condition(course, lie.hole, ball))
         premises |= PREMISES.get(what, {})
         if "provisional" in asked.places.at:
             premises.pop(provisional_state.name, None)

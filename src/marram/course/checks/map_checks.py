@@ -11,6 +11,9 @@ from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
 from marram.course.fault import Fault, FaultList
+from marram.course.lies.doubts import colour_words
+from marram.course.lies.extents import assumed_width
+from marram.course.lies.water import unmarked_water
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import PENALTY_AREA, is_about_golf
@@ -83,20 +86,19 @@ def _greens(course: Course, faults: FaultList) -> None:
 
 
 def _water(course: Course, faults: FaultList) -> None:
-    marked = shapely.union_all(
-        [f.geometry for f in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)]
-    )
-    for water in course.of(Kind.WATER):
-        if marked.covers(water.geometry) or is_about_golf(water.tags):
+    for water in unmarked_water(course):
+        if is_about_golf(water.feature.tags):
             continue
-        extent = "" if water.geometry.area else ", and it is drawn as a line without a width"
+        width = assumed_width(water.feature)
+        extent = "" if width is None else f", taken as {width:g} m wide because its width is not mapped"
         faults.warn(
             "water_without_status",
-            f"this water is not marked as a penalty area{extent}; unmarked water on the course is a red penalty area "
-            "(Definition of penalty area) whose edge the map does not know",
-            "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow).",
-            feature=water.ident,
-            at=water.geometry,
+            f"this water is not marked as a penalty area: it counts as a {colour_words(water.feature)} one (Definition of "
+            f"penalty area){extent}, whose edge the map does not know",
+            "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow); or, where it is none, write "
+            "penalty_area=no, and why in its note.",
+            feature=water.feature.ident,
+            at=water.shape,
         )
 
 

@@ -11,6 +11,9 @@ from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
 from marram.errors import did_you_mean
 
+COAST_DEGREES = 0.02
+"""A coastline within this of the course (some 2 km) says where the sea is, also where it touches nothing mapped."""
+
 FURTHEST_DEGREES = 0.2
 """Golf features further than this from the middle of the others (some 20 km) are in the wrong place."""
 
@@ -50,7 +53,7 @@ def choose_outline(
 
 
 def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
-    """Return what belongs to the course: golf features, and scenery that touches the course.
+    """Return what belongs to the course: golf features, scenery that touches the course, and the coast beside it.
 
     Golf features that lie inside another course's outline belong to that course.
     """
@@ -71,7 +74,8 @@ def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) 
         if is_about_golf(feature.tags):
             belongs = not any(other.intersects(shape) for other in abroad) or ground.intersects(shape)
         else:
-            belongs = ground.intersects(shape)
+            reach = COAST_DEGREES if feature.tags.get("natural") == "coastline" else 0.0
+            belongs = ground.dwithin(shape, reach)
         if belongs:
             kept.append(feature)
     return kept

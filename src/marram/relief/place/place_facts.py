@@ -8,9 +8,11 @@ from dataclasses import dataclass
 from shapely import Point
 
 from marram.course import area_at
-from marram.course.lies.doubts import DoubtKind
+from marram.course.lies.doubts import Doubt, DoubtKind
+from marram.course.lies.regions import TOUCHABLE, ground_of
+from marram.course.lies.tolerance import TOUCH
 from marram.course.model import Course, Feature, Hole, Kind
-from marram.relief.geometry.tolerance import BALL_RADIUS, YARD
+from marram.relief.geometry.tolerance import YARD
 from marram.relief.place.dropping_zones import zones_serving
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.local_relief import dropping_zone_provided
@@ -40,11 +42,6 @@ SPEAKING = (
 )
 """What is worth saying of a place, in the order it is said."""
 
-
-CONDITIONS = frozenset(
-    {Kind.PATH, Kind.OBSTRUCTION, Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.NO_PLAY_ZONE}
-)
-"""Kinds that lie on an area of the course and never decide which one it is."""
 
 LACKING = frozenset({DoubtKind.NO_BOUNDARY})
 """Doubts about the map as a whole: they leave open whether a ball is out of bounds, not what it lies in on the course."""
@@ -110,12 +107,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     if metres > FAR_AWAY:
         doubts.append(text("relief.far_away", kilometres=metres / 1000))
     lacks = frozenset(one.kind for one in reading.doubts) & LACKING
-    about_area = (
-        one.feature is None or one.feature.kind not in CONDITIONS
-        for one in reading.doubts
-        if one.kind not in LACKING
-    )
-    doubtful = metres > FAR_AWAY or any(about_area)
+    doubtful = metres > FAR_AWAY or any(about_area(one) for one in reading.doubts)
     facts: dict[str, str] = {}
     if not doubtful and not lacks:
         facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
@@ -135,7 +127,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     return PlaceFacts(
         area,
         area_name(area),
-        tuple(_thing(feature) for feature in _touched(course, xy)),
+        tuple(_thing(feature) for feature in _touched(course, hole.number, xy)),
         metres,
         facts,
         tuple(dict.fromkeys(doubts)),
@@ -143,14 +135,27 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     )
 
 
-def _touched(course: Course, xy: XY) -> list[Feature]:
+def about_area(doubt: Doubt) -> bool:
+    """Whether a doubt leaves open which area of the course a ball lies in."""
+    if doubt.stands or doubt.kind in LACKING:
+        return False
+    return doubt.feature is None or doubt.feature.kind not in TOUCHABLE
+
+
+def _touched(course: Course, hole_number: int, xy: XY) -> list[Feature]:
+    """Return what a ball touches, in the order it is said."""
     ball = Point(xy)
-    return [
+    ground = ground_of(course, hole_number)
+    touched = [piece for area in ground.within(ball, TOUCH, "every") for piece in area.touching(ball, TOUCH)]
+    touched += [
         feature
-        for kind in SPEAKING
-        for feature in course.of(kind)
-        if feature.geometry.geom_type != "Point" and feature.geometry.distance(ball) <= BALL_RADIUS
+        for feature in course.of(*SPEAKING)
+        if feature.geometry.geom_type != "Point" and feature.geometry.dwithin(ball, TOUCH)
     ]
+    return sorted(
+        {id(one): one for one in touched if one.kind in SPEAKING}.values(),
+        key=lambda one: SPEAKING.index(one.kind),
+    )
 
 
 def _thing(feature: Feature) -> str:
