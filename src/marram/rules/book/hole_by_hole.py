@@ -2,8 +2,11 @@
 
 from marram.rules.book.plain_outcomes import in_breach
 from marram.rules.engine.case import Case
-from marram.rules.facts.round import BreachWhen, breach_when
-from marram.rules.ruling import Ruling
+from marram.rules.facts.round import BreachWhen, breach_when, holes_of_breach
+from marram.rules.ruling import Ruling, general
+
+HOLES = 18
+"""A round has at most so many holes (Definition of round)."""
 
 
 def hole_by_hole(case: Case, citation: str) -> Ruling:
@@ -13,5 +16,12 @@ def hole_by_hole(case: Case, citation: str) -> Ruling:
     if when is BreachWhen.BETWEEN_HOLES:
         return ruling.note("on_next_hole")
     if when is BreachWhen.SEVERAL_HOLES:
-        return ruling.note("one_penalty_for_each_hole")
+        return breached_on_several(case, citation)
     return ruling
+
+
+def breached_on_several(case: Case, citation: str) -> Ruling:
+    """One general penalty for each hole: two, or three, or as many as a round has."""
+    holes = next((count for count in range(2, HOLES) if case.at_most(holes_of_breach, count)), HOLES)
+    each = tuple(general(citation) for _ in range(holes - 1))
+    return in_breach(citation).also(*each).note("one_penalty_for_each_hole")

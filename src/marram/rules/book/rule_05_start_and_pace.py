@@ -14,6 +14,7 @@ from marram.rules.facts.round import (
     group_change_approved,
     minutes_off,
     off_time,
+    opponent_off_time_too,
     ready_when_group_could_start,
     seconds_for_stroke,
     time_limit_in_policy,
@@ -24,6 +25,7 @@ from marram.rules.ruling import (
     PenaltyKind,
     Ruling,
     holes_deducted,
+    no_penalty,
     points_deducted,
 )
 
@@ -49,7 +51,15 @@ def off_by_five_minutes_at_most(case: Case, citation: str) -> Ruling:
         return _against_total(_points(2, "5.3a"), "deduct_two_points", citation, "21.1c")
     if total is PenaltyKind.HOLES_DEDUCTED:
         return _against_total(_one_hole("5.3a"), "deduct_one_hole", citation, "21.3c")
+    if case.match_play and case[opponent_off_time_too]:
+        return both_off_time(case, citation)
     return in_breach("5.3a").under(citation).note("on_first_hole")
+
+
+@provision("5.3a")
+def both_off_time(_case: Case, citation: str) -> Ruling:
+    """Where player and opponent both lose the first hole of their match, it is tied."""
+    return no_penalty("5.3a").under(citation).next(Action.HOLE_OVER).note("first_hole_is_tied")
 
 
 @provision("5.6a")

@@ -79,10 +79,10 @@ def played_after_normal_suspension(case: Case) -> Ruling:
     if case.match_play:
         if case[opponent_stopped]:
             return in_breach("5.7b(2)").next(Action.HOLE_OVER)
-        return free("5.7b(2)").note("may_finish_hole")
+        return stay_stopped("5.7b(2)").note("hole_finished_now_stop")
     if what is PlayedOn.FINISHED_WITHOUT_MARKER:
         return disqualified_unless_justified(case, "5.7b(2)")
-    return free("5.7b(2)").note("may_finish_hole", "marker_must_stay")
+    return stay_stopped("5.7b(2)").note("hole_finished_now_stop", "marker_must_stay")
 
 
 @provision("5.7b")

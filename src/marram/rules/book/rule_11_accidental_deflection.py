@@ -32,8 +32,11 @@ _REPLAYED_IN_2019_ONLY = (PuttHit.PLAYER, PuttHit.CLUB_USED, PuttHit.INSECT)
 def deflected_off_green(case: Case) -> Ruling:
     """Played from off the green: as it lies, unless it rests on a person, animal or moving outside influence."""
     where = case[rests_on]
+    as_it_lies = no_penalty("11.1a").stroke_counts().play_as_it_lies()
     if where is RestsOn.ON_COURSE:
-        return no_penalty("11.1a").stroke_counts().play_as_it_lies()
+        return as_it_lies
+    if where is RestsOn.ON_COURSE_BALL_MOVED:
+        return as_it_lies.under("9.6").note("other_ball_is_replaced")
     if where is RestsOn.AGAINST_ONE_THAT_MOVED:
         return moved_after_resting_against(case)
     return rests_on_person_or_moving_thing(case)

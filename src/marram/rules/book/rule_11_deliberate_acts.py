@@ -135,6 +135,9 @@ def helped_ball_in_motion(case: Case) -> Ruling:
     """Nothing may be removed or altered to affect a ball in motion, a few things excepted."""
     if not case[meant_to_affect_ball]:
         return no_penalty("11.3").play_as_it_lies()
+    lifted = case.is_one_of(moved_in_path, MovedInPath.BALL_ON_GREEN, MovedInPath.BALL_OFF_GREEN)
     if case.is_one_of(moved_in_path, *_NOT_PROHIBITED):
-        return no_penalty("11.3 Exception").play_as_it_lies().note("lifted_ball_see_its_own_rules")
-    return general_penalty("11.3").play_as_it_lies().note("penalty_to_whoever_did_it")
+        ruling = no_penalty("11.3 Exception").play_as_it_lies()
+    else:
+        ruling = general_penalty("11.3").play_as_it_lies().note("penalty_to_whoever_did_it")
+    return ruling.under("14.1a").note("lifted_ball_is_replaced") if lifted else ruling

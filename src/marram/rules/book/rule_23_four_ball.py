@@ -95,6 +95,8 @@ def four_ball_card(case: Case) -> Ruling:
     fault = case[side_card]
     if fault is SideCard.NOT_IDENTIFIED:
         return out("23.2b(1)", Who.SIDE)
+    if fault is SideCard.OTHER_NOT_IDENTIFIED:
+        return free("23.2b(1)").under("Clarification 23.2b/1").note("score_of_one_partner_counts")
     if fault is SideCard.BOTH_SCORES_ENTERED:
         return free("23.2b(1)").under("23.2b(2)").note("lower_score_counts")
     if fault is SideCard.ONE_PARTNER_CERTIFIED:
@@ -168,7 +170,10 @@ def four_ball_penalty(case: Case) -> Ruling:
     start = one_stroke if breach is SideBreach.ONE_STROKE else in_breach
     if falls_on_both(case):
         return start(both_partners(case), Who.EACH_PLAYER)
-    return start("23.9a(1)" if case.played_since(EDITION_2023) else "23.8a(1)")
+    ruling = start("23.9a(1)" if case.played_since(EDITION_2023) else "23.8a(1)")
+    if breach is not SideBreach.ONE_STROKE and case.match_play:
+        return ruling.note("partner_plays_hole_on")
+    return ruling
 
 
 def both_partners(case: Case) -> str:
@@ -251,5 +256,5 @@ def partner_stood_behind(case: Case) -> Ruling:
         return caddie_behind_ball(case).note("partner_like_caddie")
     citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
     if case[stood_to_learn_line]:
-        return in_breach(citation)
+        return in_breach(citation, Who.SIDE if citation == "22.6" else Who.PLAYER)
     return free(citation).note("standing_behind_has_another_limit")

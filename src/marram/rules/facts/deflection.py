@@ -25,6 +25,8 @@ class RestsOn(Enum):
     """Where a ball deflected by accident came to rest."""
 
     ON_COURSE = "on_course"
+    ON_COURSE_BALL_MOVED = "on_course_ball_moved"
+    """On the course, and a ball at rest was moved by it."""
     ON_PERSON_OR_MOVING_THING = "on_person_or_moving_thing"
     AGAINST_ONE_THAT_MOVED = "against_one_that_moved"
 
@@ -76,6 +78,7 @@ rests_on = choice(
     "Where did the deflected ball come to rest?",
     {
         RestsOn.ON_COURSE: "on the course, or on or against a thing that stayed where it was",
+        RestsOn.ON_COURSE_BALL_MOVED: "on the course, after it had moved another ball at rest",
         RestsOn.ON_PERSON_OR_MOVING_THING: "on a person, an animal or a moving outside influence",
         RestsOn.AGAINST_ONE_THAT_MOVED: "against a person or thing that then moved, and the ball with it",
     },

@@ -76,6 +76,7 @@ class SideCard(Enum):
     """What is wrong with a Four-Ball scorecard."""
 
     NOT_IDENTIFIED = "not_identified"
+    OTHER_NOT_IDENTIFIED = "other_not_identified"
     SCORE_THAT_COUNTS_TOO_LOW = "score_that_counts_too_low"
     SCORE_THAT_COUNTS_TOO_HIGH = "score_that_counts_too_high"
     OTHER_SCORE_WRONG = "other_score_wrong"
@@ -216,7 +217,8 @@ side_card = choice(
     "side_card",
     "What is wrong with the side's scorecard?",
     {
-        SideCard.NOT_IDENTIFIED: "a hole score is given for the side, not for the partner who made it",
+        SideCard.NOT_IDENTIFIED: "no score of a hole is identified to the partner who made it",
+        SideCard.OTHER_NOT_IDENTIFIED: "on a hole one partner's score stands, the other's is missing or not identified",
         SideCard.SCORE_THAT_COUNTS_TOO_LOW: "the score that counts for the side on a hole is too low",
         SideCard.SCORE_THAT_COUNTS_TOO_HIGH: "the score that counts for the side on a hole is too high",
         SideCard.OTHER_SCORE_WRONG: "only a score that does not count for the side is wrong",

@@ -102,6 +102,13 @@ exceptional_circumstances = yes_no(
     source="5.3a Exception 3",
     decided_by=DecidedBy.COMMITTEE,
 )
+opponent_off_time_too = yes_no(
+    "opponent_off_time_too",
+    "Was the opponent off the starting time too, by no more than five minutes?",
+    help="Then both lose the hole, and it is tied. An opponent off by more is disqualified.",
+    source="5.3a, 3.2a(2)",
+    decided_by=DecidedBy.COMMITTEE,
+)
 group_change_approved = yes_no(
     "group_change_approved",
     "Did the Committee approve the change of group, before or afterwards?",
@@ -151,6 +158,13 @@ breach_when = choice(
     },
     help="Count every hole on which it happened.",
     source="10.3a, G-4, G-6, H-1",
+)
+holes_of_breach = number(
+    "holes_of_breach",
+    "On how many holes did it happen?",
+    help="Count each hole during which it went on; between two holes it belongs to the next.",
+    source="10.3a, G-4, G-6, H-1",
+    unit="holes",
 )
 stop_reason = choice(
     "stop_reason",

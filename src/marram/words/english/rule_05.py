@@ -34,7 +34,8 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
-    "on_first_hole": "The penalty counts on the player's first hole; in a match where both players are in breach that hole is tied.",
+    "on_first_hole": "The penalty counts on the player's first hole.",
+    "first_hole_is_tied": "Each of the two loses the first hole, so it is tied: go on with the second.",
     "deduct_one_point": "Deduct one point from the total of the round.",
     "deduct_two_points": "Deduct two points from the total of the round.",
     "deduct_one_hole": "Deduct one hole from the result of the round (holes won less holes lost).",
@@ -55,7 +56,7 @@ NOTES: dict[str, str] = {
     "stop_when_suspended": "Stop as the kind of suspension demands: at once when it is immediate.",
     "pause_is_matter_of_delay": "A short pause or leaving the course is not stopping play; if it holds up others, rule on it as delay.",
     "agreement_ends_when_one_wants": "The agreement ends as soon as one player wants to play on; then both must.",
-    "may_finish_hole": "The hole begun may be finished, or play stopped at any time before that; then no further stroke.",
+    "hole_finished_now_stop": "Finishing the hole was allowed, as stopping before would have been; now no further stroke until play is resumed.",
     "marker_must_stay": "The player may go on only while the marker stays to keep the score.",
     "resume_when_danger_over": "The player decides when the danger is over, unless the Committee has suspended play; when in doubt, wait and ask.",
     "on_hole_resumed": "The penalty counts on the hole on which play is resumed.",

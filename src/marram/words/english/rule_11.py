@@ -36,6 +36,6 @@ NOTES: dict[str, str] = {
     "putt_to_be_replayed_does_not_count": "Do not count the stroke that had to be replayed; the stroke from where the ball came to rest is the one from the wrong place.",
     "place_on_estimated_spot": "Place the ball on the estimated spot where it would have come to rest on the green.",
     "or_penalty_area_relief_at_once": "Or take penalty area relief at once (Rule 17.1d), from where the ball would last have crossed the edge.",
-    "lifted_ball_see_its_own_rules": "If a ball at rest was lifted, Rules 9 and 14.1 tell whether that was allowed.",
+    "lifted_ball_is_replaced": "The ball that was lifted goes back on its spot; Rules 9 and 14.1 tell whether it might be lifted.",
     "penalty_to_whoever_did_it": "The penalty is for the player who did it, or whose caddie did; the ball in motion is played as it lies.",
 }

@@ -1,6 +1,7 @@
 """Words for Rule 23."""
 
 PROVISIONS: dict[str, str] = {
+    "Clarification 23.2b/1": "On each hole one score identified to the partner who made it is enough, whatever is said of the other.",
     "23.2a": "In Four-Ball the lower score of the partners counts, and one of them must complete the hole; otherwise the side loses it, or in stroke play has no score.",
     "Clarification 23.2a/1": "If no ball is correctly holed in a match, the side whose player was last to pick up or to be out of the hole wins it.",
     "23.2b": "In Four-Ball stroke play the side returns one scorecard.",
@@ -28,6 +29,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "partner_plays_hole_on": "The player has no score for this hole; the partner plays on for the side.",
     "lower_score_counts": "The lower of the two scores is the side's score.",
     "score_of_one_partner_counts": "The score of the partner who completed the hole is the side's score; the other need not hole out.",
     "side_loses_hole": "The side loses the hole.",
