@@ -23,6 +23,7 @@ ARGUMENTS = {
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
     "graph": ["ball_moved_by_player", "--edition", "2023"],
     "course check": [MAP],
+    "course mend": [MAP, "--maps", "maps"],
     "course order": [MAP, "--hole", "7", "--ball", PLACE, "--ball", OTHER_PLACE],
     "course survey": [MAP, "points.csv", "--hole", "7"],
     "course versions": [MAP, "--maps", "maps"],

@@ -21,6 +21,38 @@ def course_check(
     check_course(file, json)
 
 
+@course_app.command("mend")
+def course_mend(
+    file: CourseMap,
+    accept: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="NUMBER|all-of:KIND",
+            help="Accept a proposal of the list (3, or 3b), or all of a kind. Repeat.",
+        ),
+    ] = None,
+    course: Annotated[
+        str | None, typer.Option(help="The course to use, where the file holds several.")
+    ] = None,
+    who: Annotated[str, typer.Option(help="Who mends it (name or initials).")] = "",
+    why: Annotated[str, typer.Option(help="Why, in your words.")] = "",
+    day: Annotated[
+        str | None,
+        typer.Option("--from", metavar="DATE", help="First day of play it is used for; default today."),
+    ] = None,
+    maps: Maps = None,
+    output: Annotated[
+        Path | None, typer.Option(help="Write a mended copy here (GeoJSON) instead of keeping a version.")
+    ] = None,
+    json: Json = False,
+) -> None:
+    """Say how each fault of a map can be mended, and mend what is accepted; the file itself is never written."""
+    from marram.cli.conditions import day_of_play
+    from marram.cli.mending import Wanted, mend_course
+
+    mend_course(file, Wanted(accept or [], course, who, why, day_of_play(day, None), maps, output, json))
+
+
 @course_app.command("order")
 def course_order(
     file: CourseMap,

@@ -36,6 +36,15 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "usable": "whether the map can be used",
         "faults": "each with severity, check, what, remedy, and where it lies",
     },
+    "course mend": {
+        "usable": "whether the map can be used, with what was accepted",
+        "faults": "what is wrong with it now, each as in course check",
+        "proposals": "each with number, mending (its kind), fault, also (other faults it mends), why, before (the features "
+        "as they are, by identifier) and choices, each with letter, words, said and edits",
+        "accepted": "what was accepted: mending, fault, words",
+        "to_choose": "what all-of did not accept, since each leaves a choice",
+        "version, output": "the version that holds it, or the file; null where nothing was accepted",
+    },
     "course order": {
         "hole": "the hole",
         "distances": "metres to the hole, in the order the balls were given",

@@ -63,7 +63,7 @@ def which_outline(setting: Setting, fault: Fault) -> Proposal | None:
         kept = {one.ident for one in of_course(setting.source.features, outline)}
         gone = [one.ident for one in _golf(setting.source.features) if one.ident not in kept]
         holes = sum(meaning(one.tags) is Role.HOLE and one.ident in kept for one in setting.source.features)
-        words = f"Use {outline.tags.get('name', 'the course without a name')} ({outline.ident}), {holes} lines of play"
+        words = f"Use {outline.tags.get('name', 'the course without a name')} ({outline.ident}), {holes} {'line' if holes == 1 else 'lines'} of play"
         said = (f"{len(gone)} things of the other courses go off this map",)
         choices.append(Choice(words, setting.remove(*gone), said))
     why = "The file holds several courses, and nothing says which is played."
@@ -105,7 +105,8 @@ def which_course(setting: Setting, faults: Sequence[Fault]) -> Proposal | None:
 
 def _said(kept: Iterable[LineThing], every: Sequence[LineThing]) -> tuple[str, ...]:
     gone = len(every) - len(list(kept))
-    return (f"{gone} other lines of play go off this map; greens, bunkers and water stay",) if gone else ()
+    lines = "1 other line of play goes" if gone == 1 else f"{gone} other lines of play go"
+    return (f"{lines} off this map; greens, bunkers and water stay",) if gone else ()
 
 
 def _is_nine(one: Candidate) -> bool:

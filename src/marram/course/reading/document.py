@@ -61,7 +61,8 @@ def named(document: Document) -> Document:
     taken: set[str] = set()
     for index, item in enumerate(document["features"]):
         sound = isinstance(item, dict) and isinstance(item.get("properties") or {}, dict)
-        feature = item if sound else {"type": "Feature", "properties": {}, "geometry": None, UNREADABLE: item}
+        none = {"type": "Feature", "properties": {}, "geometry": None, UNREADABLE: item}
+        feature: dict[str, Any] = item if sound else none
         properties = feature.get("properties") or {}
         ident = wanted = str(feature.get("id") or properties.get("@id") or f"feature {index}")
         again = 1
@@ -69,7 +70,8 @@ def named(document: Document) -> Document:
             again += 1
             ident = f"{wanted} ({again})"
         taken.add(ident)
-        features.append({**feature, "id": ident, "properties": properties})
+        # A feature that has its identifier stays as it is, so that it compares equal with itself elsewhere.
+        features.append(feature if str(feature.get("id")) == ident else {**feature, "id": ident})
     return {**document, "features": features}
 
 

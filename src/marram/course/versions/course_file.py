@@ -1,10 +1,10 @@
 """The course file beside its versions: read as GeoJSON, and whether it has changed since."""
 
-import json
 from dataclasses import dataclass
 from pathlib import Path
 
-from marram.course.versions.map_edits import Document, Edit, feature_ident
+from marram.course.reading.document import document_of
+from marram.course.versions.map_edits import Document, Edit
 from marram.course.versions.version_files import digest
 from marram.errors import InputError
 
@@ -27,7 +27,7 @@ class FileNews:
 
 
 class CourseFile:
-    """A course map as GeoJSON, read again only when the file is another than last time.
+    """A course map as GeoJSON (made of it, where it is OpenStreetMap XML), read again only when the file is another than last time.
 
     Args:
         path: the file; it is never written.
@@ -57,19 +57,13 @@ class CourseFile:
             raise
         except OSError as error:
             raise InputError(f"{self.path} cannot be read: {error.strerror}. Check the path.") from None
-        except ValueError as error:
-            raise InputError(
-                f"{self.path} cannot be edited: {error}. Editing needs the map as GeoJSON."
-            ) from None
         return self._seen[1]
 
     def _read(self) -> Document:
-        document = json.loads(self.path.read_bytes())
-        if not isinstance(document, dict) or not isinstance(document.get("features"), list):
-            raise InputError(f"{self.path} is no GeoJSON FeatureCollection; editing needs one.")
-        if not all(isinstance(feature, dict) for feature in document["features"]):
-            raise InputError(f"{self.path} holds a feature that is none; editing needs GeoJSON.")
-        for index, feature in enumerate(document["features"]):
-            # Kept, so that the name never shifts when another feature goes.
-            feature.setdefault("id", feature_ident(feature, index))
+        document, faults = document_of(self.path)
+        if document is None:
+            if any(fault.check == "not_a_collection" for fault in faults):
+                raise InputError(f"{self.path} is no GeoJSON FeatureCollection; editing needs one.")
+            why = "; ".join(fault.what for fault in faults)
+            raise InputError(f"{self.path} cannot be edited: {why}. Editing needs the map as GeoJSON.")
         return document

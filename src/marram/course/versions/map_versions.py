@@ -61,6 +61,7 @@ class MapVersions(MapDays):
         in_force_from: date,
         note: str = "",
         prepared: Overlap = Overlap.ASK,
+        mending: bool = False,
     ) -> Version:
         """Keep a new version: edits made to the map of ``in_force_from`` as the versions up to ``base`` have it.
 
@@ -73,11 +74,12 @@ class MapVersions(MapDays):
             in_force_from: the first day of play it is used for.
             note: why.
             prepared: what to do where the map prepared for a later day changes the same features.
+            mending: keep it though the map still has errors: one step of several that mend it.
 
         Raises:
             EditConflict: others changed the same features since ``base``, or they are prepared to change on a
                 later day (``since`` names it); nothing is saved.
-            BadCourse: the edited map has errors; all are listed and nothing is saved.
+            BadCourse: the edited map has errors, and is not being mended; all are listed and nothing is saved.
             InputError: an edit does not fit the map, nobody is named, nothing would change, or the folder cannot
                 be written.
         """
@@ -98,7 +100,7 @@ class MapVersions(MapDays):
             if all(document == self.document_on(since) for since, document in documents.items()):
                 return _same(known[base:], edits)
             version = _version(len(known) + 1, in_force_from, who, note=note, base=base, edits=edits)
-            if (saved := self._keep(version, documents)) is not None:
+            if (saved := self._keep(version, documents, mending=mending)) is not None:
                 return saved
         raise InputError("Others keep saving at the same moment; nothing was saved. Try again.")
 
@@ -199,7 +201,12 @@ class MapVersions(MapDays):
         return known
 
     def _keep(
-        self, version: Version, documents: dict[date, Document], course_file: Document | None = None
+        self,
+        version: Version,
+        documents: dict[date, Document],
+        course_file: Document | None = None,
+        *,
+        mending: bool = False,
     ) -> Version | None:
         """Write a version whose map is given for each day on which it changes; ``None`` when its number is taken."""
         first, *later = documents
@@ -208,6 +215,8 @@ class MapVersions(MapDays):
             try:
                 built[since] = checked(document)
             except BadCourse as error:
+                if mending:
+                    continue
                 said = "" if since == first else f"On the map prepared from {since} on: "
                 raise BadCourse(*(f"{said}{fault}" for fault in error.faults)) from None
         stages: list[Later] = []
@@ -218,7 +227,7 @@ class MapVersions(MapDays):
             return None
         if not self._files.write(version, documents[first], course_file):
             return None
-        self._built |= {(version.number, since): built[since] for since in documents}
+        self._built |= {(version.number, since): built[since] for since in built}
         return version
 
 
