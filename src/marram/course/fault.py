@@ -1,9 +1,10 @@
 """What is wrong with a course map: where, what, and what to do about it."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, replace
 from enum import Enum
 from typing import TypedDict, Unpack
 
+import numpy as np
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
@@ -68,12 +69,28 @@ class Where(TypedDict, total=False):
     at: BaseGeometry
 
 
-@dataclass(slots=True)
 class FaultList:
     """Collects faults while a map is put together; places are given in metres of its plane."""
 
-    plane: LocalPlane
-    found: list[Fault] = field(default_factory=list)
+    def __init__(self, plane: LocalPlane) -> None:
+        self.plane = plane
+        self._found: list[Fault] = []
+        self._places: list[BaseGeometry | None] = []
+        """Of the last faults noted, whose places are not yet in degrees."""
+
+    @property
+    def found(self) -> list[Fault]:
+        """Every fault noted so far, with its place in degrees; many places are turned into degrees at once."""
+        known = [place for place in self._places if place is not None]
+        if known:
+            degrees = iter(self.plane.to_degrees_all(np.array([_point(place) for place in known])).tolist())
+            first = len(self._found) - len(self._places)
+            for number, place in enumerate(self._places, first):
+                if place is not None:
+                    longitude, latitude = next(degrees)
+                    self._found[number] = replace(self._found[number], longitude=longitude, latitude=latitude)
+        self._places.clear()
+        return self._found
 
     def error(self, check: str, what: str, remedy: str, **where: Unpack[Where]) -> None:
         """Note something that makes the map give wrong answers."""
@@ -88,20 +105,9 @@ class FaultList:
         self._add(Severity.NOTE, check, what, remedy, where)
 
     def _add(self, severity: Severity, check: str, what: str, remedy: str, where: Where) -> None:
-        place = where.get("at")
-        longitude, latitude = self.plane.to_degrees(*_point(place)) if place is not None else (None, None)
-        self.found.append(
-            Fault(
-                severity,
-                check,
-                what,
-                remedy,
-                where.get("feature", ""),
-                where.get("hole"),
-                longitude,
-                latitude,
-            )
-        )
+        fault = Fault(severity, check, what, remedy, where.get("feature", ""), where.get("hole"))
+        self._found.append(fault)
+        self._places.append(where.get("at"))
 
 
 def _point(place: BaseGeometry) -> tuple[float, float]:

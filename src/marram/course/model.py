@@ -122,7 +122,10 @@ class Course:
 
     def of(self, *kinds: Kind) -> tuple[Feature, ...]:
         """Return the features of these kinds, in the order of the source."""
-        return tuple(feature for feature in self.features if feature.kind in kinds)
+        if kinds not in self.kept:
+            self.kept[kinds] = tuple(feature for feature in self.features if feature.kind in kinds)
+        found: tuple[Feature, ...] = self.kept[kinds]
+        return found
 
     def hole(self, number: int) -> Hole:
         """Return a hole by its number.

@@ -51,6 +51,14 @@ class LocalPlane:
         longitude, latitude = self._outward.transform(x, y)
         return float(longitude), float(latitude)
 
+    def to_metres_all(self, places: NDArray[np.float64]) -> NDArray[np.float64]:
+        """Return (x east, y north) in metres of many places in degrees, shape (n, 2)."""
+        return np.column_stack(self._inward.transform(places[:, 0], places[:, 1])).reshape(-1, 2)
+
+    def to_degrees_all(self, places: NDArray[np.float64]) -> NDArray[np.float64]:
+        """Return (longitude, latitude) in degrees of many places in metres, shape (n, 2)."""
+        return np.column_stack(self._outward.transform(places[:, 0], places[:, 1])).reshape(-1, 2)
+
     def inward(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry in degrees as one in metres."""
         return transform(geometry, partial(_both, self._inward), interleaved=False)

@@ -6,6 +6,7 @@ from shapely.geometry import Point
 
 from marram.course.checks.par_by_length import recommended_pars
 from marram.course.fault import FaultList
+from marram.course.feature_index import index_of
 from marram.course.model import Course, Hole, Kind
 
 
@@ -34,8 +35,7 @@ def _missing_holes(course: Course, faults: FaultList) -> None:
 
 def _check_line(course: Course, hole: Hole, faults: FaultList) -> None:
     start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
-    begins_on_green = any(green.geometry.distance(start) == 0 for green in course.of(Kind.PUTTING_GREEN))
-    if begins_on_green and any(tee.geometry.distance(end) == 0 for tee in course.of(Kind.TEEING_AREA)):
+    if index_of(course, Kind.PUTTING_GREEN).near(start) and index_of(course, Kind.TEEING_AREA).near(end):
         faults.error(
             "hole_backwards",
             "its line of play runs from the green to the tee",

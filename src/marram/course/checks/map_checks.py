@@ -4,13 +4,13 @@ from collections.abc import Iterator
 
 import numpy as np
 import shapely
-from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
 from marram.course.fault import Fault, FaultList
+from marram.course.feature_index import index_of
 from marram.course.lies.doubts import colour_words
 from marram.course.lies.extents import assumed_width
 from marram.course.lies.water import unmarked_water
@@ -123,11 +123,8 @@ def _colours(course: Course, faults: FaultList) -> None:
 
 
 def _overlaps(course: Course, faults: FaultList) -> None:
-    areas = course.of(*SPECIFIC, Kind.OUT_OF_BOUNDS)
-    for first, second, common in _overlapping(areas):
+    for first, second, common in _overlapping(course):
         colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
-        if first.kind is second.kind and first.kind is not Kind.PUTTING_GREEN:
-            continue
         names = f"{first.kind.value} {first.ident} and {second.kind.value} {second.ident}".replace("_", " ")
         lies = "lies in the one Rule 2.2c puts first"
         if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
@@ -141,17 +138,30 @@ def _overlaps(course: Course, faults: FaultList) -> None:
         )
 
 
-def _overlapping(areas: tuple[Feature, ...]) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
-    shapes = np.array([area.geometry for area in areas], dtype=object)
-    pairs = STRtree(shapes).query(shapes, predicate="intersects")
-    for i, j in sorted(map(tuple, pairs.T.tolist())):
-        if i < j and (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
+def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
+    """Yield areas of different kinds, and greens, that overlap, each pair once, in the order of the map."""
+    areas = course.of(*SPECIFIC, Kind.OUT_OF_BOUNDS)
+    number = {id(area): i for i, area in enumerate(areas)}
+    pairs: set[tuple[int, int]] = set()
+    for kind in (*SPECIFIC, Kind.OUT_OF_BOUNDS):
+        own = index_of(course, kind)
+        others = index_of(
+            course,
+            *(one for one in (*SPECIFIC, Kind.OUT_OF_BOUNDS) if one is not kind or one is Kind.PUTTING_GREEN),
+        )
+        for i, near in others.groups(own.shapes):
+            first = number[id(own.features[i])]
+            pairs.update(
+                tuple(sorted((first, second))) for area in near if (second := number[id(area)]) != first
+            )
+    for i, j in sorted(pairs):
+        if (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
             yield areas[i], areas[j], common
 
 
 def _all_out_of_bounds(course: Course, faults: FaultList) -> None:
     """Refuse ground out of bounds that holds every hole: what is meant is the boundary around the course."""
-    for area in course.of(Kind.OUT_OF_BOUNDS):
+    for area in course.of(Kind.OUT_OF_BOUNDS) if course.holes else ():
         if all(area.geometry.contains(hole.location) for hole in course.holes.values()):
             faults.error(
                 "all_out_of_bounds",
@@ -167,6 +177,7 @@ def _outside(course: Course, faults: FaultList) -> None:
     if not boundaries:
         return
     ground = shapely.union_all([boundary.geometry for boundary in boundaries])
+    shapely.prepare(ground)
     only_outline = boundary_is_outline(course)
     report = faults.warn if only_outline else faults.error
     name = "outline of the course, which serves as boundary" if only_outline else "boundary"
@@ -187,7 +198,9 @@ def _outside(course: Course, faults: FaultList) -> None:
                 hole=hole.number,
                 at=outside,
             )
-    for area in course.of(*SPECIFIC, Kind.FAIRWAY):
+    areas = index_of(course, *SPECIFIC, Kind.FAIRWAY)
+    for number in np.flatnonzero(~shapely.covers(ground, areas.shapes)).tolist():
+        area = areas.features[number]
         outside = area.geometry.difference(ground)
         if outside.area > OVERLAP and (area.holes or area.kind is not Kind.TEEING_AREA):
             report(

@@ -1,9 +1,14 @@
 """Checks of relief: dropping zones that cannot serve, and ground under repair from which there is no relief."""
 
+from collections import defaultdict
+from collections.abc import Sequence
+
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
+from marram.course.feature_index import index_of
 from marram.course.model import Course, Feature, Kind
 
 SLIVER = 1.0
@@ -29,15 +34,18 @@ NO_PLACE_TO_DROP = (
 def check_relief(course: Course, faults: FaultList) -> None:
     """Note dropping zones and ground under repair that do not give the relief they are for."""
     _dropping_zones(course, faults)
-    for zone in course.of(Kind.DROPPING_ZONE):
-        _zone_overlaps(course, zone, faults)
-    for ground in course.of(*CONDITIONS):
-        _without_relief(course, ground, faults)
+    _zone_overlaps(course, faults)
+    _without_relief(course, faults)
 
 
 def _dropping_zones(course: Course, faults: FaultList) -> None:
+    by_name: dict[str, list[int]] = defaultdict(list)
+    for number, feature in enumerate(course.features):
+        for name in {feature.ref, feature.ident}:
+            by_name[name].append(number)
     for zone in course.of(Kind.DROPPING_ZONE):
-        served = [f for f in course.features if {f.ref, f.ident} & set(zone.serves) and f is not zone]
+        named = sorted({number for name in zone.serves for number in by_name.get(name, ())})
+        served = [course.features[number] for number in named if course.features[number] is not zone]
         if not served:
             said = (
                 f"serves {';'.join(zone.serves)}, which is not in the map"
@@ -74,49 +82,74 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
                     )
 
 
-def _zone_overlaps(course: Course, zone: Feature, faults: FaultList) -> None:
-    for area in course.of(*NO_PLACE_TO_DROP):
-        common = area.geometry.intersection(zone.geometry)
-        if common.area > SLIVER:
+def _zone_overlaps(course: Course, faults: FaultList) -> None:
+    zones = index_of(course, Kind.DROPPING_ZONE)
+    for number, areas in index_of(course, *NO_PLACE_TO_DROP).groups(zones.shapes):
+        zone = zones.features[number]
+        for area in areas:
+            common = area.geometry.intersection(zone.geometry)
+            if common.area > SLIVER:
+                faults.warn(
+                    "dropping_zone_overlap",
+                    f"{common.area:.0f} m² of this dropping zone lie in {_called(area)}",
+                    "Move it to ground where the next stroke can be made.",
+                    feature=zone.ident,
+                    at=common,
+                )
+
+
+def _without_relief(course: Course, faults: FaultList) -> None:
+    grounds = index_of(course, *CONDITIONS)
+    inside = index_of(course, Kind.BOUNDARY)
+    # Ground with nothing near it, and all around it in bounds, has room for relief: the strip around any area is
+    # more than a square metre.
+    near = dict(index_of(course, *NO_PLACE_TO_DROP).groups(grounds.shapes, AROUND))
+    bounds = shapely.union_all(inside.shapes)
+    shapely.prepare(bounds)
+    clear = np.full(len(grounds.features), bounds.is_empty)
+    if not bounds.is_empty:
+        clear = shapely.contains(bounds, shapely.buffer(grounds.shapes, AROUND))
+    for number, ground in enumerate(grounds.features):
+        others = tuple(one for one in near.get(number, ()) if one is not ground)
+        if not others and clear[number]:
+            continue
+        for why, at in _no_relief(ground, others, bounds):
             faults.warn(
-                "dropping_zone_overlap",
-                f"{common.area:.0f} m² of this dropping zone lie in {_called(area)}",
-                "Move it to ground where the next stroke can be made.",
-                feature=zone.ident,
-                at=common,
+                "repair_without_relief",
+                f"this {_name(ground)} {why}",
+                "Mark it where relief can be taken, or decide what players are to do and say so in a Local Rule.",
+                feature=ground.ident,
+                at=at,
             )
 
 
-def _without_relief(course: Course, ground: Feature, faults: FaultList) -> None:
-    for why, at in _no_relief(course, ground):
-        faults.warn(
-            "repair_without_relief",
-            f"this {_name(ground)} {why}",
-            "Mark it where relief can be taken, or decide what players are to do and say so in a Local Rule.",
-            feature=ground.ident,
-            at=at,
-        )
+def _no_relief(
+    ground: Feature, near: Sequence[Feature], bounds: BaseGeometry
+) -> list[tuple[str, BaseGeometry]]:
+    """Return why there is no relief from ground under repair, and where.
 
-
-def _no_relief(course: Course, ground: Feature) -> list[tuple[str, BaseGeometry]]:
-    """Return why there is no relief from ground under repair, and where."""
+    Args:
+        ground: the ground.
+        near: everything else near it where no ball can be dropped.
+        bounds: everything inside the boundary; empty where the map has none.
+    """
     shape = ground.geometry
-    penalty = shapely.union_all([area.geometry for area in course.of(*PENALTY_AREAS)])
-    inside = shapely.union_all([area.geometry for area in course.of(Kind.BOUNDARY)])
-    out = shapely.union_all([area.geometry for area in course.of(Kind.OUT_OF_BOUNDS)])
-    if shape.difference(penalty).area <= SLIVER:
+    if shape.difference(_union(near, *PENALTY_AREAS)).area <= SLIVER:
         return [("lies in a penalty area, where Rule 16.1a(2) gives no relief", shape)]
-    if shape.difference(out).area <= SLIVER or (not inside.is_empty and (shape & inside).area <= SLIVER):
+    bounded = not bounds.is_empty
+    out = _union(near, Kind.OUT_OF_BOUNDS)
+    if shape.difference(out).area <= SLIVER or (bounded and (shape & bounds).area <= SLIVER):
         return [("lies out of bounds, where Rule 16.1a(2) gives no relief", shape)]
+    touching = [one for one in near if one.geometry.intersects(shape)]
+    greens = [one for one in touching if one.kind is Kind.PUTTING_GREEN]
     found = [
         (
             f"covers all of {_called(bunker)}, which leaves no complete relief in it (Rule 16.1c)",
             bunker.geometry,
         )
-        for bunker in course.of(Kind.BUNKER)
-        if bunker.geometry.difference(shape).area <= SLIVER
+        for bunker in touching
+        if bunker.kind is Kind.BUNKER and bunker.geometry.difference(shape).area <= SLIVER
     ]
-    greens = course.of(Kind.PUTTING_GREEN)
     found += [
         (
             f"covers all of {_called(green)}, which leaves no complete relief on it (Rule 16.1d)",
@@ -127,13 +160,16 @@ def _no_relief(course: Course, ground: Feature) -> list[tuple[str, BaseGeometry]
     ]
     if found or any((green.geometry & shape).area > SLIVER for green in greens):
         return found
-    others = [one.geometry for one in course.of(*NO_PLACE_TO_DROP) if one is not ground]
-    around = shape.buffer(AROUND).difference(shape).difference(shapely.union_all(others))
-    if not inside.is_empty:
-        around = around & inside
+    around = shape.buffer(AROUND).difference(shape).difference(_union(near, *NO_PLACE_TO_DROP))
+    if bounded:
+        around = around & bounds
     if around.area <= SLIVER:
         return [("has no ground of the general area around it on which relief could be taken", shape)]
     return []
+
+
+def _union(features: Sequence[Feature], *kinds: Kind) -> BaseGeometry:
+    return shapely.union_all([feature.geometry for feature in features if feature.kind in kinds])
 
 
 def _called(feature: Feature) -> str:

@@ -8,14 +8,18 @@ Golf Association, *Course Marking and Set-Up*).
 """
 
 import math
+from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
 
 import numpy as np
 import shapely
-from shapely.geometry import LineString, Point, Polygon
+from shapely import STRtree
+from shapely.geometry import LineString, Point
+from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.stakes import EDGES, Stake, StakedEdge, Stretch, defined_by, staked_edges, stakes_of
 from marram.course.fault import FaultList
+from marram.course.feature_index import index_of
 from marram.course.lies.tolerance import BALL_RADIUS
 from marram.course.model import Course, Feature, Kind
 
@@ -52,11 +56,35 @@ def check_stakes(course: Course, faults: FaultList) -> None:
             feature=stake.ident,
             at=stake.place,
         )
+    by_colour = {colour: _Stakes([one for one in stakes if one.colour == colour]) for colour in EDGES}
     for edge in edges:
-        if defined_by(edge.feature) <= {
-            "stakes"
-        }:  # beside a painted line or a fence, stakes only point it out
-            _edge(course, edge, stakes, faults)
+        # Beside a painted line or a fence, stakes only point it out.
+        if defined_by(edge.feature) <= {"stakes"}:
+            _edge(course, edge, by_colour[edge.stakes[0].colour], faults)
+
+
+class _Stakes:
+    """The stakes of one colour, with an index of where they stand."""
+
+    def __init__(self, stakes: Sequence[Stake]) -> None:
+        self._stakes = stakes
+        self._known = set(map(id, stakes))
+        self._tree = STRtree([one.place for one in stakes])
+
+    def hold(self, stake: Stake) -> bool:
+        """Whether a stake is one of these."""
+        return id(stake) in self._known
+
+    def and_also(self, stakes: Sequence[Stake], reach: float) -> "_Stakes":
+        """Return other stakes, the corners of an edge that stand for some, and those of these within reach of them."""
+        around = shapely.box(*shapely.total_bounds([one.place for one in stakes]))
+        return _Stakes([*stakes, *self.near(around, reach)])
+
+    def near(self, place: BaseGeometry, distance: float) -> list[Stake]:
+        """Return the stakes no further from a place than a distance, in their order."""
+        return [
+            self._stakes[i] for i in sorted(self._tree.query(place, predicate="dwithin", distance=distance))
+        ]
 
 
 def _colour(stake: Stake, faults: FaultList) -> None:
@@ -72,10 +100,10 @@ def _colour(stake: Stake, faults: FaultList) -> None:
     )
 
 
-def _edge(course: Course, edge: StakedEdge, stakes: list[Stake], faults: FaultList) -> None:
-    for stake in edge.stakes:
-        _off_edge(edge, stake, faults)
-    if len(edge.posts()) < 2:
+def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList) -> None:
+    for stake, off in zip(edge.stakes, edge.off, strict=True):
+        _off_edge(edge, stake, off, faults)
+    if len(edge.posts) < 2:
         faults.warn(
             "stake_alone",
             f"one stake alone marks no line of this {_name(edge.feature)}",
@@ -84,19 +112,18 @@ def _edge(course: Course, edge: StakedEdge, stakes: list[Stake], faults: FaultLi
             at=edge.stakes[0].place,
         )
         return
-    colour = edge.stakes[0].colour
-    others = [one for one in stakes if one.colour == colour and one not in edge.stakes]
     stretches = list(edge.stretches())
     strung = {frozenset((one.start.stake, one.end.stake)) for one in stretches}
+    reach = max((one.string.length for one in stretches), default=0.0)
+    everyone = stakes if stakes.hold(edge.stakes[0]) else stakes.and_also(edge.stakes, reach)
     for stretch in stretches:
         if not _gap(edge, stretch, faults):
             _departure(edge, stretch, faults)
             _blocked(course, edge, stretch, faults)
-        _two_next(edge, stretch, strung, others, faults)
+        _two_next(edge, stretch, strung, everyone, faults)
 
 
-def _off_edge(edge: StakedEdge, stake: Stake, faults: FaultList) -> None:
-    off = edge.ring.distance(stake.place)
+def _off_edge(edge: StakedEdge, stake: Stake, off: float, faults: FaultList) -> None:
     if off > BALL:
         faults.warn(
             "stake_off_edge",
@@ -148,7 +175,7 @@ def _departure(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
 
 def _blocked(course: Course, edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
     string = stretch.string
-    for feature in course.of(Kind.OBSTRUCTION, Kind.TREES):
+    for feature in index_of(course, Kind.OBSTRUCTION, Kind.TREES).near(string, TRUNK):
         reach = TRUNK if isinstance(feature.geometry, Point) else 0.0
         if feature.geometry.distance(string) > reach:
             continue
@@ -168,18 +195,19 @@ def _two_next(
     edge: StakedEdge,
     stretch: Stretch,
     strung: AbstractSet[frozenset[Stake | None]],
-    others: list[Stake],
+    stakes: "_Stakes",
     faults: FaultList,
 ) -> None:
     """Look from each end: does another stake of the colour stand the same way, and clearly nearer than the next?"""
-    everyone = [*edge.stakes, *others]
-    places = np.array([(one.place.x, one.place.y) for one in everyone])
     for here, there in ((stretch.start, stretch.end), (stretch.end, stretch.start)):
         if here.stake is None or there.stake is None:
             continue
         eye = np.array([here.place.x, here.place.y])
-        way, also = np.array([there.place.x, there.place.y]) - eye, places - eye
-        apart, away = float(np.hypot(*way)), np.hypot(*also.T)
+        way = np.array([there.place.x, there.place.y]) - eye
+        apart = float(np.hypot(*way))
+        everyone = stakes.near(here.place, CLEARLY_NEARER * apart)
+        also = np.array([(one.place.x, one.place.y) for one in everyone]).reshape(-1, 2) - eye
+        away = np.hypot(*also.T)
         mistaken = (away > 0) & (away < CLEARLY_NEARER * apart) & (also @ way > SAME_WAY * apart * away)
         order = [
             i for i in np.argsort(away) if mistaken[i] and frozenset((here.stake, everyone[i])) not in strung
@@ -203,7 +231,7 @@ def _turn(corners: np.ndarray[tuple[int, int], np.dtype[np.float64]], index: int
 
 
 def _which_side(edge: StakedEdge, place: Point) -> str:
-    return "inside" if Polygon(edge.ring).contains(place) else "outside"
+    return "inside" if edge.line.holds(place) else "outside"
 
 
 def _between(stretch: Stretch) -> str:

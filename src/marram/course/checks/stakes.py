@@ -4,15 +4,18 @@ A stake is mapped at the point that defines the edge: for the boundary the cours
 for a penalty area the outside point at ground level (Definitions of out of bounds and penalty area).
 """
 
+from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 import shapely
-from shapely.geometry import LinearRing, LineString, Point
+from shapely import STRtree
+from shapely.geometry import LineString, Point
 from shapely.geometry.base import BaseGeometry
-from shapely.ops import substring
 
+from marram.course.checks.edge_lines import EdgeLine, EdgeLines
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.shapes import polygons
 
@@ -80,46 +83,37 @@ class Stretch:
         return LineString([self.start.place, self.end.place])
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, eq=False)
 class StakedEdge:
     """One closed edge with its stakes.
 
     Attributes:
         feature: the area it is the edge of.
-        ring: the edge.
-        stakes: its stakes in order along the edge.
+        line: the edge.
+        posts: its stakes, and where other markings begin and end, in order along the edge.
+        off: how far each of its stakes stands from the edge, metres, in the order of ``stakes``.
         markings: what else marks parts of it.
     """
 
     feature: Feature
-    ring: LinearRing
-    stakes: tuple[Stake, ...]
+    line: EdgeLine
+    posts: tuple[Post, ...] = ()
+    off: tuple[float, ...] = ()
     markings: tuple[BaseGeometry, ...] = ()
+
+    @cached_property
+    def stakes(self) -> tuple[Stake, ...]:
+        """Its stakes in order along the edge."""
+        return tuple(post.stake for post in self.posts if post.stake is not None)
 
     def stretches(self) -> Iterator[Stretch]:
         """Yield what lies between neighbouring posts, leaving out what something else than stakes marks."""
-        posts = self.posts()
-        for start, end in zip(posts, [*posts[1:], *posts[:1]], strict=True):
-            edge = self._between(start.at, end.at)
+        marked = STRtree(self.markings)
+        for start, end in zip(self.posts, [*self.posts[1:], *self.posts[:1]], strict=True):
+            edge = self.line.between(start.at, end.at)
             middle = edge.interpolate(0.5, normalized=True)
-            if not any(marking.distance(middle) <= ALONG for marking in self.markings):
+            if not len(marked.query(middle, predicate="dwithin", distance=ALONG)):
                 yield Stretch(start, end, edge)
-
-    def posts(self) -> list[Post]:
-        """Return the stakes, and where other markings begin and end, in order along the edge."""
-        found = [Post(one.place, self.ring.project(one.place), one) for one in self.stakes]
-        for marking in self.markings:
-            ends = shapely.get_parts(shapely.boundary(marking))
-            found += [Post(end, self.ring.project(end)) for end in ends if self.ring.distance(end) <= ALONG]
-        return sorted(found, key=lambda post: post.at)
-
-    def _between(self, start: float, end: float) -> LineString:
-        line = LineString(self.ring.coords)
-        if end > start:
-            return LineString(shapely.get_coordinates(substring(line, start, end)))
-        parts = [substring(line, start, line.length), substring(line, 0.0, end)]
-        places = [place for part in parts for place in part.coords]
-        return LineString(list(dict.fromkeys(places)) if len(set(places)) > 1 else [places[0], places[0]])
 
 
 def stakes_of(course: Course) -> list[Stake]:
@@ -144,28 +138,73 @@ def staked_edges(course: Course, stakes: Sequence[Stake]) -> tuple[list[StakedEd
         course: the map.
         stakes: its stakes.
     """
-    markings = tuple(one.geometry for one in course.of(Kind.MARKING))
     edges: list[StakedEdge] = []
     homeless: list[Stake] = []
     for colour, kinds in EDGES.items():
-        own = [edge for feature in course.of(*kinds) for edge in _edges(feature, markings)]
-        standing: dict[int, list[Stake]] = {}
-        for stake in stakes:
-            if stake.colour != colour:
-                continue
-            near = min(range(len(own)), key=lambda i: own[i].ring.distance(stake.place), default=None)
-            if near is None or own[near].ring.distance(stake.place) > REACH:
-                homeless.append(stake)
-            else:
-                standing.setdefault(near, []).append(stake)
-        for index, edge in enumerate(own):
-            if index in standing:
-                ring = edge.ring
-                ordered = sorted(standing[index], key=lambda one: ring.project(one.place))
-                edges.append(replace(edge, stakes=tuple(ordered)))
-            elif defined_by(edge.feature) == {"stakes"}:
-                edges.append(replace(edge, stakes=tuple(_corners(edge, colour))))
+        own = [edge for feature in course.of(*kinds) for edge in _edges(feature)]
+        lines = EdgeLines([edge.line for edge in own])
+        standing, lost = _standing(own, lines, [stake for stake in stakes if stake.colour == colour])
+        homeless += lost
+        along = _markings(course, own, lines)
+        for number, edge in enumerate(own):
+            found = standing.get(number)
+            if found is None and defined_by(edge.feature) == {"stakes"}:
+                found = _corners(edge, colour)
+            if found is not None:
+                edges.append(_staked(edge, found, along.get(number, [])))
     return edges, homeless
+
+
+def _edges(feature: Feature) -> Iterator[StakedEdge]:
+    for polygon in polygons(feature.geometry):
+        for ring in (polygon.exterior, *polygon.interiors):
+            yield StakedEdge(feature, EdgeLine(ring))
+
+
+def _standing(
+    own: Sequence[StakedEdge], lines: EdgeLines, stakes: Sequence[Stake]
+) -> tuple[dict[int, list[tuple[Post, float]]], list[Stake]]:
+    """Return the posts that stakes are on each edge, with how far off they stand, and the stakes on none."""
+    if not own or not stakes:
+        return {}, list(stakes)
+    standing: dict[int, list[tuple[Post, float]]] = defaultdict(list)
+    homeless: list[Stake] = []
+    found = lines.nearest(np.array([(stake.place.x, stake.place.y) for stake in stakes]))
+    for stake, edge, off, at in zip(stakes, *(one.tolist() for one in found), strict=True):
+        if off > REACH:
+            homeless.append(stake)
+        else:
+            standing[edge].append((Post(stake.place, at, stake), off))
+    return standing, homeless
+
+
+def _markings(course: Course, own: Sequence[StakedEdge], lines: EdgeLines) -> dict[int, list[BaseGeometry]]:
+    """Return the markings whose middle lies along each edge."""
+    markings = [one.geometry for one in course.of(Kind.MARKING)]
+    along: dict[int, list[BaseGeometry]] = defaultdict(list)
+    if own and markings:
+        middles = shapely.get_coordinates([one.interpolate(0.5, normalized=True) for one in markings])
+        for marking, edge in lines.within(middles, ALONG).tolist():
+            along[edge].append(markings[marking])
+    return along
+
+
+def _staked(
+    edge: StakedEdge, standing: Sequence[tuple[Post, float]], markings: Sequence[BaseGeometry]
+) -> StakedEdge:
+    """Return an edge with its posts in order: stakes, and where other markings begin and end."""
+    posts = sorted(standing, key=lambda one: one[0].at)
+    ends = [end for marking in markings for end in shapely.get_parts(shapely.boundary(marking))]
+    others: list[Post] = []
+    if ends:
+        _, off, at = edge.line.lines.nearest(shapely.get_coordinates(ends))
+        others = [Post(end, float(at[i])) for i, end in enumerate(ends) if off[i] <= ALONG]
+    return replace(
+        edge,
+        posts=tuple(sorted([*(post for post, _ in posts), *others], key=lambda post: post.at)),
+        off=tuple(off for _, off in posts),
+        markings=tuple(markings),
+    )
 
 
 def defined_by(feature: Feature) -> set[str]:
@@ -173,18 +212,13 @@ def defined_by(feature: Feature) -> set[str]:
     return {part.strip() for part in feature.tags.get("marked_by", "").split(";") if part.strip()}
 
 
-def _edges(feature: Feature, markings: Sequence[BaseGeometry]) -> Iterator[StakedEdge]:
-    for polygon in polygons(feature.geometry):
-        for ring in (polygon.exterior, *polygon.interiors):
-            along = tuple(
-                one for one in markings if ring.distance(one.interpolate(0.5, normalized=True)) <= ALONG
-            )
-            yield StakedEdge(feature, ring, (), along)
-
-
-def _corners(edge: StakedEdge, colour: str) -> list[Stake]:
-    corners = np.asarray(edge.ring.coords)[:-1, :2]
+def _corners(edge: StakedEdge, colour: str) -> list[tuple[Post, float]]:
+    """Return each corner of an edge as a stake that stands on it."""
+    places = zip(edge.line.corners[:-1].tolist(), edge.line.along[:-1].tolist(), strict=True)
     return [
-        Stake(f"corner {number} of {edge.feature.ident}", Point(place), colour)
-        for number, place in enumerate(corners.tolist(), 1)
+        (
+            Post(Point(place), at, Stake(f"corner {number} of {edge.feature.ident}", Point(place), colour)),
+            0.0,
+        )
+        for number, (place, at) in enumerate(places, 1)
     ]

@@ -19,8 +19,8 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from shapely.geometry import Point
-from shapely.geometry.base import BaseGeometry
 
+from marram.course.feature_index import FeatureIndex, index_of
 from marram.course.greens.green_frame import PACE, GreenFrame, SheetNumbers, Side
 from marram.course.greens.slope import GreenSlopes, Slope, in_percent, slopes_told
 from marram.course.model import Course, Hole, Kind
@@ -118,8 +118,7 @@ def propose(
         seed: another seed gives other locations, as balanced.
         slopes: the ground of the greens, or ``None`` where nothing is known of it.
     """
-    trouble = shapely.union_all([feature.geometry for feature in course.of(*TROUBLE)])
-    shapely.prepare(trouble)
+    trouble = index_of(course, *TROUBLE)
     random = Random(seed)  # noqa: S311 - variety from day to day, no secret
     offers: dict[int, list[HoleLocation]] = {}
     without: dict[int, str] = {}
@@ -147,7 +146,7 @@ def propose(
 
 def _offers(
     hole: Hole,
-    trouble: BaseGeometry,
+    trouble: FeatureIndex,
     recent: Sequence[Point],
     *,
     from_edge: float,
@@ -178,7 +177,7 @@ def _offers(
             clear &= fit > 1
     # Thirds are those of all the places the green offers, so that recent holes do not shift them.
     across, along = _thirds(places @ -frame.left), _thirds(places @ frame.along)
-    tightness = _thirds_by_rank(np.minimum(room, _from_trouble(trouble, places)))
+    tightness = _thirds_by_rank(_room(room, trouble, places))
     cells: dict[tuple[int, int, int], list[int]] = {}
     for i in np.flatnonzero(clear):
         cells.setdefault((int(across[i]), int(along[i]), int(tightness[i])), []).append(int(i))
@@ -234,10 +233,15 @@ def _thirds_by_rank(values: NDArray[np.float64]) -> NDArray[np.intp]:
     return np.asarray(3 * rank // len(values), dtype=np.intp)
 
 
-def _from_trouble(trouble: BaseGeometry, places: NDArray[np.float64]) -> NDArray[np.float64]:
-    if trouble.is_empty:
-        return np.full(len(places), np.inf)
-    return np.asarray(shapely.distance(trouble, shapely.points(places)))
+def _room(
+    room: NDArray[np.float64], trouble: FeatureIndex, places: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """Return the distance of places to the edge of the green or to trouble, whichever is less."""
+    points = shapely.points(places)
+    # Trouble further from a place than the edge of the green is never the nearer of the two.
+    for feature in trouble.near(shapely.box(*places.min(0), *places.max(0)), float(room.max())):
+        room = np.minimum(room, shapely.distance(feature.geometry, points))
+    return room
 
 
 def _balanced(offers: Mapping[int, Sequence[HoleLocation]], random: Random) -> dict[int, HoleLocation]:

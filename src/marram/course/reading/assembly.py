@@ -74,7 +74,8 @@ def _in_metres(features: Sequence[SourceFeature], plane: LocalPlane) -> list[Sou
 def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults: FaultList) -> list[Feature]:
     """Put the boundary first: as mapped with ``marram=boundary``, else the outline of the course."""
     lines = [f for f in features if f.kind is Kind.BOUNDARY and f.geometry.geom_type.endswith("LineString")]
-    rest = [feature for feature in features if feature not in lines]
+    its = set(map(id, lines))
+    rest = [feature for feature in features if id(feature) not in its]
     drawn = closed_boundary(lines, faults)
     if lines or any(feature.kind is Kind.BOUNDARY for feature in rest):
         return [*_marked(drawn, lines), *rest]

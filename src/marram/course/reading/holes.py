@@ -4,9 +4,11 @@ from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from shapely import STRtree
 from shapely.geometry import LineString, Point
 
 from marram.course.fault import FaultList
+from marram.course.feature_index import FeatureIndex
 from marram.course.model import Feature, Hole, Kind
 from marram.course.reading.shapes import hole_numbers
 from marram.course.reading.source import SourceFeature
@@ -68,7 +70,7 @@ def lines_of_play(
             "the map has no line of play",
             "Draw each hole as a line from tee to hole with golf=hole, ref=<number> and par=<par>.",
         )
-    greens = [feature for feature in features if feature.kind is Kind.PUTTING_GREEN]
+    greens = FeatureIndex([feature for feature in features if feature.kind is Kind.PUTTING_GREEN])
     report = faults.warn if numbered else faults.error
     for source, line in without:
         report(
@@ -82,14 +84,14 @@ def lines_of_play(
     return sorted(numbered, key=lambda line: line.number)
 
 
-def _lacks(source: SourceFeature, end: Point, greens: Sequence[Feature]) -> str:
+def _lacks(source: SourceFeature, end: Point, greens: FeatureIndex) -> str:
     ref = source.tags.get("ref", "")
     lacks = [
         f"its ref {ref!r} is no single hole number" if ref else "this line of play has no hole number (ref)"
     ]
     if "par" not in source.tags:
         lacks.append("it has no par")
-    if not any(green.geometry.distance(end) == 0 for green in greens):
+    if not greens.near(end):
         lacks.append("it ends on no green")
     return ", ".join(lacks)
 
@@ -121,28 +123,76 @@ def holes_of(
     A green belongs to the holes its ``holes`` or ``ref`` tag names, and to every hole whose line of play ends
     on it. A tee belongs to the hole its tag names, else to the one line of play it stands beside.
     """
-    numbers = [line.number for line in lines]
+    numbers = {line.number for line in lines}
+    greens = FeatureIndex([feature for feature in features if feature.kind is Kind.PUTTING_GREEN])
+    ends: dict[int, set[int]] = defaultdict(set)
+    for line in lines:
+        for green in greens.near(line.end):
+            ends[id(green)].add(line.number)
+    beside = _Beside(lines)
     placed: list[Feature] = []
     for feature in features:
+        if feature.kind not in {Kind.PUTTING_GREEN, Kind.TEEING_AREA}:
+            placed.append(feature)
+            continue
         said = feature.holes or tuple(n for n in hole_numbers(feature.ref) if n in numbers)
         if feature.kind is Kind.PUTTING_GREEN:
-            ends = tuple(line.number for line in lines if feature.geometry.distance(line.end) == 0)
-            placed.append(replace(feature, holes=tuple(sorted({*said, *ends}))))
-        elif feature.kind is Kind.TEEING_AREA:
-            placed.append(replace(feature, holes=said or _tee_of(feature, lines, faults)))
+            placed.append(replace(feature, holes=tuple(sorted({*said, *ends[id(feature)]}))))
         else:
-            placed.append(feature)
-    holes = {line.number: _hole(line, placed, pins, faults) for line in lines}
+            placed.append(replace(feature, holes=said or _tee_of(feature, beside, faults)))
+    parts = _Parts(placed, pins)
+    holes = {line.number: _hole(line, parts, faults) for line in lines}
     return holes, placed
 
 
-def _tee_of(tee: Feature, lines: Sequence[LineOfPlay], faults: FaultList) -> tuple[int, ...]:
+class _Beside:
+    """The lines of play, and a tree that tells which of them a tee stands beside."""
+
+    def __init__(self, lines: Sequence[LineOfPlay]) -> None:
+        self._lines = lines
+        self._tree = STRtree([line.line for line in lines])
+
+    def near(self, tee: Feature) -> list[tuple[float, int]]:
+        """Return the distance and the number of the lines that could be a tee's, the nearest first."""
+        middle = tee.geometry.centroid
+        found = self._tree.query(tee.geometry, predicate="dwithin", distance=TEE_REACH + TEE_MARGIN)
+        lines = [self._lines[i] for i in found]
+        return sorted(
+            (line.line.distance(tee.geometry), line.number)
+            for line in lines
+            if line.line.project(middle, normalized=True) <= TEE_PART
+        )
+
+
+class _Parts:
+    """What a hole is put together from: greens and tees by the holes they belong to, and pins."""
+
+    def __init__(self, features: Sequence[Feature], pins: Sequence[tuple[Point, int | None]]) -> None:
+        self.greens = FeatureIndex([f for f in features if f.kind is Kind.PUTTING_GREEN])
+        self.of_hole: dict[tuple[Kind, int], list[Feature]] = defaultdict(list)
+        for feature in features:
+            if feature.kind in {Kind.PUTTING_GREEN, Kind.TEEING_AREA}:
+                for number in dict.fromkeys(feature.holes):
+                    self.of_hole[feature.kind, number].append(feature)
+        self._numbered: dict[int, list[Point]] = defaultdict(list)
+        for pin, number in pins:
+            if number is not None:
+                self._numbered[number].append(pin)
+        self._loose = [pin for pin, number in pins if number is None]
+        self._tree = STRtree(self._loose)
+
+    def pins_of(self, number: int) -> list[Point]:
+        """Return the pins that say they belong to a hole."""
+        return self._numbered.get(number, [])
+
+    def pins_on(self, green: Feature) -> list[Point]:
+        """Return the pins on a green that do not say which hole they belong to."""
+        return [self._loose[i] for i in sorted(self._tree.query(green.geometry, predicate="intersects"))]
+
+
+def _tee_of(tee: Feature, beside: _Beside, faults: FaultList) -> tuple[int, ...]:
     middle = tee.geometry.centroid
-    near = sorted(
-        (line.line.distance(tee.geometry), line.number)
-        for line in lines
-        if line.line.project(middle, normalized=True) <= TEE_PART
-    )
+    near = beside.near(tee)
     if not near or near[0][0] > TEE_REACH:
         faults.warn(
             "tee_of_no_hole",
@@ -164,29 +214,26 @@ def _tee_of(tee: Feature, lines: Sequence[LineOfPlay], faults: FaultList) -> tup
     return (near[0][1],)
 
 
-def _hole(
-    line: LineOfPlay, features: Sequence[Feature], pins: Sequence[tuple[Point, int | None]], faults: FaultList
-) -> Hole:
-    green = _green(line, features, faults)
-    tees = tuple(f for f in features if f.kind is Kind.TEEING_AREA and line.number in f.holes)
+def _hole(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Hole:
+    green = _green(line, parts, faults)
     return Hole(
         number=line.number,
         line=line.line,
-        location=_location(line, green, pins, faults),
+        location=_location(line, green, parts, faults),
         par=_whole(line, "par", faults),
         stroke_index=_whole(line, "handicap", faults),
         green=green,
-        tees=tees,
+        tees=tuple(parts.of_hole.get((Kind.TEEING_AREA, line.number), ())),
     )
 
 
-def _green(line: LineOfPlay, features: Sequence[Feature], faults: FaultList) -> Feature | None:
-    own = [f for f in features if f.kind is Kind.PUTTING_GREEN and line.number in f.holes]
-    under_end = [green for green in own if green.geometry.distance(line.end) == 0]
+def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None:
+    own = parts.of_hole.get((Kind.PUTTING_GREEN, line.number), [])
     if len(own) > 1:
+        under_end = [green for green in own if green.geometry.distance(line.end) == 0]
         faults.warn(
             "two_greens",
-            f"{len(own)} greens belong to it ({', '.join(green.ident for green in own)})"
+            f"{len(own)} greens belong to it ({', '.join(green.ident for green in own[:5])}{' …' if own[5:] else ''})"
             + (": the one its line of play ends on is used" if len(under_end) == 1 else ": none was chosen"),
             "Let the line of play end on the green in use; the other is then a wrong green.",
             hole=line.number,
@@ -195,8 +242,7 @@ def _green(line: LineOfPlay, features: Sequence[Feature], faults: FaultList) -> 
         return under_end[0] if len(under_end) == 1 else None
     if own:
         return own[0]
-    greens = [f for f in features if f.kind is Kind.PUTTING_GREEN]
-    nearest = min(greens, key=lambda green: green.geometry.distance(line.end), default=None)
+    nearest = parts.greens.nearest(line.end)
     far = (
         f" (the nearest, {nearest.ident}, is {nearest.geometry.distance(line.end):.1f} m away)"
         if nearest
@@ -213,12 +259,10 @@ def _green(line: LineOfPlay, features: Sequence[Feature], faults: FaultList) -> 
     return None
 
 
-def _location(
-    line: LineOfPlay, green: Feature | None, pins: Sequence[tuple[Point, int | None]], faults: FaultList
-) -> Point:
-    own = [pin for pin, number in pins if number == line.number]
+def _location(line: LineOfPlay, green: Feature | None, parts: _Parts, faults: FaultList) -> Point:
+    own = parts.pins_of(line.number)
     if not own and green is not None:
-        own = [pin for pin, number in pins if number is None and green.geometry.distance(pin) == 0]
+        own = parts.pins_on(green)
         if len(green.holes) > 1 and own:
             faults.warn(
                 "pin_of_double_green",

@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 import shapely
+from shapely import STRtree
 from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -137,13 +138,20 @@ def closed_boundary(lines: Sequence[Feature], faults: FaultList) -> list[Feature
     merged = shapely.line_merge(shapely.union_all([line.geometry for line in lines]))
     parts = [part for part in shapely.get_parts(merged) if isinstance(part, LineString)]
     closed = [part for part in parts if part.is_ring]
-    ends = [Point(p) for part in parts if part not in closed for p in (part.coords[0], part.coords[-1])]
-    for number, end in enumerate(ends[1::2]):
-        gap = min(end.distance(other) for index, other in enumerate(ends) if index != 2 * number + 1)
+    ends = [Point(p) for part in parts if not part.is_ring for p in (part.coords[0], part.coords[-1])]
+    tree = STRtree(ends)
+    for end in ends[1::2]:
+        # Where two lines end at one place they were joined already: three or more were not.
+        _, gaps = tree.query_nearest(end, return_distance=True, exclusive=True)
+        meet = len(tree.query(end, predicate="intersects")) > 1 or not len(gaps)
         faults.error(
             "boundary_gap",
-            f"the boundary is not closed: a line ends here, {gap:.1f} m from where the next begins",
-            "Draw the missing part, ending at the same position.",
+            "the boundary is not one closed line: more than two of its lines meet here"
+            if meet
+            else f"the boundary is not closed: a line ends here, {gaps[0]:.1f} m from where the next begins",
+            "Leave one way around the course."
+            if meet
+            else "Draw the missing part, ending at the same position.",
             feature=lines[0].ident,
             at=end,
         )
