@@ -54,7 +54,7 @@ def large_map(kind: str, count: int) -> dict:
 
 def patches_map(features: int = 1900, patches: int = 120) -> dict:
     """Return a map of so many features, among them patches of ground under repair and of temporary water."""
-    return _collection(1200.0, [*_course(1200.0), *_patches(features, patches)])
+    return _collection([*_course(1200.0), *_patches(features, patches)])
 
 
 def with_text(document: dict) -> bytes:
@@ -158,7 +158,7 @@ def _degrees(place: tuple[float, float]) -> list[float]:
     ]
 
 
-def _collection(side: float, features: list[dict]) -> dict:
+def _collection(features: list[dict]) -> dict:
     return {"type": "FeatureCollection", "features": features}
 
 

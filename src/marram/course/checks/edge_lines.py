@@ -52,6 +52,12 @@ class EdgeLine:
         """Whether a place lies inside the edge."""
         return bool(shapely.contains(self._area, place))
 
+    def corners_between(self, start: float, end: float) -> bool:
+        """Whether a corner lies between so many metres along the edge and so many."""
+        return bool(
+            np.searchsorted(self.along, start, side="right") < np.searchsorted(self.along, end, side="left")
+        )
+
     def between(self, start: float, end: float) -> LineString:
         """Return the edge from so many metres along it to so many; past its first corner where the end comes first."""
         inner = (
@@ -82,7 +88,9 @@ class EdgeLines:
         self._to = np.vstack([np.empty((0, 2)), *(one for _, one, _ in ends)])
         self._along = np.concatenate([np.empty(0), *(one for _, _, one in ends)])
         self._edge = np.repeat(np.arange(len(edges)), [len(one) for one, _, _ in ends])
-        segments = shapely.linestrings(np.stack([self._from, self._to], axis=1)) if len(self._from) else []
+        segments = np.empty(0, dtype=object)
+        if len(self._from):
+            segments = np.asarray(shapely.linestrings(np.stack([self._from, self._to], axis=1)), dtype=object)
         self._tree = STRtree(segments)
 
     def nearest(self, places: Floats) -> tuple[NDArray[np.intp], Floats, Floats]:

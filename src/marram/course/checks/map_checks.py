@@ -152,7 +152,9 @@ def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometr
         for i, near in others.groups(own.shapes):
             first = number[id(own.features[i])]
             pairs.update(
-                tuple(sorted((first, second))) for area in near if (second := number[id(area)]) != first
+                (min(first, second), max(first, second))
+                for area in near
+                if (second := number[id(area)]) != first
             )
     for i, j in sorted(pairs):
         if (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:

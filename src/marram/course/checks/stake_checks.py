@@ -9,13 +9,12 @@ Golf Association, *Course Marking and Set-Up*).
 
 import math
 from collections.abc import Sequence
-from collections.abc import Set as AbstractSet
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import STRtree
 from shapely.geometry import LineString, Point
-from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.stakes import EDGES, Stake, StakedEdge, Stretch, defined_by, staked_edges, stakes_of
 from marram.course.fault import FaultList
@@ -64,10 +63,16 @@ def check_stakes(course: Course, faults: FaultList) -> None:
 
 
 class _Stakes:
-    """The stakes of one colour, with an index of where they stand."""
+    """Stakes of one colour, with an index of where they stand.
+
+    Attributes:
+        stakes: the stakes.
+        places: where they stand, in local metres, shape (n, 2).
+    """
 
     def __init__(self, stakes: Sequence[Stake]) -> None:
-        self._stakes = stakes
+        self.stakes = stakes
+        self.places = np.array([(one.place.x, one.place.y) for one in stakes]).reshape(-1, 2)
         self._known = set(map(id, stakes))
         self._tree = STRtree([one.place for one in stakes])
 
@@ -78,13 +83,15 @@ class _Stakes:
     def and_also(self, stakes: Sequence[Stake], reach: float) -> "_Stakes":
         """Return other stakes, the corners of an edge that stand for some, and those of these within reach of them."""
         around = shapely.box(*shapely.total_bounds([one.place for one in stakes]))
-        return _Stakes([*stakes, *self.near(around, reach)])
+        near = self._tree.query(around, predicate="dwithin", distance=reach)
+        return _Stakes([*stakes, *(self.stakes[i] for i in sorted(near))])
 
-    def near(self, place: BaseGeometry, distance: float) -> list[Stake]:
-        """Return the stakes no further from a place than a distance, in their order."""
-        return [
-            self._stakes[i] for i in sorted(self._tree.query(place, predicate="dwithin", distance=distance))
-        ]
+    def near_each(
+        self, places: NDArray[np.float64], distances: NDArray[np.float64]
+    ) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+        """Return pairs of a place, shape (n, 2), and a stake no further from it than the place's distance."""
+        found = self._tree.query(shapely.points(places), predicate="dwithin", distance=distances)
+        return found[0], found[1]
 
 
 def _colour(stake: Stake, faults: FaultList) -> None:
@@ -113,14 +120,13 @@ def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList
         )
         return
     stretches = list(edge.stretches())
-    strung = {frozenset((one.start.stake, one.end.stake)) for one in stretches}
-    reach = max((one.string.length for one in stretches), default=0.0)
-    everyone = stakes if stakes.hold(edge.stakes[0]) else stakes.and_also(edge.stakes, reach)
     for stretch in stretches:
         if not _gap(edge, stretch, faults):
             _departure(edge, stretch, faults)
             _blocked(course, edge, stretch, faults)
-        _two_next(edge, stretch, strung, everyone, faults)
+    reach = max((one.string.length for one in stretches), default=0.0)
+    everyone = stakes if stakes.hold(edge.stakes[0]) else stakes.and_also(edge.stakes, reach)
+    _two_next(edge, stretches, everyone, faults)
 
 
 def _off_edge(edge: StakedEdge, stake: Stake, off: float, faults: FaultList) -> None:
@@ -154,6 +160,8 @@ def _departure(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
 
     Distance from a straight line is a convex function, so its greatest value is at a corner of the edge.
     """
+    if not stretch.has_corners:
+        return
     corners = shapely.get_coordinates(stretch.edge)
     string = LineString([corners[0], corners[-1]])
     off = np.atleast_1d(shapely.distance(string, shapely.points(corners)))
@@ -174,8 +182,8 @@ def _departure(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
 
 
 def _blocked(course: Course, edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
-    string = stretch.string
-    for feature in index_of(course, Kind.OBSTRUCTION, Kind.TREES).near(string, TRUNK):
+    string, standing = stretch.string, index_of(course, Kind.OBSTRUCTION, Kind.TREES)
+    for feature in standing.near(string, TRUNK) if standing.features else ():
         reach = TRUNK if isinstance(feature.geometry, Point) else 0.0
         if feature.geometry.distance(string) > reach:
             continue
@@ -191,36 +199,41 @@ def _blocked(course: Course, edge: StakedEdge, stretch: Stretch, faults: FaultLi
         )
 
 
-def _two_next(
-    edge: StakedEdge,
-    stretch: Stretch,
-    strung: AbstractSet[frozenset[Stake | None]],
-    stakes: "_Stakes",
-    faults: FaultList,
-) -> None:
+def _two_next(edge: StakedEdge, stretches: Sequence[Stretch], stakes: "_Stakes", faults: FaultList) -> None:
     """Look from each end: does another stake of the colour stand the same way, and clearly nearer than the next?"""
-    for here, there in ((stretch.start, stretch.end), (stretch.end, stretch.start)):
-        if here.stake is None or there.stake is None:
+    looks = [
+        (here, there)
+        for one in stretches
+        for here, there in ((one.start, one.end), (one.end, one.start))
+        if here.stake is not None and there.stake is not None
+    ]
+    eyes = np.array([(here.place.x, here.place.y) for here, _ in looks]).reshape(-1, 2)
+    way = np.array([(there.place.x, there.place.y) for _, there in looks]).reshape(-1, 2) - eyes
+    apart = np.hypot(*way.T)
+    look, other = stakes.near_each(eyes, CLEARLY_NEARER * apart)
+    also = stakes.places[other] - eyes[look]
+    away = np.hypot(*also.T)
+    towards = (also * way[look]).sum(axis=1)
+    mistaken = (away > 0) & (away < CLEARLY_NEARER * apart[look]) & (towards > SAME_WAY * apart[look] * away)
+    strung = {frozenset((id(here.stake), id(there.stake))) for here, there in looks}
+    told: set[int] = set()
+    found = zip(look[mistaken].tolist(), away[mistaken].tolist(), other[mistaken].tolist(), strict=True)
+    for number, metres, index in sorted(found):
+        here, there = looks[number]
+        stake = stakes.stakes[index]
+        if number in told or frozenset((id(here.stake), id(stake))) in strung:
             continue
-        eye = np.array([here.place.x, here.place.y])
-        way = np.array([there.place.x, there.place.y]) - eye
-        apart = float(np.hypot(*way))
-        everyone = stakes.near(here.place, CLEARLY_NEARER * apart)
-        also = np.array([(one.place.x, one.place.y) for one in everyone]).reshape(-1, 2) - eye
-        away = np.hypot(*also.T)
-        mistaken = (away > 0) & (away < CLEARLY_NEARER * apart) & (also @ way > SAME_WAY * apart * away)
-        order = [
-            i for i in np.argsort(away) if mistaken[i] and frozenset((here.stake, everyone[i])) not in strung
-        ]
-        for other in order[:1]:
-            faults.warn(
-                "two_next_stakes",
-                f"from {here.stake.ident} two stakes could be the next: {there.stake.ident}, {apart:.1f} m away, and "
-                f"{everyone[other].ident}, {away[other]:.1f} m away",
-                "Place stakes closer here, or paint the line.",
-                feature=edge.feature.ident,
-                at=here.place,
-            )
+        told.add(number)
+        assert here.stake is not None
+        assert there.stake is not None
+        faults.warn(
+            "two_next_stakes",
+            f"from {here.stake.ident} two stakes could be the next: {there.stake.ident}, {apart[number]:.1f} m away, and "
+            f"{stake.ident}, {metres:.1f} m away",
+            "Place stakes closer here, or paint the line.",
+            feature=edge.feature.ident,
+            at=here.place,
+        )
 
 
 def _turn(corners: np.ndarray[tuple[int, int], np.dtype[np.float64]], index: int) -> float:

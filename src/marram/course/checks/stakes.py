@@ -63,24 +63,34 @@ class Post:
     stake: Stake | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, eq=False)
 class Stretch:
     """What lies between two posts that follow each other on an edge.
 
     Attributes:
         start: one post.
         end: the next.
-        edge: the edge between them, as mapped.
+        line: the edge they are on.
     """
 
     start: Post
     end: Post
-    edge: LineString
+    line: EdgeLine
 
-    @property
+    @cached_property
+    def edge(self) -> LineString:
+        """The edge between them, as mapped."""
+        return self.line.between(self.start.at, self.end.at)
+
+    @cached_property
     def string(self) -> LineString:
         """The straight line between the posts."""
         return LineString([self.start.place, self.end.place])
+
+    @property
+    def has_corners(self) -> bool:
+        """Whether the edge has a corner between them."""
+        return self.end.at <= self.start.at or self.line.corners_between(self.start.at, self.end.at)
 
 
 @dataclass(frozen=True, eq=False)
@@ -110,10 +120,12 @@ class StakedEdge:
         """Yield what lies between neighbouring posts, leaving out what something else than stakes marks."""
         marked = STRtree(self.markings)
         for start, end in zip(self.posts, [*self.posts[1:], *self.posts[:1]], strict=True):
-            edge = self.line.between(start.at, end.at)
-            middle = edge.interpolate(0.5, normalized=True)
-            if not len(marked.query(middle, predicate="dwithin", distance=ALONG)):
-                yield Stretch(start, end, edge)
+            stretch = Stretch(start, end, self.line)
+            if self.markings:
+                middle = stretch.edge.interpolate(0.5, normalized=True)
+                if len(marked.query(middle, predicate="dwithin", distance=ALONG)):
+                    continue
+            yield stretch
 
 
 def stakes_of(course: Course) -> list[Stake]:

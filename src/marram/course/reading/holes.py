@@ -175,9 +175,9 @@ class _Parts:
                 for number in dict.fromkeys(feature.holes):
                     self.of_hole[feature.kind, number].append(feature)
         self._numbered: dict[int, list[Point]] = defaultdict(list)
-        for pin, number in pins:
-            if number is not None:
-                self._numbered[number].append(pin)
+        for pin, of in pins:
+            if of is not None:
+                self._numbered[of].append(pin)
         self._loose = [pin for pin, number in pins if number is None]
         self._tree = STRtree(self._loose)
 
