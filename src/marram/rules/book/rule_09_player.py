@@ -1,7 +1,9 @@
 """Rule 9.4: ball lifted, touched or moved by the player."""
 
+from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area, moved_by_natural_forces
 from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_19_unplayable import unplayable_relief
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -130,6 +132,6 @@ def ball_dislodged_from_tree(case: Case) -> Ruling:
         ruling = must_go_back(no_penalty("7.4").under("Clarification 9.4a/1"))
         return ruling.note("relief_instead_of_replacing_in_tree")
     if case.is_one_of(tree_purpose, TreePurpose.TAKE_RELIEF):
-        ruling = no_penalty("9.4b Exception 1").under("Clarification 9.4a/1")
-        return ruling.next(Action.PLAY_ON).note("go_on_under_that_rule")
-    return penalised_for_moving(case).under("Clarification 9.4a/1")
+        ruling = no_penalty("9.4b Exception 1").under("Clarification 9.4a/1").note("relief_from_tree_is_due")
+        return offer(ruling, *unplayable_relief(case), may_play_as_it_lies=False)
+    return penalised_for_moving(case).under("Clarification 9.4a/1").note("need_not_go_back_into_tree")

@@ -38,6 +38,8 @@ NOTES: dict[str, str] = {
     "holed_with_previous_stroke": "The ball is holed with the previous stroke.",
     "relief_may_still_be_taken": "The player may go on and take the relief, without putting the ball back first.",
     "go_on_under_that_rule": "Go on under the Rule that gives the relief or the new spot; the ball need not go back first.",
+    "relief_from_tree_is_due": "The ball was brought down to be dropped elsewhere: relief is taken now; it may be free relief where a Rule gives that there.",
+    "need_not_go_back_into_tree": "The ball need not go back into the tree: unplayable ball relief may be taken instead, for its own stroke on top.",
     "relief_instead_of_replacing_in_tree": "Instead of putting it back in the tree the player may take relief directly, for example for an unplayable ball; if the spot cannot be reached, that is the only way.",
     "next_stroke_conceded": "The next stroke is conceded: the player has completed the hole with it.",
     "animal_may_be_near": "If an animal moved the ball and may be dangerous, keep away from it; do not try to get the ball back.",
