@@ -173,6 +173,10 @@ def relief(
         typer.Option(metavar="M", help="Longest club other than the putter, in metres."),
     ] = None,
     hand: Annotated[str | None, typer.Option(help="The player's hand: right or left.")] = None,
+    tall: Annotated[
+        bool | None,
+        typer.Option("--tall/--low", help="Whether the condition stands up; else as the map tells."),
+    ] = None,
     dropped: Annotated[
         str | None,
         typer.Option(metavar="LON,LAT", help="Check a drop: where the ball first touched the ground."),
@@ -220,6 +224,7 @@ def relief(
         drop,
         maps,
         condition,
+        tall,
     )
     draw_relief(request, Files(svg, png, geojson), json)
 

@@ -52,6 +52,7 @@ class Request:
     drop: int = 1
     maps: Path | None = None
     condition: str | None = None
+    tall: bool | None = None
 
     @property
     def written(self) -> dict[str, str]:
@@ -73,6 +74,7 @@ class Request:
             Places({role: at for role, at in places.items() if role not in DROP}),
             facts_given(self.facts),
             self.condition,
+            tall=self.tall,
         )
 
 

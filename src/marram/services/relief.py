@@ -8,18 +8,19 @@ from shapely import Point
 from shapely.ops import nearest_points
 
 from marram.course.lies.doubts import drawn_to
+from marram.course.lies.tolerance import TOUCH
 from marram.course.lies.united import UnitedArea
-from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Kind
+from marram.course.model import Course, Feature
 from marram.errors import BadPlace, MarramError
 from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
-from marram.relief.place.conditions import conditions_at, conditions_near
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.services.interference import STAND, in_line_of_sight, interfering, near_conditions, stroke_of
 from marram.services.lies import to_plane
 from marram.services.places import place_words
 from marram.services.rulings import Ruled
@@ -38,7 +39,9 @@ WORTH_SAYING = 0.5
 TEE_MARKERS = {"left_marker", "right_marker"}
 FROM_CROSSING = frozenset({Reference.CROSSING_POINT, Reference.LINE_THROUGH_CROSSING_POINT})
 FROM_BALL = frozenset({Reference.BALL, Reference.LINE_THROUGH_BALL})
-FROM_CONDITION = frozenset({ReliefKind.FREE, ReliefKind.MAXIMUM_AVAILABLE})
+FROM_CONDITION = frozenset(
+    {ReliefKind.FREE, ReliefKind.MAXIMUM_AVAILABLE, ReliefKind.COMPLETE_RELIEF_OUTSIDE}
+)
 
 
 @dataclass(frozen=True)
@@ -148,6 +151,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
         condition=condition,
         zone=zones[0] if len(zones) == 1 else None,
+        stroke=stroke_of(ruled.asked.what, ruled.asked.conditions, ruled.asked.tall),
     )
     (answer,) = relief_areas(situation, (option,))
     return OptionDrawn(option, answer, notes=tuple(notes), choices=choices)
@@ -156,17 +160,24 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
 def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Feature, ...]]:
     """Return the mapped condition that relief is taken from, and those to choose from where there are several.
 
-    It is the one chosen, else the one the ball lies in, else the only one near.
+    It is the one chosen, else the one the ball lies in, else the only one that interferes with stance or swing,
+    else the only one near; of a stand, tent or board also the only one in the line of sight.
     """
     asked = ruled.asked
     assert ruled.lie.hole is not None
     hole = ruled.lie.hole.number
-    kinds = (Kind.NO_PLAY_ZONE,) if asked.what == "no_play_zone" else ABNORMAL_COURSE_CONDITIONS
     ball = to_plane(course, asked.places.at["ball"])
-    near = conditions_near(course, hole, ball, NEAR, kinds)
+    near = near_conditions(course, hole, ball, asked.what, NEAR)
+    if asked.what == STAND:
+        seen = in_line_of_sight(course, hole, ball, asked.conditions)
+        near = (*near, *(one for one in seen if one not in near))
     chosen = [one for one in near if _is_piece(course, ruled, one)]
-    touched = conditions_at(course, hole, ball, kinds)
-    for some in (chosen, touched, near):
+    touched = near_conditions(course, hole, ball, asked.what, TOUCH)
+    met = [
+        one.feature
+        for one in interfering(course, hole, ball, asked.what, conditions=asked.conditions, tall=asked.tall)
+    ]
+    for some in (chosen, touched, met, near):
         if len(some) == 1:
             return some[0], tuple(one for one in near if one is not some[0])
     return None, near

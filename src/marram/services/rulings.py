@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from marram.course.model import Course
+from marram.relief.geometry.outline import XY
 from marram.relief.place.place_facts import PlaceFacts
 from marram.rules.engine.request import rule
 from marram.rules.facts.ball import Area
@@ -12,11 +13,13 @@ from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
 from marram.rules.result import Result
 from marram.services.conditions import Conditions
+from marram.services.interference import CONDITION, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
 from marram.services.places import Places
 from marram.words.sheet import Sheet, sheet
 
 PREMISES: dict[str, dict[str, str]] = {
+    WRONG_GREEN: {"only_by_unreasonable_choice": "no", "played_despite_wrong_green": "no"},
     "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
     "ball_near_boundary": {"provisional_state": "not_played", "last_stroke_from_penalty_area": "no"},
     "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
@@ -42,6 +45,7 @@ class Asked:
         facts: what the official answered, by fact; it outweighs the map: the marking on the ground decides.
         condition: the identifier of the mapped condition relief is taken from, if chosen.
         premises: what is taken for granted where neither map nor official says otherwise.
+        tall: whether the condition stands up, so that the whole swing meets it; ``None``: as the map tells.
     """
 
     conditions: Conditions
@@ -51,6 +55,7 @@ class Asked:
     facts: Mapping[str, Any] = field(default_factory=dict)
     condition: str | None = None
     premises: Mapping[str, str] = field(default_factory=dict)
+    tall: bool | None = None
 
     @property
     def form(self) -> FormOfPlay | None:
@@ -123,11 +128,31 @@ def rule_at_place(course: Course, asked: Asked) -> Ruled:
     what = asked.what
     if what is None and lie.hole is not None and lie.place is not None:
         ball = to_plane(course, asked.places.at["ball"])
-        what = incident_here(lie.place, in_condition=in_condition(course, lie.hole, ball))
-        premises |= PREMISES.get(what, {})
+        what, met = _what_interferes(course, asked, lie, ball)
+        what = what or incident_here(lie.place, in_condition=in_condition(course, lie.hole, ball))
+        premises |= {**PREMISES.get(what, {}), **met}
         if "provisional" in asked.places.at:
             premises.pop(provisional_state.name, None)
     return rule_on(course, replace(asked, what=what, premises=premises), lie)
+
+
+def _what_interferes(
+    course: Course, asked: Asked, lie: Lie, ball: XY
+) -> tuple[str | None, Mapping[str, str]]:
+    """Return the incident and the facts of what interferes with a ball on the course; a wrong green goes first.
+
+    Relief from a wrong green must be taken; from an abnormal course condition it may be. In a penalty area and out
+    of bounds the place itself says what happened.
+    """
+    assert lie.place is not None
+    assert lie.hole is not None
+    if lie.place.area in (None, Area.PENALTY_AREA):
+        return None, {}
+    for what in (WRONG_GREEN, CONDITION):
+        found = interfering(course, lie.hole.number, ball, what, conditions=asked.conditions, tall=asked.tall)
+        if found:
+            return what, found[0].facts
+    return None, {}
 
 
 def incident_here(place: PlaceFacts, *, in_condition: bool) -> str:

@@ -23,12 +23,13 @@ from marram.desk.shell.map_drawing import course_drawing
 from marram.desk.shell.wording import WORDING
 from marram.errors import InputError
 from marram.relief.place.place_facts import PlaceFacts
+from marram.rules.facts.green import wrong_green_interference
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.services.event import Event
+from marram.services.interference import NO_PLAY_ZONE, WRONG_GREEN
 
-NO_PLAY_ZONE = "no_play_zone"
 ROOMS = ("shell", "rulings", "course", "holes", "competition")
 """The folders of the desk that hold templates, styles and scripts."""
 
@@ -108,12 +109,14 @@ def _on_map(
 
 
 def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
-    """Return incidents that the map points at and nobody has chosen: a ball in a no play zone is easily missed."""
-    if case is None or place is None or no_play_zone_interference.name not in place.facts:
+    """Return incidents that the map points at and nobody has chosen: a ball in a no play zone or on a wrong green is easily missed."""
+    if case is None or place is None or case.conditions.former:  # the former Rules are for teaching only
         return []
-    if case.conditions.former:  # the former Rules are for teaching only
-        return []
-    return [] if case.what == NO_PLAY_ZONE else [incident(NO_PLAY_ZONE)]
+    found = (
+        (NO_PLAY_ZONE, no_play_zone_interference.name),
+        (WRONG_GREEN, wrong_green_interference.name),
+    )
+    return [incident(what) for what, fact in found if fact in place.facts and case.what != what]
 
 
 def show(

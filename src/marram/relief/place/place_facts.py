@@ -15,6 +15,7 @@ from marram.course.model import Course, Feature, Hole, Kind
 from marram.relief.geometry.tolerance import YARD
 from marram.relief.place.dropping_zones import zones_serving
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.green import WrongGreenInterference, wrong_green_interference
 from marram.rules.facts.local_relief import dropping_zone_provided
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
@@ -122,6 +123,8 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value
     if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
         facts[interference.name] = Interference.BALL.value
+    if reading.wrong_green is not None and not doubtful:
+        facts[wrong_green_interference.name] = WrongGreenInterference.BALL_ON_IT.value
     if not doubtful and zones_serving(course, hole.number, xy):
         facts[dropping_zone_provided.name] = "yes"
     return PlaceFacts(

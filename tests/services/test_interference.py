@@ -1,0 +1,137 @@
+"""What interferes is found by itself: wrong greens, feet on a path, a stand before the hole (Rules 13.1f, 16.1a, F-23)."""
+
+from datetime import date
+
+import pytest
+from shapely.geometry import Point, box
+
+from marram.course.model import Course, Feature, Kind
+from marram.relief import Drawn
+from marram.rules.ruling import Action, Ruling
+from marram.services.conditions import Conditions
+from marram.services.interference import in_line_of_sight, interfering
+from marram.services.places import Places
+from marram.services.relief import draw_options
+from marram.services.rulings import Asked, rule_at_place
+from tests.relief.ground_for_tests import BUNKER, course
+
+OTHER = Feature(Kind.PUTTING_GREEN, "green of 2", box(-60, 20, -40, 40), holes=(2,))
+STAND = Feature(Kind.OBSTRUCTION, "stand", box(-4, 120, 4, 125), tags={"building": "grandstand"})
+NONE_IN_FORCE: tuple[str, ...] = ()
+
+
+def asked(where: Course, ball, *, year=2023, hand=None, what=None, local=NONE_IN_FORCE, **facts):
+    x, y = ball
+    longitude, latitude = where.plane.to_degrees(x, y)
+    conditions = Conditions(date(year, 6, 1), local=local, handed=hand)
+    return Asked(conditions, what, 1, Places({"ball": (latitude, longitude)}), facts)
+
+
+def drawn(where: Course, ball, **more):
+    ruled = rule_at_place(where, asked(where, ball, **more))
+    assert isinstance(ruled.result, Ruling)
+    return ruled, draw_options(where, ruled, ruled.result.relief)
+
+
+@pytest.mark.parametrize("year", [2019, 2023])
+@pytest.mark.parametrize("hand", ["right", "left"])
+def test_a_ball_on_another_holes_green_must_be_dropped_clear_of_it(year: int, hand: str) -> None:
+    """Rule 13.1f is chosen, playing on is not offered, and the area drawn is clear of the green."""
+    ruled, options = drawn(course(OTHER), (-50.0, 30.0), year=year, hand=hand)
+
+    assert ruled.asked.what == "wrong_green"
+    assert ruled.result.action is Action.TAKE_RELIEF
+    (option,) = options
+    assert option.option.citation == "13.1f(2)"
+    for area in option.areas:
+        assert area.polygon.intersection(OTHER.geometry).area < 1e-9
+
+
+def test_without_the_players_hand_it_is_asked_for_and_nothing_else() -> None:
+    """The wrong green is found all the same; only stance and swing are not known."""
+    ruled, (option,) = drawn(course(OTHER), (-50.0, 30.0))
+
+    assert ruled.asked.what == "wrong_green"
+    assert [need.value for need in option.answer.needs] == ["handedness"]
+
+
+@pytest.mark.parametrize("hand", ["right", "left"])
+def test_feet_alone_on_a_wrong_green_interfere_for_the_hand_that_stands_there(hand: str) -> None:
+    """Right-handed feet on the green: relief must be taken; left-handed ones are off it."""
+    ruled = rule_at_place(course(OTHER), asked(course(OTHER), (-39.3, 30.0), hand=hand))
+
+    assert (ruled.asked.what == "wrong_green") is (hand == "right")
+    if hand == "right":
+        assert ruled.assumed["wrong_green_interference"] == "stance_only"
+
+
+def test_where_d3_is_in_force_the_stance_gives_no_relief_and_is_not_cleared() -> None:
+    """Model Local Rule D-3: no interference by the stance; relief for a ball on the green may leave the feet on it."""
+    ruled = rule_at_place(course(OTHER), asked(course(OTHER), (-39.3, 30.0), hand="right", local=("D-3",)))
+    _, (without,) = drawn(course(OTHER), (-40.5, 30.0), hand="right")
+    _, (with_rule,) = drawn(course(OTHER), (-40.5, 30.0), hand="right", local=("D-3",))
+
+    assert ruled.asked.what != "wrong_green"
+    shift = [min(one.metres for one in option.areas[0].measures) for option in (with_rule, without)]
+    assert shift[0] < shift[1]
+
+
+def test_feet_on_a_path_are_found_and_said_as_a_premise() -> None:
+    """A right-handed player beside the path of the course stands on it: Rule 16.1 with stance or swing."""
+    ruled, (option,) = drawn(course(), (-26.3, 90.0), hand="right")
+
+    assert ruled.asked.what == "abnormal_course_condition"
+    assert ruled.assumed["interference"] == "stance_or_swing"
+    assert isinstance(option.answer, Drawn)
+
+
+def test_a_flooded_bunker_is_ruled_with_maximum_available_relief() -> None:
+    """The map finds no complete relief in the bunker, so the options are those of Rule 16.1c for that."""
+    flood = Feature(Kind.TEMPORARY_WATER, "flood", BUNKER.buffer(0.5))
+    ruled, options = drawn(course(flood), (-8.0, 155.0), hand="right")
+
+    assert ruled.assumed["nearest_point_exists"] == "no"
+    assert [one.option.kind.value for one in options] == ["maximum_available", "back_on_the_line"]
+    assert all(isinstance(one.answer, Drawn) for one in options)
+
+
+def test_what_the_official_said_outweighs_what_the_map_finds() -> None:
+    """Interference answered by the official stands."""
+    ruled = rule_at_place(
+        course(),
+        asked(course(), (-26.3, 90.0), hand="right", what="abnormal_course_condition", interference="none"),
+    )
+
+    assert ruled.known["interference"] == "none"
+
+
+@pytest.mark.parametrize("year", [2019, 2023])
+def test_a_stand_far_ahead_is_found_in_the_line_of_sight_and_drawn(year: int) -> None:
+    """Model Local Rule F-23: a stand between ball and hole, 60 m away, is what relief is taken from."""
+    where = course(STAND)
+    facts = {
+        "stand_interference": "line_of_sight",
+        "stand_within_reach": "yes",
+        "stroke_unreasonable_anyway": "no",
+        "only_by_unreasonable_choice": "no",
+        "dropping_zone_provided": "no",
+    }
+    what = "temporary_immovable_obstruction"
+    ruled, options = drawn(where, (0.0, 60.0), year=year, hand="right", what=what, local=("F-23",), **facts)
+
+    assert in_line_of_sight(where, 1, (0.0, 60.0), ruled.asked.conditions) == (STAND,)
+    assert in_line_of_sight(where, 1, (30.0, 60.0), ruled.asked.conditions) == ()
+    sight = [one for one in options if one.option.clear_of_sight]
+    assert sight
+    for option in sight:
+        assert isinstance(option.answer, Drawn), option
+        assert all(Point(area.reference).distance(STAND.geometry) > 1 for area in option.areas)
+
+
+def test_only_what_is_within_reach_of_a_stroke_is_looked_at() -> None:
+    """A path 10 m away interferes with nobody."""
+    found = interfering(
+        course(), 1, (-15.0, 90.0), None, conditions=Conditions(date(2023, 6, 1), handed="right")
+    )
+
+    assert found == ()
