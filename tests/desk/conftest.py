@@ -1,7 +1,6 @@
 """A desk on the demonstration course: in-process for pages, on a free port for the browser."""
 
 import os
-import warnings
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -11,13 +10,9 @@ from fastapi import FastAPI
 
 from marram.course.model import Course
 from marram.desk.app import create_app
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 from tests.desk.serving import served
-
-with warnings.catch_warnings():
-    # Newer Starlette asks for httpx2; httpx, which this project names, still works.
-    warnings.simplefilter("ignore")
-    from fastapi.testclient import TestClient
 
 CHROMIUM = Path("/usr/bin/chromium")
 QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]

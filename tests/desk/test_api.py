@@ -1,10 +1,10 @@
 """The JSON endpoints: versioned, the same Rules and the same map as the pages."""
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 

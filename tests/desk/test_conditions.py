@@ -3,13 +3,13 @@
 from datetime import date
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.errors import BadAnswer, DateNotCovered, InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.services.conditions import Conditions
 from marram.services.event import Event, read_event
+from tests.desk.asking import TestClient
 
 EVENT = Event("Cup", "", date(2025, 6, 21), FormOfPlay.STROKE_PLAY, Sides.INDIVIDUAL, ("E-5",))
 

@@ -2,7 +2,8 @@
 
 import pytest
 from fastapi import FastAPI
-from fastapi.testclient import TestClient
+
+from tests.desk.asking import TestClient
 
 BAD = [
     ("what=ball_moved_by_playr", 404, "Did you mean 'ball_moved_by_player'"),

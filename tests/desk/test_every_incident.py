@@ -3,9 +3,9 @@
 from random import Random
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.rules.incidents import INCIDENTS
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 ENDS = {"ruling", "judgement", "not_covered"}

@@ -4,8 +4,8 @@ import re
 from html import unescape
 
 import pytest
-from fastapi.testclient import TestClient
 
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 

@@ -9,7 +9,6 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.course import load
 from marram.course.greens.green_frame import PACE, GreenFrame
@@ -17,6 +16,7 @@ from marram.course.versions.map_edits import Edit
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from tests.course.drawing import nine_holes, write
+from tests.desk.asking import TestClient
 
 DAY = "2025-06-21"
 YARD = 0.9144

@@ -5,11 +5,11 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.course.versions.map_edits import Edit
 from marram.demo import COURSE
 from marram.desk.app import create_app
+from tests.desk.asking import TestClient
 from tests.desk.test_map_editor import DAY, SQUARE, area, filled, maps_of, saving
 
 NEXT_DAY = "2025-06-22"

@@ -4,11 +4,11 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.course.model import Kind
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.app import create_app
+from tests.desk.asking import TestClient
 
 DAY = "2025-06-21"
 SQUARE = [[4.0, 55.004], [4.0001, 55.004], [4.0001, 55.0041], [4.0, 55.0041], [4.0, 55.004]]

@@ -4,13 +4,13 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.course.versions.map_edits import Edit
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE
 from marram.desk.app import create_app
 from tests.course.test_versions import square
+from tests.desk.asking import TestClient
 
 BALL = "ball=55.0041,4.0001&hole=1"
 CASE = f"{BALL}&what=abnormal_course_condition"

@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from fastapi.testclient import TestClient
 from playwright.sync_api import Browser, expect
 from shapely.geometry import LineString, Point
 
 from marram.course.versions.map_edits import Edit
 from marram.desk.app import create_app
 from tests.course.drawing import PLANE, drawn, nine_holes, write
+from tests.desk.asking import TestClient
 from tests.desk.serving import served
 from tests.desk.test_browser import TOO_SMALL
 

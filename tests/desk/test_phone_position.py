@@ -1,12 +1,12 @@
 """A place from the phone is known only as well as the phone says: what could change within that is asked."""
 
 import pytest
-from fastapi.testclient import TestClient
 from shapely.geometry import Point
 
 from marram.course.model import Course
 from marram.errors import BadPlace
 from marram.relief.place.place_facts import TAP_ACCURACY, place_facts
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 

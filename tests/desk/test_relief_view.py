@@ -1,13 +1,13 @@
 """Relief options on the screen: drawn to scale, or what is still needed; never a crash."""
 
 import pytest
-from fastapi.testclient import TestClient
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.services import relief as relief_service
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 PENALTY_AREA = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"

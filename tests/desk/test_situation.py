@@ -10,12 +10,12 @@ from html import unescape
 from urllib.parse import parse_qsl, urlsplit
 
 import pytest
-from fastapi.testclient import TestClient
 
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import at_incident, next_incident, together, without_incident
 from marram.rules.ruling import Who
 from marram.services.event import Event
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 LIFTED = {

@@ -5,8 +5,8 @@ here is the best known: one penalty stroke until 2018 (Rule 14-4 of the former R
 """
 
 import pytest
-from fastapi.testclient import TestClient
 
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 TAUGHT = "what=teaching_double_hit&form=stroke_play"

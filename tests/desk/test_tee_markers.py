@@ -7,10 +7,10 @@ points of the two tee-markers, its sides the outside of them.
 from math import hypot
 
 import pytest
-from fastapi.testclient import TestClient
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 CASE = {

@@ -238,6 +238,10 @@ def serve(
         str, typer.Option(help="The address to listen on; this machine only by default.")
     ] = "127.0.0.1",
     port: Annotated[int, typer.Option(min=1, max=65535, help="The port to listen on.")] = 8123,
+    allow_host: Annotated[
+        list[str] | None,
+        typer.Option(metavar="NAME", help="Another name or address it is reached by. Repeat."),
+    ] = None,
     open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
     maps: Maps = None,
     elevations: Elevations = None,
@@ -256,6 +260,7 @@ def serve(
         maps=maps,
         elevations=elevations or [],
         elevations_crs=crs,
+        hosts=allow_host or [],
     )
 
 

@@ -21,6 +21,7 @@ def serve_desk(
     maps: Path | None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
+    hosts: Sequence[str] = (),
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
@@ -54,5 +55,6 @@ def serve_desk(
         maps=maps,
         elevations=elevations,
         elevations_crs=elevations_crs,
+        hosts=hosts,
         ready=say_where,
     )

@@ -23,6 +23,7 @@ def serve(
     maps: Path | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
+    hosts: Sequence[str] = (),
     ready: Callable[[], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
@@ -36,6 +37,7 @@ def serve(
         maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.
+        hosts: further names the desk is reached by, such as that of the machine in a network.
         ready: called once map and event have been read, just before the desk answers.
 
     Raises:
@@ -45,7 +47,9 @@ def serve(
 
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
-    app = create_app(course, event, maps or _maps_of(course), elevations, elevations_crs)
+    app = create_app(
+        course, event, maps or _maps_of(course), elevations, elevations_crs, hosts=(host, *hosts)
+    )
     if app.state.hole_days is None:  # the map itself is not edited here
         from marram.course.versions.hole_days import HoleDays  # noqa: PLC0415 - the same
         from marram.course.versions.map_versions import default_folder  # noqa: PLC0415 - the same

@@ -15,7 +15,9 @@ from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.holes.hole_setting import slopes_of
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.errors import register
-from marram.desk.shell.workplace import DESK, ROOMS, Workplace
+from marram.desk.shell.guard import Guard
+from marram.desk.shell.templating import DESK, ROOMS
+from marram.desk.shell.workplace import Workplace, workplaces
 from marram.services.event import Event, read_event
 
 
@@ -25,6 +27,8 @@ def create_app(
     maps: Path | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
+    *,
+    hosts: Sequence[str] = (),
 ) -> FastAPI:
     """Return the application for one course.
 
@@ -34,6 +38,7 @@ def create_app(
         maps: the folder that keeps versions of the map; ``None``: the map is not edited here.
         elevations: files with elevations of the greens, for hole locations; see ``docs/course-map.md``.
         elevations_crs: their coordinate system, where they are not in degrees.
+        hosts: names and addresses the desk is reached by, beside those of this machine; others are refused.
 
     Raises:
         BadCourse, InputError: the map or the event cannot be used; every fault is listed.
@@ -48,7 +53,7 @@ def create_app(
     course = load(course_path) if kept is None else kept.course(1)
     app.state.workplace = Workplace(course, read_event(event))
     app.state.maps = kept
-    app.state.by_map = {}
+    app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)
     app.state.course_file = Path(course_path)
     app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
@@ -57,6 +62,7 @@ def create_app(
         if (folder := DESK / room / "static").is_dir():
             app.mount(f"/static/{room}", StaticFiles(directory=folder), name=f"static-{room}")
     register(app)
+    app.add_middleware(Guard, hosts=hosts)
     for router in ROUTERS:
         app.include_router(router)
     return app

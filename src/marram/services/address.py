@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import TypeVar
 
-from marram.errors import InputError
+from marram.errors import InputError, shown
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.several import BETWEEN as FACTS_BETWEEN
 from marram.rules.facts.several import MOST_INCIDENTS
@@ -29,7 +29,10 @@ OWN_KEYS = frozenset({"hole", "number", "ask", "q", *INCIDENT_KEYS, *KEYS})
 BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
 """Facts about two incidents of a situation rather than about one."""
 
-NUMBERED = re.compile(r"(\d+)\.(.*)")
+LONGEST_NUMBER = 4
+"""Digits: a longer number is none of a hole or an incident."""
+
+NUMBERED = re.compile(rf"(\d{{1,{LONGEST_NUMBER}}})\.(.*)")
 
 
 @dataclass(frozen=True)
@@ -147,15 +150,17 @@ def read_address(
     for written, value in items:
         key = _present(written)
         if key in given and given[key] != value:
-            faults.append(f"{key} is given twice, as {given[key]!r} and {value!r}; give it once.")
+            faults.append(
+                f"{key[:60]} is given twice, as {shown(given[key])} and {shown(value)}; give it once."
+            )
         given[key] = value
     own, others = _by_number(given)
     kept = {number: _read_kept(number, pairs, faults) for number, pairs in sorted(others.items())}
     facts = _read_facts({key: value for key, value in own.items() if key not in OWN_KEYS}, faults)
     places = read_places(own, faults)
     hole = own.get("hole", "")
-    if hole and not hole.isdecimal():
-        faults.append(f"hole: {hole!r} is not the number of a hole; give for example hole=7.")
+    if hole and not (hole.isdecimal() and len(hole) <= LONGEST_NUMBER):
+        faults.append(f"hole: {shown(hole)} is not the number of a hole; give for example hole=7.")
     number = _number(own, kept, faults)
     if faults:
         raise InputError(*faults)

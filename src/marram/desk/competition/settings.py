@@ -64,9 +64,18 @@ def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectRespons
 
 
 def _local(back: str) -> str:
-    """Return where to go back to: a page of this desk, never another site."""
-    parts = urlsplit(back)
-    inside = back.startswith("/") and not back.startswith(("//", "/\\")) and not parts.netloc
+    """Return where to go back to: a path of this desk, never another site.
+
+    Browsers read a backslash as a slash and leave control characters out (URL Standard, 4.4), so neither may stand in it.
+    """
+    plain = all(character > " " and character not in "\\\x7f" for character in back)
+    try:
+        parts = urlsplit(back)
+    except ValueError:
+        return "/"
+    inside = (
+        plain and back.startswith("/") and not back.startswith("//") and not parts.scheme and not parts.netloc
+    )
     return back if inside else "/"
 
 

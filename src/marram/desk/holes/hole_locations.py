@@ -3,8 +3,9 @@
 from datetime import date
 from pathlib import Path
 from typing import Annotated, Any
+from urllib.parse import urlencode
 
-from fastapi import APIRouter, Query, Request
+from fastapi import APIRouter, Depends, Query, Request
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 from pydantic import BaseModel
 from shapely.geometry import Point
@@ -55,7 +56,7 @@ def today(request: Request, day: date | None = None, speed: str = "") -> Redirec
     event = request.app.state.workplace.event
     chosen = day or conditions_of({}, request.cookies.get(COOKIE, ""), event).on
     return RedirectResponse(
-        f"/holes/{chosen.isoformat()}" + (f"?speed={speed}" if speed.strip() else ""), 303
+        f"/holes/{chosen.isoformat()}" + (f"?{urlencode({'speed': speed})}" if speed.strip() else ""), 303
     )
 
 
@@ -65,10 +66,16 @@ def page(request: Request, day: date, speed: float | None = None, saved: int | N
     return _page(request, day, speed, saved=saved)
 
 
+async def typed_form(request: Request) -> FormData:
+    """Read a form, the one thing here that waits for the network; everything else runs beside the event loop."""
+    return await request.form()
+
+
 @router.post("/holes/{day}")
-async def save_form(request: Request, day: date, speed: float | None = None) -> Response:
+def save_form(
+    request: Request, day: date, form: Annotated[FormData, Depends(typed_form)], speed: float | None = None
+) -> Response:
     """Save what was typed for every hole, without JavaScript."""
-    form = await request.form()
     setting = _setting(request, day, speed)
     if setting.kept is None:
         return _page(request, day, speed, faults=[NOT_KEPT])
@@ -78,7 +85,7 @@ async def save_form(request: Request, day: date, speed: float | None = None) -> 
         version = setting.kept.save(
             day,
             moved,
-            base=int(base) if base.isdigit() else -1,
+            base=int(base) if base.isdecimal() and len(base) < 10 else -1,
             who=str(form.get("who", "")),
             note=str(form.get("note", "")),
         )

@@ -5,12 +5,20 @@ from typing import Any
 
 from fastapi import FastAPI, Request
 from fastapi.exceptions import RequestValidationError
-from fastapi.responses import JSONResponse, Response
+from fastapi.responses import JSONResponse, PlainTextResponse, Response
 from starlette.exceptions import HTTPException
 
-from marram.desk.shell.workplace import show
+from marram.desk.shell.templating import templates
 from marram.errors import BookError, InputError, UnknownIncident
 from marram.words.texts import text
+
+NOWHERE = {"name": "", "credit": ""}
+"""The course of a page that shows none."""
+
+LAST_RESORT = (
+    "marram failed here; please report it with the address of this page. The referee decides without it."
+)
+"""What is said when not even the page of an error can be made."""
 
 
 def register(app: FastAPI) -> None:
@@ -25,10 +33,6 @@ def register(app: FastAPI) -> None:
     def book_error(request: Request, error: BookError) -> Response:
         return answer(request, 500, "book_error", [text("shell.error.book", fault=error)])
 
-    @app.exception_handler(Exception)
-    def other_error(request: Request, _error: Exception) -> Response:
-        return answer(request, 500, "failure", [text("shell.error.failure")])
-
     @app.exception_handler(RequestValidationError)
     def validation_error(request: Request, error: RequestValidationError) -> Response:
         faults = [f"{'.'.join(str(part) for part in one['loc'])}: {one['msg']}." for one in error.errors()]
@@ -37,22 +41,36 @@ def register(app: FastAPI) -> None:
     @app.exception_handler(HTTPException)
     def http_error(request: Request, error: HTTPException) -> Response:
         if error.status_code == 404:
-            fault = text("shell.error.no_address", path=request.url.path)
+            fault = text("shell.error.no_address", path=request.url.path[:80])
             return answer(request, 404, "not_found", [fault])
         return answer(
-            request, error.status_code, "refused", [f"{request.method} {request.url.path}: {error.detail}."]
+            request,
+            error.status_code,
+            "refused",
+            [f"{request.method} {request.url.path[:80]}: {error.detail}."],
         )
 
 
 def answer(request: Request, status: int, code: str, faults: list[str]) -> Response:
-    """Return an error as a page, or as JSON below ``/api/``."""
+    """Return an error as a page, or as JSON below ``/api/``; it rests on nothing that can have failed."""
     if request.url.path.startswith("/api/"):
         body: dict[str, Any] = {
             "marram": 1,
             "error": {"code": code, "message": " ".join(faults), "faults": faults},
         }
         return JSONResponse(body, status)
-    return show(request, "error.html", None, status=status, code=status, faults=faults)
+    context = {"case": None, "course": NOWHERE, "map_state": None, "status": status, "code": code}
+    return templates().TemplateResponse(
+        request, "error.html", {**context, "faults": faults}, status_code=status
+    )
+
+
+def failure(request: Request) -> Response:
+    """Return the answer to a request that failed here: the page, or as plain text where even that fails."""
+    try:
+        return answer(request, 500, "failure", [text("shell.error.failure")])
+    except Exception:  # noqa: BLE001 - the last resort says something whatever happens
+        return PlainTextResponse(LAST_RESORT, 500)
 
 
 def _code(error: InputError) -> str:

@@ -2,25 +2,23 @@
 
 import hashlib
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
-from functools import cached_property
-from pathlib import Path
+from functools import cached_property, lru_cache
 from typing import Any
 
 from fastapi import Request
 from fastapi.responses import HTMLResponse
-from fastapi.templating import Jinja2Templates
 
 from marram import __version__
 from marram.course.model import Course, Hole
-from marram.course.versions.map_versions import MapInForce, MapVersions, Version
+from marram.course.versions.map_versions import MapVersions, Version
 from marram.desk.competition.conditions import COOKIE
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
 from marram.desk.shell.map_drawing import course_drawing
-from marram.desk.shell.wording import WORDING
+from marram.desk.shell.templating import templates
 from marram.errors import InputError
 from marram.relief.place.place_facts import PlaceFacts
 from marram.rules.facts.green import wrong_green_interference
@@ -30,10 +28,8 @@ from marram.rules.incidents.incident import Incident
 from marram.services.event import Event
 from marram.services.interference import NO_PLAY_ZONE, WRONG_GREEN
 
-ROOMS = ("shell", "rulings", "course", "holes", "competition")
-"""The folders of the desk that hold templates, styles and scripts."""
-
-DESK = Path(__file__).parents[1]
+MOST_MAPS = 8
+"""How many maps are held ready at a time, of different days or versions (own choice; one takes some megabytes)."""
 
 
 @dataclass(frozen=True)
@@ -56,13 +52,6 @@ class Workplace:
             "map_in_force_from": since.isoformat() if since else None,
             "map_saved_by": version.who if version and since else None,
         }
-
-    @cached_property
-    def templates(self) -> Jinja2Templates:
-        """The page templates."""
-        templates = Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
-        templates.env.globals |= WORDING
-        return templates
 
     @cached_property
     def drawing(self) -> bytes:
@@ -93,19 +82,22 @@ def workplace(request: Request) -> Workplace:
         day = found.read(request).conditions.on
     except InputError:  # the page itself says what is wrong with its address
         return found
-    return _on_map(request.app.state.by_map, found, maps, maps.map_on(day))
+    here = maps.map_on(day)
+    on_map: Callable[[int, date], Workplace] = request.app.state.on_map
+    return on_map(here.version.number, here.since)
 
 
-def _on_map(
-    kept: dict[tuple[int, date], Workplace], found: Workplace, maps: MapVersions, here: MapInForce
-) -> Workplace:
-    version = here.version
-    key = (version.number, here.since)
-    if key not in kept:
-        course = maps.course(version.number, here.since)
-        since = here.since if version.saved_at else None
-        kept[key] = replace(found, course=course, map_version=version, map_since=since)
-    return kept[key]
+def workplaces(found: Workplace, maps: MapVersions) -> Callable[[int, date], Workplace]:
+    """Return what gives the workplace on the map of a version, by number, since a day; it holds the last few ready."""
+
+    @lru_cache(maxsize=MOST_MAPS)
+    def on_map(number: int, since: date) -> Workplace:
+        version = maps.versions()[number - 1]
+        course = maps.course(number, since)
+        told = since if version.saved_at else None
+        return replace(found, course=course, map_version=version, map_since=told)
+
+    return on_map
 
 
 def hints(case: CaseAddress | None, place: PlaceFacts | None) -> list[Incident]:
@@ -142,7 +134,7 @@ def show(
     except InputError:  # a version of the map cannot be read: this is the page that says so
         desk = request.app.state.workplace
     here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
-    return desk.templates.TemplateResponse(
+    return templates().TemplateResponse(
         request,
         template,
         {

@@ -30,6 +30,16 @@ TEXTS: dict[str, str] = {
     "par": "par {par}",
     "back_to_course": "Back to the course",
     # Errors
+    "guard.host": (
+        "The desk is not known by this name. Open it by the address that it said when it was started; another name "
+        "it is reached by is given with --allow-host."
+    ),
+    "guard.origin": (
+        "Another site asked the desk to save something; nothing was saved. If it was you, open the desk itself and "
+        "save there."
+    ),
+    "guard.size": "More was sent at once than the desk takes; nothing was saved. Send less at a time.",
+    "guard.json": "What is sent to this address must be JSON, with the content type application/json.",
     "error.title": "This page cannot be shown",
     "error.no_page": "There is no such page",
     "error.not_used": "This cannot be used",
