@@ -16,7 +16,7 @@ from tests.desk.conftest import TestClient
 from tests.desk.places import Ground
 from tests.words.made_up import speaking, write_made_up
 from tests.words.outside import names_of
-from tests.words.unmarked import seen_in, unmarked
+from tests.words.unmarked import seen_in, told_in, unmarked
 
 
 @pytest.fixture(scope="module")
@@ -127,3 +127,62 @@ def test_an_incident_is_told_in_the_language(
         answer = random.choice(question.answers).token if question.answers else str(random.choice([1, 4, 20]))
         page = client.get("/case", params=[*page.context["hidden"], (question.fact, answer)])
     pytest.fail("More than sixty questions.")
+
+
+@pytest.fixture
+def editing(tmp_path: Path) -> TestClient:
+    """A desk of its own, whose map and hole locations are kept."""
+    return TestClient(create_app(maps=tmp_path / "maps"), follow_redirects=True)
+
+
+CORNERS = "55.004,4.0\n55.004,4.0003\n55.0042,4.0003"
+AREA = {
+    "kind": "ground_under_repair",
+    "name": "Ada",
+    "hole": "9",
+    "places": CORNERS,
+    "who": "Ada",
+    "base": "1",
+}
+
+
+def test_the_map_editor_is_told_in_the_language(editing: TestClient, course: Course) -> None:
+    """The page, its versions, the words of its scripts; a save, faults of the form, going back."""
+    said = ("Ada", "drawn/")
+    assert left(course, editing.get("/map").text) == set()
+    faulty = editing.post(
+        "/map", data=AREA | {"places": "here", "hole": "x", "who": "", "in_force_from": "soon"}
+    )
+    assert left(course, faulty.text, *said, "'here'", "'x'", "'soon'", "here", "soon") == set()
+    saved = editing.post("/map", data=AREA | {"in_force_from": "2025-06-21"})
+    assert left(course, saved.text, *said) == set()
+    later = editing.post("/map", data=AREA | {"in_force_from": "2025-06-25", "base": "2"})
+    assert left(course, later.text, *said) == set()
+    back = editing.post(
+        "/map/restore", data={"number": "1", "base": "3", "who": "Ada", "in_force_from": "2025-06-22"}
+    )
+    assert left(course, back.text, *said) == set()
+
+
+def test_a_desk_that_keeps_no_maps_says_so(client: TestClient, course: Course) -> None:
+    """The page of the editor, and that of the holes, where nothing is kept."""
+    assert left(course, client.get("/map").text) == set()
+    assert left(course, client.get("/holes/2025-06-21").text) == set()
+
+
+def test_the_marking_is_told_in_the_language(client: TestClient, course: Course) -> None:
+    """The page, its tasks and the words of its script."""
+    assert left(course, client.get("/marking?day=2025-06-21").text) == set()
+
+
+def test_the_hole_locations_are_told_in_the_language(editing: TestClient, course: Course) -> None:
+    """The page before and after a save, its faults, and what the script asks about places."""
+    assert left(course, editing.get("/holes/2025-06-21").text) == set()
+    faulty = editing.post("/holes/2025-06-21", data={"base": "0", "who": "", "front-1": "x"})
+    assert left(course, faulty.text, "'x'", "x") == set()
+    saved = editing.post("/holes/2025-06-21", data={"base": "0", "who": "Ada"})
+    assert left(course, saved.text, "Ada") == set()
+    assert left(course, editing.get("/holes/2025-06-22?speed=9").text, "Ada") == set()
+    for query in ("front=1&side=1&which=left", "front=12&side=6&which=right", "x=0&y=0"):
+        look = editing.get(f"/api/holes/2025-06-21/look?hole=1&{query}").json()
+        assert unmarked(told_in(look), names_of(course)) == set()

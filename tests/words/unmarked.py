@@ -25,11 +25,12 @@ TOLD = {
     "weight",
     "slope",
     "without",
-    "warnings",
 }
 """Keys of the data of a script that hold what a reader sees."""
 
 _LETTERS = re.compile(r"[A-Za-z]+")
+_PLACES = re.compile(r"\{[^{}]*\}")
+"""Places for values in the words handed to a script."""
 _CODES = re.compile(
     r"\b[A-M]-\d+(\.\d+)*\b|\b\d+(\.\d+)+[a-z]?(\(\d+\))?(/\d+)?|\b\d+(-\d+)?[a-z](\(\d+\))?(/\d+)?"
     r"|(?<![A-Za-z])[A-JXPVLBST](?![A-Za-z])|\b\d*(m|yd|km|UTC|PDF|SVG|JSON|ft)\b|\bm²|–|\bGeoJSON\b"
@@ -91,7 +92,7 @@ def unmarked(texts: Iterable[str], names: Iterable[str] = ()) -> set[str]:
     known = sorted({one for one in names if one}, key=len, reverse=True)
     found = set()
     for one in texts:
-        rest = one
+        rest = _PLACES.sub("", one)
         for name in known:
             rest = rest.replace(name, "")
         if _LETTERS.search(_CODES.sub("", without_outside(rest))):

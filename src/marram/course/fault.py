@@ -9,6 +9,7 @@ from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.plane import LocalPlane
+from marram.said import joined, said
 
 
 class Severity(Enum):
@@ -49,12 +50,11 @@ class Fault:
     @property
     def where(self) -> str:
         """The place in words: hole, feature, latitude and longitude, as far as known."""
-        place = [f"hole {self.hole}"] if self.hole is not None else []
-        if self.feature:
-            place.append(self.feature)
+        hole = said("hole {hole}", hole=self.hole) if self.hole is not None else ""
+        at = ""
         if self.latitude is not None and self.longitude is not None:
-            place.append(f"at {self.latitude:.6f}, {self.longitude:.6f}")
-        return ", ".join(place)
+            at = said("at {latitude:.6f}, {longitude:.6f}", latitude=self.latitude, longitude=self.longitude)
+        return joined(", ", *(part for part in (hole, self.feature, at) if part))
 
     def __str__(self) -> str:
         """Return the fault as one line: place, what is wrong, what to do."""

@@ -5,11 +5,13 @@ Local Rules and the commands say stands beside what it speaks of, and is put int
 shown.
 """
 
+import ast
 import re
 from collections.abc import Iterator
 from pathlib import Path
 from typing import NamedTuple
 
+import marram
 from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import LOCAL_RULE_TITLES
 from marram.rules.incidents import INCIDENTS
@@ -32,7 +34,15 @@ class Message(NamedTuple):
 
 def messages() -> list[Message]:
     """Return every message once, in a lasting order."""
-    found = (*_catalogue(), *_texts(), *_vocabulary(), *_incidents(), *_register(), *_commands())
+    found = (
+        *_catalogue(),
+        *_texts(),
+        *_said_below(),
+        *_vocabulary(),
+        *_incidents(),
+        *_register(),
+        *_commands(),
+    )
     return list(dict.fromkeys(one for one in found if one.sentence))
 
 
@@ -49,6 +59,16 @@ def _texts() -> Iterator[Message]:
                 yield Message(sentence)
             elif name.endswith(texts.ONE):
                 yield Message(sentence, known[name.removesuffix(texts.ONE) + texts.SEVERAL])
+
+
+def _said_below() -> Iterator[Message]:
+    """Yield the sentences of the layers that may not know the catalogue, as they stand in the source."""
+    for path in sorted(Path(marram.__path__[0]).rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "said" and node.args:
+                first = node.args[0]
+                if isinstance(first, ast.Constant):
+                    yield Message(str(first.value))
 
 
 def _vocabulary() -> Iterator[Message]:

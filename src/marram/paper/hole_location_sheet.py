@@ -1,26 +1,29 @@
 """The hole location sheet: every green with its hole, and the numbers a player paces."""
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
+from html import escape
+from typing import Any
 
 from shapely.geometry import Point
 
-from marram.course.greens.green_frame import PACE, GreenFrame, Side
+from marram.course.greens.green_frame import PACE, GreenFrame
 from marram.course.greens.hole_warnings import Against, hole_warnings
 from marram.course.greens.slope import GreenSlopes, in_percent
 from marram.course.model import Course
 from marram.paper.green_drawing import SIZE, green_svg
 from marram.paper.typeset import typeset
+from marram.words.language import language
+from marram.words.spoken import spoken
+from marram.words.texts import count_text, day_words, text
 
-_LETTER = {Side.LEFT: "L", Side.CENTRE: "C", Side.RIGHT: "R"}
-_SHORT = {
-    Against.NEAR_EDGE: "less than 4 paces from an edge",
-    Against.STEEP: "steep",
-    Against.TOO_STEEP: "too steep",
-    Against.NEAR_SEVERE_SLOPE: "less than 3 paces from a severe slope",
-}
+_SHORT = (Against.NEAR_EDGE, Against.STEEP, Against.TOO_STEEP, Against.NEAR_SEVERE_SLOPE)
+"""What the sheet warns of."""
 COLUMNS = 3
+
+LEVEL = 0.05
+"""Percent: ground that falls less is called level, since it would read 0.0 %."""
 
 
 def sheet_pdf(
@@ -53,10 +56,12 @@ def sheet_pdf(
             {
                 "hole": number,
                 "depth": depth,
-                "side": f"{across} {_LETTER[numbers.side]}",
+                "side": text(
+                    "holes.paper.side", paces=across, side=text(f"holes.letter.{numbers.side.value}")
+                ),
                 "green": round(numbers.green_depth / PACE),
                 "slope": slope_words(frames[number], number, place, slopes),
-                "against": [_SHORT[one.kind] for one in against if one.kind in _SHORT],
+                "against": [text(f"holes.against.{one.kind.value}") for one in against if one.kind in _SHORT],
             }
         )
     drawings = {
@@ -65,12 +70,29 @@ def sheet_pdf(
     data = {
         "course": course.name,
         "title": title,
-        "day": f"{day:%d %B %Y}",
+        "day": day_words(day),
         "rows": rows,
         "slope": slope_note(slopes),
         "credit": course.credit,
+        "words": _words(rows),
     }
     return typeset("hole_location_sheet", data, drawings)
+
+
+def _words(rows: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
+    """Return the words of the sheet; those of each row by the number of its hole."""
+    return {
+        "language": language().code,
+        "title": text("holes.title"),
+        "depth": text("holes.paper.depth"),
+        "decides": text("holes.decides"),
+        "credit": text("holes.paper.credit"),
+        "green": {str(row["hole"]): text("holes.paper.green", paces=row["green"]) for row in rows},
+        "alt": {
+            str(row["hole"]): text("holes.paper.alt", hole=row["hole"], depth=row["depth"], side=row["side"])
+            for row in rows
+        },
+    }
 
 
 def sheet_svg(course: Course, places: Mapping[int, Point], slopes: GreenSlopes | None = None) -> str:
@@ -87,7 +109,7 @@ def sheet_svg(course: Course, places: Mapping[int, Point], slopes: GreenSlopes |
         parts.append(
             f'<text x="{x + 12:g}" y="{y:g}" font-size="20" font-weight="bold" font-family="sans-serif">{number}</text>'
             + (
-                f'<text x="{x + SIZE - 12:g}" y="{y:g}" font-size="13" text-anchor="end" font-family="sans-serif">{slope}</text>'
+                f'<text x="{x + SIZE - 12:g}" y="{y:g}" font-size="13" text-anchor="end" font-family="sans-serif">{escape(slope)}</text>'
                 if slope
                 else ""
             )
@@ -95,11 +117,12 @@ def sheet_svg(course: Course, places: Mapping[int, Point], slopes: GreenSlopes |
         )
     height = math.ceil(len(places) / COLUMNS) * (SIZE + 28) + 44
     parts.append(
-        f'<text x="12" y="{height - 12:g}" font-size="11" font-family="sans-serif">{slope_note(slopes)}</text>'
+        f'<text x="12" y="{height - 12:g}" font-size="11" font-family="sans-serif">{escape(slope_note(slopes))}</text>'
     )
+    shown = count_text("holes.paper.shown", len(places))
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {COLUMNS * SIZE:g} {height:g}" width="100%" role="img" '
-        f'aria-label="Hole locations: {len(places)} greens">{"".join(parts)}</svg>\n'
+        f'aria-label="{escape(shown)}">{"".join(parts)}</svg>\n'
     )
 
 
@@ -109,22 +132,26 @@ def slope_words(frame: GreenFrame, hole: int, place: Point, slopes: GreenSlopes 
     found = ground.at(place) if ground else None
     if found is None:
         return ""
-    return "level" if found.percent < 0.05 else f"falls {found.percent:.1f} % to the {frame.way(found.fall)}"
+    if found.percent < LEVEL:
+        return text("holes.slope.level")
+    return text("holes.slope.falls", percent=found.percent, way=spoken(frame.way(found.fall)))
 
 
 def slope_note(slopes: GreenSlopes | None) -> str:
     """Return what the sheet says about slope as a whole."""
     if slopes is None:
-        return "Slope was not considered."
+        return text("holes.slope.not_considered")
     limits = slopes.limits
     speed = (
-        f"a green speed of {limits.green_speed:g} feet"
+        text("holes.slope.speed", feet=limits.green_speed)
         if limits.green_speed
-        else "the fastest greens, the speed not being known"
+        else text("holes.slope.no_speed")
     )
-    return (
-        f"Arrows point down the slope, heavy where it is steeper than {in_percent(limits.critical)} % "
-        f"(for {speed}; at most {in_percent(limits.recommended)} % is recommended)."
+    return text(
+        "holes.slope.arrows",
+        critical=in_percent(limits.critical),
+        speed=speed,
+        recommended=in_percent(limits.recommended),
     )
 
 

@@ -11,8 +11,9 @@ from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.paper.marking_drawing import marking_svg
 from marram.paper.typeset import typeset
-
-_WEIGHT = {Severity.ERROR: "must", Severity.WARNING: "should", Severity.NOTE: "look"}
+from marram.words.language import language
+from marram.words.spoken import spoken
+from marram.words.texts import capital, day_words, text
 
 
 def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
@@ -32,22 +33,40 @@ def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
             drawings[f"places-{index}"] = marking_svg(course, places, line)
         sheets.append(
             {
-                "hole": "Course" if sheet.hole is None else f"Hole {sheet.hole}",
+                "hole": (where := _called(sheet)),
+                "alt": text("marking.places", hole=where),
                 "drawing": f"places-{index}.svg" if places else "",
                 "tasks": [
                     {
                         "number": number,
-                        "weight": _WEIGHT[one.severity],
-                        "what": one.what,
-                        "remedy": one.remedy,
-                        "where": one.where,
+                        "must": one.severity is Severity.ERROR,
+                        "what": capital(spoken(one.what)),
+                        "remedy": spoken(one.remedy),
+                        "where": spoken(one.where),
                     }
                     for one, number, _ in tasks
                 ],
             }
         )
-    data = {"course": course.name, "day": f"{day:%d %B %Y}", "sheets": sheets, "credit": course.credit}
+    data = {
+        "course": course.name,
+        "day": day_words(day),
+        "sheets": sheets,
+        "credit": text("marking.credit", credit=course.credit) if course.credit else "",
+        "words": {
+            "language": language().code,
+            "title": text("marking.sheet"),
+            "title_of": text("marking.sheet_of", course=course.name),
+            "nothing": text("marking.nothing"),
+            "must": text("marking.must"),
+            "decides": text("marking.decides"),
+        },
+    }
     return typeset("marking_sheet", data, drawings)
+
+
+def _called(sheet: HoleSheet) -> str:
+    return text("marking.course") if sheet.hole is None else text("marking.hole", hole=sheet.hole)
 
 
 def numbered(

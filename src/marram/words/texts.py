@@ -22,7 +22,7 @@ def english(subject: str) -> Mapping[str, str]:
     return found
 
 
-def text(key: str, **values: object) -> str:
+def text(key: str, /, **values: object) -> str:
     """Return a text in the reader's language, ``values`` set into its places.
 
     Raises:
@@ -31,7 +31,7 @@ def text(key: str, **values: object) -> str:
     return set_in(sentence(key), values)
 
 
-def count_text(key: str, count: int, **values: object) -> str:
+def count_text(key: str, count: int, /, **values: object) -> str:
     """Return the text of ``key`` that fits a number, which ``{count}`` stands for in it."""
     return set_in(counted_sentence(key, count), {"count": count, **values})
 

@@ -11,12 +11,12 @@ from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
 from marram.course.fault import Fault, FaultList
 from marram.course.feature_index import index_of
-from marram.course.lies.doubts import colour_words
 from marram.course.lies.extents import assumed_width
-from marram.course.lies.water import unmarked_water
+from marram.course.lies.water import colour_of, unmarked_water
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import PENALTY_AREA, is_about_golf
+from marram.said import said
 
 SPECIFIC = (
     Kind.RED_PENALTY_AREA,
@@ -90,11 +90,19 @@ def _water(course: Course, faults: FaultList) -> None:
         if is_about_golf(water.feature.tags):
             continue
         width = assumed_width(water.feature)
-        extent = "" if width is None else f", taken as {width:g} m wide because its width is not mapped"
+        extent = (
+            ""
+            if width is None
+            else said(", taken as {width:g} m wide because its width is not mapped", width=width)
+        )
         faults.warn(
             "water_without_status",
-            f"this water is not marked as a penalty area: it counts as a {colour_words(water.feature)} one (Definition of "
-            f"penalty area){extent}, whose edge the map does not know",
+            said(
+                "this water is not marked as a penalty area: it counts as a {ground} (Definition of penalty area){extent}, "
+                "whose edge the map does not know",
+                ground=colour_of(water.feature),
+                extent=extent,
+            ),
             "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow); or, where it is none, write "
             "penalty_area=no, and why in its note.",
             feature=water.feature.ident,

@@ -16,6 +16,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Hole
 from marram.errors import BadPlace
+from marram.said import Said, said
 
 PACE = 0.9144
 """A pace is taken as one yard, in metres (common practice)."""
@@ -29,7 +30,16 @@ class Side(Enum):
     RIGHT = "right"
 
 
-_WAYS = ("back", "back left", "left", "front left", "front", "front right", "right", "back right")
+_WAYS = (
+    said("back"),
+    said("back left"),
+    said("left"),
+    said("front left"),
+    said("front"),
+    said("front right"),
+    said("right"),
+    said("back right"),
+)
 """Directions as the player coming in sees them, turning left from straight on."""
 
 
@@ -153,7 +163,7 @@ class GreenFrame:
             )
         return Point((self.front + from_front) * self.along + across * self.left)
 
-    def way(self, direction: tuple[float, float]) -> str:
+    def way(self, direction: tuple[float, float]) -> Said:
         """Return in words where a direction leads as the player coming in sees it, such as "front left"."""
         towards = np.array(direction)
         turn = float(np.degrees(np.arctan2(towards @ self.left, towards @ self.along)))

@@ -24,6 +24,7 @@ from marram.course.feature_index import FeatureIndex, index_of
 from marram.course.greens.green_frame import PACE, GreenFrame, SheetNumbers, Side
 from marram.course.greens.slope import GreenSlopes, Slope, in_percent, slopes_told
 from marram.course.model import Course, Hole, Kind
+from marram.said import said
 
 FROM_EDGE = 4 * PACE
 """Least distance from any edge of the green, metres: four paces (The R&A's guidance)."""
@@ -134,7 +135,7 @@ def propose(
                 slopes=slopes if slopes and hole.number in slopes.surfaces else None,
             )
             if hole.green
-            else "its green is not mapped"
+            else said("its green is not mapped")
         )
         if isinstance(offered, str):
             without[hole.number] = offered
@@ -160,19 +161,22 @@ def _offers(
     room = frame.from_edge(places)
     places, room = places[room >= from_edge], room[room >= from_edge]
     if not len(places):
-        return f"no place on its green is {from_edge:.1f} m from every edge"
+        return said("no place on its green is {metres:.1f} m from every edge", metres=from_edge)
     clear = np.ones(len(places), dtype=bool)
     for used in recent:
         clear &= np.hypot(*(places - [used.x, used.y]).T) >= from_recent
     if not clear.any():
-        return f"no place on its green is {from_recent:.1f} m from every recent hole"
+        return said("no place on its green is {metres:.1f} m from every recent hole", metres=from_recent)
     falls: list[Slope | None] = [None] * len(places)
     if slopes is not None:
         percent, fall = slopes.surfaces[hole.number].slopes(places)
         falls = slopes_told(percent, fall)
         clear &= (fit := level_enough(slopes, hole.number, places, percent)) > 0
         if not clear.any():
-            return f"no place on its green is level enough ({in_percent(slopes.limits.critical)} % at most)"
+            return said(
+                "no place on its green is level enough ({limit} % at most)",
+                limit=in_percent(slopes.limits.critical),
+            )
         if (clear & (fit > 1)).any():
             clear &= fit > 1
     # Thirds are those of all the places the green offers, so that recent holes do not shift them.

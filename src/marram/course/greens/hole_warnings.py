@@ -13,6 +13,7 @@ from marram.course.greens.green_frame import PACE, GreenFrame
 from marram.course.greens.hole_locations import FROM_EDGE, FROM_RECENT, FROM_SEVERE_SLOPE
 from marram.course.greens.slope import GreenSlopes, in_percent
 from marram.course.model import Hole
+from marram.said import said
 
 
 class Against(Enum):
@@ -71,16 +72,25 @@ def hole_warnings(
     here = np.array([[place.x, place.y]])
     from_edge = float(frame.from_edge(here)[0])
     if from_edge < 0:
-        return [HoleWarning(Against.OFF_GREEN, f"It is {-from_edge:.1f} m off the green.")]
+        return [
+            HoleWarning(Against.OFF_GREEN, said("It is {metres:.1f} m off the green.", metres=-from_edge))
+        ]
     found: list[HoleWarning] = []
     if from_edge < FROM_EDGE:
-        words = f"It is {_under(from_edge / PACE)} paces from the edge of the green; at least four are recommended."
+        words = said(
+            "It is {paces} paces from the edge of the green; at least four are recommended.",
+            paces=_under(from_edge / PACE),
+        )
         found.append(HoleWarning(Against.NEAR_EDGE, words))
     for used in recent:
         apart = used.place.distance(place)
         if apart < FROM_RECENT:
-            when = f" of {used.day.isoformat()}" if used.day else ""
-            words = f"It is {_under(apart / PACE)} paces from the hole{when}; at least three are recommended."
+            when = said(" of {day}", day=used.day.isoformat()) if used.day else ""
+            words = said(
+                "It is {paces} paces from the hole{when}; at least three are recommended.",
+                paces=_under(apart / PACE),
+                when=when,
+            )
             found.append(HoleWarning(Against.NEAR_RECENT, words))
     if slopes is not None and hole.number in slopes.surfaces:
         found += _of_slope(hole.number, place, slopes)
@@ -90,19 +100,35 @@ def hole_warnings(
 def _of_slope(hole: int, place: Point, slopes: GreenSlopes) -> list[HoleWarning]:
     limits = slopes.limits
     speed = (
-        f"at a green speed of {limits.green_speed:g} feet" if limits.green_speed else "on the fastest greens"
+        said("at a green speed of {feet:g} feet", feet=limits.green_speed)
+        if limits.green_speed
+        else said("on the fastest greens")
     )
     slope = slopes.surfaces[hole].at(place)
     if slope is not None and slope.percent > limits.critical:
-        words = f"The ground around it falls {_over(slope.percent, limits.critical)} %; more than {in_percent(limits.critical)} % is too steep {speed}."
+        words = said(
+            "The ground around it falls {percent} %; more than {limit} % is too steep {speed}.",
+            percent=_over(slope.percent, limits.critical),
+            limit=in_percent(limits.critical),
+            speed=speed,
+        )
         return [HoleWarning(Against.TOO_STEEP, words)]
     found: list[HoleWarning] = []
     if slope is not None and slope.percent > limits.recommended:
-        words = f"The ground around it falls {_over(slope.percent, limits.recommended)} %; at most {in_percent(limits.recommended)} % is recommended {speed}."
+        words = said(
+            "The ground around it falls {percent} %; at most {limit} % is recommended {speed}.",
+            percent=_over(slope.percent, limits.recommended),
+            limit=in_percent(limits.recommended),
+            speed=speed,
+        )
         found.append(HoleWarning(Against.STEEP, words))
     apart = float(slopes.from_severe(hole, np.array([[place.x, place.y]]))[0])
     if apart < FROM_SEVERE_SLOPE:
-        words = f"It is {_under(apart / PACE)} paces from ground steeper than {in_percent(limits.critical)} %; at least three are recommended."
+        words = said(
+            "It is {paces} paces from ground steeper than {limit} %; at least three are recommended.",
+            paces=_under(apart / PACE),
+            limit=in_percent(limits.critical),
+        )
         found.append(HoleWarning(Against.NEAR_SEVERE_SLOPE, words))
     return found
 

@@ -14,6 +14,7 @@ from marram.course.lies.water import colour_of
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import is_about_golf
+from marram.said import said
 
 UNMAPPED_EDGE = 5.0
 """Within this distance of unmarked water the map cannot tell where its edge is, metres (own choice)."""
@@ -114,7 +115,8 @@ class Reading:
     def _cover(self) -> Iterator[Doubt]:
         if self.course.covered is not None and not self.course.covered.covers(self.place):
             yield Doubt(
-                DoubtKind.NOT_COVERED, "the map was cut here: what lies at this place may be missing from it"
+                DoubtKind.NOT_COVERED,
+                said("the map was cut here: what lies at this place may be missing from it"),
             )
 
     def _tees_and_green(self) -> Iterator[Doubt]:
@@ -122,7 +124,9 @@ class Reading:
         if ground is Ground.TEEING_AREA and feature and TEEING_AREA_OF_THE_DAY not in feature.tags.items():
             yield Doubt(
                 DoubtKind.TEE_MARKERS,
-                "the teeing area is two club-lengths deep behind the tee-markers, which the map does not know",
+                said(
+                    "the teeing area is two club-lengths deep behind the tee-markers, which the map does not know"
+                ),
                 feature,
             )
         if ground is not Ground.GENERAL_AREA:
@@ -130,18 +134,18 @@ class Reading:
         for tee in self.ground.within(self.place, TOUCH, "idle_tees")[:1]:
             yield Doubt(
                 DoubtKind.IDLE_TEE,
-                "the ball is on a tee of which the map does not know the hole",
+                said("the ball is on a tee of which the map does not know the hole"),
                 tee.holding(self.place),
             )
         if self.course.holes[self.hole].green is None:
-            yield Doubt(DoubtKind.NO_GREEN, f"the green of hole {self.hole} is not mapped")
+            yield Doubt(DoubtKind.NO_GREEN, said("the green of hole {hole} is not mapped", hole=self.hole))
 
     def _water(self) -> Iterator[Doubt]:
         ground, feature = self.answer.ground, self.answer.feature
         if ground is Ground.PENALTY_AREA_OF_TWO_COLOURS:
             yield Doubt(
                 DoubtKind.TWO_COLOURS,
-                "part of the ball is in a red and part in a yellow penalty area",
+                said("part of the ball is in a red and part in a yellow penalty area"),
                 feature,
             )
         elif ground < Ground.PENALTY_AREA_OF_TWO_COLOURS and feature and feature.kind is Kind.WATER:
@@ -156,21 +160,29 @@ class Reading:
                 yield Doubt(DoubtKind.UNMARKED_WATER, self._water_near(water), water)
 
     def _water_near(self, water: Feature) -> str:
-        away = f"{water.geometry.distance(self.place):.1f} m away"
+        away = water.geometry.distance(self.place)
         if is_about_golf(water.tags):
-            return f"a penalty area of which the map knows only the middle is {away}"
-        return f"unmarked water is {away}: a {colour_words(water)} penalty area, whose edge the map does not know"
+            return said(
+                "a penalty area of which the map knows only the middle is {away:.1f} m away", away=away
+            )
+        return said(
+            "unmarked water is {away:.1f} m away: a {ground}, whose edge the map does not know",
+            away=away,
+            ground=colour_of(water),
+        )
 
     def _bounds(self) -> Iterator[Doubt]:
         inside = self.ground.in_bounds
         if inside is None:
-            yield Doubt(DoubtKind.NO_BOUNDARY, "the map has no boundary: out of bounds cannot be told")
+            yield Doubt(DoubtKind.NO_BOUNDARY, said("the map has no boundary: out of bounds cannot be told"))
         elif boundary_is_outline(self.course) and (
             self.answer.ground is Ground.OUT_OF_BOUNDS or inside.signed_distance(self.place) > -NEAR_OUTLINE
         ):
             yield Doubt(
                 DoubtKind.OUTLINE_AS_BOUNDARY,
-                "the outline of the course serves as boundary in the map: look where the boundary is marked",
+                said(
+                    "the outline of the course serves as boundary in the map: look where the boundary is marked"
+                ),
                 inside.edge_near(self.place),
             )
 
@@ -187,13 +199,19 @@ class Reading:
             if is_on and "surface" not in path.tags:
                 yield Doubt(
                     DoubtKind.PATH_WITHOUT_SURFACE,
-                    "the ball is on a path of unknown surface: only an artificially surfaced one is an obstruction",
+                    said(
+                        "the ball is on a path of unknown surface: only an artificially surfaced one is an obstruction"
+                    ),
                     path,
                 )
             if width is not None and (is_on or away <= NEAR_PATH):
                 yield Doubt(
                     DoubtKind.PATH_WITHOUT_WIDTH,
-                    f"the middle of a path of unknown width is {away:.1f} m away: it is taken as {width:g} m wide",
+                    said(
+                        "the middle of a path of unknown width is {away:.1f} m away: it is taken as {width:g} m wide",
+                        away=away,
+                        width=width,
+                    ),
                     path,
                 )
 
@@ -201,19 +219,17 @@ class Reading:
 def unmarked(water: Feature) -> Doubt:
     """Return what is said, once, of water that the map does not mark."""
     width = assumed_width(water)
-    wide = "" if width is None else f", taken as {width:g} m wide"
+    wide = "" if width is None else said(", taken as {width:g} m wide", width=width)
     return Doubt(
         DoubtKind.UNMARKED_WATER,
-        f"this water is not marked: it counts as a {colour_words(water)} penalty area{wide}, whose edge is where the "
-        "ground slopes down to it; mark it, or say on the map why it is none",
+        said(
+            "this water is not marked: it counts as a {ground}{wide}, whose edge is where the ground slopes down to it; mark it, or say on the map why it is none",
+            ground=colour_of(water),
+            wide=wide,
+        ),
         water,
         stands=True,
     )
-
-
-def colour_words(water: Feature) -> str:
-    """Return the colour of the penalty area that an unmarked water is."""
-    return "yellow" if colour_of(water) is Kind.YELLOW_PENALTY_AREA else "red"
 
 
 def _roughly_drawn(course: Course) -> tuple[Feature, ...]:
@@ -233,7 +249,9 @@ def drawn_to(feature: Feature) -> float:
 
 
 def _measure(distance: float, feature: Feature | None) -> Doubt:
-    of = f" of the {feature.kind.value.replace('_', ' ')}" if feature else ""
+    of = said(" of the {kind}", kind=feature.kind) if feature else ""
     return Doubt(
-        DoubtKind.WITHIN_ACCURACY, f"within {distance:.2f} m of the edge{of}: measure on the ground", feature
+        DoubtKind.WITHIN_ACCURACY,
+        said("within {distance:.2f} m of the edge{of}: measure on the ground", distance=distance, of=of),
+        feature,
     )

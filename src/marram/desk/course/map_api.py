@@ -17,11 +17,9 @@ from marram.desk.shell.errors import answer
 from marram.desk.shell.map_drawing import DRAWN
 from marram.desk.shell.workplace import workplace
 from marram.errors import InputError
+from marram.words.texts import text
 
 router = APIRouter()
-NOT_KEPT = (
-    "This desk keeps no versions of its map, so nothing can be edited here. Start it with a GeoJSON map."
-)
 
 
 class GivenEdit(BaseModel):
@@ -64,7 +62,7 @@ def read_map(
     """
     maps = maps_of(request)
     if maps is None:
-        return answer(request, 404, "not_kept", [NOT_KEPT])
+        return answer(request, 404, "not_kept", [text("editor.not_kept")])
     try:
         day = usual_day(request) if on is None else read_day(on)
     except InputError as error:
@@ -108,7 +106,7 @@ def save_map(request: Request, given: GivenSave) -> Response:
     """Keep edits as a new version: 201; 409 shows both sides of a conflict; 422 lists every fault."""
     maps = maps_of(request)
     if maps is None:
-        return answer(request, 404, "not_kept", [NOT_KEPT])
+        return answer(request, 404, "not_kept", [text("editor.not_kept")])
     edits = [Edit(one.action, one.ident, one.feature) for one in given.edits]
     try:
         version = maps.save(

@@ -9,20 +9,27 @@ from typing import Any
 from uuid import uuid4
 
 from marram.course.model import Course, Kind
+from marram.course.model import Feature as OnCourse
 from marram.course.scheme import meaning
 from marram.course.versions.map_edits import Edit, Feature, by_ident
 from marram.course.versions.map_versions import MapVersions, Version
 from marram.errors import InputError
 from marram.relief.place.dropping_zones import SERVABLE
+from marram.words.ground import ground_words
+from marram.words.texts import capital, text
 
 
 @dataclass(frozen=True, slots=True)
 class Drawable:
-    """A kind of area that can be drawn: its name and the tags that say so (``docs/course-map.md``)."""
+    """A kind of area that can be drawn, and the tags that say so (``docs/course-map.md``)."""
 
     kind: Kind
-    title: str
     tags: tuple[str, str]
+
+    @property
+    def title(self) -> str:
+        """What it is called in a list."""
+        return capital(ground_words(self.kind, "drawn"))
 
     @property
     def servable(self) -> bool:
@@ -31,27 +38,26 @@ class Drawable:
 
 
 DRAWABLE: tuple[Drawable, ...] = (
-    Drawable(Kind.GROUND_UNDER_REPAIR, "Ground under repair", ("marram", "ground_under_repair")),
-    Drawable(Kind.TEMPORARY_WATER, "Temporary water", ("marram", "temporary_water")),
-    Drawable(Kind.NO_PLAY_ZONE, "No play zone", ("marram", "no_play_zone")),
-    Drawable(Kind.DROPPING_ZONE, "Dropping zone", ("marram", "dropping_zone")),
-    Drawable(Kind.RED_PENALTY_AREA, "Red penalty area", ("golf", "lateral_water_hazard")),
-    Drawable(Kind.YELLOW_PENALTY_AREA, "Yellow penalty area", ("golf", "water_hazard")),
-    Drawable(Kind.OUT_OF_BOUNDS, "Out of bounds", ("marram", "out_of_bounds")),
-    Drawable(Kind.BOUNDARY, "Boundary (the course lies inside)", ("marram", "boundary")),
-    Drawable(Kind.OBSTRUCTION, "Immovable obstruction", ("marram", "obstruction")),
-    Drawable(Kind.BUNKER, "Bunker", ("golf", "bunker")),
-    Drawable(Kind.PATH, "Path", ("golf", "cartpath")),
-    Drawable(Kind.FAIRWAY, "Fairway", ("golf", "fairway")),
-    Drawable(Kind.PUTTING_GREEN, "Putting green", ("golf", "green")),
-    Drawable(Kind.TEEING_AREA, "Tee", ("golf", "tee")),
+    Drawable(Kind.GROUND_UNDER_REPAIR, ("marram", "ground_under_repair")),
+    Drawable(Kind.TEMPORARY_WATER, ("marram", "temporary_water")),
+    Drawable(Kind.NO_PLAY_ZONE, ("marram", "no_play_zone")),
+    Drawable(Kind.DROPPING_ZONE, ("marram", "dropping_zone")),
+    Drawable(Kind.RED_PENALTY_AREA, ("golf", "lateral_water_hazard")),
+    Drawable(Kind.YELLOW_PENALTY_AREA, ("golf", "water_hazard")),
+    Drawable(Kind.OUT_OF_BOUNDS, ("marram", "out_of_bounds")),
+    Drawable(Kind.BOUNDARY, ("marram", "boundary")),
+    Drawable(Kind.OBSTRUCTION, ("marram", "obstruction")),
+    Drawable(Kind.BUNKER, ("golf", "bunker")),
+    Drawable(Kind.PATH, ("golf", "cartpath")),
+    Drawable(Kind.FAIRWAY, ("golf", "fairway")),
+    Drawable(Kind.PUTTING_GREEN, ("golf", "green")),
+    Drawable(Kind.TEEING_AREA, ("golf", "tee")),
 )
 """Kinds offered, what changes from day to day first."""
 
 NEAR_HOLE = 60.0
 """Metres: what is as near a line of play is offered as a thing of that hole (a choice of ours)."""
 
-DONE = {"add": "Added", "change": "Changed", "remove": "Removed"}
 _LONGEST_TALE = 6
 
 
@@ -79,10 +85,9 @@ def servable(course: Course) -> list[Servable]:
         value = feature.ref if refs[feature.ref] == 1 else feature.ident
         near = (hole for hole in course.holes.values() if hole.line.distance(feature.geometry) <= NEAR_HOLE)
         holes = feature.holes or tuple(hole.number for hole in near)
-        kind = feature.kind.value.replace("_", " ")
-        words = f"{kind} “{feature.name}”" if feature.name else f"{kind} {feature.ident}"
-        found.append(Servable(feature.ident, value, words, holes))
-    return sorted(found, key=lambda one: ("“" not in one.words, one.words))
+        words = _called(feature.kind, feature.name) if feature.name else _of_ident(feature)
+        found.append((bool(feature.name), Servable(feature.ident, value, words, holes)))
+    return [one for _, one in sorted(found, key=lambda named: (not named[0], named[1].words))]
 
 
 def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -> Edit:
@@ -101,12 +106,12 @@ def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -
     faults: list[str] = []
     chosen = next((one for one in DRAWABLE if one.kind.value == kind), None)
     if chosen is None:
-        faults.append(f"There is no kind {kind!r} to draw; choose one of the list.")
+        faults.append(text("editor.fault.kind", kind=kind))
     hole = re.sub(r"[\s,;]+", ";", hole.strip())
     if hole and not re.fullmatch(r"\d+(;\d+)*", hole):
-        faults.append(f"Hole {hole!r} is no number; write 9, or 2;16 for two holes.")
+        faults.append(text("editor.fault.hole", hole=hole))
     if serves and kind != Kind.DROPPING_ZONE.value:
-        faults.append("Only a dropping zone serves something; leave that out, or draw a dropping zone.")
+        faults.append(text("editor.fault.serves"))
     corners = _corners(places, faults)
     if faults or chosen is None:
         raise InputError(*faults)
@@ -142,41 +147,42 @@ def _corners(places: str, faults: list[str]) -> list[list[float]]:
             if not (abs(latitude) <= 90 and abs(longitude) <= 180):
                 raise ValueError
         except ValueError:
-            faults.append(
-                f"Corner in line {number}: {line.strip()!r} is no place; "
-                "write latitude,longitude in degrees, for example 55.004,4.0012."
-            )
+            faults.append(text("editor.fault.corner", line=number, given=line.strip()))
             continue
         corners.append([longitude, latitude])
     if len(corners) > 1 and corners[0] == corners[-1]:
         corners.pop()
     if not faults and len(corners) < 3:
-        faults.append(f"An area needs three corners or more, {len(corners)} given; add the rest, one a line.")
+        faults.append(text("editor.fault.corners", count=len(corners)))
     return corners
 
 
-def read_day(text: str) -> date:
+def read_day(given: str) -> date:
     """Return the day a version is in force from.
 
     Raises:
         InputError: it is no day.
     """
     try:
-        return date.fromisoformat(text.strip())
+        return date.fromisoformat(given.strip())
     except ValueError:
-        raise InputError(
-            f"In force from {text!r} is no day; write year-month-day, for example 2025-06-21."
-        ) from None
+        raise InputError(text("editor.fault.day", given=given)) from None
 
 
 def feature_words(feature: dict[str, Any] | None) -> str:
     """Return what a feature is, and its name."""
     if feature is None:
-        return "an area"
-    kind = kind_of(feature)
-    title = kind.value.replace("_", " ") if kind else "a thing on the map"
-    name = (feature.get("properties") or {}).get("name")
-    return f"{title} “{name}”" if name else title
+        return text("editor.an_area")
+    return _called(kind_of(feature), (feature.get("properties") or {}).get("name"))
+
+
+def _called(kind: Kind | None, name: str | None) -> str:
+    title = ground_words(kind) if kind else text("editor.a_thing")
+    return text("editor.named", kind=title, name=name) if name else title
+
+
+def _of_ident(feature: OnCourse) -> str:
+    return f"{ground_words(feature.kind)} {feature.ident}"
 
 
 def tale(maps: MapVersions, version: Version, edits: Iterable[Edit] | None = None) -> list[str]:
@@ -191,9 +197,9 @@ def tale(maps: MapVersions, version: Version, edits: Iterable[Edit] | None = Non
 def changes_in_words(edits: Sequence[Edit], before: Mapping[str, Feature]) -> list[str]:
     """Return what edits changed on the map ``before`` them, one phrase each; of very many only the first."""
     told = [
-        f"{DONE[edit.action]} {feature_words(edit.feature or before.get(edit.ident))}"
+        text(f"editor.edit.{edit.action}", area=feature_words(edit.feature or before.get(edit.ident)))
         for edit in edits[:_LONGEST_TALE]
     ]
     if len(edits) > _LONGEST_TALE:
-        told.append(f"and {len(edits) - _LONGEST_TALE} more")
+        told.append(text("editor.more_edits", count=len(edits) - _LONGEST_TALE))
     return told

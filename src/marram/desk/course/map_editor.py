@@ -10,7 +10,7 @@ from pydantic import BaseModel
 from marram.course.versions.course_file import FileNews
 from marram.course.versions.map_edits import EditConflict, by_ident
 from marram.course.versions.map_versions import MapVersions, Overlap
-from marram.desk.course.map_api import NOT_KEPT, maps_of, usual_day
+from marram.desk.course.map_api import maps_of, usual_day
 from marram.desk.course.map_editing import (
     DRAWABLE,
     changes_in_words,
@@ -22,6 +22,7 @@ from marram.desk.course.map_editing import (
 from marram.desk.course.saver import keep_saver, saver
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -81,7 +82,7 @@ def save_area(request: Request, filled: Annotated[FilledArea, Form()]) -> Respon
     except InputError as error:
         faults += error.faults
     if not filled.who.strip():
-        faults.append("Say who saves this version.")
+        faults.append(text("editor.fault.who"))
     if faults:
         return _page(request, faults=faults, filled=filled)
     try:
@@ -139,7 +140,14 @@ def _page(
     maps = maps_of(request)
     day = day or usual_day(request)
     if maps is None:
-        return show(request, "map_editor.html", None, title="Edit the map", maps=None, not_kept=NOT_KEPT)
+        return show(
+            request,
+            "map_editor.html",
+            None,
+            title=text("editor.title"),
+            maps=None,
+            not_kept=text("editor.not_kept"),
+        )
     versions = maps.versions()
     here = maps.map_on(day)
     known = saved is not None and 1 < saved <= len(versions)
@@ -149,7 +157,7 @@ def _page(
         "map_editor.html",
         None,
         status=422 if faults else 200,
-        title="Edit the map",
+        title=text("editor.title"),
         maps=maps,
         versions=[(one, tale(maps, one)) for one in reversed(versions)],
         here=here,
@@ -173,4 +181,4 @@ def _news_told(maps: MapVersions, news: FileNews | None) -> list[str]:
     if news is None or news.fault:
         return []
     told = changes_in_words(news.edits, by_ident(maps.noted_file()))
-    return [*told, *(f"Beside the features: {key}" for key in news.beside)]
+    return [*told, *(text("editor.file.beside", key=key) for key in news.beside)]

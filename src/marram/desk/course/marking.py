@@ -9,16 +9,17 @@ from fastapi.responses import HTMLResponse, Response
 
 from marram.course import check
 from marram.course.checks.stakes import stakes_of
-from marram.course.fault import Fault, Severity
+from marram.course.fault import Fault
 from marram.course.model import Course
 from marram.course.versions.map_days import checked
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.shell.workplace import show
 from marram.paper.marking_sheet import marking_pdf, numbered
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 router = APIRouter()
-WEIGHT = {Severity.ERROR: "must be mended", Severity.WARNING: "to mend", Severity.NOTE: "worth a look"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,9 +46,9 @@ def page(request: Request, day: date | None = None) -> HTMLResponse:
         request,
         "marking.html",
         None,
-        title="Marking",
+        title=text("marking.title"),
         day=found.day,
-        course_name=found.course.name or "Course",
+        course_name=found.course.name or text("marking.course"),
         sheets=told["sheets"],
         count=len(found.faults),
         findings={"day": found.day.isoformat(), "places": told["places"], "stakes": told["stakes"]},
@@ -92,7 +93,7 @@ def _told(found: Marking) -> dict[str, Any]:
             if number is not None and fault.latitude is not None and fault.longitude is not None:
                 at = [round(fault.latitude, 8), round(fault.longitude, 8)]
                 places.append(
-                    {"number": number, "at": at, "severity": fault.severity.value, "what": fault.what}
+                    {"number": number, "at": at, "severity": fault.severity.value, "what": spoken(fault.what)}
                 )
         sheets.append(
             {"hole": hole_sheet.hole, "tasks": [_task(fault, number) for fault, number, _ in tasks]}
@@ -109,8 +110,8 @@ def _task(fault: Fault, number: int | None) -> dict[str, Any]:
         "number": number,
         "check": fault.check,
         "severity": fault.severity.value,
-        "weight": WEIGHT[fault.severity],
-        "what": fault.what,
-        "remedy": fault.remedy,
-        "where": fault.where,
+        "weight": text(f"marking.weight.{fault.severity.value}"),
+        "what": spoken(fault.what),
+        "remedy": spoken(fault.remedy),
+        "where": spoken(fault.where),
     }

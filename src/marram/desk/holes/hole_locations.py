@@ -21,10 +21,10 @@ from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import show
 from marram.errors import BadPlace, InputError
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg, slope_note
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 router = APIRouter()
-LOST = "lies off its green on the map of this day"
-NOT_KEPT = "This desk keeps no hole locations, so nothing can be saved here. Start it with a course map."
 
 
 class GivenHoles(BaseModel):
@@ -78,7 +78,7 @@ def save_form(
     """Save what was typed for every hole, without JavaScript."""
     setting = _setting(request, day, speed)
     if setting.kept is None:
-        return _page(request, day, speed, faults=[NOT_KEPT])
+        return _page(request, day, speed, faults=[text("holes.not_kept")])
     base = str(form.get("base", "0"))
     try:
         moved = _typed(setting, form)
@@ -99,14 +99,10 @@ def sheet(request: Request, day: date, form: str, speed: float | None = None) ->
     """The hole location sheet of what is saved for a day, as PDF or SVG."""
     setting = _setting(request, day, speed)
     if lost := setting.lost():
-        raise InputError(
-            *(f"The place saved for hole {hole} {LOST}; set it anew, then print the sheet." for hole in lost)
-        )
+        raise InputError(*(text("holes.fault.lost", hole=hole) for hole in lost))
     places = setting.saved()
     if not places:
-        raise InputError(
-            f"No hole locations are saved for {day.isoformat()} yet. Save them, then print the sheet."
-        )
+        raise InputError(text("holes.fault.none_saved", day=day.isoformat()))
     event = request.app.state.workplace.event
     title = " · ".join(part for part in (event.name, event.round) if part) or setting.course.name
     name = f"hole-locations-{day.isoformat()}.{form}"
@@ -117,7 +113,7 @@ def sheet(request: Request, day: date, form: str, speed: float | None = None) ->
     if form == "svg":
         drawing = sheet_svg(setting.course, places, setting.slopes)
         return Response(drawing, media_type="image/svg+xml", headers=headers)
-    return answer(request, 404, "not_found", [f"There is no sheet {form!r}; ask for sheet.pdf or sheet.svg."])
+    return answer(request, 404, "not_found", [text("holes.fault.no_sheet", form=form)])
 
 
 @router.get("/api/holes/{day}")
@@ -136,8 +132,8 @@ def read_holes(request: Request, day: date, speed: float | None = None, seed: in
         "saved": {number: setting.look(number, place) for number, place in saved.items()},
         "proposed": {number: setting.look(number, place) for number, place in proposed.items()},
         "without": {
-            **{number: why for number, why in proposal.without.items() if number not in saved},
-            **dict.fromkeys(setting.lost(), f"the place saved for it {LOST}"),
+            **{number: spoken(why) for number, why in proposal.without.items() if number not in saved},
+            **dict.fromkeys(setting.lost(), text("holes.without.lost")),
         },
         "greens": [setting.drawn(number) for number in setting.greens],
     }
@@ -154,7 +150,7 @@ def look(request: Request, day: date, at: Annotated[LookedAt, Query()]) -> dict[
     elif at.front is not None:
         place = setting.at_paces(at.hole, at.front, at.side, at.which)
     else:
-        raise InputError("Give the place: x and y, longitude and latitude, or front, side and which.")
+        raise InputError(text("holes.fault.no_place"))
     return {"marram": 1, **setting.look(at.hole, place)}
 
 
@@ -163,7 +159,7 @@ def save_holes(request: Request, day: date, given: GivenHoles, speed: float | No
     """Keep moved holes as a new version: 201; 409 shows both sides of a conflict; 422 lists every fault."""
     setting = _setting(request, day, speed)
     if setting.kept is None:
-        return answer(request, 404, "not_kept", [NOT_KEPT])
+        return answer(request, 404, "not_kept", [text("holes.not_kept")])
     try:
         _on_greens(setting, given.moved)
         version = setting.kept.save(day, given.moved, base=given.base, who=given.who, note=given.note)
@@ -204,7 +200,7 @@ def _on_greens(setting: HoleSetting, moved: dict[int, tuple[float, float]]) -> N
     for hole, place in moved.items():
         try:
             if not setting.look(hole, setting.at_degrees(*place))["on_green"]:
-                faults.append(f"Hole {hole} is off its green; move it onto it.")
+                faults.append(text("holes.fault.off_green", hole=hole))
         except BadPlace as error:
             faults += error.faults
     if faults:
@@ -222,7 +218,7 @@ def _typed(setting: HoleSetting, form: FormData) -> dict[int, tuple[float, float
         try:
             place = _at(setting, hole, *now)
         except InputError as error:
-            faults += [f"Hole {hole}: {fault}" for fault in error.faults]
+            faults += [text("holes.fault.of_hole", hole=hole, fault=fault) for fault in error.faults]
             continue
         moved[hole] = setting.course.plane.to_degrees(place.x, place.y)
     if faults:
@@ -240,7 +236,7 @@ def _at(setting: HoleSetting, hole: int, front: str, side: str, which: str) -> P
     except ValueError as error:
         if isinstance(error, InputError):
             raise
-        raise InputError(f"{front!r} and {side!r} are no numbers of paces.") from None
+        raise InputError(text("holes.fault.numbers", front=front, side=side)) from None
 
 
 def _page(
@@ -259,13 +255,13 @@ def _page(
         "hole_locations.html",
         None,
         status=422 if faults else 200,
-        title="Hole locations",
+        title=text("holes.title"),
         day=day,
         speed=speed,
         query="" if speed is None else f"?speed={speed:g}",
         kept=setting.kept is not None,
-        not_kept=NOT_KEPT,
-        course_name=setting.course.name or "Course",
+        not_kept=text("holes.not_kept"),
+        course_name=setting.course.name or text("holes.course"),
         slope=slope_note(setting.slopes),
         knows_slope=setting.slopes is not None,
         rows=[setting.look(number, places[number]) for number in setting.greens if number in places],

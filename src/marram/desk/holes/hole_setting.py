@@ -23,6 +23,8 @@ from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.errors import BadPlace, InputError
 from marram.paper.green_drawing import SIZE, Turned, slope_arrows
 from marram.paper.hole_location_sheet import slope_words
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 AROUND = (Kind.BUNKER, Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA, Kind.WATER)
 """What is drawn around a green."""
@@ -149,7 +151,7 @@ class HoleSetting:
             **_xy(turned, place),
             "longitude": round(longitude, 8),
             "latitude": round(latitude, 8),
-            "warnings": [{"kind": one.kind.value, "words": one.words} for one in against],
+            "warnings": [{"kind": one.kind.value, "words": spoken(one.words)} for one in against],
             "on_green": True,
         }
         try:
@@ -185,7 +187,7 @@ class HoleSetting:
         try:
             chosen = Side(which)
         except ValueError:
-            raise InputError(f"There is no side {which!r}; say left, centre or right.") from None
+            raise InputError(text("holes.fault.side", side=which)) from None
         return self._green(hole).frame.place(front * PACE, side * PACE, chosen)
 
     def at_degrees(self, longitude: float, latitude: float) -> Point:
@@ -198,7 +200,7 @@ class HoleSetting:
     def _green(self, hole: int) -> Turned:
         self.course.hole(hole)
         if hole not in self.greens:
-            raise BadPlace(f"The green of hole {hole} is not mapped; draw it with golf=green.")
+            raise BadPlace(text("holes.fault.no_green", hole=hole))
         return self.greens[hole]
 
     def _around(self, turned: Turned) -> list[dict[str, str]]:

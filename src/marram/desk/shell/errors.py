@@ -10,6 +10,7 @@ from starlette.exceptions import HTTPException
 
 from marram.desk.shell.templating import templates
 from marram.errors import BookError, InputError, UnknownIncident
+from marram.words.spoken import spoken
 from marram.words.texts import text
 
 NOWHERE = {"name": "", "credit": ""}
@@ -53,6 +54,7 @@ def register(app: FastAPI) -> None:
 
 def answer(request: Request, status: int, code: str, faults: list[str]) -> Response:
     """Return an error as a page, or as JSON below ``/api/``; it rests on nothing that can have failed."""
+    faults = [spoken(one) for one in faults]
     if request.url.path.startswith("/api/"):
         body: dict[str, Any] = {
             "marram": 1,

@@ -4,8 +4,10 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
+from marram.course.model import Kind
 from marram.words.ground import ground_words
 from marram.words.language import language, translate
+from marram.words.messages import say
 from marram.words.texts import (
     capital,
     count_text,
@@ -19,12 +21,12 @@ from marram.words.texts import (
 )
 
 
-def rich_text(key: str, **values: object) -> Markup:
+def rich_text(key: str, /, **values: object) -> Markup:
     """Return a text whose values may be marked up, such as a name in bold; the text itself is never markup."""
     return Markup(set_in(escape(sentence(key)), values))  # noqa: S704 - escaped; values are escaped when set in
 
 
-def rich_count_text(key: str, count: int, **values: object) -> Markup:
+def rich_count_text(key: str, count: int, /, **values: object) -> Markup:
     """Return a text that fits a number, whose values may be marked up."""
     return Markup(set_in(escape(counted_sentence(key, count)), {"count": count, **values}))  # noqa: S704 - the same
 
@@ -32,6 +34,16 @@ def rich_count_text(key: str, count: int, **values: object) -> Markup:
 def strong(words: object) -> Markup:
     """Return words in bold, for a value of :func:`rich_text`."""
     return Markup("<strong>{}</strong>").format(words)
+
+
+def code(typed: str) -> Markup:
+    """Return what is typed, as such, for a value of :func:`rich_text`."""
+    return Markup("<code>{}</code>").format(typed)
+
+
+def spoken_and() -> str:
+    """Return what stands between the last two of a list."""
+    return say("TERMS", "and")
 
 
 def link(words: str, url: str) -> Markup:
@@ -49,12 +61,28 @@ def translated(sentence: str) -> str:
     return translate()(sentence)
 
 
+def script_words(subject: str, *, labels: bool = False) -> dict[str, str]:
+    """Return the words a page hands to its scripts: the texts of a subject, and those for kinds of ground.
+
+    Args:
+        subject: the subject of the texts.
+        labels: whether kinds of ground are written as labels on the map, rather than in sentences.
+    """
+    said = texts_of(subject)
+    for kind in Kind:
+        words = capital(ground_words(kind, "label")) if labels else ground_words(kind)
+        said[f"ground.{kind.value}"] = words
+    return said
+
+
 WORDING: dict[str, Any] = {
     "text": text,
     "count_text": count_text,
     "rich_text": rich_text,
     "rich_count_text": rich_count_text,
     "strong": strong,
+    "code": code,
+    "spoken_and": spoken_and,
     "link": link,
     "page_link": page_link,
     "ground_words": ground_words,
@@ -62,7 +90,7 @@ WORDING: dict[str, Any] = {
     "translated": translated,
     "day_words": day_words,
     "short_day_words": short_day_words,
-    "texts_of": texts_of,
+    "script_words": script_words,
     "language": language,
 }
 """What a template can say with."""

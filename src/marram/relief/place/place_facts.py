@@ -21,7 +21,8 @@ from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
 from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
 from marram.words.ground import area_name, in_area, named_ground
-from marram.words.texts import text
+from marram.words.spoken import spoken
+from marram.words.texts import capital, text
 
 XY = tuple[float, float]
 
@@ -104,7 +105,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     reading = area_at(course, *xy, hole.number, accuracy=accuracy)
     area = Area(reading.area.value) if reading.area else None
     metres = hole.location.distance(Point(xy))
-    doubts = [f"{one.words[0].upper()}{one.words[1:]}." for one in reading.doubts]
+    doubts = [f"{capital(spoken(one.words))}." for one in reading.doubts]
     if metres > FAR_AWAY:
         doubts.append(text("relief.far_away", kilometres=metres / 1000))
     lacks = frozenset(one.kind for one in reading.doubts) & LACKING

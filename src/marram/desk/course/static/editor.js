@@ -1,12 +1,13 @@
 // The map editor: choose, draw or mark an area, change it, and save all edits as one version.
 
+import { countText, text } from "/static/shell/words.js";
 import { Chosen } from "./editor_chosen.js";
 import { Draft, byIdent, same } from "./editor_draft.js";
 import { nearestHole } from "./editor_geometry.js";
 import { EditorMap, rings } from "./editor_map.js";
 import { Mark } from "./editor_mark.js";
 import { Save } from "./editor_save.js";
-import { Corners, DONE, find, item, refuse, say, words } from "./editor_words.js";
+import { Corners, called, find, item, refuse, say } from "./editor_words.js";
 
 const page = find("editor");
 const kindByTag = new Map([...find("draw-kind").options].map((one) => [`${one.dataset.key}=${one.dataset.value}`, one.value]));
@@ -47,7 +48,7 @@ function kindOf(ident, feature) {
 }
 
 function titleOf(ident, feature) {
-  return words(feature, feature && kindOf(ident, feature));
+  return called(feature, feature && kindOf(ident, feature));
 }
 
 // Everything that follows from the draft.
@@ -60,9 +61,9 @@ function shown() {
   find("undo").disabled = !draft.past.length;
   find("redo").disabled = !draft.future.length;
   find("save").disabled = !edits.length;
-  find("edit-count").textContent = edits.length ? `${edits.length} ${edits.length === 1 ? "edit" : "edits"}, kept on this device until saved:` : "No edits yet.";
+  find("edit-count").textContent = edits.length ? countText("edits", edits.length) : text("no_edits");
   find("edit-list").replaceChildren(
-    ...edits.map((edit) => item(`${DONE[edit.action]} ${titleOf(edit.ident, edit.feature ?? draft.original.get(edit.ident))}`)),
+    ...edits.map((edit) => item(text(edit.action, { area: titleOf(edit.ident, edit.feature ?? draft.original.get(edit.ident)) }))),
   );
   tellDay();
   listAreas();
@@ -70,11 +71,11 @@ function shown() {
 }
 
 function tellDay() {
-  const since = told.in_force_from ? `, in force from ${told.in_force_from}` : "";
-  find("map-day").textContent = `Map of ${told.on}: version ${told.version}${since}`;
-  const later = told.prepared.map((one) => `from ${one.in_force_from} (version ${one.version}, ${one.who})`);
+  const { on: day, version, in_force_from: since } = told;
+  find("map-day").textContent = text(since ? "map_of_since" : "map_of", { day, version, since });
+  const later = told.prepared.map((one) => text("prepared.map", { since: one.in_force_from, version: one.version, who: one.who }));
   find("map-prepared").hidden = !later.length;
-  find("map-prepared").textContent = `Other maps are prepared ${later.join(", ")}. What you save is carried over into them; to change only them, choose their day.`;
+  find("map-prepared").textContent = text("prepared", { maps: later.join(", ") });
 }
 
 // Areas by hole, those of one kind and no name numbered.
@@ -93,12 +94,12 @@ function listAreas() {
   find("area-list").replaceChildren(
     ...sorted.map(([hole, entries]) => {
       const group = document.createElement("optgroup");
-      group.label = hole ? `Hole ${hole}` : "The course";
+      group.label = hole ? text("hole", { hole }) : text("the_course");
       entries.sort(([one], [other]) => one.localeCompare(other));
       entries.forEach(([title, ident], index) => {
         const alike = entries.filter(([other]) => other === title).length > 1;
         const number = entries.slice(0, index + 1).filter(([other]) => other === title).length;
-        group.append(new Option(alike ? `${title} (${number})` : title, ident));
+        group.append(new Option(alike ? text("numbered", { area: title, number }) : title, ident));
       });
       return group;
     }),
@@ -111,10 +112,10 @@ function choose(ident) {
   map.corner = null;
   find("chosen").hidden = !ident;
   map.draw(draft, kindOf, told.order, new Set(draft.edits().map((one) => one.ident)));
-  if (!ident) return say("Choose a kind and draw it, or tap an area to change it.");
+  if (!ident) return say(text("choose"));
   chosen.fill();
   map.frame(ident);
-  say(`Chosen: ${titleOf(ident, draft.now.get(ident))}.`);
+  say(text("chosen", { area: titleOf(ident, draft.now.get(ident)) }));
 }
 
 find("area-choose").addEventListener("click", () => {
@@ -153,8 +154,8 @@ find("mark").addEventListener("click", () => {
 });
 find("take-back").addEventListener("click", () => map.takeBack());
 find("at-cross").addEventListener("click", () => map.addAtCross());
-find("cancel-draw").addEventListener("click", () => idle("Nothing was drawn."));
-find("cancel-mark").addEventListener("click", () => idle("Nothing was marked."));
+find("cancel-draw").addEventListener("click", () => idle(text("not_drawn")));
+find("cancel-mark").addEventListener("click", () => idle(text("not_marked")));
 find("finish").addEventListener("click", () => {
   const { points } = map;
   idle("");
@@ -166,15 +167,15 @@ find("mark-use").addEventListener("click", () => {
   add(find("draw-kind").value, points, accuracy === null ? {} : { accuracy: String(accuracy) });
   find("save-title").focus({ preventScroll: true });
   find("save-form").scrollIntoView({ block: "center" });
-  say("The area is on the map. Save it, or shape it first.");
+  say(text("on_map"));
 });
 
-function idle(text) {
+function idle(words) {
   if (map.marking) mark.stop();
   else map.endSketch();
   draft.hold("sketch", null);
   tools("idle");
-  say(text);
+  say(words);
   find("draw").focus({ preventScroll: true });
 }
 
@@ -182,7 +183,7 @@ function sketched(count) {
   find("finish").disabled = count < 3;
   find("take-back").disabled = count === 0;
   draft.hold("sketch", { kind: find("draw-kind").value, points: map.points });
-  say(count < 3 ? `Tap its corners in order: ${count} of at least 3.` : `${count} corners. Finish, or tap on.`);
+  say(text(count < 3 ? "corners_left" : "corners", { count }));
 }
 
 function add(kind, corners, tags = {}) {
@@ -226,8 +227,7 @@ function offer() {
   const kept = (draft.pending = draft.kept());
   find("draft-offer").hidden = !kept;
   if (!kept) return;
-  const count = `${kept.edits.length} unsaved ${kept.edits.length === 1 ? "edit" : "edits"}`;
-  find("draft-words").textContent = `${count} of version ${kept.base} ${kept.edits.length === 1 ? "is" : "are"} kept on this device, for ${kept.day}.`;
+  find("draft-words").textContent = countText("kept", kept.edits.length, { version: kept.base, day: kept.day });
 }
 
 find("draft-take").addEventListener("click", async () => {
@@ -238,9 +238,9 @@ find("draft-take").addEventListener("click", async () => {
     draft.takeUp(fresh);
     find("save-day").value = draft.day;
     find("draft-offer").hidden = true;
-    say("Your edits are back.");
+    say(text("back"));
   } catch (error) {
-    refuse("Your edits are still kept", [`The map for them cannot be loaded (${error.message}). Try again.`]);
+    refuse(text("still_kept"), [text("map_for_them", { fault: error.message })]);
   }
 });
 find("draft-drop").addEventListener("click", () => {
@@ -288,12 +288,12 @@ try {
   told = await load(find("save-day").value);
   draft.start(told);
   map.frame(null);
-  say("Choose a kind and draw it, or tap an area to change it.");
+  say(text("choose"));
   save.fill();
   offer();
   goOn();
   find("editor-map").dataset.ready = "yes";
 } catch (error) {
-  say("The map cannot be loaded. Reload the page; by coordinates it goes without the map.");
+  say(text("not_loaded"));
   throw error;
 }

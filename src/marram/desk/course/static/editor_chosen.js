@@ -1,5 +1,6 @@
 // The area chosen: its kind, name, holes, what a dropping zone serves, its corners; moved, deleted.
 
+import { text } from "/static/shell/words.js";
 import { nearestHole } from "./editor_geometry.js";
 import { rings, shifted, withoutCorner } from "./editor_map.js";
 import { Corners, find, refuse, say } from "./editor_words.js";
@@ -38,11 +39,11 @@ export class Chosen {
 
   fill() {
     const { feature, kind } = this;
-    find("chosen-title").textContent = `Chosen: ${this.on.titleOf(this.ident, feature)}`;
+    find("chosen-title").textContent = text("chosen_title", { area: this.on.titleOf(this.ident, feature) });
     find("chosen-name").value = feature.properties.name ?? "";
     find("chosen-hole").value = feature.properties[this.holeKey] ?? "";
     find("chosen-accuracy").hidden = !feature.properties.accuracy;
-    find("accuracy-words").textContent = `From the phone, to about ${feature.properties.accuracy} m: the marking on the ground decides, and near the edge measure there.`;
+    find("accuracy-words").textContent = text("accuracy", { metres: feature.properties.accuracy });
     const select = find("chosen-kind");
     select.parentElement.hidden = ![...select.options].some((one) => one.value === kind);
     select.value = kind;
@@ -64,10 +65,10 @@ export class Chosen {
     const kinds = new Set([...find("draw-kind").options].filter((one) => "servable" in one.dataset).map((one) => one.value));
     const drawn = [...draft.now]
       .filter(([ident, one]) => !draft.original.has(ident) && kinds.has(this.on.kindOf(ident, one)))
-      .map(([ident, one]) => ({ value: ident, words: `${this.on.titleOf(ident, one)} (new)` }));
-    const groups = [[`Hole ${named.join(" and ")}`, [...drawn, ...told.filter(here)]], ["Other holes", told.filter((one) => !here(one))]];
+      .map(([ident, one]) => ({ value: ident, words: text("new", { area: this.on.titleOf(ident, one) }) }));
+    const groups = [[text("hole", { hole: named.join(text("and")) }), [...drawn, ...told.filter(here)]], [text("other_holes"), told.filter((one) => !here(one))]];
     const select = find("chosen-serves");
-    select.replaceChildren(new Option("Not said: choose", ""));
+    select.replaceChildren(new Option(text("serves_choose"), ""));
     for (const [label, some] of groups) {
       const group = document.createElement("optgroup");
       group.label = label;
@@ -104,14 +105,14 @@ export class Chosen {
   changeHoles(field) {
     const holes = field.value.trim().replace(/[\s,;]+/g, ";");
     const wrong = holes && !HOLES.test(holes);
-    refuse("The holes were not changed", wrong ? [`“${field.value}” is no number of a hole; write 9, or 2;16 for two holes.`] : []);
+    refuse(text("holes_unchanged"), wrong ? [text("no_hole", { given: field.value })] : []);
     if (!wrong) this.tag(this.holeKey, holes);
   }
 
   remove() {
     const gone = this.on.titleOf(this.ident, this.feature);
     this.draft.set(this.ident, null);
-    say(`Deleted ${gone}. Undo brings it back.`);
+    say(text("deleted", { area: gone }));
     find("undo").focus();
   }
 
@@ -119,7 +120,7 @@ export class Chosen {
     const step = Number(find("move-step").value);
     const [east, north] = { north: [0, step], east: [step, 0], south: [0, -step], west: [-step, 0] }[direction];
     this.draft.set(this.ident, shifted(this.feature, east, north));
-    say(`Moved ${step} m ${direction}.`);
+    say(text(`moved.${direction}`, { metres: step }));
   }
 
   useCorners() {
@@ -128,6 +129,6 @@ export class Chosen {
     const feature = structuredClone(this.feature);
     rings(feature)[0].splice(0, Infinity, ...corners, corners[0]);
     this.draft.set(this.ident, feature);
-    say("The corners are as typed.");
+    say(text("as_typed"));
   }
 }

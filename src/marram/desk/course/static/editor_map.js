@@ -1,5 +1,6 @@
 // The map of the editor: areas to choose, corners to drag, and the sketch of a new area.
 
+import { text } from "/static/shell/words.js";
 import { away, round } from "./editor_geometry.js";
 
 const L = window.L;
@@ -12,7 +13,7 @@ export class EditorMap {
   constructor(on) {
     this.on = on;
     this.map = L.map("editor-map", { attributionControl: false, zoomControl: false, zoomSnap: 0.1, zoomDelta: 0.75, minZoom: 13, maxZoom: 24 });
-    L.control.zoom({ position: "bottomright" }).addTo(this.map);
+    L.control.zoom({ position: "bottomright", zoomInTitle: text("zoom_in"), zoomOutTitle: text("zoom_out") }).addTo(this.map);
     L.control.scale({ position: "bottomleft", imperial: false, maxWidth: 120 }).addTo(this.map);
     this.ground = L.layerGroup().addTo(this.map);
     this.theirs = L.layerGroup().addTo(this.map);

@@ -1,5 +1,6 @@
 // Marking an area where one stands: a circle or rectangle around the cross, or corners recorded on a walk round it.
 
+import { text } from "/static/shell/words.js";
 import { circle, rectangle, round } from "./editor_geometry.js";
 
 const find = (id) => document.getElementById(id);
@@ -63,16 +64,16 @@ export class Mark {
   // The phone's position, again and again while one walks.
   follow() {
     if (!("geolocation" in navigator) || !window.isSecureContext) {
-      this.on.say("This page has no access to the phone’s position (it needs https). Move the map so that the cross is at the place.");
+      this.on.say(text("no_phone"));
       return;
     }
     this.following = true;
     if (this.phone) this.map.map.setView(this.phone.at, this.map.map.getZoom(), { animate: false });
     if (this.watch !== null) return this.show();
-    this.on.say("Asking the phone …");
+    this.on.say(text("asking"));
     this.watch = navigator.geolocation.watchPosition(
       ({ coords }) => this.located(coords),
-      (error) => this.on.say(`The phone gave no position (${error.message}). Move the map so that the cross is at the place.`),
+      (error) => this.on.say(text("no_position", { fault: error.message })),
       { enableHighAccuracy: true, timeout: 20000, maximumAge: 2000 },
     );
   }
@@ -80,7 +81,7 @@ export class Mark {
   located({ latitude, longitude, accuracy }) {
     const at = [latitude, longitude];
     if (!this.map.bounds().pad(0.2).contains(at)) {
-      this.on.say("The phone is not on this course. Move the map so that the cross is at the place.");
+      this.on.say(text("elsewhere"));
       this.following = false;
       return;
     }
@@ -147,9 +148,9 @@ export class Mark {
     find("mark-use").disabled = !this.fits();
     find("mark-back").disabled = !this.corners.length;
     const here = this.fromPhone();
-    const place = here === null ? "The cross marks the middle. " : `Your phone is here, to about ${here} m. `;
-    if (walk) this.on.say(`${here === null ? "" : place}${this.corners.length} corners: go on round the edge, then use the area.`);
-    else this.on.say(place + (here !== null && here > ROUGH ? "Move the map to correct it." : ""));
+    const place = here === null ? text("cross_marks") : text("phone_here", { metres: here });
+    if (walk) this.on.say(`${here === null ? "" : `${place} `}${text("walk", { count: this.corners.length })}`);
+    else this.on.say(here !== null && here > ROUGH ? `${place} ${text("correct_it")}` : place);
     find("mark-rough").hidden = !((this.accuracy() ?? here ?? 0) > ROUGH);
   }
 

@@ -1,6 +1,7 @@
 // Saving: one version of all edits; both sides of a conflict; nothing lost when the desk cannot be reached.
 
-import { DONE, button, find, refuse, say } from "./editor_words.js";
+import { text } from "/static/shell/words.js";
+import { button, find, refuse, say } from "./editor_words.js";
 
 export class Save {
   constructor(draft, map, on) {
@@ -13,7 +14,7 @@ export class Save {
     });
     find("save-day").addEventListener("change", () => this.changeDay());
     for (const id of ["save-who", "save-note"]) find(id).addEventListener("input", () => this.keep());
-    window.addEventListener("online", () => say("This device is connected again. Your edits can be saved."));
+    window.addEventListener("online", () => say(text("connected")));
   }
 
   // What was typed before a reload.
@@ -36,18 +37,18 @@ export class Save {
       if (!fresh) return false;
       const clashes = this.on.goTo(fresh);
       const told = clashes.map((one) => this.on.titleOf(one.ident, one.feature ?? this.draft.original.get(one.ident)));
-      refuse(`On the map of ${day} this is otherwise`, told.map((one) => `${one}: yours is shown now. Look at it before you save.`));
-      say(`This is the map of ${day}.`);
+      refuse(text("otherwise", { day }), told.map((area) => text("yours_shown", { area })));
+      say(text("this_is_map", { day }));
       return !clashes.length;
     } catch (error) {
       find("save-day").value = this.draft.day;
-      refuse("The day was not changed", [`The map of ${day} cannot be loaded (${error.message}). Your edits stay on this device.`]);
+      refuse(text("day_unchanged"), [text("map_not_loaded", { day, fault: error.message })]);
       return false;
     }
   }
 
   async send(prepared = "ask") {
-    if (this.on.busy()) return refuse("Nothing was saved", ["An area is being drawn. Finish or cancel it first."]);
+    if (this.on.busy()) return refuse(text("not_saved"), [text("being_drawn")]);
     if (!(await this.changeDay())) return;
     const { draft } = this;
     const body = { base: draft.base, who: find("save-who").value, in_force_from: draft.day, note: find("save-note").value, prepared, edits: draft.edits() };
@@ -56,8 +57,7 @@ export class Save {
     try {
       this.answered(await post(body), draft.day);
     } catch {
-      const kept = draft.keep() ? "Your edits stay on this device, also when this page is closed" : "This browser keeps nothing: leave this page open";
-      refuse("Nothing was saved", [`The desk cannot be reached. ${kept}; save again when it can.`]);
+      refuse(text("not_saved"), [text(draft.keep() ? "no_desk.kept" : "no_desk.not_kept")]);
     }
     find("save").disabled = !draft.edits().length;
   }
@@ -69,19 +69,19 @@ export class Save {
       location.assign(`/map?saved=${result.version.number}&on=${day}`);
     } else if (status === 409 && result.error.code === "prepared_conflict") this.prepared(result);
     else if (status === 409) this.conflict(result);
-    else refuse("Nothing was saved", result?.error.faults ?? [`The desk failed (${status}). Your edits stay on this device; save again.`]);
+    else refuse(text("not_saved"), result?.error.faults ?? [text("desk_failed", { status })]);
   }
 
   both(result) {
     this.map.showTheirs(result.theirs);
-    const theirs = result.their_versions.flatMap((one) => one.changes.map((change) => `Version ${one.number}, ${one.who}: ${change}.`));
-    const yours = result.yours.map((edit) => `Yours: ${DONE[edit.action]} ${this.on.titleOf(edit.ident, edit.feature ?? this.draft.original.get(edit.ident))}.`);
+    const theirs = result.their_versions.flatMap((one) => one.changes.map((change) => text("theirs", { version: one.number, who: one.who, change })));
+    const yours = result.yours.map((edit) => text("yours", { change: text(edit.action, { area: this.on.titleOf(edit.ident, edit.feature ?? this.draft.original.get(edit.ident)) }) }));
     return [...theirs, ...yours];
   }
 
   // Others changed the same since: mine can be put on the newest version, looked at, and saved.
   conflict(result) {
-    const onTop = button(`Put mine on version ${result.latest}`, "big-button", async () => {
+    const onTop = button(text("put_mine", { version: result.latest }), "big-button", async () => {
       find("save").disabled = true; // until they stand on the newest version
       try {
         const fresh = await this.on.load(this.draft.day);
@@ -89,21 +89,21 @@ export class Save {
         this.on.goTo(fresh);
         this.map.showTheirs([]);
         refuse("", []);
-        say(`Your edits now stand on version ${fresh.base}. Look at them, then save.`);
+        say(text("on_newest", { version: fresh.base }));
         find("save").focus();
       } catch {
-        refuse("Nothing was changed", ["The desk cannot be reached. Your edits stay on this device; try again."], onTop);
+        refuse(text("not_changed"), [text("no_desk.again")], onTop);
         find("save").disabled = false;
       }
     });
-    refuse("Somebody else changed the same; nothing was saved", this.both(result), onTop);
+    refuse(text("conflict"), this.both(result), onTop);
   }
 
   // A later day's map was prepared with other changes of the same: only the official can say which holds then.
   prepared(result) {
-    const keep = button(`Mine until ${result.since}, then what is prepared`, "big-button", () => this.send("keep"));
-    const replace = button(`Mine also from ${result.since} on`, "quiet-button", () => this.send("replace"));
-    refuse(`Another change is prepared from ${result.since}; nothing was saved yet`, this.both(result), keep, replace);
+    const keep = button(text("mine_until", { day: result.since }), "big-button", () => this.send("keep"));
+    const replace = button(text("mine_also", { day: result.since }), "quiet-button", () => this.send("replace"));
+    refuse(text("prepared_conflict", { day: result.since }), this.both(result), keep, replace);
   }
 }
 

@@ -1,7 +1,8 @@
 // What the editor says, and corners as people type them.
 
+import { text as words } from "/static/shell/words.js";
+
 export const find = (id) => document.getElementById(id);
-export const DONE = { add: "Added", change: "Changed", remove: "Removed" };
 
 export function say(text) {
   find("editor-words").textContent = text;
@@ -13,11 +14,14 @@ export function item(text) {
   return one;
 }
 
-export function words(feature, kind) {
-  if (!feature) return "an area";
+// What an area is called: its kind, its name, its hole.
+export function called(feature, kind) {
+  if (!feature) return words("an_area");
   const { name, holes, ref } = feature.properties ?? {};
   const hole = holes ?? (kind === "teeing_area" ? ref : undefined);
-  return `${(kind ?? "").replaceAll("_", " ")}${name ? ` “${name}”` : ""}${hole ? `, hole ${hole}` : ""}`;
+  const ground = kind ? words(`ground.${kind}`) : "";
+  const area = name ? words("named", { kind: ground, name }) : ground;
+  return hole ? words("of_hole", { area, hole }) : area;
 }
 
 // Show faults with a heading and whatever can be done about them; without faults, hide them.
@@ -55,12 +59,12 @@ export const Corners = {
       const parts = line.split(/[,;\s]+/).map(Number);
       const [latitude, longitude] = parts;
       if (parts.length === 2 && Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return [[longitude, latitude]];
-      faults.push(`Corner in line ${index + 1}: “${line}” is no place; write latitude,longitude in degrees, for example 55.004,4.0012.`);
+      faults.push(words("no_corner", { line: index + 1, given: line }));
       return [];
     });
     if (corners.length > 1 && String(corners[0]) === String(corners.at(-1))) corners.pop();
-    if (!faults.length && corners.length < 3) faults.push(`An area needs three corners or more, ${corners.length} given; add the rest, one a line.`);
-    refuse("These corners cannot be used", faults);
+    if (!faults.length && corners.length < 3) faults.push(words("few_corners", { count: corners.length }));
+    refuse(words("bad_corners"), faults);
     return faults.length ? null : corners;
   },
 

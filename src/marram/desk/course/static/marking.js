@@ -1,6 +1,7 @@
 // What was found, on the map: a number leads to its words, and the words to its place.
 
 import { drawCourse } from "/static/shell/course.js";
+import { text } from "/static/shell/words.js";
 
 const L = window.L;
 const CLOSE = 19;
@@ -9,7 +10,7 @@ const words = document.getElementById("marking-words");
 const pins = new Map();
 
 const map = L.map("marking-map", { attributionControl: false, zoomControl: false, zoomSnap: 0.1, zoomDelta: 0.75, minZoom: 13, maxZoom: 24 });
-L.control.zoom({ position: "bottomright" }).addTo(map);
+L.control.zoom({ position: "bottomright", zoomInTitle: text("zoom_in"), zoomOutTitle: text("zoom_out") }).addTo(map);
 L.control.scale({ position: "bottomleft", imperial: false, maxWidth: 120 }).addTo(map);
 window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
 window.marramMap = map; // for whoever looks from outside, such as the tests
@@ -18,7 +19,7 @@ try {
   const drawing = await (await fetch(`/api/course?on=${encodeURIComponent(day)}`)).json();
   map.fitBounds(drawCourse(map, drawing).bounds, { padding: [6, 6], animate: false });
 } catch {
-  words.textContent = "The map cannot be loaded. Reload the page; the list goes without it.";
+  words.textContent = text("not_loaded");
   if (places.length) map.fitBounds(places.map((one) => one.at), { maxZoom: CLOSE, animate: false });
 }
 
@@ -39,7 +40,7 @@ function show(number, move) {
     pin.setZIndexOffset(other === number ? 1000 : 0);
   }
   for (const task of document.querySelectorAll(".task")) task.classList.toggle("shown", task.id === `task-${number}`);
-  words.textContent = `${number}: ${one.what}.`;
+  words.textContent = text("chosen", { number, what: one.what });
   if (move) map.setView(one.at, Math.max(map.getZoom(), CLOSE), { animate: false });
   else document.getElementById(`task-${number}`)?.scrollIntoView({ block: "nearest" });
 }

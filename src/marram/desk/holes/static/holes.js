@@ -1,5 +1,6 @@
 // Hole locations: choose a hole, drag or type where it is cut, see what it means, save the day as a version.
 
+import { countText, text } from "/static/shell/words.js";
 import { answered, LookQueue } from "./holes_asking.js";
 import { HoleDraft } from "./holes_draft.js";
 import { GreenPicture } from "./holes_green.js";
@@ -33,23 +34,25 @@ async function load() {
 // Showing
 
 function words(look) {
-  if (!look) return "No place proposed";
-  if (!look.on_green) return "Off the green";
-  const across = look.side === "centre" ? `centre, ${look.paces_from_side} from each side` : `${look.paces_from_side} from the ${look.side}`;
-  return `${look.paces_from_front} from the front · ${across}${look.slope ? ` · ${look.slope}` : ""}`;
+  if (!look) return text("none_proposed");
+  if (!look.on_green) return text("off_green");
+  const numbers = { front: look.paces_from_front, side: look.paces_from_side, which: text(`side.${look.side}`) };
+  const place = text(look.side === "centre" ? "place.centre" : "place", numbers);
+  return look.slope ? `${place} · ${look.slope}` : place;
 }
 
 function show() {
   const look = draft.now.get(chosen);
   picture.draw(greens.get(chosen), look, theirs[chosen]);
-  find("hole-title").textContent = `Hole ${chosen}${greens.get(chosen).par ? `, par ${greens.get(chosen).par}` : ""}: green ${greens.get(chosen).depth} paces deep`;
+  const { par, depth } = greens.get(chosen);
+  find("hole-title").textContent = text(par ? "hole_par_green" : "hole_green", { hole: chosen, par, depth });
   showLook(look);
   fill("front", look?.paces_from_front ?? "");
   fill("side", look?.paces_from_side ?? "");
   if (look?.on_green) fill("which", look.side);
   find("side").disabled = find("which").value === "centre";
   const days = greens.get(chosen).recent.map((one) => one.day).filter(Boolean);
-  find("recent").textContent = days.length ? `Rings on the green: where it was cut on ${days.join(", ")}.` : "";
+  find("recent").textContent = days.length ? text("recent", { days: days.join(", ") }) : "";
   strip();
   state();
 }
@@ -71,7 +74,7 @@ function showLook(look) {
   );
   if (!look) {
     const why = told.without[chosen];
-    if (why) find("numbers").textContent = `No place is proposed, because ${why}. Tap the green to choose one.`;
+    if (why) find("numbers").textContent = text("without", { why });
   }
 }
 
@@ -93,7 +96,7 @@ function strip() {
     const moved = draft.isMoved(hole);
     button.setAttribute("aria-pressed", hole === chosen);
     button.classList.toggle("moved", moved);
-    button.innerHTML = `<span class="hidden">Hole </span>${hole}${warned ? '<span class="mark" aria-hidden="true">!</span><span class="hidden">, look at it</span>' : ""}${moved ? '<span class="hidden">, not saved</span>' : ""}`;
+    button.innerHTML = `<span class="hidden">${text("hole")} </span>${hole}${warned ? `<span class="mark" aria-hidden="true">!</span><span class="hidden">, ${text("look_at_it")}</span>` : ""}${moved ? `<span class="hidden">, ${text("not_saved_yet")}</span>` : ""}`;
   }
 }
 
@@ -108,11 +111,10 @@ function state() {
   const count = draft.moved().size;
   find("undo").disabled = !draft.past.length;
   find("redo").disabled = !draft.future.length;
-  const locations = (n) => `${n} ${n === 1 ? "location" : "locations"}`;
-  let text = `Version ${told.base} is saved; nothing is changed.`;
-  if (!told.base) text = `Nothing is saved for this day yet: ${locations(draft.now.size)} are proposed. What you move is kept on this device until saved.`;
-  else if (count) text = `${locations(count)} changed, kept on this device until saved.`;
-  find("changes").textContent = text;
+  let said = text("saved", { version: told.base });
+  if (!told.base) said = countText("proposed", draft.now.size);
+  else if (count) said = countText("changed", count);
+  find("changes").textContent = said;
   find("kept-offer").hidden = !draft.restored;
   find("save").disabled = page.dataset.kept !== "yes" || !toSave().size;
 }
@@ -124,7 +126,7 @@ function toSave() {
 
 const looks = new LookQueue(
   (place) => answered(fetch(address(`/api/holes/${day}/look`, place))),
-  (error) => (error ? complain("That cannot be", error.faults ?? ["The desk cannot be reached. What you moved before stays on this device."]) : complain("", [])),
+  (error) => (error ? complain(text("cannot_be"), error.faults ?? [text("no_desk.moved")]) : complain("", [])),
 );
 
 function dragged(x, y) {
@@ -149,9 +151,9 @@ function settle(place) {
   looks.ask(place, (found) => {
     aims.delete(place.hole);
     if (found?.on_green) draft.set(found.hole, found);
-    else if (found) complain("That is off the green", [`Hole ${found.hole} stays where it was.`]);
+    else if (found) complain(text("is_off"), [text("stays", { hole: found.hole })]);
     show();
-    if (found?.on_green) find("moved-words").textContent = `Hole ${found.hole}: ${words(found)}. ${found.warnings.map((one) => one.words).join(" ")}`;
+    if (found?.on_green) find("moved-words").textContent = [text("moved", { hole: found.hole, place: words(found) }), ...found.warnings.map((one) => one.words)].join(" ");
   });
 }
 
@@ -190,9 +192,9 @@ find("propose").addEventListener("click", async () => {
     const other = await answered(fetch(address(`/api/holes/${day}`, { seed })));
     draft.setAll(Object.values(other.proposed));
     show();
-    find("moved-words").textContent = "Other locations are proposed. Undo brings the earlier ones back.";
+    find("moved-words").textContent = text("others");
   } catch (error) {
-    complain("Nothing was proposed", error.faults ?? ["The desk cannot be reached."]);
+    complain(text("not_proposed"), error.faults ?? [text("no_desk")]);
   }
   find("propose").disabled = false;
 });
@@ -232,7 +234,7 @@ find("save-form").addEventListener("submit", async (event) => {
     return;
   } catch (error) {
     if (error.status === 409) await conflict(error.body);
-    else complain("Nothing was saved", error.faults ?? ["The desk cannot be reached. Your locations stay on this device; save again when it can."], document.createElement("span"));
+    else complain(text("not_saved"), error.faults ?? [text("no_desk.save")], document.createElement("span"));
   }
   state();
 });
@@ -245,13 +247,13 @@ async function conflict(body) {
   list.className = "conflict";
   for (const hole of Object.keys(theirs).map(Number)) list.append(side(hole, body.latest.who));
   choose(Number(Object.keys(theirs)[0]));
-  complain("Somebody else moved the same; nothing was saved", body.error.faults, list);
+  complain(text("conflict"), body.error.faults, list);
 }
 
 function side(hole, who) {
   const item = document.createElement("li");
-  const text = document.createElement("p");
-  text.textContent = `Hole ${hole}. ${who}: ${words(theirs[hole])}. You: ${words(draft.now.get(hole))}.`;
+  const both = document.createElement("p");
+  both.textContent = text("both", { hole, who, theirs: words(theirs[hole]), yours: words(draft.now.get(hole)) });
   const row = document.createElement("p");
   row.className = "row";
   const decide = (label, act) => {
@@ -268,9 +270,9 @@ function side(hole, who) {
     });
     row.append(button);
   };
-  decide(`Keep mine for hole ${hole}`, () => {});
-  decide(`Take ${who}’s`, () => draft.set(hole, told.saved[hole]));
-  item.append(text, row);
+  decide(text("keep_mine", { hole }), () => {});
+  decide(text("take_theirs", { who }), () => draft.set(hole, told.saved[hole]));
+  item.append(both, row);
   return item;
 }
 
@@ -282,5 +284,5 @@ try {
   page.dataset.ready = "yes";
 } catch (error) {
   document.documentElement.classList.add("no-js"); // the numbers can be typed without it
-  complain("The greens cannot be drawn", error.faults ?? ["The desk cannot be reached. Reload the page."]);
+  complain(text("not_drawn"), error.faults ?? [text("no_desk.reload")]);
 }

@@ -1,5 +1,7 @@
 // The picture of one green, front at the bottom: a hole to drag, recent holes, the slope.
 
+import { text } from "/static/shell/words.js";
+
 const SVG = "http://www.w3.org/2000/svg";
 const SIZE = 240;
 
@@ -29,7 +31,7 @@ export class GreenPicture {
     ]);
     const front = [
       element("path", { d: `M${SIZE / 2} ${SIZE - 3}v-12m-4 5l4 -5l4 5`, class: "front-mark" }),
-      element("text", { x: SIZE / 2 + 8, y: SIZE - 5, class: "front-word" }, "line of play"),
+      element("text", { x: SIZE / 2 + 8, y: SIZE - 5, class: "front-word" }, text("line_of_play")),
     ];
     this.guides = element("g", {});
     const parts = [...around, edge, slope, ...recent, ...front, this.guides];
@@ -54,7 +56,7 @@ export class GreenPicture {
   }
 
   cup(hole, look) {
-    const cup = element("g", { id: "cup", tabindex: 0, role: "button", "aria-label": `Hole ${hole}: arrow keys move it by half a pace, with Shift by two`, transform: `translate(${look.x} ${look.y})` });
+    const cup = element("g", { id: "cup", tabindex: 0, role: "button", "aria-label": text("cup", { hole }), transform: `translate(${look.x} ${look.y})` });
     if (look.warnings.length) cup.classList.add("warned");
     cup.append(element("circle", { r: 18, class: "grip" }), element("circle", { r: 5, class: "cup" }));
     // A finger on the hole moves it and does not scroll the page; touch-action does not reach into a drawing.

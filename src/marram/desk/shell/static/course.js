@@ -1,16 +1,18 @@
 // The ground of the course in layers, from the GeoJSON of /api/course, which comes in drawing order.
 
+import { text } from "./words.js";
+
 const L = window.L;
 
-const LABELS = {
-  red_penalty_area: "Red",
-  yellow_penalty_area: "Yellow",
-  ground_under_repair: "Ground under repair",
-  temporary_water: "Temporary water",
-  no_play_zone: "No play",
-  dropping_zone: "Dropping zone",
-  out_of_bounds: "Out of bounds",
-};
+const LABELLED = new Set([
+  "red_penalty_area",
+  "yellow_penalty_area",
+  "ground_under_repair",
+  "temporary_water",
+  "no_play_zone",
+  "dropping_zone",
+  "out_of_bounds",
+]);
 const LABEL_ZOOM = 17;
 const NEAR_ZOOM = 20; // from here on a drop area matters, and a name would cover it
 const FLAG_ZOOM = 15.6;
@@ -27,7 +29,7 @@ export function drawCourse(map, drawing) {
   const numbers = new Map();
   for (const feature of drawing.features) {
     const { kind, name, number } = feature.properties;
-    if (LABELS[kind]) labels.addLayer(label(feature, called(LABELS[kind], name), kind));
+    if (LABELLED.has(kind)) labels.addLayer(label(feature, called(text(`ground.${kind}`), name), kind));
     if (kind === "line_of_play") numbers.set(number, numberAt(feature).addTo(map));
     if (kind === "hole") flag(feature).addTo(map);
   }
@@ -50,7 +52,7 @@ export function drawCourse(map, drawing) {
 
 function called(kind, name) {
   if (!name) return kind;
-  return name.toLowerCase().startsWith(kind.toLowerCase()) ? name : `${kind}: ${name}`;
+  return name.toLowerCase().startsWith(kind.toLowerCase()) ? name : text("named", { ground: kind, name });
 }
 
 function label(feature, words, kind) {

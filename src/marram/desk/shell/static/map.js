@@ -3,6 +3,7 @@
 import { drawCourse } from "./course.js";
 import { Picker } from "./picker.js";
 import { Relief } from "./relief.js";
+import { text } from "./words.js";
 
 const L = window.L;
 const AROUND_BALL = 70; // metres shown to each side of the ball
@@ -23,7 +24,7 @@ export function startMap() {
     maxZoom: 24,
     keyboardPanDelta: 60,
   });
-  L.control.zoom({ position: "bottomright", zoomInTitle: "Zoom in", zoomOutTitle: "Zoom out" }).addTo(map);
+  L.control.zoom({ position: "bottomright", zoomInTitle: text("zoom_in"), zoomOutTitle: text("zoom_out") }).addTo(map);
   L.control.scale({ position: "bottomleft", imperial: false, maxWidth: 120 }).addTo(map);
   const marks = L.layerGroup().addTo(map);
   const relief = new Relief(map);

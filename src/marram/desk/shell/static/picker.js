@@ -1,5 +1,7 @@
 // Picking a place: a tap, the cross in the middle of the map (for keyboards and for precision), or the phone.
 
+import { text } from "./words.js";
+
 const htmx = window.htmx;
 const L = window.L;
 const UNMOVED = 0.3; // metres: as exactly as a place is tapped
@@ -41,7 +43,7 @@ export class Picker {
     document.getElementById("at-cross").hidden = on && this.state.overview;
     document.getElementById("map").classList.toggle("picking", on);
     if (!on) return;
-    this.words.textContent = placed ? "Tap again to move it" : `Tap ${this.state.picks[this.role].words}`;
+    this.words.textContent = placed ? text("tap_again") : text("tap", { place: this.state.picks[this.role].words });
     this.cancel.hidden = this.state.pick === this.role;
     this.phone.hidden = !("geolocation" in navigator && window.isSecureContext);
     if (this.state.pick !== this.role) {
@@ -66,12 +68,12 @@ export class Picker {
   }
 
   fromPhone() {
-    this.words.textContent = "Asking the phone …";
+    this.words.textContent = text("asking");
     navigator.geolocation.getCurrentPosition(
       (found) => {
         const { latitude: lat, longitude: lng, accuracy } = found.coords;
         if (this.bounds && !this.bounds.pad(0.2).contains([lat, lng])) {
-          this.words.textContent = "The phone is not on this course. Tap the map instead.";
+          this.words.textContent = text("elsewhere");
           return;
         }
         this.phoneAt = { at: [lat, lng], accuracy: Math.ceil(accuracy * 10) / 10 };
@@ -79,10 +81,10 @@ export class Picker {
         this.circle = L.circle([lat, lng], { radius: accuracy, interactive: false, className: "accuracy" }).addTo(this.map);
         this.map.setView([lat, lng], 19.5, { animate: false });
         this.cross.hidden = document.getElementById("at-cross").hidden = false;
-        this.words.textContent = `The phone is here, to about ${Math.round(accuracy)} m. Stand at the place and use the cross; or move the cross to it.`;
+        this.words.textContent = text("here", { metres: Math.round(accuracy) });
       },
       (error) => {
-        this.words.textContent = `The phone gave no position (${error.message}). Tap the map instead.`;
+        this.words.textContent = text("no_position", { fault: error.message });
       },
       { enableHighAccuracy: true, timeout: 15000, maximumAge: 5000 },
     );
