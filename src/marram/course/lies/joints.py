@@ -1,7 +1,7 @@
 """Where lines with a width meet end to end: the ground at the outside of the bend, which flat ends leave out."""
 
 from collections.abc import Sequence
-from math import hypot
+from math import cos, hypot, pi
 
 import numpy as np
 import shapely
@@ -11,6 +11,9 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.tolerance import SEAM
 from marram.course.reading.shapes import strip
+
+ROUND = 32
+"""Corners in a quarter of a round joint."""
 
 XY = tuple[float, float]
 
@@ -52,7 +55,8 @@ def _joint(one: tuple[XY, XY, float], other: tuple[XY, XY, float]) -> BaseGeomet
     before, after = _step(end, towards, 2 * half), _step(end, other_towards, 2 * half)
     ahead = (before[0] - end[0]) * (after[0] - end[0]) + (before[1] - end[1]) * (after[1] - end[1])
     if ahead > 0:
-        return shapely.buffer(Point(end), half)
+        # A polygon around the circle, not inside it: no part of the path is left out.
+        return shapely.buffer(Point(end), half / cos(pi / (4 * ROUND)), quad_segs=ROUND)
     return strip(LineString([before, end, after]), half)
 
 

@@ -5,6 +5,7 @@ outline is that of its pieces wherever they do not meet; between them no edge is
 An area of one piece keeps the very geometry of the map.
 """
 
+import math
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -21,6 +22,9 @@ from marram.course.lies.extents import Extent
 from marram.course.lies.joints import joints
 from marram.course.lies.tolerance import EDGE_TOLERANCE, SEAM
 from marram.course.model import Feature, Kind
+
+CORNER = 5 * SEAM
+"""Shapes that meet along less than this, metres, meet at a corner, and share no side."""
 
 Shapes = NDArray[np.object_]
 
@@ -163,17 +167,24 @@ def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> 
     """Return what fills the gaps between pairs of joined shapes that are too narrow to be one.
 
     A gap is filled by closing (growing and shrinking again by half its width), near the seam alone. Each filling
-    reaches a micrometre into both shapes, so that rounding leaves nothing between.
+    reaches a micrometre into both shapes, so that rounding leaves nothing between. Where two shapes only touch at a
+    corner there is nothing to fill.
     """
+    tree = STRtree(shapes)
     fillings = []
     for one, other in ((shapes[i], shapes[j]) for i, j in pairs):
         seam = shapely.intersection(_grown(one, SEAM), _grown(other, SEAM))
+        if math.dist(seam.bounds[:2], seam.bounds[2:]) < CORNER:
+            continue
         window = shapely.buffer(seam, 3 * SEAM, quad_segs=2)
-        both = shapely.union_all([shapely.intersection(one, window), shapely.intersection(other, window)])
-        gaps = shapely.difference(_grown(_grown(both, 0.6 * SEAM), -0.6 * SEAM), both)
-        for gap in shapely.get_parts(gaps):
+        near = [shapely.intersection(shapes[i], window) for i in tree.query(window)]
+        here = shapely.union_all(near)
+        closed = _grown(_grown(here, 0.6 * SEAM), -0.6 * SEAM)
+        inner = _grown(closed, -2 * EDGE_TOLERANCE)
+        for gap in shapely.get_parts(shapely.difference(closed, here)):
+            # What lies along the outside, no wider than rounding, is no gap between the two.
             filling = _grown(gap, EDGE_TOLERANCE)
-            if filling.geom_type == "Polygon" and filling.intersects(one) and filling.intersects(other):
+            if gap.intersects(inner) and filling.intersects(one) and filling.intersects(other):
                 fillings.append(filling)
     return fillings
 
