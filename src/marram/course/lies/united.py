@@ -160,7 +160,10 @@ def _union(pieces: Sequence[Extent], pairs: Sequence[tuple[int, int]]) -> BaseGe
     drawn = [(i, j) for i, j in pairs if not (pieces[i].middles and pieces[j].middles)]
     lines = [(line, piece.half) for piece in pieces for line in piece.middles]
     between = [*joints(lines), *_seams(shapes, drawn)]
-    return shapely.union_all([*shapes, *between]) if between or len(shapes) > 1 else shapes[0]
+    if not between and len(shapes) == 1:
+        return shapes[0]
+    # Where edges cross or run together, rounding leaves corners a hair apart: no edge of theirs is one.
+    return shapely.remove_repeated_points(shapely.union_all([*shapes, *between]), EDGE_TOLERANCE)
 
 
 def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> list[BaseGeometry]:
