@@ -34,16 +34,17 @@ maps = st.tuples(
     blobs(Kind.PUTTING_GREEN, 1),
     blobs(Kind.TEEING_AREA, 1),
     blobs(Kind.OUT_OF_BOUNDS, 1),
+    blobs(Kind.WATER, 2),
     st.booleans(),
 )
 RING = feature(Kind.BOUNDARY, Point(0, 0).buffer(45), tags={"marram": "boundary"})
 
 
 def drawn_map(parts):
-    red, yellow, bunkers, greens, tees, fences, bounded = parts
+    red, yellow, bunkers, greens, tees, fences, waters, bounded = parts
     only = hole(green=greens[0] if greens else None, tees=tees)
     return course(
-        *([RING] if bounded else []), *red, *yellow, *bunkers, *greens, *tees, *fences, holes=[only]
+        *([RING] if bounded else []), *red, *yellow, *bunkers, *greens, *tees, *fences, *waters, holes=[only]
     )
 
 
@@ -81,7 +82,17 @@ def independent(links, places):
     ]
     for ground, kind in order:
         answers[touches(kind)] = ground
-    red, yellow = touches(Kind.RED_PENALTY_AREA), touches(Kind.YELLOW_PENALTY_AREA)
+    red, yellow, wet = (
+        touches(kind) for kind in (Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA, Kind.WATER)
+    )
+    # Along a marked edge a strip of water less than a metre wide is loose drawing: left to the closed forms.
+    for f in links.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA):
+        distance = signed(f.geometry.exterior, places)
+        if any(f.geometry.intersects(water.geometry) for water in links.of(Kind.WATER)):
+            clear[wet & ~(red | yellow)] = False
+        # Part of a ball in water that a marking covers is in the marking, whatever lies beside it.
+        clear[wet & (np.abs(distance) <= 2 * RADIUS)] = False
+    red |= wet & ~(red | yellow)
     answers[red] = Ground.RED_PENALTY_AREA
     answers[yellow] = Ground.YELLOW_PENALTY_AREA
     answers[red & yellow] = Ground.PENALTY_AREA_OF_TWO_COLOURS
