@@ -17,7 +17,7 @@ from marram.desk.rooms import ROUTERS
 from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
 from marram.desk.shell.templating import DESK, ROOMS
-from marram.desk.shell.workplace import Workplace, workplaces
+from marram.desk.shell.workplace import Workplace, with_holes, workplaces
 from marram.services.event import Event, read_event
 
 
@@ -54,6 +54,7 @@ def create_app(
     app.state.workplace = Workplace(course, read_event(event))
     app.state.maps = kept
     app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)
+    app.state.with_holes = with_holes()
     app.state.course_file = Path(course_path)
     app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs

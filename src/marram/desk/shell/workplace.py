@@ -2,17 +2,21 @@
 
 import hashlib
 import json
+from collections import OrderedDict
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property, lru_cache
+from threading import Lock
 from typing import Any
 
 from fastapi import Request
 from fastapi.responses import HTMLResponse
 
 from marram import __version__
+from marram.course.greens.cut_holes import with_holes_cut
 from marram.course.model import Course, Hole
+from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.course.versions.map_versions import MapVersions, Version
 from marram.desk.competition.conditions import COOKIE
 from marram.desk.rulings.case_address import CaseAddress, read_address
@@ -42,15 +46,19 @@ class Workplace:
     """The version of the map, where versions are kept."""
     map_since: date | None = None
     """The first day on which the version has this map; ``None`` for the map as its file holds it."""
+    holes: HoleVersion | None = None
+    """The hole locations of the day, where some were set: the holes of ``course`` are cut there."""
 
     @property
     def map_told(self) -> dict[str, Any]:
-        """The version of the map, as every JSON answer that rests on the map names it."""
+        """The version of the map and of the day's hole locations, as every JSON answer that rests on them names it."""
         version, since = self.map_version, self.map_since
         return {
             "map_version": version.number if version else None,
             "map_in_force_from": since.isoformat() if since else None,
             "map_saved_by": version.who if version and since else None,
+            "holes_version": self.holes.number if self.holes else None,
+            "holes_saved_by": self.holes.who if self.holes else None,
         }
 
     @cached_property
@@ -73,18 +81,50 @@ class Workplace:
 
 
 def workplace(request: Request) -> Workplace:
-    """Return the workplace of the desk that got this request, on the map in force on the day of its case."""
+    """Return the workplace of the desk that got this request.
+
+    It stands on the map in force on the day of its case, with the holes cut where they were set for that day.
+    """
     found: Workplace = request.app.state.workplace
     maps: MapVersions | None = request.app.state.maps
-    if maps is None:
+    kept: HoleDays | None = request.app.state.hole_days
+    if maps is None and kept is None:
         return found
     try:
         day = found.read(request).conditions.on
     except InputError:  # the page itself says what is wrong with its address
         return found
-    here = maps.map_on(day)
-    on_map: Callable[[int, date], Workplace] = request.app.state.on_map
-    return on_map(here.version.number, here.since)
+    if maps is not None:
+        here = maps.map_on(day)
+        on_map: Callable[[int, date], Workplace] = request.app.state.on_map
+        found = on_map(here.version.number, here.since)
+    holes = kept.latest(day) if kept is not None else None
+    if holes is None:
+        return found
+    cut: Cut = request.app.state.with_holes
+    return cut(found, holes)
+
+
+Cut = Callable[["Workplace", HoleVersion], "Workplace"]
+
+
+def with_holes() -> Cut:
+    """Return what gives a workplace with the holes cut as set for a day; it holds the last few ready."""
+    ready: OrderedDict[tuple[int, date, int], tuple[Workplace, Workplace]] = OrderedDict()
+    lock = Lock()
+
+    def cut(found: Workplace, holes: HoleVersion) -> Workplace:
+        key = (id(found), holes.day, holes.number)
+        with lock:
+            before = ready.get(key)
+            if before is None or before[0] is not found:
+                course = with_holes_cut(found.course, holes.places)
+                before = ready[key] = found, replace(found, course=course, holes=holes)
+                while len(ready) > MOST_MAPS:
+                    ready.popitem(last=False)
+            return before[1]
+
+    return cut
 
 
 def workplaces(found: Workplace, maps: MapVersions) -> Callable[[int, date], Workplace]:
@@ -143,6 +183,7 @@ def show(
             "course": desk.course,
             "map_version": desk.map_version,
             "map_since": desk.map_since,
+            "holes_cut": desk.holes,
             "version": __version__,
             "here": here,
             "map_state": map_state,

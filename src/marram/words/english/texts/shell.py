@@ -19,6 +19,7 @@ TEXTS: dict[str, str] = {
     "change": "Change",
     "change.what": "the conditions of the competition",
     "map_version": "Map version {number}, in force from {since}, saved by {who}.",
+    "holes_cut": "Holes as set for {day}, version {number}, saved by {who}.",
     "map_version.file": "Map version {number}, the map as its file holds it.",
     "here.no_play_zone": "The map shows a no play zone here.",
     "here.wrong_green": "The ball lies on a wrong green: relief must be taken.",
