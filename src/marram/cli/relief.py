@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from marram.cli.conditions import facts_given, form_given, local_rules_in_force
 from marram.cli.exits import DECIDED, MORE_FACTS_NEEDED
@@ -16,7 +17,7 @@ from marram.cli.show import print_json, show_lines
 from marram.cli.writing import write_files
 from marram.course import load
 from marram.course.model import Course
-from marram.course.versions.map_versions import MapVersions, Version, default_folder
+from marram.course.versions.folder import default_folder
 from marram.errors import InputError
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.pictures.geojson import feature_collection
@@ -30,6 +31,9 @@ from marram.services.lies import to_plane
 from marram.services.places import Degrees, Places
 from marram.services.relief import draw_options
 from marram.services.rulings import Asked, rule_at_place
+
+if TYPE_CHECKING:
+    from marram.course.versions.map_versions import Version
 
 DROP = ("dropped", "at-rest")
 """Places of a ball that was dropped; the others are those of the case."""
@@ -134,7 +138,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     raise SystemExit(code if code != DECIDED or areas or not drawn else MORE_FACTS_NEEDED)
 
 
-def _course(request: Request) -> tuple[Course, Version | None]:
+def _course(request: Request) -> tuple[Course, "Version | None"]:
     """Return the map in force on the day, and its version where versions are kept.
 
     The desk keeps them in the default folder, so that both rule on the same map.
@@ -142,6 +146,8 @@ def _course(request: Request) -> tuple[Course, Version | None]:
     folder = request.maps or default_folder(request.course)
     if request.maps is None and not folder.is_dir():
         return load(request.course), None
+    from marram.course.versions.map_versions import MapVersions
+
     maps = MapVersions(request.course, folder)
     if maps.file_news() is not None:
         print(

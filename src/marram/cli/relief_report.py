@@ -3,11 +3,10 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from marram.cli.drop import drop_lines
 from marram.cli.show import Line
-from marram.course.versions.map_versions import Version
 from marram.relief import NeedsPlace, NoRelief
 from marram.relief.drop import DropCheck
 from marram.relief.pictures.picture_words import assumed_words, measure_words
@@ -17,6 +16,9 @@ from marram.rules.result import NeedFacts
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.relief_options import option_words
+
+if TYPE_CHECKING:
+    from marram.course.versions.map_versions import Version
 
 
 @dataclass(frozen=True)
@@ -35,7 +37,7 @@ class Report:
     ruled: Ruled
     drawn: Sequence[OptionDrawn]
     drops: Mapping[int, DropCheck]
-    version: Version | None = None
+    version: "Version | None" = None
 
     @property
     def in_force_from(self) -> str | None:

@@ -7,7 +7,6 @@ from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.reading.assembly import assemble
 from marram.course.reading.geojson import read_geojson
-from marram.course.reading.osm_xml import read_osm_xml
 from marram.course.reading.source import Source
 from marram.errors import BadCourse
 
@@ -63,4 +62,8 @@ def _read(path: Path) -> Source:
     except OSError as error:
         source = Source()
         return source.give_up("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
-    return read_osm_xml(path) if is_xml else read_geojson(path)
+    if is_xml:
+        from marram.course.reading.osm_xml import read_osm_xml  # noqa: PLC0415 - only such a file needs it
+
+        return read_osm_xml(path)
+    return read_geojson(path)

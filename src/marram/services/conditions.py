@@ -7,16 +7,17 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from datetime import date as day
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, edition_of
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
-from marram.rules.local_rules.adoption import adopt
-from marram.services.event import Event
 from marram.words.language import translate
 from marram.words.texts import text
+
+if TYPE_CHECKING:
+    from marram.services.event import Event
 
 PLAYER_KEYS = ("handed", "club")
 """Keys about the player of one case."""
@@ -112,7 +113,7 @@ class Conditions:
         return {"played_on": self.on, "form_of_play": self.form, "local_rules": self.local}
 
 
-def conditions_of_event(event: Event) -> Conditions:
+def conditions_of_event(event: "Event") -> Conditions:
     """Return the conditions that an event sets; without a day of its own it is played today."""
     return Conditions(
         on=event.played_on or datetime.now(tz=UTC).astimezone().date(),
@@ -180,6 +181,8 @@ def _not_covered(text: str) -> DateNotCovered:
 def _local(text: str, on: day) -> tuple[str, ...] | None:
     if text == "open":
         return None
+    from marram.rules.local_rules.adoption import adopt  # noqa: PLC0415 - the register, only when needed
+
     found = adopt([code for code in text.split(",") if code and code != NONE], on)
     if found.faults:
         raise BadAnswer(*(f"local: {fault}" for fault in found.faults))

@@ -5,10 +5,8 @@ several maps: its own, and those prepared for later days with its changes carrie
 """
 
 import json
-import os
 from dataclasses import dataclass
 from datetime import date
-from hashlib import sha256
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -16,6 +14,7 @@ from marram.course.fault import Fault, Severity
 from marram.course.loading import examine
 from marram.course.model import Course
 from marram.course.versions.course_file import CourseFile
+from marram.course.versions.folder import default_folder
 from marram.course.versions.map_edits import Document
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
 from marram.errors import BadCourse, BadPlace
@@ -130,16 +129,6 @@ class MapDays:
         if key not in self._built:
             self._built[key] = checked(self.document(number, key[1]))
         return self._built[key]
-
-
-def default_folder(course_file: Path) -> Path:
-    """Return where versions of a course file are kept by default, below the user's own data.
-
-    The XDG Base Directory Specification names the place; the file's own path keeps courses apart.
-    """
-    data = Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share")
-    mark = sha256(str(course_file.resolve()).encode()).hexdigest()[:10]
-    return data / "marram" / "maps" / f"{course_file.stem}-{mark}"
 
 
 def checked(document: Document) -> tuple[Course, list[Fault]]:

@@ -12,7 +12,8 @@ from enum import Enum
 from pathlib import Path
 
 from marram.course.versions.course_file import FileNews
-from marram.course.versions.map_days import MapDays, MapInForce, checked, default_folder
+from marram.course.versions.folder import default_folder
+from marram.course.versions.map_days import MapDays, MapInForce, checked
 from marram.course.versions.map_edits import (
     Carried,
     Document,
