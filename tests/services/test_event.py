@@ -15,7 +15,7 @@ from tests.cli.running import marram
 FOLDER = Path(__file__).parents[1] / "bad" / "event"
 
 SAID = {
-    "local_rule_for_local_rules.json": ["local_rule is not known. Did you mean 'local_rules'"],
+    "local_rule_for_local_rules.json": ["the key 'local_rule' is not known. Did you mean 'local_rules'"],
     "notice_as_one_string.json": [
         "notice_to_players is 'Preferred lies are in force.'; give a list of sentences"
     ],
@@ -26,23 +26,25 @@ SAID = {
     "sides_unknown.json": ["sides is 'pairs'; give one of individual"],
     "form_is_a_list.json": ["form_of_play is ['stroke_play']; give one of stroke_play"],
     "player_without_name.json": ["players 2, name is missing; give words"],
-    "player_key_unknown.json": ["players 1, handicap_indx is not known. Did you mean 'handicap_index'"],
+    "player_key_unknown.json": [
+        "players 1: the key 'handicap_indx' is not known. Did you mean 'handicap_index'"
+    ],
     "handicap_is_words.json": ["players 1, handicap_index is 'scratch'; give a number"],
     "time_is_none.json": ["starting_times 1, time is '25:00'; give a time of day"],
     "tee_is_words.json": ["starting_times 1, tee is 'first'; give the number of the hole"],
     "stranger_in_a_group.json": ["starting_times 1 names 'Maris Quillan-Roe', who is not among the players"],
     "local_rules_exclude_each_other.json": ["H-1.1 and H-1.3 cannot be in force together"],
     "many_faults.json": [
-        "nmae is not known",
+        "the key 'nmae' is not known",
         "played_on is 'June'",
         "sides is 3",
         "no Local Rule 'Z-9'",
         "'One.'",
     ],
-    "a_list.json": ["is not a JSON object"],
-    "no_json.json": ["cannot be read as JSON"],
+    "a_list.json": ["give an object"],
+    "no_json.json": ["is not JSON"],
     "key_twice.json": ["'name' is given twice"],
-    "not_utf8.json": ["cannot be read as JSON"],
+    "not_utf8.json": ["is not JSON"],
 }
 """What is said of each bad file: one entry for each fault, no more and no fewer."""
 
@@ -70,7 +72,7 @@ def test_serving_a_bad_event_ends_before_anything_is_served() -> None:
     found = marram("serve", "--demo", "--event", str(FOLDER / "many_faults.json"))
 
     assert found.code == 2
-    assert "nmae is not known" in found.err
+    assert "the key 'nmae' is not known" in found.err
     assert found.out == ""
 
 

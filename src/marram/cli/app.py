@@ -195,8 +195,8 @@ def relief(
     json: Json = False,
 ) -> None:
     """Draw the relief options at a place on a course."""
-    from marram.cli.conditions import day_of_play
     from marram.cli.relief import Files, Request, draw_relief
+    from marram.services.given import day_of_play
 
     places = {
         "ball": ball,

@@ -4,7 +4,6 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from itertools import groupby
 
-from marram.cli.conditions import day_of_edition, form_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.editions import FIRST_DAY
@@ -12,6 +11,7 @@ from marram.rules.engine.changes import changes
 from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
+from marram.services.given import day_of_edition, form_given
 from marram.words.changes import ChangeWords, change_words
 
 

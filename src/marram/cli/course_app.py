@@ -47,8 +47,8 @@ def course_mend(
     json: Json = False,
 ) -> None:
     """Say how each fault of a map can be mended, and mend what is accepted; the file itself is never written."""
-    from marram.cli.conditions import day_of_play
     from marram.cli.mending import Wanted, mend_course
+    from marram.services.given import day_of_play
 
     mend_course(file, Wanted(accept or [], course, who, why, day_of_play(day, None), maps, output, json))
 
@@ -92,8 +92,8 @@ def course_versions(
     json: Json = False,
 ) -> None:
     """List the versions of a map, and the one in force on a day."""
-    from marram.cli.conditions import day_of_play
     from marram.cli.versions import list_versions
+    from marram.services.given import day_of_play
 
     list_versions(file, maps, day_of_play(day, None), json)
 
@@ -123,8 +123,8 @@ def course_holes(
     json: Json = False,
 ) -> None:
     """Propose hole locations and print their sheet."""
-    from marram.cli.conditions import day_of_play
     from marram.cli.holes import hole_locations
+    from marram.services.given import day_of_play
 
     hole_locations(
         file,
@@ -150,7 +150,7 @@ def course_marking(
     json: Json = False,
 ) -> None:
     """Print what to mend before play, hole by hole."""
-    from marram.cli.conditions import day_of_play
     from marram.cli.holes import marking
+    from marram.services.given import day_of_play
 
     marking(file, day=day_of_play(day, None), pdf=pdf, as_json=json)

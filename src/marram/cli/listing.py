@@ -3,7 +3,6 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from marram.cli.conditions import day_of_play
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
@@ -12,6 +11,7 @@ from marram.rules.incidents import incident
 from marram.rules.incidents.finding import Found, find
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
+from marram.services.given import day_of_play
 from marram.words.questions import question_words
 
 

@@ -8,8 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from marram.cli.conditions import facts_given, form_given, local_rules_in_force
 from marram.cli.exits import DECIDED, MORE_FACTS_NEEDED
+from marram.cli.facts import facts_given
 from marram.cli.places import places_given
 from marram.cli.relief_report import Report
 from marram.cli.ruling import exit_code
@@ -27,6 +27,7 @@ from marram.rules.former_names import incident_now
 from marram.rules.ruling import Ruling
 from marram.services.conditions import Conditions
 from marram.services.drops import check_drops
+from marram.services.given import form_given, local_rules_in_force
 from marram.services.lies import to_plane
 from marram.services.places import Degrees, Places
 from marram.services.relief import draw_options

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -13,6 +14,8 @@ from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
+from marram.services.address_case import case_asked
+from marram.services.made_with import made_with
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.relief_options import option_words
@@ -40,11 +43,15 @@ class Report:
     version: "Version | None" = None
 
     @property
-    def in_force_from(self) -> str | None:
+    def in_force_from(self) -> date | None:
         """The day from which the version of the map is in force, but for the map as its file holds it."""
         version = self.version
-        day = self.ruled.asked.conditions.on
-        return version.since(day).isoformat() if version and version.saved_at else None
+        return version.since(self.ruled.asked.conditions.on) if version and version.saved_at else None
+
+    @property
+    def version_number(self) -> int | None:
+        """The number of the version of the map, where versions are kept."""
+        return self.version.number if self.version else None
 
     def lines(self, svg: Path | None) -> Iterator[Line]:
         """Yield the lines of the text report."""
@@ -88,8 +95,8 @@ class Report:
             "incident": ruled.asked.what,
             "played_on": ruled.asked.conditions.on.isoformat(),
             "hole": hole.number,
-            "map_version": self.version.number if self.version else None,
-            "map_in_force_from": self.in_force_from,
+            "map_version": self.version_number,
+            "map_in_force_from": as_plain(self.in_force_from),
             "area": place.area.value if place.area else "out_of_bounds",
             "metres_to_hole": round(place.metres, 3),
             "facts": dict(ruled.known),
@@ -105,6 +112,7 @@ class Report:
                 }
                 for number, one in enumerate(self.drawn, start=1)
             ],
+            "case": case_asked(ruled.asked, made_with(self.version_number, self.in_force_from)).document(),
         }
 
 

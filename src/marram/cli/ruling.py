@@ -2,15 +2,21 @@
 
 import sys
 from collections.abc import Sequence
-from typing import Any
+from datetime import date
+from typing import TYPE_CHECKING, Any
 
 import marram
-from marram.cli.conditions import day_of_play, facts_given, form_given, local_rules_in_force
 from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
+from marram.cli.facts import facts_given
 from marram.rules.editions import edition_of
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Ruling
+from marram.services.given import day_of_play, form_given, local_rules_in_force
+
+if TYPE_CHECKING:
+    from marram.services.case import Case
 
 
 def give_ruling(
@@ -39,6 +45,8 @@ def give_ruling(
         from marram.cli.interview import choose_incident
 
         incident = choose_incident()
+
+    incident = incident_now(incident)
 
     def ask_the_book() -> Result:
         return marram.rule(incident, facts, played_on=day, form_of_play=chosen, local_rules=in_rulings)
@@ -88,5 +96,23 @@ def _print_json(
         **conditions,
         "result": as_plain(result),
         "words": as_plain(words),
+        "case": _case(conditions, form, facts).document(),
     }
     print_json(document)
+
+
+def _case(conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, Any]) -> "Case":
+    """Return what was ruled on, as it can be read back."""
+    from marram.rules.engine.request import fact_named
+    from marram.services.case import Act, Case
+    from marram.services.made_with import made_with
+
+    tokens = {name: fact_named(name).token(fact_named(name).parse(answer)) for name, answer in facts.items()}
+    codes = conditions["local_rules"]
+    return Case(
+        date.fromisoformat(conditions["played_on"]),
+        (Act(conditions["incident"], tokens),),
+        form,
+        local_rules=None if codes is None else tuple(codes),
+        made_with=made_with(),
+    )

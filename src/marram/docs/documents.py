@@ -8,6 +8,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline, penalties, steps, options, if_wrong, cautions, why, provisions; "
         "while facts are missing, question",
+        "case": "what was asked, in the one form that is read back: by `marram situation`, the desk's API, and marram.services.case_file",
     },
     "local-rules": {
         "local_rules": "each with its code, what it changes, and what to know before adopting it"
@@ -15,6 +16,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "situation": {
         "parts": "the result of each incident, as of `marram rule`",
         "combined": "their result together; null while one of them needs facts",
+        "case": "as of `marram rule`",
     },
     "changes": {
         "from, to": "the editions",
@@ -27,6 +29,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "assumed": "which of the facts are taken for granted",
         "result": "as of `marram rule`",
         "options": "each with option, state (Drawn, NeedsPlace, NoRelief or NotDrawn), lines, area_m2 and drop",
+        "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
     "graph": {
         "incident, played_on": "what it is the graph of; played_on is null for all days",

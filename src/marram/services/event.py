@@ -121,7 +121,7 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     if source is None:
         return Event()
     where = source.name if isinstance(source, Path) else "the event"
-    document = read_json(source) if isinstance(source, Path) else source
+    document = read_json(source, where) if isinstance(source, Path) else source
     if not isinstance(document, Mapping):
         raise InputError(f"{where} is not a JSON object. See demo/event.json for one that is.")
     faults: list[str] = []

@@ -27,8 +27,12 @@ def give(what: str) -> Mapping[str, str]:
     return {GIVE: what}
 
 
-def read_json(path: Path) -> dict[str, Any]:
+def read_json(path: Path, where: str) -> dict[str, Any]:
     """Return the object a JSON file holds.
+
+    Args:
+        path: the file.
+        where: what it is called, at the start of each fault.
 
     Raises:
         InputError: it cannot be read, is no JSON, holds no object, or gives a key twice; every fault is listed.
@@ -39,18 +43,20 @@ def read_json(path: Path) -> dict[str, Any]:
         found: dict[str, Any] = {}
         for key, value in pairs:
             if key in found and found[key] != value:
-                twice.append(f"{path.name}: {shown(key)} is given twice; leave one out.")
+                twice.append(f"{where}: {shown(key)} is given twice; leave one out.")
             found[key] = value
         return found
 
     try:
         document = json.loads(path.read_text(encoding="utf-8-sig"), object_pairs_hook=once)
-    except (OSError, ValueError, RecursionError) as error:
-        raise InputError(f"{path.name} cannot be read as JSON: {error}. Correct it there.") from None
+    except OSError as error:
+        raise InputError(f"{where} cannot be read: {error.strerror}.") from None
+    except (ValueError, RecursionError) as error:
+        raise InputError(f"{where} is not JSON: {error}. Correct it there.") from None
     if twice:
         raise InputError(*twice)
     if not isinstance(document, dict):
-        raise InputError(f"{path.name} is not a JSON object; give one in braces.")
+        raise InputError(f"{where}: give an object, in braces.")
     return document
 
 
@@ -103,7 +109,10 @@ def _sentence(kind: type[Any], what: str, loc: Sequence[int | str], given: Any, 
     if what == "unexpected_keyword_argument":
         known = [one.name for one in fields(holder)] if holder else []
         near = did_you_mean(loc[-1], known)
-        return f"{where}: {path} is not known.{near} Known here: {', '.join(known)}."
+        inside = f"{_path(loc[:-1])}: " if loc[:-1] else ""
+        return (
+            f"{where}: {inside}the key {shown(loc[-1])} is not known.{near} Known here: {', '.join(known)}."
+        )
     if what == "missing":
         return f"{where}: {path} is missing; give {remedy}."
     if not loc:
@@ -142,7 +151,7 @@ def _follow(kind: Any, loc: Sequence[int | str]) -> tuple[type[Any] | None, str]
 
 def _bare(kind: Any) -> Any:
     """Return a type without ``None`` beside it."""
-    if is_dataclass(kind) or get_origin(kind) in (tuple, list, dict):
+    if is_dataclass(kind) or get_origin(kind) in (tuple, list, dict, Mapping):
         return kind
     inner = [one for one in get_args(kind) if one is not type(None)]
     return inner[0] if inner else kind

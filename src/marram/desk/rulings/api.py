@@ -3,19 +3,23 @@
 A case is given as on the pages: ``what=…``, ``hole=…``, ``ball=latitude,longitude``, facts by name.
 """
 
+from collections.abc import Mapping
 from dataclasses import asdict
 from typing import Any
 
 from fastapi import APIRouter, Request
 from fastapi.responses import Response
 
+from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.relief_view import relief_views
-from marram.desk.shell.workplace import workplace
-from marram.errors import BadPlace, UnknownIncident
+from marram.desk.shell.workplace import Workplace, workplace, workplace_on
+from marram.errors import BadPlace, InputError, UnknownIncident
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from marram.services.address_case import address_of, case_at
+from marram.services.case_file import read_case
 from marram.services.conditions import Conditions
 
 router = APIRouter(prefix="/api")
@@ -98,7 +102,37 @@ def area(request: Request) -> dict[str, Any]:
 def rule(request: Request) -> dict[str, Any]:
     """The next question of a case, or its ruling, in words and with the facts it rests on."""
     desk = workplace(request)
-    case = desk.read(request)
+    return _ruled(desk, desk.read(request))
+
+
+@router.post("/rule")
+def rule_case(request: Request, document: dict[str, Any], number: int = 1) -> dict[str, Any]:
+    """The same of a case as JSON, for the incident with this number."""
+    desk, case = case_sent(request, document, number)
+    return _ruled(desk, case)
+
+
+def case_sent(
+    request: Request, document: Mapping[str, Any], number: int | None = None
+) -> tuple[Workplace, CaseAddress]:
+    """Return a case sent as JSON, as the page about one of its incidents holds it, and the desk on its map.
+
+    Args:
+        request: the request.
+        document: the case.
+        number: the incident, from 1; ``None``: all of them together.
+
+    Raises:
+        InputError: the case cannot be used, or has no such incident; every fault is listed.
+    """
+    case = read_case(document)
+    if number is not None and not 1 <= number <= len(case.incidents):
+        raise InputError(f"number: the case has no incident {number}; it has {len(case.incidents)}.")
+    about = len(case.incidents) + 1 if number is None else number
+    return workplace_on(request, case.played_on), address_of(CaseAddress, case, about)
+
+
+def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
     found = consult(desk.course, case)
     if found.sheet is None:
         raise UnknownIncident("Nobody said what happened. Give what=…; /api/incidents lists the names.")
@@ -111,6 +145,7 @@ def rule(request: Request) -> dict[str, Any]:
         "from_map": sorted(found.from_map),
         "decided_by": found.judge,
         "result": asdict(found.sheet),
+        "case": case_at(case, desk.made_with).document(),
     }
 
 

@@ -4,15 +4,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from marram.desk.rulings.case_address import CaseAddress
-from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
 from marram.services.address import Kept
+from marram.services.address_case import SHARED
 from marram.services.places import Places
 from marram.words.language import translate
 
-SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})
-"""Answers about the competition: they hold for every incident of a situation."""
+OPTION_TAKEN = "option_taken"
+"""The stem of the facts about what the player took after one incident; the others lie between two."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +46,8 @@ def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
     between = {}
     for name, answer in case.between.items():
         stem, _, gap = name.rpartition("_")
-        if {int(gap), int(gap) + 1} <= new.keys():
+        needed = {int(gap)} if stem == OPTION_TAKEN else {int(gap), int(gap) + 1}
+        if needed <= new.keys():
             between[f"{stem}_{new[int(gap)]}"] = answer
     return CaseAddress(
         case.conditions,

@@ -5,9 +5,11 @@ from typing import Any
 
 from fastapi import APIRouter, Request
 
-from marram.desk.rulings.api import VERSION, conditions_told, token
+from marram.desk.rulings.api import VERSION, case_sent, conditions_told, token
+from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.story_view import consult_situation
-from marram.desk.shell.workplace import workplace
+from marram.desk.shell.workplace import Workplace, workplace
+from marram.services.address_case import case_at
 
 router = APIRouter(prefix="/api")
 
@@ -20,7 +22,17 @@ def situation(request: Request) -> dict[str, Any]:
     asks what separates two incidents.
     """
     desk = workplace(request)
-    view = consult_situation(desk.course, desk.read(request))
+    return _ruled(desk, desk.read(request))
+
+
+@router.post("/situation")
+def situation_case(request: Request, document: dict[str, Any]) -> dict[str, Any]:
+    """The same of a case as JSON."""
+    return _ruled(*case_sent(request, document))
+
+
+def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
+    view = consult_situation(desk.course, case)
     return {
         "marram": VERSION,
         "conditions": conditions_told(view.case.conditions),
@@ -44,4 +56,5 @@ def situation(request: Request) -> dict[str, Any]:
         "total_strokes": {
             who.value: "disqualified" if total is None else total for who, total in view.totals.items()
         },
+        "case": case_at(view.case, desk.made_with).document(),
     }

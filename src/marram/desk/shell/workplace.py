@@ -29,8 +29,10 @@ from marram.rules.facts.green import wrong_green_interference
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
+from marram.services.case import MadeWith
 from marram.services.event import Event
 from marram.services.interference import NO_PLAY_ZONE, WRONG_GREEN
+from marram.services.made_with import made_with
 
 MOST_MAPS = 8
 """How many maps are held ready at a time, of different days or versions (own choice; one takes some megabytes)."""
@@ -60,6 +62,12 @@ class Workplace:
             "holes_version": self.holes.number if self.holes else None,
             "holes_saved_by": self.holes.who if self.holes else None,
         }
+
+    @property
+    def made_with(self) -> MadeWith:
+        """What a case is written by at this desk."""
+        version = self.map_version
+        return made_with(version.number if version else None, self.map_since if version else None)
 
     @cached_property
     def drawing(self) -> bytes:
@@ -94,6 +102,14 @@ def workplace(request: Request) -> Workplace:
         day = found.read(request).conditions.on
     except InputError:  # the page itself says what is wrong with its address
         return found
+    return workplace_on(request, day)
+
+
+def workplace_on(request: Request, day: date) -> Workplace:
+    """Return the workplace of the desk that got this request, on the map and the holes of a day."""
+    found: Workplace = request.app.state.workplace
+    maps: MapVersions | None = request.app.state.maps
+    kept: HoleDays | None = request.app.state.hole_days
     if maps is not None:
         here = maps.map_on(day)
         on_map: Callable[[int, date], Workplace] = request.app.state.on_map

@@ -1,4 +1,4 @@
-"""The conditions of the competition as given on the command line."""
+"""The conditions of the competition as an official gives them one by one: by an option, or by a key of a file."""
 
 from collections.abc import Callable, Sequence
 from datetime import date
@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 from marram.errors import BadAnswer, InputError
 from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.engine.fact import Fact
-from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
+from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play, sides
 
 
 def _as_option(name: str) -> str:
@@ -74,6 +74,19 @@ def form_given(form: object, where: str = "--form") -> FormOfPlay | None:
     return None if form is None else _read(form_of_play, form, where)
 
 
+def sides_given(given: object, where: str) -> Sides | None:
+    """Return who plays together; ``None`` when nothing was said.
+
+    Args:
+        given: the answer as given.
+        where: what it was given with, for the fault.
+
+    Raises:
+        BadAnswer: there is no such answer.
+    """
+    return None if given is None else _read(sides, given, where)
+
+
 def _read(fact: Fact[Any], given: object, where: str) -> Any:
     """Return the answer that was given, its fault named by what it was given with."""
     try:
@@ -101,30 +114,9 @@ def local_rules_in_force(
         return InForce()
     if "none" in codes:
         raise InputError(f"{where}: 'none' stands beside another Local Rule; leave one of them out.")
-    from marram.rules.local_rules.adoption import adopt
+    from marram.rules.local_rules.adoption import adopt  # noqa: PLC0415 - the register is large, and not always needed
 
     found = adopt(codes, day)
     if found.faults:
         raise InputError(*(f"{where}: {fault}" for fault in found.faults))
     return InForce(found.codes, found.in_rulings)
-
-
-def facts_given(pairs: Sequence[str]) -> dict[str, str]:
-    """Return the facts given as ``NAME=VALUE``.
-
-    Raises:
-        InputError: one has no ``=``, or a fact is given twice with different answers; all faults are listed.
-    """
-    facts: dict[str, str] = {}
-    faults = []
-    for pair in pairs:
-        name, sign, value = (part.strip() for part in pair.partition("="))
-        if not (name and sign and value):
-            faults.append(f"--fact {pair!r} is not NAME=VALUE; write for example area_of_ball=bunker.")
-        elif facts.get(name, value) != value:
-            faults.append(f"--fact {name} is given twice: {facts[name]!r} and {value!r}; leave one out.")
-        else:
-            facts[name] = value
-    if faults:
-        raise InputError(*faults)
-    return facts

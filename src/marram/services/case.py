@@ -1,0 +1,146 @@
+"""One case: what happened, where, and under which conditions. The one schema of all that is written and read back.
+
+A page's address (:mod:`marram.services.address`), JSON (:mod:`marram.services.case_file`) and what is kept hold the
+same case. Answers are written as on the command line; what is not known is left out, never guessed.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Any, ClassVar, Literal
+
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.plain import as_plain
+from marram.services.schema import STRICT, give
+
+_ANSWERS = 'an object of facts and answers, for example {"cause_known": "yes"}'
+_NAMES = "a word in quotation marks"
+
+
+@dataclass(frozen=True)
+class Spot:
+    """A place on the course.
+
+    Attributes:
+        latitude: degrees north.
+        longitude: degrees east.
+        accuracy: metres: how well it is known, where a phone said so.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    latitude: float = field(metadata=give("degrees north, for example 55.0012345"))
+    longitude: float = field(metadata=give("degrees east, for example 3.9912345"))
+    accuracy: float | None = field(default=None, metadata=give("metres, for example 6"))
+
+
+@dataclass(frozen=True)
+class CasePlayer:
+    """The player of the case; nothing of it is true of the next one.
+
+    Attributes:
+        handed: how the player swings.
+        club_length: metres: the longest club other than the putter.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    handed: Literal["right", "left"] | None = field(default=None, metadata=give('"right" or "left"'))
+    club_length: float | None = field(default=None, metadata=give("metres, for example 1.15"))
+
+
+@dataclass(frozen=True)
+class Act:
+    """One thing that happened.
+
+    Attributes:
+        incident: its name.
+        facts: what the official answered, by fact, in the order given.
+        places: what was shown on the map, by role (:data:`marram.services.places.ROLES`).
+        condition: the identifier of the mapped condition relief is taken from, if chosen.
+        option: what the player then did: a kind of relief, ``as_it_lies`` or ``nothing_yet``.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    incident: str = field(metadata=give("the name of an incident; 'marram incidents' lists them"))
+    facts: Mapping[str, str] = field(default_factory=dict, metadata=give(_ANSWERS))
+    places: Mapping[str, Spot] = field(
+        default_factory=dict, metadata=give('an object of places, each with "latitude" and "longitude"')
+    )
+    condition: str | None = field(default=None, metadata=give(_NAMES))
+    option: str | None = field(default=None, metadata=give('a word such as "lateral" or "as_it_lies"'))
+
+
+@dataclass(frozen=True)
+class MadeWith:
+    """What a case was written by.
+
+    Attributes:
+        program: the version of marram.
+        book: a digest of the Rules as encoded (:func:`marram.services.made_with.book_digest`).
+        map_version: the version of the map, where versions are kept.
+        map_in_force_from: the first day of that map.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    program: str = field(metadata=give(_NAMES))
+    book: str = field(metadata=give(_NAMES))
+    map_version: int | None = field(default=None, metadata=give("the number of a version"))
+    map_in_force_from: date | None = field(default=None, metadata=give("a day as year-month-day"))
+
+
+@dataclass(frozen=True)
+class Case:
+    """A case: one incident, or several of one story.
+
+    Attributes:
+        played_on: the day of play, which decides the edition.
+        incidents: what happened, in order.
+        form_of_play: the form of play; ``None``: not known.
+        sides: who plays together; ``None``: not known.
+        local_rules: codes of the Local Rules in force; ``None``: not known.
+        hole: the number of the hole, if known.
+        player: the player of the case.
+        between: what is known between incidents, by fact.
+        made_with: what the case was written by.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    played_on: date = field(metadata=give("a day as year-month-day, for example 2025-06-21"))
+    incidents: tuple[Act, ...] = field(metadata=give('a list of objects with "incident" and "facts"'))
+    form_of_play: FormOfPlay | None = field(
+        default=None, metadata=give(f"one of {', '.join(one.value for one in FormOfPlay)}")
+    )
+    sides: Sides | None = field(
+        default=None, metadata=give(f"one of {', '.join(one.value for one in Sides)}")
+    )
+    local_rules: tuple[str, ...] | None = field(
+        default=None, metadata=give('a list of codes, for example ["E-5"]; [] for none')
+    )
+    hole: int | None = field(default=None, metadata=give("the number of a hole"))
+    player: CasePlayer = field(
+        default_factory=CasePlayer, metadata=give('an object with "handed" and "club_length"')
+    )
+    between: Mapping[str, str] = field(default_factory=dict, metadata=give(_ANSWERS))
+    made_with: MadeWith | None = field(
+        default=None, metadata=give("what marram wrote there, or leave it out")
+    )
+
+    def document(self) -> dict[str, Any]:
+        """Return the case as JSON holds it; what is not known is left out."""
+        plain = as_plain(self)
+        plain["incidents"] = [_known(one) for one in plain["incidents"]]
+        for act in plain["incidents"]:
+            if "places" in act:
+                act["places"] = {role: _known(spot) for role, spot in act["places"].items()}
+        plain["player"] = _known(plain["player"])
+        if plain["made_with"]:
+            plain["made_with"] = _known(plain["made_with"])
+        return _known(plain)
+
+
+def _known(plain: Mapping[str, Any]) -> dict[str, Any]:
+    return {key: value for key, value in plain.items() if value is not None and value != {}}

@@ -1,0 +1,195 @@
+"""Reading a case from JSON: a file, or what a program sends. Older names and shapes are read, all faults at once.
+
+Read are a case, any document of marram that holds one under ``case``, and the files of ``marram situation``, which
+may name an ``edition`` instead of a day and leave out both.
+"""
+
+from collections.abc import Iterator, Mapping
+from datetime import date
+from pathlib import Path
+from typing import Any, TypeVar
+
+from marram.errors import InputError, shown
+from marram.rules.engine.request import fact_named
+from marram.rules.facts.several import BETWEEN, MOST_INCIDENTS, option_taken
+from marram.rules.former_names import fact_now, incident_now
+from marram.rules.incidents import incident
+from marram.services.case import Act, Case
+from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
+from marram.services.places import ROLES, WORST_ACCURACY
+from marram.services.schema import read_into, read_json
+
+VERSION = 1
+"""The version of the document."""
+
+_BETWEEN = frozenset(one.name for one in BETWEEN)
+_OPTION = {f"option_taken_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
+T = TypeVar("T")
+
+
+def read_case_file(path: Path) -> Case:
+    """Return the case that a JSON file holds.
+
+    Raises:
+        InputError: it cannot be used; every fault is listed, with its place and what to give.
+    """
+    return read_case(read_json(path, str(path)), str(path))
+
+
+def read_case(document: Mapping[str, Any], where: str = "the case") -> Case:
+    """Return the case that a JSON document holds.
+
+    Args:
+        document: the object.
+        where: what it is called, at the start of each fault.
+
+    Raises:
+        InputError: it cannot be used; every fault is listed, with its place and what to give.
+    """
+    inner = document.get("case")
+    plain = dict(inner if isinstance(inner, Mapping) else document)
+    faults: list[str] = []
+    version = plain.pop("marram", VERSION)
+    if version != VERSION or isinstance(version, bool):
+        faults.append(
+            f"{where}: version {shown(version)} of the document is not known; this is version {VERSION}."
+        )
+    if plain.get("kind") == "case":
+        del plain["kind"]
+    _conditions(plain, where, faults)
+    _incidents(plain, where, faults)
+    if isinstance(plain.get("between"), Mapping):
+        _between(plain, where, faults)
+    found = read_into(Case, plain, where, faults)
+    if found is not None:
+        faults += [f"{where}: {fault}" for fault in _faults(found)]
+    if found is None or faults:
+        raise InputError(*faults)
+    return found
+
+
+def _conditions(plain: dict[str, Any], where: str, faults: list[str]) -> None:
+    """Read the conditions as generously as options are read; what cannot be read is told and taken out."""
+
+    def told(key: str) -> str:
+        return f"{where}: {key}"
+
+    day = None
+    try:
+        day = day_of_play(plain.get("played_on"), plain.pop("edition", None), told)
+    except InputError as error:
+        faults += error.faults
+    plain["played_on"] = (day or date.today()).isoformat()  # noqa: DTZ011 - the official's own calendar day
+    for key, read in (("form_of_play", form_given), ("sides", sides_given)):
+        try:
+            answer = read(plain.get(key), told(key))
+        except InputError as error:
+            faults += error.faults
+            answer = None
+        plain[key] = answer.value if answer else None
+    codes = plain.get("local_rules")
+    if isinstance(codes, list | tuple) and all(isinstance(code, str) for code in codes) and day:
+        try:
+            adopted = local_rules_in_force(codes, day, told("local_rules"))
+            plain["local_rules"] = list(adopted.codes) if adopted else None
+        except InputError as error:
+            faults += error.faults
+
+
+def _incidents(plain: dict[str, Any], where: str, faults: list[str]) -> None:
+    """Give incidents and facts their present names, and answers the form they are written in."""
+    acts = plain.get("incidents")
+    if not isinstance(acts, list | tuple):
+        return
+    if not 1 <= len(acts) <= MOST_INCIDENTS:
+        faults.append(
+            f'{where}: "incidents" must be a list of at least one incident, one to {MOST_INCIDENTS}; '
+            f"{len(acts)} are given."
+        )
+    read = []
+    for number, act in enumerate(acts[:MOST_INCIDENTS], start=1):
+        if not isinstance(act, Mapping):
+            read.append(act)
+            continue
+        one = dict(act)
+        if isinstance(one.get("incident"), str):
+            one["incident"] = incident_now(one["incident"])
+        name = one.get("incident")
+        told = (
+            f"{where}: Incident {number} ({name})" if isinstance(name, str) else f"{where}: Incident {number}"
+        )
+        try:
+            if isinstance(name, str):
+                incident(name)
+        except InputError as error:
+            faults += [f"{told}: {fault}" for fault in error.faults]
+        if isinstance(one.get("facts"), Mapping):
+            one["facts"] = _answers(one["facts"], told, faults)
+        if isinstance(one.get("option"), str):
+            one["option"] = _option(number, one["option"], told, faults)
+        read.append(one)
+    plain["incidents"] = read
+
+
+def _between(plain: dict[str, Any], where: str, faults: list[str]) -> None:
+    """Read what is known between incidents; an option taken goes to its incident."""
+    answers = _answers(plain["between"], where, faults)
+    unknown = [name for name in answers if name not in _BETWEEN]
+    faults += [
+        f"{where}: {name} says nothing between two incidents; give it with the facts of one."
+        for name in unknown
+    ]
+    acts = plain.get("incidents")
+    for name, number in _OPTION.items():
+        if name not in answers or not isinstance(acts, list) or number > len(acts):
+            continue
+        act = acts[number - 1]
+        if isinstance(act, dict) and act.setdefault("option", answers[name]) in (answers[name], None):
+            act["option"] = answers.pop(name)
+    plain["between"] = answers
+
+
+def _answers(given: Mapping[Any, Any], told: str, faults: list[str]) -> dict[str, str]:
+    """Return answers as they are written, by the present name of their fact."""
+    answers: dict[str, str] = {}
+    for name, value in given.items():
+        try:
+            fact = fact_named(fact_now(name) if isinstance(name, str) else name)
+            token = fact.token(fact.parse(value))
+        except InputError as error:
+            faults += [f"{told}: {fault}" for fault in error.faults]
+            continue
+        if answers.setdefault(fact.name, token) != token:
+            faults.append(
+                f"{told}: {fact.name} is given twice, as {answers[fact.name]} and {token}; leave one out."
+            )
+    return answers
+
+
+def _option(number: int, given: str, told: str, faults: list[str]) -> str | None:
+    fact = option_taken[number - 1]
+    try:
+        return fact.token(fact.parse(given))
+    except InputError as error:
+        faults += [f"{told}: {fault.replace(fact.name, 'option')}" for fault in error.faults]
+        return None
+
+
+def _faults(case: Case) -> Iterator[str]:
+    """Yield what no case can hold although its shape is right."""
+    length = case.player.club_length
+    if length is not None and not 0.4572 <= length <= 1.2292:
+        yield f"player, club_length is {length:g} m; clubs other than putters measure 0.46 m to 1.22 m."
+    for number, act in enumerate(case.incidents, start=1):
+        yield from _faults_of_places(number, act)
+
+
+def _faults_of_places(number: int, act: Act) -> Iterator[str]:
+    for role, spot in act.places.items():
+        told = f"incidents {number}, places, {role}"
+        if role not in ROLES:
+            yield f"{told}: there is no such place. Known: {', '.join(ROLES)}."
+        if not (-90 <= spot.latitude <= 90 and -180 <= spot.longitude <= 180):
+            yield f"{told} is not on the globe; give degrees, latitude from -90 to 90, longitude from -180 to 180."
+        if spot.accuracy is not None and not 0 <= spot.accuracy <= WORST_ACCURACY:
+            yield f"{told}: an accuracy of {spot.accuracy:g} m says nothing; give 0 to {WORST_ACCURACY:g}."

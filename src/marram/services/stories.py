@@ -1,0 +1,27 @@
+"""Rule a story without a map: each incident of a case, and all of them together (Rule 1.3c(4))."""
+
+from marram.rules.local_rules.adoption import adopt
+from marram.rules.story.story import Happened, SituationResult, rule_situation
+from marram.services.case import Case
+
+
+def happened(case: Case) -> list[Happened]:
+    """Return what happened, as the Rules are asked about it."""
+    shared = {"sides": case.sides} if case.sides else {}
+    return [Happened(act.incident, {**shared, **act.facts}, act.option) for act in case.incidents]
+
+
+def rule_story(case: Case) -> SituationResult:
+    """Return what the Rules say of each incident and of all together.
+
+    Raises:
+        InputError: something in the case cannot be used; every fault is listed.
+    """
+    local = None if case.local_rules is None else adopt(case.local_rules, case.played_on).in_rulings
+    return rule_situation(
+        happened(case),
+        case.between,
+        played_on=case.played_on,
+        form_of_play=case.form_of_play,
+        local_rules=local,
+    )
