@@ -107,6 +107,13 @@ def test_a_line_with_a_width_is_a_strip(tmp_path) -> None:
     assert strip.geometry.area == pytest.approx(300, rel=1e-6)
 
 
+def test_a_wall_drawn_as_a_line_is_as_wide_as_it_says(tmp_path) -> None:
+    """A wall 0.4 m wide along 50 m covers 20 m²."""
+    wall = drawn(LineString([(10, 30), (60, 30)]), "wall", marram="obstruction", barrier="wall", width="0.4")
+    (strip,) = load(write(tmp_path / "map.geojson", [*one_hole(), wall])).of(Kind.OBSTRUCTION)
+    assert strip.geometry.area == pytest.approx(20, rel=1e-6)
+
+
 def test_par_and_stroke_index_for_men_and_women(tmp_path) -> None:
     """Where par and stroke index are given for men and women they are read if they agree."""
     tags = {"par:men": "3", "par:women": "3", "handicap:women": "5"}

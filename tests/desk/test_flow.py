@@ -189,6 +189,22 @@ def test_a_no_play_zone_under_the_ball_is_never_missed(client: TestClient, groun
     assert zone.context["sheet"].why[0].from_map
 
 
+def test_a_ball_on_another_holes_green_is_never_missed(client: TestClient, ground: Ground) -> None:
+    """Whatever incident was chosen, the page points at the wrong green, and knows how it interferes (Rule 13.1f)."""
+    green = ground.course.hole(1).green
+    middle = green.geometry.representative_point()
+    place = f"hole=9&ball={ground.at((middle.x, middle.y))}"
+    other = client.get(f"/case?{place}&what=unplayable_ball").text
+    chosen = client.get(
+        f"/case?{place}&what=wrong_green&local=none&handed=right&played_despite_wrong_green=no"
+    )
+
+    assert "The ball lies on a wrong green: relief must be taken." in other
+    assert "relief must be taken." not in chosen.text
+    assert chosen.context["sheet"].why[0].answer == "the ball touches it"
+    assert any(one.drawn for one in chosen.context["options"])
+
+
 def test_a_ball_in_ground_under_repair_is_known_to_be_interfered_with(
     client: TestClient, ground: Ground
 ) -> None:

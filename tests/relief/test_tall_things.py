@@ -1,7 +1,7 @@
 """What stands up meets the whole swing; what lies on the ground meets only the low part of it."""
 
 import pytest
-from shapely.geometry import box
+from shapely.geometry import LineString, box
 
 from marram.course.model import Feature, Kind
 from marram.relief import Drawn, Situation, Stroke, relief_areas
@@ -122,3 +122,15 @@ def test_no_place_of_the_area_lets_the_swing_meet_a_building():
             place = x_least + (x_most - x_least) * i / 7, y_least + (y_most - y_least) * j / 7
             if area.contains(*place).inside:
                 assert swing.at(place).intersection(house.geometry).area < 1e-6
+
+
+@pytest.mark.parametrize(("width", "half"), [(None, 0.15), (0.6, 0.3)])
+def test_a_wall_drawn_as_a_line_has_a_width(width, half):
+    """Its own, else 0.3 m: behind a wall across the line the swing ends that much before the middle of it."""
+    line = LineString([(0.0, -40), (0.0, 40)])
+    shape = line if width is None else line.buffer(width / 2, cap_style="flat")
+    wall = thing(shape=shape, barrier="wall")
+
+    swing = SWING_ALONG_PER_CLUB_LENGTH * USUAL_STROKE_CLUB
+    (area,) = answer(wall, ball=(-0.4, 0.0)).areas
+    assert -area.reference[0] == pytest.approx(swing + half, abs=0.01)

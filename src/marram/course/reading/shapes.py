@@ -74,7 +74,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
                 at=geometry,
             )
             kind = Kind.WATER
-        elif width is not None and kind in {Kind.PATH, Kind.WATER, *PENALTY_AREAS}:
+        elif width is not None and kind in {Kind.PATH, Kind.WATER, Kind.OBSTRUCTION, *PENALTY_AREAS}:
             middle, geometry = geometry, strip(geometry, width / 2)
         elif kind in AREA_KINDS and kind is not Kind.BOUNDARY:
             _refuse_line(source, kind, geometry, faults)
