@@ -43,8 +43,11 @@ def serve_desk(
                 f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
             )
 
-    def say_where() -> None:
+    def say_where(errors: int) -> None:
         print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
+        if errors:
+            things = "1 thing" if errors == 1 else f"{errors} things"
+            print(f"The map cannot be used yet: the desk opens with {things} to mend.", flush=True)
 
     serve(
         host,

@@ -24,7 +24,7 @@ def serve(
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
-    ready: Callable[[], None] | None = None,
+    ready: Callable[[int], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -38,25 +38,22 @@ def serve(
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.
         hosts: further names the desk is reached by, such as that of the machine in a network.
-        ready: called once map and event have been read, just before the desk answers.
+        ready: called once map and event have been read, just before the desk answers, with the number of errors
+            that must be mended at the desk before the map can be used.
 
     Raises:
-        BadCourse, InputError: the map or the event cannot be used.
+        InputError: the map cannot be read at all, or the event cannot be used.
     """
     import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
 
+    from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
     app = create_app(
         course, event, maps or _maps_of(course), elevations, elevations_crs, hosts=(host, *hosts)
     )
-    if app.state.hole_days is None:  # the map itself is not edited here
-        from marram.course.versions.hole_days import HoleDays  # noqa: PLC0415 - the same
-        from marram.course.versions.map_versions import default_folder  # noqa: PLC0415 - the same
-
-        app.state.hole_days = HoleDays(default_folder(app.state.course_file) / "hole-locations")
     if ready is not None:
-        ready()
+        ready(errors_to_mend(app.state.maps))
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 
@@ -67,10 +64,10 @@ def serve(
 __all__ = ["serve"]
 
 
-def _maps_of(course: str | Path | None) -> Path | None:
-    """Return where versions of a map are kept; ``None`` for OpenStreetMap XML, which is not edited here."""
+def _maps_of(course: str | Path | None) -> Path:
+    """Return where versions of a map are kept."""
     from marram.course.versions.map_versions import default_folder  # noqa: PLC0415 - the command line loads this first
     from marram.demo import COURSE  # noqa: PLC0415 - the same
 
     path = COURSE if course is None else Path(course)
-    return default_folder(path) if path.suffix.lower() in {".geojson", ".json"} else None
+    return default_folder(path)

@@ -9,9 +9,11 @@ from fastapi.staticfiles import StaticFiles
 
 from marram import __version__
 from marram.course import load
+from marram.course.mending.keeping import newest_usable
 from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
+from marram.desk.course.mending import register_mending
 from marram.desk.holes.hole_setting import slopes_of
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.errors import register
@@ -35,13 +37,15 @@ def create_app(
     Args:
         course_path: the course map; ``None`` takes the demonstration course, and its event with it.
         event: the competition: a JSON file, what it holds, or an :class:`Event`; ``None`` for none.
-        maps: the folder that keeps versions of the map; ``None``: the map is not edited here.
+        maps: the folder that keeps versions of the map, which a map that cannot be used yet needs to be mended;
+            ``None``: the map is not edited here.
         elevations: files with elevations of the greens, for hole locations; see ``docs/course-map.md``.
         elevations_crs: their coordinate system, where they are not in degrees.
         hosts: names and addresses the desk is reached by, beside those of this machine; others are refused.
 
     Raises:
-        BadCourse, InputError: the map or the event cannot be used; every fault is listed.
+        BadCourse: the map cannot be used, and no versions are kept in which it could be mended.
+        InputError: the map cannot be read at all, or the event cannot be used; every fault is listed.
     """
     if course_path is None:
         course_path, event, elevations = COURSE, event or EVENT, elevations or (GREENS,)
@@ -49,12 +53,12 @@ def create_app(
         title="marram", version=__version__, docs_url=None, redoc_url=None, openapi_url="/api/openapi.json"
     )
     kept = None if maps is None else MapVersions(Path(course_path), maps)
-    # Version 1 as it is kept, should the file have changed since.
-    course = load(course_path) if kept is None else kept.course(1)
+    course = load(course_path) if kept is None else newest_usable(kept)
     app.state.workplace = Workplace(course, read_event(event))
     app.state.maps = kept
     app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)
     app.state.with_holes = with_holes()
+    app.state.drafts = {}
     app.state.course_file = Path(course_path)
     app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
@@ -64,6 +68,7 @@ def create_app(
             app.mount(f"/static/{room}", StaticFiles(directory=folder), name=f"static-{room}")
     register(app)
     app.add_middleware(Guard, hosts=hosts)
+    register_mending(app)
     for router in ROUTERS:
         app.include_router(router)
     return app

@@ -3,7 +3,7 @@
 from fastapi import APIRouter
 
 from marram.desk.competition import settings
-from marram.desk.course import map_api, map_editor, marking
+from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.holes import hole_locations
 from marram.desk.rulings import api, ball, case, start, story_api, together, what
 
@@ -18,6 +18,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     story_api.router,
     map_api.router,
     map_editor.router,
+    mending.router,
     hole_locations.router,
     marking.router,
 )

@@ -99,7 +99,7 @@ def draft_of(document: Document) -> Draft:
     order = list(Severity)
     found = tuple(sorted(found, key=lambda fault: order.index(fault.severity)))
     proposals = proposals_for(Setting(document, source, course, found))
-    return Draft(document, course, tuple(source.features), found, tuple(proposals))
+    return Draft(document, course, tuple(source.features), found, proposals)
 
 
 def accept(draft: Draft, *choices: Choice) -> Draft:

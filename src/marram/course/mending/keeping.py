@@ -6,7 +6,10 @@ from datetime import date
 
 from marram.course.mending.draft import Draft, draft_of
 from marram.course.mending.proposal import Choice, Proposal
+from marram.course.model import Course
+from marram.course.plane import LocalPlane
 from marram.course.versions.map_versions import MapVersions, Version
+from marram.errors import BadCourse
 
 MOST_TOLD = 4
 """Of more mendings at once a note tells the kinds and how many (own choice)."""
@@ -68,3 +71,30 @@ def note_of(accepted: Sequence[Accepted], why: str = "") -> str:
 
 def _small(words: str) -> str:
     return f"{words[0].lower()}{words[1:]}"
+
+
+def newest_usable(maps: MapVersions) -> Course:
+    """Return the newest map that can be used; where none can, what could be read of the map in its file.
+
+    Raises:
+        InputError: the file cannot be read at all.
+    """
+    for version in reversed(maps.versions()):
+        try:
+            return maps.course(version.number)
+        except BadCourse:
+            continue
+    found = draft_of(maps.document(1)).course
+    return found or Course("", LocalPlane(0.0, 0.0), {}, ())
+
+
+def errors_to_mend(maps: MapVersions | None) -> int:
+    """Return how many errors keep the newest map from being used; none where no versions are kept."""
+    if maps is None:
+        return 0
+    latest = maps.latest()
+    try:
+        maps.course(latest.number)
+    except BadCourse:
+        return len(draft_of(maps.document(latest.number)).errors)
+    return 0

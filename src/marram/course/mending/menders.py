@@ -1,6 +1,7 @@
 """Which mending is tried for which fault, the surest first."""
 
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
 
 from marram.course.fault import Fault, Severity
 from marram.course.mending import belongings, edges, figures, lines, numbers, places, shapes
@@ -61,8 +62,17 @@ MANY = 3
 """Of more repeated hole numbers than this, several courses are the likelier reason than lines drawn twice (own choice)."""
 
 
-def proposals_for(setting: Setting) -> Iterator[Proposal]:
-    """Return how the faults of a map can be mended, in the order of the faults."""
+def proposals_for(setting: Setting) -> tuple[Proposal, ...]:
+    """Return how the faults of a map can be mended, in the order of the faults, each change proposed once."""
+    found: dict[tuple[str, ...], Proposal] = {}
+    for one in _proposals(setting):
+        changes = tuple(choice.mark for choice in one.choices)
+        known = found.get(changes)
+        found[changes] = one if known is None else replace(known, also=(*known.also, one.fault, *one.also))
+    return tuple(found.values())
+
+
+def _proposals(setting: Setting) -> Iterator[Proposal]:
     asked = _course_asked(setting)
     first = [] if asked is None else [asked]
     first += [

@@ -11,12 +11,11 @@ from pydantic import BaseModel
 from marram.course.versions.map_edits import Edit, EditConflict, Side, feature_ident
 from marram.course.versions.map_versions import MapVersions, Overlap, Version
 from marram.desk.competition.conditions import COOKIE, conditions_of
-from marram.desk.course.map_editing import kind_of, read_day, servable, tale
+from marram.desk.course.map_editing import Servable, kind_of, read_day, servable, tale
 from marram.desk.course.saver import keep_saver
 from marram.desk.shell.errors import answer
 from marram.desk.shell.map_drawing import DRAWN
-from marram.desk.shell.workplace import workplace
-from marram.errors import InputError
+from marram.errors import BadCourse, InputError
 from marram.words.texts import text
 
 router = APIRouter()
@@ -49,7 +48,7 @@ def maps_of(request: Request) -> MapVersions | None:
 
 def usual_day(request: Request) -> date:
     """Return the day of play that the conditions of this device say."""
-    return conditions_of({}, request.cookies.get(COOKIE, ""), workplace(request).event).on
+    return conditions_of({}, request.cookies.get(COOKIE, ""), request.app.state.workplace.event).on
 
 
 @router.get("/api/map")
@@ -94,7 +93,7 @@ def read_map(
             ],
             "versions": [version_told(maps, one) for one in versions],
             "kinds": {ident: kind.value for ident, kind in kinds.items() if kind},
-            "servable": [asdict(one) for one in servable(maps.course(version, since))],
+            "servable": [asdict(one) for one in servable_on(maps, version, since)],
             "order": [kind.value for kind in DRAWN],
             "map": document,
         }
@@ -116,6 +115,7 @@ def save_map(request: Request, given: GivenSave) -> Response:
             in_force_from=read_day(given.in_force_from),
             note=given.note,
             prepared=given.prepared,
+            mending=not usable(maps, read_day(given.in_force_from)),
         )
     except EditConflict as error:
         return JSONResponse(_conflict(maps, given, edits, error), 409)
@@ -124,7 +124,7 @@ def save_map(request: Request, given: GivenSave) -> Response:
     body = {
         "marram": 1,
         "version": version_told(maps, version),
-        "new_faults": maps.new_faults(version.number),
+        "new_faults": new_faults(maps, version.number),
     }
     return keep_saver(JSONResponse(body, 201), given.who)
 
@@ -151,6 +151,32 @@ def _conflict(maps: MapVersions, given: GivenSave, edits: list[Edit], error: Edi
             and (touched := [edit for edit in one.edits if edit.ident in both])
         ],
     }
+
+
+def usable(maps: MapVersions, day: date) -> bool:
+    """Whether the map of a day can be used; one that cannot may be saved with errors left, step by step."""
+    here = maps.map_on(day)
+    try:
+        maps.course(here.version.number, here.since)
+    except BadCourse:
+        return False
+    return True
+
+
+def servable_on(maps: MapVersions, version: int, since: date) -> list[Servable]:
+    """Return what dropping zones can serve on a map; nothing while it cannot be used."""
+    try:
+        return servable(maps.course(version, since))
+    except BadCourse:
+        return []
+
+
+def new_faults(maps: MapVersions, version: int) -> list[str]:
+    """Return what the checks find since a version; nothing while the map cannot be used: its own page tells."""
+    try:
+        return maps.new_faults(version)
+    except BadCourse:
+        return []
 
 
 def version_told(maps: MapVersions, version: Version) -> dict[str, Any]:

@@ -10,13 +10,12 @@ from pydantic import BaseModel
 from marram.course.versions.course_file import FileNews
 from marram.course.versions.map_edits import EditConflict, by_ident
 from marram.course.versions.map_versions import MapVersions, Overlap
-from marram.desk.course.map_api import maps_of, usual_day
+from marram.desk.course.map_api import maps_of, new_faults, servable_on, usable, usual_day
 from marram.desk.course.map_editing import (
     DRAWABLE,
     changes_in_words,
     drawn_area,
     read_day,
-    servable,
     tale,
 )
 from marram.desk.course.saver import keep_saver, saver
@@ -86,7 +85,14 @@ def save_area(request: Request, filled: Annotated[FilledArea, Form()]) -> Respon
     if faults:
         return _page(request, faults=faults, filled=filled)
     try:
-        version = maps.save([edit], base=filled.base, who=filled.who, in_force_from=day, note=filled.note)
+        version = maps.save(
+            [edit],
+            base=filled.base,
+            who=filled.who,
+            in_force_from=day,
+            note=filled.note,
+            mending=not usable(maps, day),
+        )
     except InputError as error:
         return _page(request, faults=list(error.faults), filled=filled)
     return _saved(version.number, day, filled.who)
@@ -164,10 +170,11 @@ def _page(
         prepared=maps.prepared(day),
         latest=len(versions),
         drawable=DRAWABLE,
-        servable=servable(maps.course(here.version.number, here.since)),
+        servable=servable_on(maps, here.version.number, here.since),
         day=day.isoformat(),
+        usable=usable(maps, day),
         saved=versions[saved - 1] if known and saved else None,
-        new_faults=maps.new_faults(saved) if known and saved else [],
+        new_faults=new_faults(maps, saved) if known and saved else [],
         news=news,
         news_told=_news_told(maps, news),
         both=both,

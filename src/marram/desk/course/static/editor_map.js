@@ -36,20 +36,21 @@ export class EditorMap {
   draw(draft, kinds, order, edited) {
     this.ground.clearLayers();
     this.layers.clear();
-    for (const feature of draft.now.values()) if (feature.properties?.golf === "hole") this.ground.addLayer(holeNumber(feature));
+    for (const feature of draft.now.values()) if (feature.properties?.golf === "hole" && feature.geometry?.type === "LineString") this.ground.addLayer(holeNumber(feature));
     const features = [...draft.now].filter(([ident, one]) => kinds(ident, one) && one.geometry);
     features.sort(([a, one], [b, other]) => order.indexOf(kinds(a, one)) - order.indexOf(kinds(b, other)));
     for (const [ident, feature] of features) {
       const kind = kinds(ident, feature);
       const interactive = /Polygon$/.test(feature.geometry.type) && !["boundary", "rough", "trees"].includes(kind);
       const state = `${edited.has(ident) ? " edited" : ""}${ident === this.chosen ? " chosen" : ""}`;
-      const layer = L.geoJSON(feature, {
+      const layer = asLayer(feature, {
         interactive,
         bubblingMouseEvents: false,
         smoothFactor: 0.3,
         style: { className: `ground k-${kind}${state}`, weight: 1 },
         pointToLayer: (_one, place) => L.circleMarker(place, { radius: 2, interactive: false }),
       });
+      if (!layer) continue;
       if (interactive) layer.on("click", (event) => this.tapped(event.latlng, ident));
       this.ground.addLayer(layer);
       this.layers.set(ident, layer);
@@ -181,6 +182,16 @@ export class EditorMap {
     for (const edit of edits) {
       if (edit.feature) this.theirs.addLayer(L.geoJSON(edit.feature, { interactive: false, style: { className: "theirs" } }));
     }
+  }
+}
+
+// A feature as a layer; null for one whose geometry cannot be drawn, on a map that is still to be mended.
+function asLayer(feature, options) {
+  try {
+    const layer = L.geoJSON(feature, options);
+    return layer.getLayers().length && layer.getBounds().isValid() ? layer : null;
+  } catch {
+    return null;
   }
 }
 

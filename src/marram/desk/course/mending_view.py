@@ -1,0 +1,158 @@
+"""What is shown of a map that is mended: faults as places to visit, proposals with before and after, the ground."""
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from marram.course.fault import Fault, Severity
+from marram.course.mending.draft import Draft
+from marram.course.mending.proposal import Choice, Proposal
+from marram.course.mending.setting import plain
+from marram.course.model import Kind
+from marram.course.reading.geojson import Unreadable, geometry_of
+from marram.course.scheme import Role, meaning
+from marram.course.versions.map_edits import Feature, by_ident
+from marram.desk.shell.map_drawing import DRAWN
+
+MANY = 6
+"""Of more choices than this one is taken from a list (own choice)."""
+
+NAMES: dict[Kind | Role, str] = {Role.HOLE: "line_of_play", Role.COURSE: "outline"}
+"""What is no area of the course, as the map on the screen calls it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """One fault as it is listed.
+
+    Attributes:
+        number: its number on the page and on the map.
+        fault: the fault.
+        proposal: how it can be mended, or ``None``.
+        left: whether the official left it in this session.
+    """
+
+    number: int
+    fault: Fault
+    proposal: Proposal | None
+    left: bool = False
+
+    @property
+    def must(self) -> bool:
+        """Whether the map cannot be used before this is mended."""
+        return self.fault.severity is Severity.ERROR
+
+    @property
+    def in_list(self) -> bool:
+        """Whether its choices are so many that they are taken from a list."""
+        return self.proposal is not None and len(self.proposal.choices) > MANY
+
+
+def places(draft: Draft, left: Collection[str]) -> list[Place]:
+    """Return the faults in the order they are visited: errors first, those with a proposal before those without.
+
+    Args:
+        draft: the map.
+        left: the keys of proposals left in this session; they come last.
+    """
+    with_proposal = [(one.fault, one) for one in draft.proposals]
+    without = [(fault, None) for fault in draft.unmended()]
+    order = list(Severity)
+    listed: list[tuple[Fault, Proposal | None]] = sorted(
+        [*with_proposal, *without],
+        key=lambda one: (
+            one[1] is not None and one[1].key in left,
+            order.index(one[0].severity),
+            one[1] is None,
+        ),
+    )
+    return [
+        Place(number, fault, proposal, proposal is not None and proposal.key in left)
+        for number, (fault, proposal) in enumerate(listed, 1)
+    ]
+
+
+def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
+    """Return the places as a program, the page's script among them, is told of them."""
+    before = by_ident(draft.document)
+    return [
+        {
+            "number": one.number,
+            "severity": one.fault.severity.value,
+            "check": one.fault.check,
+            "what": one.fault.what,
+            "remedy": one.fault.remedy,
+            "where": one.fault.where,
+            "at": _at(one.fault),
+            "left": one.left,
+            "key": one.proposal.key if one.proposal else None,
+            "mending": one.proposal.mending if one.proposal else None,
+            "why": one.proposal.why if one.proposal else None,
+            "also": [str(fault) for fault in one.proposal.also] if one.proposal else [],
+            "feature": _shapes([before.get(one.fault.feature)]),
+            "choices": [_choice(choice, before) for choice in one.proposal.choices] if one.proposal else [],
+        }
+        for one in listed
+    ]
+
+
+def _choice(choice: Choice, before: dict[str, Feature]) -> dict[str, Any]:
+    """Return a choice with the shapes it changes, as they are and as they would be."""
+    changed = [
+        (before.get(edit.ident), edit.feature)
+        for edit in choice.edits
+        if edit.action != "change"
+        or (before[edit.ident].get("geometry") != (edit.feature or {}).get("geometry"))
+    ]
+    touched = [before.get(edit.ident) for edit in choice.edits]
+    return {
+        "mark": choice.mark,
+        "words": choice.words,
+        "said": list(choice.said),
+        "before": _shapes([one for one, _ in changed] or touched),
+        "after": _shapes([one for _, one in changed]),
+    }
+
+
+def _shapes(features: Iterable[Feature | None]) -> list[dict[str, Any]]:
+    """Return the geometries of features that can be drawn; rings left open are drawn as the lines they are."""
+    found = []
+    for feature in features:
+        geometry = (feature or {}).get("geometry")
+        if not isinstance(geometry, dict):
+            continue
+        try:
+            found.append(plain(geometry_of(geometry)))
+        except Unreadable:
+            if geometry.get("type") == "Polygon":
+                lines = [
+                    {"type": "LineString", "coordinates": ring} for ring in geometry.get("coordinates") or []
+                ]
+                found += _shapes([{"geometry": line} for line in lines])
+    return found
+
+
+def _at(fault: Fault) -> list[float] | None:
+    if fault.latitude is None or fault.longitude is None or abs(fault.latitude) > 90:
+        return None
+    return [fault.latitude, fault.longitude]
+
+
+def ground(draft: Draft) -> list[dict[str, Any]]:
+    """Return what could be read of the map, lowest first: kind and geometry, lines of play with their number."""
+    order: dict[Any, int] = {
+        Role.COURSE: -1,
+        **{kind: index for index, kind in enumerate(DRAWN)},
+        Role.HOLE: len(DRAWN),
+    }
+    found = []
+    for one in draft.features:
+        what = meaning(one.tags)
+        if what is None or what not in order:
+            continue
+        name = NAMES.get(what, what.value)
+        if one.geometry.geom_type == "Point" and what is not Kind.STAKE:
+            continue
+        shape = {"kind": name, "ref": one.tags.get("ref", ""), "geometry": plain(one.geometry)}
+        found.append((order[what], shape))
+    return [shape for _, shape in sorted(found, key=lambda pair: pair[0])]
