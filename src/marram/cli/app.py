@@ -1,5 +1,6 @@
 """The commands and their options."""
 
+import os
 import sys
 from copy import copy
 from pathlib import Path
@@ -284,7 +285,17 @@ def _always_a_group() -> None:
 def run() -> None:
     """Run the application; marram's own errors become messages and exit codes."""
     with faults_as_exit_codes():
-        _with_only(sys.argv[1] if len(sys.argv) > 1 else "")()
+        narrow = _with_only(sys.argv[1] if len(sys.argv) > 1 else "")
+        if not os.environ.get("MARRAM_LANGUAGE"):
+            narrow()
+            return
+        from typer.main import get_command
+
+        from marram.cli.help import put_help_into_language
+
+        command = get_command(narrow)
+        put_help_into_language(command)
+        command()
 
 
 def _with_only(name: str) -> typer.Typer:

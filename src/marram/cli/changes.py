@@ -11,15 +11,24 @@ from marram.rules.engine.changes import changes
 from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
+from marram.said import said
 from marram.services.given import day_of_edition, form_given
 from marram.words.changes import ChangeWords, change_words
+from marram.words.language import translate
+from marram.words.texts import count_text, text
 
 
 def list_changes(earlier: str, later: str, names: Sequence[str], form: str | None, as_json: bool) -> None:
     """Print every change between two editions, by incident; in one form of play only, where it is given."""
     first, second = day_of_edition(earlier, "--from"), day_of_edition(later, "--to")
     if first >= second:
-        raise InputError(f"--from {earlier} is not before --to {later}; give the earlier edition first.")
+        raise InputError(
+            said(
+                "--from {earlier} is not before --to {later}; give the earlier edition first.",
+                earlier=earlier,
+                later=later,
+            )
+        )
     chosen = form_given(form)
     incidents = [incident(name) for name in names] or [one for one in INCIDENTS if _walked(one, first)]
     found = [
@@ -32,13 +41,11 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
         document = {"marram": 1, "kind": "changes", "from": earlier, "to": later, "changes": as_plain(found)}
         print_json(document)
         return
-    titles = {one.name: one.title for one in INCIDENTS}
+    titles = {one.name: translate()(one.title) for one in INCIDENTS}
     show_lines(_lines(found, titles, earlier, later))
     if first < FIRST_DAY and not names:
         left_out = sum(not _walked(one, first) for one in INCIDENTS)
-        show_lines(
-            [("quiet", f"{left_out} incidents are not covered before {FIRST_DAY.year} and left out here.")]
-        )
+        show_lines([("quiet", text("cli.changes.left_out", count=left_out, year=FIRST_DAY.year))])
 
 
 def _walked(one: Incident, first: date) -> bool:
@@ -47,18 +54,20 @@ def _walked(one: Incident, first: date) -> bool:
 
 
 def _lines(found: Sequence[ChangeWords], titles: dict[str, str], earlier: str, later: str) -> Iterator[Line]:
-    yield "title", f"{len(found)} differences between the editions of {earlier} and {later}"
+    yield "title", text("cli.changes.count", count=len(found), earlier=earlier, later=later)
     for name, changed in groupby(found, key=lambda one: one.incident):
         yield "head", titles[name]
         alike: dict[tuple[object, ...], list[ChangeWords]] = {}
         for one in changed:
             alike.setdefault((one.provision, one.before, one.after, one.differences), []).append(one)
         for first, *others in alike.values():
-            yield "item", f"{first.provision.citation}: {'; '.join(first.facts) or 'always'}"
+            yield (
+                "item",
+                f"{first.provision.citation}: {'; '.join(first.facts) or text('cli.changes.always')}",
+            )
             yield "text", f"      {earlier}: {first.before}"
             yield "text", f"      {later}: {first.after}"
             for difference in first.differences:
                 yield "quiet", f"        {difference}"
             if others:
-                ways = "one other way" if len(others) == 1 else f"{len(others)} other ways"
-                yield "quiet", f"        The same in {ways} the facts can lie (--json lists them all)."
+                yield "quiet", f"        {count_text('cli.changes.ways', len(others))}"

@@ -8,12 +8,8 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course import check
 from marram.course.fault import Fault, Severity
 from marram.rules.plain import as_plain
-
-_HEADS = {
-    Severity.ERROR: "To mend before the map can be used",
-    Severity.WARNING: "The map works, but not for everything",
-    Severity.NOTE: "Worth a look",
-}
+from marram.words.faults import fault_words
+from marram.words.texts import text
 
 
 def check_course(path: Path, as_json: bool) -> None:
@@ -29,11 +25,11 @@ def check_course(path: Path, as_json: bool) -> None:
 
 
 def _lines(path: Path, faults: list[Fault], errors: list[Fault]) -> Iterator[Line]:
-    state = "cannot be used yet" if errors else "can be used"
-    yield "title", f"{path.name} {state}: {len(errors)} to mend, {len(faults) - len(errors)} to look at."
-    for severity, head in _HEADS.items():
+    key = "cli.check.not_usable" if errors else "cli.check.usable"
+    yield "title", text(key, file=path.name, errors=len(errors), others=len(faults) - len(errors))
+    for severity in Severity:
         some = [one for one in faults if one.severity is severity]
         if some:
-            yield "head", head
+            yield "head", text(f"cli.check.{severity.value}")
             for one in some:
-                yield "item", str(one)
+                yield "item", fault_words(one)

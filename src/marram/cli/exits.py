@@ -23,20 +23,29 @@ def faults_as_exit_codes() -> Iterator[None]:
     except InputError as error:
         stop(BAD_INPUT, *error.faults)
     except MarramError as error:
-        stop(OUR_FAULT, str(error), "This is a fault in marram; please report it.")
+        stop(OUR_FAULT, str(error), _text("our_fault"))
     except OSError as error:
-        stop(BAD_INPUT, f"{error.filename or 'A file'} cannot be used: {error.strerror}.")
+        stop(BAD_INPUT, _text("file_error", file=error.filename or _text("a_file"), fault=error.strerror))
     except Exception as error:  # noqa: BLE001 - a fault of ours reaches the official as a sentence too
         from pathlib import Path
         from traceback import extract_tb
 
         at = extract_tb(error.__traceback__)[-1]
-        where = f"{Path(at.filename).name}, line {at.lineno}"
-        stop(OUR_FAULT, f"marram failed: {type(error).__name__}: {error} ({where}).", "Please report it.")
+        where = _text("failed.at", file=Path(at.filename).name, line=at.lineno)
+        failed = _text("failed", kind=type(error).__name__, fault=error, where=where)
+        stop(OUR_FAULT, failed, _text("report"))
 
 
 def stop(code: int, *sentences: str) -> NoReturn:
     """Say why on standard error and exit with ``code``."""
+    from marram.words.spoken import spoken
+
     for sentence in sentences:
-        print(sentence, file=sys.stderr)
+        print(spoken(sentence), file=sys.stderr)
     raise SystemExit(code)
+
+
+def _text(key: str, **values: object) -> str:
+    from marram.words.texts import text
+
+    return text(f"cli.{key}", **values)

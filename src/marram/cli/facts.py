@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from marram.errors import InputError
 from marram.rules.former_names import fact_now
+from marram.said import said
 
 
 def facts_given(pairs: Sequence[str]) -> dict[str, str]:
@@ -18,9 +19,18 @@ def facts_given(pairs: Sequence[str]) -> dict[str, str]:
         written, sign, value = (part.strip() for part in pair.partition("="))
         name = fact_now(written)
         if not (name and sign and value):
-            faults.append(f"--fact {pair!r} is not NAME=VALUE; write for example area_of_ball=bunker.")
+            faults.append(
+                said("--fact {pair!r} is not NAME=VALUE; write for example area_of_ball=bunker.", pair=pair)
+            )
         elif facts.get(name, value) != value:
-            faults.append(f"--fact {name} is given twice: {facts[name]!r} and {value!r}; leave one out.")
+            faults.append(
+                said(
+                    "--fact {name} is given twice: {before!r} and {value!r}; leave one out.",
+                    name=name,
+                    before=facts[name],
+                    value=value,
+                )
+            )
         else:
             facts[name] = value
     if faults:

@@ -20,6 +20,10 @@ from marram.course.greens.slope import GreenSlopes, Slope, in_percent, slope_lim
 from marram.course.model import Course
 from marram.errors import InputError
 from marram.rules.plain import as_plain
+from marram.said import said
+from marram.words.faults import fault_words
+from marram.words.spoken import spoken
+from marram.words.texts import count_text, text
 
 
 def hole_locations(
@@ -88,18 +92,25 @@ def hole_locations(
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", f"Hole locations of {course.name}"
+        yield "title", text("cli.holes.title", course=course.name)
         for number, one in sorted(numbers.items()):
             depth, across = one.in_paces()
             falls = _falls(course, number, slope[number])
             yield (
                 "item",
-                f"hole {number}: {depth} paces from the front, {across} from the {one.side.value}{falls}",
+                text(
+                    "cli.holes.place_slope" if falls else "cli.holes.place",
+                    hole=number,
+                    front=depth,
+                    side=across,
+                    which=text(f"holes.side.{one.side.value}"),
+                    slope=falls,
+                ),
             )
             for warning in against[number]:
-                yield "item", f"hole {number}: {warning.words}"
+                yield "item", text("cli.holes.warning", hole=number, warning=spoken(warning.words))
         for number, why in without.items():
-            yield "item", f"hole {number}: none, because {why}"
+            yield "item", text("cli.holes.none", hole=number, why=spoken(why))
         yield "quiet", _about_slope(slopes, [number for number, one in slope.items() if one is None])
 
     show_lines(lines())
@@ -115,7 +126,9 @@ def green_slopes(
     """
     if not paths:
         if crs is not None or green_speed is not None:
-            raise InputError("A green speed or a coordinate system needs elevations: give --elevations FILE.")
+            raise InputError(
+                said("A green speed or a coordinate system needs elevations: give --elevations FILE.")
+            )
         return None
     limits = slope_limits(green_speed)
     return GreenSlopes(course, read_elevations(course, paths, crs), limits)
@@ -125,32 +138,27 @@ def _falls(course: Course, hole: int, slope: Slope | None) -> str:
     if slope is None:
         return ""
     if slope.percent < 0.05:
-        return ", level ground"
+        return text("cli.holes.level")
     way = GreenFrame.of(course.holes[hole]).way(slope.fall)
-    return f", falls {slope.percent:.1f} % to the {way}"
+    return text("cli.holes.falls", percent=slope.percent, way=spoken(way))
 
 
 def _about_slope(slopes: GreenSlopes | None, unknown: Sequence[int]) -> str:
     """Return what was done about slope, and who decides."""
     if slopes is None:
-        return (
-            "Slope was not considered: look at it on the green, or give --elevations. The Committee decides."
-        )
+        return text("cli.holes.no_slope")
     limits = slopes.limits
     speed = (
-        f"a green speed of {limits.green_speed:g} feet"
-        if limits.green_speed
-        else "the fastest greens (give --green-speed)"
+        text("cli.holes.speed", feet=limits.green_speed) if limits.green_speed else text("cli.holes.no_speed")
     )
-    gaps = (
-        f" It is not known on hole{'s' if len(unknown) > 1 else ''} {', '.join(map(str, unknown))}."
-        if unknown
-        else ""
-    )
-    return (
-        f"Slope: at most {in_percent(limits.recommended)} % is recommended, more than {in_percent(limits.critical)} % too steep, for {speed}.{gaps} "
-        "The Committee decides."
-    )
+    told = {
+        "recommended": in_percent(limits.recommended),
+        "critical": in_percent(limits.critical),
+        "speed": speed,
+    }
+    if not unknown:
+        return text("cli.holes.slope", **told)
+    return count_text("cli.holes.slope_gaps", len(unknown), holes=", ".join(map(str, unknown)), **told)
 
 
 def read_places(course: Course, path: Path) -> dict[int, Point]:
@@ -165,8 +173,12 @@ def read_places(course: Course, path: Path) -> dict[int, Point]:
         found = [(int(row["hole"]), float(row["longitude"]), float(row["latitude"])) for row in rows]
     except (ValueError, KeyError, TypeError) as error:
         raise InputError(
-            f"{path} holds no hole locations ({type(error).__name__}: {error}). "
-            "Start from what 'marram course holes FILE --json' prints."
+            said(
+                "{path} holds no hole locations ({name__}: {error}). Start from what 'marram course holes FILE --json' prints.",
+                path=path,
+                name__=type(error).__name__,
+                error=error,
+            )
         ) from None
     unknown = [
         f"{path}: the course has no hole {number}." for number, _, _ in found if number not in course.holes
@@ -189,12 +201,15 @@ def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", f"Marking sheet of {course.name}"
+        yield "title", text("cli.marking.title", course=course.name)
         for sheet in sheets:
-            yield "head", "The course" if sheet.hole is None else f"Hole {sheet.hole}"
+            yield (
+                "head",
+                text("marking.the_course") if sheet.hole is None else text("marking.hole", hole=sheet.hole),
+            )
             for one in sheet.tasks:
-                yield "item", str(one)
+                yield "item", fault_words(one)
         if not sheets:
-            yield "text", "Nothing to mend was found on the map. Walk the course all the same."
+            yield "text", text("marking.nothing")
 
     show_lines(lines())

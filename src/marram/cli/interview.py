@@ -8,24 +8,25 @@ from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents.finding import find
 from marram.rules.result import NeedFacts
+from marram.words.language import translate
 from marram.words.questions import question_words
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 
 def choose_incident() -> str:
     """Ask what happened and return the incident's name."""
     while True:
-        words = typer.prompt(
-            "What happened? A word or two (empty for the whole list)", default="", show_default=False
-        )
+        words = typer.prompt(text("cli.ask.what"), default="", show_default=False)
         found = find(words).incidents
         if not found:
-            typer.echo(f"No incident has the words {words!r}; try others, or a Rule number.")
+            typer.echo(text("cli.ask.nothing", words=words))
             continue
         for number, one in enumerate(found, start=1):
-            typer.echo(f"{number:3}  {one.title}  (Rule {one.rule})")
-        chosen = typer.prompt(
-            "Which one? Its number, or 0 to look again", type=int, default=1 if len(found) == 1 else 0
-        )
+            typer.echo(
+                f"{number:3}  {text('cli.incident.numbered', title=translate()(one.title), rule=one.rule)}"
+            )
+        chosen = typer.prompt(text("cli.ask.which"), type=int, default=1 if len(found) == 1 else 0)
         if 1 <= chosen <= len(found):
             return str(found[chosen - 1].name)
 
@@ -44,12 +45,12 @@ def ask(need: NeedFacts, form: FormOfPlay | None) -> str:
     for number, answer in enumerate(words.answers, start=1):
         typer.echo(f"{number:3}  {answer.words}")
     while True:
-        given = str(typer.prompt("Answer", default=None))
+        given = str(typer.prompt(text("cli.ask.answer"), default=None))
         if words.answers and given.isdigit() and 1 <= int(given) <= len(words.answers):
             return str(words.answers[int(given) - 1].token)
         try:
             fact.parse(given)
         except BadAnswer as error:
-            typer.echo(str(error))
+            typer.echo("\n".join(spoken(one) for one in error.faults))
             continue
         return given

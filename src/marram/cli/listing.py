@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from marram.cli.show import Line, print_json, show_lines
+from marram.cli.show import Line, amount_asked, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
@@ -11,15 +11,20 @@ from marram.rules.incidents import incident
 from marram.rules.incidents.finding import Found, find
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
+from marram.said import said
 from marram.services.given import day_of_play
+from marram.words.language import translate
 from marram.words.questions import question_words
+from marram.words.texts import capital, text
 
 
 def list_incidents(words: Sequence[str], as_json: bool) -> None:
     """Print the incidents that words point to, the likeliest first; without words all of them, by theme."""
     found = find(" ".join(words))
     if not found.incidents:
-        raise InputError(f"No incident has the words {' '.join(words)!r}; try others, or a Rule number.")
+        raise InputError(
+            said("No incident has the words {words!r}; try others, or a Rule number.", words=" ".join(words))
+        )
     if as_json:
         rows = [
             {key: value for key, value in as_plain(one).items() if key != "entry"} for one in found.incidents
@@ -35,18 +40,18 @@ def list_incidents(words: Sequence[str], as_json: bool) -> None:
         for one in found.incidents:
             if one.theme != theme:
                 theme = one.theme
-                yield "head", theme
-            yield "item", f"{one.name}: {one.title} (Rule {one.rule})"
+                yield "head", translate()(theme)
+            yield "item", text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
 
     show_lines(lines())
 
 
 def _likeliest_first(found: Found) -> Iterator[Line]:
     for given, near in found.read_as:
-        yield "quiet", f"{given!r} is read as {near!r}."
-    yield "head", "The likeliest first" if found.complete else "None has every word; these come near"
+        yield "quiet", text("cli.read_as", given=given, near=near)
+    yield "head", text("cli.likeliest" if found.complete else "cli.near")
     for one in found.incidents:
-        yield "item", f"{one.name}: {one.title} (Rule {one.rule})"
+        yield "item", text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
 
 
 def list_facts(name: str | None, as_json: bool) -> None:
@@ -73,7 +78,7 @@ def list_facts(name: str | None, as_json: bool) -> None:
                     answer.token if answer.token == answer.words else f"{answer.token}: {answer.words}",
                 )
             if one.kind != "choice":
-                yield "item", f"a {one.kind}{f' ({one.unit})' if one.unit else ''}"
+                yield "item", amount_asked(one)
 
     show_lines(lines())
 
@@ -92,7 +97,10 @@ def list_local_rules(codes: Sequence[str], as_json: bool) -> None:
     if unknown:
         raise InputError(
             *(
-                f"There is no Model Local Rule {code!r} in the register. 'marram local-rules' lists them."
+                said(
+                    "There is no Model Local Rule {code!r} in the register. 'marram local-rules' lists them.",
+                    code=code,
+                )
                 for code in unknown
             )
         )
@@ -111,15 +119,12 @@ def _local_rules_by_area(entries: Sequence[LocalRule]) -> Iterator[Line]:
         if one.code[0] != area:
             area = one.code[0]
             yield "head", area_title(area)
-        yield "item", f"{one.code}: {one.title}"
+        yield "item", f"{one.code}: {translate()(one.title)}"
         state = ", ".join(part for part in (state_words(one), time_words(one)) if part)
-        yield "quiet", f"      {state}; changes {changes_words(one)}"
+        yield "quiet", "      " + text("cli.local_rules.state", state=state, changes=changes_words(one))
     yield "text", ""
-    yield (
-        "quiet",
-        "In force only where the Committee adopts it; adopt with --local-rule, e.g. --local-rule E-5.",
-    )
-    yield "quiet", "More on one: 'marram local-rules E-5'."
+    yield "quiet", text("cli.local_rules.adopt")
+    yield "quiet", text("cli.local_rules.more")
 
 
 def _local_rules_in_detail(entries: Sequence[LocalRule]) -> Iterator[Line]:
@@ -127,17 +132,18 @@ def _local_rules_in_detail(entries: Sequence[LocalRule]) -> Iterator[Line]:
 
     for one in entries:
         yield "text", ""
-        yield "title", f"{one.code}: {one.title}"
-        yield "text", f"  Changes {changes_words(one)}."
-        when = time_words(one) or "lists of 2019 and 2023"
-        forms = f"; forms {', '.join(one.forms)}" if one.forms else ""
-        yield "text", f"  {state_words(one).capitalize()}; {when}{forms}."
+        yield "title", f"{one.code}: {translate()(one.title)}"
+        yield "text", "  " + text("cli.local_rules.changes", changes=changes_words(one))
+        when = time_words(one) or text("cli.local_rules.both_lists")
+        key = "cli.local_rules.when_forms" if one.forms else "cli.local_rules.when"
+        state = capital(state_words(one))
+        yield "text", "  " + text(key, state=state, when=when, forms=", ".join(one.forms))
         if statement(one):
             yield "text", f"  {statement(one)}"
         for note in note_words(one):
             yield "item", note
         if one.basis is not None:
-            yield "quiet", f"  This entry rests on {one.basis.value}."
+            yield "quiet", "  " + text("cli.local_rules.basis", basis=translate()(one.basis.value))
 
 
 def print_graph(name: str, played_on: str | None, edition: str | None) -> None:

@@ -11,13 +11,18 @@ from marram.course.reading.survey import read_on_map, read_points
 from marram.errors import InputError
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
+from marram.said import said
 from marram.services.lies import to_plane
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 
 def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, as_json: bool) -> None:
     """Print the distance of each ball to the hole, and which is farthest."""
     if not accuracy >= 0:
-        raise InputError(f"--accuracy {accuracy:g} is no distance; give metres, 0 or more.")
+        raise InputError(
+            said("--accuracy {accuracy:g} is no distance; give metres, 0 or more.", accuracy=accuracy)
+        )
     course = load(path)
     places = [to_plane(course, place_given(course, "ball", ball)) for ball in balls]
     order = farthest_from_hole(course, places, hole, accuracy=accuracy)
@@ -27,14 +32,14 @@ def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, 
 
     def lines() -> Iterator[Line]:
         if order.farthest is None:
-            yield "title", f"Too close to call: {order.margin:.2f} m apart. Measure on the ground (Rule 6.4)."
+            yield "title", text("cli.order.close", metres=order.margin)
         else:
             yield (
                 "title",
-                f"Ball {order.farthest + 1} is farthest from the hole, by {order.margin:.2f} m (Rule 6.4).",
+                text("cli.order.farthest", number=order.farthest + 1, metres=order.margin),
             )
         for number, metres in enumerate(order.distances, start=1):
-            yield "item", f"ball {number}: {metres:.2f} m ({metres / YARD:.2f} yd)"
+            yield "item", text("cli.order.ball", number=number, metres=metres, yards=metres / YARD)
 
     show_lines(lines())
 
@@ -51,7 +56,7 @@ def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json:
                 "time": point.time.isoformat() if point.time else None,
                 "area": reading.area.value if reading.area else "out_of_bounds",
                 "colour": reading.colour.value if reading.colour else None,
-                "doubts": [doubt.words for doubt in reading.doubts],
+                "doubts": [spoken(doubt.words) for doubt in reading.doubts],
             }
             for point, reading in zip(measured, readings, strict=True)
         ]
@@ -60,10 +65,20 @@ def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json:
 
     def lines() -> Iterator[Line]:
         for number, (point, reading) in enumerate(zip(measured, readings, strict=True), start=1):
-            where = reading.area.value.replace("_", " ") if reading.area else "out of bounds"
-            colour = f"{reading.colour.value} " if reading.colour else ""
-            yield "item", f"{point.name or f'point {number}'}: {colour}{where} (±{point.accuracy:g} m)"
+            where = reading.area.value if reading.area else "out_of_bounds"
+            if reading.colour:
+                where += f".{reading.colour.value}"
+            called = point.name or text("cli.survey.unnamed", number=number)
+            yield (
+                "item",
+                text(
+                    "cli.survey.point",
+                    point=called,
+                    where=text(f"cli.survey.{where}"),
+                    accuracy=point.accuracy,
+                ),
+            )
             for doubt in reading.doubts:
-                yield "caution", f"    {doubt.words}"
+                yield "caution", f"    {spoken(doubt.words)}"
 
     show_lines(lines())

@@ -6,6 +6,7 @@ from math import hypot
 from marram.course.lies.areas import FURTHEST
 from marram.course.model import Course
 from marram.errors import BadPlace, InputError
+from marram.said import said
 from marram.services.places import Degrees
 
 
@@ -37,14 +38,28 @@ def place_given(course: Course, name: str, text: str) -> Degrees:
         longitude, latitude = (float(part) for part in text.split(","))
     except ValueError:
         raise InputError(
-            f"--{name} {text!r} is not a place; give degrees east, then north, for example -3.0101,56.2503."
+            said(
+                "--{name} {text!r} is not a place; give degrees east, then north, for example -3.0101,56.2503.",
+                name=name,
+                text=text,
+            )
         ) from None
     if not (-180 <= longitude <= 180 and -90 <= latitude <= 90):
-        raise InputError(f"--{name} {text!r} is not on the globe; give longitude first, then latitude.")
+        raise InputError(
+            said(
+                "--{name} {text!r} is not on the globe; give longitude first, then latitude.",
+                name=name,
+                text=text,
+            )
+        )
     away = hypot(*course.plane.to_metres(longitude, latitude))
     if away > FURTHEST:
         raise BadPlace(
-            f"--{name} {text!r} lies {away / 1000:.0f} km from the middle of the course; "
-            "check the map, and that longitude stands first."
+            said(
+                "--{name} {text!r} lies {away:.0f} km from the middle of the course; check the map, and that longitude stands first.",
+                name=name,
+                text=text,
+                away=away / 1000,
+            )
         )
     return latitude, longitude

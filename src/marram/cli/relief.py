@@ -25,6 +25,7 @@ from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.former_names import incident_now
 from marram.rules.ruling import Ruling
+from marram.said import said
 from marram.services.conditions import Conditions
 from marram.services.drops import check_drops
 from marram.services.given import form_given, local_rules_in_force
@@ -32,6 +33,7 @@ from marram.services.lies import to_plane
 from marram.services.places import Degrees, Places
 from marram.services.relief import draw_options
 from marram.services.rulings import Asked, rule_at_place
+from marram.words.texts import text
 
 if TYPE_CHECKING:
     from marram.course.versions.map_versions import Version
@@ -108,13 +110,15 @@ class Files:
     @property
     def named(self) -> str:
         """The files asked for, as a sentence names them; empty when there is none."""
-        return " and ".join(str(path) for path in (self.svg, self.png, self.geojson) if path is not None)
+        return text("cli.and").join(
+            str(path) for path in (self.svg, self.png, self.geojson) if path is not None
+        )
 
 
 def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     """Print the options at a place and write their drawing; check a dropped ball, if one is given."""
     if request.hand not in (None, "right", "left"):
-        raise InputError(f"--hand {request.hand!r}: give right or left.")
+        raise InputError(said("--hand {hand!r}: give right or left.", hand=request.hand))
     course, version = _course(request)
     at = places_given(course, request.written)
     ruled = rule_at_place(course, request.asked(at))
@@ -133,7 +137,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     else:
         show_lines(report.lines(files.svg if areas else None))
     if files.named and not areas:
-        print(f"Nothing could be drawn: {files.named} not written.", file=sys.stderr)
+        print(text("cli.relief.not_written", files=files.named), file=sys.stderr)
     assert ruled.result is not None
     code = exit_code(ruled.result)
     raise SystemExit(code if code != DECIDED or areas or not drawn else MORE_FACTS_NEEDED)
@@ -152,7 +156,7 @@ def _course(request: Request) -> tuple[Course, "Version | None"]:
     maps = MapVersions(request.course, folder)
     if maps.file_news() is not None:
         print(
-            f"{request.course} has changed since its versions were saved; 'marram course versions' says what.",
+            text("cli.relief.map_changed", file=request.course),
             file=sys.stderr,
         )
     version = maps.version_on(request.day)

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from marram.cli.drop import drop_lines
-from marram.cli.show import Line
+from marram.cli.show import Line, option_head
 from marram.relief import NeedsPlace, NoRelief
 from marram.relief.drop import DropCheck
 from marram.relief.pictures.picture_words import assumed_words, measure_words
@@ -19,6 +19,8 @@ from marram.services.made_with import made_with
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.relief_options import option_words
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 if TYPE_CHECKING:
     from marram.course.versions.map_versions import Version
@@ -58,30 +60,30 @@ class Report:
         ruled, place, words = self.ruled, self.ruled.lie.place, self.ruled.sheet
         assert place is not None
         assert words is not None
-        yield "title", f"The ball lies {place.sentence}, {place.metres:.1f} m from the hole."
+        yield "title", text("cli.relief.lies", where=place.sentence, metres=place.metres)
         for doubt in place.doubts:
             yield "caution", doubt
         if isinstance(ruled.result, NeedFacts):
-            yield "text", f"To decide '{ruled.asked.what}' this is still needed: {words.headline}"
-            yield "text", f"Answer with --fact {ruled.result.fact}=…"
+            yield "text", text("cli.relief.needed", incident=ruled.asked.what, question=words.headline)
+            yield "text", text("cli.relief.answer", fact=ruled.result.fact)
             return
         yield "text", words.headline
         for name, premise in ruled.assumed.items():
-            yield "quiet", f"Taken for granted: {name}={premise} (change it with --fact)"
+            yield "quiet", text("cli.relief.assumed", fact=name, answer=premise)
         if self.no_local_rule:
-            yield "quiet", "Taken for granted: no Local Rule in force (change it with --local-rule CODE)"
+            yield "quiet", text("cli.relief.no_local_rule")
         for number, one in enumerate(self.drawn, start=1):
             option = option_words(one.option)
-            yield "head", f"{number}. {option.title}: {option.cost} ({option.citation})"
+            yield "head", option_head(number, option)
             yield from _option_lines(one)
             if number in self.drops:
                 yield from drop_lines(self.drops[number])
         if svg is not None:
             yield "text", ""
-            yield "text", f"Drawn to scale in {svg}."
+            yield "text", text("cli.relief.drawn", file=svg)
         if self.version is not None:
-            since = f", in force from {self.in_force_from}" if self.in_force_from else ""
-            yield "quiet", f"Map version {self.version.number}{since}."
+            key = "cli.relief.map_version_since" if self.in_force_from else "cli.relief.map_version"
+            yield "quiet", text(key, version=self.version.number, since=self.in_force_from)
         yield "quiet", words.reminder
 
     def document(self) -> dict[str, Any]:
@@ -106,7 +108,7 @@ class Report:
                 {
                     "option": as_plain(one.option),
                     "state": _state(one),
-                    "lines": [text for _, text in _option_lines(one)],
+                    "lines": [line for _, line in _option_lines(one)],
                     "area_m2": [round(area.area_m2, 3) for area in one.areas],
                     "drop": as_plain(self.drops.get(number)),
                 }
@@ -125,19 +127,19 @@ def _state(one: OptionDrawn) -> str:
 
 def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     if one.fault:
-        yield "item", one.fault
+        yield "item", spoken(one.fault)
     if isinstance(one.answer, NeedsPlace):
         for missing in one.answer.needs:
             if missing in PICKED:
-                yield "item", f"Not drawn: give --{PICKED[missing]} LON,LAT."
+                yield "item", text("cli.relief.give_place", role=PICKED[missing])
             elif missing.value == "handedness":
-                yield "item", "Not drawn: give --hand right or --hand left."
+                yield "item", text("cli.relief.give_hand")
             else:
                 yield "item", missing_words(missing)
     elif isinstance(one.answer, NoRelief):
         yield "item", no_relief_words(one.answer.why)
     for area in one.areas:
-        yield "item", f"Relief area of {area.area_m2:.1f} m², club-length {area.club_length:.2f} m."
+        yield "item", text("cli.relief.area", area=area.area_m2, club_length=area.club_length)
         for measure in area.measures:
             yield "item", measure_words(measure)
         for key in area.remarks:
@@ -147,5 +149,5 @@ def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     for other in one.choices:
         yield (
             "quiet",
-            f"    Near it lies also: {condition_words(other)} (take it with --condition {other.ident}).",
+            "    " + text("cli.relief.near", condition=condition_words(other), ident=other.ident),
         )

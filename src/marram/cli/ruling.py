@@ -13,6 +13,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Ruling
+from marram.said import said
 from marram.services.given import day_of_play, form_given, local_rules_in_force
 
 if TYPE_CHECKING:
@@ -40,7 +41,9 @@ def give_ruling(
         if not interactive:
             stop(
                 BAD_INPUT,
-                "No incident given: say what happened. 'marram incidents' lists what can have happened.",
+                said(
+                    "No incident given: say what happened. 'marram incidents' lists what can have happened."
+                ),
             )
         from marram.cli.interview import choose_incident
 

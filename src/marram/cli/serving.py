@@ -7,7 +7,9 @@ from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
+from marram.said import said
 from marram.services.event import read_event
+from marram.words.texts import count_text, text
 
 
 def serve_desk(
@@ -25,7 +27,7 @@ def serve_desk(
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
-        stop(BAD_INPUT, "--demo serves the invented course; leave out the course map, or --demo.")
+        stop(BAD_INPUT, said("--demo serves the invented course; leave out the course map, or --demo."))
     found = read_event(event)
     for remark in found.remarks:
         print(remark, file=sys.stderr)
@@ -40,14 +42,18 @@ def serve_desk(
         except OSError as error:
             stop(
                 BAD_INPUT,
-                f"Port {port} on {host} cannot be used: {error.strerror}. Give another with --port.",
+                said(
+                    "Port {port} on {host} cannot be used: {strerror}. Give another with --port.",
+                    port=port,
+                    host=host,
+                    strerror=error.strerror,
+                ),
             )
 
     def say_where(errors: int) -> None:
-        print(f"The desk is at http://{host}:{port}/ (stop it with Ctrl+C).", flush=True)
+        print(text("cli.serve.at", address=f"http://{host}:{port}/"), flush=True)
         if errors:
-            things = "1 thing" if errors == 1 else f"{errors} things"
-            print(f"The map cannot be used yet: the desk opens with {things} to mend.", flush=True)
+            print(count_text("cli.serve.to_mend", errors), flush=True)
 
     serve(
         host,

@@ -5,7 +5,11 @@ import textwrap
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
+from marram.words.language import translate
+from marram.words.questions import QuestionWords
+from marram.words.relief_options import OptionWords
 from marram.words.sheet import Sheet
+from marram.words.texts import text
 
 Line = tuple[str, str]
 """A style (``title``, ``head``, ``text``, ``item``, ``quiet``, ``caution``) and its text."""
@@ -22,14 +26,26 @@ def show_sheet(sheet: Sheet, conditions: Mapping[str, Any]) -> None:
 
 def conditions_line(conditions: Mapping[str, Any]) -> str:
     """Return the conditions of a ruling in one line."""
-    form = (conditions["form_of_play"] or "form of play not given").replace("_", " ")
-    adopted = conditions["local_rules"]
-    rules = "Local Rules not given" if adopted is None else f"Local Rules: {', '.join(adopted) or 'none'}"
-    return f"Played on {conditions['played_on']} (edition {conditions['edition'][:4]}), {form}, {rules}."
+    form, adopted = conditions["form_of_play"], conditions["local_rules"]
+    return text(
+        "cli.conditions",
+        day=conditions["played_on"],
+        edition=conditions["edition"][:4],
+        form=_form_words(form) if form else text("cli.form.open"),
+        local_rules=text("cli.local.open")
+        if adopted is None
+        else text("cli.local", codes=", ".join(adopted) or text("cli.none")),
+    )
 
 
-ON_THE_COMMAND_LINE = "Answer with --fact {fact}={answer}"
-IN_THE_FILE = 'Answer it in the file, under "between": "{fact}": "{answer}"'
+def _form_words(form: str) -> str:
+    from marram.rules.facts.conditions import form_of_play
+
+    return translate()(form_of_play.answers[form_of_play.parse(form)])
+
+
+ON_THE_COMMAND_LINE = "cli.answer_with"
+IN_THE_FILE = "cli.answer_in_file"
 
 
 def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Iterator[Line]:
@@ -40,28 +56,28 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     if sheet.question:
         yield from _question_lines(sheet, how_to_answer)
     if sheet.kind == "ruling":
-        yield from _section("Penalty", sheet.penalties)
-    yield from _section("What to do", sheet.steps)
+        yield from _section("penalty", sheet.penalties)
+    yield from _section("what_to_do", sheet.steps)
     if sheet.decided_by:
-        yield "text", f"Decided by {sheet.decided_by}."
-    yield from _section("What to weigh", sheet.criteria)
-    yield from _section("It can end in", sheet.outcomes)
+        yield "text", text("cli.decided_by", who=sheet.decided_by)
+    yield from _section("weigh", sheet.criteria)
+    yield from _section("ends", sheet.outcomes)
     if sheet.options:
-        yield "head", "Options"
+        yield "head", text("cli.options")
         for number, option in enumerate(sheet.options, start=1):
-            yield "item", f"{number}. {option.title}: {option.cost} ({option.citation})"
+            yield "item", option_head(number, option)
             yield "text", f"     {'; '.join((option.area, *option.limits))}. {option.how}"
-    yield from _section("If it is done wrong", sheet.if_wrong)
-    yield from _section("Already settled", sheet.settled)
-    yield from _section("Why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))
-    yield from _section("Provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))
+    yield from _section("if_wrong", sheet.if_wrong)
+    yield from _section("settled", sheet.settled)
+    yield from _section("why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))
+    yield from _section("provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))
 
 
 def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:
     question = sheet.question
     assert question is not None
     yield "text", f"  {question.help}"
-    yield "quiet", f"  Decided by {question.decided_by} ({question.source})."
+    yield "quiet", "  " + text("cli.decided_by_source", who=question.decided_by, source=question.source)
     for answer in question.answers:
         stake = f"  → {answer.stake}" if answer.stake else ""
         yield (
@@ -71,16 +87,27 @@ def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:
             else f"{answer.token}{stake}",
         )
     if question.kind != "choice":
-        yield "item", f"a {question.kind}{f' ({question.unit})' if question.unit else ''}"
+        yield "item", amount_asked(question)
     example = question.answers[0].token if question.answers else "…"
-    yield "quiet", "  " + how_to_answer.format(fact=question.fact, answer=example)
+    yield "quiet", "  " + text(how_to_answer, fact=question.fact, answer=example)
+
+
+def option_head(number: int, option: OptionWords) -> str:
+    """Return the head of an option: its number, title, cost and provision."""
+    return text("cli.option", number=number, title=option.title, cost=option.cost, citation=option.citation)
+
+
+def amount_asked(question: QuestionWords) -> str:
+    """Return what a question without given answers asks for: a number or a date, in its unit."""
+    kind = text(f"cli.kind.{question.kind}")
+    return text("cli.kind.in_unit", kind=kind, unit=question.unit_words) if question.unit else kind
 
 
 def _section(head: str, items: Iterable[str]) -> Iterator[Line]:
     first = True
     for item in items:
         if first:
-            yield "head", head
+            yield "head", text(f"cli.{head}")
             first = False
         yield "item", item
 

@@ -16,9 +16,11 @@ from marram.rules.story.story import Happened, SituationResult, total_strokes
 from marram.services.case_file import read_case_file
 from marram.services.made_with import book_digest, made_with
 from marram.services.stories import happened, rule_story
+from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.penalties import strokes_words
 from marram.words.sheet import sheet
+from marram.words.texts import text
 
 
 def rule_on_situation(path: Path, as_json: bool) -> None:
@@ -41,11 +43,11 @@ def rule_on_situation(path: Path, as_json: bool) -> None:
 
 def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay | None) -> Iterator[Line]:
     for place, (one, part) in enumerate(zip(happened, result.parts, strict=True), start=1):
-        yield "head", f"{place}. {incident(one.incident).title}"
+        yield "head", f"{place}. {translate()(incident(one.incident).title)}"
         words = sheet(part, form_of_play=form, given=one.facts)
         yield "text", f"   {words.headline}"
         if words.question:
-            yield "quiet", f'   Add to the facts of incident {place}: "{words.question.fact}"'
+            yield "quiet", "   " + text("cli.situation.add", number=place, fact=words.question.fact)
     if result.combined is None:
         return
     yield "head", say("TERMS", "situation.together")

@@ -7,6 +7,8 @@ from pathlib import Path
 from marram.cli.show import Line, print_json, show_lines
 from marram.course.versions.map_versions import MapVersions
 from marram.rules.plain import as_plain
+from marram.words.spoken import spoken
+from marram.words.texts import text
 
 
 def list_versions(path: Path, folder: Path | None, day: date, as_json: bool) -> None:
@@ -26,25 +28,26 @@ def list_versions(path: Path, folder: Path | None, day: date, as_json: bool) -> 
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", f"Version {in_force.number} is in force on {day.isoformat()}."
+        yield "title", text("cli.versions.in_force", version=in_force.number, day=day.isoformat())
         for one in versions:
-            since = (
-                "the map as its file holds it"
-                if one.number == 1
-                else f"from {one.in_force_from}, by {one.who}"
-            )
-            note = f": {one.note}" if one.note and one.number > 1 else ""
-            yield "item", f"version {one.number}, {since}{note}"
+            key = "file" if one.number == 1 else "kept_noted" if one.note else "kept"
+            told = {"since": one.in_force_from, "who": one.who, "note": one.note}
+            yield "item", text(f"cli.versions.{key}", version=one.number, **told)
             for edit in one.edits:
-                yield "quiet", f"      {edit.action} {edit.ident}"
+                yield "quiet", "      " + text(f"cli.versions.{edit.action}", ident=edit.ident)
             for later in one.later:
-                yield "quiet", f"      carried over into what was prepared from {later.since}"
+                yield "quiet", "      " + text("cli.versions.carried", since=later.since)
         if news is not None:
-            changed = ", ".join([*(f"{edit.action} {edit.ident}" for edit in news.edits), *news.beside])
+            changed = ", ".join(
+                [
+                    *(text(f"cli.versions.{edit.action}", ident=edit.ident) for edit in news.edits),
+                    *news.beside,
+                ]
+            )
             yield (
                 "caution",
-                news.fault or f"The course file has changed since, and no version holds it: {changed}.",
+                spoken(news.fault) or text("cli.versions.file_changed", changes=changed),
             )
-            yield "text", "Take the changes over, or leave them out, on the desk's page 'Edit the map'."
+            yield "text", text("cli.versions.settle")
 
     show_lines(lines())

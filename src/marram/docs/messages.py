@@ -96,10 +96,11 @@ def _commands() -> Iterator[Message]:
     from typer.main import get_command  # noqa: PLC0415 - the command line is loaded for its help alone
 
     from marram.cli.app import app  # noqa: PLC0415 - the same
+    from marram.cli.help import flat  # noqa: PLC0415 - the same
 
     waiting = [get_command(app)]
     while waiting:
         command = waiting.pop()
-        yield Message(re.sub(r"\s+", " ", command.help or "").strip())
+        yield Message(flat(command.help or ""))
         yield from (Message(said) for one in command.params if (said := getattr(one, "help", None)))
         waiting += getattr(command, "commands", {}).values()

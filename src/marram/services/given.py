@@ -8,6 +8,7 @@ from marram.errors import BadAnswer, InputError
 from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play, sides
+from marram.said import said
 
 
 def _as_option(name: str) -> str:
@@ -33,7 +34,13 @@ def day_of_play(played_on: object, edition: object, where: Callable[[str], str] 
         InputError: both are given, or one cannot be read.
     """
     if played_on is not None and edition is not None:
-        raise InputError(f"{where('played_on')} and {where('edition')} both name a day; give one of them.")
+        raise InputError(
+            said(
+                "{one} and {other} both name a day; give one of them.",
+                one=where("played_on"),
+                other=where("edition"),
+            )
+        )
     if edition is not None:
         return day_of_edition(str(edition), where("edition"))
     if played_on is None:
@@ -55,8 +62,13 @@ def day_of_edition(year: str, where: str) -> date:
     by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
     if year not in by_year:
         raise InputError(
-            f"{where} {year!r}: there is no such edition. "
-            f"Give {' or '.join(str(day.year) for day in EDITIONS)}; for teaching also {FORMER_RULES.year}."
+            said(
+                "{where} {year!r}: there is no such edition. Give {editions}; for teaching also {former}.",
+                where=where,
+                year=year,
+                editions=said("{earlier} or {later}", earlier=EDITIONS[0].year, later=EDITIONS[-1].year),
+                former=FORMER_RULES.year,
+            )
         )
     return by_year[year]
 
@@ -113,7 +125,9 @@ def local_rules_in_force(
     if set(codes) <= {"none"}:  # said plainly, so that the register need not be read
         return InForce()
     if "none" in codes:
-        raise InputError(f"{where}: 'none' stands beside another Local Rule; leave one of them out.")
+        raise InputError(
+            said("{where}: 'none' stands beside another Local Rule; leave one of them out.", where=where)
+        )
     from marram.rules.local_rules.adoption import adopt  # noqa: PLC0415 - the register is large, and not always needed
 
     found = adopt(codes, day)

@@ -1,0 +1,179 @@
+"""Every word of the command line goes through the catalogue: under a made-up language no plain letter is left.
+
+Codes stay as they are: names of incidents, facts and answers, options, and what was typed.
+"""
+
+import json
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from marram.course import load
+from marram.demo import COURSE, GREENS
+from tests.cli.running import marram
+from tests.desk.places import Ground
+from tests.words.made_up import speaking, write_made_up
+from tests.words.outside import names_of
+from tests.words.unmarked import unmarked
+
+CODES = re.compile(
+    r"'marram [a-z -]+'|--?[a-z][\w-]*|^\s*(- )?⟦?[a-z0-9_-]+(:|$|  )|=[a-z_]+|\b[a-z]+(_[a-z0-9]+)+\b|\(yes|no\)"
+    r'|: "[a-z_]+"|\([^⟦⟧]*; (?=⟦)|http://\S+|Ctrl\+C'
+)
+"""Names of incidents and facts, answers, options, commands, citations."""
+
+CLICK = re.compile(
+    r"Usage: .*|^(Options|Commands|Arguments):|\[(default|required)[^\]]*\]|Show this message and exit\.|<[a-z ]+>"
+    r"|\b[A-Z]+\b"
+)
+"""What click says of itself, from a catalogue of its own, and what stands for a value."""
+
+NAMES = names_of(load(COURSE))
+
+
+@pytest.fixture(scope="module")
+def locales(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("locales")
+    write_made_up(folder)
+    return folder
+
+
+@pytest.fixture(autouse=True)
+def made_up(locales: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    monkeypatch.setenv("COLUMNS", "400")
+    monkeypatch.setattr("marram.cli.show._wrapped", lambda _style, text, _width: [text])
+    with speaking(locales):
+        yield
+
+
+def left(said: str, *names: str) -> set[str]:
+    """Return the lines of an answer that went past the catalogue."""
+    for name in sorted(names, key=len, reverse=True):
+        said = said.replace(name, "")
+    lines = (CLICK.sub("", CODES.sub("", line)) for line in said.splitlines())
+    return unmarked(lines, NAMES)
+
+
+def burn() -> list[str]:
+    ground = Ground(load(COURSE))
+
+    def swapped(place: str) -> str:
+        return ",".join(reversed(place.split(",")))
+
+    inside, edge = ground.in_the_burn(), ground.in_the_burn(0)
+    return ["--hole", "9", "--ball", swapped(inside), "--entry", swapped(edge)]
+
+
+def commands(folder: Path) -> dict[str, list[str]]:
+    """Return the commands to try, by what they are about; files they read or write stand in a folder."""
+    story = folder / "story.json"
+    lifted = {"area_of_ball": "general_area", "handled_as": "lifted", "handling_allowed": "no"}
+    parts = [{"incident": "ball_lifted_by_player", "facts": lifted}] * 2
+    story.write_text(json.dumps({"incidents": [*parts], "edition": "2023", "form_of_play": "stroke_play"}))
+    whole = folder / "whole.json"
+    whole.write_text(json.dumps(json.loads(story.read_text()) | {"between": {"intervening_event_1": "yes"}}))
+    points = folder / "points.csv"
+    points.write_text("name,longitude,latitude,accuracy\n1,3.9996,55.0041,0.02\n2,4.0001,55.0042,3\n")
+    course = str(COURSE)
+    return {
+        "incidents": ["incidents"],
+        "a search": ["incidents", "lost", "ball"],
+        "nearly found": ["incidents", "lost", "zeppelin"],
+        "facts": ["facts"],
+        "facts of an incident": ["facts", "ball_found_in_time"],
+        "local rules": ["local-rules"],
+        "local rules in detail": ["local-rules", "E-5", "B-2", "K-3", "A-1", "F-5", "A-4.2"],
+        "a question": ["rule", "ball_in_penalty_area", "--edition", "2023"],
+        "a number asked": ["rule", "ball_found_in_time", "--edition", "2023", "--local-rule", "none"],
+        "a ruling": [
+            "rule", "ball_in_penalty_area", "--edition", "2023", "--form", "stroke_play", "--local-rule", "none",
+            "--fact", "found_in_penalty_area=yes", "--fact", "last_stroke_from_penalty_area=no",
+            "--fact", "penalty_area_colour=red",
+        ],
+        "a story": ["situation", str(story)],
+        "a story combined": ["situation", str(whole)],
+        "changes": ["changes", "--incident", "ball_moved_by_player", "--incident", "club_damaged"],
+        "relief": ["relief", course, *burn(), "--svg", str(folder / "relief.svg")],
+        "relief, a drop": ["relief", course, *burn(), "--dropped", "3.99,55.0041", "--at-rest", "3.99,55.0041"],
+        "check": ["course", "check", course],
+        "order": ["course", "order", course, "--hole", "9", "--ball", "3.99,55.0041", "--ball", "4.0,55.0042"],
+        "survey": ["course", "survey", course, str(points), "--hole", "9"],
+        "versions": ["course", "versions", course, "--maps", str(folder / "maps")],
+        "holes": ["course", "holes", course, "--pdf", str(folder / "holes.pdf")],
+        "holes on slopes": ["course", "holes", course, "--elevations", str(GREENS), "--green-speed", "9"],
+        "marking": ["course", "marking", course, "--pdf", str(folder / "marking.pdf")],
+        "help": ["--help"],
+        "help of rule": ["rule", "--help"],
+        "help of relief": ["relief", "--help"],
+        "help of situation": ["situation", "--help"],
+        "help of course": ["course", "--help"],
+        "help of holes": ["course", "holes", "--help"],
+        "help of serve": ["serve", "--help"],
+        "a fault of day": ["rule", "ball_in_penalty_area", "--edition", "1999"],
+        "two days": ["rule", "ball_in_penalty_area", "--edition", "2023", "--played-on", "2023-05-01"],
+        "a fault of a place": ["relief", course, "--hole", "9", "--ball", "here"],
+        "a fault of a fact": ["rule", "ball_in_penalty_area", "--fact", "cause"],
+    }  # fmt: skip
+
+
+ABOUT = (
+    "incidents",
+    "a search",
+    "nearly found",
+    "facts",
+    "facts of an incident",
+    "local rules",
+    "local rules in detail",
+    "a question",
+    "a number asked",
+    "a ruling",
+    "a story",
+    "a story combined",
+    "changes",
+    "relief",
+    "relief, a drop",
+    "check",
+    "order",
+    "survey",
+    "versions",
+    "holes",
+    "holes on slopes",
+    "marking",
+    "help",
+    "help of rule",
+    "help of relief",
+    "help of situation",
+    "help of course",
+    "help of holes",
+    "help of serve",
+    "a fault of day",
+    "two days",
+    "a fault of a place",
+    "a fault of a fact",
+)
+
+
+@pytest.mark.parametrize("about", ABOUT)
+def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
+    """Answers, questions, help and faults come from the catalogue."""
+    every = commands(tmp_path)
+    assert every.keys() == set(ABOUT)
+
+    found = marram(*every[about])
+
+    assert found.code in (0, 2, 3, 4)
+    assert (
+        left(
+            found.out + found.err,
+            str(tmp_path),
+            COURSE.name,
+            str(COURSE),
+            "relief.svg",
+            "zeppelin",
+            "here",
+            "cause",
+        )
+        == set()
+    )
