@@ -102,7 +102,7 @@ class Outline:
         from_x, from_y, _, along_x, along_y, _ = self._terms
         way_x, way_y = end[0] - start[0], end[1] - start[1]
         across = way_x * along_y - way_y * along_x
-        with np.errstate(divide="ignore", invalid="ignore"):
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
             part = ((from_x - start[0]) * along_y - (from_y - start[1]) * along_x) / across
             on_edge = ((from_x - start[0]) * way_y - (from_y - start[1]) * way_x) / across
         met = (across != 0) & (part >= 0) & (part <= 1) & (on_edge >= 0) & (on_edge <= 1)

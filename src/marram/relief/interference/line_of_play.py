@@ -72,7 +72,7 @@ class PreparedLine:
         across &= np.maximum(side_start, side_end) > ROUNDING
         ahead_start = along_x * (start_x - place_x) + along_y * (start_y - place_y)
         ahead_end = along_x * (end_x - place_x) + along_y * (end_y - place_y)
-        with np.errstate(divide="ignore", invalid="ignore"):
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
             met = ahead_start + side_start / (side_start - side_end) * (ahead_end - ahead_start)
             across &= (met > ROUNDING) & (met < length[:, None] - ROUNDING)
         free: Booleans = ~across.any(axis=1)

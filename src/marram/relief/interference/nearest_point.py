@@ -171,7 +171,7 @@ class _Search:
         turn -= turn.T
         apart_x, apart_y = np.subtract.outer(x, x), np.subtract.outer(y, y)
         # Row: the segment the part is measured on. Column: the segment it crosses.
-        with np.errstate(divide="ignore", invalid="ignore"):
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
             part = (apart_y * along_x - apart_x * along_y) / turn
             met = (part >= -_ON) & (part <= 1 + _ON)
         met &= met.T
