@@ -1,0 +1,324 @@
+"""The ground of one hole, read from the things of a map: which area of the course is where.
+
+Sources: the Definitions of areas of the course, penalty area (any water on the course is one, marked or not, and
+red where no colour is shown), boundary edge, teeing area and wrong green; Rule 2.2c for ground in two areas.
+"""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import shapely
+from shapely.ops import split
+
+from tests.relief.verifier.flat import Flat
+from tests.relief.verifier.regions import NOWHERE, Region
+
+JOINED = 0.001
+"""Metres: areas no farther apart than this are one on the ground (the layer's tolerance for distances)."""
+LEAST_STREAM, MOST_STREAM = 0.05, 15.0
+"""Metres either side of a watercourse drawn as a line without a width: surely wet, and possibly wet (own choice)."""
+LEAST_PATH, MOST_PATH = 0.2, 6.0
+"""The same for a path (own choice)."""
+CONDITIONS = ("path", "obstruction", "repair", "puddle", "no_play")
+TEE_REACH = 35.0
+
+
+@dataclass(frozen=True, eq=False)
+class Course:
+    """The things of one course of a file."""
+
+    things: tuple
+    outline: object = None
+
+    @classmethod
+    def of(cls, things, name=None):
+        """Return the course of a file, by its name where the file holds several."""
+        outlines = [one for one in things if one.what == "course"]
+        own = next((one for one in outlines if name is None or one.tags.get("name") == name), None)
+        if own is None:
+            return cls(tuple(things))
+        others = [one.geometry for one in outlines if one is not own]
+        kept = [
+            one
+            for one in things
+            if one.what != "course"
+            and (own.geometry.intersects(one.geometry) or not any(one.geometry.intersects(o) for o in others))
+        ]
+        return cls(tuple(kept), own)
+
+    def of_kind(self, *kinds):
+        """Return the things of some kinds."""
+        return [one for one in self.things if one.what in kinds]
+
+    @property
+    def holes(self):
+        """Numbers of the holes."""
+        return sorted(int(one.tags["ref"]) for one in self.of_kind("hole") if one.tags.get("ref", "").isdigit())
+
+
+class Ground:
+    """The ground as it counts on one hole, in metres about where the hole is cut."""
+
+    def __init__(self, course, number, middle=None):
+        self.course, self.number = course, number
+        line = next(one for one in course.of_kind("hole") if one.tags.get("ref") == str(number))
+        self._line = line.geometry
+        at = self._cut()
+        self.flat = Flat(*(middle or at))
+        self.hole = self.flat.metres([at])[0]
+        self.line = self.flat.laid(self._line)
+
+    def _cut(self):
+        """Where the hole is cut: its own pin, else the one pin on its green, else the end of the line of play."""
+        pins = self.course.of_kind("pin")
+        own = [one for one in pins if one.tags.get("ref") == str(self.number)]
+        green = self._green
+        if not own and green is not None:
+            shared = self._holes_of_green(green)
+            own = [one for one in pins if "ref" not in one.tags and green.geometry.intersects(one.geometry)]
+            own = [] if len(shared) > 1 else own
+        return own[0].geometry.coords[0] if len(own) == 1 else self._line.coords[-1]
+
+    def _holes_of_green(self, green):
+        named = green.holes | ({int(green.tags["ref"])} if green.tags.get("ref", "").isdigit() else set())
+        ends = {
+            int(one.tags["ref"])
+            for one in self.course.of_kind("hole")
+            if one.tags.get("ref", "").isdigit() and green.geometry.intersects(shapely.Point(one.geometry.coords[-1]))
+        }
+        return named | ends
+
+    @cached_property
+    def _green(self):
+        own = [one for one in self.course.of_kind("green") if self.number in self._holes_of_green(one)]
+        if len(own) > 1:
+            end = shapely.Point(self._line.coords[-1])
+            own = [one for one in own if one.geometry.intersects(end)]
+        return own[0] if len(own) == 1 else None
+
+    def laid(self, thing, least=0.0, most=0.0):
+        """Return a thing's ground in metres: the least and the most it covers."""
+        geometry = self.flat.laid(thing.geometry)
+        if geometry.geom_type.endswith("Polygon"):
+            return geometry, geometry
+        if geometry.geom_type == "Point":
+            return shapely.Polygon(), shapely.Polygon()
+        if thing.width:
+            # The ends of a line may be cut flat or go round, and lines that meet may be drawn as one.
+            half = thing.width / 2
+            return geometry.buffer(half, cap_style="flat", join_style="bevel"), geometry.buffer(
+                half * 1.02, cap_style="square", join_style="mitre", mitre_limit=5
+            )
+        return geometry.buffer(least, cap_style="flat"), geometry.buffer(most)
+
+    def region(self, things, least=0.0, most=0.0):
+        """Return the region that some things cover together."""
+        if not things:
+            return NOWHERE
+        pairs = [self.laid(one, least, most) for one in things]
+        low, high = (shapely.union_all([pair[i] for pair in pairs]) for i in (0, 1))
+        return Region.of(low, None if all(a is b for a, b in pairs) else high)
+
+    # --- what is in bounds
+
+    @cached_property
+    def bounds(self):
+        """The course within its boundary, without what is out of bounds on this hole; ``None`` without a boundary."""
+        drawn = self.course.of_kind("boundary")
+        shapes = [self.flat.laid(one.geometry) for one in drawn] or (
+            [self.flat.laid(self.course.outline.geometry)] if self.course.outline else []
+        )
+        if not shapes:
+            return None
+        lines = [one for one in shapes if "Line" in one.geom_type]
+        areas = [one for one in shapes if "Polygon" in one.geom_type]
+        if lines:
+            areas += list(shapely.get_parts(shapely.polygonize(lines)))
+        return Region.of(shapely.union_all(areas))
+
+    @cached_property
+    def out(self):
+        """Areas that are out of bounds when this hole is played."""
+        every = self.course.of_kind("out")
+        return self.region([one for one in every if not one.holes or self.number in one.holes])
+
+    # --- the specific areas
+
+    @cached_property
+    def _wet(self):
+        """Each penalty area on the map as (colour, least, most): as marked, and unmarked water as red."""
+        marked = [
+            (one.what, *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("red", "yellow")
+        ]
+        water = [("red", *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("water")]
+        if sea := self._sea():
+            water.append(("red", sea, sea))
+        cover = shapely.union_all([most for _, _, most in marked])
+        within = self.bounds.least.geometry.buffer(JOINED) if self.bounds else None
+        kept = []
+        for colour, least, most in water:
+            low, high = least.difference(cover), most.difference(cover)
+            if within is not None:  # water off the course is no penalty area
+                low, high = low.intersection(within), high.intersection(within)
+            if not high.is_empty:
+                kept.append((colour, low, high))
+        return [one for one in (*marked, *kept) if not one[2].is_empty]
+
+    def _sea(self):
+        """The ground to the right of the coastlines (the water side, OpenStreetMap wiki, Tag:natural=coastline)."""
+        coast = [self.flat.laid(one.geometry) for one in self.course.of_kind("coast")]
+        coast = [one.exterior if one.geom_type == "Polygon" else one for one in coast]
+        if not coast:
+            return None
+        whole = self.bounds.least.geometry if self.bounds else shapely.union_all(coast).buffer(500)
+        merged = shapely.line_merge(shapely.union_all(coast), directed=True)
+        pieces = [whole]
+        for line in shapely.get_parts(merged):
+            pieces = [part for piece in pieces for part in split(piece, line).geoms]
+        wet = []
+        for piece in pieces:
+            inner = piece.representative_point()
+            nearest = min(coast, key=lambda line: line.distance(inner))
+            shared = piece.boundary.intersection(nearest)
+            if shared.length < 0.01:
+                continue
+            at = nearest.project(shared.interpolate(0.5, normalized=True) if shared.geom_type == "LineString" else shared.centroid)
+            a, b = nearest.interpolate(max(0, at - 0.2)), nearest.interpolate(min(nearest.length, at + 0.2))
+            mid = nearest.interpolate(at)
+            size = np.hypot(b.x - a.x, b.y - a.y)
+            right = shapely.Point(mid.x + 0.02 * (b.y - a.y) / size, mid.y - 0.02 * (b.x - a.x) / size)
+            if piece.contains(right):
+                wet.append(piece)
+        return shapely.union_all(wet) if wet else None
+
+    @cached_property
+    def penalty(self):
+        """All penalty areas."""
+        return self._joined(self._wet)
+
+    @staticmethod
+    def _joined(wet):
+        if not wet:
+            return NOWHERE
+        return Region.of(shapely.union_all([one[1] for one in wet]), shapely.union_all([one[2] for one in wet]))
+
+    def colour(self, colour):
+        """All penalty areas of a colour."""
+        return self._joined([one for one in self._wet if one[0] == colour])
+
+    def same_penalty_area(self, place):
+        """Return the penalty area at a place: of one colour where joined; ground of the other colour beside it is open."""
+        surely = _connected([(low, one) for one in self._wet for low in [one[1]] if not low.is_empty], place, alike=True)
+        possibly = _connected([(one[2], one) for one in self._wet], place, alike=False)
+        return Region.of(
+            shapely.union_all([one[1] for one in surely]), shapely.union_all([one[2] for one in possibly])
+        )
+
+    @cached_property
+    def bunkers(self):
+        """All bunkers."""
+        return self.region(self.course.of_kind("bunker"))
+
+    def same_bunker(self, place):
+        """Return the bunker at a place, with all bunkers joined to it."""
+        every = [("sand", *self.laid(one)) for one in self.course.of_kind("bunker")]
+        found = _connected([(one[1], one) for one in every], place, alike=True)
+        return Region.of(shapely.union_all([one[1] for one in found])).without(self.penalty)
+
+    @cached_property
+    def green(self):
+        """The putting green of the hole, with greens that are one with it on the ground left open."""
+        own = self._green
+        if own is None:
+            return NOWHERE
+        return self.region([own])
+
+    @cached_property
+    def wrong_greens(self):
+        """Every other green of the map."""
+        return self.region([one for one in self.course.of_kind("green") if one is not self._green])
+
+    @cached_property
+    def tees(self):
+        """The teeing area: that of the day where it is drawn, else mown tees of the hole; a tee of no hole is open."""
+        day = [one for one in self.course.of_kind("day_tee") if not one.holes or self.number in one.holes]
+        if day:
+            return self.region(day)
+        mown = self.course.of_kind("tee")
+        own, open_ = [], []
+        for one in mown:
+            ref = one.tags.get("ref", "")
+            named = one.holes | ({int(ref)} if ref.isdigit() else set())
+            named &= set(self.course.holes)
+            if named:
+                (own if self.number in named else []).append(one)
+            elif self._line.distance(one.geometry) < 60 / 60_000:
+                open_.append(one)
+        least, most = self.region(own), self.region([*own, *open_])
+        return Region(least.least, most.most)
+
+    def before(self, area):
+        """Return the regions that come before an area of the course in Rule 2.2c's order."""
+        order = ("penalty", "bunker", "green", "tee")
+        at = order.index(area) if area in order else len(order)
+        return [self.specific[one] for one in order[:at]]
+
+    @cached_property
+    def specific(self):
+        """The specific areas of the course, by name."""
+        return {"penalty": self.penalty, "bunker": self.bunkers, "green": self.green, "tee": self.tees}
+
+    @cached_property
+    def fairways(self):
+        """Grass cut to fairway height of the hole being played: fairways less every other area of the course."""
+        every = self.course.of_kind("fairway")
+        own = [one for one in every if self.number in one.holes]
+        own = own or [one for one in every if not one.holes and one.geometry.intersects(self._line)]
+        found = self.region(own)
+        # A wrong green is no fairway either: it is prepared for putting.
+        for other in (self.penalty, self.bunkers, self.green, self.wrong_greens):
+            if not other.empty and not found.empty:
+                found = found.without(other)
+        return found
+
+    # --- single places
+
+    def area_at(self, place, ball=0.0):
+        """Return the areas of the course a place (or a ball of that radius) may lie in: one, unless the map is open."""
+        places = np.atleast_2d(place)
+        if self.bounds and self.bounds.inside(places)[0][0] < -ball - JOINED:
+            return {None}
+        if not self.out.empty and self.out.inside(places)[0][0] > ball + JOINED:
+            return {None}
+        found = set()
+        if self.bounds and abs(self.bounds.inside(places)[0][0] + ball) <= JOINED:
+            found.add(None)
+        for name, region in self.specific.items():
+            if region.empty:
+                continue
+            low, high = (one[0] for one in region.inside(places))
+            if low + ball > JOINED:
+                return found | {name}
+            if high + ball >= -JOINED:
+                found.add(name)
+        return found | {"general"}
+
+
+def _connected(pairs, place, *, alike):
+    """Return the things that hang together with the one nearest a place; ``alike``: of its colour only."""
+    if not pairs:
+        return []
+    point = shapely.Point(place)
+    shapes = [one for one, _ in pairs]
+    start = int(np.argmin([one.distance(point) for one in shapes]))
+    colour = pairs[start][1][0]
+    tree = shapely.STRtree(shapes)
+    found, edge = {start}, [start]
+    while edge:
+        here = edge.pop()
+        for other in tree.query(shapes[here], predicate="dwithin", distance=JOINED):
+            if int(other) not in found and (not alike or pairs[other][1][0] == colour):
+                found.add(int(other))
+                edge.append(int(other))
+    return [pairs[one][1] for one in sorted(found)]

@@ -1,0 +1,105 @@
+"""Ground as regions with signed distances: by plain arithmetic on their edges, for many places at once."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import shapely
+
+FAR = 1e6
+"""Metres: stands for 'no edge anywhere near'."""
+_CELLS = 4_000_000
+_NOTHING = shapely.Polygon()
+
+
+@dataclass(frozen=True, eq=False)
+class Shape:
+    """A polygonal geometry in metres, with its edges as an array."""
+
+    geometry: object
+
+    @cached_property
+    def edges(self):
+        """All edges, one a row: x, y of the start, x, y of the end."""
+        rings = shapely.get_rings(shapely.get_parts(shapely.get_parts(self.geometry)))
+        rows = []
+        for ring in np.atleast_1d(rings):
+            points = shapely.get_coordinates(ring)
+            rows.append(np.hstack([points[:-1], points[1:]]))
+        return np.vstack(rows) if rows else np.empty((0, 4))
+
+    def holds(self, places):
+        """Return for each place (a row) whether it is inside."""
+        shapely.prepare(self.geometry)
+        return shapely.contains_xy(self.geometry, places[:, 0], places[:, 1])
+
+    def depth(self, places, reach=4.0):
+        """Return how many metres inside each place is, negative outside; beyond ``reach`` of an edge only about."""
+        places = np.atleast_2d(places)
+        inside = self.holds(places)
+        low, high = places.min(axis=0) - reach, places.max(axis=0) + reach
+        edges = self.edges
+        if len(edges):
+            near = (
+                (np.maximum(edges[:, 0], edges[:, 2]) >= low[0])
+                & (np.minimum(edges[:, 0], edges[:, 2]) <= high[0])
+                & (np.maximum(edges[:, 1], edges[:, 3]) >= low[1])
+                & (np.minimum(edges[:, 1], edges[:, 3]) <= high[1])
+            )
+            edges = edges[near]
+        away = distance_to(edges, places) if len(edges) else np.full(len(places), FAR)
+        return np.where(inside, away, -away)
+
+
+def distance_to(edges, places):
+    """Return for each place the distance to the nearest of some segments."""
+    step = max(1, _CELLS // max(1, len(edges)))
+    found = np.empty(len(places))
+    start, along = edges[:, :2], edges[:, 2:] - edges[:, :2]
+    length = np.maximum((along**2).sum(axis=1), 1e-30)
+    for first in range(0, len(places), step):
+        some = places[first : first + step]
+        gone = some[:, None, :] - start[None]
+        part = np.clip((gone * along[None]).sum(axis=2) / length, 0.0, 1.0)
+        rest = gone - part[:, :, None] * along[None]
+        found[first : first + step] = np.sqrt((rest**2).sum(axis=2).min(axis=1))
+    return found
+
+
+@dataclass(frozen=True, eq=False)
+class Region:
+    """Ground that is at least ``least`` and at most ``most``: where the map leaves it open the two differ."""
+
+    least: Shape
+    most: Shape
+
+    @classmethod
+    def of(cls, least, most=None):
+        """Return a region of geometries; without ``most`` the map leaves nothing open."""
+        low = Shape(least)
+        return cls(low, low if most is None else Shape(most))
+
+    @property
+    def empty(self):
+        """Whether nothing can be there."""
+        return self.most.geometry.is_empty
+
+    def inside(self, places):
+        """Return the strict and the lenient margin of lying in the region."""
+        low = self.least.depth(places)
+        return low, low if self.most is self.least else self.most.depth(places)
+
+    def outside(self, places):
+        """Return the strict and the lenient margin of lying outside the region."""
+        high = -self.least.depth(places)
+        return (high if self.most is self.least else -self.most.depth(places)), high
+
+    def without(self, other):
+        """Return what is left of the region outside another."""
+        return Region.of(
+            shapely.difference(self.least.geometry, other.most.geometry),
+            shapely.difference(self.most.geometry, other.least.geometry),
+        )
+
+
+NOWHERE = Region.of(_NOTHING)

@@ -1,0 +1,215 @@
+"""What each relief option allows, from the published Rules: size, and which places.
+
+Checked against the Rules of Golf of 2019 and of 2023 (the texts of both editions as published by The R&A and the
+USGA), and the Model Local Rules of the Committee Procedures, Section 8. Each limit names its Rule.
+
+A limit gives for places (rows, metres) two margins: by how much they fulfil it in the strictest reading of the
+map, and in the most lenient. A *line* is judged apart (``drop_line``).
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from tests.relief.verifier.regions import Region
+
+ONE, TWO = 1.0, 2.0
+
+SIZES = {
+    # kind, reference: club-lengths. 0 is a spot, None is not so measured.
+    ("stroke_and_distance", None): ONE,  # 14.6b, c; 18.1; 17.1d(1); 19.2a
+    ("replay", None): ONE,  # 14.6
+    ("back_on_the_line", None): ONE,  # 14.3b(3), 16.1c(2), 17.1d(2), 19.2b, 19.3
+    ("lateral", None): TWO,  # 17.1d(3), 19.2c, 19.3a, Model Local Rule B-2
+    ("free", None): ONE,  # 13.1f(2), 16.1b, 16.1c(1), 16.2b, 16.3b
+    ("maximum_available", None): ONE,  # 16.1c(1)
+    ("under_where_it_came_to_rest", None): ONE,  # 15.2a(2)
+    ("extended", None): TWO,  # Model Local Rule E-5: to the outside of each line
+    ("dropping_zone", None): None,  # Model Local Rule E-1: the zone itself
+}
+SPOTS = {"16.1d", "15.2a(3)"}
+"""On the putting green the ball is placed: 16.1d(1) and (2), 15.2a(3)."""
+
+AREA = {
+    "13.1f(2)": "same",  # the area of the course where the ball came to rest
+    "16.1": "general",
+    "16.1b": "general",
+    "16.2b": "general",
+    "16.1c(1)": "bunker",
+    "16.1c(2)": "not bunker",
+    "16.1d": "green or general",
+    "16.3b": "general",
+    "15.2a(2)": "same",
+    "15.2a(3)": "any",
+    "17.1d(2)": "not penalty",
+    "17.1d(3)": "not penalty",
+    "17.2b": "not penalty",
+    "B-2": "not penalty",
+    "19.2b": "any",
+    "19.2c": "any",
+    "19.3a": "bunker",
+    "19.3b": "not bunker",
+    "E-5": "general",
+    "E-1": "zone",
+    "E-1.3": "zone",
+}
+"""The area of the course required of options that are not played again from the previous spot."""
+
+
+@dataclass(frozen=True)
+class Limit:
+    """A named limit with its Rule; ``margins`` takes places (rows) to strict and lenient margins."""
+
+    name: str
+    rule: str
+    margins: object
+
+
+def wanted_size(option):
+    """Return the club-lengths an option must have by its Rule: a number, 0 for a spot, ``None`` for another measure."""
+    if option["citation"] in SPOTS:
+        return 0
+    return SIZES.get((option["kind"], None), "unknown")
+
+
+def within(centre, radius):
+    """Within club-lengths of a point (Definition of relief area)."""
+
+    def margins(places):
+        inside = radius - np.hypot(*(places - centre).T)
+        return inside, inside
+
+    return Limit("size", "Definition of relief area", margins)
+
+
+def not_nearer(hole, than, rule="Definition of relief area"):
+    """Not nearer the hole than a point."""
+    least = np.hypot(*(np.asarray(than) - hole))
+
+    def margins(places):
+        beyond = np.hypot(*(places - hole).T) - least
+        return beyond, beyond
+
+    return Limit("nearer the hole", rule, margins)
+
+
+def inside(region: Region, name, rule):
+    """In a region."""
+    return Limit(name, rule, region.inside)
+
+
+def outside(region: Region, name, rule):
+    """Outside a region."""
+    return Limit(name, rule, region.outside)
+
+
+def on_course(ground):
+    """In bounds (Definitions of course and boundary edge)."""
+    limits = []
+    if ground.bounds is not None:
+        limits.append(inside(ground.bounds, "out of bounds", "Definition of boundary edge"))
+    if not ground.out.empty:
+        limits.append(outside(ground.out, "out of bounds", "Definition of boundary edge"))
+    return limits
+
+
+def in_area(ground, name):
+    """In an area of the course, what comes before it taken off (Rule 2.2c); wrong greens are general area."""
+    limits = [outside(one, _NAMES[other], "2.2c") for other, one in _named_before(ground, name) if not one.empty]
+    if name != "general":
+        limits.append(inside(ground.specific[name], f"not in {name}", "2.2"))
+    return limits
+
+
+_NAMES = {"penalty": "in a penalty area", "bunker": "in a bunker", "green": "on the green", "tee": "in the teeing area"}
+
+
+def _named_before(ground, name):
+    for other in ("penalty", "bunker", "green", "tee"):
+        if other == name:
+            return
+        yield other, ground.specific[other]
+
+
+def area_limits(ground, option, *, ball, crossing, reference):
+    """Return the limits of the area of the course that an option requires, or ``None`` where the map is open.
+
+    Args:
+        ground: the ground of the hole.
+        option: the option's fields.
+        ball: where the ball lies, metres.
+        crossing: where it last crossed the edge of the penalty area, metres, if it did.
+        reference: the reference point, metres.
+    """
+    kind, citation = option["kind"], option["citation"]
+    if kind in {"stroke_and_distance", "replay"}:
+        return _same(ground, reference, 0.0)  # 14.6
+    wanted = AREA.get(citation)
+    if citation == "16.2b(2)":
+        return [inside(ground.same_penalty_area(ball), "not in the penalty area", citation)]
+    match wanted:
+        case "general":
+            return in_area(ground, "general")
+        case "same":
+            return _same(ground, ball, _BALL)
+        case "bunker":
+            return [inside(ground.same_bunker(ball), "outside the bunker", citation)]
+        case "not bunker":
+            return [outside(ground.same_bunker(ball), "in the same bunker", citation)]
+        case "not penalty":
+            return [outside(ground.same_penalty_area(crossing), "in the same penalty area", citation)]
+        case "green or general":
+            return [
+                outside(ground.specific[one], _NAMES[one], citation)
+                for one in ("penalty", "bunker", "tee")
+                if not ground.specific[one].empty
+            ]
+        case "any" | "zone":
+            return []
+    return None
+
+
+_BALL = 0.04267 / 2
+"""Metres: half the least diameter of a ball (Equipment Rules, Part 4)."""
+
+
+def _same(ground, place, ball):
+    areas = ground.area_at(place, ball)
+    if len(areas) != 1:
+        return None
+    (area,) = areas
+    return None if area is None else in_area(ground, area)
+
+
+def corridor(hole, ball, fairway, width):
+    """Between the lines from the hole through two points, and so far to the outside of each (Model Local Rule E-5)."""
+    to_ball, to_fairway = _unit(ball - hole), _unit(fairway - hole)
+    turn = to_ball[0] * to_fairway[1] - to_ball[1] * to_fairway[0]
+
+    def margins(places):
+        gone = places - hole
+        left_of_ball = to_ball[0] * gone[:, 1] - to_ball[1] * gone[:, 0]
+        left_of_fairway = to_fairway[0] * gone[:, 1] - to_fairway[1] * gone[:, 0]
+        side = 1.0 if turn >= 0 else -1.0
+        found = np.minimum(width + side * left_of_ball, width - side * left_of_fairway)
+        found = np.minimum(found, gone @ _unit(to_ball + to_fairway))  # on this side of the hole
+        return found, found
+
+    return Limit("outside the corridor", "E-5", margins)
+
+
+def _unit(vector):
+    return vector / max(np.hypot(*vector), 1e-12)
+
+
+def least_and_most(limits, places):
+    """Return the strict and the lenient margin of fulfilling all limits, and which limit is least fulfilled."""
+    strict = np.full(len(places), np.inf)
+    lenient = np.full(len(places), np.inf)
+    which = np.full(len(places), -1)
+    for index, limit in enumerate(limits):
+        low, high = limit.margins(places)
+        strict = np.minimum(strict, low)
+        which = np.where(high < lenient, index, which)
+        lenient = np.minimum(lenient, high)
+    return strict, lenient, which
