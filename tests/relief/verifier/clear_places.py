@@ -9,10 +9,11 @@ import numpy as np
 import shapely
 
 from tests.relief.verifier.regions import Region
+from tests.relief.verifier.rule_limits import least_and_most
 
-FINEST = 0.02
+FINEST = 0.0025
 """Metres: the grid on which places nearer than the reference point are looked for."""
-COARSEST = 32
+COARSEST = 256
 """Finest steps: the side of the squares that the search begins with."""
 TOUCHING = 1e-5
 """Square metres of overlap that are but rounding and the fourth digit of a drawn corner (5 mm by 2 mm)."""
@@ -82,7 +83,7 @@ def meets(condition, footprint, places, slack=0.0):
     return shapely.intersects(shrunk, placed(footprint, places)).any(axis=0)
 
 
-def first_clear(ball, footprint, condition, admits, within, slack=0.002):
+def first_clear(ball, footprint, condition, admits, within, slack=0.0005):
     """Return the nearest place to a ball within a distance that is clear and admitted, tried on a grid.
 
     Args:
@@ -131,3 +132,14 @@ def first_clear(ball, footprint, condition, admits, within, slack=0.002):
             first = some[np.argmax(free)]
             return middles[first], float(away[first])
     return None
+
+
+def nearer_place(conditions, footprint, limits, ball, within):
+    """Return an allowed and clear place no farther than a distance from the ball, and how far it is, or ``None``."""
+    low = shapely.box(*(ball - within - 6), *(ball + within + 6))
+    near = shapely.intersection(conditions.most.geometry, low)
+
+    def admits(places):
+        return least_and_most(limits, places, 0.6)[0]
+
+    return first_clear(ball, footprint, near, admits, within)

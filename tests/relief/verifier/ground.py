@@ -61,7 +61,7 @@ class Ground:
     """The ground as it counts on one hole, in metres about where the hole is cut."""
 
     def __init__(self, course, number, middle=None):
-        self.course, self.number = course, number
+        self.course, self.number, self._seams = course, number, {}
         line = next(one for one in course.of_kind("hole") if one.tags.get("ref") == str(number))
         self._line = line.geometry
         at = self._cut()
@@ -92,7 +92,7 @@ class Ground:
     @cached_property
     def _green(self):
         own = [one for one in self.course.of_kind("green") if self.number in self._holes_of_green(one)]
-        if len(own) > 1:
+        if len(own) > 1:  # pieces of one green, or two greens: the one the line of play ends on is in use
             end = shapely.Point(self._line.coords[-1])
             own = [one for one in own if one.geometry.intersects(end)]
         return own[0] if len(own) == 1 else None
@@ -227,17 +227,32 @@ class Ground:
         return Region.of(shapely.union_all([one[1] for one in found])).without(self.penalty)
 
     @cached_property
-    def green(self):
-        """The putting green of the hole, with greens that are one with it on the ground left open."""
+    def _greens(self):
+        """Greens surely of this hole, and greens possibly: those that join its own on the ground."""
         own = self._green
         if own is None:
-            return NOWHERE
-        return self.region([own])
+            return [], []
+        every = self.course.of_kind("green")
+        shapes = [("green", *self.laid(one)) for one in every]
+        pairs = [(shape[1], shape) for shape in shapes]
+        joined = _connected(pairs, self.flat.laid(own.geometry).representative_point().coords[0], alike=True)
+        possibly = [one for one, shape in zip(every, shapes, strict=True) if any(shape is other for other in joined)]
+        surely = [one for one in possibly if one is own or self._holes_of_green(one) == self._holes_of_green(own)]
+        return surely, possibly
+
+    @cached_property
+    def green(self):
+        """The putting green of the hole; whether a green that joins it is one with it, the map leaves open."""
+        surely, possibly = self._greens
+        return Region(self.region(surely).least, self.region(possibly).most)
 
     @cached_property
     def wrong_greens(self):
         """Every other green of the map."""
-        return self.region([one for one in self.course.of_kind("green") if one is not self._green])
+        surely, possibly = self._greens
+        every = self.course.of_kind("green")
+        least = self.region([one for one in every if one not in possibly])
+        return Region(least.least, self.region([one for one in every if one not in surely]).most)
 
     @cached_property
     def tees(self):
@@ -258,11 +273,10 @@ class Ground:
         least, most = self.region(own), self.region([*own, *open_])
         return Region(least.least, most.most)
 
-    def before(self, area):
-        """Return the regions that come before an area of the course in Rule 2.2c's order."""
-        order = ("penalty", "bunker", "green", "tee")
-        at = order.index(area) if area in order else len(order)
-        return [self.specific[one] for one in order[:at]]
+    @cached_property
+    def mown_tees(self):
+        """Every mown tee: grass that a fairway point may lie on where the ball is short of the fairway (E-5)."""
+        return self.region(self.course.of_kind("tee"))
 
     @cached_property
     def specific(self):
@@ -281,6 +295,19 @@ class Ground:
             if not other.empty and not found.empty:
                 found = found.without(other)
         return found
+
+    def joints(self, *kinds):
+        """Return the ground where two things of some kinds meet: seams, ends of lines, overlaps."""
+        if kinds not in self._seams:
+            shapes = [one[1] for one in self._wet] if "red" in kinds else [self.laid(one)[0] for one in self.course.of_kind(*kinds)]
+            shapes = [one for one in shapes if not one.is_empty]
+            if not shapes:
+                return shapely.Polygon()
+            tree = shapely.STRtree(shapes)
+            one, other = tree.query(shapes, predicate="dwithin", distance=JOINED)
+            met = [shapes[a].buffer(JOINED).intersection(shapes[b]) for a, b in zip(one, other, strict=True) if a < b]
+            self._seams[kinds] = shapely.union_all([shapely.envelope(part) for part in met]) if met else shapely.Polygon()
+        return self._seams[kinds]
 
     # --- single places
 

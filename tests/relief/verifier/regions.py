@@ -6,8 +6,8 @@ from functools import cached_property
 import numpy as np
 import shapely
 
-FAR = 1e6
-"""Metres: stands for 'no edge anywhere near'."""
+REACH = 0.05
+"""Metres: how far from an edge a depth is told exactly, unless more is asked for."""
 _CELLS = 4_000_000
 _NOTHING = shapely.Polygon()
 
@@ -33,22 +33,39 @@ class Shape:
         shapely.prepare(self.geometry)
         return shapely.contains_xy(self.geometry, places[:, 0], places[:, 1])
 
-    def depth(self, places, reach=4.0):
-        """Return how many metres inside each place is, negative outside; beyond ``reach`` of an edge only about."""
+    @cached_property
+    def edge(self):
+        """All edges as one geometry, ready for many questions."""
+        edge = shapely.boundary(self.geometry)
+        shapely.prepare(edge)
+        return edge
+
+    def depth(self, places, reach=REACH):
+        """Return how many metres inside each place is, negative outside: exactly to ``reach``, which farther ones get."""
         places = np.atleast_2d(places)
-        inside = self.holds(places)
+        if self.geometry.is_empty:
+            return np.full(len(places), -reach)
         low, high = places.min(axis=0) - reach, places.max(axis=0) + reach
-        edges = self.edges
-        if len(edges):
-            near = (
-                (np.maximum(edges[:, 0], edges[:, 2]) >= low[0])
-                & (np.minimum(edges[:, 0], edges[:, 2]) <= high[0])
-                & (np.maximum(edges[:, 1], edges[:, 3]) >= low[1])
-                & (np.minimum(edges[:, 1], edges[:, 3]) <= high[1])
-            )
-            edges = edges[near]
-        away = distance_to(edges, places) if len(edges) else np.full(len(places), FAR)
-        return np.where(inside, away, -away)
+        x, y = self.edges[:, ::2], self.edges[:, 1::2]
+        met = (x.max(axis=1) >= low[0]) & (x.min(axis=1) <= high[0])
+        met &= (y.max(axis=1) >= low[1]) & (y.min(axis=1) <= high[1])
+        if not met.any():  # all lie on one side
+            return np.full(len(places), reach if self.holds(places[:1])[0] else -reach)
+        away = np.full(len(places), float(reach))
+        near = np.flatnonzero(shapely.dwithin(self.edge, _points(places), reach))
+        if len(near):
+            away[near] = np.minimum(distance_to(self.edges[met], places[near]), reach)
+        return np.where(self.holds(places), away, -away)
+
+
+_last = [None, None]
+
+
+def _points(places):
+    """Return places as points; the same array asked for again is not made again."""
+    if _last[0] is not places:
+        _last[:] = [places, shapely.points(places)]
+    return _last[1]
 
 
 def distance_to(edges, places):
@@ -84,15 +101,15 @@ class Region:
         """Whether nothing can be there."""
         return self.most.geometry.is_empty
 
-    def inside(self, places):
+    def inside(self, places, reach=REACH):
         """Return the strict and the lenient margin of lying in the region."""
-        low = self.least.depth(places)
-        return low, low if self.most is self.least else self.most.depth(places)
+        low = self.least.depth(places, reach)
+        return low, low if self.most is self.least else self.most.depth(places, reach)
 
-    def outside(self, places):
+    def outside(self, places, reach=REACH):
         """Return the strict and the lenient margin of lying outside the region."""
-        high = -self.least.depth(places)
-        return (high if self.most is self.least else -self.most.depth(places)), high
+        high = -self.least.depth(places, reach)
+        return (high if self.most is self.least else -self.most.depth(places, reach)), high
 
     def without(self, other):
         """Return what is left of the region outside another."""

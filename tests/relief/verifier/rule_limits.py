@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tests.relief.verifier.regions import Region
+from tests.relief.verifier.regions import REACH, Region
 
 ONE, TWO = 1.0, 2.0
 
@@ -75,7 +75,7 @@ def wanted_size(option):
 def within(centre, radius):
     """Within club-lengths of a point (Definition of relief area)."""
 
-    def margins(places):
+    def margins(places, reach=REACH):  # noqa: ARG001
         inside = radius - np.hypot(*(places - centre).T)
         return inside, inside
 
@@ -86,7 +86,7 @@ def not_nearer(hole, than, rule="Definition of relief area"):
     """Not nearer the hole than a point."""
     least = np.hypot(*(np.asarray(than) - hole))
 
-    def margins(places):
+    def margins(places, reach=REACH):  # noqa: ARG001
         beyond = np.hypot(*(places - hole).T) - least
         return beyond, beyond
 
@@ -186,7 +186,7 @@ def corridor(hole, ball, fairway, width):
     to_ball, to_fairway = _unit(ball - hole), _unit(fairway - hole)
     turn = to_ball[0] * to_fairway[1] - to_ball[1] * to_fairway[0]
 
-    def margins(places):
+    def margins(places, reach=REACH):  # noqa: ARG001
         gone = places - hole
         left_of_ball = to_ball[0] * gone[:, 1] - to_ball[1] * gone[:, 0]
         left_of_fairway = to_fairway[0] * gone[:, 1] - to_fairway[1] * gone[:, 0]
@@ -202,13 +202,13 @@ def _unit(vector):
     return vector / max(np.hypot(*vector), 1e-12)
 
 
-def least_and_most(limits, places):
+def least_and_most(limits, places, reach=REACH):
     """Return the strict and the lenient margin of fulfilling all limits, and which limit is least fulfilled."""
     strict = np.full(len(places), np.inf)
     lenient = np.full(len(places), np.inf)
     which = np.full(len(places), -1)
     for index, limit in enumerate(limits):
-        low, high = limit.margins(places)
+        low, high = limit.margins(places, reach)
         strict = np.minimum(strict, low)
         which = np.where(high < lenient, index, which)
         lenient = np.minimum(lenient, high)

@@ -1,0 +1,72 @@
+"""An option for which nothing was drawn: is there really no place?"""
+
+import numpy as np
+import shapely
+
+from tests.relief.verifier import places as tried
+from tests.relief.verifier import rule_limits as rules
+from tests.relief.verifier.check_area import conditions_at
+from tests.relief.verifier.clear_places import nearer_place
+from tests.relief.verifier.question import Violation
+from tests.relief.verifier.usual_stance import usual_stance
+
+ROOM = 0.05
+"""Metres inside every limit: a place that has so much room cannot be overlooked."""
+SEARCHED = 12.0
+"""Metres around the ball that are searched for a point of complete relief said not to exist."""
+
+
+def check_nothing_drawn(question, ground, answer, *, ball, crossing):
+    """Yield where a place exists although nothing was drawn."""
+    option, kind = answer.option, answer.option["kind"]
+    if answer.state == "Crash":
+        yield Violation("crash", answer.why)
+        return
+    if answer.state != "NoRelief":
+        return
+    if answer.why == "no_room" and kind == "lateral":
+        about = crossing if crossing is not None else ball
+        limits = [
+            rules.within(about, rules.wanted_size(option) * question.club_length),
+            rules.not_nearer(ground.hole, about),
+            *(rules.area_limits(ground, option, ball=ball, crossing=crossing, reference=about) or []),
+            *rules.on_course(ground),
+        ]
+        places, _ = tried.grid(about - 2.4, about + 2.4)
+        strict, _, _ = rules.least_and_most(limits, places, 1.0)
+        if strict.max() > ROOM:
+            yield Violation("no room though there is", f"{strict.max():.2f} m inside every limit", tuple(places[np.argmax(strict)]))
+    elif answer.why == "no_nearest_point":
+        yield from _no_nearest_point(question, ground, option, ball, crossing)
+    elif answer.why == "no_fairway_point" and not ground.fairways.empty:
+        corners = shapely.get_coordinates(ground.fairways.least.geometry)
+        least = np.hypot(*(ball - ground.hole))
+        far = np.hypot(*(corners - ground.hole).T)
+        if ground.area_at(ball) != {None} and far.max() > least + 1.0:
+            yield Violation("no fairway point though there is", f"one is {far.max() - least:.1f} m farther from the hole")
+
+
+def _no_nearest_point(question, ground, option, ball, crossing):
+    required = rules.area_limits(ground, option, ball=ball, crossing=crossing, reference=ball)
+    if required is None:
+        return
+    limits = [*required, *rules.on_course(ground), rules.not_nearer(ground.hole, ball)]
+    if option["reference"] != "nearest_point":
+        strict = _around(limits, ball)
+        if strict > ROOM:
+            yield Violation("no nearest point though there is", f"a spot {strict:.2f} m inside every limit is near")
+        return
+    footprint = usual_stance(ball, ground.hole, right_handed=question.right_handed, tall=True)
+    conditions = conditions_at(ground, ball, shapely.transform(footprint, lambda points: points + ball))
+    if conditions.empty:
+        return
+    within = SEARCHED
+    found = nearer_place(conditions, footprint, limits, ball, within)
+    if found is not None:
+        yield Violation("no nearest point though there is", f"a place {found[1]:.2f} m away is clear and allowed", tuple(found[0]), found[1])
+
+
+def _around(limits, ball):
+    places, _ = tried.grid(ball - 6.0, ball + 6.0)
+    strict, _, _ = rules.least_and_most(limits, places, 1.0)
+    return float(strict.max())
