@@ -66,6 +66,14 @@ def table(tallies):
             print(f"   {name}: {count} times: {words[:160]}")
 
 
+def states(tallies):
+    """Print what became of the options, by the kind of place."""
+    every = sum((one.states for one in tallies.values()), Counter())
+    for sort in dict.fromkeys(sort for sort, _, _ in every):
+        mine = {(state, why): n for (s, state, why), n in every.most_common() if s == sort}
+        print(f"{sort:22} " + ", ".join(f"{n} {state}{f' ({why})' if why else ''}" for (state, why), n in mine.items()))
+
+
 def examples(tallies, count):
     """Print some violations of every kind."""
     for kind in sum((one.kinds for one in tallies.values()), Counter()):
@@ -94,6 +102,7 @@ def main():
             if not chosen.only or name in chosen.only:
                 tallies[name] = tried(name, file, course, chosen.balls, chosen.seed)
         table(tallies)
+        states(tallies)
         examples(tallies, chosen.examples)
     total = sum((one.counts for one in tallies.values()), Counter())
     found = sum(len(one.found) for one in tallies.values())

@@ -1,21 +1,23 @@
-"""The one place that knows marram: a question is put to it, and its answers come back as they are exported."""
+"""The one place that knows marram: a question is put as an official puts it, and the answers come back as exported."""
 
+from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
 
 import numpy as np
 
-import marram
 from marram.course.loading import load
-from marram.course.model import Kind
 from marram.errors import MarramError
-from marram.relief import Drawn, NeedsPlace, NoRelief, Player, Situation, relief_areas
+from marram.relief import Drawn, NeedsPlace, NoRelief
 from marram.relief.pictures.geojson import feature_collection
-from marram.relief.place.place_facts import CONDITIONS, place_facts
-from marram.relief.place.dropping_zones import zones_serving
+from marram.relief.place.place_facts import place_facts
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
+from marram.services.conditions import Conditions
+from marram.services.places import Places
+from marram.services.relief import draw_options
+from marram.services.rulings import Asked, rule_at_place
 from tests.relief.verifier.question import Answer
 
 DAYS = {2019: date(2020, 6, 1), 2023: date(2024, 6, 1)}
@@ -43,8 +45,22 @@ USUAL = {
     "dropping_zone_is_only_option": "no",
     "played_despite_wrong_green": "no",
     "penalty_area_colour": "red",
+    "crossed_where_opposite_allowed": "yes",
 }
 """What the official would answer, where a question does not say it."""
+
+
+@dataclass(frozen=True)
+class Asking:
+    """One question on its way: the map, what is asked, and what the Rules say."""
+
+    course: object
+    ruled: object
+
+    @property
+    def options(self):
+        """The options to draw."""
+        return self.ruled.result.relief if isinstance(self.ruled.result, Ruling) else ()
 
 
 @lru_cache(maxsize=8)
@@ -53,19 +69,35 @@ def course_of(path, name=None):
     return load(path, name)
 
 
-def options(question):
-    """Return the options that the Rules give, the facts that are asked for being answered as usual."""
+def asked(question, condition=None):
+    """Return a question as marram takes it, every fact that is asked for answered as usual.
+
+    Raises:
+        LookupError: a fact is asked for that no answer is at hand for.
+    """
+    course = course_of(question.file, question.course)
+    at = {
+        "ball": question.ball,
+        "entry": question.crossing,
+        "previous": question.previous,
+        "boundary": question.boundary,
+    }
+    places = Places({role: (place[1], place[0]) for role, place in at.items() if place is not None})
+    conditions = Conditions(
+        DAYS[question.edition],
+        local=question.local_rules,
+        handed="right" if question.right_handed else "left",
+        club=question.club_length,
+    )
     given = dict(question.facts)
     for _ in range(40):
-        result = marram.rule(
-            question.incident, given, played_on=DAYS[question.edition], local_rules=question.local_rules
+        ruled = rule_at_place(
+            course, Asked(conditions, question.incident, question.hole, places, given, condition)
         )
-        if isinstance(result, Ruling):
-            return result.relief
-        if not isinstance(result, NeedFacts):
-            return ()
-        name = result.fact if isinstance(result.fact, str) else result.fact.name
-        if name not in USUAL:
+        if not isinstance(ruled.result, NeedFacts):
+            return Asking(course, ruled)
+        name = ruled.result.fact if isinstance(ruled.result.fact, str) else ruled.result.fact.name
+        if name not in USUAL or name in given:
             raise LookupError(f"{question.incident} asks for {name}")
         given[name] = USUAL[name]
     raise LookupError(f"{question.incident} never ends")
@@ -80,54 +112,29 @@ def area_read(question):
 
 def ask(question):
     """Return marram's answers to a question, one for each option."""
-    course = course_of(question.file, question.course)
-
-    def metres(place):
-        return None if place is None else course.plane.to_metres(*place)
-
-    ball = metres(question.ball)
-    listed = options(question)
-    condition = _condition(course, question, ball)
-    zones = zones_serving(course, question.hole, ball, condition)
+    asking = asked(question)
     found = []
-    for option in listed:
+    for option in asking.options:
         plain = as_plain(option)
         try:
-            situation = Situation(
-                course,
-                question.hole,
-                played_on=DAYS[question.edition],
-                player=Player(question.club_length, question.right_handed),
-                ball=ball,
-                entry=metres(question.crossing),
-                previous=metres(question.previous),
-                opposite=metres(question.opposite),
-                condition=condition,
-                zone=zones[0] if len(zones) == 1 else None,
-            )
-            (answer,) = relief_areas(situation, [option])
-            found.append(_exported(answer, plain, course))
+            (drawn,) = draw_options(asking.course, asking.ruled, [option])
+            if isinstance(drawn.answer, NeedsPlace) and drawn.choices:  # the official taps the nearest
+                chosen = asked(question, drawn.choices[0].ident)
+                (drawn,) = draw_options(asking.course, chosen.ruled, [option])
         except MarramError as error:
             found.append(Answer(plain, "Refused", " ".join(str(error).split())))
         except Exception as error:  # noqa: BLE001  (what is no MarramError is a fault of the program)
             found.append(Answer(plain, "Crash", f"{type(error).__name__}: {error}"))
+        else:
+            answer = drawn.answer
+            found.append(
+                Answer(plain, "Refused", drawn.fault) if answer is None else exported(answer, plain, asking.course)
+            )
     return found
 
 
-def _condition(course, question, ball):
-    from shapely import Point
-
-    if question.incident == "wrong_green":
-        near = sorted(course.of(Kind.PUTTING_GREEN), key=lambda one: one.geometry.distance(Point(ball)))
-        own = course.hole(question.hole).green
-        return next((one for one in near if one is not own), None)
-    near = [one for one in course.of(*CONDITIONS) if one.geometry.distance(Point(ball)) <= 0.0214]
-    if not near and question.facts.get("interference") == "stance_or_swing":
-        near = sorted(course.of(*CONDITIONS), key=lambda one: one.geometry.distance(Point(ball)))
-    return near[0] if near else None
-
-
-def _exported(answer, plain, course):
+def exported(answer, plain, course):
+    """Return one answer as it is exported."""
     if isinstance(answer, NeedsPlace):
         return Answer(plain, "NeedsPlace", ",".join(one.value for one in answer.needs))
     if isinstance(answer, NoRelief):

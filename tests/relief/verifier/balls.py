@@ -108,7 +108,7 @@ class Balls:
                 return None
             facts.setdefault("area_of_ball", AREAS[area])
         previous = self.previous(ground)
-        places = {key: ground.flat.degrees([at])[0] for key, at in more.items() if key in {"crossing", "opposite"}}
+        places = {key: ground.flat.degrees([at])[0] for key, at in more.items() if key in {"crossing", "boundary"}}
         return Question(
             file=self.file,
             hole=ground.number,
@@ -285,8 +285,24 @@ class Balls:
             ball = self.beside_play(ground) * 1.0
             ball = ball + np.array([self.random.uniform(-60, 60), self.random.uniform(-60, 60)])
             if ground.area_at(ball, BALL) == {None}:
-                return self.asked(ground, sort, "ball_near_boundary", ball, local_rules=("E-5",))
+                crossed = self.crossed(ground, ball)
+                if crossed is None:
+                    return None
+                return self.asked(ground, sort, "ball_near_boundary", ball, boundary=crossed, local_rules=("E-5",))
         return None
+
+    def crossed(self, ground, ball):
+        """Return where a ball out of bounds last crossed the boundary, given to some centimetres."""
+        edges = [one.least.geometry for one in (ground.bounds, ground.out) if one is not None and not one.empty]
+        edge = shapely.union_all([shapely.boundary(one) for one in edges])
+        near = shapely.intersection(edge, shapely.Point(ball).buffer(edge.distance(shapely.Point(ball)) + 15))
+        lines = [one for one in shapely.get_parts(near) if one.geom_type == "LineString" and one.length > 0.05]
+        if not lines:
+            return None
+        at = np.array(self.random.choice(lines).interpolate(self.random.random(), normalized=True).coords[0])
+        if self.random.random() < 0.3:
+            at = at + np.array([self.random.uniform(-0.3, 0.3), self.random.uniform(-0.3, 0.3)])
+        return at
 
     def on_movable_obstruction(self, sort):
         """On a movable obstruction, in any area of the course (Rule 15.2a)."""

@@ -3,6 +3,7 @@
 import numpy as np
 import shapely
 
+from tests.relief.verifier import places as tried
 from tests.relief.verifier import rule_limits as rules
 from tests.relief.verifier.check_area import SLACK, check_places, condition_of, limits_for
 from tests.relief.verifier.check_line import check_line
@@ -58,6 +59,9 @@ def check_answer(question, ground, answer, counts):
         if limits is None:
             counts["open"] += 1
             continue
+        if area.polygon.geom_type == "Point" and area.properties.get("radius_m") != 0:
+            yield from _no_more_than_a_point(area, limits)
+            continue
         if area.polygon.geom_type == "Point":
             yield from _spot(ground, option, area, limits, ball=ball)
             continue
@@ -75,6 +79,14 @@ def _measures(area, measures):
     radius, club, lengths = (area.properties.get(name) for name in ("radius_m", "club_length_m", "club_lengths"))
     if radius and lengths is not None and abs(radius - club * lengths) > 1e-9:
         yield Violation("measure", f"radius {radius} is not {lengths} of {club}")
+
+
+def _no_more_than_a_point(area, limits):
+    """An area drawn as a point has no room: no place near is well inside every limit."""
+    places, _ = tried.grid(area.reference - 2.5, area.reference + 2.5)
+    strict, _, _ = rules.least_and_most(limits, places)
+    if strict.max() > 0.01:
+        yield Violation("drawn as a point though there is room", f"{strict.max():.3f} m inside every limit", tuple(places[np.argmax(strict)]))
 
 
 def _spot(ground, option, area, limits, *, ball):
@@ -126,7 +138,7 @@ def check_reference(question, ground, option, area, *, ball, crossing):
         spot = area.point("ball")
         yield from _at(area, spot, ball, "spot of the ball")
     elif kind == "extended":
-        yield from _two_points(ground, area, ball)
+        yield from _two_points(question, ground, area, ball)
     elif named == "behind_embedded_ball":
         yield from _behind(ground, reference, ball)
     elif named == "nearest_spot_in_general_area":
@@ -184,7 +196,8 @@ def _nearest_point(question, ground, option, area, *, ball, crossing):
         yield Violation("reference interference is left", "lie, stance or swing meets the condition there", tuple(point))
     yield from _sides(question, ground, footprint, ball)
     reach = np.hypot(*shapely.get_coordinates(footprint).T).max()
-    tall = ground.region(ground.course.of_kind("obstruction")).least.geometry
+    things = ground.course.of_kind("obstruction")
+    tall = ground.region([one for one in things if {"building", "barrier"} & one.tags.keys()]).least.geometry
     if reach < LOW_SWING and any(one.intersection(tall).area > 0.5 * shapely.Polygon(one.exterior).area for one in area.marks("condition")):
         yield Violation("tall thing, low swing", f"lie, stance and swing reach {reach:.2f} m at a building or wall")
     away = float(np.hypot(*(point - ball)))
@@ -202,9 +215,17 @@ def _sides(question, ground, footprint, ball):
         yield Violation("stance", "on the wrong side of the ball for this player")
 
 
-def _two_points(ground, area, ball):
+def _two_points(question, ground, area, ball):
     """Model Local Rule E-5: the ball's point on the course, the fairway's the nearest to it not nearer the hole."""
     at, fairway = area.reference, area.point("fairway_point")
+    if question.boundary is not None:
+        given = ground.flat.metres([question.boundary])[0]
+        edges = [one.least.geometry for one in (ground.bounds, ground.out) if one is not None and not one.empty]
+        off = shapely.union_all([shapely.boundary(one) for one in edges]).distance(shapely.Point(given))
+        if np.hypot(*(at - given)) > off + SLACK:
+            yield Violation("reference", f"{np.hypot(*(at - given)):.3f} m from where it crossed the boundary, the edge is {off:.3f} m away")
+    else:
+        yield from _at(area, at, ball, "spot of the ball (E-5)")
     if ground.bounds is not None:
         margins = [limit.margins(at[None], 60.0)[1][0] for limit in rules.on_course(ground)]
         if min(margins) < -SLACK:

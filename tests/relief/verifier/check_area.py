@@ -29,8 +29,9 @@ def limits_for(question, ground, option, area, *, ball, crossing):
         return None
     found = [*place, *rules.on_course(ground)]
     if option["kind"] == "extended":
-        fairway = area.point("fairway_point")
         width = 2 * question.club_length
+        fairway = area.point("fairway_point")
+        found += _as_far_as_drawn(area)
         return [
             rules.corridor(ground.hole, reference, fairway, width),
             rules.not_nearer(ground.hole, reference, "E-5"),
@@ -44,6 +45,19 @@ def limits_for(question, ground, option, area, *, ball, crossing):
         taken = taken_region(condition_of(ground, ball, area), area.footprint, window)
         found.append(rules.outside(taken, "interference is left", "Definition of nearest point of complete relief"))
     return found
+
+
+def _as_far_as_drawn(area):
+    """Where the area goes on beyond the drawing and says so, places at the drawing's rim are left open."""
+    if not any("goes_on" in key or "goes on" in key for key in area.properties.get("assumed", [])):
+        return []
+    low, high = np.reshape(area.polygon.bounds, (2, 2))
+
+    def margins(places, reach):
+        inside = np.minimum(places - low, high - places).min(axis=1) - 0.5
+        return np.clip(inside, -reach, reach), np.full(len(places), reach)
+
+    return [rules.Limit("beyond the drawing", "", margins)]
 
 
 def start_of(question, option, reference, ball, crossing):

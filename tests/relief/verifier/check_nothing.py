@@ -7,6 +7,7 @@ from tests.relief.verifier import places as tried
 from tests.relief.verifier import rule_limits as rules
 from tests.relief.verifier.check_area import conditions_at
 from tests.relief.verifier.clear_places import nearer_place
+from tests.relief.verifier.ground import CONDITIONS
 from tests.relief.verifier.question import Violation
 from tests.relief.verifier.usual_stance import usual_stance
 
@@ -22,6 +23,8 @@ def check_nothing_drawn(question, ground, answer, *, ball, crossing):
     if answer.state == "Crash":
         yield Violation("crash", answer.why)
         return
+    if answer.state == "NeedsPlace":
+        yield from _needless(ground, answer, ball)
     if answer.state != "NoRelief":
         return
     if answer.why == "no_room" and kind == "lateral":
@@ -44,6 +47,18 @@ def check_nothing_drawn(question, ground, answer, *, ball, crossing):
         far = np.hypot(*(corners - ground.hole).T)
         if ground.area_at(ball) != {None} and far.max() > least + 1.0:
             yield Violation("no fairway point though there is", f"one is {far.max() - least:.1f} m farther from the hole")
+
+
+def _needless(ground, answer, ball):
+    """What the map shows at the ball is not asked for."""
+    if "condition" not in answer.why.split(","):
+        return
+    wrong = not ground.wrong_greens.empty and ground.wrong_greens.inside(ball[None])[0][0] > 0
+    if answer.option["citation"].startswith("13.1f") and wrong:
+        yield Violation("asks for the wrong green the ball lies on", answer.why)
+    touched = [ground.region(ground.course.of_kind(kind)).inside(ball[None])[0][0] > 0 for kind in CONDITIONS]
+    if sum(touched) == 1 and not answer.option["citation"].startswith("13.1f"):
+        yield Violation("asks for the condition the ball lies on", answer.why)
 
 
 def _no_nearest_point(question, ground, option, ball, crossing):

@@ -51,7 +51,7 @@ class DrawnArea:
         if kind in {"stroke_and_distance", "replay"}:
             roles = ("previous_spot",)
         if kind == "extended":
-            roles = ("ball",)
+            roles = ("ball", "boundary_point")
         return next((at for role in roles if (at := self.point(role)) is not None), None)
 
     @cached_property

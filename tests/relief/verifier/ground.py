@@ -117,7 +117,7 @@ class Ground:
         if not things:
             return NOWHERE
         pairs = [self.laid(one, least, most) for one in things]
-        low, high = (shapely.union_all([pair[i] for pair in pairs]) for i in (0, 1))
+        low, high = (united([pair[i] for pair in pairs]) for i in (0, 1))
         return Region.of(low, None if all(a is b for a, b in pairs) else high)
 
     # --- what is in bounds
@@ -158,9 +158,10 @@ class Ground:
         within = self.bounds.least.geometry.buffer(JOINED) if self.bounds else None
         kept = []
         for colour, least, most in water:
-            low, high = least.difference(cover), most.difference(cover)
-            if within is not None:  # water off the course is no penalty area
-                low, high = low.intersection(within), high.intersection(within)
+            low = least.difference(cover)
+            low = low if within is None else low.intersection(within)  # water off the course is no penalty area
+            high = low if most is least else most.difference(cover)
+            high = high if most is least or within is None else high.intersection(within)
             if not high.is_empty:
                 kept.append((colour, low, high))
         return [one for one in (*marked, *kept) if not one[2].is_empty]
@@ -201,7 +202,8 @@ class Ground:
     def _joined(wet):
         if not wet:
             return NOWHERE
-        return Region.of(shapely.union_all([one[1] for one in wet]), shapely.union_all([one[2] for one in wet]))
+        same = all(one[1] is one[2] for one in wet)
+        return Region.of(united([one[1] for one in wet]), None if same else united([one[2] for one in wet]))
 
     def colour(self, colour):
         """All penalty areas of a colour."""
@@ -211,9 +213,9 @@ class Ground:
         """Return the penalty area at a place: of one colour where joined; ground of the other colour beside it is open."""
         surely = _connected([(low, one) for one in self._wet for low in [one[1]] if not low.is_empty], place, alike=True)
         possibly = _connected([(one[2], one) for one in self._wet], place, alike=False)
-        return Region.of(
-            shapely.union_all([one[1] for one in surely]), shapely.union_all([one[2] for one in possibly])
-        )
+        same = len(surely) == len(possibly) and all(one[1] is one[2] for one in possibly)
+        least = united([one[1] for one in surely])
+        return Region.of(least, None if same else united([one[2] for one in possibly]))
 
     @cached_property
     def bunkers(self):
@@ -224,7 +226,7 @@ class Ground:
         """Return the bunker at a place, with all bunkers joined to it."""
         every = [("sand", *self.laid(one)) for one in self.course.of_kind("bunker")]
         found = _connected([(one[1], one) for one in every], place, alike=True)
-        return Region.of(shapely.union_all([one[1] for one in found])).without(self.penalty)
+        return Region.of(united([one[1] for one in found])).without(self.penalty)
 
     @cached_property
     def _greens(self):
@@ -330,6 +332,15 @@ class Ground:
             if high + ball >= -JOINED:
                 found.add(name)
         return found | {"general"}
+
+
+def united(shapes):
+    """Return shapes as one, seams closed: the hairline that rounding leaves between neighbours is no edge."""
+    whole = shapely.union_all(shapes)
+    if len(shapes) < 2 or len(shapely.get_parts(whole)) == len(shapes):
+        return whole
+    grown = shapely.buffer(whole, JOINED / 2, join_style="mitre", mitre_limit=50)
+    return shapely.buffer(grown, -JOINED / 2, join_style="mitre", mitre_limit=50)
 
 
 def _connected(pairs, place, *, alike):

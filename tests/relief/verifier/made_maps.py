@@ -217,7 +217,7 @@ def buildings(seed):
     d.holes()
     d.add(box(-24, 120, -14, 132), building="yes")
     d.add(affinity.rotate(box(16, 200, 22, 209), d.random.uniform(0, 90)), building="yes")
-    d.add(box(-20, 220, -19.6, 250), marram="obstruction", name="wall")
+    d.add(box(-20, 220, -19.6, 250), marram="obstruction", barrier="wall")
     d.add(LineString([(-12.5, 60), (-12.5, 220)]), golf="cartpath", width=1.8, surface="asphalt")
     d.add(d.blob(24, 206, 2.5), marram="ground_under_repair")
     d.add(box(-44.5, 20, -30, 40), building="yes")

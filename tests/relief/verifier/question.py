@@ -18,7 +18,7 @@ class Question:
     ball: tuple
     crossing: tuple | None = None
     previous: tuple | None = None
-    opposite: tuple | None = None
+    boundary: tuple | None = None
     club_length: float = 1.15
     right_handed: bool = True
     local_rules: tuple = ()

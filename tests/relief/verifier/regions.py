@@ -113,10 +113,12 @@ class Region:
 
     def without(self, other):
         """Return what is left of the region outside another."""
-        return Region.of(
-            shapely.difference(self.least.geometry, other.most.geometry),
-            shapely.difference(self.most.geometry, other.least.geometry),
-        )
+        if other.empty:
+            return self
+        least = shapely.difference(self.least.geometry, other.most.geometry)
+        if self.least is self.most and other.least is other.most:
+            return Region.of(least)
+        return Region.of(least, shapely.difference(self.most.geometry, other.least.geometry))
 
 
 NOWHERE = Region.of(_NOTHING)

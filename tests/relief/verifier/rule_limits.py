@@ -15,6 +15,9 @@ from tests.relief.verifier.regions import REACH, Region
 
 ONE, TWO = 1.0, 2.0
 
+DIGIT = 0.0001
+"""Metres: half of the ninth decimal of a degree, and a little, to which places are exported."""
+
 SIZES = {
     # kind, reference: club-lengths. 0 is a spot, None is not so measured.
     ("stroke_and_distance", None): ONE,  # 14.6b, c; 18.1; 17.1d(1); 19.2a
@@ -193,7 +196,9 @@ def corridor(hole, ball, fairway, width):
         side = 1.0 if turn >= 0 else -1.0
         found = np.minimum(width + side * left_of_ball, width - side * left_of_fairway)
         found = np.minimum(found, gone @ _unit(to_ball + to_fairway))  # on this side of the hole
-        return found, found
+        # The last digit of the two points as exported turns the lines a little.
+        open_by = DIGIT * np.hypot(*gone.T) / min(np.hypot(*(ball - hole)), np.hypot(*(fairway - hole)))
+        return found - open_by, found + open_by
 
     return Limit("outside the corridor", "E-5", margins)
 

@@ -16,6 +16,7 @@ class Tally:
     counts: Counter = field(default_factory=Counter)
     found: list = field(default_factory=list)
     refused: Counter = field(default_factory=Counter)
+    states: Counter = field(default_factory=Counter)
 
     @property
     def kinds(self):
@@ -51,7 +52,7 @@ def try_ball(question, tally):
         _one_of_two(question, answers, tally)
     for answer in answers:
         tally.counts["options"] += 1
-        tally.counts[answer.state] += 1
+        tally.states[question.sort, answer.state, answer.why if answer.state != "Refused" else ""] += 1
         if answer.state == "Refused":
             tally.refused[answer.why] += 1
         seen = set()
