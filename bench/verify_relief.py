@@ -71,14 +71,19 @@ def states(tallies):
     every = sum((one.states for one in tallies.values()), Counter())
     for sort in dict.fromkeys(sort for sort, _, _ in every):
         mine = {(state, why): n for (s, state, why), n in every.most_common() if s == sort}
-        print(f"{sort:22} " + ", ".join(f"{n} {state}{f' ({why})' if why else ''}" for (state, why), n in mine.items()))
+        print(
+            f"{sort:22} "
+            + ", ".join(f"{n} {state}{f' ({why})' if why else ''}" for (state, why), n in mine.items())
+        )
 
 
 def examples(tallies, count):
     """Print some violations of every kind."""
     for kind in sum((one.kinds for one in tallies.values()), Counter()):
         print(f"\n{kind}")
-        found = [(name, *one) for name, tally in tallies.items() for one in tally.found if one[2].sort == kind]
+        found = [
+            (name, *one) for name, tally in tallies.items() for one in tally.found if one[2].sort == kind
+        ]
         for name, question, option, violation in found[:count]:
             rule = f"{option['citation']} {option['kind']}" if option else ""
             print(

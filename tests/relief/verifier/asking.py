@@ -128,7 +128,9 @@ def ask(question):
         else:
             answer = drawn.answer
             found.append(
-                Answer(plain, "Refused", drawn.fault) if answer is None else exported(answer, plain, asking.course)
+                Answer(plain, "Refused", drawn.fault)
+                if answer is None
+                else exported(answer, plain, asking.course)
             )
     return found
 
@@ -148,7 +150,8 @@ def exported(answer, plain, course):
         features=tuple(grouped),
         accepts=tuple(_verdicts(area, course.plane) for area in answer.areas),
         measures=tuple(
-            tuple((one.start.value, one.end.value, one.metres) for one in area.measures) for area in answer.areas
+            tuple((one.start.value, one.end.value, one.metres) for one in area.measures)
+            for area in answer.areas
         ),
         said=tuple(key for area in answer.areas for key in area.assumed),
     )

@@ -7,14 +7,21 @@ from functools import lru_cache
 import numpy as np
 import shapely
 
-from tests.relief.verifier.ground import CONDITIONS, Course, Ground
+from tests.relief.verifier.course import Course
+from tests.relief.verifier.ground import Ground
 from tests.relief.verifier.map_file import read
 from tests.relief.verifier.question import Question
 
 BESIDE_PLAY = 45.0
 """Metres to either side of a line of play where balls are put."""
 BALL = 0.04267 / 2
-AREAS = {"penalty": "penalty_area", "bunker": "bunker", "green": "putting_green", "tee": "teeing_area", "general": "general_area"}
+AREAS = {
+    "penalty": "penalty_area",
+    "bunker": "bunker",
+    "green": "putting_green",
+    "tee": "teeing_area",
+    "general": "general_area",
+}
 
 
 @lru_cache(maxsize=8)
@@ -108,7 +115,9 @@ class Balls:
                 return None
             facts.setdefault("area_of_ball", AREAS[area])
         previous = self.previous(ground)
-        places = {key: ground.flat.degrees([at])[0] for key, at in more.items() if key in {"crossing", "boundary"}}
+        places = {
+            key: ground.flat.degrees([at])[0] for key, at in more.items() if key in {"crossing", "boundary"}
+        }
         return Question(
             file=self.file,
             hole=ground.number,
@@ -128,7 +137,7 @@ class Balls:
     def previous(self, ground):
         """Where the previous stroke was made: on the tee, the green, or beside the line of play, on the course."""
         where = self.random.random()
-        for region in ((ground.tees,) if where < 0.25 else (ground.green,) if where < 0.35 else ()):
+        for region in (ground.tees,) if where < 0.25 else (ground.green,) if where < 0.35 else ():
             if not region.empty and (at := self.inside(ground, region.least.geometry)) is not None:
                 return at
         for _ in range(30):
@@ -152,7 +161,9 @@ class Balls:
         at_joint = shapely.intersection(near, joints.buffer(2.0))
         if not at_joint.is_empty and self.random.random() < 0.5:
             near = at_joint
-        lines = [one for one in shapely.get_parts(near) if one.geom_type == "LineString" and one.length > 0.05]
+        lines = [
+            one for one in shapely.get_parts(near) if one.geom_type == "LineString" and one.length > 0.05
+        ]
         if not lines:
             return None
         at = self.random.choice(lines).interpolate(self.random.random(), normalized=True)
@@ -190,14 +201,18 @@ class Balls:
             if ball is None or ground.area_at(ball, BALL) & {None, "tee", "penalty"}:
                 return None
             exists = "yes" if self.random.random() < 0.8 else "no"
-            return self.asked(ground, sort, "abnormal_course_condition", ball, facts={"nearest_point_exists": exists})
+            return self.asked(
+                ground, sort, "abnormal_course_condition", ball, facts={"nearest_point_exists": exists}
+            )
 
         return made
 
     def at_building(self, sort):
         """Beside a building or wall, so that it is in the way of stance or swing."""
         ground = self.hole()
-        things = [one for one in self.course.of_kind("obstruction") if one.geometry.geom_type.endswith("Polygon")]
+        things = [
+            one for one in self.course.of_kind("obstruction") if one.geometry.geom_type.endswith("Polygon")
+        ]
         if not things:
             return None
         wall = ground.region(things).least.geometry
@@ -205,7 +220,9 @@ class Balls:
         ball = self.inside(ground, band)
         if ball is None or ground.area_at(ball, BALL) & {None, "tee", "penalty"}:
             return None
-        return self.asked(ground, sort, "abnormal_course_condition", ball, facts={"interference": "stance_or_swing"})
+        return self.asked(
+            ground, sort, "abnormal_course_condition", ball, facts={"interference": "stance_or_swing"}
+        )
 
     def on_wrong_green(self, sort):
         """On another hole's green, or just beside it."""
@@ -254,7 +271,9 @@ class Balls:
         if not shapes:
             return None
         edge = shapely.intersection(shapely.boundary(self.random.choice(shapes)), _strip(ground))
-        lines = [one for one in shapely.get_parts(edge) if one.geom_type == "LineString" and one.length > 0.01]
+        lines = [
+            one for one in shapely.get_parts(edge) if one.geom_type == "LineString" and one.length > 0.01
+        ]
         if not lines:
             return None
         at = self.random.choice(lines).interpolate(self.random.random(), normalized=True)
@@ -288,15 +307,21 @@ class Balls:
                 crossed = self.crossed(ground, ball)
                 if crossed is None:
                     return None
-                return self.asked(ground, sort, "ball_near_boundary", ball, boundary=crossed, local_rules=("E-5",))
+                return self.asked(
+                    ground, sort, "ball_near_boundary", ball, boundary=crossed, local_rules=("E-5",)
+                )
         return None
 
     def crossed(self, ground, ball):
         """Return where a ball out of bounds last crossed the boundary, given to some centimetres."""
-        edges = [one.least.geometry for one in (ground.bounds, ground.out) if one is not None and not one.empty]
+        edges = [
+            one.least.geometry for one in (ground.bounds, ground.out) if one is not None and not one.empty
+        ]
         edge = shapely.union_all([shapely.boundary(one) for one in edges])
         near = shapely.intersection(edge, shapely.Point(ball).buffer(edge.distance(shapely.Point(ball)) + 15))
-        lines = [one for one in shapely.get_parts(near) if one.geom_type == "LineString" and one.length > 0.05]
+        lines = [
+            one for one in shapely.get_parts(near) if one.geom_type == "LineString" and one.length > 0.05
+        ]
         if not lines:
             return None
         at = np.array(self.random.choice(lines).interpolate(self.random.random(), normalized=True).coords[0])
@@ -325,6 +350,3 @@ class Balls:
 
 def _strip(ground):
     return ground.line.buffer(BESIDE_PLAY)
-
-
-__all__ = ["CONDITIONS", "Balls", "course_of", "ground_of"]

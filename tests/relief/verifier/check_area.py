@@ -6,7 +6,8 @@ import shapely
 from tests.relief.verifier import places as tried
 from tests.relief.verifier import rule_limits as rules
 from tests.relief.verifier.clear_places import taken_region
-from tests.relief.verifier.ground import CONDITIONS, JOINED, LEAST_PATH, MOST_PATH
+from tests.relief.verifier.ground import CONDITIONS, LEAST_PATH, MOST_PATH
+from tests.relief.verifier.joined import JOINED
 from tests.relief.verifier.question import Violation
 from tests.relief.verifier.regions import Region, Shape
 
@@ -43,7 +44,9 @@ def limits_for(question, ground, option, area, *, ball, crossing):
     if option["kind"] == "free" and area.footprint is not None and area.marks("shift"):
         window = area.polygon.buffer(0.3).bounds
         taken = taken_region(condition_of(ground, ball, area), area.footprint, window)
-        found.append(rules.outside(taken, "interference is left", "Definition of nearest point of complete relief"))
+        found.append(
+            rules.outside(taken, "interference is left", "Definition of nearest point of complete relief")
+        )
     return found
 
 
@@ -85,7 +88,7 @@ def conditions_at(ground, ball, footprint, drawn=None):
     other ones met may be taken with it (Definition of nearest point of complete relief).
     """
     wrong = [one for one in ground.course.of_kind("green") if one is not ground._green]
-    groups = [ground.course.of_kind(kind) for kind in CONDITIONS] + [wrong]
+    groups = [*(ground.course.of_kind(kind) for kind in CONDITIONS), wrong]
     met = []
     for things in groups:
         pairs = [ground.laid(one, LEAST_PATH, MOST_PATH) for one in things]
@@ -99,7 +102,9 @@ def conditions_at(ground, ball, footprint, drawn=None):
     touching = [pairs for touches, pairs in met if touches]
     surely = [low for low, _ in (touching[0] if touching else met[0][1])]
     perhaps = [high for _, pairs in met for _, high in pairs]
-    return Region.of(shapely.union_all(surely), shapely.union_all([*perhaps, *([] if drawn is None else [drawn])]))
+    return Region.of(
+        shapely.union_all(surely), shapely.union_all([*perhaps, *([] if drawn is None else [drawn])])
+    )
 
 
 def _with_joined(start, pairs):
@@ -117,7 +122,7 @@ def check_places(ground, area, limits, accepts, counts):
     """Yield the places that are wrongly accepted or wrongly refused, by the verdict or by the picture."""
     polygon = area.polygon
     shape = Shape(polygon)
-    low, high = np.reshape(polygon.bounds, (2, 2)) + [[-0.1], [0.1]]
+    low, high = np.reshape(polygon.bounds, (2, 2)) + np.array([[-0.1], [0.1]])
 
     def judge(places, reach):
         strict, lenient, _ = rules.least_and_most(limits, places, reach)
@@ -162,10 +167,15 @@ def _corners(limits, corners, lenient, which):
     worst = int(np.argmin(lenient))
     if lenient[worst] < -SLACK:
         limit = limits[which[worst]]
-        yield Violation(f"drawn {limit.name}", f"a corner of the area lies {-lenient[worst]:.4f} m beyond ({limit.rule})", tuple(corners[worst]), float(-lenient[worst]))
+        yield Violation(
+            f"drawn {limit.name}",
+            f"a corner of the area lies {-lenient[worst]:.4f} m beyond ({limit.rule})",
+            tuple(corners[worst]),
+            float(-lenient[worst]),
+        )
 
 
-def _compare(verb, limits, places, taken, strict, lenient, which):
+def _compare(verb, limits, places, taken, strict, lenient, which):  # noqa: PLR0917
     wrong = taken & (lenient < -SLACK)
     for index in np.unique(which[wrong]):
         mine = np.flatnonzero(wrong & (which == index))

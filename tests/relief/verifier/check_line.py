@@ -48,18 +48,34 @@ def check_line(question, ground, option, area, *, ball, crossing):
     for index in np.unique(which[wrong]):
         mine = np.flatnonzero(wrong & (which == index))
         limit = limits[index]
-        yield Violation(f"line {limit.name}", f"{len(mine)} places on the line, {-lenient[mine].min():.3f} m beyond ({limit.rule})", tuple(places[mine[0]]), float(-lenient[mine].min()))
+        yield Violation(
+            f"line {limit.name}",
+            f"{len(mine)} places on the line, {-lenient[mine].min():.3f} m beyond ({limit.rule})",
+            tuple(places[mine[0]]),
+            float(-lenient[mine].min()),
+        )
     if question.edition >= 2023:
         longest = max((high for _, high in stretches), default=0.0)
         missed = ~drawn & (strict > OFF) & ((behind < longest) | (ground.bounds is not None))
         if missed.any():
-            yield Violation("line left out", f"{missed.sum()} places allowed but not drawn", tuple(places[missed][0]), float(strict[missed].max()))
+            yield Violation(
+                "line left out",
+                f"{missed.sum()} places allowed but not drawn",
+                tuple(places[missed][0]),
+                float(strict[missed].max()),
+            )
 
 
 def _on_line(ground, spot, towards, start, what):
     gone = spot - ground.hole
     off = abs(towards[0] * gone[1] - towards[1] * gone[0])
     if off > OFF:
-        yield Violation("off the line", f"{what} lies {off:.4f} m off the line from the hole", tuple(spot), float(off))
+        yield Violation(
+            "off the line", f"{what} lies {off:.4f} m off the line from the hole", tuple(spot), float(off)
+        )
     if gone @ towards < start - OFF:
-        yield Violation("line nearer the hole", f"{what} lies {start - gone @ towards:.4f} m nearer than the point", tuple(spot))
+        yield Violation(
+            "line nearer the hole",
+            f"{what} lies {start - gone @ towards:.4f} m nearer than the point",
+            tuple(spot),
+        )

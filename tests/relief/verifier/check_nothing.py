@@ -38,7 +38,11 @@ def check_nothing_drawn(question, ground, answer, *, ball, crossing):
         places, _ = tried.grid(about - 2.4, about + 2.4)
         strict, _, _ = rules.least_and_most(limits, places, 1.0)
         if strict.max() > ROOM:
-            yield Violation("no room though there is", f"{strict.max():.2f} m inside every limit", tuple(places[np.argmax(strict)]))
+            yield Violation(
+                "no room though there is",
+                f"{strict.max():.2f} m inside every limit",
+                tuple(places[np.argmax(strict)]),
+            )
     elif answer.why == "no_nearest_point":
         yield from _no_nearest_point(question, ground, option, ball, crossing)
     elif answer.why == "no_fairway_point" and not ground.fairways.empty:
@@ -46,7 +50,9 @@ def check_nothing_drawn(question, ground, answer, *, ball, crossing):
         least = np.hypot(*(ball - ground.hole))
         far = np.hypot(*(corners - ground.hole).T)
         if ground.area_at(ball) != {None} and far.max() > least + 1.0:
-            yield Violation("no fairway point though there is", f"one is {far.max() - least:.1f} m farther from the hole")
+            yield Violation(
+                "no fairway point though there is", f"one is {far.max() - least:.1f} m farther from the hole"
+            )
 
 
 def _needless(ground, answer, ball):
@@ -69,7 +75,9 @@ def _no_nearest_point(question, ground, option, ball, crossing):
     if option["reference"] != "nearest_point":
         strict = _around(limits, ball)
         if strict > ROOM:
-            yield Violation("no nearest point though there is", f"a spot {strict:.2f} m inside every limit is near")
+            yield Violation(
+                "no nearest point though there is", f"a spot {strict:.2f} m inside every limit is near"
+            )
         return
     footprint = usual_stance(ball, ground.hole, right_handed=question.right_handed, tall=True)
     conditions = conditions_at(ground, ball, shapely.transform(footprint, lambda points: points + ball))
@@ -78,7 +86,12 @@ def _no_nearest_point(question, ground, option, ball, crossing):
     within = SEARCHED
     found = nearer_place(conditions, footprint, limits, ball, within)
     if found is not None:
-        yield Violation("no nearest point though there is", f"a place {found[1]:.2f} m away is clear and allowed", tuple(found[0]), found[1])
+        yield Violation(
+            "no nearest point though there is",
+            f"a place {found[1]:.2f} m away is clear and allowed",
+            tuple(found[0]),
+            found[1],
+        )
 
 
 def _around(limits, ball):

@@ -23,8 +23,7 @@ def sum_of(one, other):
     """Return the Minkowski sum of two polygonal geometries, from their triangles."""
     hulls = []
     for first in _triangles(one):
-        for second in _triangles(other):
-            hulls.append((first[:, None, :] + second[None, :, :]).reshape(-1, 2))
+        hulls += [(first[:, None, :] + second[None]).reshape(-1, 2) for second in _triangles(other)]
     if not hulls:
         return shapely.Polygon()
     return shapely.union_all(shapely.convex_hull([shapely.MultiPoint(points) for points in hulls]))
@@ -38,8 +37,8 @@ def _triangles(geometry):
         if not part.interiors and part.convex_hull.area - part.area < 1e-9:
             found.append(shapely.get_coordinates(part.exterior)[:-1])
             continue
-        for triangle in shapely.get_parts(shapely.constrained_delaunay_triangles(part)):
-            found.append(shapely.get_coordinates(triangle)[:3])
+        triangles = shapely.get_parts(shapely.constrained_delaunay_triangles(part))
+        found += [shapely.get_coordinates(triangle)[:3] for triangle in triangles]
     return found
 
 
@@ -76,15 +75,15 @@ def placed(footprint, places):
 
 def meets(condition, footprint, places, slack=0.0):
     """Return for each place whether a footprint there overlaps a condition by more than touching."""
-    if condition.is_empty:
+    if condition.is_empty or not len(places):
         return np.zeros(len(places), dtype=bool)
     shrunk = condition.buffer(-slack) if slack else condition
     shapely.prepare(shrunk)
     return shapely.intersects(shrunk, placed(footprint, places)).any(axis=0)
 
 
-def first_clear(ball, footprint, condition, admits, within, slack=0.0005):
-    """Return the nearest place to a ball within a distance that is clear and admitted, tried on a grid.
+def first_clear(ball, footprint, condition, admits, within, *, slack=0.0005):
+    """Return a place within a distance of a ball that is clear and admitted, tried on ever finer grids.
 
     Args:
         ball: the ball, metres.
@@ -103,34 +102,27 @@ def first_clear(ball, footprint, condition, admits, within, slack=0.0005):
     x, y = np.meshgrid(ball[0] + along, ball[1] + along)
     middles = np.column_stack([x.ravel(), y.ravel()])
     grown = condition.buffer(slack)
-    while True:
+    while len(middles):
         half = size / np.sqrt(2)
         away = np.hypot(*(middles - ball).T)
-        middles = middles[away - half < within]
-        if not len(middles):
-            return None
+        near = away - half < within
+        middles, away = middles[near], away[near]
+        admitted = admits(middles) if len(middles) else np.empty(0)
+        good = np.flatnonzero((away <= within) & (admitted >= slack))
+        free = good[~meets(grown, footprint, middles[good])]
+        if len(free):
+            first = free[np.argmin(away[free])]
+            return middles[first], float(away[first])
         if size <= FINEST * 1.01:
-            break
-        # Everything within the square is refused when its middle is refused by more than half its diagonal.
-        middles = middles[admits(middles) > -half]
-        if not len(middles):
             return None
+        # Everything within the square is refused when its middle is refused by more than half its diagonal.
+        middles = middles[admitted > -half]
         deep = condition.buffer(-half)
-        if not deep.is_empty:
+        if not deep.is_empty and len(middles):
             middles = middles[~meets(deep, footprint, middles)]
         size /= 2
         quarters = np.array([(-1, -1), (-1, 1), (1, -1), (1, 1)]) * size / 2
         middles = (middles[:, None, :] + quarters[None]).reshape(-1, 2)
-    away = np.hypot(*(middles - ball).T)
-    kept = (away <= within) & (admits(middles) >= slack)
-    middles, away = middles[kept], away[kept]
-    order = np.argsort(away)
-    for start in range(0, len(order), 400):
-        some = order[start : start + 400]
-        free = ~meets(grown, footprint, middles[some])
-        if free.any():
-            first = some[np.argmax(free)]
-            return middles[first], float(away[first])
     return None
 
 

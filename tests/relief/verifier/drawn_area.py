@@ -7,7 +7,15 @@ import numpy as np
 import shapely
 from shapely.geometry import shape
 
-REFERENCES = ("example_spot", "first_touched", "crossing_point", "reference", "previous_spot", "ball", "opposite_edge")
+REFERENCES = (
+    "example_spot",
+    "first_touched",
+    "crossing_point",
+    "reference",
+    "previous_spot",
+    "ball",
+    "opposite_edge",
+)
 """Roles that may be the reference point, the first that is there being it."""
 
 

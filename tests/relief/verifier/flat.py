@@ -59,7 +59,11 @@ def _geocentric(longitude, latitude):
     lon, lat = np.radians(longitude), np.radians(latitude)
     normal = _A / np.sqrt(1 - _E2 * np.sin(lat) ** 2)
     return np.stack(
-        [normal * np.cos(lat) * np.cos(lon), normal * np.cos(lat) * np.sin(lon), normal * (1 - _E2) * np.sin(lat)],
+        [
+            normal * np.cos(lat) * np.cos(lon),
+            normal * np.cos(lat) * np.sin(lon),
+            normal * (1 - _E2) * np.sin(lat),
+        ],
         axis=-1,
     )
 

@@ -4,7 +4,6 @@ Sources: the Definitions of areas of the course, penalty area (any water on the 
 red where no colour is shown), boundary edge, teeing area and wrong green; Rule 2.2c for ground in two areas.
 """
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -12,49 +11,15 @@ import shapely
 from shapely.ops import split
 
 from tests.relief.verifier.flat import Flat
+from tests.relief.verifier.joined import JOINED, connected, united
 from tests.relief.verifier.regions import NOWHERE, Region
 
-JOINED = 0.001
-"""Metres: areas no farther apart than this are one on the ground (the layer's tolerance for distances)."""
 LEAST_STREAM, MOST_STREAM = 0.05, 15.0
 """Metres either side of a watercourse drawn as a line without a width: surely wet, and possibly wet (own choice)."""
 LEAST_PATH, MOST_PATH = 0.2, 6.0
 """The same for a path (own choice)."""
 CONDITIONS = ("path", "obstruction", "repair", "puddle", "no_play")
 TEE_REACH = 35.0
-
-
-@dataclass(frozen=True, eq=False)
-class Course:
-    """The things of one course of a file."""
-
-    things: tuple
-    outline: object = None
-
-    @classmethod
-    def of(cls, things, name=None):
-        """Return the course of a file, by its name where the file holds several."""
-        outlines = [one for one in things if one.what == "course"]
-        own = next((one for one in outlines if name is None or one.tags.get("name") == name), None)
-        if own is None:
-            return cls(tuple(things))
-        others = [one.geometry for one in outlines if one is not own]
-        kept = [
-            one
-            for one in things
-            if one.what != "course"
-            and (own.geometry.intersects(one.geometry) or not any(one.geometry.intersects(o) for o in others))
-        ]
-        return cls(tuple(kept), own)
-
-    def of_kind(self, *kinds):
-        """Return the things of some kinds."""
-        return [one for one in self.things if one.what in kinds]
-
-    @property
-    def holes(self):
-        """Numbers of the holes."""
-        return sorted(int(one.tags["ref"]) for one in self.of_kind("hole") if one.tags.get("ref", "").isdigit())
 
 
 class Ground:
@@ -85,7 +50,8 @@ class Ground:
         ends = {
             int(one.tags["ref"])
             for one in self.course.of_kind("hole")
-            if one.tags.get("ref", "").isdigit() and green.geometry.intersects(shapely.Point(one.geometry.coords[-1]))
+            if one.tags.get("ref", "").isdigit()
+            and green.geometry.intersects(shapely.Point(one.geometry.coords[-1]))
         }
         return named | ends
 
@@ -149,7 +115,8 @@ class Ground:
     def _wet(self):
         """Each penalty area on the map as (colour, least, most): as marked, and unmarked water as red."""
         marked = [
-            (one.what, *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("red", "yellow")
+            (one.what, *self.laid(one, LEAST_STREAM, MOST_STREAM))
+            for one in self.course.of_kind("red", "yellow")
         ]
         water = [("red", *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("water")]
         if sea := self._sea():
@@ -159,7 +126,9 @@ class Ground:
         kept = []
         for colour, least, most in water:
             low = least.difference(cover)
-            low = low if within is None else low.intersection(within)  # water off the course is no penalty area
+            low = (
+                low if within is None else low.intersection(within)
+            )  # water off the course is no penalty area
             high = low if most is least else most.difference(cover)
             high = high if most is least or within is None else high.intersection(within)
             if not high.is_empty:
@@ -184,7 +153,11 @@ class Ground:
             shared = piece.boundary.intersection(nearest)
             if shared.length < 0.01:
                 continue
-            at = nearest.project(shared.interpolate(0.5, normalized=True) if shared.geom_type == "LineString" else shared.centroid)
+            at = nearest.project(
+                shared.interpolate(0.5, normalized=True)
+                if shared.geom_type == "LineString"
+                else shared.centroid
+            )
             a, b = nearest.interpolate(max(0, at - 0.2)), nearest.interpolate(min(nearest.length, at + 0.2))
             mid = nearest.interpolate(at)
             size = np.hypot(b.x - a.x, b.y - a.y)
@@ -211,8 +184,10 @@ class Ground:
 
     def same_penalty_area(self, place):
         """Return the penalty area at a place: of one colour where joined; ground of the other colour beside it is open."""
-        surely = _connected([(low, one) for one in self._wet for low in [one[1]] if not low.is_empty], place, alike=True)
-        possibly = _connected([(one[2], one) for one in self._wet], place, alike=False)
+        surely = connected(
+            [(low, one) for one in self._wet for low in [one[1]] if not low.is_empty], place, alike=True
+        )
+        possibly = connected([(one[2], one) for one in self._wet], place, alike=False)
         same = len(surely) == len(possibly) and all(one[1] is one[2] for one in possibly)
         least = united([one[1] for one in surely])
         return Region.of(least, None if same else united([one[2] for one in possibly]))
@@ -225,7 +200,7 @@ class Ground:
     def same_bunker(self, place):
         """Return the bunker at a place, with all bunkers joined to it."""
         every = [("sand", *self.laid(one)) for one in self.course.of_kind("bunker")]
-        found = _connected([(one[1], one) for one in every], place, alike=True)
+        found = connected([(one[1], one) for one in every], place, alike=True)
         return Region.of(united([one[1] for one in found])).without(self.penalty)
 
     @cached_property
@@ -237,9 +212,13 @@ class Ground:
         every = self.course.of_kind("green")
         shapes = [("green", *self.laid(one)) for one in every]
         pairs = [(shape[1], shape) for shape in shapes]
-        joined = _connected(pairs, self.flat.laid(own.geometry).representative_point().coords[0], alike=True)
-        possibly = [one for one, shape in zip(every, shapes, strict=True) if any(shape is other for other in joined)]
-        surely = [one for one in possibly if one is own or self._holes_of_green(one) == self._holes_of_green(own)]
+        joined = connected(pairs, self.flat.laid(own.geometry).representative_point().coords[0], alike=True)
+        possibly = [
+            one for one, shape in zip(every, shapes, strict=True) if any(shape is other for other in joined)
+        ]
+        surely = [
+            one for one in possibly if one is own or self._holes_of_green(one) == self._holes_of_green(own)
+        ]
         return surely, possibly
 
     @cached_property
@@ -301,14 +280,24 @@ class Ground:
     def joints(self, *kinds):
         """Return the ground where two things of some kinds meet: seams, ends of lines, overlaps."""
         if kinds not in self._seams:
-            shapes = [one[1] for one in self._wet] if "red" in kinds else [self.laid(one)[0] for one in self.course.of_kind(*kinds)]
+            shapes = (
+                [one[1] for one in self._wet]
+                if "red" in kinds
+                else [self.laid(one)[0] for one in self.course.of_kind(*kinds)]
+            )
             shapes = [one for one in shapes if not one.is_empty]
             if not shapes:
                 return shapely.Polygon()
             tree = shapely.STRtree(shapes)
             one, other = tree.query(shapes, predicate="dwithin", distance=JOINED)
-            met = [shapes[a].buffer(JOINED).intersection(shapes[b]) for a, b in zip(one, other, strict=True) if a < b]
-            self._seams[kinds] = shapely.union_all([shapely.envelope(part) for part in met]) if met else shapely.Polygon()
+            met = [
+                shapes[a].buffer(JOINED).intersection(shapes[b])
+                for a, b in zip(one, other, strict=True)
+                if a < b
+            ]
+            self._seams[kinds] = (
+                shapely.union_all([shapely.envelope(part) for part in met]) if met else shapely.Polygon()
+            )
         return self._seams[kinds]
 
     # --- single places
@@ -332,31 +321,3 @@ class Ground:
             if high + ball >= -JOINED:
                 found.add(name)
         return found | {"general"}
-
-
-def united(shapes):
-    """Return shapes as one, seams closed: the hairline that rounding leaves between neighbours is no edge."""
-    whole = shapely.union_all(shapes)
-    if len(shapes) < 2 or len(shapely.get_parts(whole)) == len(shapes):
-        return whole
-    grown = shapely.buffer(whole, JOINED / 2, join_style="mitre", mitre_limit=50)
-    return shapely.buffer(grown, -JOINED / 2, join_style="mitre", mitre_limit=50)
-
-
-def _connected(pairs, place, *, alike):
-    """Return the things that hang together with the one nearest a place; ``alike``: of its colour only."""
-    if not pairs:
-        return []
-    point = shapely.Point(place)
-    shapes = [one for one, _ in pairs]
-    start = int(np.argmin([one.distance(point) for one in shapes]))
-    colour = pairs[start][1][0]
-    tree = shapely.STRtree(shapes)
-    found, edge = {start}, [start]
-    while edge:
-        here = edge.pop()
-        for other in tree.query(shapes[here], predicate="dwithin", distance=JOINED):
-            if int(other) not in found and (not alike or pairs[other][1][0] == colour):
-                found.add(int(other))
-                edge.append(int(other))
-    return [pairs[one][1] for one in sorted(found)]

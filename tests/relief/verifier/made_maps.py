@@ -7,6 +7,7 @@ added beside the first. Same name and seed, same map.
 import json
 import math
 import random
+from itertools import pairwise
 from pathlib import Path
 
 import shapely
@@ -40,7 +41,10 @@ class Drawing:
         turn = self.random.uniform(0, 2 * math.pi)
         radii = [radius * self.random.uniform(0.75, 1.25) for _ in range(corners)]
         return Polygon(
-            (x + r * math.cos(turn + 2 * math.pi * i / corners), y + r * math.sin(turn + 2 * math.pi * i / corners))
+            (
+                x + r * math.cos(turn + 2 * math.pi * i / corners),
+                y + r * math.sin(turn + 2 * math.pi * i / corners),
+            )
             for i, r in enumerate(radii)
         )
 
@@ -85,9 +89,15 @@ def seams(seed):
     """A burn in five polygons, joined bunkers, a path in several lines, a green in two pieces."""
     d = Drawing(seed, "seams")
     d.holes(greens=False)
-    ends = [next(g for g, t in d.things if t.get("ref") == str(n) and t.get("golf") == "hole").coords[-1] for n in (1, 2)]
+    ends = [
+        next(g for g, t in d.things if t.get("ref") == str(n) and t.get("golf") == "hole").coords[-1]
+        for n in (1, 2)
+    ]
     whole = d.blob(*ends[0], 13, 14)
-    low, high = (shapely.intersection(whole, one) for one in (box(-99, 0, 99, ends[0][1] - 2.0), box(-99, ends[0][1] - 2.0, 99, 999)))
+    low, high = (
+        shapely.intersection(whole, one)
+        for one in (box(-99, 0, 99, ends[0][1] - 2.0), box(-99, ends[0][1] - 2.0, 99, 999))
+    )
     d.add(low, golf="green", ref=1)
     d.add(high, golf="green", ref=1)
     d.add(d.blob(*ends[1], 12, 12), golf="green", ref=2)
@@ -95,12 +105,22 @@ def seams(seed):
     for index in range(5):
         south, north = banks[0][index : index + 2], banks[1][index : index + 2]
         overlap = (0.0, 0.4, 0.0, 0.0)[index % 4]
-        d.add(Polygon([south[0], (south[1][0] + overlap, south[1][1]), (north[1][0] + overlap, north[1][1]), north[0]]), golf="lateral_water_hazard")
+        d.add(
+            Polygon(
+                [
+                    south[0],
+                    (south[1][0] + overlap, south[1][1]),
+                    (north[1][0] + overlap, north[1][1]),
+                    north[0],
+                ]
+            ),
+            golf="lateral_water_hazard",
+        )
     d.add(box(16, 255, 22, 262), golf="bunker")
     d.add(box(22, 254, 28, 261), golf="bunker")
     d.add(box(20, 260, 25, 268), golf="bunker")
     bends = [(-25, 20), (-22, 70), (-30, 110), (-24, 160), (-27, 230)]
-    for start, end in zip(bends, bends[1:], strict=False):
+    for start, end in pairwise(bends):
         d.add(LineString([start, end]), golf="cartpath", width=2.4, surface="asphalt")
     d.add(LineString([(-30, 110), (-44, 112)]), golf="cartpath", width=2.4, surface="asphalt")
     d.add(box(30, 60, 38, 66), marram="ground_under_repair")
@@ -116,7 +136,9 @@ def islands(seed):
     d.add(pond.difference(d.blob(-4, 90, 7)), golf="lateral_water_hazard")
     d.add(d.blob(-4, 91, 2.5), golf="bunker")
     end = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "2").coords[-1]
-    d.add(Point(end).buffer(27, quad_segs=6).difference(Point(end).buffer(18, quad_segs=6)), golf="water_hazard")
+    d.add(
+        Point(end).buffer(27, quad_segs=6).difference(Point(end).buffer(18, quad_segs=6)), golf="water_hazard"
+    )
     d.add(box(24, 40, 34, 60).difference(box(27, 45, 30, 50)), marram="red_penalty_area")
     return d.document()
 
@@ -177,7 +199,11 @@ def double_greens(seed):
     d.holes_ends = [g.coords[-1] for g, t in d.things if t.get("golf") == "hole"]
     d.add(LineString([(45, 0), (40, 180), (44, 318)]), golf="hole", ref=3, par=4)
     (x1, y1), (x2, y2) = d.holes_ends
-    d.add(shapely.union_all([d.blob(x1, y1, 13, 12), d.blob(44, 318, 13, 12), box(x1, 316, 44, 326)]), golf="green", holes="1;3")
+    d.add(
+        shapely.union_all([d.blob(x1, y1, 13, 12), d.blob(44, 318, 13, 12), box(x1, 316, 44, 326)]),
+        golf="green",
+        holes="1;3",
+    )
     d.add(d.blob(x2, y2, 11, 12), golf="green", ref=2)
     for place, ref in (((x1, y1), 1), ((44, 318), 3), ((x2, y2), 2)):
         d.add(Point(place), golf="pin", ref=ref)
@@ -230,7 +256,7 @@ def out_for_one_hole(seed):
     d = Drawing(seed, "out for one hole")
     d.holes(boundary=False)
     corners = list(d.around(30).exterior.coords)
-    for start, end in zip(corners, corners[1:], strict=False):
+    for start, end in pairwise(corners):
         d.add(LineString([start, end]), marram="boundary")
     d.add(box(14, 60, 40, 210), marram="out_of_bounds", holes=1)
     d.add(box(60, 220, 76, 300), marram="out_of_bounds")
@@ -275,4 +301,3 @@ def made(name, folder, seed=1):
     file = Path(folder) / f"{name.replace(' ', '_')}_{seed}.geojson"
     file.write_text(json.dumps({"type": "FeatureCollection", "features": features}), encoding="utf-8")
     return file
-

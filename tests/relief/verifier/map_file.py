@@ -35,7 +35,19 @@ BY_OWN = {
 }
 SOFT = {"grass", "ground", "dirt", "earth", "mud", "sand", "unpaved", "rock", "woodland"}
 WATERCOURSES = {"stream", "ditch", "drain", "canal", "river", "brook", "tidal_channel"}
-AREAS = {"tee", "green", "fairway", "bunker", "boundary", "out", "repair", "puddle", "no_play", "day_tee", "zone"}
+AREAS = {
+    "tee",
+    "green",
+    "fairway",
+    "bunker",
+    "boundary",
+    "out",
+    "repair",
+    "puddle",
+    "no_play",
+    "day_tee",
+    "zone",
+}
 
 
 @dataclass(frozen=True)
@@ -88,12 +100,18 @@ def read(path: Path):
     """Return the things of a GeoJSON file that mean something for the game."""
     things = []
     for number, feature in enumerate(json.loads(Path(path).read_text(encoding="utf-8"))["features"]):
-        tags = {key: str(value) for key, value in (feature.get("properties") or {}).items() if value is not None}
+        tags = {
+            key: str(value) for key, value in (feature.get("properties") or {}).items() if value is not None
+        }
         what = what_is(tags)
         if what is None or not feature.get("geometry"):
             continue
         geometry = shape(feature["geometry"])
-        closes = what in AREAS | {"red", "yellow", "course"} or tags.get("natural") == "water" or "building" in tags
+        closes = (
+            what in AREAS | {"red", "yellow", "course"}
+            or tags.get("natural") == "water"
+            or "building" in tags
+        )
         if geometry.geom_type == "LineString" and geometry.is_closed and closes:
             geometry = shapely.Polygon(geometry.coords)
         things.append(Thing(what, str(feature.get("id", tags.get("@id", number))), tags, geometry))

@@ -63,7 +63,9 @@ def beside_edge(polygon):
             along = (np.arange(count) + 0.5) / count * ring.length
             step = 1e-5
             points = shapely.get_coordinates(shapely.line_interpolate_point(ring, along))
-            ahead = shapely.get_coordinates(shapely.line_interpolate_point(ring, np.minimum(along + step, ring.length)))
+            ahead = shapely.get_coordinates(
+                shapely.line_interpolate_point(ring, np.minimum(along + step, ring.length))
+            )
             direction = ahead - points
             length = np.hypot(*direction.T)
             sound = length > step / 4

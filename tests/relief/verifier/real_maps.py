@@ -38,10 +38,11 @@ def _features(root):
         refs = [one.get("ref") for one in way.iter("nd")]
         if all(ref in nodes for ref in refs) and len(refs) > 1:
             ways[way.get("id")] = [nodes[ref] for ref in refs]
-    found = []
-    for one in root.iter("node"):
-        if tags := _tags(one):
-            found.append(_feature(f"node/{one.get('id')}", tags, {"type": "Point", "coordinates": nodes[one.get("id")]}))
+    found = [
+        _feature(f"node/{one.get('id')}", tags, {"type": "Point", "coordinates": nodes[one.get("id")]})
+        for one in root.iter("node")
+        if (tags := _tags(one))
+    ]
     for way in root.iter("way"):
         tags, points = _tags(way), ways.get(way.get("id"))
         if tags and points:
@@ -52,7 +53,9 @@ def _features(root):
         if tags.pop("type", None) != "multipolygon" or not all(one.get("ref") in ways for one in members):
             continue
         outer, inner = (
-            shapely.union_all(_rings(ways[one.get("ref")] for one in members if (one.get("role") == "inner") is which))
+            shapely.union_all(
+                _rings(ways[one.get("ref")] for one in members if (one.get("role") == "inner") is which)
+            )
             for which in (False, True)
         )
         area = outer.difference(inner)
@@ -76,7 +79,11 @@ def _feature(ident, tags, geometry):
 
 def _line_or_area(tags, points):
     closed = len(points) > 3 and points[0] == points[-1]
-    linear = tags.get("golf") in LINEAR or "highway" in tags or ("waterway" in tags and tags["waterway"] != "riverbank")
+    linear = (
+        tags.get("golf") in LINEAR
+        or "highway" in tags
+        or ("waterway" in tags and tags["waterway"] != "riverbank")
+    )
     if closed and (not linear or tags.get("area") == "yes"):
         return {"type": "Polygon", "coordinates": [points]}
     return {"type": "LineString", "coordinates": points}

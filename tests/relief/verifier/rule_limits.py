@@ -10,6 +10,7 @@ map, and in the most lenient. A *line* is judged apart (``drop_line``).
 from dataclasses import dataclass
 
 import numpy as np
+import shapely
 
 from tests.relief.verifier.regions import REACH, Region
 
@@ -118,13 +119,20 @@ def on_course(ground):
 
 def in_area(ground, name):
     """In an area of the course, what comes before it taken off (Rule 2.2c); wrong greens are general area."""
-    limits = [outside(one, _NAMES[other], "2.2c") for other, one in _named_before(ground, name) if not one.empty]
+    limits = [
+        outside(one, _NAMES[other], "2.2c") for other, one in _named_before(ground, name) if not one.empty
+    ]
     if name != "general":
         limits.append(inside(ground.specific[name], f"not in {name}", "2.2"))
     return limits
 
 
-_NAMES = {"penalty": "in a penalty area", "bunker": "in a bunker", "green": "on the green", "tee": "in the teeing area"}
+_NAMES = {
+    "penalty": "in a penalty area",
+    "bunker": "in a bunker",
+    "green": "on the green",
+    "tee": "in the teeing area",
+}
 
 
 def _named_before(ground, name):
@@ -154,7 +162,7 @@ def area_limits(ground, option, *, ball, crossing, reference):
         case "general":
             return in_area(ground, "general")
         case "same":
-            return _same(ground, ball, _BALL)
+            return _same(ground, ball, BALL)
         case "bunker":
             return [inside(ground.same_bunker(ball), "outside the bunker", citation)]
         case "not bunker":
@@ -172,7 +180,7 @@ def area_limits(ground, option, *, ball, crossing, reference):
     return None
 
 
-_BALL = 0.04267 / 2
+BALL = 0.04267 / 2
 """Metres: half the least diameter of a ball (Equipment Rules, Part 4)."""
 
 
@@ -201,6 +209,19 @@ def corridor(hole, ball, fairway, width):
         return found - open_by, found + open_by
 
     return Limit("outside the corridor", "E-5", margins)
+
+
+def line_of_play(hole, conditions):
+    """The straight line to the hole does not run over a condition (16.1a(1), for a ball on the putting green)."""
+
+    def margins(places, reach=REACH):
+        ends = np.broadcast_to(hole, places.shape)
+        lines = shapely.linestrings(np.stack([places, ends], axis=1))
+        most, least = (shapely.intersects(one.geometry, lines) for one in (conditions.most, conditions.least))
+        # How far it is to a place with a clear line is not told: such a place is refused, but only just.
+        return np.where(most, -1e-9, reach), np.where(least, -1e-9, reach)
+
+    return Limit("line of play", "16.1a(1)", margins)
 
 
 def _unit(vector):

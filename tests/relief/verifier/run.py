@@ -65,7 +65,9 @@ def try_ball(question, tally):
 def _one_of_two(question, answers, tally):
     """In a bunker and on the green either complete or maximum available relief is the answer (16.1c(1), 16.1d)."""
     said = question.facts["nearest_point_exists"]
-    other = replace(question, facts={**question.facts, "nearest_point_exists": "no" if said == "yes" else "yes"})
+    other = replace(
+        question, facts={**question.facts, "nearest_point_exists": "no" if said == "yes" else "yes"}
+    )
     both = {}
     for one in (*answers, *ask(other)):
         if one.option["reference"] in {"nearest_point", "maximum_point"}:
@@ -76,7 +78,9 @@ def _one_of_two(question, answers, tally):
     if len(drawn) != 1:
         words = ", ".join(f"{name}: {one.state} {one.why}" for name, one in both.items())
         option = next(iter(both.values())).option
-        tally.found.append((question, option, Violation("neither or both of complete and maximum relief", words)))
+        tally.found.append(
+            (question, option, Violation("neither or both of complete and maximum relief", words))
+        )
 
 
 def _area(question, ground, tally):

@@ -15,7 +15,12 @@ def usual_stance(ball, hole, *, right_handed, tall):
     """Return lie, stance and swing about a ball at (0, 0), turned towards the hole."""
     side = 1.0 if right_handed else -1.0
     toes = 0.6 * MIDDLE_IRON
-    feet = shapely.box(-0.26, *sorted((side * toes, side * (toes + 0.31)))[:1], 0.26, sorted((side * toes, side * (toes + 0.31)))[1])
+    feet = shapely.box(
+        -0.26,
+        *sorted((side * toes, side * (toes + 0.31)))[:1],
+        0.26,
+        sorted((side * toes, side * (toes + 0.31)))[1],
+    )
     angles = np.linspace(0, 2 * np.pi, 33)[:-1]
     reach = 1.95 * MIDDLE_IRON if tall else 0.46
     across = 1.25 * MIDDLE_IRON if tall else 0.065
