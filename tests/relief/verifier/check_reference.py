@@ -39,9 +39,7 @@ def check_reference(question, ground, option, area, *, ball, crossing):
             )
     elif named == "previous_stroke":
         if question.previous and area.properties.get("radius_m") is not None:
-            yield from _at(
-                area, reference, ground.flat.metres([question.previous])[0], "previous spot (14.6)"
-            )
+            yield from _at(reference, ground.flat.metres([question.previous])[0], "previous spot (14.6)")
     elif named in {"ball", "under_ball", "line_through_ball"}:
         spot = area.point("ball")
         yield from _at(spot, ball, "spot of the ball")
