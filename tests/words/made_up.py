@@ -34,20 +34,24 @@ def write_made_up(folder: Path) -> None:
         write_mo(file, catalog)
 
 
-def environment(folder: Path) -> dict[str, str]:
+def environment(folder: Path) -> dict[str, str | None]:
     """Return what a program's environment holds to speak the made-up language."""
     return {"MARRAM_LANGUAGE": MADE_UP, "MARRAM_LOCALES": str(folder)}
 
 
 @contextmanager
-def speaking(folder: Path) -> Iterator[None]:
-    """Speak the made-up language in this process."""
-    before = {key: os.environ.get(key) for key in environment(folder)}
-    os.environ.update(environment(folder))
-    language.cache_clear()
+def speaking(folder: Path | None) -> Iterator[None]:
+    """Speak the made-up language of a folder in this process; ``None``: English."""
+    wanted = environment(folder) if folder else dict.fromkeys(environment(Path()))
+    before = {key: os.environ.get(key) for key in wanted}
+    _set(wanted)
     try:
         yield
     finally:
-        for key, value in before.items():
-            os.environ.pop(key) if value is None else os.environ.update({key: value})
-        language.cache_clear()
+        _set(before)
+
+
+def _set(values: dict[str, str | None]) -> None:
+    for key, value in values.items():
+        os.environ.pop(key, None) if value is None else os.environ.update({key: value})
+    language.cache_clear()

@@ -16,7 +16,7 @@ from tests.desk.conftest import TestClient
 from tests.desk.places import Ground
 from tests.words.made_up import speaking, write_made_up
 from tests.words.outside import names_of
-from tests.words.unmarked import seen_in, told_in, unmarked
+from tests.words.unmarked import seen_in, skeleton, told_in, unmarked
 
 
 @pytest.fixture(scope="module")
@@ -107,6 +107,16 @@ def test_a_page_of_rulings_says_nothing_of_its_own(
     page = client.get(rulings(ground)[name])
 
     assert left(course, page.text, "zeppelin", "/nowhere") == set()
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_nothing_is_decided_by_english_words(client: TestClient, ground: Ground, name: str) -> None:
+    """A page has the same parts, classes and links in another language: only its words differ."""
+    page = client.get(rulings(ground)[name])
+    with speaking(None):
+        english = client.get(rulings(ground)[name])
+
+    assert skeleton(page.text) == skeleton(english.text)
 
 
 @pytest.mark.parametrize("one", INCIDENTS, ids=lambda one: one.name)

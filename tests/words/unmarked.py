@@ -98,3 +98,43 @@ def unmarked(texts: Iterable[str], names: Iterable[str] = ()) -> set[str]:
         if _LETTERS.search(_CODES.sub("", without_outside(rest))):
             found.add(one)
     return found
+
+
+class _Skeleton(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.bones: list[tuple[str, ...]] = []
+        self.in_drawing = 0
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.in_drawing += tag == "svg"
+        if not self.in_drawing:
+            told = sorted(f"{key}={value}" for key, value in attrs if key in STRUCTURE)
+            self.bones.append((tag, *told))
+
+    def handle_endtag(self, tag: str) -> None:
+        self.in_drawing -= tag == "svg"
+
+
+STRUCTURE = {
+    "class",
+    "id",
+    "name",
+    "href",
+    "type",
+    "for",
+    "hidden",
+    "open",
+    "checked",
+    "disabled",
+    "data-letter",
+    "data-pick",
+}
+"""Attributes that say what a page does, rather than what it says."""
+
+
+def skeleton(page: str) -> list[tuple[str, ...]]:
+    """Return the elements of a page with what they do, drawings left out: alike in every language."""
+    parser = _Skeleton()
+    parser.feed(page)
+    return parser.bones
