@@ -19,18 +19,10 @@ if TYPE_CHECKING:
     from marram.relief.interference.usual_footprint import footprint
     from marram.relief.pictures.drawing import svg
     from marram.relief.pictures.geojson import feature_collection
+    from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
     from marram.relief.place.crossing import Crossing, last_crossing
     from marram.relief.place.player import Player
-    from marram.relief.place.situation import (
-        Answer,
-        Drawn,
-        NeedsPlace,
-        NoRelief,
-        Place,
-        Situation,
-        Stroke,
-        Why,
-    )
+    from marram.relief.place.situation import Situation, Stroke
     from marram.relief.relief_areas import relief_areas
 
 __all__ = [
@@ -61,23 +53,23 @@ __all__ = [
 ]
 
 _WHERE = {
-    "Answer": "place.situation",
+    "Answer": "place.answer",
     "Bound": "geometry.limits",
     "Crossing": "place.crossing",
-    "Drawn": "place.situation",
+    "Drawn": "place.answer",
     "DropCheck": "drop",
     "Failure": "geometry.area",
     "Footprint": "interference.shape",
-    "NeedsPlace": "place.situation",
-    "NoRelief": "place.situation",
+    "NeedsPlace": "place.answer",
+    "NoRelief": "place.answer",
     "Outline": "geometry.outline",
-    "Place": "place.situation",
+    "Place": "place.answer",
     "Player": "place.player",
     "ReliefArea": "geometry.area",
     "Situation": "place.situation",
     "Stroke": "place.situation",
     "Verdict": "geometry.area",
-    "Why": "place.situation",
+    "Why": "place.answer",
     "check_drop": "drop",
     "danger": "constructions.dangerous_animal",
     "feature_collection": "pictures.geojson",

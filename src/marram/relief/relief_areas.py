@@ -10,7 +10,8 @@ from marram.relief.constructions.maximum import maximum_available
 from marram.relief.constructions.spots import at_the_ball, behind_embedded_ball, dropping_zone, provisional
 from marram.relief.constructions.stroke_and_distance import stroke_and_distance
 from marram.relief.constructions.two_points import two_points
-from marram.relief.place.situation import Answer, Drawn, NoRelief, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NoRelief, Why
+from marram.relief.place.situation import Situation
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 
 

@@ -16,8 +16,8 @@ from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
+from marram.relief.place.answer import NeedsPlace, NoRelief, Place
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
-from marram.relief.place.situation import NeedsPlace, NoRelief, Place
 from marram.rules.ruling import Ruling
 from marram.services.places import place_words
 from marram.services.relief import TEE_MARKERS, OptionDrawn, draw_options

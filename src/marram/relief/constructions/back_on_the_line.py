@@ -17,7 +17,8 @@ from marram.relief.geometry.area import DropLine
 from marram.relief.geometry.limits import Bounding, Inside, NotNearer, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+from marram.relief.place.situation import Situation
 from marram.rules.relief_option import Limit, Reference, ReliefOption
 
 EXAMPLE_BEHIND = 2.0

@@ -23,7 +23,8 @@ from marram.relief.interference.interference import FootprintOn, Interference
 from marram.relief.interference.line_of_play import LineOfPlayOn
 from marram.relief.interference.line_of_sight import ClearOfSight, LineOfSightOn
 from marram.relief.interference.nearest_point import Nearest, nearest_point
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+from marram.relief.place.situation import Situation
 from marram.rules.relief_option import ReliefOption, Setting
 
 

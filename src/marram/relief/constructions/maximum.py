@@ -19,7 +19,8 @@ from marram.relief.geometry.corners import Floats
 from marram.relief.geometry.limits import Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import TOLERANCE
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Why
+from marram.relief.place.situation import Situation
 from marram.rules.relief_option import ReliefOption
 
 GRID_STEPS = (0.25, 0.05, 0.01)

@@ -19,7 +19,8 @@ from marram.relief.geometry.outline import XY
 from marram.relief.geometry.outlines import Outlines
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.interference.nearest_point import nearest_point
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 

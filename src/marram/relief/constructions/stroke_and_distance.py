@@ -13,7 +13,8 @@ from marram.relief.geometry.limits import Bound, Inside
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.outlines import Outlines
 from marram.relief.geometry.tolerance import BALL_RADIUS
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, Place, Situation
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, Place
+from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, Reference, ReliefOption, Setting
 

@@ -22,7 +22,8 @@ from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import HalfPlane
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import BALL_RADIUS, ROUNDING, TOLERANCE
-from marram.relief.place.situation import Answer, Drawn, NeedsPlace, NoRelief, Place, Situation, Why
+from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
+from marram.relief.place.situation import Situation
 from marram.rules.relief_option import ReliefOption
 
 SAID_FROM = 0.01

@@ -4,7 +4,7 @@ They speak of the map only; what the Rules say comes from :mod:`marram.words`, a
 :mod:`marram.relief.pictures.picture_words`.
 """
 
-from marram.relief.place.situation import Place, Why
+from marram.relief.place.answer import Place, Why
 from marram.words.texts import text
 
 PICKED = {
