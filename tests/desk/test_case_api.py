@@ -1,8 +1,8 @@
 """The desk's JSON gives a case, and takes one: what was asked once can be asked again, anywhere."""
 
 import pytest
-from fastapi.testclient import TestClient
 
+from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
 IN_BURN = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no&handed=left"

@@ -10,17 +10,16 @@ from shapely.geometry import Point
 
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import write_files
-from marram.course import check, load
-from marram.course.checks.marking import marking_sheet
-from marram.course.greens.elevation import read_elevations
-from marram.course.greens.green_frame import GreenFrame
-from marram.course.greens.hole_locations import propose
-from marram.course.greens.hole_warnings import hole_warnings
-from marram.course.greens.slope import GreenSlopes, Slope, in_percent, slope_limits
+from marram.course import load
+from marram.course.greens.green_frame import GreenFrame, SheetNumbers
+from marram.course.greens.hole_warnings import RecentHole
+from marram.course.greens.slope import GreenSlopes, Slope, in_percent
 from marram.course.model import Course
-from marram.errors import InputError
+from marram.errors import BadPlace, InputError
 from marram.rules.plain import as_plain
 from marram.said import said
+from marram.services.holes import HoleLook, green_slopes, look_at_hole, propose_holes
+from marram.services.marking import check_marking
 from marram.words.faults import fault_words
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
@@ -43,19 +42,23 @@ def hole_locations(
 ) -> None:
     """Propose hole locations, or take those of a file, and print their sheet."""
     course = load(path)
-    slopes = green_slopes(course, elevations, crs, green_speed)
+    slopes = _slopes(course, elevations, crs, green_speed)
     without: Mapping[int, str] = {}
+    used: dict[int, list[RecentHole]] = {}
     if chosen is not None:
         places = read_places(course, chosen)
     else:
-        used: dict[int, list[Point]] = {}
         for one in recent:
             for number, place in read_places(course, one).items():
-                used.setdefault(number, []).append(place)
-        proposal = propose(course, recent=used, seed=seed, slopes=slopes)
+                used.setdefault(number, []).append(RecentHole(place))
+        proposal = propose_holes(course, used, seed, slopes)
         places = {number: location.place for number, location in proposal.locations.items()}
         without = proposal.without
-    numbers = {number: GreenFrame.of(course.holes[number]).numbers(place) for number, place in places.items()}
+    looks = {
+        number: look_at_hole(course, number, place, recent=used.get(number, ()), slopes=slopes)
+        for number, place in places.items()
+    }
+    numbers = {number: _on_green(one) for number, one in looks.items()}
     contents: dict[Path, bytes] = {}
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf
@@ -66,26 +69,17 @@ def hole_locations(
 
         contents[svg] = sheet_svg(course, places, slopes).encode()
     write_files(contents)
-    ground = (
-        {number: slopes.surfaces[number] for number in places if number in slopes.surfaces} if slopes else {}
-    )
-    slope = {
-        number: ground[number].at(place) if number in ground else None for number, place in places.items()
-    }
-    against = {
-        number: hole_warnings(course.holes[number], place, slopes=slopes) for number, place in places.items()
-    }
     if as_json:
         rows = [
             {
                 "hole": number,
-                "longitude": round(course.plane.to_degrees(place.x, place.y)[0], 8),
-                "latitude": round(course.plane.to_degrees(place.x, place.y)[1], 8),
-                **as_plain(numbers[number]),
-                "slope": as_plain(slope[number]),
-                "warnings": as_plain(against[number]),
+                "longitude": one.longitude,
+                "latitude": one.latitude,
+                **as_plain(one.numbers),
+                "slope": as_plain(one.slope),
+                "warnings": as_plain(one.warnings),
             }
-            for number, place in places.items()
+            for number, one in looks.items()
         ]
         document = {"marram": 1, "kind": "hole_locations", "locations": rows, "without": as_plain(without)}
         print_json({**document, "slope_considered": slopes is not None})
@@ -95,7 +89,7 @@ def hole_locations(
         yield "title", text("cli.holes.title", course=course.name)
         for number, one in sorted(numbers.items()):
             depth, across = one.in_paces()
-            falls = _falls(course, number, slope[number])
+            falls = _falls(course, number, looks[number].slope)
             yield (
                 "item",
                 text(
@@ -107,31 +101,37 @@ def hole_locations(
                     slope=falls,
                 ),
             )
-            for warning in against[number]:
+            for warning in looks[number].warnings:
                 yield "item", text("cli.holes.warning", hole=number, warning=spoken(warning.words))
         for number, why in without.items():
             yield "item", text("cli.holes.none", hole=number, why=spoken(why))
-        yield "quiet", _about_slope(slopes, [number for number, one in slope.items() if one is None])
+        yield "quiet", _about_slope(slopes, [number for number, one in looks.items() if one.slope is None])
 
     show_lines(lines())
 
 
-def green_slopes(
+def _slopes(
     course: Course, paths: Sequence[Path], crs: str | None, green_speed: float | None
 ) -> GreenSlopes | None:
-    """Return the ground of the greens, or ``None`` where no elevations are given.
+    """Return the ground of the greens; what says something of elevations needs some."""
+    if not paths and (crs is not None or green_speed is not None):
+        raise InputError(
+            said("A green speed or a coordinate system needs elevations: give --elevations FILE.")
+        )
+    return green_slopes(course, paths, crs, green_speed)
 
-    Raises:
-        InputError: a file, the coordinate system or the green speed cannot be used.
-    """
-    if not paths:
-        if crs is not None or green_speed is not None:
-            raise InputError(
-                said("A green speed or a coordinate system needs elevations: give --elevations FILE.")
+
+def _on_green(look: HoleLook) -> SheetNumbers:
+    if look.numbers is None:
+        raise BadPlace(
+            said(
+                "Hole {hole}: {longitude},{latitude} is not on its green; give a place on it.",
+                hole=look.hole,
+                longitude=look.longitude,
+                latitude=look.latitude,
             )
-        return None
-    limits = slope_limits(green_speed)
-    return GreenSlopes(course, read_elevations(course, paths, crs), limits)
+        )
+    return look.numbers
 
 
 def _falls(course: Course, hole: int, slope: Slope | None) -> str:
@@ -190,18 +190,16 @@ def read_places(course: Course, path: Path) -> dict[int, Point]:
 
 def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
     """Print what to mend before play, hole by hole."""
-    course, faults = load(path), check(path)
-    sheets = marking_sheet(course, faults)
+    found = check_marking(path)
+    sheets = found.sheets()
     if pdf is not None:
-        from marram.paper.marking_sheet import marking_pdf
-
-        write_files({pdf: marking_pdf(course, faults, day=day)})
+        write_files({pdf: found.pdf(day)})
     if as_json:
         print_json({"marram": 1, "kind": "marking_sheet", "sheets": as_plain(sheets)})
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", text("cli.marking.title", course=course.name)
+        yield "title", text("cli.marking.title", course=found.course.name)
         for sheet in sheets:
             yield (
                 "head",

@@ -14,13 +14,13 @@ from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.course.mending import register_mending
-from marram.desk.holes.hole_setting import slopes_of
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
 from marram.desk.shell.templating import DESK, ROOMS
 from marram.desk.shell.workplace import Workplace, with_holes, workplaces
 from marram.services.event import Event, read_event
+from marram.services.holes import green_slopes
 
 
 def create_app(
@@ -62,7 +62,7 @@ def create_app(
     app.state.course_file = Path(course_path)
     app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
-    slopes_of(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
+    green_slopes(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
     for room in ROOMS:
         if (folder := DESK / room / "static").is_dir():
             app.mount(f"/static/{room}", StaticFiles(directory=folder), name=f"static-{room}")

@@ -1,87 +1,68 @@
 """The marking sheet at the desk: what to mend before play, hole by hole and on the map."""
 
-from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse, Response
 
-from marram.course import check
 from marram.course.checks.stakes import stakes_of
 from marram.course.fault import Fault
-from marram.course.model import Course
-from marram.course.versions.map_days import checked
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.shell.workplace import show
-from marram.paper.marking_sheet import marking_pdf, numbered
+from marram.paper.marking_sheet import numbered
+from marram.services.marking import Marking, check_marking
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
 router = APIRouter()
 
 
-@dataclass(frozen=True, slots=True)
-class Marking:
-    """The map of a day and what was found on it.
-
-    Attributes:
-        course: the map.
-        faults: what was found.
-        day: the day.
-    """
-
-    course: Course
-    faults: list[Fault]
-    day: date
-
-
 @router.get("/marking")
 def page(request: Request, day: date | None = None) -> HTMLResponse:
     """Show what to mend, with its places on the map."""
-    found = _marking(request, day)
+    on, found = _marking(request, day)
     told = _told(found)
     return show(
         request,
         "marking.html",
         None,
         title=text("marking.title"),
-        day=found.day,
+        day=on,
         course_name=found.course.name or text("marking.course"),
         sheets=told["sheets"],
         count=len(found.faults),
-        findings={"day": found.day.isoformat(), "places": told["places"], "stakes": told["stakes"]},
+        findings={"day": on.isoformat(), "places": told["places"], "stakes": told["stakes"]},
     )
 
 
 @router.get("/api/marking")
 def read_marking(request: Request, day: date | None = None) -> dict[str, Any]:
     """What to mend, by hole, each with its place; and the stakes."""
-    found = _marking(request, day)
-    return {"marram": 1, "day": found.day.isoformat(), **_told(found)}
+    on, found = _marking(request, day)
+    return {"marram": 1, "day": on.isoformat(), **_told(found)}
 
 
 @router.get("/marking/sheet.pdf")
 def sheet(request: Request, day: date | None = None) -> Response:
     """The marking sheet as PDF."""
-    found = _marking(request, day)
-    name = f"marking-{found.day.isoformat()}.pdf"
+    on, found = _marking(request, day)
+    name = f"marking-{on.isoformat()}.pdf"
     return Response(
-        marking_pdf(found.course, found.faults, day=found.day),
+        found.pdf(on),
         media_type="application/pdf",
         headers={"Content-Disposition": f'attachment; filename="{name}"'},
     )
 
 
-def _marking(request: Request, day: date | None) -> Marking:
+def _marking(request: Request, day: date | None) -> tuple[date, Marking]:
     state = request.app.state
     on = day or conditions_of({}, request.cookies.get(COOKIE, ""), state.workplace.event).on
     maps: MapVersions | None = state.maps
     if maps is None:
-        return Marking(state.workplace.course, check(state.course_file), on)
-    course, faults = checked(maps.document_on(on))
-    return Marking(course, faults, on)
+        return on, check_marking(state.course_file)
+    return on, check_marking(maps.document_on(on))
 
 
 def _told(found: Marking) -> dict[str, Any]:

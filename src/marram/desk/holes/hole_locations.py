@@ -16,11 +16,12 @@ from marram.course.greens.hole_locations import Proposal
 from marram.course.versions.hole_days import HoleConflict, HoleDays, HoleVersion
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
-from marram.desk.holes.hole_setting import HoleSetting, slopes_of
+from marram.desk.holes.hole_setting import HoleSetting
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import show
 from marram.errors import BadPlace, InputError
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg, slope_note
+from marram.services.holes import green_slopes
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
@@ -191,7 +192,7 @@ def _setting(request: Request, day: date, speed: float | None) -> HoleSetting:
         course = maps.course(here.version.number, here.since)
     kept: HoleDays | None = state.hole_days
     files: tuple[Path, ...] = state.elevations
-    return HoleSetting(course, day, kept, slopes_of(course, files, state.elevations_crs, speed))
+    return HoleSetting(course, day, kept, green_slopes(course, files, state.elevations_crs, speed))
 
 
 def _on_greens(setting: HoleSetting, moved: dict[int, tuple[float, float]]) -> None:

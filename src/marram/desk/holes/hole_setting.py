@@ -1,57 +1,31 @@
 """Setting the holes of a day: where each is cut, what that means in paces, and what speaks against it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
-from pathlib import Path
 from typing import Any
-from weakref import WeakKeyDictionary
 
 import numpy as np
 import shapely
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.greens.elevation import Elevations, read_elevations
 from marram.course.greens.green_frame import PACE, GreenFrame, Side
-from marram.course.greens.hole_locations import Proposal, propose
-from marram.course.greens.hole_warnings import RecentHole, hole_warnings
-from marram.course.greens.slope import GreenSlopes, slope_limits
+from marram.course.greens.hole_locations import Proposal
+from marram.course.greens.hole_warnings import RecentHole
+from marram.course.greens.slope import GreenSlopes
 from marram.course.model import Course, Kind
 from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.errors import BadPlace, InputError
 from marram.paper.green_drawing import SIZE, Turned, slope_arrows
 from marram.paper.hole_location_sheet import slope_words
+from marram.services.holes import look_at_hole, propose_holes
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
 AROUND = (Kind.BUNKER, Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA, Kind.WATER)
 """What is drawn around a green."""
-
-_ELEVATIONS: WeakKeyDictionary[Course, Elevations] = WeakKeyDictionary()
-_PROPOSALS: WeakKeyDictionary[Course, dict[Any, Proposal]] = WeakKeyDictionary()
-_MOST_PROPOSALS = 50
-_SLOPES: WeakKeyDictionary[Course, dict[float | None, GreenSlopes]] = WeakKeyDictionary()
-
-
-def slopes_of(
-    course: Course, files: Sequence[Path], crs: str | None, green_speed: float | None
-) -> GreenSlopes | None:
-    """Return the ground of the greens, read once for each map; ``None`` where no elevations are given.
-
-    Raises:
-        InputError: the files or the green speed cannot be used.
-    """
-    if not files:
-        return None
-    limits = slope_limits(green_speed)
-    if course not in _ELEVATIONS:
-        _ELEVATIONS[course] = read_elevations(course, files, crs)
-    kept = _SLOPES.setdefault(course, {})
-    if green_speed not in kept:
-        kept[green_speed] = GreenSlopes(course, _ELEVATIONS[course], limits)
-    return kept[green_speed]
 
 
 @dataclass(frozen=True)
@@ -95,15 +69,7 @@ class HoleSetting:
 
     def proposed(self, seed: int = 0) -> Proposal:
         """Return balanced locations that keep away from recent ones and from steep ground."""
-        recent = {hole: [one.place for one in used] for hole, used in self.recent.items()}
-        used = tuple((hole, place.x, place.y) for hole, places in recent.items() for place in places)
-        key = (seed, self.slopes.limits if self.slopes else None, used)
-        kept = _PROPOSALS.setdefault(self.course, {})
-        if key not in kept:
-            if len(kept) >= _MOST_PROPOSALS:
-                kept.pop(next(iter(kept)))
-            kept[key] = propose(self.course, recent=recent, seed=seed, slopes=self.slopes)
-        return kept[key]
+        return propose_holes(self.course, self.recent, seed, self.slopes)
 
     def saved(self) -> dict[int, Point]:
         """Return where the holes are cut in the newest version, as far as they lie on a green of this map."""
@@ -142,22 +108,18 @@ class HoleSetting:
     def look(self, hole: int, place: Point) -> dict[str, Any]:
         """Return what a hole cut at a place is: in the picture, on the ground, in paces, and what speaks against it."""
         turned = self._green(hole)
-        longitude, latitude = self.course.plane.to_degrees(place.x, place.y)
-        against = hole_warnings(
-            self.course.hole(hole), place, recent=self.recent.get(hole, []), slopes=self.slopes
-        )
+        found = look_at_hole(self.course, hole, place, recent=self.recent.get(hole, []), slopes=self.slopes)
+        numbers = found.numbers
         told: dict[str, Any] = {
             "hole": hole,
             **_xy(turned, place),
-            "longitude": round(longitude, 8),
-            "latitude": round(latitude, 8),
-            "warnings": [{"kind": one.kind.value, "words": spoken(one.words)} for one in against],
-            "on_green": True,
+            "longitude": found.longitude,
+            "latitude": found.latitude,
+            "warnings": [{"kind": one.kind.value, "words": spoken(one.words)} for one in found.warnings],
+            "on_green": numbers is not None,
         }
-        try:
-            numbers = turned.frame.numbers(place)
-        except BadPlace:
-            return {**told, "on_green": False}
+        if numbers is None:
+            return told
         front, side = numbers.in_paces()
         measured = {
             "from_front": round(numbers.from_front, 3),

@@ -1,0 +1,55 @@
+"""Check the marking: what to mend before play, hole by hole, on a map and its sheet."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from marram.course.checks.marking import HoleSheet, marking_sheet
+from marram.course.fault import Fault, Severity
+from marram.course.loading import examine
+from marram.course.model import Course
+from marram.course.versions.map_days import checked
+from marram.errors import BadCourse
+
+
+@dataclass(frozen=True)
+class Marking:
+    """A map and what was found on it.
+
+    Attributes:
+        course: the map.
+        faults: what was found.
+    """
+
+    course: Course
+    faults: list[Fault]
+
+    def sheets(self) -> list[HoleSheet]:
+        """Return what to mend, by hole; the course as a whole has no number."""
+        return list(marking_sheet(self.course, self.faults))
+
+    def pdf(self, day: date) -> bytes:
+        """Return the marking sheet of a day as PDF."""
+        from marram.paper.marking_sheet import marking_pdf  # noqa: PLC0415 - the typesetter, only when printed
+
+        return marking_pdf(self.course, self.faults, day=day)
+
+
+def check_marking(source: Path | Mapping[str, Any]) -> Marking:
+    """Return what there is to mend on a map.
+
+    Args:
+        source: the file of the map, or the GeoJSON it holds.
+
+    Raises:
+        BadCourse: the map cannot be used; every fault is listed.
+    """
+    if isinstance(source, Path):
+        course, faults = examine(source)
+        errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
+        if errors or course is None:
+            raise BadCourse(*errors)
+        return Marking(course, faults)
+    return Marking(*checked(dict(source)))
