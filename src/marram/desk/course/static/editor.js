@@ -4,9 +4,10 @@ import { countText, text } from "/static/shell/words.js";
 import { Chosen } from "./editor_chosen.js";
 import { Draft, byIdent, same } from "./editor_draft.js";
 import { nearestHole } from "./editor_geometry.js";
-import { EditorMap, rings } from "./editor_map.js";
+import { EditorMap } from "./editor_map.js";
 import { Mark } from "./editor_mark.js";
 import { Save } from "./editor_save.js";
+import { rings } from "./editor_shape.js";
 import { Corners, called, find, item, refuse, say } from "./editor_words.js";
 
 const page = find("editor");

@@ -2,7 +2,7 @@
 
 import { text } from "/static/shell/words.js";
 import { nearestHole } from "./editor_geometry.js";
-import { rings, shifted, withoutCorner } from "./editor_map.js";
+import { rings, shifted, withoutCorner } from "./editor_shape.js";
 import { Corners, find, refuse, say } from "./editor_words.js";
 
 const HOLES = /^[1-9]\d?(;[1-9]\d?)*$/;

@@ -1,7 +1,8 @@
 // The map of the editor: areas to choose, corners to drag, and the sketch of a new area.
 
 import { text } from "/static/shell/words.js";
-import { away, round } from "./editor_geometry.js";
+import { round } from "./editor_geometry.js";
+import { cornersOf, moved, rings, shownCorners, withCorner, withNewCorner } from "./editor_shape.js";
 
 const L = window.L;
 const TARGET = 44; // pixels a finger needs
@@ -152,17 +153,16 @@ export class EditorMap {
   ringHandles(feature, ring, number) {
     const corners = ring.slice(0, -1);
     const at = corners.map(([longitude, latitude]) => this.map.latLngToContainerPoint([latitude, longitude]));
-    let last = null;
+    const shown = shownCorners(at, APART);
     corners.forEach(([longitude, latitude], index) => {
       const next = (index + 1) % corners.length;
-      if (last === null || at[index].distanceTo(at[last]) >= APART) {
-        last = index;
+      if (shown.includes(index)) {
         const chosen = this.corner?.ring === number && this.corner.index === index;
         const knob = handle([latitude, longitude], chosen ? "corner chosen" : "corner", true);
-        knob.on("dragend", () => this.on.reshape(withCorner(feature, number, index, knob.getLatLng())));
+        knob.on("dragend", () => this.on.reshape(withCorner(feature, number, index, knob.getLatLng(), shown)));
         knob.on("click", () => {
           this.corner = { ring: number, index };
-          this.on.corner(corners.length > 3);
+          this.on.corner(cornersOf(ring) > 3);
           this.showHandles();
         });
         this.handles.addLayer(knob);
@@ -206,52 +206,4 @@ function holeNumber(feature) {
 function handle(place, name, draggable, html = "<span></span>") {
   const icon = L.divIcon({ className: `handle ${name}`, html, iconSize: [TARGET, TARGET] });
   return L.marker(place, { icon, draggable, keyboard: false, interactive: draggable, zIndexOffset: name === "between" ? 0 : 500, bubblingMouseEvents: false });
-}
-
-// Rings of an area, those of several parts one after the other. The arrays are the feature's own.
-export function rings(feature) {
-  const { type, coordinates } = feature.geometry;
-  return type === "MultiPolygon" ? coordinates.flat() : coordinates;
-}
-
-function edited(feature, change) {
-  const copy = structuredClone(feature);
-  change(rings(copy));
-  return copy;
-}
-
-// A feature moved by metres to the east and north.
-export function shifted(feature, east, north) {
-  const [longitude, latitude] = rings(feature)[0][0];
-  const to = away({ lat: latitude, lng: longitude }, east, north);
-  return moved(feature, to[0] - longitude, to[1] - latitude);
-}
-
-function moved(feature, longitudes, latitudes) {
-  return edited(feature, (all) => {
-    // New places: the first and the last of a ring may be one and the same array.
-    for (const ring of all) ring.splice(0, Infinity, ...ring.map(([x, y, ...more]) => [round(x + longitudes), round(y + latitudes), ...more]));
-  });
-}
-
-function withCorner(feature, number, index, to) {
-  return edited(feature, (all) => {
-    all[number][index] = [round(to.lng), round(to.lat)];
-    close(all[number]);
-  });
-}
-
-function withNewCorner(feature, number, after, at) {
-  return edited(feature, (all) => all[number].splice(after + 1, 0, [round(at.lng), round(at.lat)]));
-}
-
-export function withoutCorner(feature, { ring, index }) {
-  return edited(feature, (all) => {
-    all[ring].splice(index, 1);
-    close(all[ring]);
-  });
-}
-
-function close(ring) {
-  ring[ring.length - 1] = [...ring[0]];
 }
