@@ -16,16 +16,17 @@ from marram.lazy_names import on_first_use
 if TYPE_CHECKING:
     from marram.rules.engine.request import rule
     from marram.rules.story.combine import combine
-    from marram.rules.story.story import Happened, rule_situation
+    from marram.rules.story.story import Happened, rule_situation, rule_story
 
 __version__ = "0.1.0"
-__all__ = ["Happened", "__version__", "combine", "rule", "rule_situation"]
+__all__ = ["Happened", "__version__", "combine", "rule", "rule_situation", "rule_story"]
 
 _WHERE = {
     "Happened": "rules.story.story",
     "combine": "rules.story.combine",
     "rule": "rules.engine.request",
     "rule_situation": "rules.story.story",
+    "rule_story": "rules.story.story",
 }
 
 # So ``marram --help`` loads no Rule.

@@ -18,7 +18,7 @@ ARGUMENTS = {
     "facts": ["ball_moved_by_player"],
     "rule": ["ball_moved_by_player", "--edition", "2023"],
     "local-rules": ["E-5"],
-    "situation": ["situation.json"],
+    "story": ["situation.json"],
     "changes": ["--incident", "unplayable_ball"],
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
     "graph": ["ball_moved_by_player", "--edition", "2023"],

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from marram.rules.ruling import Ruling
-from marram.rules.story.story import Happened, rule_situation, total_strokes
+from marram.rules.story.story import Happened, rule_story, total_strokes
 from tests.published.cases import DAYS, HERE, assert_as_expected
 
 SEQUENCES = json.loads((HERE / "situations.json").read_text(encoding="utf-8"))
@@ -27,7 +27,7 @@ RUNS = [
 @pytest.mark.parametrize(("raw", "edition", "form"), RUNS)
 def test_combined_as_published(raw: dict[str, Any], edition: str, form: str) -> None:
     """The penalties, their total, the ball, and until when which mistake may be corrected are as published."""
-    result = rule_situation(
+    result = rule_story(
         [Happened(one["incident"], one["facts"], one.get("option")) for one in raw["incidents"]],
         raw["between"],
         played_on=DAYS[edition],

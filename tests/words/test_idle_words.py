@@ -9,7 +9,7 @@ from marram.rules.engine.tree import leaves
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import Judgement, Outcome, Ruling
-from marram.rules.story.story import Happened, rule_situation
+from marram.rules.story.story import Happened, rule_story
 from marram.words.english import catalogue
 
 
@@ -43,7 +43,7 @@ def test_every_note_is_said() -> None:
         "last_stroke_from_penalty_area": False,
     }
     taken = [Happened("unplayable_ball", unplayable, "lateral")]
-    story = rule_situation(taken, played_on=date(2024, 6, 1), local_rules=[])
+    story = rule_story(taken, played_on=date(2024, 6, 1), local_rules=[])
     assert isinstance(story.combined, Ruling)
     said |= set(keys_of(story.combined))
 

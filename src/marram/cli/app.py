@@ -98,20 +98,21 @@ def local_rules(
     list_local_rules(codes or [], json)
 
 
-@app.command()
-def situation(
-    file: Annotated[Path, typer.Argument(help="The situation: a JSON file with its incidents in order.")],
+@app.command("situation", hidden=True)
+@app.command("story")
+def story(
+    file: Annotated[Path, typer.Argument(help="The story: a JSON file with its incidents in order.")],
     json: Json = False,
 ) -> None:
-    """Rule on several incidents of one situation and combine their penalties.
+    """Rule on several incidents of one story and combine their penalties.
 
     The file holds "incidents" (a list of objects with "incident", "facts" and, where it is known, "option": what
     the player took of the relief offered, "as_it_lies" or "nothing_yet"; in the order of what happened), "between" (what is known between them), "played_on" or "edition", "form_of_play" and
     "local_rules".
     """
-    from marram.cli.situation import rule_on_situation
+    from marram.cli.story import rule_on_story
 
-    rule_on_situation(file, json)
+    rule_on_story(file, json)
 
 
 @app.command()

@@ -24,6 +24,8 @@ def commands_page() -> str:
 def _sections(command: Any, path: str) -> Iterator[str]:
     for name, child in getattr(command, "commands", {}).items():
         here = f"{path} {name}"
+        if child.hidden:  # the name a command had before
+            continue
         if hasattr(child, "commands"):
             yield from _sections(child, here)
             continue

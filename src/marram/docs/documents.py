@@ -8,12 +8,12 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline, penalties, steps, options, if_wrong, cautions, why, provisions; "
         "while facts are missing, question",
-        "case": "what was asked, in the one form that is read back: by `marram situation`, the desk's API, and marram.services.case_file",
+        "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.case_file",
     },
     "local-rules": {
         "local_rules": "each with its code, what it changes, and what to know before adopting it"
     },
-    "situation": {
+    "story": {
         "parts": "the result of each incident, as of `marram rule`",
         "combined": "their result together; null while one of them needs facts",
         "case": "as of `marram rule`",

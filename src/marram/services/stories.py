@@ -1,7 +1,7 @@
 """Rule a story without a map: each incident of a case, and all of them together (Rule 1.3c(4))."""
 
 from marram.rules.local_rules.adoption import adopt
-from marram.rules.story.story import Happened, SituationResult, rule_situation
+from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.services.case import Case
 
 
@@ -11,14 +11,14 @@ def happened(case: Case) -> list[Happened]:
     return [Happened(act.incident, {**shared, **act.facts}, act.option) for act in case.incidents]
 
 
-def rule_story(case: Case) -> SituationResult:
+def rule_case(case: Case) -> StoryResult:
     """Return what the Rules say of each incident and of all together.
 
     Raises:
         InputError: something in the case cannot be used; every fault is listed.
     """
     local = None if case.local_rules is None else adopt(case.local_rules, case.played_on).in_rulings
-    return rule_situation(
+    return rule_story(
         happened(case),
         case.between,
         played_on=case.played_on,

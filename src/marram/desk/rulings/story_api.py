@@ -7,7 +7,7 @@ from fastapi import APIRouter, Request
 
 from marram.desk.rulings.api import VERSION, case_sent, conditions_told, token
 from marram.desk.rulings.case_address import CaseAddress
-from marram.desk.rulings.story_view import consult_situation
+from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.workplace import Workplace, workplace
 from marram.services.address_case import case_at
 
@@ -32,7 +32,7 @@ def situation_case(request: Request, document: dict[str, Any]) -> dict[str, Any]
 
 
 def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
-    view = consult_situation(desk.course, case)
+    view = consult_story(desk.course, case)
     return {
         "marram": VERSION,
         "conditions": conditions_told(view.case.conditions),

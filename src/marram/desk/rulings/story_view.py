@@ -11,7 +11,7 @@ from marram.errors import UnknownIncident
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling, Who
-from marram.rules.story.story import Happened, rule_situation, total_strokes
+from marram.rules.story.story import Happened, rule_story, total_strokes
 from marram.words.language import translate
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet, sheet
@@ -69,7 +69,7 @@ class Part:
 
 
 @dataclass(frozen=True)
-class SituationView:
+class StoryView:
     """A situation as the screen shows it.
 
     Attributes:
@@ -138,7 +138,7 @@ class SituationView:
         return found
 
 
-def consult_situation(course: Course, case: CaseAddress) -> SituationView:
+def consult_story(course: Course, case: CaseAddress) -> StoryView:
     """Return what the Rules say of all incidents of a situation.
 
     Raises:
@@ -154,13 +154,13 @@ def consult_situation(course: Course, case: CaseAddress) -> SituationView:
         url = at_incident(case, number).url("/case")
         parts.append(Part(number, found, url, _removed(without_incident(case, number))))
     happened = [Happened(part.found.case.what or "", part.found.known) for part in parts]
-    result = rule_situation(happened, case.between, **case.conditions.request()).combined
+    result = rule_story(happened, case.between, **case.conditions.request()).combined
     form = _form(case)
     words = None
     if result is not None:
         given: dict[str, Any] = {"date_of_play": case.conditions.on, **case.between}
         words = sheet(result, form_of_play=form, given=given)
-    return SituationView(case, tuple(parts), result, words, _totals(result, form))
+    return StoryView(case, tuple(parts), result, words, _totals(result, form))
 
 
 def _form(case: CaseAddress) -> FormOfPlay | None:

@@ -5,7 +5,7 @@ from fastapi.responses import RedirectResponse, Response
 
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
-from marram.desk.rulings.story_view import consult_situation
+from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.engine.request import fact_named
@@ -25,7 +25,7 @@ def all_together(request: Request) -> Response:
     case = together(desk.read(request))
     if not case.kept:
         return RedirectResponse(case.url("/what", ask=None), 303)
-    view = consult_situation(desk.course, case)
+    view = consult_story(desk.course, case)
     again = case.ask in BETWEEN
     question = view.sheet.question if view.sheet else None
     if again and case.ask:

@@ -1,4 +1,4 @@
-"""A situation: several incidents that happened one after the other, ruled on together."""
+"""A story: several incidents that happened one after the other, ruled on together."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -31,8 +31,8 @@ class Happened:
 
 
 @dataclass(frozen=True, slots=True)
-class SituationResult:
-    """What the Rules say of a situation.
+class StoryResult:
+    """What the Rules say of a story.
 
     Attributes:
         parts: the result of each incident, in the order of what happened.
@@ -43,15 +43,15 @@ class SituationResult:
     combined: Result | None
 
 
-def rule_situation(
+def rule_story(
     happened: Sequence[Happened],
     between: Mapping[str, Any] | None = None,
     *,
     played_on: date,
     form_of_play: FormOfPlay | str | None = None,
     local_rules: Iterable[str] | None = None,
-) -> SituationResult:
-    """Rule on several incidents of one situation, and combine them under Rule 1.3c(4).
+) -> StoryResult:
+    """Rule on several incidents of one story, and combine them under Rule 1.3c(4).
 
     Args:
         happened: the incidents in order; one to six.
@@ -86,14 +86,14 @@ def rule_situation(
     if faults:
         raise InputError(*faults)
     if not all(isinstance(part, Ruling) for part in parts):
-        return SituationResult(tuple(parts), None)
+        return StoryResult(tuple(parts), None)
     known = dict(between or {})
     for place, one in enumerate(happened, start=1):
         if one.option is not None:
             known[f"option_taken_{place}"] = one.option
     alone = len(parts) == 1 and "option_taken_1" not in known
     combined = parts[0] if alone else combine(parts, known, played_on=played_on)
-    return SituationResult(tuple(parts), combined)
+    return StoryResult(tuple(parts), combined)
 
 
 def total_strokes(ruling: Ruling) -> int | None:
@@ -105,3 +105,7 @@ def total_strokes(ruling: Ruling) -> int | None:
         return None
     counted = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
     return sum(one.strokes for one in ruling.penalties if one.kind in counted)
+
+
+rule_situation = rule_story
+"""The name this had before."""

@@ -157,7 +157,7 @@ TERMS: dict[str, str] = {
     "settled": "{penalties}, whatever the answer.",
     "correction": "{until}: {what}.",
     "correction_or": "{until}: {what}. If not: {penalty}",
-    # Situations of several incidents
+    # Stories of several incidents
     "situation.together": "Together",
     "situation.total": "In total: {strokes}.",
     "situation.total_and_relief": "In total: {strokes}, and what the relief taken costs.",

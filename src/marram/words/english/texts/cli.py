@@ -50,7 +50,8 @@ TEXTS: dict[str, str] = {
     "ask.which": "Which one? Its number, or 0 to look again",
     "ask.answer": "Answer",
     # Several incidents
-    "situation.add": 'Add to the facts of incident {number}: "{fact}"',
+    "story.other_book": "{file} was written with marram {program}, whose Rules are encoded otherwise: what is ruled now may differ.",
+    "story.add": 'Add to the facts of incident {number}: "{fact}"',
     # Changes between editions
     "changes.count": "{count} differences between the editions of {earlier} and {later}",
     "changes.always": "always",

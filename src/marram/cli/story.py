@@ -1,4 +1,4 @@
-"""``marram situation``: several incidents of one situation, from a file."""
+"""``marram story``: several incidents that happened one after the other, from a file."""
 
 import sys
 from collections.abc import Iterator
@@ -12,10 +12,10 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Ruling
-from marram.rules.story.story import Happened, SituationResult, total_strokes
+from marram.rules.story.story import Happened, StoryResult, total_strokes
 from marram.services.case_file import read_case_file
 from marram.services.made_with import book_digest, made_with
-from marram.services.stories import happened, rule_story
+from marram.services.stories import happened, rule_case
 from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.penalties import strokes_words
@@ -23,16 +23,15 @@ from marram.words.sheet import sheet
 from marram.words.texts import text
 
 
-def rule_on_situation(path: Path, as_json: bool) -> None:
-    """Print the ruling on each incident of a situation and the combined one."""
+def rule_on_story(path: Path, as_json: bool) -> None:
+    """Print the ruling on each incident of a story and the combined one."""
     case = read_case_file(path)
     if case.made_with is not None and case.made_with.book != book_digest():
         print(
-            f"{path} was written with marram {case.made_with.program}, whose Rules are encoded otherwise: "
-            "what is ruled now may differ.",
+            text("cli.story.other_book", file=path, program=case.made_with.program),
             file=sys.stderr,
         )
-    result = rule_story(case)
+    result = rule_case(case)
     if as_json:
         told = replace(case, made_with=made_with()).document()
         print_json({"marram": 1, "kind": "situation", **as_plain(result), "case": told})
@@ -41,13 +40,13 @@ def rule_on_situation(path: Path, as_json: bool) -> None:
     raise SystemExit(MORE_FACTS_NEEDED if result.combined is None else exit_code(result.combined))
 
 
-def _lines(happened: list[Happened], result: SituationResult, form: FormOfPlay | None) -> Iterator[Line]:
+def _lines(happened: list[Happened], result: StoryResult, form: FormOfPlay | None) -> Iterator[Line]:
     for place, (one, part) in enumerate(zip(happened, result.parts, strict=True), start=1):
         yield "head", f"{place}. {translate()(incident(one.incident).title)}"
         words = sheet(part, form_of_play=form, given=one.facts)
         yield "text", f"   {words.headline}"
         if words.question:
-            yield "quiet", "   " + text("cli.situation.add", number=place, fact=words.question.fact)
+            yield "quiet", "   " + text("cli.story.add", number=place, fact=words.question.fact)
     if result.combined is None:
         return
     yield "head", say("TERMS", "situation.together")
