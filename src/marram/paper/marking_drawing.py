@@ -12,6 +12,7 @@ from shapely.geometry import LineString, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.stakes import stakes_of
+from marram.course.lies.as_read import as_read
 from marram.course.model import Course, Kind
 
 WIDTH = 660.0
@@ -61,9 +62,7 @@ def marking_svg(course: Course, places: Mapping[int, Point], line: LineString | 
         shown += [feature.geometry for feature in course.of(Kind.BOUNDARY)]
     frame = _Frame.around([*shown, *places.values()], 0.0 if line is None else _bearing(line))
     seen = frame.ground()
-    parts = [
-        _area(frame, feature.geometry & seen, *FILLS[kind]) for kind in FILLS for feature in course.of(kind)
-    ]
+    parts = [_area(frame, ground & seen, *FILLS[feature.kind]) for feature, ground in as_read(course, *FILLS)]
     for hole in course.holes.values() if line is None else ():
         parts.append(_path(frame, hole.line, INK, "stroke-dasharray='5 4' stroke-width='1'"))
         x, y = frame.at(Point(hole.line.coords[0]))

@@ -17,7 +17,8 @@ SLIVER = 1.0
 AROUND = 1.0
 """How far around ground under repair there must be ground to take relief on, metres (own choice)."""
 
-CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER)
+FOR_A_TIME = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER)
+"""Conditions that a Committee marks for a time."""
 PENALTY_AREAS = (Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA)
 
 NO_PLACE_TO_DROP = (
@@ -26,7 +27,7 @@ NO_PLACE_TO_DROP = (
     Kind.PUTTING_GREEN,
     Kind.OUT_OF_BOUNDS,
     Kind.NO_PLAY_ZONE,
-    *CONDITIONS,
+    *FOR_A_TIME,
 )
 """What a dropping zone must not lie in: play from there would meet another Rule at once."""
 
@@ -99,7 +100,7 @@ def _zone_overlaps(course: Course, faults: FaultList) -> None:
 
 
 def _without_relief(course: Course, faults: FaultList) -> None:
-    grounds = index_of(course, *CONDITIONS)
+    grounds = index_of(course, *FOR_A_TIME)
     inside = index_of(course, Kind.BOUNDARY)
     # Ground with nothing near it, and all around it in bounds, has room for relief: the strip around any area is
     # more than a square metre.

@@ -39,7 +39,7 @@ def seas(course: Course, coast: Sequence[Feature]) -> tuple[Extent, ...]:
     parts = shapely.get_parts([_line(one.geometry) for one in coast])
     merged = shapely.line_merge(shapely.multilinestrings(parts), directed=True)
     pieces = [one for one in shapely.get_parts(merged) if isinstance(one, LineString)]
-    frame = _frame(course)
+    frame = around(course, SEA)
     ends = [end for line in pieces if not line.is_closed for end in _goes_on(line, frame)]
     faces = shapely.get_parts(
         shapely.polygonize([shapely.union_all([*pieces, *ends, frame.exterior]).intersection(frame)])
@@ -49,11 +49,12 @@ def seas(course: Course, coast: Sequence[Feature]) -> tuple[Extent, ...]:
     return tuple(Extent(_first_along(water, coast), water) for water in waters)
 
 
-def _frame(course: Course) -> Polygon:
+def around(course: Course, margin: float) -> Polygon:
+    """Return the rectangle so many metres around all that is mapped but the coast."""
     others = [one.geometry for one in course.features if not is_coastline(one)]
     bounds = shapely.total_bounds(others or [one.geometry for one in course.features])
     west, south, east, north = (float(one) for one in bounds)
-    return shapely.box(west - SEA, south - SEA, east + SEA, north + SEA)
+    return shapely.box(west - margin, south - margin, east + margin, north + margin)
 
 
 def _line(geometry: BaseGeometry) -> BaseGeometry:

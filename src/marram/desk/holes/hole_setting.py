@@ -15,6 +15,7 @@ from marram.course.greens.green_frame import PACE, GreenFrame, Side
 from marram.course.greens.hole_locations import Proposal
 from marram.course.greens.hole_warnings import RecentHole
 from marram.course.greens.slope import GreenSlopes
+from marram.course.lies.as_read import as_read
 from marram.course.model import Course, Kind
 from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.errors import BadPlace, InputError
@@ -170,10 +171,10 @@ class HoleSetting:
         return [
             {
                 "kind": feature.kind.value,
-                "path": "".join(map(turned.path_of, _polygons(feature.geometry & seen))),
+                "path": "".join(map(turned.path_of, _polygons(ground & seen))),
             }
-            for feature in self.course.of(*AROUND)
-            if feature.geometry.intersects(seen) and feature.geometry.area > 0
+            for feature, ground in as_read(self.course, *AROUND)
+            if ground.intersects(seen) and ground.area > 0
         ]
 
 

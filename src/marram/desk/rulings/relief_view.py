@@ -149,7 +149,7 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
         elif isinstance(mark, LineMark):
             add(mark.role.value, LineString([mark.start, mark.end]), words)
         elif isinstance(mark, ShapeMark):
-            add(mark.role.value, Polygon(mark.points), words)
+            add(mark.role.value, Polygon(mark.points, mark.holes), words)
         elif isinstance(mark, ArcMark):
             points = arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR)
             add(mark.role.value, LineString(points), words)

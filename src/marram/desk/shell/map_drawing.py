@@ -6,6 +6,7 @@ from typing import Any
 from shapely import to_geojson
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.lies.as_read import as_read
 from marram.course.model import Course, Kind
 
 DRAWN: tuple[Kind, ...] = (
@@ -37,10 +38,9 @@ def course_drawing(course: Course) -> dict[str, Any]:
         {
             "type": "Feature",
             "properties": {"kind": feature.kind.value, "name": feature.name, "holes": list(feature.holes)},
-            "geometry": in_degrees(course, feature.geometry),
+            "geometry": in_degrees(course, ground),
         }
-        for kind in DRAWN
-        for feature in course.of(kind)
+        for feature, ground in as_read(course, *DRAWN)
     ]
     for hole in course.holes.values():
         told = {"number": hole.number, "par": hole.par, "stroke_index": hole.stroke_index}

@@ -81,10 +81,11 @@ class ArcMark:
 
 @dataclass(frozen=True, slots=True)
 class ShapeMark:
-    """A closed outline, as points."""
+    """A closed outline, as points, with the islands in it."""
 
     role: Role
     points: tuple[XY, ...]
+    holes: tuple[tuple[XY, ...], ...] = ()
 
 
 Mark = PointMark | LineMark | ArcMark | ShapeMark
@@ -128,9 +129,13 @@ def measure(start: Role, start_at: XY, end: Role, end_at: XY) -> Measure:
 
 
 def shape_marks(role: Role, outlines: Iterable[Outline]) -> tuple[ShapeMark, ...]:
-    """Return the outer rings of areas as marks."""
+    """Return areas as marks, with the islands in them."""
     return tuple(
-        ShapeMark(role, tuple(map(tuple, shapely.get_coordinates(part.exterior).tolist())))
+        ShapeMark(role, _ring(part.exterior), tuple(map(_ring, part.interiors)))
         for one in outlines
         for part in one.parts
     )
+
+
+def _ring(ring: shapely.LinearRing) -> tuple[XY, ...]:
+    return tuple((float(x), float(y)) for x, y in shapely.get_coordinates(ring))

@@ -77,4 +77,4 @@ def _shape(mark: Mark) -> BaseGeometry:
         return shapely.LineString([mark.start, mark.end])
     if isinstance(mark, ArcMark):
         return shapely.LineString(arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR))
-    return shapely.Polygon(mark.points)
+    return shapely.Polygon(mark.points, mark.holes)
