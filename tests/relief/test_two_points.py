@@ -3,7 +3,7 @@
 from math import hypot
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
@@ -106,6 +106,7 @@ def test_both_editions_draw_the_same():
     assert before.area_m2 == since.area_m2
 
 
+@settings(deadline=None)
 @given(st.floats(-70, 70), st.floats(-20, 150))
 def test_the_nearest_fairway_point_agrees_with_sampling(x, y):
     """No sampled point of the fairway not nearer the hole is nearer to the ball than the point found."""
