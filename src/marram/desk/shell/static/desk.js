@@ -1,7 +1,9 @@
 // The page around the map: focus after a step, drafts of typed numbers, and the start of the map.
 
 import { startMap } from "./map.js";
+import { guardTaps } from "./taps.js";
 
+guardTaps();
 const map = document.getElementById("map") ? startMap() : null;
 
 function arrived() {

@@ -1,0 +1,106 @@
+// One tap, one answer. After a choice nothing is taken until the page it leads to stands there and had time to be
+// seen: a second tap of the same hand would fall on another question. That a tap was taken is shown at once; where the
+// desk is out of reach that is said, and the choice is kept and made again as soon as it can be.
+
+const SEEN = 350; // ms a new page stands there before a tap on it can be meant for it (own choice)
+const APART = 750; // ms: taps nearer to each other than this are one double tap (slowest seen: 700)
+const CHOICES = ":is(#panel, #conditions) :is(a[href], button, summary, label)";
+const AGAIN = 2000; // ms until a choice that could not be sent is tried again; doubled each time
+const AGAIN_AT_MOST = 30_000;
+const LAST = "tapped"; // when the last choice was made, for the page that is loaded next
+
+let waiting = false; // a choice is on its way
+let taken = null; // the control of the choice made last
+let pressed = 0; // when the pointer last went down
+let free = 0; // when the next tap is taken
+let kept = null; // makes a choice again that could not be sent
+let again = AGAIN;
+let timer = 0;
+
+const panel = () => document.getElementById("panel");
+
+export function guardTaps() {
+  document.addEventListener("pointerdown", () => (pressed = Date.now()), true);
+  document.addEventListener("click", (event) => tapped(event), true);
+  const { body } = document;
+  body.addEventListener("htmx:beforeRequest", (event) => leadsOn(event) && sent(event));
+  body.addEventListener("htmx:afterSettle", (event) => leadsOn(event) && arrived());
+  for (const lost of ["htmx:sendError", "htmx:timeout"]) {
+    body.addEventListener(lost, (event) => leadsOn(event) && unsent());
+  }
+  window.addEventListener("online", () => kept?.());
+  window.addEventListener("pageshow", () => wait(Number(sessionStorage.getItem(LAST)) || 0));
+}
+
+// Whether a request of htmx leads to another page, rather than filling a list on this one.
+function leadsOn(event) {
+  return event.detail.target?.id === "panel";
+}
+
+function tapped(event) {
+  const choice = event.target.closest?.(CHOICES);
+  if (!choice) return;
+  const byHand = event.detail > 0; // a key or a script gives no count of taps, and meets what has the focus
+  if (waiting || (byHand && Math.min(pressed || Infinity, Date.now()) < free)) {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    return;
+  }
+  taken = choice;
+  if (byHand) sessionStorage.setItem(LAST, Date.now());
+  else sessionStorage.removeItem(LAST);
+}
+
+function sent(event) {
+  const { elt, requestConfig } = event.detail;
+  const submitter = requestConfig.triggeringEvent?.submitter;
+  const control = submitter ?? (elt.matches("form") ? taken : elt);
+  forget();
+  waiting = true;
+  kept = () => {
+    clearTimeout(timer);
+    if (waiting || !elt.isConnected) return;
+    if (elt.matches("form")) elt.requestSubmit(submitter ?? null);
+    else elt.click();
+  };
+  control?.classList.add("taken");
+  panel().setAttribute("aria-busy", "true");
+  panel().classList.add("still");
+}
+
+function arrived() {
+  waiting = false;
+  kept = null;
+  again = AGAIN;
+  clearTimeout(timer);
+  tell("");
+  wait(Number(sessionStorage.getItem(LAST)) || 0);
+}
+
+// Leave a page alone until it had time to be seen, and until a double tap that began at `last` is over.
+function wait(last) {
+  const now = Date.now();
+  free = last && last <= now ? Math.max(now + SEEN, last + APART) : 0;
+  panel()?.classList.toggle("still", free > now);
+  if (free > now) setTimeout(() => waiting || panel()?.classList.remove("still"), free - now);
+}
+
+function unsent() {
+  waiting = false;
+  panel().removeAttribute("aria-busy");
+  panel().classList.remove("still");
+  tell(document.getElementById("reach").dataset.words);
+  timer = setTimeout(() => kept?.(), again);
+  again = Math.min(2 * again, AGAIN_AT_MOST);
+}
+
+function forget() {
+  clearTimeout(timer);
+  kept = null;
+  for (const one of document.querySelectorAll(".taken")) one.classList.remove("taken");
+}
+
+function tell(words) {
+  const reach = document.getElementById("reach");
+  if (reach.textContent !== words) reach.textContent = words;
+}

@@ -1,0 +1,207 @@
+"""A tap answers one question: the page guards every choice against the second tap of a double tap."""
+
+import re
+from collections.abc import Callable, Iterator
+from urllib.parse import parse_qsl, urlsplit
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
+
+from marram.services.conditions import KEYS
+
+pytestmark = pytest.mark.browser
+
+CASES = (
+    ("match_score_wrong", "score_put_right", "no"),
+    ("scorecard_fault", "card_fault", "player_did_not_certify"),
+    ("marker_changed_or_missing", "who_kept_score", "partner"),
+    ("other_person_acted", "how_involved", "requested"),
+    ("estimate_wrong", "played_before_known_wrong", "yes"),
+    ("club_added", "more_than_fourteen", "no"),
+    ("club_damaged", "after_damage", "repaired"),
+    ("ball_doubtful", "ball_fault", "altered"),
+    ("damaged_ball_changed", "ball_damage", "cut_or_cracked_before"),
+    ("ball_at_edge_of_teeing_area", "part_of_ball_in_teeing_area", "no"),
+)
+"""Incidents whose first answer, so given, is followed by a question with a button at the same place of the screen."""
+
+GAPS = [30 + round(670 * number / 49) for number in range(50)]
+"""Milliseconds between two taps: those of 50 double taps, from the fastest to the slowest seen."""
+
+DOUBLE_TAPS = [(gap, CASES[number % len(CASES)]) for number, gap in enumerate(GAPS)]
+Case = tuple[str, str, str]
+
+
+@pytest.fixture
+def phone(chromium: Browser, address: str) -> Iterator[BrowserContext]:
+    """A phone at the desk."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True, base_url=address)
+    yield context
+    context.close()
+
+
+@pytest.fixture
+def page(phone: BrowserContext) -> Page:
+    """A page whose clock stands still unless it is moved on."""
+    found = phone.new_page()
+    found.clock.install(time=1_750_000_000)
+    found.goto("/settings")
+    found.clock.pause_at(1_750_000_100)
+    return found
+
+
+def holding(held: list[Route]) -> Callable[[Route], None]:
+    """Return what holds requests back until they are let go."""
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    return hold
+
+
+def asked(case: Case) -> str:
+    return f"/case?what={case[0]}&on=2025-06-21&form=stroke_play&sides=individual&local=none"
+
+
+def start(page: Page, case: Case) -> tuple[float, float]:
+    """Show the first question, a while after whatever was tapped before; return where the answer to be given is."""
+    page.goto(asked(case))
+    page.clock.run_for(5000)
+    box = page.locator(f"button[name={case[1]}][value={case[2]}]").bounding_box()
+    assert box is not None
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+
+
+def answers(page: Page) -> dict[str, str]:
+    """Return what the address says is answered, beside the conditions."""
+    pairs = dict(parse_qsl(urlsplit(page.url).query))
+    return {key: value for key, value in pairs.items() if key not in {"what", *KEYS}}
+
+
+def until_answered(page: Page, case: Case) -> None:
+    """Let the answer arrive and the page settle."""
+    page.wait_for_url(re.compile(f"[?&]{case[1]}={case[2]}"))
+    page.locator(f"#panel:not([aria-busy]):not(:has(button[name={case[1]}]))").wait_for()
+    page.clock.run_for(25)
+
+
+def on_a_button(page: Page, at: tuple[float, float]) -> bool:
+    """Tell whether a button of an answer is at a place of the screen."""
+    found: bool = page.evaluate(
+        """([x, y]) => [...document.querySelectorAll('button.answer')].some((one) => {
+             const box = one.getBoundingClientRect();
+             return box.left < x && x < box.right && box.top < y && y < box.bottom;
+           })""",
+        list(at),
+    )
+    return found
+
+
+def test_a_second_tap_after_the_answer_is_there_answers_nothing(page: Page) -> None:
+    """Fifty double taps on a fast network: each second one falls on a button of the next question, and is not taken."""
+    for gap, case in DOUBLE_TAPS:
+        at = start(page, case)
+        page.touchscreen.tap(*at)
+        until_answered(page, case)
+        page.clock.run_for(max(gap - 25, 0))
+        assert on_a_button(page, at)
+        page.touchscreen.tap(*at)
+        page.clock.run_for(3000)
+
+        assert answers(page) == {case[1]: case[2]}, (gap, case)
+        assert page.locator("#panel[aria-busy]").count() == 0
+
+    page.touchscreen.tap(*at)  # meant: it is taken
+    page.locator("#panel[aria-busy]").wait_for(state="detached")
+    page.wait_for_url(lambda url: len(url) > len(asked(case)) + 60)
+
+
+def test_a_second_tap_while_the_first_is_on_its_way_answers_nothing(page: Page) -> None:
+    """Fifty double taps on a slow network: the first is sent, once, and shown to be; the second is not taken."""
+    held: list[Route] = []
+    for gap, case in DOUBLE_TAPS:
+        sent = re.compile(f"[?&]{case[1]}={case[2]}")
+        page.route(sent, holding(held))
+        at = start(page, case)
+        with page.expect_request(sent):
+            page.touchscreen.tap(*at)
+        assert page.locator("#panel").get_attribute("aria-busy") == "true"
+        assert page.locator("button.taken").count() == 1
+        page.clock.run_for(gap)
+        page.touchscreen.tap(*at)
+        page.clock.run_for(1000)
+        assert len(held) == 1
+        held.pop().continue_()
+        until_answered(page, case)
+        page.unroute(sent)
+
+        assert not held
+        assert answers(page) == {case[1]: case[2]}, (gap, case)
+
+
+def test_two_different_answers_at_once_give_the_first(page: Page) -> None:
+    """A tap on another answer while the first is on its way does not replace it."""
+    held: list[Route] = []
+    case = CASES[5]
+    sent = re.compile(f"[?&]{case[1]}=")
+    page.route(sent, holding(held))
+    at = start(page, case)
+    box = page.locator(f"button[name={case[1]}]:not([value={case[2]}])").first.bounding_box()
+    assert box is not None
+    with page.expect_request(sent):
+        page.touchscreen.tap(*at)
+    page.touchscreen.tap(box["x"] + 20, box["y"] + 20)
+    held.pop().continue_()
+    until_answered(page, case)
+
+    assert not held
+    assert answers(page) == {case[1]: case[2]}
+
+
+def test_an_answer_given_out_of_reach_is_kept_and_sent(phone: BrowserContext) -> None:
+    """The page says that the desk is out of reach; once it is back the answer arrives without another tap."""
+    page, (what, fact, value) = phone.new_page(), CASES[5]
+    page.goto(asked((what, fact, value)))
+    phone.set_offline(True)
+    page.locator(f"button[name={fact}][value={value}]").click()
+    alert = page.locator("#reach[role=alert]")
+    expect(alert).to_contain_text("cannot be reached")
+    expect(page.locator("button.taken")).to_have_count(1)
+    assert answers(page) == {}
+
+    phone.set_offline(False)
+    page.wait_for_url(re.compile(f"[?&]{fact}={value}"))
+    expect(alert).to_be_empty()
+    assert answers(page) == {fact: value}
+
+
+def test_another_answer_out_of_reach_replaces_the_kept_one(phone: BrowserContext) -> None:
+    """Only the last choice is sent."""
+    page, case = phone.new_page(), CASES[5]
+    page.goto(asked(case))
+    phone.set_offline(True)
+    page.locator(f"button[name={case[1]}][value={case[2]}]").click()
+    expect(page.get_by_role("alert")).to_contain_text("cannot be reached")
+    other = page.locator(f"button[name={case[1]}]:not([value={case[2]}])").first
+    value = other.get_attribute("value")
+    other.click()
+    expect(other).to_have_class(re.compile("taken"))
+    phone.set_offline(False)
+    page.wait_for_url(re.compile(f"[?&]{case[1]}="))
+
+    assert answers(page) == {case[1]: value}
+
+
+def test_keys_are_not_held_up(page: Page) -> None:
+    """Who answers by keyboard goes on at once: after a step the focus is on the heading, not on the next answer."""
+    case = CASES[5]
+    start(page, case)
+    page.locator(f"button[name={case[1]}][value={case[2]}]").focus()
+    page.keyboard.press("Enter")
+    until_answered(page, case)
+    page.keyboard.press("Enter")
+    assert answers(page) == {case[1]: case[2]}
+
+    page.locator("button.answer").first.focus()
+    page.keyboard.press("Enter")
+    page.wait_for_url(lambda url: len(parse_qsl(urlsplit(url).query)) > 8)
