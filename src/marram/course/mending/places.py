@@ -6,6 +6,7 @@ from copy import deepcopy
 from itertools import pairwise
 from typing import Any
 
+import numpy as np
 from pyproj import CRS, Transformer
 from pyproj.exceptions import CRSError, ProjError
 
@@ -14,8 +15,7 @@ from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting
 from marram.course.reading.geojson import WGS84, Unreadable, crs_of, geometry_of
 from marram.course.reading.selection import FURTHEST_DEGREES
-from marram.course.scheme import meaning
-from marram.course.versions.map_edits import Edit, Feature
+from marram.course.versions.map_edits import Edit
 
 Place = Callable[[float, float], tuple[float, float]]
 """How a position is moved: from two numbers to longitude and latitude."""
@@ -26,8 +26,8 @@ def swap(setting: Setting, fault: Fault) -> Proposal | None:
     feature = setting.features.get(fault.feature)
     if feature is None:
         return None
-    wrong = [ident for ident, one in setting.features.items() if _used(one) and not _readable(one)]
-    right = [ident for ident, one in setting.features.items() if _used(one) and _readable(one)]
+    wrong = [ident for ident, readable in setting.used.items() if not readable]
+    right = len(wrong) < len(setting.used)
     choices = []
     if wrong and not right and (edits := _moved(setting, wrong, _swapped)):
         said = (f"{len(edits)} features are changed",)
@@ -61,7 +61,7 @@ def turn_back(setting: Setting, fault: Fault) -> Proposal | None:
 def transform(setting: Setting, fault: Fault) -> Proposal | None:
     """Propose to compute WGS 84 from the coordinate system the file names, or to take its positions for WGS 84."""
     crs = crs_of(setting.document)
-    every = [ident for ident, one in setting.features.items() if _used(one)]
+    every = list(setting.used)
     choices = []
     degrees = _moved(setting, every, lambda x, y: (x, y))
     if crs.name and not (len(degrees) == len(every) and _in_metres(crs.name)):
@@ -76,7 +76,7 @@ def transform(setting: Setting, fault: Fault) -> Proposal | None:
 
 def swap_all(setting: Setting, fault: Fault) -> Proposal | None:
     """Propose to swap longitude and latitude of every feature of a map that looks swapped."""
-    every = [ident for ident, one in setting.features.items() if _used(one)]
+    every = list(setting.used)
     edits = _moved(setting, every, _swapped)
     said = (f"{len(edits)} features are changed",)
     why = "Read the other way round, the holes have the lengths of their pars."
@@ -138,19 +138,6 @@ def _in_metres(name: str) -> bool:
         return False
 
 
-def _used(feature: Feature) -> bool:
-    properties = feature.get("properties") or {}
-    return meaning({str(key): str(value) for key, value in properties.items()}) is not None
-
-
-def _readable(feature: Feature) -> bool:
-    try:
-        geometry_of(feature.get("geometry"))
-    except Unreadable:
-        return False
-    return True
-
-
 def _moved(setting: Setting, idents: Sequence[str], place: Place | None) -> tuple[Edit, ...]:
     """Return the edits that move every position of features; those that could not be read then are left out."""
     edits: list[Edit] = []
@@ -182,15 +169,8 @@ def _own_crs(setting: Setting, edits: Sequence[Edit]) -> tuple[Edit, ...]:
 
 
 def _near_others(setting: Setting, edit: Edit) -> bool:
+    """Whether an edited feature lies where most others do; where no other can be read, nothing speaks against it."""
     middle = geometry_of((edit.feature or {}).get("geometry")).centroid
-    others = [
-        one.geometry.centroid
-        for ident, one in setting.read.items()
-        if ident != edit.ident and _used_golf(one.tags)
-    ]
-    near = [one for one in others if max(abs(one.x - middle.x), abs(one.y - middle.y)) <= FURTHEST_DEGREES]
-    return len(near) * 2 >= len(others)  # where nothing else could be read, nothing speaks against it
-
-
-def _used_golf(tags: Any) -> bool:
-    return "golf" in tags or "marram" in tags
+    others = setting.golf_middles[[ident != edit.ident for ident in setting.golf]]
+    near = np.abs(others - (middle.x, middle.y)).max(axis=1, initial=0.0) <= FURTHEST_DEGREES
+    return int(near.sum()) * 2 >= len(others)

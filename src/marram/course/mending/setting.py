@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
+import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import make_valid
 from shapely.geometry import LineString, MultiLineString, Point, Polygon, mapping
 from shapely.geometry.base import BaseGeometry
@@ -135,6 +137,32 @@ class Setting:
     def pins(self) -> tuple[Thing, ...]:
         """The pins."""
         return tuple(one for one in self.things(Role.PIN) if isinstance(one.shape, Point))
+
+    @cached_property
+    def used(self) -> dict[str, bool]:
+        """The features that mean something for the game, with whether their geometry can be read."""
+        return {
+            ident: self.shape(ident) is not None
+            for ident in self.features
+            if meaning(self.tags(ident)) is not None
+        }
+
+    @cached_property
+    def holes(self) -> frozenset[str]:
+        """The identifiers of the lines of play, readable or not."""
+        return frozenset(ident for ident in self.used if meaning(self.tags(ident)) is Role.HOLE)
+
+    @cached_property
+    def golf_middles(self) -> NDArray[np.float64]:
+        """The middles of all golf features that can be read, in degrees, in the order of :attr:`golf`."""
+        bounds = shapely.bounds([self.read[ident].geometry for ident in self.golf]).reshape(-1, 4)
+        middles: NDArray[np.float64] = (bounds[:, :2] + bounds[:, 2:]) / 2
+        return middles
+
+    @cached_property
+    def golf(self) -> tuple[str, ...]:
+        """The golf features that can be read."""
+        return tuple(ident for ident, one in self.read.items() if is_about_golf(one.tags))
 
     def line(self, fault: Fault) -> LineThing | None:
         """Return the line of play that a fault is about: by its identifier, else by the number of its hole."""

@@ -15,7 +15,7 @@ from marram.course.mending.setting import Setting, lines_in
 from marram.course.model import Kind
 from marram.course.reading.geojson import INCOMPLETE, Unreadable, geometry_of
 from marram.course.reading.shapes import polygons
-from marram.course.scheme import AREA_KINDS, Role, is_area, meaning
+from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.course.versions.map_edits import Edit
 
 SLIVER = 0.01
@@ -35,8 +35,7 @@ def leave_out(setting: Setting, fault: Fault) -> Proposal | None:
 
 def _last_hole(setting: Setting, ident: str) -> bool:
     """Whether nothing would be left to play without this line of play."""
-    holes = [one for one in setting.features if meaning(setting.tags(one)) is Role.HOLE]
-    return holes == [ident]
+    return setting.holes == {ident}
 
 
 def untangle(setting: Setting, fault: Fault) -> Proposal | None:
