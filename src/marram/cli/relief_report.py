@@ -14,8 +14,6 @@ from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
-from marram.services.address_case import case_asked
-from marram.services.made_with import made_with
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.relief_options import option_words
@@ -88,6 +86,9 @@ class Report:
 
     def document(self) -> dict[str, Any]:
         """Return the report as data."""
+        from marram.services.address_case import case_asked
+        from marram.services.made_with import made_with
+
         ruled, hole, place = self.ruled, self.ruled.lie.hole, self.ruled.lie.place
         assert hole is not None
         assert place is not None
