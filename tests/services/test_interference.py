@@ -99,7 +99,7 @@ def test_what_the_official_said_outweighs_what_the_map_finds() -> None:
     """Interference answered by the official stands."""
     ruled = rule_at_place(
         course(),
-        asked(course(), (-26.3, 90.0), hand="right", what="abnormal_course_condition", interference="none"),
+        asked(course(), (-26.3, 90.0), hand="right", interference="none"),
     )
 
     assert ruled.known["interference"] == "none"
@@ -135,3 +135,27 @@ def test_only_what_is_within_reach_of_a_stroke_is_looked_at() -> None:
     )
 
     assert found == ()
+
+
+PAVED = Feature(Kind.PATH, "paved", box(10, 40, 13, 60), tags={"surface": "asphalt"})
+REPAIR = Feature(Kind.GROUND_UNDER_REPAIR, "repair", box(8, 40, 10, 60))
+
+
+def test_a_second_condition_at_the_reference_point_is_said_and_relief_is_from_one_after_the_other() -> None:
+    """Decision 1-4/8 (until 2018): not from both in one procedure; the second is named, with what to do."""
+    _, options = drawn(course(PAVED, REPAIR), (10.6, 50.0), hand="right")
+
+    (option,) = options
+    (area,) = option.areas
+    assert PAVED.geometry.distance(Point(area.reference)) > 0
+    assert any("ground under repair" in note for note in option.notes)
+
+
+def test_where_f3_is_in_force_repair_and_the_path_it_adjoins_are_left_together() -> None:
+    """Model Local Rule F-3: one condition, so the reference point is clear of both and nothing else is said to interfere."""
+    _, options = drawn(course(PAVED, REPAIR), (10.6, 50.0), hand="right", local=("F-3",))
+
+    (option,) = options
+    both = PAVED.geometry.union(REPAIR.geometry)
+    assert all(both.distance(Point(area.reference)) > 0 for area in option.areas)
+    assert len(option.notes) == 1

@@ -16,6 +16,7 @@ from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_ar
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
+from marram.relief.place.conditions import joined_across_kinds
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY
@@ -135,6 +136,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         notes.append(text("rulings.note.relief_from", condition=condition_words(condition)))
         if rough := drawn_to(condition):
             notes.append(text("rulings.note.edge_from_phone", metres=rough))
+    together = _taken_together(course, ruled, condition)
     zones = zones_serving(course, lie.hole.number, places["ball"], condition)
     situation = Situation(
         course,
@@ -149,12 +151,44 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         estimated=places.get("estimated"),
         provisional=places.get("provisional"),
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
-        condition=condition,
+        condition=together,
         zone=zones[0] if len(zones) == 1 else None,
         stroke=stroke_of(ruled.asked.what, ruled.asked.conditions, ruled.asked.tall),
     )
     (answer,) = relief_areas(situation, (option,))
+    if condition is not None and isinstance(answer, Drawn):
+        notes += _next_conditions(course, ruled, together, answer)
     return OptionDrawn(option, answer, notes=tuple(notes), choices=choices)
+
+
+def _taken_together(course: Course, ruled: Ruled, condition: Feature | None) -> tuple[Feature, ...]:
+    """Return what relief is taken from at once: the condition, and where F-3 is in force what adjoins it."""
+    if condition is None:
+        return ()
+    if "F-3" not in (ruled.asked.conditions.local or ()):
+        return (condition,)
+    assert ruled.lie.hole is not None
+    return joined_across_kinds(course, ruled.lie.hole.number, condition)
+
+
+def _next_conditions(course: Course, ruled: Ruled, together: Sequence[Feature], answer: Drawn) -> list[str]:
+    """Say which other conditions interfere at the reference points: relief is taken from one after the other.
+
+    Two conditions are not left in one procedure: Decision 1-4/8 of the Rules until 2018 said so, unless relief from
+    each leads back to the other, and that joined ground under repair and obstruction are one only under Model Local
+    Rule F-3 implies it still. The present Clarification is known second-hand only.
+    """
+    asked = ruled.asked
+    assert ruled.lie.hole is not None
+    hole = ruled.lie.hole.number
+    taken = [piece for one in together for piece in ground_of(course, hole).lies.joined_with(one)]
+    met = {
+        id(one.feature): one.feature
+        for area in answer.areas
+        for one in interfering(course, hole, area.reference, asked.what, conditions=asked.conditions)
+        if not any(one.feature is piece for piece in taken)
+    }
+    return [text("rulings.note.then_interferes", condition=condition_words(one)) for one in met.values()]
 
 
 def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Feature, ...]]:

@@ -10,9 +10,11 @@ from collections.abc import Sequence
 from shapely import Point
 
 from marram.course.lies.regions import ground_of
-from marram.course.lies.tolerance import TOUCH
+from marram.course.lies.tolerance import SEAM, TOUCH
 from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Kind
 from marram.relief.geometry.outline import XY
+
+_OBSTRUCTIONS = (Kind.PATH, Kind.OBSTRUCTION)
 
 
 def conditions_near(
@@ -46,3 +48,17 @@ def conditions_at(
 ) -> tuple[Feature, ...]:
     """Return the conditions that a ball lies in or touches, each by the piece it lies in."""
     return conditions_near(course, hole_number, ball, TOUCH, kinds)
+
+
+def joined_across_kinds(course: Course, hole_number: int, condition: Feature) -> tuple[Feature, ...]:
+    """Return a condition and what adjoins it where ground under repair and obstructions are one (Model Local Rule F-3).
+
+    Ground under repair that adjoins a path or other obstruction is one condition with it; each comes by one piece.
+    """
+    ground = ground_of(course, hole_number)
+    own = next((area for area in ground.conditions if condition in area.features), None)
+    if own is None or condition.kind not in (*_OBSTRUCTIONS, Kind.GROUND_UNDER_REPAIR):
+        return (condition,)
+    wanted = _OBSTRUCTIONS if condition.kind is Kind.GROUND_UNDER_REPAIR else (Kind.GROUND_UNDER_REPAIR,)
+    others = (area for area in ground.conditions if area.kind in wanted)
+    return (condition, *(one.features[0] for one in others if one.geometry.dwithin(own.geometry, SEAM)))
