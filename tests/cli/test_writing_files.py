@@ -46,3 +46,35 @@ def test_a_drawing_that_cannot_be_made_yet_is_said_not_to_be_written(tmp_path: P
     assert found.code == 3
     assert f"{svg} not written" in found.err
     assert not svg.exists()
+
+
+def test_one_file_named_for_two_is_refused(tmp_path: Path) -> None:
+    """Also where it is named in two ways; nothing is written."""
+    one, same = tmp_path / "out", tmp_path / "." / "x" / ".." / "out"
+    (tmp_path / "x").mkdir()
+    refused = marram(*RELIEF, "--svg", str(one), "--geojson", str(same))
+
+    assert refused.code == 2
+    assert "is named for two files" in refused.err
+    assert not one.exists()
+
+
+def test_a_failure_while_writing_leaves_what_was_there(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The disk is full at the second file: the first is as it was, and no draft is left behind."""
+    first, second = tmp_path / "first", tmp_path / "second"
+    first.write_bytes(b"before")
+    calls: list[int] = []
+
+    def full_at_the_second(number: int) -> None:
+        calls.append(number)
+        if len(calls) == 2:
+            raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("marram.cli.writing.os.fsync", full_at_the_second)
+    with pytest.raises(InputError, match="second cannot be written: No space left on device"):
+        write_files({first: b"1", second: b"2"})
+
+    assert first.read_bytes() == b"before"
+    assert [path.name for path in tmp_path.iterdir()] == ["first"]

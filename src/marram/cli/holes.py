@@ -9,7 +9,7 @@ from typing import Any
 from shapely.geometry import Point
 
 from marram.cli.show import Line, print_json, show_lines
-from marram.cli.writing import write_files
+from marram.cli.writing import different, write_files
 from marram.course import load
 from marram.course.greens.green_frame import GreenFrame, SheetNumbers
 from marram.course.greens.hole_warnings import RecentHole
@@ -59,6 +59,7 @@ def hole_locations(
         for number, place in places.items()
     }
     numbers = {number: _on_green(one) for number, one in looks.items()}
+    different(pdf, svg)
     contents: dict[Path, bytes] = {}
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf

@@ -14,7 +14,7 @@ from marram.cli.places import places_given
 from marram.cli.relief_report import Report
 from marram.cli.ruling import exit_code
 from marram.cli.show import print_json, show_lines
-from marram.cli.writing import write_files
+from marram.cli.writing import different, write_files
 from marram.course import load
 from marram.course.model import Course
 from marram.course.versions.folder import default_folder
@@ -95,6 +95,7 @@ class Files:
 
     def write(self, drawn: Sequence[Sequence[ReliefArea]], course: Course) -> None:
         """Write every file asked for."""
+        different(self.svg, self.png, self.geojson)
         contents: dict[Path, bytes] = {}
         if self.svg is not None:
             contents[self.svg] = sheet_svg(drawn, course).encode()

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from marram.course.reading.document import document_of
 from marram.course.versions.map_edits import Document, Edit
-from marram.course.versions.version_files import digest
+from marram.course.versions.numbered_files import digest
 from marram.errors import InputError
 
 

@@ -6,15 +6,13 @@ places is a conflict that shows both.
 """
 
 import json
-import os
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from datetime import UTC, date, datetime
-from hashlib import sha256
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 from typing import Any
 
+from marram.course.versions.numbered_files import NumberedFiles, unsealed
 from marram.errors import BadPlace, InputError
 
 FORMAT = 1
@@ -77,6 +75,7 @@ class HoleDays:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
+        self._files = NumberedFiles(folder)
 
     def days(self) -> list[date]:
         """Return the days of which hole locations are kept, the earliest first."""
@@ -93,8 +92,7 @@ class HoleDays:
         Raises:
             InputError: a file is damaged or missing; it is named, and left as it is.
         """
-        paths = sorted(self.folder.glob(f"{day.isoformat()}-*.json")) if self.folder.is_dir() else []
-        found = [_read(path, day) for path in paths]
+        found = [_read(path, day) for path in self._files.paths(f"{day.isoformat()}-*.json")]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
@@ -161,24 +159,7 @@ class HoleDays:
         """Write a version under its number; tell whether nobody had taken the number."""
         kept = {**asdict(version), "marram_hole_locations": FORMAT, "day": version.day.isoformat()}
         kept["places"] = {str(hole): list(place) for hole, place in version.places.items()}
-        try:
-            self.folder.mkdir(parents=True, exist_ok=True)
-            with NamedTemporaryFile("w", dir=self.folder, prefix=".writing-", encoding="utf-8") as draft:
-                json.dump({**kept, "digest": _digest(kept)}, draft, ensure_ascii=False)
-                draft.flush()
-                os.fsync(draft.fileno())
-                try:
-                    os.link(
-                        draft.name, self._path(version.day, version.number)
-                    )  # fails when the name is taken
-                except FileExistsError:
-                    return False
-        except OSError as error:
-            raise InputError(
-                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
-                "Make room or give write access; then save again."
-            ) from None
-        return True
+        return self._files.keep(self._path(version.day, version.number), kept)
 
 
 def _read(path: Path, day: date) -> HoleVersion:
@@ -186,8 +167,7 @@ def _read(path: Path, day: date) -> HoleVersion:
         kept: dict[str, Any] = json.loads(path.read_bytes())
         if kept["marram_hole_locations"] != FORMAT:
             raise ValueError(f"format {kept['marram_hole_locations']!r}, this reads {FORMAT}")
-        if kept.pop("digest") != _digest(kept):
-            raise ValueError("its contents do not fit its digest")
+        unsealed(kept)
         version = HoleVersion(
             date.fromisoformat(kept["day"]),
             int(kept["number"]),
@@ -210,7 +190,3 @@ def _same(one: tuple[float, float] | None, other: tuple[float, float] | None) ->
     if one is None or other is None:
         return one is other
     return max(abs(one[0] - other[0]), abs(one[1] - other[1])) <= SAME
-
-
-def _digest(contents: Mapping[str, Any]) -> str:
-    return sha256(json.dumps(contents, sort_keys=True, ensure_ascii=False).encode()).hexdigest()

@@ -1,16 +1,14 @@
 """The files of map versions: one each, written whole before it gets its number, and never written again."""
 
 import json
-import os
 from collections.abc import Iterator
 from dataclasses import asdict, dataclass
 from datetime import date
-from hashlib import sha256
 from pathlib import Path
-from tempfile import NamedTemporaryFile
 from typing import Any
 
 from marram.course.versions.map_edits import Document, Edit, apply_edits
+from marram.course.versions.numbered_files import NumberedFiles, unsealed
 from marram.errors import InputError
 
 FORMAT = 2
@@ -75,6 +73,7 @@ class VersionFiles:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
+        self._files = NumberedFiles(folder, ", or name another folder with --maps")
         self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
         self._read_last: dict[Path, tuple[tuple[int, int], dict[str, Any]]] = {}
 
@@ -88,8 +87,7 @@ class VersionFiles:
         Raises:
             InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
         """
-        paths = sorted(self.folder.glob("[0-9]*.json")) if self.folder.is_dir() else []
-        found = [self._version(path) for path in paths]
+        found = [self._version(path) for path in self._files.paths("[0-9]*.json")]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
@@ -124,31 +122,7 @@ class VersionFiles:
             InputError: the folder cannot be written; nothing was saved.
         """
         contents = {"document": document, "course_file": course_file}
-        kept = {**_plain(version), **contents}
-        try:
-            return self._written(version.number, {**kept, "digest": digest(kept)})
-        except OSError as error:
-            raise InputError(
-                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
-                "Make room or give write access, or name another folder with --maps; then save again."
-            ) from None
-
-    def _written(self, number: int, kept: dict[str, Any]) -> bool:
-        self.folder.mkdir(parents=True, exist_ok=True)
-        with NamedTemporaryFile("w", dir=self.folder, prefix=".writing-", encoding="utf-8") as draft:
-            json.dump(kept, draft, ensure_ascii=False)
-            draft.flush()
-            os.fsync(draft.fileno())
-            try:
-                os.link(draft.name, self.path(number))  # fails when the name is taken
-            except FileExistsError:
-                return False
-        folder = os.open(self.folder, os.O_RDONLY)
-        try:
-            os.fsync(folder)
-        finally:
-            os.close(folder)
-        return True
+        return self._files.keep(self.path(version.number), {**_plain(version), **contents})
 
     def _version(self, path: Path) -> Version:
         """Return the version in a file, read again only when the file is another than last time."""
@@ -190,20 +164,15 @@ class VersionFiles:
                 ),
                 kept["course_file"] is not None,
             )
-            said = kept.pop("digest")
-            if said != digest(kept) or self.path(version.number) != path:
-                raise ValueError("its contents do not fit its name or digest")
+            unsealed(kept)
+            if self.path(version.number) != path:
+                raise ValueError("its contents do not fit its name")
         except (OSError, ValueError, KeyError, TypeError) as error:
             raise InputError(
                 f"{path} is not a version of this map that can be read ({type(error).__name__}: {error}). "
                 "It was left as it is: move it away, or put back a copy."
             ) from None
         return version, kept
-
-
-def digest(contents: Any) -> str:
-    """Return a digest of anything that JSON can hold."""
-    return sha256(json.dumps(contents, sort_keys=True, ensure_ascii=False).encode()).hexdigest()
 
 
 def _edits(given: list[dict[str, Any]]) -> Iterator[Edit]:

@@ -1,0 +1,92 @@
+"""A folder of numbered files, each written whole before it gets its number, and never written again.
+
+A number is taken exclusively, so that two people who save at once cannot overwrite each other; what was said to be
+saved is on the disk, file and folder, also when the power fails.
+"""
+
+import json
+import os
+from collections.abc import Mapping
+from hashlib import sha256
+from pathlib import Path
+from typing import Any
+from uuid import uuid4
+
+from marram.errors import InputError
+
+
+class NumberedFiles:
+    """A folder that such files are kept in.
+
+    Args:
+        folder: the folder; it is made when the first file is written.
+        remedy: what to do when it cannot be written, a clause that follows "Make room or give write access".
+    """
+
+    def __init__(self, folder: Path, remedy: str = "") -> None:
+        self.folder = folder
+        self.remedy = remedy
+
+    def paths(self, pattern: str) -> list[Path]:
+        """Return the files whose names fit a pattern, by name; none where there is no folder."""
+        return sorted(self.folder.glob(pattern)) if self.folder.is_dir() else []
+
+    def keep(self, path: Path, contents: Mapping[str, Any]) -> bool:
+        """Write a file of the folder with the digest of its contents; tell whether nobody had taken its name.
+
+        Raises:
+            InputError: the folder cannot be written; nothing was saved.
+        """
+        text = json.dumps({**contents, "digest": digest(contents)}, ensure_ascii=False)
+        try:
+            return self._written(path, text.encode())
+        except OSError as error:
+            raise InputError(
+                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
+                f"Make room or give write access{self.remedy}; then save again."
+            ) from None
+
+    def _written(self, path: Path, content: bytes) -> bool:
+        self.folder.mkdir(parents=True, exist_ok=True)
+        draft = self.folder / f".writing-{uuid4().hex}"
+        try:
+            # Opened so, the file gets the modes of any file of the user's: one made by tempfile would be private.
+            with os.fdopen(os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o666), "wb") as file:
+                file.write(content)
+                file.flush()
+                os.fsync(file.fileno())
+            try:
+                os.link(draft, path)  # fails when the name is taken
+            except FileExistsError:
+                return False
+        finally:
+            draft.unlink(missing_ok=True)
+        synchronise(self.folder)
+        return True
+
+
+def synchronise(folder: Path) -> None:
+    """Bring the names of a folder to the disk."""
+    opened = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(opened)
+    finally:
+        os.close(opened)
+
+
+def unsealed(contents: dict[str, Any]) -> dict[str, Any]:
+    """Return contents without their digest.
+
+    Raises:
+        ValueError: they do not fit it.
+        KeyError: they have none.
+    """
+    said = contents.pop("digest")
+    if said != digest(contents):
+        raise ValueError("its contents do not fit its digest")
+    return contents
+
+
+def digest(contents: Any) -> str:
+    """Return a digest of anything that JSON can hold."""
+    return sha256(json.dumps(contents, sort_keys=True, ensure_ascii=False).encode()).hexdigest()
