@@ -92,8 +92,8 @@ def test_an_area_moved_by_5_mm_is_seen(answers, kind):
         )
         assert seen(question, ground, drawn), f"drawn moved {direction}"
 
-        def accepts(places, first=answer.accepts[0], by=by):
-            return first(ground.flat.degrees(ground.flat.metres(places) - by))
+        def accepts(places, ball=0.0, first=answer.accepts[0], by=by):
+            return first(ground.flat.degrees(ground.flat.metres(places) - by), ball)
 
         judged = replace(answer, accepts=(accepts, *answer.accepts[1:]))
         assert seen(question, ground, judged), f"judged moved {direction}"
@@ -159,8 +159,8 @@ def test_a_reference_point_off_by_5_mm_is_seen(answers, kind, role):
         by = BY * np.array(direction)
         features = tuple(moved(one, ground.flat, by, roles={role, "stance"}) for one in answer.features)
 
-        def accepts(places, first=answer.accepts[0], by=by):
-            return first(ground.flat.degrees(ground.flat.metres(places) - by))
+        def accepts(places, ball=0.0, first=answer.accepts[0], by=by):
+            return first(ground.flat.degrees(ground.flat.metres(places) - by), ball)
 
         assert seen(
             question, ground, replace(answer, features=features, accepts=(accepts,) * len(features))
@@ -173,6 +173,18 @@ def test_a_club_length_too_many_is_seen(answers):
     assert "club-lengths" in seen(
         question, ground, replace(answer, option={**answer.option, "club_lengths": 3})
     )
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_ball_at_rest_judged_as_a_point_is_seen(answers, kind):
+    """A ball lies where any part of it is, and not where any part is nearer the hole: judging its middle alone is seen."""
+    question, ground, _, answer, _ = answers[kind]
+
+    def accepts(places, ball=0.0):  # noqa: ARG001
+        return answer.accepts[0](places)
+
+    found = seen(question, ground, replace(answer, accepts=(accepts,) * len(answer.accepts)))
+    assert any("ball at rest" in one for one in found)
 
 
 def test_a_stance_on_the_wrong_side_is_seen(answers):

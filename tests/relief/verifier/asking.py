@@ -158,8 +158,9 @@ def exported(answer, plain, course):
 
 
 def _verdicts(area, plane):
-    def accepts(degrees):
+    def accepts(degrees, ball=0.0):
         places = [plane.to_metres(float(x), float(y)) for x, y in degrees]
-        return np.array([area.contains(*one).inside for one in places], dtype=bool)
+        verdicts = [area.contains_ball(*one, ball) if ball else area.contains(*one) for one in places]
+        return np.array([one.inside for one in verdicts], dtype=bool)
 
     return accepts

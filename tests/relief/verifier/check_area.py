@@ -44,9 +44,8 @@ def limits_for(question, ground, option, area, *, ball, crossing):
     if option["kind"] == "free" and area.footprint is not None and area.marks("shift"):
         window = area.polygon.buffer(0.3).bounds
         taken = taken_region(condition_of(ground, ball, area), area.footprint, window)
-        found.append(
-            rules.outside(taken, "interference is left", "Definition of nearest point of complete relief")
-        )
+        rule = "Definition of nearest point of complete relief"
+        found.append(rules.Limit("interference is left", rule, taken.outside, 0))
     return found
 
 
@@ -144,6 +143,11 @@ def check_places(ground, area, limits, accepts, counts):
     verdicts = accepts(ground.flat.degrees(every[some]))
     counts["verdicts"] += len(some)
     yield from _compare("accepted", limits, every[some], verdicts, strict[some], lenient[some], which[some])
+    at_rest = every[some][::2]
+    strict, lenient, which = rules.least_and_most(limits, at_rest, ball=rules.BALL)
+    verdicts = accepts(ground.flat.degrees(at_rest), rules.BALL)
+    counts["verdicts"] += len(at_rest)
+    yield from _compare("ball at rest accepted", limits, at_rest, verdicts, strict, lenient, which)
 
 
 def _chosen(strict, lenient, fine, coarse):

@@ -35,7 +35,8 @@ class Answer:
         state: ``Drawn``, ``NoRelief`` or ``NeedsPlace``.
         why: the reason, where nothing was drawn.
         features: the GeoJSON features of each area drawn: the area first, then its construction.
-        accepts: for each area, a function of places in degrees (rows) that gives the verdict on each.
+        accepts: for each area, a function of places in degrees (rows) that gives the verdict on each, of a ball at
+            rest there where its radius in metres is given too.
         measures: for each area the tape measures, as (from, to, metres).
         said: what was said to be taken for granted.
     """

@@ -62,11 +62,17 @@ AREA = {
 
 @dataclass(frozen=True)
 class Limit:
-    """A named limit with its Rule; ``margins`` takes places (rows) to strict and lenient margins."""
+    """A named limit with its Rule; ``margins`` takes places (rows) to strict and lenient margins.
+
+    For a ball at rest ``ball`` tells how its radius counts: 1 where it is enough that any part of it is inside (the
+    club-lengths, the course, an area), -1 where no part may be beyond (nearer the hole, Clarification Relief Area/1; an
+    area that comes first in Rule 2.2c), 0 where stance and swing are what counts.
+    """
 
     name: str
     rule: str
     margins: object
+    ball: int = 1
 
 
 def wanted_size(option):
@@ -94,7 +100,7 @@ def not_nearer(hole, than, rule="Definition of relief area"):
         beyond = np.hypot(*(places - hole).T) - least
         return beyond, beyond
 
-    return Limit("nearer the hole", rule, margins)
+    return Limit("nearer the hole", rule, margins, -1)
 
 
 def inside(region: Region, name, rule):
@@ -104,7 +110,7 @@ def inside(region: Region, name, rule):
 
 def outside(region: Region, name, rule):
     """Outside a region."""
-    return Limit(name, rule, region.outside)
+    return Limit(name, rule, region.outside, -1)
 
 
 def on_course(ground):
@@ -113,7 +119,8 @@ def on_course(ground):
     if ground.bounds is not None:
         limits.append(inside(ground.bounds, "out of bounds", "Definition of boundary edge"))
     if not ground.out.empty:
-        limits.append(outside(ground.out, "out of bounds", "Definition of boundary edge"))
+        # A ball is out of bounds only when all of it is (18.2a(2)).
+        limits.append(Limit("out of bounds", "Definition of boundary edge", ground.out.outside))
     return limits
 
 
@@ -221,20 +228,23 @@ def line_of_play(hole, conditions):
         # How far it is to a place with a clear line is not told: such a place is refused, but only just.
         return np.where(most, -1e-9, reach), np.where(least, -1e-9, reach)
 
-    return Limit("line of play", "16.1a(1)", margins)
+    return Limit("line of play", "16.1a(1)", margins, 0)
 
 
 def _unit(vector):
     return vector / max(np.hypot(*vector), 1e-12)
 
 
-def least_and_most(limits, places, reach=REACH):
-    """Return the strict and the lenient margin of fulfilling all limits, and which limit is least fulfilled."""
+def least_and_most(limits, places, reach=REACH, ball=0.0):
+    """Return the strict and the lenient margin of fulfilling all limits, and which limit is least fulfilled.
+
+    With a ball's radius (metres) it is a ball at rest that is asked about, without one the place where one lands.
+    """
     strict = np.full(len(places), np.inf)
     lenient = np.full(len(places), np.inf)
     which = np.full(len(places), -1)
     for index, limit in enumerate(limits):
-        low, high = limit.margins(places, reach)
+        low, high = (one + limit.ball * ball for one in limit.margins(places, reach))
         strict = np.minimum(strict, low)
         which = np.where(high < lenient, index, which)
         lenient = np.minimum(lenient, high)
