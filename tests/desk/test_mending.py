@@ -115,6 +115,26 @@ def test_what_cannot_be_saved_is_said(desk, course_file, given, said) -> None:
     assert not (course_file.parent / "maps").exists()
 
 
+def test_of_many_choices_none_is_made_beforehand(course_file) -> None:
+    """A line without number: a list that begins with nothing chosen; accepted so, it is asked for and nothing is saved."""
+    found = json.loads(course_file.read_text())
+    del next(one for one in found["features"] if one["id"] == "line 3")["properties"]["ref"]
+    for one in found["features"]:
+        if one["id"] in {"line 1", "line 5", "line 6", "line 7", "line 8", "line 9"}:
+            one["properties"].pop("ref")
+    course_file.write_text(json.dumps(found))
+    desk = TestClient(create_app(course_file, maps=course_file.parent / "maps"), follow_redirects=False)
+    page = desk.get("/map/mend").text
+    key = re.search(r'name="choose" value="([0-9a-f]{10})"', page)[1]
+    form = {"choose": key, "who": "R", "in_force_from": "2026-05-01"}
+    asked = desk.post("/map/mend", data={**form, f"mark-{key}": ""})
+    assert "Choose one from the list first." in asked.text
+    mark = re.search(
+        rf'name="mark-{key}".*?<option value="">.*?<option value="([0-9a-f]{{10}})"', page, re.DOTALL
+    )[1]
+    assert desk.post("/map/mend", data={**form, f"mark-{key}": mark}).status_code == 303
+
+
 def test_what_is_left_stays_left_until_it_is_asked_for_again(desk) -> None:
     """Leaving moves a proposal to the end for this session and changes nothing else."""
     page = desk.get("/map/mend").text

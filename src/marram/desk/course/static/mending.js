@@ -8,6 +8,7 @@ const find = (id) => document.getElementById(id);
 const page = find("mending");
 const words = find("mending-words");
 const pins = new Map();
+const ABOVE = { error: 600, warning: 300, note: 0 }; // what matters most lies on top
 
 const map = L.map("mending-map", { attributionControl: false, zoomControl: false, zoomSnap: 0.1, zoomDelta: 0.75, minZoom: 2, maxZoom: 24 });
 L.control.zoom({ position: "bottomright", zoomInTitle: text("zoom_in"), zoomOutTitle: text("zoom_out") }).addTo(map);
@@ -30,7 +31,7 @@ try {
   for (const one of places) {
     if (!one.at || one.left) continue;
     const icon = L.divIcon({ className: `pin t-${one.severity}`, html: `<span>${one.number}</span>`, iconSize: [44, 44], iconAnchor: [22, 22] });
-    const pin = L.marker(one.at, { icon, keyboard: false, alt: `${one.number}` }).addTo(map);
+    const pin = L.marker(one.at, { icon, keyboard: false, alt: `${one.number}`, zIndexOffset: ABOVE[one.severity] }).addTo(map);
     pin.on("click", () => show(one.number, 0, "list"));
     pins.set(one.number, pin);
   }
@@ -44,7 +45,7 @@ try {
 for (const button of document.querySelectorAll(".place")) button.addEventListener("click", () => show(Number(button.dataset.number), 0, "map"));
 for (const button of document.querySelectorAll(".look")) button.addEventListener("click", () => show(Number(button.dataset.number), Number(button.dataset.choice), "map"));
 for (const list of document.querySelectorAll(".way-list")) {
-  list.addEventListener("change", () => show(Number(list.closest(".task").id.slice("place-".length)), list.selectedIndex, "map"));
+  list.addEventListener("change", () => show(Number(list.closest(".task").id.slice("place-".length)), list.selectedIndex - 1, "map"));
 }
 
 // A shape as a layer; null for one that cannot be drawn.
@@ -66,7 +67,7 @@ function show(number, choice, lead) {
   if (!one) return;
   for (const [other, pin] of pins) {
     pin.getElement()?.classList.toggle("shown", other === number);
-    pin.setZIndexOffset(other === number ? 1000 : 0);
+    pin.setZIndexOffset(other === number ? 1000 : ABOVE[places[other - 1].severity]);
   }
   for (const task of document.querySelectorAll(".task")) task.classList.toggle("shown", task.id === `place-${number}`);
   const way = one.choices[choice];

@@ -35,6 +35,7 @@ TEXTS: dict[str, str] = {
     "on_map": "on the map",
     "choice_for": "Choice for {number}",
     "chosen_for": "what is chosen for {number}",
+    "choose": "Choose …",
     "look_at": "Look",
     "accept": "Accept",
     "leave": "Leave it",
