@@ -19,6 +19,9 @@ from marram.course.versions.map_edits import Document
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
 from marram.errors import BadCourse, BadPlace
 
+_MOST_BUILT = 12
+"""How many maps are held ready at a time (own choice; one takes some megabytes)."""
+
 
 @dataclass(frozen=True, slots=True)
 class MapInForce:
@@ -126,9 +129,11 @@ class MapDays:
     def _examined(self, number: int, on: date | None) -> tuple[Course, list[Fault]]:
         version = self._numbered(number)
         key = (number, version.since(on or version.in_force_from))
-        if key not in self._built:
-            self._built[key] = checked(self.document(number, key[1]))
-        return self._built[key]
+        found = self._built.pop(key, None) or checked(self.document(number, key[1]))
+        self._built[key] = found  # the last used stand last
+        for old in list(self._built)[:-_MOST_BUILT]:
+            self._built.pop(old, None)
+        return found
 
 
 def checked(document: Document) -> tuple[Course, list[Fault]]:
