@@ -1,0 +1,15 @@
+"""How far long work is: told to whoever asked for it, who can also stop it by raising from the telling."""
+
+from collections.abc import Callable
+
+Progress = Callable[[str, float], None]
+"""Called with what is being done and which part of the whole is done, from 0 to 1. What it raises ends the work."""
+
+
+def no_progress(what: str, part: float) -> None:
+    """Tell nobody."""
+
+
+def part_of(progress: Progress, start: float, end: float) -> Progress:
+    """Return a progress whose whole is a part of another's, from ``start`` to ``end``."""
+    return lambda what, part: progress(what, start + (end - start) * part)
