@@ -6,6 +6,7 @@ from contextlib import contextmanager
 from typing import NoReturn
 
 from marram.errors import InputError, MarramError
+from marram.visible import visible
 
 DECIDED = 0
 OUR_FAULT = 1
@@ -41,7 +42,7 @@ def stop(code: int, *sentences: str) -> NoReturn:
     from marram.words.spoken import spoken
 
     for sentence in sentences:
-        print(spoken(sentence), file=sys.stderr)
+        print("\n".join(map(visible, spoken(sentence).split("\n"))), file=sys.stderr)
     raise SystemExit(code)
 
 

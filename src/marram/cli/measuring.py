@@ -7,7 +7,8 @@ from marram.cli.places import place_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.distances import farthest_from_hole
-from marram.course.reading.survey import read_on_map, read_points
+from marram.course.reading.survey import read_points
+from marram.course.reading.survey_on_map import read_all_on_map
 from marram.errors import InputError
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
@@ -48,7 +49,7 @@ def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json:
     """Print where each measured point lies, and what its accuracy leaves open."""
     course = load(path)
     measured = read_points(points, accuracy=accuracy)
-    readings = [read_on_map(course, point, hole) for point in measured]
+    readings = read_all_on_map(course, measured, hole)
     if as_json:
         rows = [
             {

@@ -5,6 +5,7 @@ import textwrap
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
+from marram.visible import escaped, visible
 from marram.words.language import translate
 from marram.words.questions import QuestionWords
 from marram.words.relief_options import OptionWords
@@ -131,10 +132,11 @@ def print_json(document: Mapping[str, Any]) -> None:
     """Print a document as JSON."""
     import json
 
-    print(json.dumps(document, indent=2, ensure_ascii=False))
+    print(escaped(json.dumps(document, indent=2, ensure_ascii=False)))
 
 
 def _wrapped(style: str, text: str, width: int) -> list[str]:
+    text = visible(text)
     if style == "head":
         return ["", text]
     if style == "item":

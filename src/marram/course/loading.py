@@ -6,9 +6,10 @@ from marram.course.checks.map_checks import check_course
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.reading.assembly import assemble
+from marram.course.reading.files import bytes_of, is_xml
 from marram.course.reading.geojson import read_geojson
-from marram.course.reading.source import Source
-from marram.errors import BadCourse
+from marram.course.reading.source import Source, unreadable
+from marram.errors import BadCourse, InputError
 
 
 def load(path: str | Path, which: str | None = None) -> Course:
@@ -56,14 +57,11 @@ def examine_source(source: Source, which: str | None = None) -> tuple[Course | N
 
 def _read(path: Path) -> Source:
     try:
-        with path.open("rb") as stream:
-            # Only XML starts with an angle bracket; some tools put a byte order mark before it.
-            is_xml = stream.read(64).lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<")
-    except OSError as error:
-        source = Source()
-        return source.give_up("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
-    if is_xml:
+        data = bytes_of(path)
+    except InputError as error:
+        return unreadable(error)
+    if is_xml(data):
         from marram.course.reading.osm_xml import read_osm_xml  # noqa: PLC0415 - only such a file needs it
 
-        return read_osm_xml(path)
-    return read_geojson(path)
+        return read_osm_xml(path.name, data)
+    return read_geojson(path.name, data)

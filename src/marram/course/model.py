@@ -137,4 +137,5 @@ class Course:
             return self.holes[number]
         except KeyError:
             known = ", ".join(map(str, self.holes)) or "none"
-            raise BadPlace(f"The map of {self.name!r} has no hole {number}; it has: {known}.") from None
+            of = f"The map of {self.name!r}" if self.name else "The map"
+            raise BadPlace(f"{of} has no hole {number}; it has: {known}.") from None

@@ -9,6 +9,7 @@ from shapely.geometry import Point
 from marram.course.fault import Fault, FaultList, Severity
 from marram.course.model import Course, Feature, Kind
 from marram.course.plane import LocalPlane
+from marram.course.reading.antimeridian import counted_on, from_greenwich
 from marram.course.reading.holes import holes_of, lines_of_play
 from marram.course.reading.selection import choose_outline, misplaced, of_course
 from marram.course.reading.shapes import closed_boundary, hole_numbers, to_feature, to_features
@@ -28,10 +29,11 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
     """
     if not source.readable:
         return None, list(source.faults)
-    outline, undecided = choose_outline(source.features, which)
+    every = counted_on(source.features)
+    outline, undecided = choose_outline(every, which)
     if undecided:
         return None, [*source.faults, *undecided]
-    chosen = of_course(source.features, outline)
+    chosen = of_course(every, outline)
     if not any(is_about_golf(feature.tags) for feature in chosen):
         nothing = Fault(
             Severity.ERROR,
@@ -61,7 +63,7 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
 
 def _plane(features: Sequence[SourceFeature]) -> LocalPlane:
     west, south, east, north = shapely.total_bounds([f.geometry for f in features if is_about_golf(f.tags)])
-    return LocalPlane(round(float(west + east) / 2, 4), round(float(south + north) / 2, 4))
+    return LocalPlane(round(from_greenwich(float(west + east) / 2), 4), round(float(south + north) / 2, 4))
 
 
 def _in_metres(features: Sequence[SourceFeature], plane: LocalPlane) -> list[SourceFeature]:

@@ -7,9 +7,12 @@ from typing import Any
 from shapely.geometry import mapping
 
 from marram.course.fault import Fault
+from marram.course.reading.files import bytes_of, is_xml
 from marram.course.reading.geojson import INCOMPLETE, UNREADABLE
 from marram.course.reading.osm_xml import read_osm_xml
-from marram.course.reading.source import Source
+from marram.course.reading.source import Source, unreadable
+from marram.errors import InputError
+from marram.visible import visible
 
 Document = dict[str, Any]
 """A GeoJSON FeatureCollection (RFC 7946)."""
@@ -29,12 +32,11 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     """
     source = Source()
     try:
-        contents = path.read_bytes()
-    except OSError as error:
-        source.give_up("unreadable", f"{path} cannot be read: {error.strerror}", "Check the path.")
-        return None, source.faults
-    if contents[:64].lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<"):
-        source = read_osm_xml(path)
+        contents = bytes_of(path)
+    except InputError as error:
+        return None, unreadable(error).faults
+    if is_xml(contents):
+        source = read_osm_xml(path.name, contents)
         return (_from_source(source), []) if source.readable else (None, source.faults)
     try:
         document = json.loads(contents)
@@ -64,7 +66,7 @@ def named(document: Document) -> Document:
         none = {"type": "Feature", "properties": {}, "geometry": None, UNREADABLE: item}
         feature: dict[str, Any] = item if sound else none
         properties = feature.get("properties") or {}
-        ident = wanted = str(feature.get("id") or properties.get("@id") or f"feature {index}")
+        ident = wanted = visible(str(feature.get("id") or properties.get("@id") or f"feature {index}"))
         again = 1
         while ident in taken:
             again += 1

@@ -2,7 +2,6 @@
 
 import json
 from dataclasses import dataclass
-from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -11,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
+from marram.visible import short, visible
 
 WGS84_NAMES = ("CRS84", "EPSG::4326", "EPSG:4326")
 
@@ -33,19 +33,20 @@ class Unreadable(Exception):
         super().__init__(what)
 
 
-def read_geojson(path: Path) -> Source:
-    """Read a GeoJSON file; what cannot be read becomes a fault of the source, nothing is raised."""
+def read_geojson(name: str, data: bytes) -> Source:
+    """Read the bytes of a GeoJSON file; what cannot be read becomes a fault of the source, nothing is raised."""
     source = Source()
     try:
-        document = json.loads(path.read_bytes())
+        document = json.loads(data)
+    except UnicodeDecodeError:
+        return source.give_up("not_json", f"{name} is not JSON: it is no text in UTF-8", "Save it as UTF-8.")
     except (ValueError, RecursionError) as error:
-        return source.give_up(
-            "not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again."
-        )
+        why = "it is nested without end" if isinstance(error, RecursionError) else visible(str(error))
+        return source.give_up("not_json", f"{name} is not JSON: {why}", "Export the map as GeoJSON again.")
     if not isinstance(document, dict) or document.get("type") != "FeatureCollection":
         return source.give_up(
             "not_a_collection",
-            f"{path.name} is not a GeoJSON FeatureCollection",
+            f"{name} is not a GeoJSON FeatureCollection",
             "Export the whole map, with a 'features' list.",
         )
     return source_of(document)
@@ -64,7 +65,7 @@ def source_of(document: dict[str, Any]) -> Source:
             f"its 'crs' {system.words}, but marram reads WGS 84 longitude and latitude",
             "Export in WGS 84 (EPSG:4326), as RFC 7946 asks.",
         )
-    source.credit = str(document.get("copyright") or document.get("attribution") or "")
+    source.credit = visible(str(document.get("copyright") or document.get("attribution") or ""))
     source.bounds = _covered(document)
     for index, item in enumerate(items):
         _read_feature(source, item, index)
@@ -143,7 +144,7 @@ def _read_feature(source: Source, item: Any, index: int) -> None:
             first_position(item.get("geometry")),
         )
         return
-    ident = str(item.get("id") or properties.get("@id") or f"feature {index}")
+    ident = visible(str(item.get("id") or properties.get("@id") or f"feature {index}"))
     tags = tags_of(properties)
     if fault := unknown_tags(ident, tags):
         source.faults.append(fault)
@@ -171,7 +172,9 @@ def first_position(geometry: Any) -> Position | None:
 def tags_of(properties: dict[str, Any]) -> dict[str, str]:
     """Return the tags that the properties of a GeoJSON feature hold; keys that begin with ``@`` are none."""
     return {
-        str(key): _text(value) for key, value in properties.items() if value is not None and key[:1] != "@"
+        visible(key): visible(_text(value))
+        for key, value in properties.items()
+        if value is not None and key[:1] != "@"
     }
 
 
@@ -198,7 +201,9 @@ def _geometry(value: Any) -> BaseGeometry:
     )
     if not isinstance(coordinates, list):
         raise Unreadable(
-            "no_geometry", f"it has no usable geometry ({kind or 'none'})", "Draw it, or remove it."
+            "no_geometry",
+            f"it has no usable geometry ({short(kind) if kind else 'none'})",
+            "Draw it, or remove it.",
         )
     match kind:
         case "Point":
@@ -215,7 +220,7 @@ def _geometry(value: Any) -> BaseGeometry:
             return MultiPolygon([_polygon(rings) for rings in coordinates])
         case _:
             raise Unreadable(
-                "no_geometry", f"its geometry type {kind!r} is not used here", "Draw it as an area."
+                "no_geometry", f"its geometry type {short(kind)!r} is not used here", "Draw it as an area."
             )
 
 
@@ -226,7 +231,7 @@ def _position(value: Any) -> Position:
         or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
     ):
         raise Unreadable(
-            "bad_position", f"{value!r} is no position", "Give longitude, then latitude, in degrees."
+            "bad_position", f"{short(value)} is no position", "Give longitude, then latitude, in degrees."
         )
     position = (float(value[0]), float(value[1]))
     if reason := out_of_range([position]):

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from pathlib import Path
 from xml.parsers import expat
 
 import shapely
@@ -12,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.fault import Fault, Severity
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, is_area, meaning, unknown_tags
+from marram.visible import short, visible
 
 CREDIT = "Map data © OpenStreetMap contributors, ODbL 1.0"
 """Shown where the file names no credit of its own: the licence asks for it."""
@@ -47,6 +47,7 @@ class _File:
     credit: str = ""
     root: str = ""
     current: _Element | None = None
+    line: int = 1
 
     def start(self, name: str, attributes: Mapping[str, str]) -> None:
         """Take in the start of an element."""
@@ -58,7 +59,7 @@ class _File:
             if name == "node" and not gone:
                 self.places[attributes["id"]] = (float(attributes["lon"]), float(attributes["lat"]))
         elif name == "tag" and current is not None:
-            current.tags[attributes["k"]] = attributes["v"]
+            current.tags[visible(attributes["k"])] = visible(attributes["v"])
         elif name == "nd" and current is not None:
             current.nodes.append(attributes["ref"])
         elif name == "member" and current is not None:
@@ -72,7 +73,7 @@ class _File:
             self.bounds = shapely.box(west, south, east, north)
         elif name == "osm":
             given = (attributes.get("copyright"), attributes.get("attribution") or attributes.get("license"))
-            self.credit = ", ".join(part for part in given if part) or CREDIT
+            self.credit = visible(", ".join(part for part in given if part)) or CREDIT
 
     def end(self, name: str) -> None:
         """Take in the end of an element."""
@@ -86,29 +87,36 @@ class _File:
         self.current = None
 
 
-def read_osm_xml(path: Path) -> Source:
-    """Read an OpenStreetMap XML file; what cannot be read becomes a fault of the source, nothing is raised."""
+def read_osm_xml(name: str, data: bytes) -> Source:
+    """Read the bytes of an OpenStreetMap XML file; what cannot be read becomes a fault of the source, nothing is raised."""
     source = Source()
     file = _File()
     try:
-        _parse(path, file)
+        _parse(data, file)
     except expat.ExpatError as error:
-        return source.give_up(
-            "not_xml", f"{path.name} is not well-formed XML: {error}", "Export the map again."
-        )
+        return source.give_up("not_xml", f"{name} is not well-formed XML: {error}", "Export the map again.")
     except _NotAllowed:
         return source.give_up(
             "document_type",
-            f"{path.name} declares a document type",
+            f"{name} declares a document type",
             "Export the map again: no map needs one.",
         )
-    except (KeyError, ValueError) as error:
+    except KeyError as error:
         return source.give_up(
-            "not_osm", f"{path.name} is not OpenStreetMap data: {error}", "Export the map again."
+            "not_osm",
+            f"{name}, line {file.line}: an element lacks its {error.args[0]}, so this is not OpenStreetMap data",
+            "Export the map again.",
+        )
+    except ValueError as error:
+        why = visible(str(error))
+        return source.give_up(
+            "not_osm",
+            f"{name}, line {file.line}: this is not OpenStreetMap data ({why})",
+            "Export the map again.",
         )
     if file.root != "osm":
         return source.give_up(
-            "not_osm", f"its root is <{file.root}>, not <osm>", "Export the map as OpenStreetMap XML."
+            "not_osm", f"its root is <{short(file.root)}>, not <osm>", "Export the map as OpenStreetMap XML."
         )
     source.credit = file.credit
     source.bounds = file.bounds
@@ -120,13 +128,15 @@ def read_osm_xml(path: Path) -> Source:
     return source
 
 
-def _parse(path: Path, file: _File) -> None:
+def _parse(data: bytes, file: _File) -> None:
     parser = expat.ParserCreate()
     parser.StartElementHandler = file.start
     parser.EndElementHandler = file.end
     parser.StartDoctypeDeclHandler = _refuse_document_type
-    with path.open("rb") as stream:
-        parser.ParseFile(stream)
+    try:
+        parser.Parse(data, True)
+    finally:
+        file.line = parser.CurrentLineNumber
 
 
 def _refuse_document_type(*_: object) -> None:

@@ -7,6 +7,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
+from marram.course.reading.antimeridian import from_greenwich
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
 from marram.errors import did_you_mean
@@ -107,10 +108,10 @@ def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
             Fault(
                 Severity.ERROR,
                 "misplaced",
-                f"it lies far from the rest of the course, which is at {north:.4f}, {east:.4f}: perhaps {why}",
+                f"it lies far from the rest of the course, which is at {north:.4f}, {from_greenwich(east):.4f}: perhaps {why}",
                 "Give all positions as WGS 84 longitude, then latitude, in degrees.",
                 feature=feature.ident,
-                longitude=x,
+                longitude=from_greenwich(x),
                 latitude=y,
             )
         )

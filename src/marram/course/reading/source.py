@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
+from marram.errors import InputError
 
 Position = tuple[float, float]
 """Longitude and latitude in degrees."""
@@ -61,6 +62,12 @@ class Source:
         self.faults.append(
             Fault(Severity.ERROR, check, what, remedy, feature=ident, longitude=longitude, latitude=latitude)
         )
+
+
+def unreadable(error: InputError) -> Source:
+    """Return the source of a file that cannot be opened at all."""
+    what, _, remedy = error.faults[0].removesuffix(".").rpartition(". ")
+    return Source().give_up("unreadable", what, f"{remedy}.")
 
 
 def out_of_range(positions: Sequence[Position]) -> str:

@@ -1,6 +1,5 @@
 """Points measured on the ground, read from GPX or CSV, put on the map with their accuracy."""
 
-import csv
 import math
 from dataclasses import dataclass
 from datetime import datetime
@@ -9,10 +8,15 @@ from xml.parsers import expat
 
 from marram.course.lies.areas import AreaReading, area_at_degrees
 from marram.course.model import Course
-from marram.errors import BadPlace
+from marram.course.reading.files import bytes_of, csv_rows, is_xml, text_of
+from marram.errors import BadPlace, InputError
+from marram.visible import short, visible
 
 UERE = 5.0
 """User equivalent range error of a plain GNSS receiver, metres (own choice); times HDOP it gives a rough accuracy."""
+
+MOST_ACCURACY = 10_000.0
+"""A place known no better than this is no place on a course, metres (own choice)."""
 
 COLUMNS = ("longitude", "latitude")
 """Columns that a CSV file must have; ``name`` and ``accuracy`` (metres) may follow."""
@@ -48,18 +52,22 @@ def read_points(path: str | Path, *, accuracy: float | None = None) -> list[Surv
         accuracy: used for points of which the file does not say how accurate they are, metres.
 
     Raises:
-        BadPlace: the file cannot be read as points; ``faults`` names every line that is wrong.
+        BadPlace: the file cannot be read as points or holds none; ``faults`` names every line that is wrong.
     """
     file = Path(path)
     try:
-        data = file.read_bytes()
-    except OSError as error:
-        raise BadPlace(f"{file} cannot be read: {error.strerror}.") from None
-    points = (
-        _gpx(file.name, data)
-        if data.lstrip(b"\xef\xbb\xbf \t\r\n").startswith(b"<")
-        else _csv(file.name, data)
-    )
+        data = bytes_of(file)
+        points = (
+            _gpx(file.name, data)
+            if is_xml(data)
+            else _csv(file.name, text_of(file.name, data, "neither GPX nor UTF-8 text"))
+        )
+    except BadPlace:
+        raise
+    except InputError as error:
+        raise BadPlace(*error.faults) from None
+    if not points:
+        raise BadPlace(f"{file.name} holds no point. Export the points that were measured.")
     return [
         point
         if point.accuracy is not None or accuracy is None
@@ -80,31 +88,30 @@ def read_on_map(course: Course, point: SurveyPoint, hole: int) -> AreaReading:
     return area_at_degrees(course, point.longitude, point.latitude, hole, accuracy=point.accuracy)
 
 
-def _csv(name: str, data: bytes) -> list[SurveyPoint]:
-    try:
-        text = data.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        raise BadPlace(f"{name} is neither GPX nor UTF-8 text; save it as CSV in UTF-8.") from None
-    rows = csv.DictReader(text.splitlines())
-    missing = [column for column in COLUMNS if column not in (rows.fieldnames or ())]
+def _csv(name: str, text: str) -> list[SurveyPoint]:
+    rows = csv_rows(name, text)
+    head = [cell.strip() for cell in next(rows, (1, []))[1]]
+    missing = [column for column in COLUMNS if column not in head]
     if missing:
         raise BadPlace(
             f"{name} has no column {' and '.join(missing)}; its first line names the columns: "
             "longitude,latitude,name,accuracy."
         )
+    at = {column: head.index(column) for column in (*COLUMNS, "name", "accuracy") if column in head}
     points, faults = [], []
-    for row in rows:
+    for line, row in rows:
+        cells = {column: row[index].strip() if index < len(row) else "" for column, index in at.items()}
         try:
             points.append(
                 SurveyPoint(
-                    name=(row.get("name") or "").strip(),
-                    longitude=_degrees(row["longitude"], 180),
-                    latitude=_degrees(row["latitude"], 90),
-                    accuracy=_metres(row["accuracy"]) if (row.get("accuracy") or "").strip() else None,
+                    name=visible(cells.get("name", "")),
+                    longitude=_degrees(cells["longitude"], 180),
+                    latitude=_degrees(cells["latitude"], 90),
+                    accuracy=_metres(cells["accuracy"]) if cells.get("accuracy") else None,
                 )
             )
         except ValueError as error:
-            faults.append(f"{name}, line {rows.line_num}: {error}")
+            faults.append(f"{name}, line {line}: {error}")
     if faults:
         raise BadPlace(*faults)
     return points
@@ -119,9 +126,16 @@ def _degrees(text: str | None, most: float) -> float:
 
 def _metres(text: str | None) -> float:
     value = _number(text)
-    if value < 0:
-        raise ValueError(f"an accuracy of {value:g} m is none; give metres, 0 or more.")
+    if not 0 <= value <= MOST_ACCURACY:
+        raise ValueError(f"an accuracy of {value:g} m is none; give metres, 0 to {MOST_ACCURACY:g}.")
     return value
+
+
+def _time(text: str) -> datetime:
+    try:
+        return datetime.fromisoformat(text)
+    except ValueError:
+        raise ValueError(f"{short(text)!r} is no time such as 2026-05-01T09:30:00Z.") from None
 
 
 def _number(text: str | None) -> float:
@@ -130,9 +144,9 @@ def _number(text: str | None) -> float:
     try:
         value = float(text)
     except ValueError:
-        raise ValueError(f"{text!r} is not a number.") from None
+        raise ValueError(f"{short(text)!r} is not a number.") from None
     if not math.isfinite(value):
-        raise ValueError(f"{text!r} is not a number.")
+        raise ValueError(f"{short(text)!r} is not a number.")
     return value
 
 
@@ -175,11 +189,11 @@ class _Gpx:
     @staticmethod
     def _point(place: dict[str, str], fields: dict[str, str]) -> SurveyPoint:
         return SurveyPoint(
-            name=fields.get("name", ""),
+            name=visible(fields.get("name", "")),
             longitude=_degrees(place.get("lon"), 180),
             latitude=_degrees(place.get("lat"), 90),
             accuracy=_metres(fields["hdop"]) * UERE if "hdop" in fields else None,
-            time=datetime.fromisoformat(fields["time"]) if "time" in fields else None,
+            time=_time(fields["time"]) if "time" in fields else None,
         )
 
 
@@ -203,7 +217,7 @@ def _gpx(name: str, data: bytes) -> list[SurveyPoint]:
             f"{name} declares a document type; no GPX file needs one. Export the points again."
         ) from None
     if gpx.root != "gpx":
-        raise BadPlace(f"{name} begins with <{gpx.root}>, not <gpx>. Export the points as GPX or CSV.")
+        raise BadPlace(f"{name} begins with <{short(gpx.root)}>, not <gpx>. Export the points as GPX or CSV.")
     if gpx.faults:
         raise BadPlace(*(f"{name}, {fault}" for fault in gpx.faults))
     return gpx.points

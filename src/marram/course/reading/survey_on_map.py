@@ -192,7 +192,8 @@ def _segments(shapes: Sequence[BaseGeometry]) -> NDArray[np.object_]:
     lines = np.concatenate([shapely.get_parts(shapely.boundary(parts[flat])), parts[~flat]])
     places, of = shapely.get_coordinates(lines, return_index=True)
     same = of[1:] == of[:-1]
-    segments = (
-        shapely.linestrings(np.stack([places[:-1][same], places[1:][same]], axis=1)) if same.any() else []
-    )
-    return np.concatenate([np.asarray(segments, dtype=object), lines[shapely.get_dimensions(lines) == 0]])
+    segments = np.empty(0, dtype=object)
+    if same.any():
+        ends = np.stack([places[:-1][same], places[1:][same]], axis=1)
+        segments = np.asarray(shapely.linestrings(ends), dtype=object)
+    return np.concatenate([segments, lines[shapely.get_dimensions(lines) == 0]])
