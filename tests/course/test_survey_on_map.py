@@ -5,9 +5,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from marram.course import load
-from marram.course.reading import survey_on_map
+from marram.course.lies import survey_on_map
+from marram.course.lies.survey_on_map import read_all_on_map
 from marram.course.reading.survey import SurveyPoint, read_on_map
-from marram.course.reading.survey_on_map import read_all_on_map
 from marram.demo import COURSE
 
 LINKS = load(COURSE)

@@ -7,8 +7,8 @@ from marram.cli.places import place_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
 from marram.course.distances import farthest_from_hole
+from marram.course.lies.survey_on_map import read_all_on_map
 from marram.course.reading.survey import read_points
-from marram.course.reading.survey_on_map import read_all_on_map
 from marram.errors import InputError
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
