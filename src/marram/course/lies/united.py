@@ -173,10 +173,15 @@ def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> 
     reaches a micrometre into both shapes, so that rounding leaves nothing between. Where two shapes only touch at a
     corner there is nothing to fill.
     """
+    if not pairs:
+        return []
     tree = STRtree(shapes)
     fillings = []
-    for one, other in ((shapes[i], shapes[j]) for i, j in pairs):
-        seam = shapely.intersection(_grown(one, SEAM), _grown(other, SEAM))
+    first, second = (np.array([shapes[pair[side]] for pair in pairs], dtype=object) for side in (0, 1))
+    seams = shapely.intersection(_grown(first, SEAM), _grown(second, SEAM))
+    # Pieces that share their corners touch all along the seam: there is no gap.
+    touch = shapely.covers(shapely.buffer(shapely.intersection(first, second), 2 * SEAM, quad_segs=4), seams)
+    for one, other, seam in zip(first[~touch], second[~touch], seams[~touch], strict=True):
         if math.dist(seam.bounds[:2], seam.bounds[2:]) < CORNER:
             continue
         window = shapely.buffer(seam, 3 * SEAM, quad_segs=2)
@@ -192,7 +197,7 @@ def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> 
     return fillings
 
 
-def _grown(shape: BaseGeometry, by: float) -> BaseGeometry:
+def _grown(shape: Any, by: float) -> Any:
     # GEOS lets the mitre of two edges in one line divide by zero, and then bevels it.
     with np.errstate(divide="ignore", invalid="ignore"):
         return shapely.buffer(shape, by, join_style="mitre")
