@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from marram.rules.facts.conditions import LOCAL_RULES
+from marram.words.texts import text as said
 from tests.cli.running import Finished, marram
 from tests.published.cases import PublishedCase
 from tests.published.test_adopting_local_rules import changed_by
@@ -68,16 +69,16 @@ def test_a_code_that_only_defines_something_is_named_among_those_in_force() -> N
     )
 
     assert answer.code != 2
-    assert "Local Rules: B-1, B-2" in answer.out
+    assert said("cli.local", codes="B-1, B-2") in answer.out
 
 
 def test_the_list_shows_each_area_and_how_far_each_code_is_worked_out() -> None:
     """An official sees at once what is worked out, what is not, and since when."""
     listed = marram("local-rules").out
 
-    assert "K: pace of play" in listed
-    assert "not worked out" in listed
-    assert "2019 list only" in listed
+    assert said("local_rules.area.K") in listed
+    assert said("local_rules.not_computed") in listed
+    assert said("local_rules.only_2019") in listed
 
 
 def test_one_code_is_told_in_detail() -> None:

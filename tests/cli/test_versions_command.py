@@ -9,6 +9,7 @@ import pytest
 from marram.course.versions.map_edits import Edit
 from marram.course.versions.map_versions import MapVersions, default_folder
 from marram.demo import COURSE
+from marram.words.texts import text as said
 from tests.cli.running import marram
 from tests.course.test_versions import square
 
@@ -42,8 +43,11 @@ def test_relief_is_drawn_on_the_map_the_desk_keeps(tmp_path: Path, monkeypatch: 
         [Edit("add", "new/1", square("new/1"))], base=1, who="A referee", in_force_from=date(2025, 6, 21)
     )
     asked = ("relief", str(COURSE), "--hole", "1", "--ball", "4.0,55.004", "--played-on")
-    assert "Map version 2, in force from 2025-06-21." in marram(*asked, "2025-06-21").out
-    assert "Map version 1." in marram(*asked, "2025-06-20").out
+    assert (
+        said("cli.relief.map_version", version="2, in force from 2025-06-21")
+        in marram(*asked, "2025-06-21").out
+    )
+    assert said("cli.relief.map_version", version="1") in marram(*asked, "2025-06-20").out
 
 
 def test_a_changed_course_file_is_said_by_both_commands(tmp_path: Path) -> None:
@@ -59,8 +63,8 @@ def test_a_changed_course_file_is_said_by_both_commands(tmp_path: Path) -> None:
     asked = ("--maps", str(folder), "--played-on", "2025-06-21")
 
     listed = marram("course", "versions", str(course), *asked).out
-    assert "The course file has changed since, and no version holds it: add file/1." in listed
-    assert "Edit the map" in listed
+    assert said("cli.versions.file_changed", changes="add file/1") in listed
+    assert said("rulings.start.edit_map") in listed
     relief = marram("relief", str(course), "--hole", "1", "--ball", "4.0,55.004", *asked, "--json")
     assert json.loads(relief.out)["map_version"] == 2
     assert "has changed since its versions were saved" in relief.err

@@ -2,6 +2,7 @@
 
 from playwright.sync_api import Page, expect
 
+from marram.words.texts import text as said
 from tests.desk.test_map_editor import DAY
 
 CORNERS = [(55.004, 4.0), (55.004, 4.0003), (55.0042, 4.0003)]
@@ -41,15 +42,15 @@ def tap_corners(page: Page, places: list[tuple[float, float]]) -> None:
 
 
 def save(page: Page, who: str = "Ada", day: str = DAY) -> None:
-    page.get_by_label("Who (name or initials)").fill(who)
-    page.get_by_label("In force from", exact=True).fill(day)
-    page.get_by_role("button", name="Save a new version").click()
+    page.get_by_label(said("editor.who")).fill(who)
+    page.get_by_label(said("editor.from"), exact=True).fill(day)
+    page.get_by_role("button", name=said("editor.save_version")).click()
 
 
 def choose(page: Page, words: str) -> None:
-    page.locator("summary", has_text="Choose an area by name").click()
-    page.get_by_label("Area on the map").select_option(words)
-    page.get_by_role("button", name="Choose it").click()
+    page.locator("summary", has_text=said("editor.choose_by_name")).click()
+    page.get_by_label(said("editor.area")).select_option(words)
+    page.get_by_role("button", name=said("editor.choose_it")).click()
 
 
 def corners(page: Page) -> list[tuple[float, float]]:

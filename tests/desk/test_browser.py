@@ -6,6 +6,7 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from marram.words.texts import text as said
 from tests.desk.places import Ground
 
 pytestmark = pytest.mark.browser
@@ -64,13 +65,15 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
     """From the whole course to the drop areas: hole, ball, incident, answers, ruling, crossing point, relief."""
     page.goto("/")
     page.get_by_role("link", name="Hole 9 par 5").click()
-    expect(page.get_by_role("heading", name="Where does the ball lie?")).to_be_visible()
+    expect(page.get_by_role("heading", name=said("rulings.ball.title"))).to_be_visible()
 
     tap_map(page, ground.in_the_burn())
-    expect(page.get_by_role("heading", name="The ball lies in a penalty area")).to_be_visible()
+    expect(
+        page.get_by_role("heading", name=said("rulings.ball.lies", where="in a penalty area"))
+    ).to_be_visible()
     expect(page).to_have_url(re.compile(r"/ball\?ball=55\.00\d+,3\.99\d+&hole=9"))
 
-    page.get_by_role("link", name="What happened?").click()
+    page.get_by_role("link", name=said("rulings.what.title")).click()
     page.get_by_role("link", name=re.compile("The ball is in a penalty area, or may be")).click()
     expect(page.get_by_role("heading", name="Has the ball been found in the penalty area?")).to_be_visible()
     answer(page, "Yes")
@@ -80,7 +83,7 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
         page.get_by_role("heading", name=re.compile("^No penalty: play it as it lies, or take relief"))
     ).to_be_visible()
     expect(page.locator(".option")).to_have_count(3)
-    lateral = page.locator(".option", has_text="Lateral relief")
+    lateral = page.locator(".option", has_text=said("relief.kind.lateral"))
     lateral.get_by_role("button", name=re.compile("Show where the ball last crossed")).click()
     expect(page.locator("#pick-words")).to_contain_text("last crossed the edge")
     tap_map(page, ground.in_the_burn(0))
@@ -123,7 +126,7 @@ def test_an_answer_is_changed_from_the_ruling(page: Page, ground: Ground) -> Non
     page.get_by_role(
         "link", name=re.compile("change the answer to Is the penalty area red or yellow")
     ).click()
-    expect(page.locator(".answer[aria-current]")).to_contain_text("the map says this")
+    expect(page.locator(".answer[aria-current]")).to_contain_text(said("rulings.question.maps"))
     answer(page, "Yellow")
 
     expect(page.locator(".option")).to_have_count(2)
@@ -157,9 +160,9 @@ def test_settings_change_the_edition_and_come_back(page: Page) -> None:
     page.goto("/case?what=unplayable_ball&area_of_ball=bunker")
     expect(page.locator("#conditions")).to_contain_text("Rules 2023")
     page.get_by_role("link", name=re.compile("Change the conditions")).click()
-    page.get_by_label("Day of play").fill("2022-07-01")
+    page.get_by_label(said("conditions.day")).fill("2022-07-01")
     page.get_by_label("Match play").check()
-    page.get_by_role("button", name="Keep these").click()
+    page.get_by_role("button", name=said("conditions.keep")).click()
 
     expect(page.locator("#conditions")).to_contain_text("Rules 2019")
     expect(page.locator("#conditions")).to_contain_text("match play")
@@ -174,13 +177,13 @@ def test_the_whole_way_with_the_keyboard(page: Page) -> None:
     for _ in range(3):
         page.keyboard.press("ArrowUp")
     expect(page.locator("#cross")).to_be_visible()
-    page.get_by_role("button", name="At the cross").focus()
+    page.get_by_role("button", name=said("shell.at_cross")).focus()
     page.keyboard.press("Enter")
     expect(page.get_by_role("heading", name=re.compile("^The ball lies"))).to_be_focused()
 
-    reach(page, "What happened?")
+    reach(page, said("rulings.what.title"))
     page.keyboard.press("Enter")
-    expect(page.get_by_role("heading", name="What happened?")).to_be_focused()
+    expect(page.get_by_role("heading", name=said("rulings.what.title"))).to_be_focused()
     reach(page, "Search")
     page.keyboard.type("unplayable")
     choice = page.get_by_role("link", name=re.compile("The player treats the ball as unplayable"))
@@ -236,7 +239,7 @@ def test_a_fault_is_a_page_in_the_browser_too(page: Page) -> None:
     )
     page.get_by_role("link", name="bad link").click()
 
-    expect(page.get_by_role("heading", name="There is no such page")).to_be_visible()
+    expect(page.get_by_role("heading", name=said("shell.error.no_page"))).to_be_visible()
 
 
 def test_what_is_touched_is_large_enough(page: Page) -> None:
@@ -270,7 +273,7 @@ def test_without_javascript_a_case_is_ruled_to_the_end(chromium: Browser, addres
     context = chromium.new_context(java_script_enabled=False, base_url=address)
     page = context.new_page()
     page.goto("/")
-    page.get_by_role("link", name="Rule without the map").click()
+    page.get_by_role("link", name=said("rulings.start.without_map")).click()
     page.get_by_label("Search").fill("unplayable")
     page.get_by_role("button", name="Search").click()
     page.get_by_role("link", name=re.compile("The player treats the ball as unplayable")).click()
@@ -299,11 +302,13 @@ def test_the_phone_s_position_moves_the_map_and_the_cross_places_the_ball(
     )
     located.goto("/")
     ready(located)
-    located.get_by_role("button", name="My position").click()
+    located.get_by_role("button", name=said("shell.at_phone")).click()
     expect(located.locator("#pick-words")).to_contain_text("to about 6 m")
-    located.get_by_role("button", name="At the cross").click()
+    located.get_by_role("button", name=said("shell.at_cross")).click()
 
-    expect(located.get_by_role("heading", name="The ball lies in the general area")).to_be_visible()
+    expect(
+        located.get_by_role("heading", name=said("rulings.ball.lies", where="in the general area"))
+    ).to_be_visible()
     expect(located.locator(".eyebrow")).to_contain_text("hole 6")
 
 
@@ -312,6 +317,6 @@ def test_a_phone_elsewhere_is_told_so(located: Page) -> None:
     located.context.set_geolocation({"latitude": 10, "longitude": 10, "accuracy": 6})
     located.goto("/ball?hole=6")
     ready(located)
-    located.get_by_role("button", name="My position").click()
+    located.get_by_role("button", name=said("shell.at_phone")).click()
 
     expect(located.locator("#pick-words")).to_contain_text("not on this course")

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from marram.words.texts import text as said
 from tests.desk.places import Ground
 from tests.desk.test_browser import SIZES, TOO_SMALL, answer, reach, ready, tap_map
 
@@ -32,10 +33,10 @@ def phone(chromium: Browser, address: str) -> Iterator[Page]:
 def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> None:
     """The second is started from the ruling on the first; reload and back keep both; the total counts both."""
     phone.goto(f"/case?hole=9&ball={ground.fairway()}&{LIFTED}")
-    phone.get_by_role("link", name="Something else happened in the same situation").click()
-    expect(phone.get_by_role("heading", name="Where does the ball lie now?")).to_be_visible()
+    phone.get_by_role("link", name=said("rulings.ruling.more")).click()
+    expect(phone.get_by_role("heading", name=said("rulings.ball.title_again"))).to_be_visible()
     tap_map(phone, ground.fairway(along=300))
-    phone.get_by_role("link", name="What happened?").click()
+    phone.get_by_role("link", name=said("rulings.what.title")).click()
     phone.get_by_label("Search").fill("frost altered ground")
     phone.get_by_role(
         "link", name=re.compile("The ground, sand, soil, dew, frost or water was altered")
@@ -48,7 +49,7 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     answer(phone, "None of these")
     answer(phone, "The surface")
 
-    phone.get_by_role("link", name="Together: all 2 incidents").click()
+    phone.get_by_role("link", name=said("rulings.ruling.together", count="2")).click()
     question = phone.get_by_role("heading", name=re.compile("^Between incidents 1 and 2"))
     expect(question).to_be_focused()
     answer(phone, "Yes")
@@ -79,7 +80,7 @@ def test_together_by_keyboard(phone: Page) -> None:
     expect(phone.locator(".totals")).to_contain_text("two penalty strokes")
     reach(phone, "change")
     phone.keyboard.press("Enter")
-    expect(phone.locator(".answer[aria-current]")).to_contain_text("your answer now")
+    expect(phone.locator(".answer[aria-current]")).to_contain_text(said("rulings.question.yours"))
 
 
 def test_together_without_javascript(chromium: Browser, address: str) -> None:
@@ -87,13 +88,13 @@ def test_together_without_javascript(chromium: Browser, address: str) -> None:
     context = chromium.new_context(java_script_enabled=False, base_url=address, viewport=SIZES["phone"])
     page = context.new_page()
     page.goto(f"/case?{LIFTED}")
-    page.get_by_role("link", name="Something else happened in the same situation").click()
+    page.get_by_role("link", name=said("rulings.ruling.more")).click()
     page.get_by_label("Search").fill("frost altered ground")
     page.get_by_role("button", name="Search").click()
     page.get_by_role("link", name=re.compile("The ground, sand, soil, dew")).click()
     for words in ("Elsewhere", "Yes", "None of these", "The surface"):
         answer(page, words)
-    page.get_by_role("link", name="Together: all 2 incidents").click()
+    page.get_by_role("link", name=said("rulings.ruling.together", count="2")).click()
     answer(page, "Yes")
     answer(page, "No")
 
@@ -107,21 +108,21 @@ def test_the_phone_s_accuracy_goes_into_the_address(phone: Page, ground: Ground)
     phone.context.set_geolocation({"latitude": latitude, "longitude": longitude, "accuracy": 6})
     phone.goto("/ball?hole=9")
     ready(phone)
-    phone.get_by_role("button", name="My position").click()
+    phone.get_by_role("button", name=said("shell.at_phone")).click()
     expect(phone.locator("#pick-words")).to_contain_text("to about 6 m")
     expect(phone.locator("path.accuracy")).to_have_count(1)
-    phone.get_by_role("button", name="At the cross").click()
+    phone.get_by_role("button", name=said("shell.at_cross")).click()
     expect(phone).to_have_url(re.compile(r"ball=55\.[\d.]+,3\.[\d.]+(;|%3B)u(=|%3D)6&"))
     expect(phone.locator(".doubt")).to_contain_text("measure on the ground")
     expect(phone.locator(".eyebrow")).to_contain_text("From the phone, to about 6 m")
 
-    phone.get_by_role("button", name="My position").click()
+    phone.get_by_role("button", name=said("shell.at_phone")).click()
     expect(phone.locator("#pick-words")).to_contain_text("to about 6 m")
     phone.locator("#map").focus()
     phone.keyboard.press("ArrowUp")
     phone.wait_for_function(f"() => Math.abs(window.marramMap.getCenter().lat - {latitude}) > 1e-5")
-    phone.get_by_role("button", name="At the cross").click()
-    expect(phone.locator(".eyebrow")).to_contain_text("From the map")
+    phone.get_by_role("button", name=said("shell.at_cross")).click()
+    expect(phone.locator(".eyebrow")).to_contain_text(said("rulings.ball.from_map"))
 
 
 def test_tee_markers_are_tapped(phone: Page, ground: Ground) -> None:
@@ -133,7 +134,7 @@ def test_tee_markers_are_tapped(phone: Page, ground: Ground) -> None:
         "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
     )
     ready(phone)
-    card = phone.locator(".option", has_text="Stroke and distance")
+    card = phone.locator(".option", has_text=said("relief.kind.stroke_and_distance"))
     for side, at in (("left", (x - 2, y + 1)), ("right", (x + 2, y + 1))):
         card.get_by_role("button", name=f"Show the {side} tee-marker").click()
         expect(phone.locator("#pick-words")).to_contain_text(f"Tap the {side} tee-marker")

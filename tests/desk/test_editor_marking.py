@@ -9,6 +9,7 @@ from fastapi import FastAPI
 from playwright.sync_api import Page, expect
 
 from marram.course.model import Kind
+from marram.words.texts import text as said
 from tests.desk.editing import choose, corners, look_at, ready, save
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import DAY
@@ -21,7 +22,7 @@ GRAVE = {"serious", "critical"}
 
 
 def mark(page: Page) -> None:
-    page.get_by_role("button", name="Mark here").tap()
+    page.get_by_role("button", name=said("editor.mark")).tap()
     expect(page.locator("#editor-words")).to_contain_text("to about 6.2 m")
 
 
@@ -42,7 +43,7 @@ def test_a_circle_around_the_phone(editor: Page, editing: FastAPI) -> None:
     expect(editor.locator("#mark-rough")).to_be_visible()
     expect(editor.locator("#tools-mark")).to_contain_text("balls are in flight")
     editor.get_by_role("button", name="Radius: more").tap()
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     save(editor)
     expect(editor.locator("[data-version='2']")).to_contain_text("Added ground under repair")
 
@@ -63,7 +64,7 @@ def test_a_rectangle_where_the_map_was_moved_to(editor: Page, editing: FastAPI) 
             editor.get_by_role("button", name=name).tap()
     look_at(editor, PHONE[0] + 20 * METRE, PHONE[1], 20)
     expect(editor.locator("#editor-words")).to_contain_text("The cross marks the middle")
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     save(editor)
     expect(editor.locator("[data-version='2']")).to_be_visible()
 
@@ -76,21 +77,21 @@ def test_a_rectangle_where_the_map_was_moved_to(editor: Page, editing: FastAPI) 
 def test_a_walk_round_the_area(editor: Page, editing: FastAPI) -> None:
     """A corner at each place the phone comes to, the last one taken back; kept over a reload on the way."""
     mark(editor)
-    editor.get_by_label("Walk round").check()
+    editor.get_by_label(said("editor.shape.walk")).check()
     walk = [(0, 0), (8, 0), (8, 6), (30, 30), (0, 6)]
     for number, (east, north) in enumerate(walk):
         place = {"latitude": PHONE[0] + north * METRE, "longitude": PHONE[1] + east * METRE / 0.5735}
         editor.context.set_geolocation({**place, "accuracy": 2 + number / 10})
         expect(editor.locator("#editor-words")).to_contain_text(f"to about {2 + number / 10:g} m")
-        editor.get_by_role("button", name="Corner here").tap()
+        editor.get_by_role("button", name=said("editor.corner_here")).tap()
         if number == 3:
-            editor.get_by_role("button", name="Take back last").tap()
+            editor.get_by_role("button", name=said("editor.take_back")).tap()
         if number == 1:
             editor.reload()
             ready(editor)
             expect(editor.locator("#editor-words")).to_contain_text("2 corners")
-            editor.get_by_role("button", name="My position").tap()
-    editor.get_by_role("button", name="Use it").tap()
+            editor.get_by_role("button", name=said("shell.at_phone")).tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     save(editor)
     expect(editor.locator("[data-version='2']")).to_be_visible()
 
@@ -103,10 +104,10 @@ def test_a_walk_round_the_area(editor: Page, editing: FastAPI) -> None:
 def test_without_a_position_the_cross_marks(editor: Page) -> None:
     """A phone that gives no position, or is elsewhere, says what to do; the shape stays under the cross."""
     editor.context.set_geolocation({"latitude": 0, "longitude": 0, "accuracy": 5})
-    editor.get_by_role("button", name="Mark here").tap()
+    editor.get_by_role("button", name=said("editor.mark")).tap()
     expect(editor.locator("#editor-words")).to_contain_text("The phone is not on this course")
     look_at(editor, *PHONE, 20)
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     expect(editor.locator("#edit-list li")).to_have_count(1)
 
 
@@ -117,9 +118,9 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     complete relief, not nearer the hole (Rule 16.1b).
     """
     editor.goto("/")
-    editor.get_by_role("link", name="Mark ground where you stand").click()
+    editor.get_by_role("link", name=said("rulings.start.mark_ground")).click()
     expect(editor.locator("#editor-words")).to_contain_text("to about 6.2 m")
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     editor.locator("#chosen-name").fill("Sprung leak")
     editor.locator("#chosen-name").blur()
     save(editor, who="AB")
@@ -132,8 +133,8 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     editor.locator("#map").tap(position={"x": box["width"] / 2, "y": box["height"] / 2})
     expect(editor.locator("#panel")).to_contain_text("ground under repair: Sprung leak")
     expect(editor.locator("#panel")).to_contain_text("measure on the ground")
-    editor.get_by_role("link", name="What happened?").click()
-    editor.get_by_label("Search").fill("ground under repair")
+    editor.get_by_role("link", name=said("rulings.what.title")).click()
+    editor.get_by_label("Search").fill(said("ground.ground_under_repair"))
     editor.get_by_role("link", name="ground under repair, animal hole or temporary water").first.click()
     for question, given in (
         ("What does the abnormal course condition interfere with?", "the ball: it touches"),
@@ -143,7 +144,7 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
         expect(editor.locator("h1")).to_contain_text(question)
         editor.get_by_role("button", name=re.compile(given, re.IGNORECASE)).first.click()
 
-    expect(editor.get_by_role("heading", name="Free relief")).to_be_visible()
+    expect(editor.get_by_role("heading", name=said("relief.kind.free"))).to_be_visible()
     expect(editor.locator("#panel")).to_contain_text("Relief from: Sprung leak (ground under repair)")
     expect(editor.locator("#panel")).to_contain_text("only to about 6.2 m, from a phone")
     expect(editor.locator(".relief.r-area.o-A")).to_be_visible()
@@ -153,7 +154,7 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
 def test_an_area_corrected_by_hand_can_forget_the_phone(editor: Page) -> None:
     """Moved until it fits, its edge is as good as a drawn one when the official says so."""
     mark(editor)
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     expect(editor.locator("#chosen-accuracy")).to_contain_text("to about 6.2 m")
     editor.get_by_role("button", name="It fits now").tap()
     expect(editor.locator("#chosen-accuracy")).to_be_hidden()
@@ -163,22 +164,22 @@ def test_an_area_corrected_by_hand_can_forget_the_phone(editor: Page) -> None:
 def test_who_saved_last_is_offered_again(editor: Page) -> None:
     """The initials stand in the field of the next save."""
     mark(editor)
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     save(editor, who="AB")
     expect(editor.locator("#panel")).to_contain_text("Version 2 is saved")
-    expect(editor.get_by_label("Who (name or initials)")).to_have_value("AB")
+    expect(editor.get_by_label(said("editor.who"))).to_have_value("AB")
 
 
 def test_new_doubts_are_shown_after_the_save(editor: Page) -> None:
     """A dropping zone that serves nothing is saved and told of; choosing what it serves ends the doubt."""
     editor.locator("#draw-kind").select_option("dropping_zone")
     mark(editor)
-    editor.get_by_role("button", name="Use it").tap()
+    editor.get_by_role("button", name=said("editor.use")).tap()
     save(editor)
     expect(editor.locator("#new-faults")).to_contain_text("does not say what it serves")
     expect(editor.locator("#new-faults")).to_contain_text("does not say on which hole")
 
-    choose(editor, "dropping zone")
+    choose(editor, said("ground.dropping_zone"))
     editor.locator("#chosen-hole").fill("1")
     editor.locator("#chosen-hole").blur()
     expect(editor.locator("#chosen-serves optgroup").first).to_have_attribute("label", "Hole 1")
@@ -190,23 +191,23 @@ def test_new_doubts_are_shown_after_the_save(editor: Page) -> None:
 
 def test_the_keyboard_alone_marks_shapes_and_deletes(editor: Page) -> None:
     """Arrow keys aim the cross, buttons do the rest: marked, moved by metres, another kind, gone, back again."""
-    editor.get_by_role("button", name="Mark here").press("Enter")
-    expect(editor.get_by_role("button", name="Use it")).to_be_focused()
+    editor.get_by_role("button", name=said("editor.mark")).press("Enter")
+    expect(editor.get_by_role("button", name=said("editor.use"))).to_be_focused()
     editor.locator("#editor-map").focus()
     editor.keyboard.press("ArrowLeft")
     expect(editor.locator("#editor-words")).to_contain_text("The cross marks the middle")
-    editor.get_by_role("button", name="Use it").press("Enter")
+    editor.get_by_role("button", name=said("editor.use")).press("Enter")
     expect(editor.locator("#save-title")).to_be_focused()
 
     before = corners(editor)
-    editor.locator("summary", has_text="Move it by metres").press("Enter")
+    editor.locator("summary", has_text=said("editor.move")).press("Enter")
     editor.get_by_label("Step").select_option("5")
-    editor.get_by_role("button", name="Move east").press("Enter")
+    editor.get_by_role("button", name=said("editor.move.east")).press("Enter")
     east = (corners(editor)[0][1] - before[0][1]) / METRE * 0.5735
     assert east == pytest.approx(5, rel=0.01)
     editor.locator("#chosen-kind").select_option("no_play_zone")
     expect(editor.locator("#edit-list")).to_have_text("Added no play zone")
-    editor.get_by_role("button", name="Delete area").press("Enter")
+    editor.get_by_role("button", name=said("editor.delete_area")).press("Enter")
     expect(editor.locator("#edit-list li")).to_have_count(0)
     expect(editor.get_by_role("button", name="Undo")).to_be_focused()
     editor.keyboard.press("Enter")
@@ -218,7 +219,7 @@ def test_corners_at_the_cross_need_no_tap(editor: Page) -> None:
     look_at(editor, *PHONE, 19)
     editor.get_by_role("button", name="Draw", exact=True).press("Enter")
     for key in ("ArrowRight", "ArrowDown", "ArrowLeft"):
-        editor.get_by_role("button", name="Corner at the cross").press("Enter")
+        editor.get_by_role("button", name=said("editor.corner_at_cross")).press("Enter")
         editor.locator("#editor-map").press(key)
         editor.wait_for_function("() => !document.querySelector('.leaflet-pan-anim')")
     editor.get_by_role("button", name="Finish").press("Enter")
@@ -226,7 +227,7 @@ def test_corners_at_the_cross_need_no_tap(editor: Page) -> None:
 
 
 @pytest.mark.parametrize("width", [390, 1280])
-@pytest.mark.parametrize("shape", ["Circle", "Rectangle", "Walk round"])
+@pytest.mark.parametrize("shape", ["Circle", "Rectangle", said("editor.shape.walk")])
 def test_marking_is_clean_by_axe_and_large_enough(editor: Page, width: int, shape: str) -> None:
     """Nothing serious or critical, nothing smaller than 44 px (WCAG 2.2, 2.5.5), nothing off the side.
 
@@ -240,6 +241,9 @@ def test_marking_is_clean_by_axe_and_large_enough(editor: Page, width: int, shap
     assert editor.evaluate(TOO_SMALL) == []
     assert editor.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
     if width == 390:
-        for name in ("My position", "Corner here" if shape == "Walk round" else "Use it"):
+        for name in (
+            said("shell.at_phone"),
+            said("editor.corner_here") if shape == said("editor.shape.walk") else said("editor.use"),
+        ):
             box = editor.get_by_role("button", name=name).bounding_box()
             assert 422 < box["y"] < box["y"] + box["height"] <= 844

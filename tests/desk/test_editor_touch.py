@@ -4,6 +4,7 @@ import pytest
 from fastapi import FastAPI
 from playwright.sync_api import Page, Route, expect
 
+from marram.words.texts import text as said
 from tests.desk.editing import (
     CORNERS,
     choose,
@@ -67,7 +68,7 @@ def test_keys_undo_and_redo_every_step(editor: Page) -> None:
     editor.keyboard.press("Control+Shift+z")
     expect(edits).to_have_count(1)
     editor.keyboard.press("Control+y")
-    choose(editor, "ground under repair")
+    choose(editor, said("ground.ground_under_repair"))
     assert corners(editor) == north
 
 
@@ -102,7 +103,7 @@ def test_a_reload_in_the_middle_of_drawing_loses_nothing(editor: Page) -> None:
 def test_without_the_desk_nothing_is_lost(editor: Page, editing: FastAPI) -> None:
     """Out of reach, the page says so and keeps edits, name and reason, also over a reload; then they are saved."""
     draw(editor)
-    editor.get_by_label("Why (if you like)").fill("after rain")
+    editor.get_by_label(said("editor.why")).fill("after rain")
     editor.context.set_offline(True)
     save(editor, who="Bo")
 
@@ -113,9 +114,9 @@ def test_without_the_desk_nothing_is_lost(editor: Page, editing: FastAPI) -> Non
     editor.context.set_offline(False)
     editor.reload()
     ready(editor)
-    editor.get_by_role("button", name="Take them up").click()
-    expect(editor.get_by_label("Who (name or initials)")).to_have_value("Bo")
-    editor.get_by_role("button", name="Save a new version").click()
+    editor.get_by_role("button", name=said("editor.take_up")).click()
+    expect(editor.get_by_label(said("editor.who"))).to_have_value("Bo")
+    editor.get_by_role("button", name=said("editor.save_version")).click()
     expect(editor.locator("[data-version='2']")).to_contain_text("after rain")
     expect(editor.locator("[data-version='2']")).to_contain_text("Bo")
 
@@ -126,7 +127,7 @@ def test_a_desk_that_fails_keeps_the_edits(editor: Page) -> None:
     editor.route("**/api/map", lambda route: route.fulfill(status=502, body="no gateway"), times=1)
     save(editor)
     expect(editor.locator("#editor-faults")).to_contain_text("The desk failed (502)")
-    editor.get_by_role("button", name="Save a new version").click()
+    editor.get_by_role("button", name=said("editor.save_version")).click()
     expect(editor.locator("[data-version='2']")).to_contain_text("Added ground under repair")
 
 
@@ -141,7 +142,7 @@ def test_an_answer_lost_on_the_way_does_not_save_twice(editor: Page, editing: Fa
     editor.route("**/api/map", swallow, times=1)
     save(editor)
     expect(editor.locator("#editor-faults")).to_contain_text("cannot be reached")
-    editor.get_by_role("button", name="Save a new version").click()
+    editor.get_by_role("button", name=said("editor.save_version")).click()
     expect(editor.locator("#panel")).to_contain_text("Version 2 is saved")
     assert editing.state.maps.latest().number == 2
 
@@ -149,7 +150,7 @@ def test_an_answer_lost_on_the_way_does_not_save_twice(editor: Page, editing: Fa
 def test_the_day_chooses_the_map_and_takes_the_edits_along(editor: Page, editing: FastAPI) -> None:
     """Drawn on one day's map and saved for the next, the area is on the next day's map only."""
     draw(editor)
-    editor.get_by_label("In force from", exact=True).fill("2025-06-22")
+    editor.get_by_label(said("editor.from"), exact=True).fill("2025-06-22")
     expect(editor.locator("#map-day")).to_contain_text("Map of 2025-06-22")
     expect(editor.locator("#edit-list li")).to_have_count(1)
     save(editor, day="2025-06-22")
@@ -159,7 +160,9 @@ def test_the_day_chooses_the_map_and_takes_the_edits_along(editor: Page, editing
     assert [len(maps.prepared(day)) for day in (maps.latest().in_force_from,)] == [0]
     editor.goto("/map?on=2025-06-21")
     ready(editor)
-    expect(editor.locator("#map-prepared")).to_contain_text("from 2025-06-22 (version 2, Ada)")
+    expect(editor.locator("#map-prepared")).to_contain_text(
+        said("editor.prepared.map", since="2025-06-22", version="2", who="Ada")
+    )
 
 
 def test_what_is_prepared_otherwise_is_asked_about_on_the_page(editor: Page) -> None:
@@ -170,7 +173,7 @@ def test_what_is_prepared_otherwise_is_asked_about_on_the_page(editor: Page) -> 
     for day, name in (("2025-06-22", "Pond"), ("2025-06-21", "Mire")):
         editor.goto(f"/map?on={day}")
         ready(editor)
-        choose(editor, "ground under repair")
+        choose(editor, said("ground.ground_under_repair"))
         editor.locator("#chosen-name").fill(name)
         editor.locator("#chosen-name").blur()
         save(editor, day=day)
@@ -180,6 +183,6 @@ def test_what_is_prepared_otherwise_is_asked_about_on_the_page(editor: Page) -> 
     faults = editor.locator("#editor-faults")
     expect(faults).to_contain_text("Version 3, Ada: Changed ground under repair “Pond”")
     expect(faults).to_contain_text("Yours: Changed ground under repair “Mire”")
-    faults.get_by_role("button", name="Mine until 2025-06-22, then what is prepared").click()
+    faults.get_by_role("button", name=said("editor_script.mine_until", day="2025-06-22")).click()
     expect(editor.locator("[data-version='4']")).to_contain_text("Mire")
     expect(editor.locator("#panel")).to_contain_text("carried over into the map prepared from 2025-06-22")

@@ -3,6 +3,7 @@
 import pytest
 from fastapi import FastAPI
 
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 
 BAD = [
@@ -55,7 +56,7 @@ def test_all_faults_are_told_at_once(client: TestClient) -> None:
 def test_an_unknown_page_is_a_page_too(client: TestClient) -> None:
     """The way back stands on it; a program gets the error shape."""
     assert client.get("/nowhere").status_code == 404
-    assert "Back to the course" in client.get("/nowhere").text
+    assert said("shell.back_to_course") in client.get("/nowhere").text
     assert client.get("/api/nowhere").json()["error"]["code"] == "not_found"
 
 

@@ -5,6 +5,7 @@ from html import unescape
 
 import pytest
 
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
@@ -27,7 +28,7 @@ def test_a_tapped_place_becomes_facts_from_the_map(client: TestClient, ground: G
     """The page says which area of the course the ball lies in, and how far the hole is."""
     page = client.get(f"/ball?hole=9&ball={ground.in_the_burn()}")
 
-    assert "The ball lies in a penalty area" in page.text
+    assert said("rulings.ball.lies", where="in a penalty area") in page.text
     assert "red penalty area: The Burn" in page.text
     assert page.context["place"].facts["penalty_area_colour"] == "red"
     assert page.context["place"].metres == pytest.approx(250, abs=5)
@@ -138,7 +139,7 @@ def test_what_is_settled_already_is_said(client: TestClient) -> None:
     page = client.get("/case?what=ball_in_penalty_area&found_in_penalty_area=yes")
 
     assert "No penalty, whatever the answer." in page.context["sheet"].settled
-    assert "Already settled" in page.text
+    assert said("rulings.question.settled") in page.text
 
 
 def test_a_number_is_asked_with_its_unit(client: TestClient) -> None:
@@ -183,8 +184,8 @@ def test_a_no_play_zone_under_the_ball_is_never_missed(client: TestClient, groun
     other = client.get(f"/case?{place}&what=unplayable_ball").text
     zone = client.get(f"/case?{place}&what=no_play_zone")
 
-    assert "The map shows a no play zone here." in other
-    assert "The map shows a no play zone here." not in zone.text
+    assert said("shell.here.no_play_zone") in other
+    assert said("shell.here.no_play_zone") not in zone.text
     assert zone.context["sheet"].why[0].answer == "the ball lies in the zone"
     assert zone.context["sheet"].why[0].from_map
 
@@ -199,7 +200,7 @@ def test_a_ball_on_another_holes_green_is_never_missed(client: TestClient, groun
         f"/case?{place}&what=wrong_green&local=none&handed=right&played_despite_wrong_green=no"
     )
 
-    assert "The ball lies on a wrong green: relief must be taken." in other
+    assert said("shell.here.wrong_green") in other
     assert "relief must be taken." not in chosen.text
     assert chosen.context["sheet"].why[0].answer == "the ball touches it"
     assert any(one.drawn for one in chosen.context["options"])
@@ -223,6 +224,6 @@ def test_a_matter_of_judgement_says_who_decides_and_what_to_weigh(client: TestCl
 
     assert page.context["sheet"].kind == "judgement"
     assert page.context["judge"] == "the Committee"
-    assert "What to weigh" in page.text
-    assert "What it can end in" in page.text
+    assert said("rulings.ruling.weigh") in page.text
+    assert said("rulings.ruling.ends") in page.text
     assert all(outcome in unescape(page.text) for outcome in page.context["sheet"].outcomes)

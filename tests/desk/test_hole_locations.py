@@ -15,6 +15,7 @@ from marram.course.greens.green_frame import PACE, GreenFrame
 from marram.course.versions.map_edits import Edit
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
+from marram.words.texts import text as said
 from tests.course.drawing import nine_holes, write
 from tests.desk.asking import TestClient
 
@@ -102,7 +103,7 @@ def test_slope_is_held_against_the_green_speed(desk: TestClient, flat_desk: Test
     assert "more than 5.95 % is too steep at a green speed of 9 feet" in str(slow["warnings"])
     flat = look(flat_desk, hole=4, x=120, y=85)
     assert (flat["slope"], flat["warnings"]) == ("", [])
-    assert "Slope was not considered." in flat_desk.get(f"/holes/{DAY}").text
+    assert said("holes.slope.not_considered") in flat_desk.get(f"/holes/{DAY}").text
 
 
 def test_a_day_saved_is_there_again_and_keeps_its_versions(desk: TestClient) -> None:
@@ -274,7 +275,7 @@ def test_a_saved_place_that_a_new_map_leaves_off_the_green_is_told(desk: TestCli
             place[1] -= 0.0003  # 33 m south, more than the green is deep
     maps.save([Edit("change", green.ident, moved)], base=1, who="Bo", in_force_from=date.fromisoformat(DAY))
     told = desk.get(f"/api/holes/{DAY}").json()
-    assert told["without"]["4"] == "the place saved for it lies off its green on the map of this day"
+    assert told["without"]["4"] == said("holes.without.lost")
     sheet = desk.get(f"/holes/{DAY}/sheet.pdf")
     assert sheet.status_code == 400
     assert "The place saved for hole 4 lies off its green" in sheet.text

@@ -11,6 +11,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
+from marram.words.texts import text as said
 from tests.desk.serving import served
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_hole_locations import DAY
@@ -65,16 +66,16 @@ def opened(page: Page, hole: int = 4) -> None:
 
 
 def type_paces(page: Page, front: int, side: int, which: str) -> None:
-    page.get_by_label("Which side", exact=True).select_option(which)
-    page.get_by_label("Paces from the side", exact=True).fill(str(side))
-    page.get_by_label("Paces from the front", exact=True).fill(str(front))
-    page.get_by_label("Paces from the front", exact=True).press("Tab")
+    page.get_by_label(said("holes.which"), exact=True).select_option(which)
+    page.get_by_label(said("holes.side"), exact=True).fill(str(side))
+    page.get_by_label(said("holes.front"), exact=True).fill(str(front))
+    page.get_by_label(said("holes.front"), exact=True).press("Tab")
     expect(page.locator("#numbers")).to_contain_text(f"{front} from the front · {side} from the {which}")
 
 
 def save(page: Page, who: str = "Ada") -> None:
     page.get_by_label("Who", exact=True).fill(who)
-    page.get_by_role("button", name="Save this day").click()
+    page.get_by_role("button", name=said("holes.save_day")).click()
 
 
 def drag_cup(page: Page, right: float, down: float) -> None:
@@ -142,8 +143,8 @@ def test_typed_numbers_move_it_and_warnings_come_at_once(page: Page) -> None:
     expect(page.locator("#warnings")).to_contain_text("paces from the edge of the green; at least four")
     type_paces(page, 17, 10, "left")
     expect(page.locator("#warnings")).to_contain_text(re.compile(r"too steep|from ground steeper"))
-    page.get_by_label("Paces from the front", exact=True).fill("99")
-    page.get_by_label("Paces from the front", exact=True).press("Tab")
+    page.get_by_label(said("holes.front"), exact=True).fill("99")
+    page.get_by_label(said("holes.front"), exact=True).press("Tab")
     expect(page.locator("#setting-faults")).to_contain_text("99 paces from the front is off the green")
     expect(page.locator("#numbers")).to_contain_text("17 from the front")
 
@@ -182,14 +183,16 @@ def test_moved_holes_survive_a_reload_and_are_saved(page: Page, days: HoleDays) 
     type_paces(page, 10, 8, "left")
     page.reload()
     opened(page)
-    expect(page.locator("#numbers")).to_contain_text("10 from the front · 8 from the left")
+    expect(page.locator("#numbers")).to_contain_text(
+        said("holes_script.place", front="10", side="8", which="left")
+    )
     save(page)
     expect(page.locator(".settled")).to_contain_text("Version 1 is saved")
     version = days.latest(date.fromisoformat(DAY))
     assert version is not None
     assert (len(version.places), version.who) == (18, "Ada")
     with page.expect_download() as fetched:
-        page.get_by_role("link", name="Download as PDF").click()
+        page.get_by_role("link", name=said("holes.sheet.pdf")).click()
     assert fetched.value.suggested_filename == f"hole-locations-{DAY}.pdf"
     opened(page)
     expect(page.locator("#changes")).to_contain_text("Version 1 is saved; nothing is changed")
@@ -202,7 +205,7 @@ def test_kept_moves_can_be_thrown_away(page: Page) -> None:
     type_paces(page, 10, 8, "left")
     page.reload()
     opened(page)
-    page.get_by_role("button", name="Throw them away").click()
+    page.get_by_role("button", name=said("holes.throw_away")).click()
     expect(page.locator("#numbers")).to_have_text(start)
     page.reload()
     opened(page)
@@ -232,24 +235,28 @@ def test_two_who_move_the_same_hole_see_both(page: Page) -> None:
     both_move_hole_4(page)
     faults = page.locator("#setting-faults")
     expect(faults).to_contain_text("Bo meanwhile saved version 2, which also moves hole 4")
-    expect(faults).to_contain_text(
-        re.compile("Bo: 8 from the front · 6 from the right.* You: 10 from the front · 8 from the left")
-    )
+    theirs = said("holes_script.place", front="8", side="6", which="right")
+    mine = said("holes_script.place", front="10", side="8", which="left")
+    expect(faults).to_contain_text(re.compile(f"Bo: {re.escape(theirs)}.*{re.escape(mine)}"))
     expect(page.locator("#green .theirs")).to_have_count(1)
-    page.get_by_role("button", name="Keep mine for hole 4").click()
+    page.get_by_role("button", name=said("holes_script.keep_mine", hole="4")).click()
     save(page, "Cy")
     expect(page.locator(".settled")).to_contain_text("Version 3 is saved")
     opened(page)
-    expect(page.locator("#numbers")).to_contain_text("10 from the front · 8 from the left")
+    expect(page.locator("#numbers")).to_contain_text(
+        said("holes_script.place", front="10", side="8", which="left")
+    )
 
 
 def test_theirs_can_be_taken(page: Page) -> None:
     """Then nothing of hole 4 is left to save."""
     both_move_hole_4(page)
     page.get_by_role("button", name=re.compile("^Take Bo")).click()
-    expect(page.locator("#numbers")).to_contain_text("8 from the front · 6 from the right")
+    expect(page.locator("#numbers")).to_contain_text(
+        said("holes_script.place", front="8", side="6", which="right")
+    )
     expect(page.locator("#changes")).to_contain_text("Version 2 is saved; nothing is changed")
-    expect(page.get_by_role("button", name="Save this day")).to_be_disabled()
+    expect(page.get_by_role("button", name=said("holes.save_day"))).to_be_disabled()
 
 
 def test_without_the_desk_what_was_moved_stays(page: Page) -> None:
@@ -262,7 +269,9 @@ def test_without_the_desk_what_was_moved_stays(page: Page) -> None:
     page.context.set_offline(False)
     page.reload()
     opened(page)
-    expect(page.locator("#numbers")).to_contain_text("10 from the front · 8 from the left")
+    expect(page.locator("#numbers")).to_contain_text(
+        said("holes_script.place", front="10", side="8", which="left")
+    )
 
 
 def test_nothing_is_too_small_too_wide_or_out_of_reach(page: Page) -> None:
@@ -286,9 +295,9 @@ def test_the_form_without_javascript_is_within_reach(chromium: Browser, desk_add
     page = context.new_page()
     page.goto(f"/holes/{DAY}")
     expect(page.locator("#typed-form input[name^=front-]")).to_have_count(18)
-    page.get_by_label("Hole 4, paces from the front").fill("11")
-    page.get_by_label("Who saves this").fill("Ada")
+    page.get_by_label(said("holes.typed.front_of", hole="4")).fill("11")
+    page.get_by_label(said("holes.typed.who")).fill("Ada")
     page.locator("#typed-form button").click()
     expect(page.locator(".settled")).to_contain_text("Version 1 is saved")
-    expect(page.get_by_label("Hole 4, paces from the front")).to_have_value("11")
+    expect(page.get_by_label(said("holes.typed.front_of", hole="4"))).to_have_value("11")
     context.close()

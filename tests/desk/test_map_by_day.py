@@ -9,6 +9,7 @@ import pytest
 from marram.course.versions.map_edits import Edit
 from marram.demo import COURSE
 from marram.desk.app import create_app
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.test_map_editor import DAY, SQUARE, area, filled, maps_of, saving
 
@@ -51,7 +52,7 @@ def test_a_save_for_today_rules_today_and_tomorrow(desk: TestClient) -> None:
         answer = desk.get(f"/api/area?{PLACE}&on={day}").json()
         assert {name for name in ("marked", "prepared") if name in str(answer["things"])} == things
         assert (answer["map_version"], answer["map_in_force_from"], answer["map_saved_by"]) == (3, day, "Bo")
-    assert "Carried over into what was prepared from 2025-06-22" in desk.get("/map").text
+    assert said("editor.version.carried", days="2025-06-22") in desk.get("/map").text
 
 
 def test_what_is_prepared_otherwise_is_shown_before_anything_is_saved(desk: TestClient) -> None:
@@ -91,9 +92,9 @@ def test_who_saved_is_kept_for_the_next_save_and_named_in_the_ruling(desk: TestC
     case = f"/case?{PLACE}&what=abnormal_course_condition&interference=ball"
     case += "&stroke_unreasonable_anyway=no&only_by_unreasonable_choice=no&form=stroke_play&local=none"
     ruling = desk.get(f"{case}&on={DAY}").text
-    assert "Map version 2, in force from 2025-06-21, saved by Å. Ö." in ruling
+    assert said("shell.map_version", number="2", since="2025-06-21", who="Å. Ö") in ruling
     before = desk.get(f"{case}&on=2025-06-20").text
-    assert "Map version 1, the map as its file holds it." in before
+    assert said("shell.map_version.file", number="1") in before
 
 
 def test_new_doubts_are_shown_after_a_save(desk: TestClient) -> None:
@@ -158,7 +159,7 @@ def test_a_changed_course_file_is_said_and_decided(desk: TestClient, take: str, 
     assert "course file has changed" not in desk.get("/").text
     changed_file(desk)
 
-    assert "The course file has changed." in desk.get("/").text
+    assert said("rulings.start.file_changed") in desk.get("/").text
     page = desk.get("/map").text
     assert "Added ground under repair “From the file”" in page
     assert "From the file" not in desk.get(f"/api/course?on={DAY}").text
@@ -175,7 +176,7 @@ def test_a_desk_started_again_rules_on_the_versions_not_on_the_changed_file(desk
     again = TestClient(create_app(maps_of(desk).course_file, maps=maps_of(desk).folder))
 
     assert "From the file" not in again.get("/api/course?on=2025-06-20").text
-    assert "The course file has changed." in again.get("/").text
+    assert said("rulings.start.file_changed") in again.get("/").text
 
 
 def test_a_feature_changed_in_the_file_and_here_is_asked_about(desk: TestClient) -> None:

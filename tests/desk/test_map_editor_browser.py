@@ -8,6 +8,7 @@ from fastapi import FastAPI
 from playwright.sync_api import Page, expect
 
 from marram.course.versions.map_edits import Edit
+from marram.words.texts import text as said
 from tests.desk.editing import CORNERS, choose, corners, draw, look_at, pixel, ready, save
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import area
@@ -23,7 +24,7 @@ def test_drawn_with_three_taps_kept_over_a_reload_and_saved(editor: Page, editin
     editor.reload()
     ready(editor)
     expect(editor.locator("#draft-words")).to_contain_text("1 unsaved edit of version 1")
-    editor.get_by_role("button", name="Take them up").click()
+    editor.get_by_role("button", name=said("editor.take_up")).click()
     save(editor)
 
     expect(editor.locator("[data-version='2']")).to_contain_text("Added ground under repair")
@@ -44,7 +45,7 @@ def test_edits_offered_again_are_not_lost_to_new_ones(editor: Page) -> None:
     add_by_coordinates(editor, "55.005,4.0\n55.0051,4.0\n55.0051,4.0001")
     editor.reload()
     ready(editor)
-    editor.get_by_role("button", name="Take them up").click()
+    editor.get_by_role("button", name=said("editor.take_up")).click()
 
     expect(editor.locator("#edit-list li")).to_have_count(2)
 
@@ -55,14 +56,14 @@ def test_the_last_tap_and_every_step_can_be_undone(editor: Page) -> None:
     editor.get_by_role("button", name="Draw", exact=True).tap()
     for corner in CORNERS:
         editor.locator("#editor-map").tap(position=pixel(editor, *corner))
-    editor.get_by_role("button", name="Take back last").tap()
+    editor.get_by_role("button", name=said("editor.take_back")).tap()
     expect(editor.locator("#editor-words")).to_contain_text("2 of at least 3")
     expect(editor.get_by_role("button", name="Finish")).to_be_disabled()
     editor.locator("#editor-map").tap(position=pixel(editor, *CORNERS[2]))
     editor.get_by_role("button", name="Finish").tap()
 
     editor.get_by_role("button", name="Undo").tap()
-    expect(editor.locator("#edit-count")).to_have_text("No edits yet.")
+    expect(editor.locator("#edit-count")).to_have_text(said("editor.no_edits"))
     editor.get_by_role("button", name="Redo").tap()
     expect(editor.locator("#edit-list li")).to_have_count(1)
 
@@ -99,10 +100,10 @@ def test_an_area_is_moved_shaped_and_deleted(editor: Page) -> None:
     editor.locator(".handle.between").first.click()
     assert len(corners(editor)) == 4
     editor.locator(".handle.corner").first.click()
-    editor.get_by_role("button", name="Delete corner").click()
+    editor.get_by_role("button", name=said("editor.delete_corner")).click()
     assert len(corners(editor)) == 3
-    editor.get_by_role("button", name="Delete area").click()
-    expect(editor.locator("#edit-count")).to_have_text("No edits yet.")
+    editor.get_by_role("button", name=said("editor.delete_area")).click()
+    expect(editor.locator("#edit-count")).to_have_text(said("editor.no_edits"))
 
 
 def test_a_conflict_shows_the_other_side_and_mine_can_go_on_top(editor: Page, editing: FastAPI) -> None:
@@ -122,7 +123,7 @@ def test_a_conflict_shows_the_other_side_and_mine_can_go_on_top(editor: Page, ed
         "Version 3, Bo: Changed ground under repair “Pond”"
     )
     expect(editor.locator("#editor-faults")).to_contain_text("Yours: Changed ground under repair “Mire”")
-    editor.get_by_role("button", name="Put mine on version 3").click()
+    editor.get_by_role("button", name=said("editor_script.put_mine", version="3")).click()
     save(editor)
     expect(editor.locator("[data-version='4']")).to_contain_text("Mire")
 
@@ -132,16 +133,16 @@ def test_a_crossing_edge_is_refused_and_the_edit_stays(editor: Page, editing: Fa
     add_by_coordinates(editor, "55.004,4.0\n55.0041,4.0001\n55.004,4.0001\n55.0041,4.0")
     save(editor)
 
-    expect(editor.locator("#editor-faults")).to_contain_text("Nothing was saved")
+    expect(editor.locator("#editor-faults")).to_contain_text(said("editor.not_saved"))
     expect(editor.locator("#editor-faults")).to_contain_text("at 55.00")
     expect(editor.locator("#edit-list li")).to_have_count(1)
     assert editing.state.maps.latest().number == 1
 
 
 def add_by_coordinates(editor: Page, places: str) -> None:
-    editor.locator("summary", has_text="Draw by coordinates").press("Enter")
+    editor.locator("summary", has_text=said("editor.coordinates")).press("Enter")
     editor.get_by_label("Corners in order").fill(places)
-    editor.get_by_role("button", name="Add this area").press("Enter")
+    editor.get_by_role("button", name=said("editor.coordinates.add")).press("Enter")
 
 
 def test_the_keyboard_alone_draws_and_saves(editor: Page) -> None:

@@ -9,6 +9,7 @@ from marram.course.versions.map_edits import Edit
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE
 from marram.desk.app import create_app
+from marram.words.texts import text as said
 from tests.course.test_versions import square
 from tests.desk.asking import TestClient
 
@@ -33,8 +34,14 @@ def desk(maps: MapVersions) -> TestClient:
 
 def test_ground_marked_on_the_day_is_there_from_that_day(desk: TestClient) -> None:
     """The same ball touches the ground under repair on the day, and not the day before."""
-    assert "ground under repair" in str(desk.get(f"/api/area?{BALL}&{AFTER}").json()["things"]).lower()
-    assert "ground under repair" not in str(desk.get(f"/api/area?{BALL}&{BEFORE}").json()["things"]).lower()
+    assert (
+        said("ground.ground_under_repair")
+        in str(desk.get(f"/api/area?{BALL}&{AFTER}").json()["things"]).lower()
+    )
+    assert (
+        said("ground.ground_under_repair")
+        not in str(desk.get(f"/api/area?{BALL}&{BEFORE}").json()["things"]).lower()
+    )
 
 
 @pytest.mark.parametrize("path", ["/api/area", "/api/rule", "/api/relief", "/api/situation"])

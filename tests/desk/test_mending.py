@@ -10,6 +10,7 @@ from fastapi import FastAPI
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.app import create_app
 from marram.errors import BadCourse
+from marram.words.texts import text as said
 from tests.course.mending.broken import BREAKS, document, features
 from tests.desk.conftest import TestClient
 
@@ -69,7 +70,7 @@ def test_the_list_holds_every_fault_with_its_proposal(desk) -> None:
         "Turn the line round",
         "Keep both parts",
         "Keep only the part of 100 m²",
-        "Leave it",
+        said("mending.leave"),
     ):
         assert words in page.text
 
@@ -101,10 +102,10 @@ def test_a_desk_started_again_goes_on_with_what_was_mended(desk, course_file) ->
 @pytest.mark.parametrize(
     ("given", "said"),
     [
-        ({"who": " "}, "Say who mends the map."),
+        ({"who": " "}, said("mending.say_who")),
         ({"in_force_from": "soon"}, "is no day"),
         ({"mark": "0123456789"}, "no longer fits the map"),
-        ({"mark": ""}, "Choose one from the list first."),
+        ({"mark": ""}, said("mending.choose_first")),
     ],
 )
 def test_what_cannot_be_saved_is_said(desk, course_file, given, said) -> None:
@@ -142,7 +143,7 @@ def test_what_is_left_stays_left_until_it_is_asked_for_again(desk) -> None:
     left = desk.post("/map/mend", data={"leave": key, "in_force_from": "2026-05-01"})
     assert "Max-Age" not in left.headers["set-cookie"]
     after = desk.get("/map/mend").text
-    assert "Left for now: 1" in after
+    assert said("mending.left", count="1") in after
     assert f'name="leave" value="{key}"' not in after
     desk.post("/map/mend", data={"again": "yes", "in_force_from": "2026-05-01"})
     assert "Left for now" not in desk.get("/map/mend").text
@@ -162,7 +163,7 @@ def test_the_editor_draws_on_a_broken_map(desk) -> None:
     """The editor opens too, says that the map cannot be used, and what is drawn is kept while errors are left."""
     page = desk.get("/map")
     assert page.status_code == 200
-    assert "This map cannot be used yet" in page.text
+    assert said("mending.unusable") in page.text
     told = desk.get("/api/map").json()
     area = {
         "type": "Feature",

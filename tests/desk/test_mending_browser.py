@@ -8,6 +8,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from marram.desk.app import create_app
+from marram.words.texts import text as said
 from tests.course.mending.broken import BREAKS, document, features
 from tests.desk.serving import served
 
@@ -56,7 +57,7 @@ def test_a_phone_mends_the_map_by_touch(chromium, address) -> None:
         page.wait_for_url("**/map/mend?on=*")
         page.locator("#mending-map[data-ready=yes]").wait_for(state="attached")
         expect(page.get_by_label("Who mends it")).to_have_value("R. Marker")
-    page.get_by_role("link", name="Go to the course").tap()
+    page.get_by_role("link", name=said("mending.to_course")).tap()
     expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
     assert not faults
 
@@ -99,6 +100,6 @@ def test_without_javascript_the_list_mends(chromium, address) -> None:
     page.get_by_label("Who mends it").fill("R. Marker")
     page.get_by_role("button", name=re.compile("Accept.*Turn the line round")).click()
     expect(page.get_by_text("Version 2 is saved: mended")).to_be_visible()
-    page.get_by_role("button", name="Leave it").first.click()
-    expect(page.get_by_text("Left for now: 1")).to_be_visible()
+    page.get_by_role("button", name=said("mending.leave")).first.click()
+    expect(page.get_by_text(said("mending.left", count="1"))).to_be_visible()
     context.close()

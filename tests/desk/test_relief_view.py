@@ -7,6 +7,7 @@ from marram.course.model import Course
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.services import relief as relief_service
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
@@ -135,4 +136,4 @@ def test_the_condition_relief_is_taken_from_is_said(client: TestClient, ground: 
     answers = "&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no"
     messages = relief(client, query + answers)["free"]["messages"]
 
-    assert messages[0] == "Relief from: Reseeded fairway (ground under repair)."
+    assert messages[0] == said("rulings.note.relief_from", condition="Reseeded fairway (ground under repair)")

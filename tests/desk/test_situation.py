@@ -15,6 +15,7 @@ from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import at_incident, next_incident, together, without_incident
 from marram.rules.ruling import Who
 from marram.services.event import Event
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
@@ -63,14 +64,14 @@ def link(page: str, words: str) -> str:
 def test_from_one_ruling_to_the_combined_one(client: TestClient, ground: Ground) -> None:
     """Something else happened: the first ruling stays, the ball's place and the facts are asked anew, then both count."""
     first = client.get("/case", params={"hole": "9", "ball": ground.fairway(), **LIFTED})
-    placing = client.get(link(first.text, "Something else happened in the same situation"))
+    placing = client.get(link(first.text, said("rulings.ruling.more")))
     assert placing.context["place"] is None, "the ball may lie elsewhere by now"
-    listed = client.get(link(placing.text, "Go on without a place"))
+    listed = client.get(link(placing.text, said("rulings.ball.without_place")))
     address = dict(parse_qsl(urlsplit(str(listed.url)).query))
     second = client.get("/case", params={**address, **IMPROVED})
     assert second.context["sheet"].kind == "ruling"
 
-    asked = client.get(link(second.text, "Together: all 2 incidents"))
+    asked = client.get(link(second.text, said("rulings.ruling.together", count="2")))
     assert asked.context["question"].fact == "intervening_event_1"
     known = [("intervening_event_1", "yes"), ("ball_settled_1", "no")]
     both = client.get("/together", params=[*asked.context["hidden"], *known])
@@ -169,8 +170,8 @@ def test_nothing_is_combined_while_an_incident_is_open(client: TestClient) -> No
     page = client.get("/together", params=numbered(LIFTED, {"what": "ground_altered"}))
 
     assert page.context["view"].sheet is None
-    assert "Not all incidents are decided yet" in page.text
-    goes_on = client.get(link(page.text, "Go on with it"))
+    assert said("rulings.together.not_all") in page.text
+    goes_on = client.get(link(page.text, said("rulings.together.go_on")))
     assert goes_on.context["question"].fact == "altered_place"
     assert goes_on.context["case"].number == 2
 

@@ -6,6 +6,7 @@ here is the best known: one penalty stroke until 2018 (Rule 14-4 of the former R
 
 import pytest
 
+from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
@@ -18,7 +19,7 @@ def test_the_same_case_is_ruled_under_the_former_rules_and_the_present(client: T
     former, present = (client.get(f"/case?{TAUGHT}&{day}") for day in (FORMER, PRESENT))
 
     assert former.context["sheet"].headline.startswith("One penalty stroke")
-    assert "Former Rules, until 2018" in former.text
+    assert said("conditions.former", year="2018") in former.text
     assert present.context["sheet"].headline.startswith("No penalty")
     assert "Rules 2023" in present.text
 
@@ -28,7 +29,11 @@ def test_a_teaching_incident_leads_to_the_rules_of_another_time(client: TestClie
     """The former Rules and both editions are one step away, each link answering; the one shown is no link."""
     offered = client.get(f"/case?{TAUGHT}&{day}").context["taught"]
 
-    assert [one.name for one in offered] == ["Former Rules, until 2018", "Rules 2019", "Rules 2023"]
+    assert [one.name for one in offered] == [
+        said("conditions.former", year="2018"),
+        "Rules 2019",
+        "Rules 2023",
+    ]
     assert [one.here for one in offered].count(True) == 1
     for one in offered:
         assert one.name in client.get(one.url).text

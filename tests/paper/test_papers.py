@@ -22,6 +22,7 @@ from marram.paper.green_drawing import SIZE, green_svg
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
 from marram.paper.marking_drawing import marking_svg
 from marram.paper.marking_sheet import marking_pdf, numbered
+from marram.words.texts import text as said
 from tests.course.drawing import drawn, nine_holes, write
 
 ROUND_GREEN = GreenFrame(Point(0, 0).buffer(15, quad_segs=256), LineString([(0, -200), (0, 0)]))
@@ -82,7 +83,7 @@ def test_a_green_without_elevations_has_no_arrows() -> None:
 def test_the_sheet_says_what_was_done_about_slope(course: Course) -> None:
     """Not considered, or the figures it was held against; each hole says how its ground falls."""
     places = {1: course.hole(1).location}
-    assert "Slope was not considered." in sheet_svg(course, places)
+    assert said("holes.slope.not_considered") in sheet_svg(course, places)
     slopes = GreenSlopes(course, read_elevations(course, [GREENS]), slope_limits(10))
     told = sheet_svg(course, places, slopes)
     assert "steeper than 5.42 % (for a green speed of 10 feet; at most 3.9 % is recommended)" in told
