@@ -62,7 +62,7 @@ def test_an_unknown_page_is_a_page_too(client: TestClient) -> None:
 
 def test_a_wrong_method_is_refused_in_the_same_shape(client: TestClient) -> None:
     """Posting to a page that is only read says so."""
-    assert client.post("/api/rule").json()["error"]["code"] == "refused"
+    assert client.post("/api/course").json()["error"]["code"] == "refused"
 
 
 def test_a_failure_of_ours_is_a_page_too(app: FastAPI, monkeypatch: pytest.MonkeyPatch) -> None:
