@@ -47,9 +47,7 @@ KINDS = (*AREAS, *OTHERS, "mixed")
 def large_map(kind: str, count: int) -> dict:
     """Return a map with so many features of a kind, as a GeoJSON FeatureCollection."""
     side = max(600.0, APART * (math.isqrt(max(count - 1, 0)) + 3))
-    return _collection(
-        side, [*_course(side, with_boundary=kind != "boundary lines"), *_many(kind, count, side)]
-    )
+    return _collection([*_course(side, with_boundary=kind != "boundary lines"), *_many(kind, count, side)])
 
 
 def patches_map(features: int = 1900, patches: int = 120) -> dict:
