@@ -6,7 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pyproj import Geod
 
-from tests.relief.verifier.balls import Balls, ground_of
+from tests.relief.verifier.ball_places import ground_of
+from tests.relief.verifier.balls import Balls
 from tests.relief.verifier.flat import Flat
 from tests.relief.verifier.made_maps import COURSES, MAPS, made
 

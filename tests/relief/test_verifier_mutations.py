@@ -16,7 +16,8 @@ from marram.relief.geometry.limits import Bound
 from marram.rules.plain import as_plain
 from marram.services.relief import draw_options
 from tests.relief.verifier.asking import asked, exported
-from tests.relief.verifier.balls import Balls, ground_of
+from tests.relief.verifier.ball_places import ground_of
+from tests.relief.verifier.balls import Balls
 from tests.relief.verifier.check_answer import check_answer
 from tests.relief.verifier.made_maps import made
 

@@ -8,11 +8,11 @@ from functools import cached_property
 
 import numpy as np
 import shapely
-from shapely.ops import split
 
 from tests.relief.verifier.flat import Flat
 from tests.relief.verifier.joined import JOINED, connected, united
 from tests.relief.verifier.regions import NOWHERE, Region
+from tests.relief.verifier.sea import sea_of
 
 LEAST_STREAM, MOST_STREAM = 0.05, 15.0
 """Metres either side of a watercourse drawn as a line without a width: surely wet, and possibly wet (own choice)."""
@@ -119,7 +119,8 @@ class Ground:
             for one in self.course.of_kind("red", "yellow")
         ]
         water = [("red", *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("water")]
-        if sea := self._sea():
+        coast = [self.flat.laid(one.geometry) for one in self.course.of_kind("coast")]
+        if sea := sea_of(coast, self.bounds.least.geometry if self.bounds else None):
             water.append(("red", sea, sea))
         cover = shapely.union_all([most for _, _, most in marked])
         within = self.bounds.least.geometry.buffer(JOINED) if self.bounds else None
@@ -134,37 +135,6 @@ class Ground:
             if not high.is_empty:
                 kept.append((colour, low, high))
         return [one for one in (*marked, *kept) if not one[2].is_empty]
-
-    def _sea(self):
-        """The ground to the right of the coastlines (the water side, OpenStreetMap wiki, Tag:natural=coastline)."""
-        coast = [self.flat.laid(one.geometry) for one in self.course.of_kind("coast")]
-        coast = [one.exterior if one.geom_type == "Polygon" else one for one in coast]
-        if not coast:
-            return None
-        whole = self.bounds.least.geometry if self.bounds else shapely.union_all(coast).buffer(500)
-        merged = shapely.line_merge(shapely.union_all(coast), directed=True)
-        pieces = [whole]
-        for line in shapely.get_parts(merged):
-            pieces = [part for piece in pieces for part in split(piece, line).geoms]
-        wet = []
-        for piece in pieces:
-            inner = piece.representative_point()
-            nearest = min(coast, key=lambda line: line.distance(inner))
-            shared = piece.boundary.intersection(nearest)
-            if shared.length < 0.01:
-                continue
-            at = nearest.project(
-                shared.interpolate(0.5, normalized=True)
-                if shared.geom_type == "LineString"
-                else shared.centroid
-            )
-            a, b = nearest.interpolate(max(0, at - 0.2)), nearest.interpolate(min(nearest.length, at + 0.2))
-            mid = nearest.interpolate(at)
-            size = np.hypot(b.x - a.x, b.y - a.y)
-            right = shapely.Point(mid.x + 0.02 * (b.y - a.y) / size, mid.y - 0.02 * (b.x - a.x) / size)
-            if piece.contains(right):
-                wet.append(piece)
-        return shapely.union_all(wet) if wet else None
 
     @cached_property
     def penalty(self):

@@ -4,7 +4,8 @@ from collections import Counter
 from dataclasses import dataclass, field, replace
 
 from tests.relief.verifier.asking import area_read, ask
-from tests.relief.verifier.balls import AREAS, BALL, Balls, ground_of
+from tests.relief.verifier.ball_places import ground_of
+from tests.relief.verifier.balls import AREAS, BALL, Balls
 from tests.relief.verifier.check_answer import check_answer
 from tests.relief.verifier.question import Violation
 
