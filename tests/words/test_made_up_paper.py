@@ -12,9 +12,9 @@ import marram.paper.marking_sheet as marking
 from marram.course import check, load
 from marram.course.greens.hole_locations import propose
 from marram.demo import COURSE, GREENS
-from marram.desk.holes.hole_setting import slopes_of
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
 from marram.paper.marking_sheet import marking_pdf
+from marram.services.holes import green_slopes
 from tests.words.made_up import speaking, write_made_up
 from tests.words.outside import names_of
 from tests.words.unmarked import seen_in, unmarked
@@ -60,7 +60,7 @@ def test_the_hole_location_sheet_is_told_in_the_language(printed: list[str], spe
     """As a document and as a drawing, with the slope of the greens and without."""
     course = load(COURSE)
     places = {number: one.place for number, one in propose(course).locations.items()}
-    slopes = slopes_of(course, [GREENS] if speed else [], None, speed)
+    slopes = green_slopes(course, [GREENS] if speed else [], None, speed)
 
     sheet_pdf(course, places, title="Ada", day=DAY, slopes=slopes)
     said = [*printed, *seen_in(sheet_svg(course, places, slopes))]

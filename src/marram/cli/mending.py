@@ -115,12 +115,8 @@ def _choose_course(mending: Mending, name: str) -> None:
             "--course: the map holds one course, so there is none to choose. Leave --course out."
         )
     wanted = name.casefold()
-    exact = [
-        found
-        for found in asked
-        if re.search(rf"(?:Use |[“(]){re.escape(wanted)}(?:[”)]| \()", found[1].words, re.IGNORECASE)
-    ]
-    near = exact or [found for found in asked if wanted in found[1].words.casefold()]
+    exact = [found for found in asked if found[1].course.casefold() == wanted]
+    near = exact or [found for found in asked if wanted in found[1].course.casefold()]
     if len(near) != 1:
         listed = "; ".join(choice.words for _, choice in asked)
         raise InputError(f"--course {name!r} names {len(near) or 'none'} of these: {listed}.")

@@ -38,6 +38,11 @@ class Candidate:
     lines: dict[int, LineThing]
 
     @property
+    def called(self) -> str:
+        """Its name, else the identifier of its first line of play."""
+        return self.name or self.lines[min(self.lines)].ident
+
+    @property
     def words(self) -> str:
         """What it is, so that an official knows it: name, holes, length, where it begins."""
         numbers = sorted(self.lines)
@@ -65,7 +70,8 @@ def which_outline(setting: Setting, fault: Fault) -> Proposal | None:
         holes = sum(meaning(one.tags) is Role.HOLE and one.ident in kept for one in setting.source.features)
         words = f"Use {outline.tags.get('name', 'the course without a name')} ({outline.ident}), {holes} {'line' if holes == 1 else 'lines'} of play"
         said = (f"{len(gone)} things of the other courses go off this map",)
-        choices.append(Choice(words, setting.remove(*gone), said))
+        called = outline.tags.get("name", outline.ident)
+        choices.append(Choice(words, setting.remove(*gone), said, called))
     why = "The file holds several courses, and nothing says which is played."
     return offer("choose_course", fault, why, choices)
 
@@ -86,14 +92,17 @@ def which_course(setting: Setting, faults: Sequence[Fault]) -> Proposal | None:
         return None
     every = [line for one in found for line in one.lines.values()]
     choices = [
-        Choice(f"Use {one.words}", _only(setting, {0: one}, every), _said(one.lines.values(), every))
+        Choice(
+            f"Use {one.words}", _only(setting, {0: one}, every), _said(one.lines.values(), every), one.called
+        )
         for one in found
     ]
     for first, second in permutations([one for one in found if _is_nine(one)], 2):
         both = [*first.lines.values(), *second.lines.values()]
-        named = f"{first.name or first.lines[min(first.lines)].ident} and {second.name or second.lines[min(second.lines)].ident}"
+        named = f"{first.called} and {second.called}"
         words = f"Play {named} as one course: the first as holes 1 to 9, the second as 10 to 18"
-        choices.append(Choice(words, _only(setting, {0: first, NINE: second}, every), _said(both, every)))
+        only = _only(setting, {0: first, NINE: second}, every)
+        choices.append(Choice(words, only, _said(both, every), named))
     names = ["named in the map" for one in found if one.name]
     why = (
         "Several lines of play have the same number; the map names the courses they belong to."

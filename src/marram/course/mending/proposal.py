@@ -20,11 +20,13 @@ class Choice:
         words: what it does, as an order: "Turn the line round".
         edits: the edits of the map that do it.
         said: what else it brings and must be known before, such as parts that are dropped.
+        course: where a course is chosen, what it is called or identified by.
     """
 
     words: str
     edits: tuple[Edit, ...]
     said: tuple[str, ...] = ()
+    course: str = ""
 
     @property
     def mark(self) -> str:
