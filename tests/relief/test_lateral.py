@@ -3,7 +3,9 @@
 from math import acos, hypot, pi, sqrt
 
 import pytest
+from shapely.geometry import box
 
+from marram.course.model import Feature, Kind
 from marram.errors import BadPlace
 from marram.relief import Bound, Drawn, NeedsPlace, Place, Player, Situation, relief_areas
 from tests.relief.ground_for_tests import (
@@ -91,6 +93,20 @@ def test_the_same_penalty_area_is_not_part_of_it():
 
     assert area.contains(19.0, 79.0).inside
     assert [one.bound for one in area.contains(21.0, 79.0).failures] == [Bound.AREA]
+
+
+def test_where_colours_meet_it_is_the_area_the_ball_lies_in_that_is_no_part_of_it():
+    """A yellow area borders the red pond: a ball in the pond that crossed their common edge gets no relief in the pond."""
+    beyond = Feature(Kind.YELLOW_PENALTY_AREA, "beyond", box(20, 40, 60, 60))
+    for more in ((beyond,), (Feature(Kind.RED_PENALTY_AREA, "other", box(80, 0, 90, 9)), beyond)):
+        situation = Situation(
+            course(*more), 1, played_on=IN_2023, player=PLAYER, ball=(40.0, 62.0), entry=(40.0, 60.0)
+        )
+        (drawn,) = relief_areas(situation, [LATERAL_PENALTY_AREA])
+
+        assert isinstance(drawn, Drawn)
+        assert not drawn.areas[0].contains(40.0, 60.5).inside
+        assert drawn.areas[0].contains(40.0, 59.5).inside
 
 
 def test_in_a_bunker_it_ends_at_the_edge():

@@ -105,7 +105,7 @@ class Balls(Places):
             return None
         at = self.random.choice(lines).interpolate(self.random.random(), normalized=True)
         crossing = np.array(at.coords[0])
-        if ground.area_at(crossing) == {None}:
+        if ground.area_at(crossing) == {None} or self.at_boundary(ground, crossing):
             return None
         if self.random.random() < 0.3:
             crossing = crossing + np.array([self.random.uniform(-0.3, 0.3), self.random.uniform(-0.3, 0.3)])
@@ -118,6 +118,10 @@ class Balls(Places):
             crossing=crossing,
             facts={"penalty_area_colour": "red" if red else "yellow", "found_in_penalty_area": "yes"},
         )
+
+    def at_boundary(self, ground, place):
+        """Whether a place lies at the boundary, where water ends to be a penalty area but has no edge of its own."""
+        return ground.bounds is not None and abs(ground.bounds.inside(place[None], 0.5)[0][0]) < 0.4
 
     def in_bunker(self, sort):
         """Unplayable in a bunker."""

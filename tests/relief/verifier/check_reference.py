@@ -22,7 +22,7 @@ def check_reference(question, ground, option, area, *, ball, crossing):
     named = option["reference"]
     if named in {"crossing_point", "line_through_crossing_point"}:
         at = area.point("crossing_point")
-        same = ground.same_penalty_area(crossing)
+        same = ground.left(ball, crossing)
         low, high = (one[0] for one in same.inside(at[None], 10.0))
         off = 0.0 if low <= SLACK <= high + 2 * SLACK else min(abs(low), abs(high))
         if off > SLACK:

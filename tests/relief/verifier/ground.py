@@ -162,6 +162,11 @@ class Ground:
         least = united([one[1] for one in surely])
         return Region.of(least, None if same else united([one[2] for one in possibly]))
 
+    def left(self, ball, crossing):
+        """Return the penalty area that relief is taken from: the one the ball lies in, else the one at the crossing."""
+        lies_in = not self.penalty.empty and self.penalty.inside(ball[None])[0][0] > 0
+        return self.same_penalty_area(ball if lies_in else crossing)
+
     @cached_property
     def bunkers(self):
         """All bunkers."""

@@ -171,11 +171,13 @@ def area_limits(ground, option, *, ball, crossing, reference):
         case "same":
             return _same(ground, ball, BALL)
         case "bunker":
-            return [inside(ground.same_bunker(ball), "outside the bunker", citation)]
+            # A ball that touches a penalty area too lies in that, not in the bunker (2.2c).
+            wet = [] if ground.penalty.empty else [outside(ground.penalty, "in a penalty area", "2.2c")]
+            return [inside(ground.same_bunker(ball), "outside the bunker", citation), *wet]
         case "not bunker":
             return [outside(ground.same_bunker(ball), "in the same bunker", citation)]
         case "not penalty":
-            return [outside(ground.same_penalty_area(crossing), "in the same penalty area", citation)]
+            return [outside(ground.left(ball, crossing), "in the same penalty area", citation)]
         case "green or general":
             return [
                 outside(ground.specific[one], _NAMES[one], citation)

@@ -234,9 +234,22 @@ class Situation:
     def penalty_area(self) -> tuple[UnitedArea, Outline] | None:
         """Return the penalty area the ball is in: at the crossing point, else at the ball."""
         if self.entry is not None:
-            near = nearest_edge(self.ground.penalty_areas, self.entry)
+            near = self._crossed(self.entry)
             return near[1] if near else None
         return feature_at(self.ground.penalty_areas, self.ball, BALL_RADIUS) if self.ball else None
+
+    def _crossed(self, entry: XY) -> tuple[float, tuple[UnitedArea, Outline]] | None:
+        """Return the penalty area whose edge was crossed, and how far away that edge is.
+
+        Where a red and a yellow one share an edge, it is the one the ball lies in.
+        """
+        areas = self.ground.penalty_areas
+        lies_in = feature_at(areas, self.ball, BALL_RADIUS) if self.ball else None
+        if lies_in is not None:
+            away = abs(lies_in[1].depth(*entry))
+            if away <= EDGE_REACH:
+                return away, lies_in
+        return nearest_edge(areas, entry)
 
     def bunker(self) -> tuple[UnitedArea, Outline] | None:
         """Return the bunker the ball is in."""
@@ -255,7 +268,7 @@ class Situation:
         """
         if self.entry is None:
             return self
-        near = nearest_edge(self.ground.penalty_areas, self.entry)
+        near = self._crossed(self.entry)
         if near is None or near[0] > EDGE_REACH:
             raise BadPlace(
                 f"The crossing point is not on the edge of a penalty area, nor within {EDGE_REACH:g} m of one. "
