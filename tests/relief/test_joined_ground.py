@@ -14,7 +14,7 @@ from marram.course.model import Feature, Kind
 from marram.relief import Drawn, NoRelief, Situation, relief_areas
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.interference.usual_footprint import facing, footprint
-from marram.relief.place.conditions import conditions_near
+from marram.relief.place.abnormal_course_conditions import conditions_near
 from marram.relief.place.dropping_zones import zones_serving
 from tests.course import every_kind
 from tests.relief.ground_for_tests import (

@@ -22,7 +22,10 @@ Recent = Mapping[int, Sequence[RecentHole]]
 MOST_PROPOSALS = 50
 """How many proposals are held ready for one map (own choice)."""
 
-_ELEVATIONS: WeakKeyDictionary[Course, Elevations] = WeakKeyDictionary()
+MOST_SPEEDS = 8
+"""For how many green speeds the slopes of one map are held ready (own choice)."""
+
+_ELEVATIONS: WeakKeyDictionary[Course, tuple[Any, Elevations]] = WeakKeyDictionary()
 _SLOPES: WeakKeyDictionary[Course, dict[float | None, GreenSlopes]] = WeakKeyDictionary()
 _PROPOSALS: WeakKeyDictionary[Course, dict[Any, Proposal]] = WeakKeyDictionary()
 
@@ -67,12 +70,18 @@ def green_slopes(
     if not files:
         return None
     limits = slope_limits(green_speed)
-    if course not in _ELEVATIONS:
-        _ELEVATIONS[course] = read_elevations(course, files, crs)
+    source = (tuple(files), crs)
+    known = _ELEVATIONS.get(course)
+    if known is None or known[0] != source:
+        known = _ELEVATIONS[course] = source, read_elevations(course, files, crs)
+        _SLOPES.pop(course, None)
     kept = _SLOPES.setdefault(course, {})
-    if green_speed not in kept:
-        kept[green_speed] = GreenSlopes(course, _ELEVATIONS[course], limits)
-    return kept[green_speed]
+    slopes = kept.get(green_speed)
+    if slopes is None:
+        if len(kept) >= MOST_SPEEDS:
+            kept.pop(next(iter(kept)), None)
+        slopes = kept[green_speed] = GreenSlopes(course, known[1], limits)
+    return slopes
 
 
 def propose_holes(course: Course, recent: Recent, seed: int, slopes: GreenSlopes | None) -> Proposal:

@@ -13,7 +13,7 @@ from shapely import Point
 from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Kind
 from marram.relief.geometry.outline import XY
 from marram.relief.interference.line_of_sight import LineOfSightOn
-from marram.relief.place.conditions import conditions_near
+from marram.relief.place.abnormal_course_conditions import conditions_near
 from marram.relief.place.ground import ground_of
 from marram.relief.place.situation import Situation, Stroke
 from marram.relief.what_interferes import Met, interference_facts, what_is_met

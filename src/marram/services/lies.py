@@ -9,7 +9,7 @@ from marram.course.lies.doubts import DoubtKind
 from marram.course.lies.regions import TOUCHABLE
 from marram.course.model import Course, Hole
 from marram.relief.geometry.outline import XY
-from marram.relief.place.conditions import conditions_at
+from marram.relief.place.abnormal_course_conditions import conditions_at
 from marram.relief.place.place_facts import TAP_ACCURACY, PlaceFacts, place_facts
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.services.places import Degrees, Places

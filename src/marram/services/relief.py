@@ -16,7 +16,7 @@ from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_ar
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
-from marram.relief.place.conditions import joined_across_kinds
+from marram.relief.place.abnormal_course_conditions import joined_across_kinds
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY

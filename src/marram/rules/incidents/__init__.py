@@ -17,7 +17,7 @@ THEMES: tuple[str, ...] = (
     "ball_moved",
     "search",
     "deflection",
-    "conditions",
+    "improving_conditions",
     "bunker",
     "green",
     "lifting",
