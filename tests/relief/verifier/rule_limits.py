@@ -1,7 +1,8 @@
 """What each relief option allows, from the published Rules: size, and which places.
 
-Checked against the Rules of Golf of 2019 and of 2023 (the texts of both editions as published by The R&A and the
-USGA), and the Model Local Rules of the Committee Procedures, Section 8. Each limit names its Rule.
+Each limit names its Rule. They were compared with published text of both editions where it was found; Rules 13.1f(2)
+and 16.3b (2023) in full, Model Local Rules E-5 and B-2 and Clarification Relief Area/1 were not, and rest on summaries
+and memory.
 
 A limit gives for places (rows, metres) two margins: by how much they fulfil it in the strictest reading of the
 map, and in the most lenient. A *line* is judged apart (``drop_line``).
