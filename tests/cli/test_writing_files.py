@@ -1,5 +1,7 @@
 """Files that a command writes: all of them, or none."""
 
+import os
+import stat
 from pathlib import Path
 
 import pytest
@@ -78,3 +80,32 @@ def test_a_failure_while_writing_leaves_what_was_there(
 
     assert first.read_bytes() == b"before"
     assert [path.name for path in tmp_path.iterdir()] == ["first"]
+
+
+def test_a_device_is_written_to_and_stays_one(tmp_path: Path) -> None:
+    """What is no file is written to as it stands: nothing takes its place."""
+    write_files({Path(os.devnull): b"gone", tmp_path / "file": b"kept"})
+
+    assert stat.S_ISCHR(Path(os.devnull).stat().st_mode)
+    assert (tmp_path / "file").read_bytes() == b"kept"
+
+
+def test_a_place_that_fails_late_leaves_all_as_it_was(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Where the second of three files cannot take its place, the first is what it was and nothing is left over."""
+    old, new, last = tmp_path / "a", tmp_path / "b", tmp_path / "c"
+    old.write_bytes(b"before")
+    replace = Path.replace
+
+    def refuse(draft: Path, place: Path) -> Path:
+        if place == new:
+            raise OSError(28, "No space left on device")
+        return replace(draft, place)
+
+    monkeypatch.setattr(Path, "replace", refuse)
+    with pytest.raises(InputError, match="No space left"):
+        write_files({old: b"1", new: b"2", last: b"3"})
+
+    assert old.read_bytes() == b"before"
+    assert [path.name for path in tmp_path.iterdir()] == ["a"]

@@ -38,21 +38,77 @@ def write_files(files: Mapping[Path, bytes]) -> None:
         if not path.parent.is_dir()
     ]
     faults += [f"{path} cannot be written: it is a folder. Name a file." for path in files if path.is_dir()]
+    streams = {path for path in files if path.exists() and not path.is_file()}
     drafts: dict[Path, Path] = {}
     try:
         for path, content in files.items() if not faults else ():
-            try:
-                drafts[path] = _draft(path, content)
-            except OSError as error:
-                faults.append(f"{path} cannot be written: {error.strerror or error}. Name another place.")
+            if path not in streams:
+                try:
+                    drafts[path] = _draft(path, content)
+                except OSError as error:
+                    faults.append(_cannot(path, error))
         if faults:
             raise InputError(*faults)
-        for path, draft in drafts.items():
-            draft.replace(path.resolve())  # a link stays one
+        _take_their_places(drafts)
     finally:
         for draft in drafts.values():
             with suppress(OSError):
                 draft.unlink(missing_ok=True)
+    for path in streams:
+        _send(path, files[path])
+
+
+def _cannot(path: Path, error: OSError) -> str:
+    return f"{path} cannot be written: {error.strerror or error}. Name another place."
+
+
+def _take_their_places(drafts: Mapping[Path, Path]) -> None:
+    """Put every draft in its place; where one cannot go, those that went before it go back.
+
+    Raises:
+        InputError: one cannot take its place; every place is as it was.
+    """
+    before: dict[Path, Path | None] = {}
+    try:
+        for path, draft in drafts.items():
+            place = path.resolve()  # a link stays one
+            try:
+                before[place] = _kept(place)
+                draft.replace(place)
+            except OSError as error:
+                for known, kept in before.items():
+                    if kept is not None:
+                        kept.replace(known)
+                    elif known is not place:
+                        known.unlink(missing_ok=True)
+                raise InputError(_cannot(path, error)) from None
+    finally:
+        for kept in before.values():
+            if kept is not None:
+                with suppress(OSError):
+                    kept.unlink(missing_ok=True)
+
+
+def _kept(place: Path) -> Path | None:
+    """Return a second name for the file now at a place; ``None`` where there is none."""
+    if not place.exists():
+        return None
+    kept = place.parent / f".before-{token_hex(8)}"
+    os.link(place, kept)
+    return kept
+
+
+def _send(path: Path, content: bytes) -> None:
+    """Write to what is no file, such as a device or a pipe: nothing takes its place.
+
+    Raises:
+        InputError: it cannot be written to.
+    """
+    try:
+        with path.open("wb") as stream:
+            stream.write(content)
+    except OSError as error:
+        raise InputError(_cannot(path, error)) from None
 
 
 def _draft(path: Path, content: bytes) -> Path:
