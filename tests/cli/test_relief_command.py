@@ -1,6 +1,7 @@
 """``marram relief``: the options at a place on the demo course, drawn to scale; nothing is guessed."""
 
 import json
+from datetime import date
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
@@ -9,6 +10,7 @@ from shapely import Point
 
 from marram.course import load
 from marram.course.model import Course, Kind
+from marram.course.versions.hole_days import HoleDays
 from marram.demo import COURSE
 from marram.relief.place.place_words import PICKED
 from marram.rules.engine.export import facts_of
@@ -218,3 +220,18 @@ def test_free_relief_from_a_path_is_drawn(course: Course) -> None:
     free = next(one for one in drawn["options"] if one["option"]["kind"] == "free")
     assert free["state"] == "Drawn"
     assert free["area_m2"][0] > 0
+
+
+def test_the_hole_is_where_it_was_cut_that_day(course: Course, tmp_path: Path) -> None:
+    """Hole locations kept beside the map's versions count for their day; the answer names their version."""
+    hole = course.holes[7].location
+    kept = HoleDays(tmp_path / "hole-locations")
+    kept.save(date(2025, 6, 21), {7: course.plane.to_degrees(hole.x, hole.y + 6)}, base=0, who="Ada")
+    ball = degrees(course, Point(hole.x, hole.y - 100))
+    asked = ["relief", str(COURSE), "--maps", str(tmp_path), "--hole", "7", "--ball", ball, "--incident"]
+    asked += ["unplayable_ball", "--json", "--played-on"]
+    that_day, the_next = (json.loads(marram(*asked, day).out) for day in ("2025-06-21", "2025-06-22"))
+
+    assert (that_day["holes_version"], the_next["holes_version"]) == (1, None)
+    assert that_day["metres_to_hole"] == pytest.approx(106, abs=0.1)
+    assert the_next["metres_to_hole"] == pytest.approx(100, abs=0.1)

@@ -36,6 +36,7 @@ from marram.services.rulings import Asked, rule_at_place
 from marram.words.texts import text
 
 if TYPE_CHECKING:
+    from marram.course.versions.hole_days import HoleVersion
     from marram.course.versions.map_versions import Version
 
 DROP = ("dropped", "at-rest")
@@ -120,7 +121,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     """Print the options at a place and write their drawing; check a dropped ball, if one is given."""
     if request.hand not in (None, "right", "left"):
         raise InputError(said("--hand {hand!r}: give right or left.", hand=request.hand))
-    course, version = _course(request)
+    course, version, holes = _course(request)
     at = places_given(course, request.written)
     ruled = rule_at_place(course, request.asked(at))
     options = ruled.result.relief if isinstance(ruled.result, Ruling) else ()
@@ -132,7 +133,9 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     areas = [one.areas for one in drawn if one.areas]
     if areas:
         files.write(areas, course)
-    report = Report(request.incident is None and request.local_rules is None, ruled, drawn, drops, version)
+    report = Report(
+        request.incident is None and request.local_rules is None, ruled, drawn, drops, version, holes
+    )
     if as_json:
         print_json(report.document())
     else:
@@ -144,14 +147,16 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     raise SystemExit(code if code != DECIDED or areas or not drawn else MORE_FACTS_NEEDED)
 
 
-def _course(request: Request) -> tuple[Course, "Version | None"]:
-    """Return the map in force on the day, and its version where versions are kept.
+def _course(request: Request) -> tuple[Course, "Version | None", "HoleVersion | None"]:
+    """Return the map in force on the day with its holes as cut then, and the versions of both where they are kept.
 
-    The desk keeps them in the default folder, so that both rule on the same map.
+    The desk keeps them in the default folder, so that both rule on the same map and the same holes.
     """
     folder = request.maps or default_folder(request.course)
     if request.maps is None and not folder.is_dir():
-        return load(request.course), None
+        return load(request.course), None, None
+    from marram.course.greens.cut_holes import with_holes_cut
+    from marram.course.versions.hole_days import HoleDays
     from marram.course.versions.map_versions import MapVersions
 
     maps = MapVersions(request.course, folder)
@@ -161,4 +166,6 @@ def _course(request: Request) -> tuple[Course, "Version | None"]:
             file=sys.stderr,
         )
     version = maps.version_on(request.day)
-    return maps.course(version.number, request.day), version
+    holes = HoleDays(folder / "hole-locations").latest(request.day)
+    course = maps.course(version.number, request.day)
+    return with_holes_cut(course, holes.places) if holes else course, version, holes

@@ -21,6 +21,7 @@ from marram.words.spoken import spoken
 from marram.words.texts import text
 
 if TYPE_CHECKING:
+    from marram.course.versions.hole_days import HoleVersion
     from marram.course.versions.map_versions import Version
 
 
@@ -34,6 +35,7 @@ class Report:
         drawn: what became of each option.
         drops: the check of a dropped ball, by the number of the option.
         version: the version of the map, where versions are kept.
+        holes: the hole locations of the day, where some were set.
     """
 
     no_local_rule: bool
@@ -41,6 +43,7 @@ class Report:
     drawn: Sequence[OptionDrawn]
     drops: Mapping[int, DropCheck]
     version: "Version | None" = None
+    holes: "HoleVersion | None" = None
 
     @property
     def in_force_from(self) -> date | None:
@@ -82,6 +85,16 @@ class Report:
         if self.version is not None:
             key = "cli.relief.map_version_since" if self.in_force_from else "cli.relief.map_version"
             yield "quiet", text(key, version=self.version.number, since=self.in_force_from)
+        if self.holes is not None:
+            yield (
+                "quiet",
+                text(
+                    "shell.holes_cut",
+                    day=self.holes.day.isoformat(),
+                    number=self.holes.number,
+                    who=self.holes.who,
+                ),
+            )
         yield "quiet", words.reminder
 
     def document(self) -> dict[str, Any]:
@@ -99,6 +112,7 @@ class Report:
             "played_on": ruled.asked.conditions.on.isoformat(),
             "hole": hole.number,
             "map_version": self.version_number,
+            "holes_version": self.holes.number if self.holes else None,
             "map_in_force_from": as_plain(self.in_force_from),
             "area": place.area.value if place.area else "out_of_bounds",
             "metres_to_hole": round(place.metres, 3),
