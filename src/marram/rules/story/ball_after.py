@@ -8,32 +8,24 @@ wrong ball, until that is corrected, Rule 6.3c).
 
 from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass, replace
-from typing import TypeVar
+from dataclasses import replace
 
 from marram.rules.engine.case import Case
-from marram.rules.engine.fact import Fact
 from marram.rules.facts.several import (
     EarlierMistake,
-    Taken,
-    ball_settled,
     earlier_mistake,
-    option_taken,
     with_ball_corrected,
 )
 from marram.rules.ruling import (
     Action,
-    Correction,
     Deadline,
     Penalty,
     PenaltyKind,
     Ruling,
-    Stroke,
     Who,
-    strokes,
 )
-
-T = TypeVar("T")
+from marram.rules.story.relief_taken import cost_of_relief, put_or_played, with_option_taken
+from marram.rules.story.standing import VOID_UNTIL_CORRECTED, Standing, ask, joined, leaves_mistake
 
 _LEAVES_IT = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _SAYS_NOTHING = (None, Action.PLAY_ON)
@@ -52,12 +44,6 @@ _DEMANDS = (
     Action.CORRECT_MISTAKE,
 )
 _OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
-_VOID_UNTIL_CORRECTED = ("6.1b(2)", "6.3c(1)", "14.7b(1)", "22.3")
-"""Provisions under which no stroke counts, nor a penalty for playing that ball, until the mistake is corrected."""
-
-_FOLLOWS_RELIEF = ("14.3a", "14.3b", "14.3c")
-"""Provisions on how a ball is dropped in taking relief: what is ruled under them happened after relief was chosen."""
-
 _STAYS_TRUE = frozenset(
     {
         "strokes_with_wrong_ball_void",
@@ -71,38 +57,6 @@ _STAYS_TRUE = frozenset(
     }
 )
 """Notes that say which ball and which strokes count: they hold whatever happens later on the hole."""
-
-
-@dataclass(frozen=True, slots=True)
-class Standing:
-    """What stands after some of the incidents.
-
-    Attributes:
-        ruling: what happens next with the ball.
-        corrections: which mistakes can still be corrected, and until when.
-        mistake_open: whether strokes do not count until an earlier mistake is corrected.
-        relief_taken: penalty strokes of relief that had to be taken, and that later incidents came after.
-    """
-
-    ruling: Ruling
-    corrections: tuple[Correction, ...]
-    mistake_open: bool
-    relief_taken: tuple[Penalty, ...] = ()
-    place: int = 0
-    """The incident, from 0, whose ruling on the ball stands."""
-
-    @classmethod
-    def of(cls, part: Ruling, place: int = 0) -> "Standing":
-        """Return what stands after one incident."""
-        return cls(part, part.corrections, leaves_mistake(part), place=place)
-
-    def with_words_of(self, part: Ruling) -> "Standing":
-        """Add the notes and corrections of a later incident that leaves the ball alone."""
-        return replace(
-            self,
-            ruling=self.ruling.note(*part.notes),
-            corrections=_joined(self.corrections, part.corrections),
-        )
 
 
 def ball_after(case: Case, parts: Sequence[Ruling], told: AbstractSet[int] = frozenset()) -> Standing:
@@ -119,25 +73,11 @@ def ball_after(case: Case, parts: Sequence[Ruling], told: AbstractSet[int] = fro
         void = (
             _corrects_what_was_put_down(part)
             and any(_only_strokes(one) for one in parts[gap].penalties)
-            and _ask(case, "14.5c", with_ball_corrected[gap])
+            and ask(case, "14.5c", with_ball_corrected[gap])
         )
         step = _overtaken if void else _after
         standing = step(case, gap, standing, part, told)
-    return _with_option_taken(case, standing) if standing.place in told else standing
-
-
-def _with_option_taken(case: Case, standing: Standing) -> Standing:
-    """Take in what the player took of the relief that the standing ruling offers: nothing is left to choose."""
-    ruling = standing.ruling
-    if not ruling.relief or _took(case, standing, Taken.NOTHING_YET):
-        return standing
-    if _took(case, standing, Taken.AS_IT_LIES):
-        lasting = tuple(one for one in standing.corrections if one.until is not Deadline.BEFORE_STROKE)
-        played = replace(ruling.next(Action.PLAY_ON), relief=(), notes=())
-        return replace(standing, ruling=played, corrections=lasting)
-    done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=()).note("relief_has_been_taken")
-    cost = _cost_of_option(case, standing)
-    return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost)
+    return with_option_taken(case, standing) if standing.place in told else standing
 
 
 def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Penalty, ...]]:
@@ -163,7 +103,7 @@ def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Pena
 
 def _void_by_correction(case: Case, place: int, penalties: tuple[Penalty, ...]) -> tuple[Penalty, ...]:
     """Rule 14.5c: strokes solely from acts with a ball wrongly put down do not count once that is corrected."""
-    if any(_only_strokes(one) for one in penalties) and _ask(case, "14.5c", with_ball_corrected[place]):
+    if any(_only_strokes(one) for one in penalties) and ask(case, "14.5c", with_ball_corrected[place]):
         return tuple(one for one in penalties if not _only_strokes(one))
     return penalties
 
@@ -172,29 +112,15 @@ def _corrects_what_was_put_down(part: Ruling) -> bool:
     return "14.5c" in part.citations
 
 
-def leaves_mistake(part: Ruling) -> bool:
-    """Whether an incident leaves a mistake that must be corrected, and voids the strokes made until then."""
-    return part.stroke is Stroke.DOES_NOT_COUNT and any(
-        citation.startswith(_VOID_UNTIL_CORRECTED) for citation in part.citations
-    )
-
-
 def _had_been_corrected(case: Case, gap: int, earlier: Sequence[Ruling]) -> EarlierMistake:
     """Read whether the mistake had been corrected, under the provision that demands it."""
     demanding = [
         rule
         for part in earlier
-        for rule in _VOID_UNTIL_CORRECTED
+        for rule in VOID_UNTIL_CORRECTED
         if leaves_mistake(part) and any(citation.startswith(rule) for citation in part.citations)
     ]
-    return _ask(case, demanding[-1], earlier_mistake[gap])
-
-
-def _ask(case: Case, citation: str, fact: Fact[T]) -> T:
-    case.enter(citation)
-    answer = case[fact]
-    case.leave()
-    return answer
+    return ask(case, demanding[-1], earlier_mistake[gap])
 
 
 def _after(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
@@ -212,7 +138,7 @@ def _after(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractS
         return before.with_words_of(part)
     if not _open_with_ball(before):
         return _nothing_open(case, gap, before, part, told)
-    if _plays_the_ball(part) or _put_or_played(case, gap, before, told):
+    if _plays_the_ball(part) or put_or_played(case, gap, before, told):
         return _overtaken(case, gap, before, part, told)
     return _still_to_be_done(before, part)
 
@@ -248,22 +174,15 @@ def _nothing_open(case: Case, gap: int, before: Standing, part: Ruling, told: Ab
     return _overtaken(case, gap, before, part, told)
 
 
-def _put_or_played(case: Case, gap: int, before: Standing, told: AbstractSet[int]) -> bool:
-    """Whether the ball had been put where the earlier ruling requires or lets it be put, or had been played."""
-    if before.place in told or (relief_costs(before.ruling) and not _costs_one_way(before.ruling)):
-        return not _took(case, before, Taken.NOTHING_YET)
-    return _ask(case, "14.5a", ball_settled[gap])
-
-
 def _overtaken(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
     """The later incident alone says what happens with the ball; what cannot lapse with a stroke stays."""
     lasting = tuple(one for one in before.corrections if one.until is not Deadline.BEFORE_STROKE)
     kept = tuple(key for key in before.ruling.notes if key in _STAYS_TRUE)
     return Standing(
         replace(part, notes=kept).note(*part.notes),
-        _joined(lasting, part.corrections),
+        joined(lasting, part.corrections),
         leaves_mistake(part),
-        before.relief_taken + _cost_of_relief(case, before, part, told),
+        before.relief_taken + cost_of_relief(case, before, part, told),
         gap + 1,
     )
 
@@ -275,55 +194,11 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
     )  # a stroke at a wrong ball leaves the ball in play where it is
     if part.action in _LEAVES_IT or before.ruling.action is Action.STOP_PLAY:
         return both  # play that had to stop stays stopped, whatever is to be done once it goes on
-    relief = _joined(before.ruling.relief, part.relief)
+    relief = joined(before.ruling.relief, part.relief)
     if part.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
         return replace(both, ruling=replace(both.ruling, relief=relief))
     which_ball = part.which_ball or before.ruling.which_ball
     return replace(both, ruling=replace(part, notes=both.ruling.notes, which_ball=which_ball, relief=relief))
-
-
-def _cost_of_relief(
-    case: Case, before: Standing, part: Ruling, told: AbstractSet[int]
-) -> tuple[Penalty, ...]:
-    """What the relief cost that was taken before a later incident (Rule 1.3c(4): it comes on top)."""
-    ruling = before.ruling
-    if not relief_costs(ruling):
-        return ()
-    if before.place not in told and (_costs_one_way(ruling) or _follows_relief_at_one_cost(ruling, part)):
-        return (strokes(ruling.relief[0].penalty, ruling.relief[0].citation),)
-    return _cost_of_option(case, before)
-
-
-def _cost_of_option(case: Case, standing: Standing) -> tuple[Penalty, ...]:
-    """Read which option was taken, and return what it costs."""
-    for option in standing.ruling.relief:
-        if option.penalty and _took(case, standing, Taken(option.kind.value)):
-            return (strokes(option.penalty, option.citation),)
-    return ()
-
-
-def _costs_one_way(ruling: Ruling) -> bool:
-    """Whether relief must be taken, and costs the same whichever option is chosen."""
-    return ruling.action is Action.TAKE_RELIEF and len({option.penalty for option in ruling.relief}) == 1
-
-
-def relief_costs(ruling: Ruling) -> set[int]:
-    """Return the strokes, other than none, that the relief offered by a ruling may cost."""
-    return {option.penalty for option in ruling.relief} - {0}
-
-
-def _follows_relief_at_one_cost(ruling: Ruling, part: Ruling) -> bool:
-    """Whether an incident can only happen once a ball was dropped under one of the options, all at one price."""
-    after_a_drop = any(citation.startswith(_FOLLOWS_RELIEF) for citation in part.citations)
-    return after_a_drop and len({option.penalty for option in ruling.relief}) == 1
-
-
-def _took(case: Case, before: Standing, taken: Taken) -> bool:
-    """Read whether the player took this of what the standing ruling offered."""
-    case.enter("1.3c(4)")
-    took = case.is_one_of(option_taken[before.place], taken)
-    case.leave()
-    return took
 
 
 def _open_with_ball(before: Standing) -> bool:
@@ -345,7 +220,3 @@ def _disqualifies(part: Ruling) -> bool:
 
 def _only_strokes(penalty: Penalty) -> bool:
     return penalty.who in _OWN and penalty.kind in (PenaltyKind.STROKES, PenaltyKind.GENERAL)
-
-
-def _joined(before: tuple[T, ...], added: tuple[T, ...]) -> tuple[T, ...]:
-    return before + tuple(one for one in dict.fromkeys(added) if one not in before)

@@ -1,0 +1,65 @@
+"""What stands after some of the incidents of a story: the ruling on the ball, what can be corrected, what relief cost."""
+
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
+from marram.rules.ruling import Correction, Penalty, Ruling, Stroke
+
+T = TypeVar("T")
+
+VOID_UNTIL_CORRECTED = ("6.1b(2)", "6.3c(1)", "14.7b(1)", "22.3")
+"""Provisions under which no stroke counts, nor a penalty for playing that ball, until the mistake is corrected."""
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """What stands after some of the incidents.
+
+    Attributes:
+        ruling: what happens next with the ball.
+        corrections: which mistakes can still be corrected, and until when.
+        mistake_open: whether strokes do not count until an earlier mistake is corrected.
+        relief_taken: penalty strokes of relief that had to be taken, and that later incidents came after.
+    """
+
+    ruling: Ruling
+    corrections: tuple[Correction, ...]
+    mistake_open: bool
+    relief_taken: tuple[Penalty, ...] = ()
+    place: int = 0
+    """The incident, from 0, whose ruling on the ball stands."""
+
+    @classmethod
+    def of(cls, part: Ruling, place: int = 0) -> "Standing":
+        """Return what stands after one incident."""
+        return cls(part, part.corrections, leaves_mistake(part), place=place)
+
+    def with_words_of(self, part: Ruling) -> "Standing":
+        """Add the notes and corrections of a later incident that leaves the ball alone."""
+        return replace(
+            self,
+            ruling=self.ruling.note(*part.notes),
+            corrections=joined(self.corrections, part.corrections),
+        )
+
+
+def leaves_mistake(part: Ruling) -> bool:
+    """Whether an incident leaves a mistake that must be corrected, and voids the strokes made until then."""
+    return part.stroke is Stroke.DOES_NOT_COUNT and any(
+        citation.startswith(VOID_UNTIL_CORRECTED) for citation in part.citations
+    )
+
+
+def ask(case: Case, citation: str, fact: Fact[T]) -> T:
+    """Read a fact under the provision that needs it."""
+    case.enter(citation)
+    answer = case[fact]
+    case.leave()
+    return answer
+
+
+def joined(before: tuple[T, ...], added: tuple[T, ...]) -> tuple[T, ...]:
+    """Return both one after the other, nothing twice."""
+    return before + tuple(one for one in dict.fromkeys(added) if one not in before)
