@@ -1,14 +1,17 @@
 """The local metric plane: WGS 84 longitude and latitude outside, metres inside."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property, partial
+from typing import TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 from pyproj import Transformer
 from shapely import transform
 from shapely.geometry.base import BaseGeometry
+
+_Given = TypeVar("_Given", float, NDArray[np.float64])
 
 
 @dataclass(frozen=True)
@@ -30,34 +33,38 @@ class LocalPlane:
     latitude: float
 
     @cached_property
-    def _definition(self) -> str:
-        return f"+proj=aeqd +lat_0={self.latitude!r} +lon_0={self.longitude!r} +datum=WGS84 +units=m +no_defs"
+    def _both_ways(self) -> Transformer:
+        """Degrees to metres; inverted, metres to degrees. Written out, so that no database of systems is searched."""
+        return Transformer.from_pipeline(
+            "+proj=pipeline +step +proj=unitconvert +xy_in=deg +xy_out=rad "
+            f"+step +proj=aeqd +lat_0={self.latitude!r} +lon_0={self.longitude!r} +ellps=WGS84"
+        )
 
-    @cached_property
-    def _inward(self) -> Transformer:
-        return Transformer.from_crs("EPSG:4326", self._definition, always_xy=True)
+    def _inward(self, x: _Given, y: _Given) -> tuple[_Given, _Given]:
+        east, north = self._both_ways.transform(x, y)
+        return east, north
 
-    @cached_property
-    def _outward(self) -> Transformer:
-        return Transformer.from_crs(self._definition, "EPSG:4326", always_xy=True)
+    def _outward(self, x: _Given, y: _Given) -> tuple[_Given, _Given]:
+        east, north = self._both_ways.transform(x, y, direction="INVERSE")
+        return east, north
 
     def to_metres(self, longitude: float, latitude: float) -> tuple[float, float]:
         """Return (x east, y north) in metres of a place in degrees."""
-        x, y = self._inward.transform(longitude, latitude)
+        x, y = self._inward(longitude, latitude)
         return float(x), float(y)
 
     def to_degrees(self, x: float, y: float) -> tuple[float, float]:
         """Return (longitude, latitude) in degrees of a place in metres."""
-        longitude, latitude = self._outward.transform(x, y)
+        longitude, latitude = self._outward(x, y)
         return float(longitude), float(latitude)
 
     def to_metres_all(self, places: NDArray[np.float64]) -> NDArray[np.float64]:
         """Return (x east, y north) in metres of many places in degrees, shape (n, 2)."""
-        return np.column_stack(self._inward.transform(places[:, 0], places[:, 1])).reshape(-1, 2)
+        return np.column_stack(self._inward(places[:, 0], places[:, 1])).reshape(-1, 2)
 
     def to_degrees_all(self, places: NDArray[np.float64]) -> NDArray[np.float64]:
         """Return (longitude, latitude) in degrees of many places in metres, shape (n, 2)."""
-        return np.column_stack(self._outward.transform(places[:, 0], places[:, 1])).reshape(-1, 2)
+        return np.column_stack(self._outward(places[:, 0], places[:, 1])).reshape(-1, 2)
 
     def inward(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry in degrees as one in metres."""
@@ -73,5 +80,9 @@ class LocalPlane:
         return transform(geometry, partial(_both, self._outward), interleaved=False)
 
 
-def _both(by: Transformer, x: NDArray[np.float64], y: NDArray[np.float64]) -> NDArray[np.float64]:
-    return np.asarray(by.transform(x, y))
+def _both(
+    by: Callable[[NDArray[np.float64], NDArray[np.float64]], tuple[NDArray[np.float64], NDArray[np.float64]]],
+    x: NDArray[np.float64],
+    y: NDArray[np.float64],
+) -> NDArray[np.float64]:
+    return np.asarray(by(x, y))

@@ -211,7 +211,7 @@ def _geometry(value: Any) -> BaseGeometry:
         case "MultiPoint":
             return MultiPoint([_position(position) for position in coordinates])
         case "LineString":
-            return LineString(_line(coordinates))
+            return LineString(np.array(_line(coordinates)))
         case "MultiLineString":
             return MultiLineString([_line(line) for line in coordinates])
         case "Polygon":
@@ -266,7 +266,7 @@ def _polygon(rings: Any) -> Polygon:
     read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
     if not read:
         raise Unreadable("no_geometry", "its area has no ring", "Draw its edge.")
-    return Polygon(read[0], read[1:])
+    return Polygon(np.array(read[0]), [np.array(ring) for ring in read[1:]])
 
 
 def _ring(value: Any) -> list[Position]:
