@@ -83,6 +83,7 @@ def test_five_minutes_divide_penalty_from_disqualification(minutes: float, form:
         "ready_when_group_could_start": "no",
         "exceptional_circumstances": "no",
         "minutes_off": minutes,
+        "opponent_off_time_too": "no",
     }
     result = ruled("started_off_time", facts, day, form)
 
