@@ -183,3 +183,47 @@ def test_a_missing_file_and_a_nonsense_system_are_named(tmp_path) -> None:
     path.write_text("x,y,z\n1,2,3\n", encoding="utf-8")
     with pytest.raises(InputError, match="'EPSG:nonsense' is no coordinate system"):
         read_elevations(LINKS, [path], crs="EPSG:nonsense")
+
+
+def csv_of(tmp_path, name, rows):
+    path = tmp_path / name
+    path.write_text("longitude,latitude,elevation\n" + "\n".join(rows))
+    return path
+
+
+def row(x, y, z):
+    return "{:.8f},{:.8f},{}".format(*degrees(x, y), z)
+
+
+def test_files_of_two_height_datums_are_refused(tmp_path) -> None:
+    """Two surveys of one green that lie 895 m apart are no level ground: the green and both files are named."""
+    low = csv_of(tmp_path, "low.csv", [row(x, y, f"{plane(x, y):.4f}") for x, y in GRID])
+    high = csv_of(tmp_path, "high.csv", [row(x, y, f"{plane(x, y) + 895:.4f}") for x, y in GRID])
+    with pytest.raises(InputError, match="green 1 lie 89") as refused:
+        read_elevations(LINKS, [low, high])
+
+    assert "low.csv" in str(refused.value)
+    assert "high.csv" in str(refused.value)
+
+
+@pytest.mark.parametrize("height", ["1e300", "-4000", "99999"])
+def test_an_elevation_that_no_land_has_is_refused(tmp_path, height) -> None:
+    """The value is named, with what could be one."""
+    path = csv_of(tmp_path, "odd.csv", [row(x, y, height) for x, y in GRID])
+    with pytest.raises(InputError, match="is none on land"):
+        read_elevations(LINKS, [path])
+
+
+def test_a_quotation_mark_never_closed_is_named_by_its_line(tmp_path) -> None:
+    """It would swallow the rest of the file."""
+    path = csv_of(tmp_path, "open.csv", [row(150, 1, "12"), '"' + row(151, 1, "12"), row(152, 1, "12")])
+    with pytest.raises(InputError, match="line 3"):
+        read_elevations(LINKS, [path])
+
+
+def test_endless_nesting_is_no_geojson(tmp_path) -> None:
+    """A file made to exhaust the reader is refused in a sentence."""
+    path = tmp_path / "deep.geojson"
+    path.write_text('{"features":' + "[" * 100_000)
+    with pytest.raises(InputError, match="no GeoJSON"):
+        read_elevations(LINKS, [path])

@@ -1,5 +1,6 @@
 """Exit codes, and how faults reach the user: one sentence each on standard error, never a traceback."""
 
+import signal
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -14,13 +15,27 @@ BAD_INPUT = 2
 MORE_FACTS_NEEDED = 3
 LEFT_OPEN = 4
 """A matter of judgement, or not covered."""
+STOPPED = 130
+"""Stopped from the keyboard: 128 and the number of the signal, as shells have it (POSIX, SIGINT is 2)."""
+
+
+class Stopped(BaseException):
+    """The user stopped the command; nothing that handles faults takes it for one."""
+
+
+def _stop_command(_signal: int, _frame: object) -> NoReturn:
+    raise Stopped
 
 
 @contextmanager
 def faults_as_exit_codes() -> Iterator[None]:
-    """Turn marram's errors into messages and exit codes."""
+    """Turn marram's errors, and a stop from the keyboard, into messages and exit codes."""
+    if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
+        signal.signal(signal.SIGINT, _stop_command)
     try:
         yield
+    except Stopped:
+        stop(STOPPED, _text("stopped"))
     except InputError as error:
         stop(BAD_INPUT, *error.faults)
     except MarramError as error:

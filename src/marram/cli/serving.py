@@ -1,5 +1,6 @@
 """``marram serve``: the desk on a loopback address."""
 
+import signal
 import socket
 import sys
 from collections.abc import Sequence
@@ -55,6 +56,7 @@ def serve_desk(
         if errors:
             print(count_text("cli.serve.to_mend", errors), flush=True)
 
+    signal.signal(signal.SIGINT, signal.default_int_handler)  # the server ends in its own order
     serve(
         host,
         port,

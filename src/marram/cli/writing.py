@@ -43,8 +43,9 @@ def write_files(files: Mapping[Path, bytes]) -> None:
     try:
         for path, content in files.items() if not faults else ():
             if path not in streams:
+                drafts[path] = path.resolve().parent / f".writing-{token_hex(8)}"
                 try:
-                    drafts[path] = _draft(path, content)
+                    _write_draft(drafts[path], content)
                 except OSError as error:
                     faults.append(_cannot(path, error))
         if faults:
@@ -111,17 +112,9 @@ def _send(path: Path, content: bytes) -> None:
         raise InputError(_cannot(path, error)) from None
 
 
-def _draft(path: Path, content: bytes) -> Path:
-    """Return a finished file beside the place where it is to be; it is on the disk, or there is none."""
-    place = path.resolve()
-    draft = place.parent / f".writing-{token_hex(8)}"
-    try:
-        with os.fdopen(os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o666), "wb") as file:
-            file.write(content)
-            file.flush()
-            os.fsync(file.fileno())
-    except OSError:
-        with suppress(OSError):
-            draft.unlink(missing_ok=True)
-        raise
-    return draft
+def _write_draft(draft: Path, content: bytes) -> None:
+    """Write a finished file, on the disk, beside the place where it is to be."""
+    with os.fdopen(os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o666), "wb") as file:
+        file.write(content)
+        file.flush()
+        os.fsync(file.fileno())

@@ -1,7 +1,5 @@
 """Reading elevations of the greens from open formats: CSV, GeoJSON, or an Esri ASCII grid (docs/course-map.md)."""
 
-import csv
-import io
 import json
 from collections.abc import Sequence
 from dataclasses import dataclass, field
@@ -13,15 +11,23 @@ import shapely
 from numpy.typing import NDArray
 from pyproj import CRS, Transformer
 from pyproj.exceptions import CRSError
+from shapely.errors import GEOSException
 from shapely.geometry import LineString, MultiPoint
 
 from marram.course.greens.elevation_grid import grid_places, read_grid
 from marram.course.model import Course
+from marram.course.reading.files import bytes_of, csv_rows, text_of
 from marram.errors import InputError
 
 WGS84 = "EPSG:4326"
 MARGIN = 5.0
 """Elevations up to this far off a green are kept with it, metres (own choice)."""
+
+LOWEST, HIGHEST = -500.0, 9_000.0
+"""Metres: dry land lies between about -430 (the shore of the Dead Sea) and 8,849 (Everest); no green lies beyond."""
+
+MOST_RISE = 30.0
+"""Metres: elevations of one green further apart than this are of different datums, or not of this green (own choice)."""
 
 STEP = 1.0
 """A contour line is read at places no further apart than this, metres (own choice)."""
@@ -83,7 +89,7 @@ def read_elevations(course: Course, paths: Sequence[Path], crs: str | None = Non
             faults.append(f"{path} cannot be read: {error.strerror}. Check the path.")
     if faults:
         raise InputError(*faults)
-    return Elevations(
+    together = Elevations(
         np.concatenate([one.places for one in found]) if found else np.empty((0, 3)),
         np.concatenate(
             [np.where(one.lines > 0, one.lines + 1_000_000 * number, 0) for number, one in enumerate(found)]
@@ -91,10 +97,31 @@ def read_elevations(course: Course, paths: Sequence[Path], crs: str | None = Non
         if found
         else np.empty(0, dtype=np.intp),
     )
+    _check_agreement(course, together, paths)
+    return together
+
+
+def _check_agreement(course: Course, found: Elevations, paths: Sequence[Path]) -> None:
+    """Refuse elevations that cannot all be of the green they lie on.
+
+    Raises:
+        InputError: on some green they lie further apart than any green rises; each such green is named.
+    """
+    files = " and ".join(str(path) for path in paths)
+    faults = []
+    for number, hole in course.holes.items():
+        heights = found.near(hole.green.geometry).places[:, 2] if hole.green is not None else np.empty(0)
+        if len(heights) and (rise := float(np.ptp(heights))) > MOST_RISE:
+            faults.append(
+                f"{files}: the elevations on green {number} lie {rise:,.0f} m apart, from {heights.min():g} to "
+                f"{heights.max():g} m; give files of one height datum, and of these greens."
+            )
+    if faults:
+        raise InputError(*faults)
 
 
 def _read_file(course: Course, path: Path, crs: str | None) -> Elevations:
-    text = path.read_bytes().decode("utf-8-sig", errors="replace")
+    text = text_of(str(path), bytes_of(path))
     start = text.lstrip()[:6].lower()
     if start.startswith("{"):
         return _of_geojson(course, path, text)
@@ -106,8 +133,8 @@ def _read_file(course: Course, path: Path, crs: str | None) -> Elevations:
 
 
 def _of_csv(course: Course, path: Path, text: str, crs: str | None) -> Elevations:
-    rows = csv.reader(io.StringIO(text))
-    head = [name.strip().casefold() for name in next(rows, [])]
+    rows = csv_rows(str(path), text)
+    head = [name.strip().casefold() for name in next(rows, (1, []))[1]]
     columns = [
         next((head.index(name) for name in names if name in head), None)
         for names in (EASTINGS, NORTHINGS, HEIGHTS)
@@ -118,9 +145,7 @@ def _of_csv(course: Course, path: Path, text: str, crs: str | None) -> Elevation
             f"it is {','.join(head)!r}."
         )
     read = _Read()
-    for number, row in enumerate(rows, 2):
-        if not any(cell.strip() for cell in row):
-            continue
+    for number, row in rows:
         try:
             x, y, z = (float(row[column]) for column in columns if column is not None)
         except (ValueError, IndexError):
@@ -136,13 +161,13 @@ def _of_geojson(course: Course, path: Path, text: str) -> Elevations:
     try:
         features: Any = json.loads(text)["features"]
         listed = list(features)
-    except (ValueError, KeyError, TypeError) as error:
+    except (ValueError, KeyError, TypeError, RecursionError) as error:
         raise InputError(f"{path} is no GeoJSON FeatureCollection ({error}).") from None
     read = _Read()
     for number, feature in enumerate(listed):
         try:
             _feature(course, feature, number + 1, read)
-        except (ValueError, KeyError, TypeError, AttributeError, IndexError):
+        except (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError, GEOSException):
             read.faults.append(
                 f"{path}, feature {number}: give a Point or LineString with its elevation in metres, as third coordinate "
                 "or as ele=<metres>."
@@ -191,6 +216,12 @@ def _placed(
 ) -> Elevations:
     """Return rows laid in the plane of the course; refuse those that lie on no green."""
     rows, lines = read
+    beyond = (rows[:, 2] < LOWEST) | (rows[:, 2] > HIGHEST)
+    if beyond.any():
+        raise InputError(
+            f"{path}: an elevation of {rows[beyond][0, 2]:g} m is none on land; give metres between {LOWEST:g} and "
+            f"{HIGHEST:,.0f}."
+        )
     if crs != WGS84:
         rows = rows.copy()
         rows[:, 0], rows[:, 1] = _from(path, crs).transform(rows[:, 0], rows[:, 1])

@@ -1,7 +1,7 @@
 """From tagged geometry in metres to features; what cannot be one is a fault, nothing is repaired."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 import shapely
 from shapely import STRtree
@@ -19,6 +19,9 @@ HARMLESS = frozenset({Kind.ROUGH, Kind.TREES})
 
 _HOLE_NUMBERS = re.compile(r"[1-9]\d?(\s*;\s*[1-9]\d?)*")
 _METRES = re.compile(r"(\d{1,3}(?:\.\d{1,6})?)\s*m?")
+WIDEST, WIDEST_WATER = 50.0, 500.0
+"""Metres: no path, ditch or strip of ground drawn as a line is taken to be wider, and no waterway (own choice)."""
+
 _PLACE = re.compile(r"(.*?)\s*\[\s*(\S+)\s+(\S+?)\s*\]")
 
 
@@ -28,9 +31,14 @@ def hole_numbers(text: str) -> tuple[int, ...]:
 
 
 def width_of(tags: dict[str, str] | Feature) -> float | None:
-    """Return the width of a line in metres from its ``width`` tag, or ``None`` when not mapped."""
-    found = _METRES.fullmatch((tags.tags if isinstance(tags, Feature) else tags).get("width", "").strip())
-    return float(found[1]) if found and float(found[1]) > 0 else None
+    """Return the width of a line in metres from its ``width`` tag, or ``None`` when not mapped or beyond all measure."""
+    known = tags.tags if isinstance(tags, Feature) else tags
+    found = _METRES.fullmatch(known.get("width", "").strip())
+    return float(found[1]) if found and 0 < float(found[1]) <= _widest(known) else None
+
+
+def _widest(tags: Mapping[str, str]) -> float:
+    return WIDEST_WATER if "waterway" in tags else WIDEST
 
 
 def strip(line: BaseGeometry, half: float) -> BaseGeometry:
@@ -98,7 +106,11 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
 def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultList) -> None:
     """Warn of numbers that cannot be read, so that they are not taken as absent in silence."""
     for tag, readable, example in (
-        ("width", width_of(dict(source.tags)) is not None, "width=2.5 in metres"),
+        (
+            "width",
+            width_of(dict(source.tags)) is not None,
+            f"width=2.5 in metres, and no more than {_widest(source.tags):g}",
+        ),
         ("holes", bool(hole_numbers(source.tags.get("holes", ""))), "holes=2;16"),
     ):
         if tag in source.tags and not readable:

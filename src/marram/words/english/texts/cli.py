@@ -1,6 +1,7 @@
 """What the commands say."""
 
 TEXTS: dict[str, str] = {
+    "stopped": "Stopped: files that were not finished were not written.",
     "our_fault": "This is a fault in marram; please report it.",
     "report": "Please report it.",
     "failed": "marram failed: {kind}: {fault} ({where}).",
