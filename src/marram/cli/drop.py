@@ -1,14 +1,17 @@
 """The check of a dropped ball in words: did it land and rest inside, what comes next."""
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from marram.cli.show import Line
-from marram.relief.drop import DropCheck
 from marram.words.messages import term
 from marram.words.texts import text
 
+if TYPE_CHECKING:
+    from marram.relief.drop import DropCheck
 
-def drop_lines(check: DropCheck) -> Iterator[Line]:
+
+def drop_lines(check: "DropCheck") -> Iterator[Line]:
     """Yield what the check found and what comes next."""
     key = f"cli.drop.{_told(check.landed.inside)}"
     if check.rests is not None:

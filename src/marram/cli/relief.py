@@ -20,7 +20,6 @@ from marram.course.model import Course
 from marram.course.versions.folder import default_folder
 from marram.errors import InputError
 from marram.relief.geometry.area import ReliefArea
-from marram.relief.pictures.geojson import feature_collection
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.former_names import incident_now
@@ -105,6 +104,8 @@ class Files:
 
             contents[self.png] = png(sheet_svg(drawn, course))
         if self.geojson is not None:
+            from marram.relief.pictures.geojson import feature_collection
+
             document = feature_collection([area for areas in drawn for area in areas], course.plane)
             contents[self.geojson] = json.dumps(document).encode()
         write_files(contents)

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 from marram.cli.drop import drop_lines
 from marram.cli.show import Line, option_head
 from marram.relief import NeedsPlace, NoRelief
-from marram.relief.drop import DropCheck
 from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
@@ -23,6 +22,7 @@ from marram.words.texts import text
 if TYPE_CHECKING:
     from marram.course.versions.hole_days import HoleVersion
     from marram.course.versions.map_versions import Version
+    from marram.relief.drop import DropCheck
 
 
 @dataclass(frozen=True)
@@ -41,7 +41,7 @@ class Report:
     no_local_rule: bool
     ruled: Ruled
     drawn: Sequence[OptionDrawn]
-    drops: Mapping[int, DropCheck]
+    drops: "Mapping[int, DropCheck]"
     version: "Version | None" = None
     holes: "HoleVersion | None" = None
 

@@ -1,16 +1,19 @@
 """Check a drop: a ball already dropped, against each option it can have been dropped under (Rule 14.3)."""
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from marram.errors import InputError
-from marram.relief.drop import DropCheck, check_drop
 from marram.relief.geometry.outline import XY
 from marram.services.relief import OptionDrawn
+
+if TYPE_CHECKING:
+    from marram.relief.drop import DropCheck
 
 
 def check_drops(
     drawn: Sequence[OptionDrawn], dropped: XY | None, at_rest: XY | None, drop: int
-) -> dict[int, DropCheck]:
+) -> "dict[int, DropCheck]":
     """Return the check of each option that a ball can be dropped under, by the option's number from 1.
 
     Args:
@@ -33,6 +36,8 @@ def check_drops(
                 "A resting place (at-rest) is given without the spot where the ball first touched the ground (dropped)."
             )
         return {}
+    from marram.relief.drop import check_drop  # noqa: PLC0415 - only a ball that was dropped needs it
+
     return {
         number: check_drop(one.areas[0], dropped, at_rest, drop)
         for number, one in enumerate(drawn, start=1)

@@ -4,8 +4,8 @@ import logging
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+import shapely
 from shapely import Point
-from shapely.ops import nearest_points
 
 from marram.course.lies.doubts import drawn_to
 from marram.course.lies.tolerance import TOUCH
@@ -238,8 +238,8 @@ def _onto_edge(
     Raises:
         BadPlace: no edge is near it.
     """
-    near = [nearest_points(one.geometry.boundary, Point(at))[0] for one in features]
-    edges = [(float(one.x), float(one.y)) for one in near]
+    nearest = [shapely.shortest_line(one.geometry.boundary, Point(at)) for one in features]
+    edges = [(float(line.coords[0][0]), float(line.coords[0][1])) for line in nearest if line is not None]
     edge = min(edges, key=lambda one: distance(one, at), default=None)
     away = None if edge is None else distance(edge, at)
     if edge is None or away is None:

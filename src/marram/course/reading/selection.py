@@ -1,8 +1,8 @@
 """Which things of the source belong to the course that was asked for."""
 
 from collections.abc import Sequence
-from statistics import median
 
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -90,7 +90,7 @@ def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
     places = [((west + east) / 2, (south + north) / 2) for west, south, east, north in bounds.tolist()]
     if not places:
         return []
-    east, north = median(x for x, _ in places), median(y for _, y in places)
+    east, north = map(float, np.median(places, axis=0))
 
     def far(x: float, y: float) -> bool:
         return abs(x - east) > FURTHEST_DEGREES or abs(y - north) > FURTHEST_DEGREES
