@@ -5,12 +5,19 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
 from marram.visible import short, visible
+
+_Table = NDArray[np.float64]
+"""Positions, one in each row: longitude and latitude in degrees."""
+_NONE: _Table = np.empty((0, 2))
+_FURTHEST = np.array([180.0, 90.0])
+"""Degrees: no longitude and no latitude is larger."""
 
 WGS84_NAMES = ("CRS84", "EPSG::4326", "EPSG:4326")
 
@@ -211,7 +218,7 @@ def _geometry(value: Any) -> BaseGeometry:
         case "MultiPoint":
             return MultiPoint([_position(position) for position in coordinates])
         case "LineString":
-            return LineString(np.array(_line(coordinates)))
+            return LineString(_line(coordinates))
         case "MultiLineString":
             return MultiLineString([_line(line) for line in coordinates])
         case "Polygon":
@@ -239,50 +246,63 @@ def _position(value: Any) -> Position:
     return position
 
 
-def _positions(value: Any) -> list[Position]:
+def _positions(value: Any) -> _Table:
     """Read many positions at once where all are sound; else one by one, to name the faulty one."""
     if not isinstance(value, list):
-        return []
+        return _NONE
     try:
         table = np.array(value)
     except ValueError:  # positions of unequal length, or no positions at all
-        table = np.empty(0)
+        table = _NONE
     sound = table.ndim == 2 and table.shape[1] >= 2 and table.dtype.kind in "if"
-    if sound and (np.abs(table[:, 0]) <= 180).all() and (np.abs(table[:, 1]) <= 90).all():
-        return list(map(tuple, table[:, :2].astype(float).tolist()))
-    return [_position(position) for position in value]
+    if sound and len(table) and (np.abs(table[:, :2]) <= _FURTHEST).all():
+        return table[:, :2].astype(float)
+    return np.array([_position(position) for position in value], dtype=float).reshape(-1, 2)
 
 
-def _line(value: Any) -> list[Position]:
-    positions = _positions(value)
-    if len(set(positions)) < 2:
+def _different(table: _Table) -> int:
+    """Return how many different positions there are; three stands for any more."""
+    others = table[(table != table[:1]).any(axis=1)]
+    if not len(others):
+        return min(len(table), 1)
+    return 3 if (others != others[:1]).any() else 2
+
+
+def _line(value: Any) -> _Table:
+    table = _positions(value)
+    if _different(table) < 2:
         raise Unreadable(
             "too_short", "its line has fewer than two different positions", "Draw the whole line."
         )
-    return positions
+    return table
 
 
 def _polygon(rings: Any) -> Polygon:
     read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
     if not read:
         raise Unreadable("no_geometry", "its area has no ring", "Draw its edge.")
-    return Polygon(np.array(read[0]), [np.array(ring) for ring in read[1:]])
+    return Polygon(read[0], read[1:])
 
 
-def _ring(value: Any) -> list[Position]:
-    positions = _line(value)
-    if positions[0] != positions[-1]:
+def _ring(value: Any) -> _Table:
+    table = _line(value)
+    if (table[0] != table[-1]).any():
         raise Unreadable(
             "open_ring",
             "its ring is not closed: the last position differs from the first",
             "Draw the missing part of the edge and end at the first position.",
-            positions[-1],
+            _place(table[-1]),
         )
-    if len(set(positions)) < 3:
+    if _different(table) < 3:
         raise Unreadable(
             "too_short",
             "its ring has fewer than three different positions",
             "Draw the whole edge.",
-            positions[0],
+            _place(table[0]),
         )
-    return positions
+    return table
+
+
+def _place(row: _Table) -> Position:
+    longitude, latitude = row.tolist()
+    return longitude, latitude
