@@ -68,6 +68,7 @@ except SystemExit as end:
         "marram.relief.drop",
         "marram.relief.pictures.geojson",
         "asyncio",
+        "numpy.ma",
         "shapely.ops",
         "statistics",
     }  # fmt: skip

@@ -90,7 +90,10 @@ def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
     places = [((west + east) / 2, (south + north) / 2) for west, south, east, north in bounds.tolist()]
     if not places:
         return []
-    east, north = map(float, np.median(places, axis=0))
+    # The median of each; numpy's own function loads its masked arrays first.
+    ordered = np.sort(places, axis=0)
+    middle = (ordered[(len(places) - 1) // 2] + ordered[len(places) // 2]) / 2
+    east, north = float(middle[0]), float(middle[1])
 
     def far(x: float, y: float) -> bool:
         return abs(x - east) > FURTHEST_DEGREES or abs(y - north) > FURTHEST_DEGREES
