@@ -20,11 +20,17 @@ from marram.demo import COURSE
 
 MARRAM = str(Path(sys.executable).parent / "marram")
 BARE, TYPER, SHAPELY = "python -c pass", "import typer", "import shapely"
+LIBRARIES = "import typer, shapely, pyproj (all that a drawing is made with)"
+ONE_THREAD = "import shapely, with one thread for matrices as marram has it"
 HELP, RULING, RELIEF = "marram --help", "marram rule (one ruling)", "marram relief (one drawing)"
 COMMANDS = {
     BARE: [sys.executable, "-c", "pass"],
     TYPER: [sys.executable, "-c", "import typer"],
     SHAPELY: [sys.executable, "-c", "import shapely"],
+    LIBRARIES: [sys.executable, "-c", "import typer, shapely, pyproj"],
+    ONE_THREAD: [
+        sys.executable, "-c", "import os; os.environ['OPENBLAS_NUM_THREADS'] = '1'; import shapely",
+    ],
     HELP: [MARRAM, "--help"],
     RULING: [
         MARRAM, "rule", "ball_moved_by_natural_forces", "--edition", "2023", "--form", "stroke_play", "--local-rule",
@@ -67,7 +73,10 @@ def main() -> None:
     print(
         f"a ruling over bare Python is {(least[RULING] - bare) / (least[TYPER] - bare):.2f} times 'import typer'"
     )
-    print(f"a relief drawing is {least[RELIEF] / least[SHAPELY]:.2f} times 'import shapely'")
+    print(
+        f"a relief drawing is {least[RELIEF] / least[SHAPELY]:.2f} times 'import shapely', "
+        f"{least[RELIEF] / least[ONE_THREAD]:.2f} times the same with one thread for matrices"
+    )
 
 
 if __name__ == "__main__":

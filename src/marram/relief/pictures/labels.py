@@ -146,12 +146,13 @@ def _candidates(
     text, anchor = label
     others = [other for _, other in wanted if other != anchor]
     found = []
-    for cost, box, leader in _round_about(anchor, text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD):
+    for away, turned, box in _round_about(anchor, text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD):
         if not frame.holds(box) or any(box.overlaps(other) for other in occupied):
             continue
-        if not leader and any(box.away(other) < box.away(anchor) + _CLEARLY for other in others):
+        leader = away > _WITH_LEADER
+        if not leader and any(box.away(other) < away + _CLEARLY for other in others):
             continue
-        found.append((cost, box, leader))
+        found.append((away + turned * _TURN_COSTS + leader * _LEADER_COSTS, box, leader))
     return found
 
 
@@ -172,7 +173,8 @@ def _free_of(
     return [(found[index][1], found[index][2]) for index in kept.tolist()]
 
 
-def _round_about(anchor: XY, width: float, height: float) -> Iterator[tuple[float, Box, bool]]:
+def _round_about(anchor: XY, width: float, height: float) -> Iterator[tuple[float, int, Box]]:
+    """Yield places around an anchor: how far off, how many steps from the right of it, and the rectangle."""
     for distance in _DISTANCES:
         for step in range(_DIRECTIONS):
             # To the right first, then alternately up and down: a reader looks there first.
@@ -180,8 +182,7 @@ def _round_about(anchor: XY, width: float, height: float) -> Iterator[tuple[floa
             x = anchor[0] + cos(turn) * (distance + width / 2)
             y = anchor[1] - sin(turn) * (distance + height / 2)
             box = Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
-            leader = box.away(anchor) > _WITH_LEADER
-            yield box.away(anchor) + step * _TURN_COSTS + leader * _LEADER_COSTS, box, leader
+            yield box.away(anchor), step, box
 
 
 def _crosses(anchor: XY, box: Box, other: Box) -> bool:
