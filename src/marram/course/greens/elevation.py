@@ -32,6 +32,9 @@ MOST_RISE = 30.0
 STEP = 1.0
 """A contour line is read at places no further apart than this, metres (own choice)."""
 
+LONGEST = 100_000.0
+"""Metres: a contour line longer than this is not one of a course (own choice)."""
+
 EASTINGS = ("longitude", "lon", "x", "easting")
 NORTHINGS = ("latitude", "lat", "y", "northing")
 HEIGHTS = ("elevation", "ele", "z", "height")
@@ -188,9 +191,14 @@ def _feature(course: Course, feature: Any, number: int, read: _Read) -> None:
         raise ValueError(kind)
     for part in parts:
         places = [(float(p[0]), float(p[1]), float(p[2]) if len(p) > 2 else _known(said)) for p in part]
+        if not np.isfinite(places).all():
+            raise ValueError("a coordinate is no number")
         contour = said is not None and len(places) > 1
         if contour:
-            line = course.plane.outward(shapely.segmentize(course.plane.inward(LineString(places)), STEP))
+            laid = course.plane.inward(LineString(places))
+            if not laid.length <= LONGEST:
+                raise ValueError("no contour of a course is so long")
+            line = course.plane.outward(shapely.segmentize(laid, STEP))
             places = [(x, y, _known(said)) for x, y in shapely.get_coordinates(line).tolist()]
         read.rows += places
         read.lines += [number if contour else 0] * len(places)
