@@ -69,7 +69,7 @@ def spoilt(document: Any, data: st.DataObject) -> Any:
             node = node[key]
         what = data.draw(st.sampled_from(["replace", "leave out", "repeat"]))
         if what == "replace":
-            node[last] = data.draw(LEAVES)
+            node[last] = copy.deepcopy(data.draw(LEAVES))
         elif what == "leave out":
             del node[last]
         elif isinstance(node, list):
