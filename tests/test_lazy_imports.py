@@ -8,7 +8,18 @@ import pytest
 
 from marram.demo import COURSE
 
-HEAVY = ("numpy", "shapely", "pyproj", "fastapi", "starlette", "uvicorn", "jinja2", "pydantic", "rapidfuzz")
+HEAVY = (
+    "numpy",
+    "shapely",
+    "pyproj",
+    "fastapi",
+    "starlette",
+    "uvicorn",
+    "jinja2",
+    "pydantic",
+    "rapidfuzz",
+    "snowballstemmer",
+)
 
 
 def loaded_by(code: str) -> set[str]:

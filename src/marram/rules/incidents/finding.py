@@ -16,6 +16,7 @@ from marram.nearest_names import nearest
 from marram.rules.editions import FIRST_DAY
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
+from marram.word_stems import stem as _stem
 
 MOST = 12
 """How many incidents are offered."""
@@ -40,8 +41,6 @@ _TEACHING = 0.5
 _FIELDS = {"rule": 4.0, "title": 3.0, "name": 2.5, "keywords": 2.0, "theme": 1.0}
 _FORM_OF_PLAY = re.compile(r"(three|four)[-_ ]ball(?![a-z])")
 """Two words that are one: "three" by itself is said of minutes, strokes and holes."""
-_ENDING = re.compile(r"(?<=[a-z]{3})(ing|ed|es|s|e)$")
-_DOUBLED = re.compile(r"([bdgmnprt])\1$")
 _LITTLE_WORDS = frozenset(
     re.findall(
         r"\w+",
@@ -136,7 +135,7 @@ def _weight(entry: _Entry, word: str, stem: str) -> float:
     found = [
         weight / (1 + len(known) / _LONG) * (_AS_WRITTEN if word in known else 1)
         for weight, known in entry.fields
-        if any(_begins(one, stem) for one in known)
+        if not _having(stem).isdisjoint(known)
     ]
     if stem.startswith(entry.incident.rule.lower()):
         found.append(_FIELDS["rule"])
@@ -144,14 +143,16 @@ def _weight(entry: _Entry, word: str, stem: str) -> float:
 
 
 def _side_by_side(known: Sequence[str], first: str, second: str) -> bool:
-    return any(_begins(one, first) and _begins(other, second) for one, other in pairwise(known))
+    begins, follows = _having(first), _having(second)
+    if begins.isdisjoint(known) or follows.isdisjoint(known):
+        return False
+    return any(one in begins and other in follows for one, other in pairwise(known))
 
 
 @lru_cache(maxsize=4096)
 def _rarity(stem: str) -> float:
-    having = sum(
-        any(_begins(word, stem) for _, known in entry.fields for word in known) for entry in _index()
-    )
+    words = _having(stem)
+    having = sum(any(not words.isdisjoint(known) for _, known in entry.fields) for entry in _index())
     return log(1 + len(_index()) / (1 + having))
 
 
@@ -161,8 +162,7 @@ def _vocabulary() -> tuple[str, ...]:
 
 
 def _known(word: str) -> bool:
-    stem = _stem(word)
-    return any(_begins(known, stem) for known in _vocabulary())
+    return bool(_having(_stem(word)))
 
 
 def _like(word: str) -> str | None:
@@ -182,11 +182,12 @@ def _parts(word: str) -> list[str]:
     return [part for part in word.strip(".").split("_") if part]
 
 
-def _stem(word: str) -> str:
-    """Return a word without its ending, so that "raked" finds "raking"."""
-    return _DOUBLED.sub(r"\1", _ENDING.sub("", word))
+@lru_cache(maxsize=4096)
+def _having(stem: str) -> frozenset[str]:
+    """Return the words of all incidents that begin with a stem."""
+    return frozenset(word for word in _vocabulary() if _begins(word, stem))
 
 
 def _begins(word: str, stem: str) -> bool:
-    """Tell whether a known word begins with the stem; one as short as "OB" has to be the word itself."""
-    return word.startswith(stem) if len(stem) > 2 else word == stem
+    """Tell whether a known word, or its stem, begins with the stem; one as short as "OB" has to be the word itself."""
+    return word.startswith(stem) or _stem(word).startswith(stem) if len(stem) > 2 else word == stem
