@@ -77,3 +77,20 @@ def test_surveyed_points_are_read_on_the_map(tmp_path: Path) -> None:
     refused = marram("course", "survey", str(COURSE), str(points), "--hole", "1")
     assert refused.code == 2
     assert "give its accuracy" in refused.err
+
+
+@pytest.mark.parametrize(
+    "held",
+    ['{"locations": []}', "[" * 100_000, '{"locations": [{"hole": Infinity, "longitude": 4, "latitude": 55}]}',
+     '{"locations": [{"hole": 7}]}', '{"places": 1}', '{"locations": [{"hole": 7, "longitude": "4", "latitude": 55}]}'],
+    ids=["empty", "nested", "infinite", "incomplete", "other", "text"],
+)  # fmt: skip
+def test_a_file_of_no_hole_locations_is_refused_in_a_sentence(tmp_path: Path, held: str) -> None:
+    """Whatever is in it: exit code 2, no name of an error of Python, and what to do."""
+    path = tmp_path / "holes.json"
+    path.write_text(held)
+    refused = marram("course", "holes", str(COURSE), "--locations", str(path))
+
+    assert refused.code == 2
+    assert "Error" not in refused.err
+    assert "holes.json" in refused.err

@@ -15,6 +15,7 @@ from marram.course.greens.green_frame import GreenFrame, SheetNumbers
 from marram.course.greens.hole_warnings import RecentHole
 from marram.course.greens.slope import GreenSlopes, Slope, in_percent
 from marram.course.model import Course
+from marram.course.reading.files import bytes_of, text_of
 from marram.errors import BadPlace, InputError
 from marram.rules.plain import as_plain
 from marram.said import said
@@ -169,24 +170,46 @@ def read_places(course: Course, path: Path) -> dict[int, Point]:
         InputError: it cannot be read; all faults are listed.
     """
     try:
-        document: Any = json.loads(path.read_text(encoding="utf-8"))
-        rows = document["locations"]
-        found = [(int(row["hole"]), float(row["longitude"]), float(row["latitude"])) for row in rows]
-    except (ValueError, KeyError, TypeError) as error:
+        rows = json.loads(text_of(str(path), bytes_of(path)))["locations"]
+        listed = [(row.get("hole"), row.get("longitude"), row.get("latitude")) for row in rows]
+    except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        listed = []
+    if not listed:
         raise InputError(
             said(
-                "{path} holds no hole locations ({name__}: {error}). Start from what 'marram course holes FILE --json' prints.",
+                "{path} holds no hole locations. Start from what 'marram course holes FILE --json' prints.",
                 path=path,
-                name__=type(error).__name__,
-                error=error,
             )
-        ) from None
+        )
+    odd = [place for place, row in enumerate(listed, 1) if not _is_place(*row)]
+    if odd:
+        raise InputError(
+            *(
+                said(
+                    "{path}, location {place}: give a hole's number, and longitude and latitude in degrees.",
+                    path=path,
+                    place=place,
+                )
+                for place in odd
+            )
+        )
+    found = [(int(hole), float(longitude), float(latitude)) for hole, longitude, latitude in listed]
     unknown = [
         f"{path}: the course has no hole {number}." for number, _, _ in found if number not in course.holes
     ]
     if unknown:
         raise InputError(*unknown)
     return {number: Point(course.plane.to_metres(lon, lat)) for number, lon, lat in found}
+
+
+def _is_place(hole: Any, longitude: Any, latitude: Any) -> bool:
+    """Whether a hole's number and two finite degrees were given."""
+    numbers = all(
+        isinstance(one, int | float) and not isinstance(one, bool) for one in (hole, longitude, latitude)
+    )
+    return (
+        numbers and hole == hole // 1 and abs(longitude) <= 180 and abs(latitude) <= 90 and abs(hole) < 1000
+    )
 
 
 def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
