@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, DECIDED
+from marram.cli.long_work import shown
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import check
 from marram.course.fault import Fault, Severity
@@ -14,7 +15,8 @@ from marram.words.texts import text
 
 def check_course(path: Path, as_json: bool) -> None:
     """Print every fault of a map; exit with 2 when it cannot be used."""
-    faults = check(path)
+    with shown() as progress:
+        faults = check(path, progress=progress)
     errors = [one for one in faults if one.severity is Severity.ERROR]
     if as_json:
         document = {"marram": 1, "kind": "course_check", "usable": not errors, "faults": as_plain(faults)}

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
+from marram.cli.long_work import shown
 from marram.cli.places import place_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
@@ -49,7 +50,8 @@ def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json:
     """Print where each measured point lies, and what its accuracy leaves open."""
     course = load(path)
     measured = read_points(points, accuracy=accuracy)
-    readings = read_all_on_map(course, measured, hole)
+    with shown() as progress:
+        readings = read_all_on_map(course, measured, hole, progress=progress)
     if as_json:
         rows = [
             {

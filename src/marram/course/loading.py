@@ -5,14 +5,19 @@ from pathlib import Path
 from marram.course.checks.map_checks import check_course
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
+from marram.course.progress import CHECKING, Progress, no_progress, part_of
 from marram.course.reading.assembly import assemble
 from marram.course.reading.files import bytes_of, is_xml
 from marram.course.reading.geojson import read_geojson
 from marram.course.reading.source import Source, unreadable
 from marram.errors import BadCourse, InputError
 
+READING, ASSEMBLING = "reading", "assembling"
+READ, ASSEMBLED = 0.3, 0.5
+"""Which part of the work is done once a map is read, and of the rest once it is put together (as measured, about)."""
 
-def load(path: str | Path, which: str | None = None) -> Course:
+
+def load(path: str | Path, which: str | None = None, *, progress: Progress = no_progress) -> Course:
     """Return the course map in a GeoJSON or OpenStreetMap file.
 
     Warnings do not keep a map from being used; :func:`check` lists them.
@@ -20,37 +25,47 @@ def load(path: str | Path, which: str | None = None) -> Course:
     Args:
         path: the file: GeoJSON or OpenStreetMap XML, told apart by what it begins with.
         which: the name or identifier of the course, needed where the file holds several.
+        progress: told how far the work is; what it raises ends it.
 
     Raises:
         BadCourse: the map has errors; ``faults`` lists them all.
     """
-    course, faults = examine(path, which)
+    course, faults = examine(path, which, progress)
     errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
     if errors or course is None:
         raise BadCourse(*errors)
     return course
 
 
-def check(path: str | Path, which: str | None = None) -> list[Fault]:
+def check(path: str | Path, which: str | None = None, *, progress: Progress = no_progress) -> list[Fault]:
     """Return everything wrong with the map in a file, errors first; nothing is raised.
 
     Args:
         path: the file, as for :func:`load`.
         which: the name or identifier of the course, needed where the file holds several.
+        progress: told how far the work is; what it raises ends it.
     """
-    return examine(path, which)[1]
+    return examine(path, which, progress)[1]
 
 
-def examine(path: str | Path, which: str | None = None) -> tuple[Course | None, list[Fault]]:
+def examine(
+    path: str | Path, which: str | None = None, progress: Progress = no_progress
+) -> tuple[Course | None, list[Fault]]:
     """Return the map in a file as far as it can be built, with every fault, errors first."""
-    return examine_source(_read(Path(path)), which)
+    progress(READING, 0.0)
+    source = _read(Path(path))
+    return examine_source(source, which, part_of(progress, READ, 1.0))
 
 
-def examine_source(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
+def examine_source(
+    source: Source, which: str | None = None, progress: Progress = no_progress
+) -> tuple[Course | None, list[Fault]]:
     """Return the map that a source holds as far as it can be built, with every fault, errors first."""
+    progress(ASSEMBLING, 0.0)
     course, faults = assemble(source, which)
     if course is not None:
-        faults = [*faults, *check_course(course)]
+        faults = [*faults, *check_course(course, part_of(progress, ASSEMBLED, 1.0))]
+    progress(CHECKING, 1.0)
     order = list(Severity)
     return course, sorted(faults, key=lambda fault: order.index(fault.severity))
 

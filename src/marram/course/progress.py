@@ -2,6 +2,8 @@
 
 from collections.abc import Callable
 
+CHECKING = "checking"
+
 Progress = Callable[[str, float], None]
 """Called with what is being done and which part of the whole is done, from 0 to 1. What it raises ends the work."""
 

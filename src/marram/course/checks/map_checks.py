@@ -14,6 +14,7 @@ from marram.course.feature_index import index_of
 from marram.course.lies.extents import assumed_width
 from marram.course.lies.water import colour_of, unmarked_water
 from marram.course.model import Course, Feature, Kind
+from marram.course.progress import CHECKING, Progress, no_progress
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import PENALTY_AREA, is_about_golf
 from marram.said import said
@@ -31,21 +32,26 @@ OVERLAP = 1.0
 """Overlaps up to this many square metres are taken for loose drawing (own choice)."""
 
 
-def check_course(course: Course) -> list[Fault]:
-    """Return what is wrong with a map that could be put together."""
+def check_course(course: Course, progress: Progress = no_progress) -> list[Fault]:
+    """Return what is wrong with a map that could be put together; ``progress`` is told before each check."""
     faults = FaultList(course.plane)
-    check_holes(course, faults)
-    _greens(course, faults)
-    _water(course, faults)
-    _colours(course, faults)
-    _overlaps(course, faults)
-    _all_out_of_bounds(course, faults)
-    _outside(course, faults)
-    check_relief(course, faults)
-    check_stakes(course, faults)
-    _holes_named(course, faults)
-    _paths(course, faults)
-    _cut(course, faults)
+    checks = (
+        check_holes,
+        _greens,
+        _water,
+        _colours,
+        _overlaps,
+        _all_out_of_bounds,
+        _outside,
+        check_relief,
+        check_stakes,
+        _holes_named,
+        _paths,
+        _cut,
+    )
+    for place, one in enumerate(checks):
+        progress(CHECKING, place / len(checks))
+        one(course, faults)
     return faults.found
 
 

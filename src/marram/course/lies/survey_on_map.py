@@ -73,7 +73,7 @@ def read_all_on_map(
     found: list[PointReading] = []
     for number, (x, y) in enumerate(places.tolist()):
         if number % STEP == 0:
-            progress("measured points", number / len(points))
+            progress("points", number / len(points))
         key = held[number] if clear[number] else None
         reading = of_set.get(key) if key is not None else None
         if reading is None:
@@ -81,7 +81,7 @@ def read_all_on_map(
             if key is not None:
                 of_set[key] = reading
         found.append(reading)
-    progress("measured points", 1.0)
+    progress("points", 1.0)
     return found
 
 

@@ -137,6 +137,10 @@ TEXTS: dict[str, str] = {
     "holes.slope_gaps.several": "Slope: at most {recommended} % is recommended, more than {critical} % too steep, for {speed}. It is not known on holes {holes}. The Committee decides.",
     "marking.title": "Marking sheet of {course}",
     # The desk
+    "progress.reading": "Reading the map",
+    "progress.assembling": "Putting the course together",
+    "progress.checking": "Checking",
+    "progress.points": "Reading points",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
     "serve.to_mend.several": "The map cannot be used yet: the desk opens with {count} things to mend.",
