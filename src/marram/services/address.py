@@ -1,6 +1,6 @@
 """A case as the address of a page holds it: nothing is kept anywhere else, so nothing is lost.
 
-A case is one incident, or several of one situation: the page is about one of them, and the others are kept
+A case is one incident, or several of one story: the page is about one of them, and the others are kept
 with their number before each key, as in ``1.what=…&1.cause_known=yes&number=2&what=…``.
 """
 
@@ -27,7 +27,7 @@ OWN_KEYS = frozenset({"hole", "number", "ask", "q", *INCIDENT_KEYS, *KEYS})
 """Keys of an address that are not facts."""
 
 BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
-"""Facts about two incidents of a situation rather than about one."""
+"""Facts about two incidents of a story rather than about one."""
 
 LONGEST_NUMBER = 4
 """Digits: a longer number is none of a hole or an incident."""
@@ -37,7 +37,7 @@ NUMBERED = re.compile(rf"(\d{{1,{LONGEST_NUMBER}}})\.(.*)")
 
 @dataclass(frozen=True)
 class Kept:
-    """An incident of the situation that the page is not about.
+    """An incident of the story that the page is not about.
 
     Attributes:
         what: the name of the incident.
@@ -65,8 +65,8 @@ class Address:
         ask: the fact to ask again, if one is to be changed.
         condition: the identifier of the mapped condition relief is taken from, if chosen.
         accuracy: how well a place is known, in metres, by role, where the phone said so.
-        number: the place of this incident in the situation, from 1.
-        kept: the other incidents of the situation, by number.
+        number: the place of this incident in the story, from 1.
+        kept: the other incidents of the story, by number.
         between: what is known between incidents, by fact.
     """
 

@@ -16,7 +16,7 @@ from marram.services.places import ROLES, Places
 from marram.services.rulings import Asked
 
 SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})
-"""Answers about the competition: they hold for every incident of a situation."""
+"""Answers about the competition: they hold for every incident of a story."""
 
 A = TypeVar("A", bound=Address)
 

@@ -142,7 +142,17 @@ def test_the_ball_in_play_is_not_forgotten() -> None:
     assert "original_out_of_play" in moved.notes
 
 
-POOL = (MOVED, WRONG_PLACE, WRONG_BALL, FREE, HOLED, CORRECTED, SERIOUS, OFFERED, PUT_RIGHT, OUT)
+def test_a_mistake_left_while_play_is_stopped_is_still_asked_about() -> None:
+    """A wrong ball played after play had to stop, and then something else: whether it was corrected is the question."""
+    stopped = no_penalty("5.7b").next(Action.STOP_PLAY)
+    asked = marram.combine([stopped, WRONG_BALL, MOVED], {}, played_on=DAY)
+    assert isinstance(asked, NeedFacts)
+    answered = together(stopped, WRONG_BALL, MOVED, earlier_mistake_2="same_ball", ball_settled_1="no")
+    assert isinstance(answered, Ruling)
+
+
+STOPPED = no_penalty("5.7b").next(Action.STOP_PLAY)
+POOL = (STOPPED, MOVED, WRONG_PLACE, WRONG_BALL, FREE, HOLED, CORRECTED, SERIOUS, OFFERED, PUT_RIGHT, OUT)
 
 
 @settings(max_examples=80, deadline=None)

@@ -1,4 +1,4 @@
-"""Several incidents of one situation: moving between them, adding and removing one, all in the address."""
+"""Several incidents of one story: moving between them, adding and removing one, all in the address."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -17,7 +17,7 @@ OPTION_TAKEN = "option_taken"
 
 @dataclass(frozen=True, slots=True)
 class IncidentLink:
-    """Another incident of the situation: its number, its title, and the address of its page."""
+    """Another incident of the story: its number, its title, and the address of its page."""
 
     number: int
     title: str
@@ -25,7 +25,7 @@ class IncidentLink:
 
 
 def incidents_of(case: CaseAddress) -> dict[int, Kept]:
-    """Return every incident of the situation by number, that of the page included if one is chosen."""
+    """Return every incident of the story by number, that of the page included if one is chosen."""
     every = dict(case.kept)
     if case.what:
         own = case.own()
@@ -95,7 +95,7 @@ def choosing(case: CaseAddress, what: str) -> str:
 
 
 def next_incident(case: CaseAddress) -> str | None:
-    """Return the address that starts the next incident, or ``None`` when the situation is full.
+    """Return the address that starts the next incident, or ``None`` when the story is full.
 
     The ball may lie elsewhere by then, so its place is asked again.
     """
@@ -117,7 +117,7 @@ def last_places(case: CaseAddress) -> str | None:
 
 
 def other_incidents(case: CaseAddress) -> list[IncidentLink]:
-    """Return links to the other incidents of the situation."""
+    """Return links to the other incidents of the story."""
     return [
         IncidentLink(place, translate()(incident(one.what).title), at_incident(case, place).url("/case"))
         for place, (number, one) in enumerate(incidents_of(case).items(), start=1)

@@ -1,4 +1,4 @@
-"""A situation consulted: each incident by itself, what separates them, and the combined ruling (Rule 1.3c(4))."""
+"""A story consulted: each incident by itself, what separates them, and the combined ruling (Rule 1.3c(4))."""
 
 from dataclasses import dataclass, replace
 from typing import Any
@@ -19,13 +19,13 @@ from marram.words.sheet import Sheet, sheet
 
 @dataclass(frozen=True)
 class Part:
-    """One incident of a situation.
+    """One incident of a story.
 
     Attributes:
-        number: its place in the situation.
+        number: its place in the story.
         found: what is known of it, and what the Rules say of it by itself.
         url: the address of its own page.
-        remove: the address of the situation without it.
+        remove: the address of the story without it.
     """
 
     number: int
@@ -70,10 +70,10 @@ class Part:
 
 @dataclass(frozen=True)
 class StoryView:
-    """A situation as the screen shows it.
+    """A story as the screen shows it.
 
     Attributes:
-        case: the situation as its address holds it; no incident is the page's own.
+        case: the story as its address holds it; no incident is the page's own.
         parts: the incidents, in order.
         result: the combined ruling, or the question between incidents; ``None`` while an incident is not ruled.
         sheet: the result in words; ``None`` likewise.
@@ -139,7 +139,7 @@ class StoryView:
 
 
 def consult_story(course: Course, case: CaseAddress) -> StoryView:
-    """Return what the Rules say of all incidents of a situation.
+    """Return what the Rules say of all incidents of a story.
 
     Raises:
         UnknownIncident: nobody said what happened.
@@ -186,7 +186,7 @@ def _totals(result: Result | None, form: FormOfPlay | None) -> dict[Who, int | N
 
 
 def _removed(case: CaseAddress) -> str:
-    """Return where to go when an incident is taken away: a situation of one is that incident's own page."""
+    """Return where to go when an incident is taken away: a story of one is that incident's own page."""
     if not case.kept:
         return case.url("/what")
     return at_incident(case, 1).url("/case") if len(case.kept) == 1 else case.url("/together")

@@ -1,4 +1,4 @@
-"""What several incidents of one situation leave to be done with the ball, and until when.
+"""What several incidents of one story leave to be done with the ball, and until when.
 
 Each ruling by itself says what happens next with the ball. Something that happens later may overtake that
 (the ball was played in the meantime), may leave it standing (a player who lifted the ball without a right
@@ -147,7 +147,7 @@ def _with_mistake_open(
     case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]
 ) -> Standing:
     """Rules 6.1b(2), 6.3c(1), 14.7b(1) and 22.3: until the mistake is corrected nothing done with that ball counts."""
-    had_been = _had_been_corrected(case, gap, (before.ruling,))
+    had_been = _had_been_corrected(case, gap, (before.mistake_of or before.ruling,))
     if had_been is EarlierMistake.SAME_BALL:
         return before
     if had_been is EarlierMistake.SOMETHING_ELSE:
@@ -184,13 +184,16 @@ def _overtaken(case: Case, gap: int, before: Standing, part: Ruling, told: Abstr
         leaves_mistake(part),
         before.relief_taken + cost_of_relief(case, before, part, told),
         gap + 1,
+        part if leaves_mistake(part) else None,
     )
 
 
 def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
     """What the earlier incident requires has not been done, and the ball has not been played."""
     both = replace(
-        before.with_words_of(part), mistake_open=leaves_mistake(part)
+        before.with_words_of(part),
+        mistake_open=leaves_mistake(part),
+        mistake_of=part if leaves_mistake(part) else None,
     )  # a stroke at a wrong ball leaves the ball in play where it is
     if part.action in _LEAVES_IT or before.ruling.action is Action.STOP_PLAY:
         return both  # play that had to stop stays stopped, whatever is to be done once it goes on

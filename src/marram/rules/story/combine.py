@@ -1,4 +1,4 @@
-"""Several incidents of one situation: how their penalties add up (Rule 1.3c(4)), and what to do with the ball."""
+"""Several incidents of one story: how their penalties add up (Rule 1.3c(4)), and what to do with the ball."""
 
 from collections.abc import Mapping, Sequence
 from collections.abc import Set as AbstractSet
@@ -34,7 +34,7 @@ _LEVEL = {
 
 
 def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *, played_on: date) -> Result:
-    """Combine the rulings on incidents that happened one after the other in one situation.
+    """Combine the rulings on incidents that happened one after the other in one story.
 
     Penalty strokes that relief options cost are always added, and stay in the options where there is a choice.
     What happens with the ball, which ball counts and which mistakes can still be corrected follow from all

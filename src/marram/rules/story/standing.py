@@ -30,11 +30,14 @@ class Standing:
     relief_taken: tuple[Penalty, ...] = ()
     place: int = 0
     """The incident, from 0, whose ruling on the ball stands."""
+    mistake_of: Ruling | None = None
+    """The ruling that left the mistake that is open."""
 
     @classmethod
     def of(cls, part: Ruling, place: int = 0) -> "Standing":
         """Return what stands after one incident."""
-        return cls(part, part.corrections, leaves_mistake(part), place=place)
+        left = part if leaves_mistake(part) else None
+        return cls(part, part.corrections, left is not None, place=place, mistake_of=left)
 
     def with_words_of(self, part: Ruling) -> "Standing":
         """Add the notes and corrections of a later incident that leaves the ball alone."""

@@ -24,9 +24,13 @@ export function guardTaps() {
   document.addEventListener("click", (event) => tapped(event), true);
   const { body } = document;
   body.addEventListener("htmx:beforeRequest", (event) => leadsOn(event) && sent(event));
+  body.addEventListener("htmx:afterSwap", () => waiting && panel()?.classList.add("still"));
   body.addEventListener("htmx:afterSettle", (event) => leadsOn(event) && arrived());
   for (const lost of ["htmx:sendError", "htmx:timeout"]) {
     body.addEventListener(lost, (event) => leadsOn(event) && unsent());
+  }
+  for (const refused of ["htmx:responseError", "htmx:swapError", "htmx:sendAbort"]) {
+    body.addEventListener(refused, (event) => leadsOn(event) && released());
   }
   window.addEventListener("online", () => kept?.());
   window.addEventListener("pageshow", () => wait(Number(sessionStorage.getItem(LAST)) || 0));
@@ -83,6 +87,14 @@ function wait(last) {
   free = last && last <= now ? Math.max(now + SEEN, last + APART) : 0;
   panel()?.classList.toggle("still", free > now);
   if (free > now) setTimeout(() => waiting || panel()?.classList.remove("still"), free - now);
+}
+
+// The desk answered with nothing to show: the page stands as it was, and the next tap is taken.
+function released() {
+  waiting = false;
+  kept = null;
+  panel().removeAttribute("aria-busy");
+  panel().classList.remove("still");
 }
 
 function unsent() {
