@@ -11,16 +11,17 @@ const LAST = "tapped"; // when the last choice was made, for the page that is lo
 
 let waiting = false; // a choice is on its way
 let taken = null; // the control of the choice made last
-let pressed = 0; // when the pointer last went down
+let meant = null; // whether the pointer went down on a page that stood there long enough
 let free = 0; // when the next tap is taken
 let kept = null; // makes a choice again that could not be sent
 let again = AGAIN;
 let timer = 0;
+let freed = 0; // what lets the page take taps again
 
 const panel = () => document.getElementById("panel");
 
 export function guardTaps() {
-  document.addEventListener("pointerdown", () => (pressed = Date.now()), true);
+  document.addEventListener("pointerdown", () => (meant = !waiting && Date.now() >= free), true);
   document.addEventListener("click", (event) => tapped(event), true);
   const { body } = document;
   body.addEventListener("htmx:beforeRequest", (event) => leadsOn(event) && sent(event));
@@ -33,7 +34,9 @@ export function guardTaps() {
     body.addEventListener(refused, (event) => leadsOn(event) && released());
   }
   window.addEventListener("online", () => kept?.());
-  window.addEventListener("pageshow", () => wait(Number(sessionStorage.getItem(LAST)) || 0));
+  const since = () => wait(Number(sessionStorage.getItem(LAST)) || 0);
+  window.addEventListener("pageshow", (event) => event.persisted && since());
+  since();
 }
 
 // Whether a request of htmx leads to another page, rather than filling a list on this one.
@@ -45,7 +48,7 @@ function tapped(event) {
   const choice = event.target.closest?.(CHOICES);
   if (!choice) return;
   const byHand = event.detail > 0; // a key or a script gives no count of taps, and meets what has the focus
-  if (waiting || (byHand && Math.min(pressed || Infinity, Date.now()) < free)) {
+  if (waiting || (byHand && !(meant ?? Date.now() >= free))) {
     event.preventDefault();
     event.stopImmediatePropagation();
     return;
@@ -86,7 +89,14 @@ function wait(last) {
   const now = Date.now();
   free = last && last <= now ? Math.max(now + SEEN, last + APART) : 0;
   panel()?.classList.toggle("still", free > now);
-  if (free > now) setTimeout(() => waiting || panel()?.classList.remove("still"), free - now);
+  clearTimeout(freed);
+  if (free > now) freed = setTimeout(release, free - now);
+}
+
+function release() {
+  const left = free - Date.now();
+  if (left > 0) freed = setTimeout(release, left);
+  else if (!waiting) panel()?.classList.remove("still");
 }
 
 // The desk answered with nothing to show: the page stands as it was, and the next tap is taken.
