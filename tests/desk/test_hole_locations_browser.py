@@ -13,6 +13,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
 from marram.words.texts import text as said
 from tests.desk.serving import served
+from tests.desk.settled import settled
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_hole_locations import DAY
 
@@ -71,6 +72,7 @@ def type_paces(page: Page, front: int, side: int, which: str) -> None:
     page.get_by_label(said("holes.front"), exact=True).fill(str(front))
     page.get_by_label(said("holes.front"), exact=True).press("Tab")
     expect(page.locator("#numbers")).to_contain_text(f"{front} from the front · {side} from the {which}")
+    settled(page)
 
 
 def save(page: Page, who: str = "Ada") -> None:
@@ -128,7 +130,7 @@ def test_a_finger_drags_it_and_does_not_scroll(chromium: Browser, desk_address: 
         touch("touchMove", {"x": x, "y": y + 10 * step})
     touch("touchEnd")
     expect(page.locator("#numbers")).not_to_contain_text("18 from the front")
-    expect(page.get_by_role("button", name="Undo")).to_be_enabled()
+    settled(page)
     end = page.locator("#cup .cup").bounding_box()
     assert end is not None
     assert end["y"] - start["y"] == pytest.approx(60, abs=1.5)

@@ -127,6 +127,7 @@ function toSave() {
 const looks = new LookQueue(
   (place) => answered(fetch(address(`/api/holes/${day}/look`, place))),
   (error) => (error ? complain(text("cannot_be"), error.faults ?? [text("no_desk.moved")]) : complain("", [])),
+  (busy) => find("green").setAttribute("aria-busy", busy),
 );
 
 function dragged(x, y) {

@@ -16,9 +16,10 @@ export async function answered(request) {
 
 // One request under way; of those asked for meanwhile only the last of each hole is sent.
 export class LookQueue {
-  constructor(fetchLook, settled) {
+  constructor(fetchLook, settled, working) {
     this.fetchLook = fetchLook;
     this.settled = settled; // called with an error, or with nothing
+    this.working = working; // told when asking begins and when all that was asked is taken in
     this.waiting = new Map();
     this.busy = false;
   }
@@ -26,7 +27,7 @@ export class LookQueue {
   async ask(place, then) {
     this.waiting.set(place.hole, { place, then });
     if (this.busy) return;
-    this.busy = true;
+    this.work(true);
     while (this.waiting.size) {
       const [hole, next] = this.waiting.entries().next().value;
       this.waiting.delete(hole);
@@ -40,6 +41,11 @@ export class LookQueue {
         this.settled(error);
       }
     }
-    this.busy = false;
+    this.work(false);
+  }
+
+  work(busy) {
+    this.busy = busy;
+    this.working(busy);
   }
 }
