@@ -18,6 +18,14 @@ CHROMIUM = Path("/usr/bin/chromium")
 QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
 
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Refuse a test that drives Chromium and is not marked so: it would run beside all the others."""
+    for item in items:
+        if "chromium" in getattr(item, "fixturenames", ()) and not item.get_closest_marker("browser"):
+            raise pytest.UsageError(f"{item.nodeid} drives a browser: mark it with pytest.mark.browser.")
+
+
 @pytest.fixture(scope="session")
 def app() -> FastAPI:
     return create_app()

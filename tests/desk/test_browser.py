@@ -8,6 +8,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
 from tests.desk.places import Ground
+from tests.desk.settled import drawn, settled
 
 pytestmark = pytest.mark.browser
 
@@ -47,10 +48,17 @@ def ready(page: Page) -> None:
     expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
 
 
+def whole(page: Page) -> None:
+    """The page is as it stays, its map drawn where it has one."""
+    expect(page.locator("#map:not([data-ready=yes])")).to_have_count(0)
+    drawn(page)
+
+
 def tap_map(page: Page, place: str) -> None:
     """Tap where ``place`` is drawn now."""
     latitude, longitude = place.split(",")
     ready(page)
+    drawn(page)
     x, y = page.evaluate(
         f"() => {{ const p = window.marramMap.latLngToContainerPoint([{latitude}, {longitude}]); return [p.x, p.y]; }}"
     )
@@ -94,6 +102,7 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
     expect(lateral.get_by_role("button", name="Show on the map Lateral relief")).to_have_attribute(
         "aria-pressed", "true"
     )
+    drawn(page)
     box = page.locator("path.r-area.o-C").bounding_box()
     assert box is not None
     assert box["width"] > 60, "brought out, a drop area is large enough to be read"
@@ -113,6 +122,7 @@ def test_a_reload_and_the_back_button_keep_the_case(page: Page, ground: Ground) 
     expect(second).to_be_visible()
     page.go_back()
     expect(page.get_by_role("heading", name="Has the ball been found in the penalty area?")).to_be_visible()
+    settled(page)
     page.go_forward()
     expect(second).to_be_visible()
 
@@ -189,10 +199,12 @@ def test_the_whole_way_with_the_keyboard(page: Page) -> None:
     choice = page.get_by_role("link", name=re.compile("The player treats the ball as unplayable"))
     expect(choice).to_be_visible()
     expect(page).to_have_url(re.compile("q=unplayable"))
+    settled(page)
     reach(page, "The player treats the ball as unplayable")
     page.keyboard.press("Enter")
     expect(page.locator("h1")).to_be_focused()
     for _ in range(8):
+        settled(page)
         if page.locator(".ruling").count():
             break
         page.keyboard.press("Tab")
@@ -209,6 +221,7 @@ def test_the_cross_stands_where_it_places_the_ball(page: Page) -> None:
     """The cross is drawn in the middle of the map, which is the place its button takes."""
     page.goto("/ball?hole=17")
     ready(page)
+    drawn(page)
     cross, frame = page.locator("#cross").bounding_box(), page.locator("#map").bounding_box()
 
     assert cross is not None
@@ -219,6 +232,7 @@ def test_the_cross_stands_where_it_places_the_ball(page: Page) -> None:
 
 def reach(page: Page, words: str) -> None:
     """Press Tab until what has the focus carries ``words``."""
+    settled(page)
     for _ in range(60):
         page.keyboard.press("Tab")
         said = page.evaluate(
@@ -246,6 +260,7 @@ def test_what_is_touched_is_large_enough(page: Page) -> None:
     """Buttons, and links that stand alone, are 44 px or more each way (WCAG 2.2, criterion 2.5.5)."""
     for path in ("/", "/ball?hole=9", "/what", "/case?what=ball_moved_by_player", "/settings"):
         page.goto(path)
+        whole(page)
         assert page.evaluate(TOO_SMALL) == [], path
 
 
@@ -265,6 +280,7 @@ def test_nothing_runs_off_the_side(page: Page, ground: Ground) -> None:
         "/nowhere",
     ):
         page.goto(path)
+        whole(page)
         assert page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"), path
 
 
@@ -277,8 +293,13 @@ def test_without_javascript_a_case_is_ruled_to_the_end(chromium: Browser, addres
     page.get_by_label("Search").fill("unplayable")
     page.get_by_role("button", name="Search").click()
     page.get_by_role("link", name=re.compile("The player treats the ball as unplayable")).click()
+    page.wait_for_url("**/case?*")
     while page.locator(".answer").count():
+        before = page.url
         page.locator(".answer").first.click()
+        page.wait_for_url(
+            lambda url, before=before: url != before
+        )  # loaded: what is counted is the next page
 
     expect(page.locator(".ruling")).to_be_visible()
     context.close()

@@ -8,6 +8,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
 from tests.desk.places import Ground
+from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import SIZES, TOO_SMALL, answer, reach, ready, tap_map
 
 pytestmark = pytest.mark.browser
@@ -57,10 +58,12 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     expect(dealt_with).to_be_visible()
     answer(phone, "No")
     expect(phone.locator(".totals")).to_contain_text("three penalty strokes")
+    drawn(phone)
     assert phone.evaluate(TOO_SMALL) == []
     assert phone.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
     phone.go_back()
     expect(dealt_with).to_be_visible()
+    settled(phone)
     phone.go_forward()
     expect(phone.locator(".totals")).to_contain_text("three penalty strokes")
 
@@ -115,6 +118,7 @@ def test_the_phone_s_accuracy_goes_into_the_address(phone: Page, ground: Ground)
     expect(phone).to_have_url(re.compile(r"ball=55\.[\d.]+,3\.[\d.]+(;|%3B)u(=|%3D)6&"))
     expect(phone.locator(".doubt")).to_contain_text("measure on the ground")
     expect(phone.locator(".eyebrow")).to_contain_text("From the phone, to about 6 m")
+    settled(phone)
 
     phone.get_by_role("button", name=said("shell.at_phone")).click()
     expect(phone.locator("#pick-words")).to_contain_text("to about 6 m")

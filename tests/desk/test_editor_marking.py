@@ -11,6 +11,7 @@ from playwright.sync_api import Page, expect
 from marram.course.model import Kind
 from marram.words.texts import text as said
 from tests.desk.editing import choose, corners, look_at, ready, save
+from tests.desk.settled import drawn
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import DAY
 
@@ -84,8 +85,10 @@ def test_a_walk_round_the_area(editor: Page, editing: FastAPI) -> None:
         editor.context.set_geolocation({**place, "accuracy": 2 + number / 10})
         expect(editor.locator("#editor-words")).to_contain_text(f"to about {2 + number / 10:g} m")
         editor.get_by_role("button", name=said("editor.corner_here")).tap()
+        expect(editor.locator(".sketch-point")).to_have_count(min(number + 1, 4))
         if number == 3:
             editor.get_by_role("button", name=said("editor.take_back")).tap()
+            expect(editor.locator(".sketch-point")).to_have_count(3)
         if number == 1:
             editor.reload()
             ready(editor)
@@ -129,6 +132,7 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     editor.goto(f"/ball?hole=1&on={DAY}&handed=right&form=stroke_play&local=none")
     expect(editor.locator("#map[data-ready=yes]")).to_have_count(1)
     look_at(editor, *PHONE, 20)
+    drawn(editor)
     box = editor.locator("#map").bounding_box()
     editor.locator("#map").tap(position={"x": box["width"] / 2, "y": box["height"] / 2})
     expect(editor.locator("#panel")).to_contain_text("ground under repair: Sprung leak")
@@ -236,6 +240,7 @@ def test_marking_is_clean_by_axe_and_large_enough(editor: Page, width: int, shap
     editor.set_viewport_size({"width": width, "height": 844})
     mark(editor)
     editor.get_by_label(shape).check()
+    drawn(editor)
     found = [one for one in Axe().run(editor).response["violations"] if one["impact"] in GRAVE]
     assert not [(one["id"], one["nodes"][0]["html"][:160]) for one in found]
     assert editor.evaluate(TOO_SMALL) == []

@@ -10,6 +10,7 @@ from tests.desk.editing import (
     choose,
     corners,
     draw,
+    finish,
     look_at,
     pixel,
     ready,
@@ -56,7 +57,7 @@ def test_keys_undo_and_redo_every_step(editor: Page) -> None:
     tap_corners(editor, [*CORNERS, (55.0042, 4.0)])
     editor.keyboard.press("Control+z")
     expect(editor.locator("#editor-words")).to_contain_text("3 corners")
-    editor.get_by_role("button", name="Finish").tap()
+    finish(editor)
     edits = editor.locator("#edit-list li")
 
     editor.locator("[data-move=north]").evaluate("one => one.click()")
@@ -91,8 +92,8 @@ def test_a_reload_in_the_middle_of_drawing_loses_nothing(editor: Page) -> None:
 
     expect(editor.locator("#editor-words")).to_contain_text("2 of at least 3")
     look_at(editor, 55.0041, 4.00015)
-    tap_corners(editor, CORNERS[2:])
-    editor.get_by_role("button", name="Finish").tap()
+    tap_corners(editor, CORNERS[2:], before=2)
+    finish(editor)
     expect(editor.locator("#edit-list")).to_contain_text("Added temporary water")
     assert len(corners(editor)) == 3
     editor.reload()

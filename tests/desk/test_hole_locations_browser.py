@@ -13,7 +13,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
 from marram.words.texts import text as said
 from tests.desk.serving import served
-from tests.desk.settled import settled
+from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_hole_locations import DAY
 
@@ -64,6 +64,7 @@ def opened(page: Page, hole: int = 4) -> None:
     expect(page.locator("#setting[data-ready=yes]")).to_have_count(1)
     page.get_by_role("button", name=re.compile(rf"^Hole {hole}\b")).click()
     expect(page.locator("#hole-title")).to_contain_text(f"Hole {hole}")
+    settled(page)
 
 
 def type_paces(page: Page, front: int, side: int, which: str) -> None:
@@ -82,6 +83,7 @@ def save(page: Page, who: str = "Ada") -> None:
 
 def drag_cup(page: Page, right: float, down: float) -> None:
     page.evaluate("window.scrollTo(0, 0)")  # typing has scrolled a phone's green out of sight
+    drawn(page)
     box = page.locator("#cup .cup").bounding_box()
     assert box is not None
     x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
@@ -117,6 +119,7 @@ def test_a_finger_drags_it_and_does_not_scroll(chromium: Browser, desk_address: 
     opened(page)
     type_paces(page, 18, 10, "left")
     page.evaluate("window.scrollTo(0, 0)")
+    drawn(page)
     start = page.locator("#cup .cup").bounding_box()
     assert start is not None
     x, y = start["x"] + start["width"] / 2, start["y"] + start["height"] / 2

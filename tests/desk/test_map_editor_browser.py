@@ -9,7 +9,19 @@ from playwright.sync_api import Page, expect
 
 from marram.course.versions.map_edits import Edit
 from marram.words.texts import text as said
-from tests.desk.editing import CORNERS, choose, corners, draw, look_at, pixel, ready, save
+from tests.desk.editing import (
+    CORNERS,
+    choose,
+    corners,
+    draw,
+    expect_corners,
+    finish,
+    look_at,
+    pixel,
+    ready,
+    save,
+    tap_corners,
+)
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import area
 
@@ -54,13 +66,12 @@ def test_the_last_tap_and_every_step_can_be_undone(editor: Page) -> None:
     """A corner is taken back while drawing; a finished area is undone, and done again."""
     look_at(editor, 55.0041, 4.00015)
     editor.get_by_role("button", name="Draw", exact=True).tap()
-    for corner in CORNERS:
-        editor.locator("#editor-map").tap(position=pixel(editor, *corner))
+    tap_corners(editor, CORNERS)
     editor.get_by_role("button", name=said("editor.take_back")).tap()
     expect(editor.locator("#editor-words")).to_contain_text("2 of at least 3")
     expect(editor.get_by_role("button", name="Finish")).to_be_disabled()
-    editor.locator("#editor-map").tap(position=pixel(editor, *CORNERS[2]))
-    editor.get_by_role("button", name="Finish").tap()
+    tap_corners(editor, CORNERS[2:], before=2)
+    finish(editor)
 
     editor.get_by_role("button", name="Undo").tap()
     expect(editor.locator("#edit-count")).to_have_text(said("editor.no_edits"))
@@ -69,6 +80,7 @@ def test_the_last_tap_and_every_step_can_be_undone(editor: Page) -> None:
 
 
 def drag(editor: Page, start: dict[str, float], right: float, down: float) -> None:
+    before = editor.locator("#chosen-corners").input_value()
     box = editor.locator("#editor-map").bounding_box()
     assert box is not None
     editor.mouse.move(box["x"] + start["x"], box["y"] + start["y"])
@@ -76,6 +88,7 @@ def drag(editor: Page, start: dict[str, float], right: float, down: float) -> No
     editor.mouse.move(box["x"] + start["x"] + right / 2, box["y"] + start["y"] + down / 2)
     editor.mouse.move(box["x"] + start["x"] + right, box["y"] + start["y"] + down)
     editor.mouse.up()
+    expect(editor.locator("#chosen-corners")).not_to_have_value(before)
 
 
 def test_an_area_is_moved_shaped_and_deleted(editor: Page) -> None:
@@ -98,10 +111,10 @@ def test_an_area_is_moved_shaped_and_deleted(editor: Page) -> None:
     assert shifts.pop()[0] > 0
 
     editor.locator(".handle.between").first.click()
-    assert len(corners(editor)) == 4
+    expect_corners(editor, 4)
     editor.locator(".handle.corner").first.click()
     editor.get_by_role("button", name=said("editor.delete_corner")).click()
-    assert len(corners(editor)) == 3
+    expect_corners(editor, 3)
     editor.get_by_role("button", name=said("editor.delete_area")).click()
     expect(editor.locator("#edit-count")).to_have_text(said("editor.no_edits"))
 

@@ -8,6 +8,8 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, Route, expect
 
 from marram.services.conditions import KEYS
+from tests.desk.places import Ground
+from tests.desk.settled import drawn, settled
 
 pytestmark = pytest.mark.browser
 
@@ -66,6 +68,7 @@ def asked(case: Case) -> str:
 def start(page: Page, case: Case) -> tuple[float, float]:
     """Show the first question, a while after whatever was tapped before; return where the answer to be given is."""
     page.goto(asked(case))
+    page.locator("#map[data-ready=yes]").wait_for()  # what stands above the answers is there
     page.clock.run_for(5000)
     box = page.locator(f"button[name={case[1]}][value={case[2]}]").bounding_box()
     assert box is not None
@@ -205,3 +208,60 @@ def test_keys_are_not_held_up(page: Page) -> None:
     page.locator("button.answer").first.focus()
     page.keyboard.press("Enter")
     page.wait_for_url(lambda url: len(parse_qsl(urlsplit(url).query)) > 8)
+
+
+def test_a_search_still_on_its_way_does_not_rename_the_page_gone_to(phone: BrowserContext) -> None:
+    """Whoever taps an incident before the list has followed the typing keeps its address: the search is given up."""
+    page = phone.new_page()
+    page.goto("/what?q=embedded")
+    held: list[Route] = []
+    page.route(re.compile(r"/what\?.*q=unplayable"), holding(held))
+    with page.expect_request(re.compile("q=unplayable")):
+        page.get_by_label("Search").fill("unplayable")
+    given_up: list[str] = []
+    page.on("requestfailed", lambda request: given_up.append(request.url))
+    page.locator("#incidents a").first.click()
+    page.wait_for_url("**/case?*")
+    settled(page)
+
+    assert len(given_up) == len(held) == 1
+    assert urlsplit(page.url).path == "/case"
+
+
+def test_no_answer_moves_away_from_a_finger_when_the_course_arrives(phone: BrowserContext) -> None:
+    """What stands above the answers takes its room before the map is there, on a slow network too."""
+    page = phone.new_page()
+    held: list[Route] = []
+    page.route("**/api/course*", holding(held))
+    page.goto("/ball?hole=9")
+    drawn(page)
+    before = page.locator("#panel").bounding_box()
+    expect(page.locator("#pick-words")).to_be_visible()
+    expect(page.locator("#at-cross")).to_be_disabled()
+    held.pop().continue_()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    expect(page.locator("#at-cross")).to_be_enabled()
+    drawn(page)
+
+    assert page.locator("#panel").bounding_box() == before
+
+
+def test_an_option_chosen_before_the_course_is_there_is_brought_out(
+    phone: BrowserContext, ground: Ground
+) -> None:
+    """A tap on "Show on the map" is not lost while the map is on its way."""
+    page = phone.new_page()
+    held: list[Route] = []
+    page.route("**/api/course*", holding(held))
+    page.goto(
+        f"/case?hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&what=ball_in_penalty_area"
+        "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+    option = page.locator(".show-option").last
+    option.click()
+    expect(option).to_have_attribute("aria-pressed", "true")
+    held.pop().continue_()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+
+    expect(option).to_have_attribute("aria-pressed", "true")
+    expect(page.locator(f".relief.o-{option.get_attribute('data-letter')}.strong").first).to_be_attached()

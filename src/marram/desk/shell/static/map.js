@@ -36,15 +36,17 @@ export function startMap() {
     .then((answer) => answer.json())
     .then((drawing) => {
       course = drawCourse(map, drawing);
-      picker.bounds = course.bounds;
     });
 
   async function sync() {
     const source = document.getElementById("map-state");
     if (!source) return;
     const state = JSON.parse(source.textContent);
+    relief.chosen = null;
+    picker.offer(state); // at once: its tools take room, and nothing is to move under a finger when the course arrives
+    listen();
     await drawn;
-    picker.offer(state); // it shows or hides its tools, which changes the room for the map
+    picker.ready(course.bounds);
     map.invalidateSize({ animate: false });
     frame(state);
     course.choose(state.hole);
@@ -54,6 +56,11 @@ export function startMap() {
       marks.addLayer(markFor(mark));
     }
     relief.show(state.options);
+    document.getElementById("map").dataset.ready = "yes";
+  }
+
+  // What leads from the panel to the map answers from the first, though the course may still be on its way.
+  function listen() {
     for (const button of document.querySelectorAll("[data-pick]")) {
       button.addEventListener("click", () => picker.start(button.dataset.pick));
     }
@@ -65,7 +72,6 @@ export function startMap() {
         if (!event.target.closest("a, button, summary")) relief.highlight(card.dataset.letter, false);
       });
     }
-    document.getElementById("map").dataset.ready = "yes";
   }
 
   // Keep the view while the official works on one hole; move it only when the subject changes.

@@ -25,6 +25,17 @@ export class Picker {
     document.getElementById("at-cross").addEventListener("click", () => this.atCross());
     this.cancel.addEventListener("click", () => this.start(null));
     this.phone.addEventListener("click", () => this.fromPhone());
+    this.placing(false);
+  }
+
+  // The course is drawn: from now on the cross stands on a place.
+  ready(bounds) {
+    this.bounds = bounds;
+    this.placing(true);
+  }
+
+  placing(may) {
+    for (const tool of [document.getElementById("at-cross"), this.phone]) tool.disabled = !may;
   }
 
   offer(state) {
@@ -72,7 +83,7 @@ export class Picker {
     navigator.geolocation.getCurrentPosition(
       (found) => {
         const { latitude: lat, longitude: lng, accuracy } = found.coords;
-        if (this.bounds && !this.bounds.pad(0.2).contains([lat, lng])) {
+        if (!this.bounds.pad(0.2).contains([lat, lng])) {
           this.words.textContent = text("elsewhere");
           return;
         }

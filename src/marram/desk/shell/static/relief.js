@@ -12,6 +12,7 @@ export class Relief {
     this.map = map;
     this.group = L.layerGroup().addTo(map);
     this.layers = new Map();
+    this.chosen = null; // the option brought out last on this page
   }
 
   show(options) {
@@ -24,11 +25,13 @@ export class Relief {
       this.group.addLayer(layer);
       all.addLayer(near(option));
     }
-    if (this.layers.size === 1) this.highlight([...this.layers.keys()][0], false);
+    if (this.layers.has(this.chosen)) this.highlight(this.chosen, false);
+    else if (this.layers.size === 1) this.highlight([...this.layers.keys()][0], false);
     else if (this.layers.size > 0) this.fit(together(all), 20.5);
   }
 
   highlight(chosen, scroll = true) {
+    this.chosen = chosen;
     for (const [key, { layer }] of this.layers) {
       layer.eachLayer((part) => part.eachLayer?.((one) => mark(one, key === chosen)));
     }

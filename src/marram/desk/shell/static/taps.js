@@ -24,7 +24,10 @@ export function guardTaps() {
   document.addEventListener("pointerdown", () => (meant = !waiting && Date.now() >= free), true);
   document.addEventListener("click", (event) => tapped(event), true);
   const { body } = document;
-  body.addEventListener("htmx:beforeRequest", (event) => leadsOn(event) && sent(event));
+  body.addEventListener("htmx:beforeRequest", (event) => {
+    if (leadsOn(event)) sent(event);
+    else if (waiting) event.preventDefault(); // a list of a page that is being left
+  });
   body.addEventListener("htmx:afterSwap", () => waiting && panel()?.classList.add("still"));
   body.addEventListener("htmx:afterSettle", (event) => leadsOn(event) && arrived());
   for (const lost of ["htmx:sendError", "htmx:timeout"]) {
@@ -70,6 +73,7 @@ function sent(event) {
     if (elt.matches("form")) elt.requestSubmit(submitter ?? null);
     else elt.click();
   };
+  for (const one of panel().querySelectorAll(".htmx-request")) if (one !== elt) window.htmx.trigger(one, "htmx:abort");
   control?.classList.add("taken");
   panel().setAttribute("aria-busy", "true");
   panel().classList.add("still");
