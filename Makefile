@@ -1,6 +1,6 @@
 # Everything a fresh clone needs, with its own virtual environment in .venv.
 #   make demo    set up, and open the main job on the invented event
-#   make test    set up, and run every test, the browser tests included
+#   make test    set up, and run every test, those in a browser after the others (BROWSERS=1 for one at a time)
 #   make check   format, lint, layers, types
 #   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach
 #   make pin     write the leaf counts of the Rules as they now are
@@ -11,6 +11,7 @@ PYTHON ?= python3
 BIN := .venv/bin
 READY := .venv/.ready
 PORT ?= 8123
+BROWSERS ?= 2
 
 .PHONY: demo test coverage check pin docs bench chromium clean
 
@@ -23,8 +24,13 @@ $(READY): pyproject.toml constraints.txt
 demo: $(READY)
 	$(BIN)/marram serve --demo --open --port $(PORT)
 
+# Browser tests come after the others, which would starve a browser, and with few workers. Both runs report, whatever
+# the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it.
 test: $(READY) chromium
-	$(BIN)/python -m pytest -q -n auto --dist loadgroup
+	@failed=0; set -x; \
+	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures || failed=1; \
+	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r fER --reruns 1 --max-suite-reruns 3 || failed=1; \
+	{ set +x; } 2> /dev/null; exit $$failed
 
 coverage: $(READY)
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" --cov --cov-report=term
