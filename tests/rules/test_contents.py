@@ -5,12 +5,17 @@ import pytest
 from marram.rules.contents import (
     Coverage,
     SubRule,
+    citations,
     citations_reached,
     clarifications,
     contents,
     coverage,
+    exceptions,
+    exceptions_named,
     outside_contents,
 )
+from marram.rules.engine.fact import FACTS
+from marram.rules.result import NeedFacts
 from marram.words.english import catalogue
 from tests.published.cases import all_cases
 
@@ -32,10 +37,17 @@ def test_every_citation_stands_in_the_table_of_contents(reached: dict[str, set[t
 
 
 def test_a_made_up_citation_is_found() -> None:
-    """A sub-rule or Clarification that the tables do not hold is told, whatever else is cited beside it."""
+    """A sub-rule, Clarification or Exception that the tables do not hold is told, whatever is cited beside it."""
     cited = ["9.6", "Clarification 9.6/99", "9.9z", "Clarification 18.1/2", "E-5", "Definitions: stroke"]
+    cited += ["15.2a(1) Exception 2", "15.2a(1) Exception 3", "14.1b Exception 1", "9.4b Exceptions"]
 
-    assert outside_contents(cited) == ["Clarification 9.6/99", "9.9z"]
+    assert outside_contents(cited) == [
+        "Clarification 9.6/99",
+        "9.9z",
+        "15.2a(1) Exception 3",
+        "14.1b Exception 1",
+        "9.4b Exceptions",
+    ]
 
 
 def test_words_and_published_cases_cite_what_exists() -> None:
@@ -43,6 +55,38 @@ def test_words_and_published_cases_cite_what_exists() -> None:
     expected = {one for case in all_cases() for one in case.raw["expect"].get("cites", ())}
 
     assert not outside_contents(catalogue("PROVISIONS").keys() | expected)
+
+
+def test_sources_name_exceptions_that_exist() -> None:
+    """So do the sources of facts and of published cases, as far as they name an Exception by its number."""
+    sources = [fact.source for fact in FACTS.values()] + [case.raw["source"] for case in all_cases()]
+
+    assert not {one for text in sources for one in exceptions_named(text)} - exceptions().keys()
+
+
+def test_a_ruling_cites_exceptions_of_its_own_edition() -> None:
+    """Where the book was renumbered (11.1b Exception 2 is a paragraph since 2023) each edition's ruling says its own."""
+    table = exceptions()
+    for case in all_cases():
+        result = case.run()
+        if case.edition != "2016" and not isinstance(result, NeedFacts):
+            for one in citations(result):
+                assert one not in table or int(case.edition) in table[one].editions, (one, case.ident)
+
+
+def test_each_exception_belongs_to_a_sub_rule() -> None:
+    """Each entry names its sub-rule, the editions and on what it rests; numbers run on from 1."""
+    for number, one in exceptions().items():
+        of, _, running = number.partition(" Exception")
+        assert any(row.holds(of) or row.number.startswith(of) for row in contents()), number
+        assert one.editions, number
+        assert one.editions <= {2019, 2023}, number
+        assert one.basis in {"read", "compared", "second-hand", "memory"}, number
+        assert (
+            not running.strip().isdecimal()
+            or int(running) == 1
+            or f"{of} Exception {int(running) - 1}" in exceptions()
+        )
 
 
 def test_each_clarification_belongs_to_a_sub_rule_or_a_definition() -> None:

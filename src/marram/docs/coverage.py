@@ -3,7 +3,7 @@
 from collections import Counter
 from itertools import groupby
 
-from marram.rules.contents import Coverage, citations_reached, clarifications, contents, coverage
+from marram.rules.contents import Coverage, citations_reached, clarifications, contents, coverage, exceptions
 
 HEAD = """# Coverage
 
@@ -24,6 +24,15 @@ seen in their own publication; *compared*: what is encoded was compared with pub
 |---|---|
 """
 
+EXCEPTIONS = """
+## Exceptions
+
+Those that rulings cite, and those met beside them, by the book's own numbers; on what each entry rests, as above.
+
+| Exception | editions | what it is about | rests on |
+|---|---|---|---|
+"""
+
 
 def coverage_page() -> str:
     """Return the page."""
@@ -39,4 +48,8 @@ def coverage_page() -> str:
             parts.append(f"| {one.number} | {one.title} | {state.value}{why} |\n")
     parts.append(CLARIFICATIONS)
     parts += [f"| {number} | {basis} |\n" for number, basis in clarifications().items()]
+    parts.append(EXCEPTIONS)
+    for number, one in exceptions().items():
+        editions = " and ".join(str(year) for year in sorted(one.editions))
+        parts.append(f"| {number} | {editions} | {one.title} | {one.basis} |\n")
     return "".join(parts)

@@ -52,16 +52,40 @@ class SubRule:
 
 def contents() -> tuple[SubRule, ...]:
     """Return every sub-rule, in the order of the book."""
-    text = (files("marram.rules") / "contents.txt").read_text(encoding="utf-8")
-    rows = [line.split("|") for line in text.splitlines() if line and not line.startswith("#")]
-    return tuple(SubRule(number, title, reason) for number, title, reason in rows)
+    return tuple(SubRule(number, title, reason) for number, title, reason in _rows("contents.txt"))
 
 
 def clarifications() -> dict[str, str]:
     """Return what is known of each Clarification that may be cited: by its number, what the entry rests on."""
-    text = (files("marram.rules") / "clarifications.txt").read_text(encoding="utf-8")
-    rows = [line.split("|") for line in text.splitlines() if line and not line.startswith("#")]
-    return dict(rows)
+    return dict(_rows("clarifications.txt"))
+
+
+@dataclass(frozen=True, slots=True)
+class RuleException:
+    """One Exception of a sub-rule.
+
+    Attributes:
+        editions: the years of the editions that hold it.
+        basis: what the entry rests on: read, compared, second-hand or memory.
+        title: what it is about, in our own words.
+    """
+
+    editions: frozenset[int]
+    basis: str
+    title: str
+
+
+def exceptions() -> dict[str, RuleException]:
+    """Return the Exceptions that may be cited, by their numbers as the book gives them ("9.4b Exception 1")."""
+    return {
+        number: RuleException(frozenset(map(int, editions.split())), basis, title)
+        for number, editions, basis, title in _rows("exceptions.txt")
+    }
+
+
+def exceptions_named(text: str) -> list[str]:
+    """Return the Exceptions of numbered sub-rules that a text names, as the table writes them."""
+    return re.findall(r"\d+\.\d+[a-z]?(?:\(\d\))* Exceptions?(?: \d+)?", text)
 
 
 def citations_reached() -> dict[str, set[type]]:
@@ -69,7 +93,7 @@ def citations_reached() -> dict[str, set[type]]:
     reached: dict[str, set[type]] = defaultdict(set)
     for one in INCIDENTS:
         for leaf in leaves(book(one.name).root):
-            for citation in _citations(leaf):
+            for citation in citations(leaf):
                 reached[citation].add(type(leaf))
     return reached
 
@@ -87,11 +111,11 @@ def coverage(sub_rule: SubRule, reached: dict[str, set[type]]) -> Coverage:
 
 
 def outside_contents(reached: Iterable[str]) -> list[str]:
-    """Return the citations of sub-rules and Clarifications that the tables do not hold.
+    """Return the citations of sub-rules, Clarifications and Exceptions that the tables do not hold.
 
     Citations of anything else (Local Rules, Definitions, "former 18-2") are left out.
     """
-    every, known = contents(), clarifications()
+    every, known, excepted = contents(), clarifications(), exceptions()
     made_up = [
         citation
         for citation in reached
@@ -102,10 +126,12 @@ def outside_contents(reached: Iterable[str]) -> list[str]:
         citation
         for citation in numbered
         if not any(one.holds(citation) or one.number.startswith(citation.split(" ")[0]) for one in every)
+        or ("Exception" in citation and citation not in excepted)
     ]
 
 
-def _citations(leaf: Outcome) -> Iterator[str]:
+def citations(leaf: Outcome) -> Iterator[str]:
+    """Yield every citation of an outcome: of its reasons, penalties, relief and corrections."""
     for reason in leaf.reasons:
         yield reason.citation
     if isinstance(leaf, Ruling):
@@ -115,3 +141,9 @@ def _citations(leaf: Outcome) -> Iterator[str]:
         yield from (one.otherwise.citation for one in leaf.corrections if one.otherwise)
     else:
         yield leaf.citation
+
+
+def _rows(name: str) -> list[list[str]]:
+    """Return the rows of a table of this package, without its remarks."""
+    text = (files("marram.rules") / name).read_text(encoding="utf-8")
+    return [line.split("|") for line in text.splitlines() if line and not line.startswith("#")]
