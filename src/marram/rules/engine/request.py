@@ -112,7 +112,7 @@ def walk(pages: Book, known: Mapping[Fact[Any], Any]) -> Result:
         if answer is not _UNKNOWN:
             here = here.follow(answer)
             continue
-        ahead = _past_open(pages, here, known)
+        ahead = past_open(pages, here, known)
         if isinstance(ahead, NeedFacts):
             return _without(ahead, idle)
         idle.add(here.fact.name)
@@ -164,7 +164,7 @@ def fact_named(name: str, *, suggest: bool = True) -> Fact[Any]:
     raise UnknownFact(f"There is no fact {shown(name)}.{near} 'marram facts' lists them all.")
 
 
-def _past_open(pages: Book, node: Node, known: Mapping[Fact[Any], Any]) -> Node | Outcome | NeedFacts:
+def past_open(pages: Book, node: Node, known: Mapping[Fact[Any], Any]) -> Node | Outcome | NeedFacts:
     """Step past a question that cannot change the outcome, or return it as the next question."""
     with pages.lock:  # equal parts must stay one object, also when several officials ask at once
         whole, ways = pages.graph.reduce(node), [pages.graph.reduce(child) for child in node.children()]
