@@ -49,7 +49,7 @@ def coverage_page() -> str:
     parts.append(CLARIFICATIONS)
     parts += [f"| {number} | {basis} |\n" for number, basis in clarifications().items()]
     parts.append(EXCEPTIONS)
-    for number, one in exceptions().items():
-        editions = " and ".join(str(year) for year in sorted(one.editions))
-        parts.append(f"| {number} | {editions} | {one.title} | {one.basis} |\n")
+    for number, entry in exceptions().items():
+        editions = " and ".join(str(year) for year in sorted(entry.editions))
+        parts.append(f"| {number} | {editions} | {entry.title} | {entry.basis} |\n")
     return "".join(parts)
