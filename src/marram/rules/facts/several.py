@@ -3,7 +3,7 @@
 from enum import Enum
 
 from marram.rules.engine.fact import Fact, choice, yes_no
-from marram.rules.relief_option import ReliefKind
+from marram.rules.relief_option import ReliefKind, ReliefOption
 
 MOST_INCIDENTS = 6
 """How many incidents of one situation can be combined at once."""
@@ -112,6 +112,30 @@ class Taken(Enum):
     PREFERRED_LIE = ReliefKind.PREFERRED_LIE.value
     REPLAY = ReliefKind.REPLAY.value
     COMPLETE_RELIEF_OUTSIDE = ReliefKind.COMPLETE_RELIEF_OUTSIDE.value
+    BACK_ON_THE_LINE_OUTSIDE_BUNKER = "back_on_the_line_outside_bunker"
+    """Rule 19.3b: out of the bunker, for two strokes."""
+    LAST_STROKE_OUTSIDE_PENALTY_AREA = "last_stroke_outside_penalty_area"
+    """Rule 17.2: back where the last stroke from outside the penalty area was made."""
+    BACK_ON_THE_LINE_FROM_PENALTY_AREA = "back_on_the_line_from_penalty_area"
+    """Rule 17.2b: on the line through where the ball first went into the penalty area."""
+    LATERAL_FROM_PENALTY_AREA = "lateral_from_penalty_area"
+    """Rule 17.2b: beside where the ball first went into the penalty area."""
+
+
+def taken_as(option: ReliefOption) -> Taken:
+    """Return how an option is named where it was taken: options of one kind at different places have their own name."""
+    if option.citation.startswith("17.2"):
+        return _FROM_PENALTY_AREA[option.kind]
+    if option.citation == "19.3b":
+        return Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER
+    return Taken(option.kind.value)
+
+
+_FROM_PENALTY_AREA = {
+    ReliefKind.STROKE_AND_DISTANCE: Taken.LAST_STROKE_OUTSIDE_PENALTY_AREA,
+    ReliefKind.BACK_ON_THE_LINE: Taken.BACK_ON_THE_LINE_FROM_PENALTY_AREA,
+    ReliefKind.LATERAL: Taken.LATERAL_FROM_PENALTY_AREA,
+}
 
 
 option_taken = tuple(
@@ -134,6 +158,10 @@ option_taken = tuple(
             Taken.PREFERRED_LIE: "placed for a preferred lie",
             Taken.REPLAY: "played the stroke again",
             Taken.COMPLETE_RELIEF_OUTSIDE: "took complete relief outside for a stroke",
+            Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER: "took relief back on the line outside the bunker, for two strokes",
+            Taken.LAST_STROKE_OUTSIDE_PENALTY_AREA: "went back to where the last stroke from outside the penalty area was made",
+            Taken.BACK_ON_THE_LINE_FROM_PENALTY_AREA: "went back on the line to where the ball went into the penalty area",
+            Taken.LATERAL_FROM_PENALTY_AREA: "took lateral relief where the ball went into the penalty area",
         },
         help="A ball wrongly dropped or placed under an option was put into play under it all the same.",
         source="1.3c(4), 14.3, 14.4",
@@ -142,7 +170,47 @@ option_taken = tuple(
 )
 """Which of the options that a ruling offers the player took: its strokes count, whatever happens next."""
 
-BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken], ...] = (
+
+class StoryBall(Enum):
+    """The balls that one story can be about; each keeps its name through the story."""
+
+    IN_PLAY = "in_play"
+    """The ball that the player is playing the hole with: the original, or one put in play for it."""
+    PROVISIONAL = "provisional"
+    SECOND_PROVISIONAL = "second_provisional"
+    OTHER_PLAYERS = "other_players"
+    """A ball of another player: hit, moved, lifted or played in the story."""
+
+
+about_ball = tuple(
+    choice(
+        f"about_ball_{act}",
+        f"Incident {act}: which ball was it about?",
+        {
+            StoryBall.IN_PLAY: "the original ball, or the one in play for it; or it had nothing to do with one ball alone",
+            StoryBall.PROVISIONAL: "the provisional ball, and it came solely from playing that ball",
+            StoryBall.SECOND_PROVISIONAL: "a second provisional ball, and it came solely from playing that ball",
+            StoryBall.OTHER_PLAYERS: "a ball of another player",
+        },
+        help="What comes solely from playing a provisional ball does not count once that ball is abandoned.",
+        source="18.3c(3)",
+    )
+    for act in range(1, MOST_INCIDENTS + 1)
+)
+"""Which of the balls of the story an incident was about."""
+
+same_provisional = tuple(
+    yes_no(
+        f"same_provisional_{act}",
+        f"Incident {act}: is the provisional ball the one that the story had put in play before?",
+        help="If so, its stroke and distance counts once. Not if it is a further provisional ball.",
+        source="18.3c(2)",
+    )
+    for act in range(1, MOST_INCIDENTS + 1)
+)
+"""Whether a provisional ball that comes into play is one already told of."""
+
+BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken] | Fact[StoryBall], ...] = (
     *intervening_event,
     *acts_related,
     *moved_ball_not_replaced_before,
@@ -150,5 +218,7 @@ BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken], ...] = (
     *with_ball_corrected,
     *ball_settled,
     *option_taken,
+    *about_ball,
+    *same_provisional,
 )
 """Every fact that lies between two incidents of a story, or says what the player chose after one."""

@@ -11,21 +11,19 @@ from collections.abc import Set as AbstractSet
 from dataclasses import replace
 
 from marram.rules.engine.case import Case
-from marram.rules.facts.several import (
-    EarlierMistake,
-    earlier_mistake,
-    with_ball_corrected,
+from marram.rules.facts.several import EarlierMistake, StoryBall, about_ball, with_ball_corrected
+from marram.rules.ruling import Action, Deadline, Ruling, Stroke, strokes
+from marram.rules.story.bearing import says_who_bears
+from marram.rules.story.breaches import Told
+from marram.rules.story.deeds import Deed, disqualifies, only_strokes
+from marram.rules.story.mistakes import (
+    corrects_what_was_put_down,
+    had_been_corrected,
+    tells_the_correction,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Penalty,
-    PenaltyKind,
-    Ruling,
-    Who,
-)
+from marram.rules.story.provisional import PROVISIONAL_BALLS
 from marram.rules.story.relief_taken import cost_of_relief, put_or_played, with_option_taken
-from marram.rules.story.standing import VOID_UNTIL_CORRECTED, Standing, ask, joined, leaves_mistake
+from marram.rules.story.standing import Standing, ask, joined, leaves_mistake
 
 _LEAVES_IT = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _SAYS_NOTHING = (None, Action.PLAY_ON)
@@ -40,10 +38,8 @@ _DEMANDS = (
     Action.REPLAY,
     Action.PLAY_FROM_TEEING_AREA,
     Action.LIFT,
-    Action.STOP_PLAY,
     Action.CORRECT_MISTAKE,
 )
-_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
 _STAYS_TRUE = frozenset(
     {
         "strokes_with_wrong_ball_void",
@@ -57,135 +53,132 @@ _STAYS_TRUE = frozenset(
     }
 )
 """Notes that say which ball and which strokes count: they hold whatever happens later on the hole."""
+NOT_ABOUT_THE_BALL = frozenset({"take_club_out_of_play", "leave_club_or_take_out"})
+"""Corrections that nothing done with the ball brings to an end."""
+_PLAY_RESUMED = frozenset({"resumed_off_time", "played_after_suspension"})
 
 
-def ball_after(case: Case, parts: Sequence[Ruling], told: AbstractSet[int] = frozenset()) -> Standing:
+def ball_after(
+    case: Case, deeds: Sequence[Deed], taken: AbstractSet[int] = frozenset(), told: Told | None = None
+) -> Standing:
     """Return what all incidents together leave to be done with the ball.
 
     Args:
         case: what is known between the incidents.
-        parts: the rulings on them, in order.
-        told: the incidents, from 0, after which it was told what the player took of the relief offered.
+        deeds: the acts, in order.
+        taken: the incidents, from 0, after which it was told what the player took of the relief offered.
+        told: which ball an act was about, where that was told.
     """
-    first = parts[0].next(Action.HOLE_OVER) if _disqualifies(parts[0]) else parts[0]
-    standing = Standing.of(first)
-    for gap, part in enumerate(parts[1:]):
+    known = told or {}
+    first = deeds[0].ruling
+    standing = Standing.of(first.next(Action.HOLE_OVER) if disqualifies(first) else first)
+    for gap, deed in enumerate(deeds[1:]):
+        before = deeds[gap].ruling
+        if known.get(about_ball[gap + 1]) is StoryBall.OTHER_PLAYERS:
+            continue  # what is to be done with that ball is said under its own name
+        provisional = known.get(about_ball[standing.place]) in PROVISIONAL_BALLS
+        pending = any(one.starts_provisional for one in deeds[: gap + 1])
+        decided = (provisional and deed.abandons_provisional) or (pending and deed.puts_provisional_in_play)
+        if decided and not standing.mistake_open and not disqualifies(standing.ruling):
+            standing = _overtaken(case, gap, standing, deed, taken)
+            continue
         void = (
-            _corrects_what_was_put_down(part)
-            and any(_only_strokes(one) for one in parts[gap].penalties)
+            corrects_what_was_put_down(deed.ruling)
+            and any(only_strokes(one) for one in before.penalties)
             and ask(case, "14.5c", with_ball_corrected[gap])
         )
         step = _overtaken if void else _after
-        standing = step(case, gap, standing, part, told)
-    return with_option_taken(case, standing) if standing.place in told else standing
+        standing = step(case, gap, standing, deed, taken)
+    return with_option_taken(case, standing) if standing.place in taken else standing
 
 
-def penalties_that_count(case: Case, parts: Sequence[Ruling]) -> list[tuple[Penalty, ...]]:
-    """Return the penalties of each incident, less those that came solely from playing a ball that does not count."""
-    counting = [parts[0].penalties]
-    mistake_open = leaves_mistake(parts[0])
-    for gap, part in enumerate(parts[1:]):
-        penalties = part.penalties
-        if mistake_open:
-            had_been = _had_been_corrected(case, gap, parts[: gap + 1])
-            if had_been is EarlierMistake.CORRECTED:
-                mistake_open = False
-            elif had_been is EarlierMistake.SAME_BALL:
-                penalties = tuple(one for one in penalties if not _only_strokes(one))
-        counting.append(penalties)
-        mistake_open = mistake_open or leaves_mistake(part)
-        if _corrects_what_was_put_down(part):
-            counting[: gap + 1] = [
-                _void_by_correction(case, place, counted) for place, counted in enumerate(counting[: gap + 1])
-            ]
-    return counting
-
-
-def _void_by_correction(case: Case, place: int, penalties: tuple[Penalty, ...]) -> tuple[Penalty, ...]:
-    """Rule 14.5c: strokes solely from acts with a ball wrongly put down do not count once that is corrected."""
-    if any(_only_strokes(one) for one in penalties) and ask(case, "14.5c", with_ball_corrected[place]):
-        return tuple(one for one in penalties if not _only_strokes(one))
-    return penalties
-
-
-def _corrects_what_was_put_down(part: Ruling) -> bool:
-    return "14.5c" in part.citations
-
-
-def _had_been_corrected(case: Case, gap: int, earlier: Sequence[Ruling]) -> EarlierMistake:
-    """Read whether the mistake had been corrected, under the provision that demands it."""
-    demanding = [
-        rule
-        for part in earlier
-        for rule in VOID_UNTIL_CORRECTED
-        if leaves_mistake(part) and any(citation.startswith(rule) for citation in part.citations)
-    ]
-    return ask(case, demanding[-1], earlier_mistake[gap])
-
-
-def _after(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
-    if _disqualifies(before.ruling):
+def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
+    part = deed.ruling
+    if disqualifies(before.ruling):
         return before
-    if _disqualifies(part):
+    if disqualifies(part):
         return Standing.of(part.next(Action.HOLE_OVER), gap + 1)
+    if says_who_bears(part.citations) and part.action in _LEAVES_IT:
+        return before.with_words_of(part)
     if before.mistake_open:
-        return _with_mistake_open(case, gap, before, part, told)
+        return _with_mistake_open(case, gap, before, deed, taken)
+    if before.ruling.action is Action.STOP_PLAY:
+        return _while_stopped(case, gap, before, deed, taken)
     if part.action is Action.HOLE_OVER or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
-        return _overtaken(case, gap, before, part, told)
+        return _overtaken(case, gap, before, deed, taken)
     if before.ruling.action is Action.HOLE_OVER:
         return before.with_words_of(part)
     if before.ruling.action is Action.HOLED and part.action in _LEAVES_IT:
         return before.with_words_of(part)
     if not _open_with_ball(before):
-        return _nothing_open(case, gap, before, part, told)
-    if _plays_the_ball(part) or put_or_played(case, gap, before, told):
-        return _overtaken(case, gap, before, part, told)
+        return _nothing_open(case, gap, before, deed, taken)
+    must_go_back = leaves_mistake(part) and "18.2b" in (*part.citations, *before.ruling.citations)
+    corrected = part.stroke is Stroke.DOES_NOT_COUNT and part.action is Action.PLAY_ON
+    if deed.plays_the_ball or corrected or must_go_back or put_or_played(case, gap, before, deed, taken):
+        return _overtaken(case, gap, before, deed, taken)
     return _still_to_be_done(before, part)
 
 
+def _while_stopped(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
+    """Play that had to stop stays stopped, whatever is done meanwhile, until it is resumed."""
+    if deed.incident in _PLAY_RESUMED or deed.has_a_stroke or deed.follows_a_stroke:
+        return _overtaken(case, gap, before, deed, taken)
+    return before.with_words_of(deed.ruling)
+
+
 def _with_mistake_open(
-    case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]
+    case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]
 ) -> Standing:
     """Rules 6.1b(2), 6.3c(1), 14.7b(1) and 22.3: until the mistake is corrected nothing done with that ball counts."""
-    had_been = _had_been_corrected(case, gap, (before.mistake_of or before.ruling,))
+    mistake = before.mistake_of or before.ruling
+    if tells_the_correction(mistake, deed.ruling):
+        return _overtaken(case, gap, _without_its_deadline(before), deed, taken)
+    had_been = had_been_corrected(case, gap, (mistake,))
     if had_been is EarlierMistake.SAME_BALL:
         return before
     if had_been is EarlierMistake.SOMETHING_ELSE:
-        return before.with_words_of(part)
-    return _overtaken(
-        case,
-        gap,
-        replace(
-            before,
-            corrections=tuple(
-                one for one in before.corrections if one.until is not Deadline.BEFORE_NEXT_HOLE
-            ),
-        ),
-        part,
-        told,
-    )
+        return before.with_words_of(deed.ruling)
+    corrected = _overtaken(case, gap, _without_its_deadline(before), deed, taken)
+    paid = any(one.citation.startswith("18.") for one in corrected.relief_taken)
+    if "18.2b" not in mistake.citations or paid:
+        return corrected
+    return replace(corrected, relief_taken=(*corrected.relief_taken, strokes(1, "18.2b")))
 
 
-def _nothing_open(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
+def _without_its_deadline(before: Standing) -> Standing:
+    kept = tuple(one for one in before.corrections if one.until is not Deadline.BEFORE_NEXT_HOLE)
+    return replace(before, corrections=kept)
+
+
+def _nothing_open(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
     """Nothing had to be done with the ball: what the later incident says of it holds, if it says anything."""
-    keeps_ball = before.ruling.action in _OTHER_BALL and part.action in _LEAVES_IT
+    part = deed.ruling
+    keeps_ball = before.ruling.action in _OTHER_BALL and part.action in _LEAVES_IT and not deed.plays_the_ball
     if keeps_ball or part.action in _SAYS_NOTHING:
         return before.with_words_of(part)
-    return _overtaken(case, gap, before, part, told)
+    return _overtaken(case, gap, before, deed, taken)
 
 
-def _overtaken(case: Case, gap: int, before: Standing, part: Ruling, told: AbstractSet[int]) -> Standing:
+def _overtaken(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
     """The later incident alone says what happens with the ball; what cannot lapse with a stroke stays."""
-    lasting = tuple(one for one in before.corrections if one.until is not Deadline.BEFORE_STROKE)
+    part = deed.ruling
+    lasting = tuple(one for one in before.corrections if _lasts(one.what, one.until))
     kept = tuple(key for key in before.ruling.notes if key in _STAYS_TRUE)
+    spent = before.relief_taken
+    if deed.voids_relief and spent and not before.ruling.relief:
+        spent = spent[:-1]
     return Standing(
         replace(part, notes=kept).note(*part.notes),
         joined(lasting, part.corrections),
         leaves_mistake(part),
-        before.relief_taken + cost_of_relief(case, before, part, told),
+        spent + cost_of_relief(case, before, deed, taken),
         gap + 1,
         part if leaves_mistake(part) else None,
     )
+
+
+def _lasts(what: str, until: Deadline) -> bool:
+    return until is not Deadline.BEFORE_STROKE or what in NOT_ABOUT_THE_BALL
 
 
 def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
@@ -195,8 +188,8 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
         mistake_open=leaves_mistake(part),
         mistake_of=part if leaves_mistake(part) else None,
     )  # a stroke at a wrong ball leaves the ball in play where it is
-    if part.action in _LEAVES_IT or before.ruling.action is Action.STOP_PLAY:
-        return both  # play that had to stop stays stopped, whatever is to be done once it goes on
+    if part.action in _LEAVES_IT:
+        return both
     relief = joined(before.ruling.relief, part.relief)
     if part.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
         return replace(both, ruling=replace(both.ruling, relief=relief))
@@ -206,20 +199,6 @@ def _still_to_be_done(before: Standing, part: Ruling) -> Standing:
 
 def _open_with_ball(before: Standing) -> bool:
     return before.ruling.action in _DEMANDS or any(
-        one.until is Deadline.BEFORE_STROKE for one in before.corrections
+        one.until is Deadline.BEFORE_STROKE and one.what not in NOT_ABOUT_THE_BALL
+        for one in before.corrections
     )
-
-
-def _plays_the_ball(part: Ruling) -> bool:
-    """Whether the incident itself is, or ends in, a stroke at the player's ball."""
-    if any(citation.startswith("6.3c(1)") for citation in part.citations):
-        return False
-    return part.stroke is not None or any(one.citation.startswith("14.7a") for one in part.penalties)
-
-
-def _disqualifies(part: Ruling) -> bool:
-    return any(one.kind is PenaltyKind.DISQUALIFICATION and one.who in _OWN for one in part.penalties)
-
-
-def _only_strokes(penalty: Penalty) -> bool:
-    return penalty.who in _OWN and penalty.kind in (PenaltyKind.STROKES, PenaltyKind.GENERAL)

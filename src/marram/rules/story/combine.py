@@ -1,39 +1,40 @@
 """Several incidents of one story: how their penalties add up (Rule 1.3c(4)), and what to do with the ball."""
 
 from collections.abc import Mapping, Sequence
-from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import date
 from typing import Any
 
 from marram.errors import InputError
-from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
-from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import Book, conditions, read_facts, walk
-from marram.rules.facts.several import (
-    MOST_INCIDENTS,
-    Taken,
-    acts_related,
-    intervening_event,
-    moved_ball_not_replaced_before,
-    option_taken,
-)
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import form_of_play as the_form
+from marram.rules.facts.several import MOST_INCIDENTS, option_taken
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who, strokes
-from marram.rules.story.ball_after import ball_after, penalties_that_count
+from marram.rules.ruling import Action, Penalty, Ruling
+from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
+from marram.rules.story.bearing import each_breach_once
+from marram.rules.story.breaches import Told, penalties_together
+from marram.rules.story.deeds import Deed, disqualifies
+from marram.rules.story.match import hole_lost_by, penalties_in_match
+from marram.rules.story.mistakes import penalties_that_count
+from marram.rules.story.provisional import (
+    in_play_at_its_cost,
+    with_stroke_and_distance_once,
+    without_abandoned,
+)
+from marram.rules.story.relief_taken import check_taken, only_offered, with_stroke_and_distance
 
-_LEVEL = {
-    PenaltyKind.STROKES: 0,
-    PenaltyKind.GENERAL: 1,
-    PenaltyKind.LOSS_OF_HOLE: 1,
-    PenaltyKind.HOLES_DEDUCTED: 1,
-    PenaltyKind.POINTS_DEDUCTED: 1,
-    PenaltyKind.DISQUALIFICATION: 2,
-}
 
-
-def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *, played_on: date) -> Result:
+def combine(
+    rulings: Sequence[Result],
+    facts: Mapping[str, Any] | None = None,
+    *,
+    played_on: date,
+    form_of_play: FormOfPlay | str | None = None,
+    incidents: Sequence[str] = (),
+) -> Result:
     """Combine the rulings on incidents that happened one after the other in one story.
 
     Penalty strokes that relief options cost are always added, and stay in the options where there is a choice.
@@ -45,162 +46,115 @@ def combine(rulings: Sequence[Result], facts: Mapping[str, Any] | None = None, *
         facts: what lies between the incidents: those of :data:`marram.rules.facts.several.BETWEEN`, such as
             ``intervening_event_1`` (between incidents 1 and 2). What is not known is asked where it matters.
         played_on: the day of the round.
+        form_of_play: the form of play, if known: in a match a hole is lost once.
+        incidents: the names of what happened, in the same order; what they show by themselves is not asked.
 
     Raises:
         InputError: no incident or more than six, or one that is not decided yet.
         DateNotCovered, UnknownFact, BadAnswer: as for :func:`marram.rule`.
     """
-    if not 1 <= len(rulings) <= MOST_INCIDENTS:
-        raise InputError(
-            f"{len(rulings)} incidents cannot be combined; give one to {MOST_INCIDENTS} rulings."
-        )
-    parts: list[Ruling] = []
-    undecided = []
-    for place, one in enumerate(rulings, start=1):
-        if isinstance(one, Ruling):
-            parts.append(_with_forced_cost(one))
-        else:
-            undecided.append(f"Incident {place} is not decided yet ({type(one).__name__}); settle it first.")
-    if undecided:
-        raise InputError(*undecided)
-    known = {**conditions(played_on, None, None), **read_facts(facts or {})}
-    _check_taken(parts, known)
-    penalties = walk(Book(lambda case: Ruling(penalties=combined_penalties(case, parts))), known)
+    deeds = deeds_of(rulings, incidents)
+    known = {**conditions(played_on, form_of_play, None), **read_facts(facts or {})}
+    check_taken([deed.ruling for deed in deeds], known)
+    deeds = [
+        replace(deed, ruling=with_stroke_and_distance(deed.ruling, known.get(option_taken[place])))
+        for place, deed in enumerate(deeds)
+    ]
+    match = known.get(the_form) is FormOfPlay.MATCH_PLAY
+    penalties = walk(
+        Book(lambda case: Ruling(penalties=combined_penalties(case, deeds, known, match=match))), known
+    )
     if not isinstance(penalties, Ruling):
         return penalties
     counted = penalties.penalties
-    told = {place for place, fact in enumerate(option_taken) if fact in known}
-    result = walk(Book(lambda case: combined(case, parts, counted, told)), known)
+    if match and hole_lost_by([counted]) is not None:
+        return replace(_hole_over(deeds, counted), reasons=penalties.reasons)
+    result = walk(Book(lambda case: combined(case, deeds, counted, known)), known)
     if isinstance(result, NeedFacts):
-        result = _only_offered(parts, result)
+        result = only_offered([deed.ruling for deed in deeds], result)
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
 
 
-def _can_be_taken(parts: Sequence[Ruling], place: int) -> set[Taken]:
-    """Return what the player can have done of what was open with the ball after an incident.
-
-    What an earlier ruling offers stays open beside what a later one adds, until one of them is taken.
-    """
-    open_then = [part for part in parts if part.relief]
-    can = {Taken.NOTHING_YET, *(Taken(option.kind.value) for part in open_then for option in part.relief)}
-    must = parts[place].action is Action.TAKE_RELIEF and len(open_then) == 1
-    return can if must else can | {Taken.AS_IT_LIES}
-
-
-def _check_taken(parts: Sequence[Ruling], known: Mapping[Fact[Any], Any]) -> None:
-    """Refuse an option said to have been taken that no ruling offers, or after no incident.
+def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
+    """Return the acts.
 
     Raises:
-        InputError: there is such an option; all are listed.
+        InputError: none, too many, or one that is not decided; all faults are listed.
     """
-    faults = []
-    for place, fact in enumerate(option_taken, start=1):
-        taken = known.get(fact)
-        if taken is None:
-            continue
-        if place > len(parts):
-            faults.append(f"{fact.name}: there is no incident {place}; {len(parts)} were given.")
-        elif taken not in (can := _can_be_taken(parts, place - 1)):
-            offered = ", ".join(sorted(one.value for one in can))
-            faults.append(
-                f"{fact.name}: no ruling offers {taken.value}; what can have been done is {offered}."
-            )
-    if faults:
-        raise InputError(*faults)
+    if not 1 <= len(rulings) <= MOST_INCIDENTS:
+        raise InputError(
+            f"{len(rulings)} incidents cannot be combined; give one to {MOST_INCIDENTS} rulings."
+        )
+    deeds: list[Deed] = []
+    undecided = []
+    for place, one in enumerate(rulings, start=1):
+        if isinstance(one, Ruling):
+            name = incidents[place - 1] if place <= len(incidents) else ""
+            deeds.append(Deed(in_play_at_its_cost(one), name))
+        else:
+            undecided.append(f"Incident {place} is not decided yet ({type(one).__name__}); settle it first.")
+    if undecided:
+        raise InputError(*undecided)
+    return deeds
 
 
-def _only_offered(parts: Sequence[Ruling], asked: NeedFacts) -> NeedFacts:
-    """Ask only for what a ruling offers, where it is asked which option was taken."""
-    for place, fact in enumerate(option_taken[: len(parts)]):
-        if fact.name == asked.fact:
-            can = _can_be_taken(parts, place)
-            kept = [replace(one, answers=tuple(a for a in one.answers if a in can)) for one in asked.stakes]
-            return replace(asked, stakes=tuple(one for one in kept if one.answers))
-    return asked
-
-
-def _with_forced_cost(part: Ruling) -> Ruling:
-    """A provisional ball that must be played on costs its stroke whatever follows: it is no choice among options."""
-    if part.action is not Action.PLAY_PROVISIONAL or len(part.relief) != 1:
-        return part
-    (forced,) = part.relief
-    return replace(part.also(strokes(forced.penalty, forced.citation)), relief=())
-
-
-def combined(
-    case: Case, parts: Sequence[Ruling], penalties: tuple[Penalty, ...], told: AbstractSet[int]
-) -> Ruling:
+def combined(case: Case, deeds: Sequence[Deed], penalties: tuple[Penalty, ...], told: Told) -> Ruling:
     """Put the incidents together into one ruling with ``penalties``."""
     case.enter("1.3c(4)")
-    standing = ball_after(case, parts, told)
+    taken = {place for place, fact in enumerate(option_taken) if fact in told}
+    standing = ball_after(case, deeds, taken, told)
     case.leave()
-    every = [key for part in parts for key in part.citations]
+    costly = sum(1 for deed in deeds if deed.ruling.penalties) + bool(standing.relief_taken)
     return replace(
         standing.ruling,
-        penalties=penalties + standing.relief_taken,
+        penalties=penalties if disqualifies(Ruling(penalties)) else penalties + standing.relief_taken,
         corrections=standing.corrections,
-        cautions=tuple(dict.fromkeys(key for part in parts for key in part.cautions)),
-        citations=tuple(dict.fromkeys(["1.3c(4)", *every])),
+        cautions=_cautions(deeds),
+        citations=_citations(deeds, costly),
         reasons=(),
     )
 
 
-def combined_penalties(case: Case, parts: Sequence[Ruling]) -> tuple[Penalty, ...]:
-    """Rule 1.3c(4): one penalty, the highest, for breaches that belong together; else one for each."""
+def combined_penalties(case: Case, deeds: Sequence[Deed], told: Told, *, match: bool) -> tuple[Penalty, ...]:
+    """Rule 1.3c(4): one penalty, the highest, for breaches that belong together; else one for each.
+
+    What does not count is left out first: strokes solely from a ball that does not count, an abandoned provisional
+    ball, a breach told twice. In a match the hole is lost once.
+    """
     case.enter("1.3c(4)")
-    counting = penalties_that_count(case, parts)
-    people = dict.fromkeys(one.who for penalties in counting for one in penalties)
-    found = [one for who in people for one in _penalties_of(case, who, counting)]
+    counting = penalties_that_count(case, deeds)
+    counting = without_abandoned(case, deeds, counting)
+    counting = with_stroke_and_distance_once(case, deeds, counting)
+    counting = each_breach_once(counting, [deed.ruling.citations for deed in deeds])
+    lost_by = hole_lost_by(counting) if match else None
+    if lost_by is not None:
+        total = penalties_in_match(counting, lost_by)
+    else:
+        total = penalties_together(case, deeds, counting, told)
     case.leave()
-    out = {one.who for one in found if one.kind is PenaltyKind.DISQUALIFICATION}
-    return tuple(one for one in found if one.kind is PenaltyKind.DISQUALIFICATION or one.who not in out)
+    return total
 
 
-def _penalties_of(case: Case, who: Who, counting: Sequence[tuple[Penalty, ...]]) -> list[Penalty]:
-    """Return what one person gets: the highest of each group of breaches that belong together, and all relief."""
-    relief = [one for penalties in counting for one in penalties if one.who is who and _for_relief(one)]
-    groups: list[list[tuple[Penalty, ...]]] = []
-    last = 0
-    for place, penalties in enumerate(counting):
-        own = tuple(one for one in penalties if one.who is who and not _for_relief(one))
-        if not own:
-            continue
-        if groups and not _separate(case, last, place, groups[-1], own):
-            groups[-1].append(own)
-        else:
-            groups.append([own])
-        last = place
-    return [one for group in groups for one in max(group, key=_rank)] + relief
-
-
-def _separate(
-    case: Case, last: int, place: int, before: Sequence[tuple[Penalty, ...]], own: tuple[Penalty, ...]
-) -> bool:
-    """Tell whether the breach of incident ``place`` gets a penalty besides those from incident ``last`` on."""
-    earlier = [one for penalties in before for one in penalties]
-    if any(one.kind is PenaltyKind.DISQUALIFICATION for one in (*earlier, *own)):
-        return False
-    nearest = place - 1
-    if _may_be_failure_to_replace(earlier, own) and case[moved_ball_not_replaced_before[nearest]]:
-        return False
-    if not case.played_since(EDITION_2023) and not case[acts_related[nearest]]:
-        return True
-    return any(case[intervening_event[gap]] for gap in range(last, place))
-
-
-def _may_be_failure_to_replace(before: Sequence[Penalty], own: Sequence[Penalty]) -> bool:
-    """Rule 1.3c(4) Exception: not replacing a ball moved under 9.4 costs the general penalty in total."""
-    return all(one.citation.startswith("9.4") for one in before) and any(
-        one.kind is PenaltyKind.GENERAL and one.citation.startswith("14.7a") for one in own
+def _hole_over(deeds: Sequence[Deed], counted: tuple[Penalty, ...]) -> Ruling:
+    """In a match nothing is left to do with the ball once the hole is lost (Rules 1.3c(2) and 6.5)."""
+    stopped = deeds[-1].ruling.action is Action.STOP_PLAY
+    clubs = [one for deed in deeds for one in deed.ruling.corrections if one.what in NOT_ABOUT_THE_BALL]
+    return Ruling(
+        penalties=counted,
+        action=Action.STOP_PLAY if stopped else Action.HOLE_OVER,
+        corrections=tuple(clubs),
+        cautions=_cautions(deeds),
+        citations=_citations(deeds, costly=sum(1 for deed in deeds if deed.ruling.penalties)),
     )
 
 
-def _for_relief(penalty: Penalty) -> bool:
-    """Whether it is the cost of penalty relief, which is always added (Rule 1.3c(4), last sentence)."""
-    return penalty.kind is PenaltyKind.STROKES and penalty.citation.startswith(("17.", "18.", "19."))
+def _cautions(deeds: Sequence[Deed]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(key for deed in deeds for key in deed.ruling.cautions))
 
 
-def _rank(penalties: tuple[Penalty, ...]) -> tuple[int, int]:
-    return max(_LEVEL[one.kind] for one in penalties), sum(one.strokes for one in penalties)
+def _citations(deeds: Sequence[Deed], costly: int) -> tuple[str, ...]:
+    """Return what all rulings rest on; Rule 1.3c(4) first where several acts cost something."""
+    several = ["1.3c(4)"] if costly > 1 else []
+    return tuple(dict.fromkeys([*several, *(key for deed in deeds for key in deed.ruling.citations)]))

@@ -1,70 +1,105 @@
 """Which of the options offered the player took: its strokes count, whatever happens next (Rule 1.3c(4))."""
 
+from collections.abc import Mapping, Sequence
 from collections.abc import Set as AbstractSet
 from dataclasses import replace
+from typing import Any
 
+from marram.errors import InputError
 from marram.rules.engine.case import Case
-from marram.rules.facts.several import Taken, ball_settled, option_taken
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.several import Taken, ball_settled, option_taken, taken_as
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption, Setting
+from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Deadline, Penalty, Ruling, strokes
+from marram.rules.story.deeds import Deed, offers_stroke_and_distance
 from marram.rules.story.standing import Standing, ask
 
-_FOLLOWS_RELIEF = ("14.3a", "14.3b", "14.3c")
-"""Provisions on how a ball is dropped in taking relief: what is ruled under them happened after relief was chosen."""
+AT_ANY_TIME = ReliefOption(
+    ReliefKind.STROKE_AND_DISTANCE,
+    "18.1",
+    Reference.PREVIOUS_STROKE,
+    None,
+    (),
+    1,
+    Setting.AS_THE_SPOT_ALLOWS,
+)
+"""Stroke and distance, which a player may take at any time (Rule 18.1), whatever a ruling offers besides."""
+
+_NO_BALL_LEFT = (Action.HOLED, Action.HOLE_OVER)
 
 
 def with_option_taken(case: Case, standing: Standing) -> Standing:
     """Take in what the player took of the relief that the standing ruling offers: nothing is left to choose."""
     ruling = standing.ruling
-    if not ruling.relief or _took(case, standing, Taken.NOTHING_YET):
+    if _took(case, standing, Taken.NOTHING_YET):
         return standing
     if _took(case, standing, Taken.AS_IT_LIES):
         lasting = tuple(one for one in standing.corrections if one.until is not Deadline.BEFORE_STROKE)
         played = replace(ruling.next(Action.PLAY_ON), relief=(), notes=())
         return replace(standing, ruling=played, corrections=lasting)
+    if not ruling.relief:
+        return standing
     done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=()).note("relief_has_been_taken")
     cost = _cost_of_option(case, standing)
     return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost)
 
 
-def put_or_played(case: Case, gap: int, before: Standing, told: AbstractSet[int]) -> bool:
+def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: AbstractSet[int]) -> bool:
     """Whether the ball had been put where the earlier ruling requires or lets it be put, or had been played."""
-    if before.place in told or (relief_costs(before.ruling) and not _costs_one_way(before.ruling)):
+    if before.ruling.relief and deed.follows_relief:
+        return True
+    if before.place in told:
+        return not _took(case, before, Taken.NOTHING_YET)
+    if deed.is_replacing or (gap + 1 in told and deed.ruling.relief):
+        return True
+    if deed.follows_a_drop or (deed.follows_a_stroke and before.ruling.action is Action.TAKE_RELIEF):
+        return True
+    if relief_costs(before.ruling) and not _costs_one_way(before.ruling):
         return not _took(case, before, Taken.NOTHING_YET)
     return ask(case, "14.5a", ball_settled[gap])
 
 
-def cost_of_relief(case: Case, before: Standing, part: Ruling, told: AbstractSet[int]) -> tuple[Penalty, ...]:
+def cost_of_relief(case: Case, before: Standing, deed: Deed, told: AbstractSet[int]) -> tuple[Penalty, ...]:
     """What the relief cost that was taken before a later incident (Rule 1.3c(4): it comes on top)."""
     ruling = before.ruling
-    if not relief_costs(ruling):
+    if not relief_costs(ruling) or deed.voids_relief:
         return ()
-    if before.place not in told and (_costs_one_way(ruling) or _follows_relief_at_one_cost(ruling, part)):
-        return (strokes(ruling.relief[0].penalty, ruling.relief[0].citation),)
+    named = before.place in told and not (deed.follows_relief and _took(case, before, Taken.NOTHING_YET))
+    if not named:
+        if deed.pays_stroke_and_distance and offers_stroke_and_distance(ruling):
+            return ()
+        shown = _costs_one_way(ruling) or (deed.follows_relief and _one_price(ruling))
+        if shown:
+            return (strokes(ruling.relief[0].penalty, ruling.relief[0].citation),)
     return _cost_of_option(case, before)
 
 
 def _cost_of_option(case: Case, standing: Standing) -> tuple[Penalty, ...]:
     """Read which option was taken, and return what it costs."""
     for option in standing.ruling.relief:
-        if option.penalty and _took(case, standing, Taken(option.kind.value)):
+        if option.penalty and _took(case, standing, taken_as(option)):
             return (strokes(option.penalty, option.citation),)
     return ()
 
 
 def _costs_one_way(ruling: Ruling) -> bool:
     """Whether relief must be taken, and costs the same whichever option is chosen."""
-    return ruling.action is Action.TAKE_RELIEF and len({option.penalty for option in ruling.relief}) == 1
+    return ruling.action is Action.TAKE_RELIEF and _one_price(ruling)
+
+
+def _one_price(ruling: Ruling) -> bool:
+    return len({option.penalty for option in ruling.relief}) == 1
+
+
+def cost_still_to_come(ruling: Ruling) -> int:
+    """Return the strokes of relief that must still be taken, where all of it costs the same; else 0."""
+    return ruling.relief[0].penalty if ruling.relief and _costs_one_way(ruling) else 0
 
 
 def relief_costs(ruling: Ruling) -> set[int]:
     """Return the strokes, other than none, that the relief offered by a ruling may cost."""
     return {option.penalty for option in ruling.relief} - {0}
-
-
-def _follows_relief_at_one_cost(ruling: Ruling, part: Ruling) -> bool:
-    """Whether an incident can only happen once a ball was dropped under one of the options, all at one price."""
-    after_a_drop = any(citation.startswith(_FOLLOWS_RELIEF) for citation in part.citations)
-    return after_a_drop and len({option.penalty for option in ruling.relief}) == 1
 
 
 def _took(case: Case, before: Standing, taken: Taken) -> bool:
@@ -73,3 +108,61 @@ def _took(case: Case, before: Standing, taken: Taken) -> bool:
     took = case.is_one_of(option_taken[before.place], taken)
     case.leave()
     return took
+
+
+def with_stroke_and_distance(part: Ruling, taken: Taken | None) -> Ruling:
+    """Offer stroke and distance where the player took it though the ruling by itself does not speak of it."""
+    if (
+        taken is not Taken.STROKE_AND_DISTANCE
+        or offers_stroke_and_distance(part)
+        or part.action in _NO_BALL_LEFT
+    ):
+        return part
+    return replace(part, relief=(*part.relief, AT_ANY_TIME))
+
+
+def can_be_taken(parts: Sequence[Ruling], place: int) -> set[Taken]:
+    """Return what the player can have done of what was open with the ball after an incident.
+
+    What an earlier ruling offers stays open beside what a later one adds, until one of them is taken.
+    """
+    open_then = [part for part in parts if part.relief]
+    can = {Taken.NOTHING_YET, *(taken_as(option) for part in open_then for option in part.relief)}
+    if parts[place].action is Action.PLAY_PROVISIONAL:
+        can.add(Taken.PROVISIONAL)
+    if parts[place].action not in _NO_BALL_LEFT:
+        can.add(Taken.STROKE_AND_DISTANCE)
+    must = parts[place].action is Action.TAKE_RELIEF and len(open_then) == 1
+    return can if must else can | {Taken.AS_IT_LIES}
+
+
+def check_taken(parts: Sequence[Ruling], known: Mapping[Fact[Any], Any]) -> None:
+    """Refuse an option said to have been taken that no ruling offers, or after no incident.
+
+    Raises:
+        InputError: there is such an option; all are listed.
+    """
+    faults = []
+    for place, fact in enumerate(option_taken, start=1):
+        taken = known.get(fact)
+        if taken is None:
+            continue
+        if place > len(parts):
+            faults.append(f"{fact.name}: there is no incident {place}; {len(parts)} were given.")
+        elif taken not in (can := can_be_taken(parts, place - 1)):
+            offered = ", ".join(sorted(one.value for one in can))
+            faults.append(
+                f"{fact.name}: no ruling offers {taken.value}; what can have been done is {offered}."
+            )
+    if faults:
+        raise InputError(*faults)
+
+
+def only_offered(parts: Sequence[Ruling], asked: NeedFacts) -> NeedFacts:
+    """Ask only for what a ruling offers, where it is asked which option was taken."""
+    for place, fact in enumerate(option_taken[: len(parts)]):
+        if fact.name == asked.fact:
+            can = can_be_taken(parts, place)
+            kept = [replace(one, answers=tuple(a for a in one.answers if a in can)) for one in asked.stakes]
+            return replace(asked, stakes=tuple(one for one in kept if one.answers))
+    return asked

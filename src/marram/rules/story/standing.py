@@ -5,7 +5,7 @@ from typing import TypeVar
 
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
-from marram.rules.ruling import Correction, Penalty, Ruling, Stroke
+from marram.rules.ruling import Action, Correction, Penalty, Ruling, Stroke
 
 T = TypeVar("T")
 
@@ -50,8 +50,11 @@ class Standing:
 
 def leaves_mistake(part: Ruling) -> bool:
     """Whether an incident leaves a mistake that must be corrected, and voids the strokes made until then."""
-    return part.stroke is Stroke.DOES_NOT_COUNT and any(
-        citation.startswith(VOID_UNTIL_CORRECTED) for citation in part.citations
+    still_open = bool(part.corrections) or part.action is Action.CORRECT_MISTAKE
+    return (
+        still_open
+        and part.stroke is Stroke.DOES_NOT_COUNT
+        and any(citation.startswith(VOID_UNTIL_CORRECTED) for citation in part.citations)
     )
 
 

@@ -5,13 +5,17 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from marram.errors import InputError
-from marram.rules.engine.request import rule
+from marram.errors import InputError, shown
+from marram.rules.engine.request import read_facts, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.result import Result
 from marram.rules.ruling import PenaltyKind, Ruling
-from marram.rules.story.combine import combine
+from marram.rules.story.combine import combine, deeds_of
+from marram.rules.story.strokes import StrokeCount, count_strokes
+
+MOST_STROKES = 999
+"""More strokes on one hole than anybody makes (own choice): a slip of the pen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,11 +27,16 @@ class Happened:
         facts: what is known of it, by fact name.
         option: what the player did of what the ruling lets be done: a kind of relief (``"lateral"``),
             ``"as_it_lies"``, or ``"nothing_yet"``; ``None`` where it was not told.
+        ball: which ball of the story it was about (:class:`marram.rules.facts.several.StoryBall`, such as
+            ``"provisional"``); ``None`` where it was not told.
+        strokes: strokes that count, made in this act and until the next; ``None``: those the act itself shows.
     """
 
     incident: str
     facts: Mapping[str, Any]
     option: str | None = None
+    ball: str | None = None
+    strokes: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,10 +46,17 @@ class StoryResult:
     Attributes:
         parts: the result of each incident, in the order of what happened.
         combined: the combined ruling, or the question between incidents; ``None`` while a part is open.
+        count: the strokes of the player; ``None`` until there is a combined ruling.
     """
 
     parts: tuple[Result, ...]
     combined: Result | None
+    count: StrokeCount | None = None
+
+    @property
+    def next_stroke(self) -> int | None:
+        """Which stroke comes next on the hole, where the strokes before the story were told."""
+        return None if self.count is None else self.count.next_stroke
 
 
 def rule_story(
@@ -50,6 +66,7 @@ def rule_story(
     played_on: date,
     form_of_play: FormOfPlay | str | None = None,
     local_rules: Iterable[str] | None = None,
+    strokes_before: int | None = None,
 ) -> StoryResult:
     """Rule on several incidents of one story, and combine them under Rule 1.3c(4).
 
@@ -60,11 +77,14 @@ def rule_story(
         played_on: the day of the round.
         form_of_play: as for :func:`marram.rule`.
         local_rules: as for :func:`marram.rule`.
+        strokes_before: strokes on the hole before the first incident, penalty strokes included; 0 before the
+            first stroke. An incident that is itself a stroke counts as one made in the story.
 
     Raises:
         InputError: no incident, too many, or faults in one; each fault names the incident by its place.
         DateNotCovered: as for :func:`marram.rule`.
     """
+    _check_numbers(happened, strokes_before)
     if not 1 <= len(happened) <= MOST_INCIDENTS:
         raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
@@ -91,9 +111,46 @@ def rule_story(
     for place, one in enumerate(happened, start=1):
         if one.option is not None:
             known[f"option_taken_{place}"] = one.option
+        if one.ball is not None:
+            known[f"about_ball_{place}"] = one.ball
+    names = [one.incident for one in happened]
     alone = len(parts) == 1 and "option_taken_1" not in known
-    combined = parts[0] if alone else combine(parts, known, played_on=played_on)
-    return StoryResult(tuple(parts), combined)
+    combined = (
+        parts[0]
+        if alone
+        else combine(parts, known, played_on=played_on, form_of_play=form_of_play, incidents=names)
+    )
+    if not isinstance(combined, Ruling):
+        return StoryResult(tuple(parts), combined)
+    count = count_strokes(
+        combined,
+        deeds_of(parts, names),
+        read_facts(known),
+        before=strokes_before,
+        said=[one.strokes for one in happened],
+        match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
+    )
+    return StoryResult(tuple(parts), combined, count)
+
+
+def _check_numbers(happened: Sequence[Happened], strokes_before: int | None) -> None:
+    """Refuse numbers of strokes that cannot be.
+
+    Raises:
+        InputError: there are such numbers; all are listed.
+    """
+    given = [("strokes_before", strokes_before)]
+    given += [
+        (f"Incident {place} ({one.incident}): strokes", one.strokes) for place, one in enumerate(happened, 1)
+    ]
+    faults = [
+        f"{what} is {shown(number)}; give a whole number of strokes from 0 to {MOST_STROKES}."
+        for what, number in given
+        if number is not None
+        and (isinstance(number, bool) or not isinstance(number, int) or not 0 <= number <= MOST_STROKES)
+    ]
+    if faults:
+        raise InputError(*faults)
 
 
 def total_strokes(ruling: Ruling) -> int | None:

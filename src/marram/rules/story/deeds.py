@@ -1,0 +1,212 @@
+"""What an act of a story shows by itself, beyond its ruling, so that nothing is asked that the acts have said."""
+
+from dataclasses import dataclass, replace
+
+from marram.rules.relief_option import ReliefKind
+from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
+
+OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
+"""Those whose penalty is one of the player the story is about."""
+
+_AFTER_A_DROP = frozenset(
+    {
+        "back_on_the_line_drop",
+        "ball_dropped",
+        "ball_placed_after_two_drops",
+        "crossing_point_was_wrong",
+        "dropped_ball_played",
+        "dropped_in_penalty_area",
+        "dropped_once_more",
+        "dropped_with_disability",
+        "found_after_penalty_area_relief",
+        "mistake_in_relief_noticed",
+        "original_found_after_substitution",
+        "relief_ball_moved_by_nature",
+    }
+)
+"""Incidents that can only happen once a ball was dropped or placed in taking relief."""
+
+_REPLACING = frozenset({"ball_put_back", "ball_to_be_replaced"})
+"""Incidents that are the replacing itself: what they rule takes the place of what was still to be done."""
+
+_AFTER_A_STROKE = frozenset(
+    {
+        "another_ball_played",
+        "ball_after_provisional",
+        "ball_found_in_time",
+        "ball_hit_flagstick",
+        "ball_in_hole",
+        "ball_in_penalty_area",
+        "ball_in_watercourse",
+        "ball_near_boundary",
+        "ball_not_found",
+        "deflected_off_green",
+        "deliberately_deflected",
+        "hit_power_line",
+        "hit_temporary_line",
+        "hole_completed",
+        "played_from_penalty_area",
+        "provisional_ball",
+        "provisional_ball_holed",
+        "putt_hit_something",
+    }
+)
+"""Incidents that happen to a ball that was played: told after relief was due, they show that play went on."""
+
+_WRONG_PLACES = frozenset({"played_from_wrong_place", "second_ball_after_wrong_place"})
+_FAILS_TO_REPLACE = frozenset({"moved_ball_not_replaced", "ball_put_back"})
+_INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
+_ORIGINAL_FOUND = frozenset({"provisional_ball", "provisional_ball_holed", "provisional_ball_lifted"})
+_AFTER_THE_STROKE = ("11.", "13.2", "13.3")
+"""Breaches that come once the ball was struck: in its motion, or at the hole."""
+_NOT_SOLELY_FROM_A_BALL = ("1.2", "1.3", "4.1", "5.", "10.2", "10.3", "13.1e", "20.", "22.", "23.", "24.")
+"""Provisions whose breach never comes solely from playing one ball."""
+
+
+@dataclass(frozen=True, slots=True)
+class Deed:
+    """One act of a story.
+
+    Attributes:
+        ruling: what the Rules say of it by itself.
+        incident: the name of what happened; empty where only the ruling is known.
+    """
+
+    ruling: Ruling
+    incident: str = ""
+
+    @property
+    def strokes_by_own_side(self) -> bool:
+        """Whether it costs the player strokes, or the hole in a match."""
+        return any(only_strokes(one) for one in self.ruling.penalties)
+
+    @property
+    def plays_the_ball(self) -> bool:
+        """Whether it is, or ends in, a stroke at the player's ball; a stroke at a wrong ball is none."""
+        if any(citation.startswith("6.3c(1)") for citation in self.ruling.citations):
+            return False
+        return self.ruling.stroke is not None or any(
+            one.citation.startswith("14.7a") for one in self.ruling.penalties
+        )
+
+    @property
+    def has_a_stroke(self) -> bool:
+        """Whether it holds a completed stroke, at whatever ball."""
+        return self.plays_the_ball or self.ruling.stroke is not None
+
+    @property
+    def breach_before_its_stroke_ended(self) -> bool:
+        """Whether its breach came before or in the stroke it holds, not after: a ball deflected is hit by then."""
+        return self.has_a_stroke and not any(
+            one.citation.startswith(_AFTER_THE_STROKE) for one in self.ruling.penalties
+        )
+
+    @property
+    def follows_a_drop(self) -> bool:
+        """Whether it can only have happened after a ball was dropped or placed in taking relief."""
+        return self.incident in _AFTER_A_DROP or any(
+            citation.startswith(("14.3a", "14.3b", "14.3c")) for citation in self.ruling.citations
+        )
+
+    @property
+    def follows_relief(self) -> bool:
+        """Whether it shows that the relief offered just before was taken: a drop, or a wrong place."""
+        return self.follows_a_drop or self.incident in _WRONG_PLACES
+
+    @property
+    def is_replacing(self) -> bool:
+        """Whether it is the replacing of a ball."""
+        return self.incident in _REPLACING
+
+    @property
+    def follows_a_stroke(self) -> bool:
+        """Whether it happens to a ball that was played, so that play had gone on."""
+        return self.incident in _AFTER_A_STROKE
+
+    @property
+    def fails_to_replace(self) -> bool:
+        """Whether it is the stroke at a moved ball that was not replaced (1.3c(4) Exception)."""
+        return self.incident in _FAILS_TO_REPLACE and any(
+            one.citation.startswith("14.7a") for one in self.ruling.penalties
+        )
+
+    @property
+    def may_fail_to_replace(self) -> bool:
+        """Whether it may be that stroke: a wrong place, with nothing that says why."""
+        return not self.incident or self.incident == "played_from_wrong_place"
+
+    @property
+    def pays_stroke_and_distance(self) -> bool:
+        """Whether it is stroke and distance itself, with its stroke among its penalties."""
+        return any(
+            one.kind is PenaltyKind.STROKES and one.citation.startswith(("18.1", "18.2b"))
+            for one in self.ruling.penalties
+        )
+
+    @property
+    def voids_relief(self) -> bool:
+        """Whether the relief taken just before turns out to be none: its stroke is not spent.
+
+        A ball played from where the original was lost, or beside a penalty area the ball was not in, costs stroke
+        and distance instead (Rules 17.1c and 18.2b); a mistake noticed in time is corrected (Rule 14.5b).
+        """
+        if self.incident == "mistake_in_relief_noticed":
+            return True
+        return (
+            self.incident in _INSTEAD_OF_STROKE_AND_DISTANCE
+            and self.ruling.action is not Action.PLAY_OTHER_BALL
+        )
+
+    @property
+    def starts_provisional(self) -> bool:
+        """Whether a provisional ball was played and nothing yet decides which ball counts."""
+        return self.incident in ("another_ball_played", "ball_after_provisional") and (
+            self.ruling.action is Action.PLAY_ON and not self.ruling.penalties
+        )
+
+    @property
+    def abandons_provisional(self) -> bool:
+        """Whether the original is played on, so that the provisional ball leaves nothing behind (18.3c(3))."""
+        goes_on = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+        ruling = self.ruling
+        if self.incident in ("ball_found_in_time", "ball_near_boundary"):
+            return ruling.action in goes_on
+        in_water = any(one.citation.startswith("17.") for one in ruling.relief)
+        if self.incident in ("ball_not_found", "ball_in_penalty_area"):
+            return in_water or (self.incident == "ball_in_penalty_area" and ruling.action in goes_on)
+        if self.incident in _ORIGINAL_FOUND:
+            return "18.3c(3)" in ruling.citations or "provisional_strokes_do_not_count" in ruling.notes
+        return False
+
+    @property
+    def puts_provisional_in_play(self) -> bool:
+        """Whether the provisional ball is the ball in play under stroke and distance (18.3c(2))."""
+        return self.ruling.action is Action.PLAY_PROVISIONAL or "18.3c(2)" in self.ruling.citations
+
+    @property
+    def solely_from_a_ball(self) -> bool:
+        """Whether its penalty may come solely from playing one ball."""
+        return any(
+            only_strokes(one) and not one.citation.startswith(_NOT_SOLELY_FROM_A_BALL)
+            for one in self.ruling.penalties
+        )
+
+
+def only_strokes(penalty: Penalty) -> bool:
+    """Whether a penalty costs the player strokes, or the hole in a match."""
+    return penalty.who in OWN and penalty.kind in (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+
+
+def disqualifies(part: Ruling) -> bool:
+    """Whether a ruling disqualifies the player."""
+    return any(one.kind is PenaltyKind.DISQUALIFICATION and one.who in OWN for one in part.penalties)
+
+
+def without_strokes(ruling: Ruling) -> Ruling:
+    """Return a ruling without what it costs the player: it came solely from a ball that does not count."""
+    return replace(ruling, penalties=tuple(one for one in ruling.penalties if not only_strokes(one)))
+
+
+def offers_stroke_and_distance(ruling: Ruling) -> bool:
+    """Whether stroke and distance is among the relief offered."""
+    return any(one.kind is ReliefKind.STROKE_AND_DISTANCE for one in ruling.relief)

@@ -1,0 +1,40 @@
+"""A match: the hole is lost once, by the first act that loses it, and what came after it on that hole costs nothing."""
+
+from collections.abc import Sequence
+
+from marram.rules.ruling import Penalty, PenaltyKind
+
+_LOSES_THE_HOLE = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
+_NEXT_HOLE = ("5.5b", "5.5c")
+"""Practice between holes costs the next hole (Rule 5.5b)."""
+
+
+def hole_lost_by(counting: Sequence[tuple[Penalty, ...]]) -> int | None:
+    """Return the first act, from 0, whose penalty is the loss of the hole; ``None`` if none is."""
+    for place, penalties in enumerate(counting):
+        if any(one.kind in _LOSES_THE_HOLE for one in penalties):
+            return place
+    return None
+
+
+def penalties_in_match(counting: Sequence[tuple[Penalty, ...]], lost_by: int) -> tuple[Penalty, ...]:
+    """Return what counts once a hole is lost: the loss, once; holes deducted and disqualification beside it.
+
+    Strokes on a hole that is lost count nothing (Rules 1.3c(2) and 3.2a).
+    """
+    every = [(place, one) for place, penalties in enumerate(counting) for one in penalties]
+    out = {one.who for _, one in every if one.kind is PenaltyKind.DISQUALIFICATION}
+    kept: list[Penalty] = []
+    seen = set()
+    for place, one in every:
+        if one.who in out:
+            if one.kind is PenaltyKind.DISQUALIFICATION and one not in kept:
+                kept.append(one)
+        elif one.kind is PenaltyKind.HOLES_DEDUCTED:
+            kept.append(one)
+        elif one.kind in _LOSES_THE_HOLE:
+            later_hole = place > lost_by and one.citation.startswith(_NEXT_HOLE)
+            if (place == lost_by and one.who not in seen) or later_hole:
+                kept.append(one)
+                seen.add(one.who)
+    return tuple(kept)
