@@ -25,11 +25,12 @@ demo: $(READY)
 	$(BIN)/marram serve --demo --open --port $(PORT)
 
 # Browser tests come after the others, which would starve a browser, and with few workers. Both runs report, whatever
-# the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it.
+# the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it with what failed.
 test: $(READY) chromium
 	@failed=0; set -x; \
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures || failed=1; \
-	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r fER --reruns 1 --max-suite-reruns 3 || failed=1; \
+	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r fER \
+		--reruns 1 --max-suite-reruns 3 --rerun-show-tracebacks || failed=1; \
 	{ set +x; } 2> /dev/null; exit $$failed
 
 coverage: $(READY)
