@@ -3,7 +3,7 @@
 #   make test    set up, and run every test, those in a browser after the others (BROWSERS=1 for one at a time)
 #   make check   format, lint, layers, types
 #   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach
-#   make pin     write the leaf counts of the Rules as they now are
+#   make pin     write the leaf counts of the Rules as they now are, and which answers no provision names
 #   make docs    write the generated pages of docs/
 #   make bench   run the benchmarks beside their peers
 
