@@ -21,6 +21,14 @@ MOVED = {
 }
 
 
+MOVED_BY_ACCIDENT = {
+    "cause_known": "yes",
+    "area_of_ball": "bunker",
+    "movement_accidental": "yes",
+    "moved_while": "something_else",
+}
+
+
 def decided(incident: str) -> dict[str, str]:
     """Answer each question of an incident with its last answer until it is decided; return the facts."""
     facts: dict[str, str] = {}
@@ -40,8 +48,11 @@ def decided(incident: str) -> dict[str, str]:
 def test_two_incidents_are_ruled_and_combined(tmp_path: Path) -> None:
     """Each part has its ruling; the whole has one, under Rule 1.3c(4), once what lies between is known."""
     parts = [
-        {"incident": "sand_touched", "facts": decided("sand_touched")},
-        {"incident": "ball_moved_by_player", "facts": decided("ball_moved_by_player")},
+        {"incident": "sand_touched", "facts": {"ball_and_bunker": "lies_in_it", "sand_touch": "testing"}},
+        {
+            "incident": "ball_moved_by_player",
+            "facts": {**decided("ball_moved_by_player"), **MOVED_BY_ACCIDENT},
+        },
     ]
     document: dict[str, Any] = {
         "edition": "2023",

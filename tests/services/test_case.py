@@ -29,7 +29,8 @@ from tests.cli.running import marram
 
 DAY = date(2024, 5, 1)
 NAMES = [one.name for one in INCIDENTS]
-GAPS = [one for one in BETWEEN if one.name.endswith("_1") and not one.name.startswith("option_taken")]
+WITH_ITS_ACT = ("option_taken", "about_ball")
+GAPS = [one for one in BETWEEN if one.name.endswith("_1") and not one.name.startswith(WITH_ITS_ACT)]
 
 
 def answers_to(facts: list) -> st.SearchStrategy[dict[str, str]]:
@@ -62,6 +63,8 @@ acts = st.sampled_from(NAMES).flatmap(
         places=st.dictionaries(st.sampled_from(ROLES), spots, max_size=3),
         condition=st.none() | st.just("quillsand/7"),
         option=st.none() | st.sampled_from(["lateral", "as_it_lies", "nothing_yet"]),
+        ball=st.none() | st.sampled_from(["in_play", "provisional", "other_players"]),
+        strokes=st.none() | st.integers(0, 12),
     )
 )
 cases = st.builds(
@@ -76,6 +79,7 @@ cases = st.builds(
         CasePlayer, st.sampled_from(["right", "left", None]), st.integers(100, 121).map(lambda one: one / 100)
     ),
     between=answers_to(GAPS),
+    strokes_before=st.none() | st.integers(0, 12),
     made_with=st.none()
     | st.builds(MadeWith, st.just("0.1.0"), st.just("abc"), st.none() | st.integers(1, 9)),
 )

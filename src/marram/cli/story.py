@@ -12,7 +12,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Ruling
-from marram.rules.story.story import Happened, StoryResult, total_strokes
+from marram.rules.story.story import Happened, StoryResult
 from marram.services.case_file import read_case_file
 from marram.services.made_with import book_digest, made_with
 from marram.services.stories import happened, rule_case
@@ -20,6 +20,7 @@ from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.penalties import strokes_words
 from marram.words.sheet import sheet
+from marram.words.story import ball_words, story_sheet
 from marram.words.texts import text
 
 
@@ -34,7 +35,16 @@ def rule_on_story(path: Path, as_json: bool) -> None:
     result = rule_case(case)
     if as_json:
         told = replace(case, made_with=made_with()).document()
-        print_json({"marram": 1, "kind": "situation", **as_plain(result), "case": told})
+        words = story_sheet(result, form_of_play=case.form_of_play, given=case.between)
+        print_json(
+            {
+                "marram": 1,
+                "kind": "situation",
+                **as_plain(result),
+                "words": None if words is None else as_plain(words),
+                "case": told,
+            }
+        )
     else:
         show_lines(_lines(happened(case), result, case.form_of_play))
     raise SystemExit(MORE_FACTS_NEEDED if result.combined is None else exit_code(result.combined))
@@ -42,18 +52,19 @@ def rule_on_story(path: Path, as_json: bool) -> None:
 
 def _lines(happened: list[Happened], result: StoryResult, form: FormOfPlay | None) -> Iterator[Line]:
     for place, (one, part) in enumerate(zip(happened, result.parts, strict=True), start=1):
-        yield "head", f"{place}. {translate()(incident(one.incident).title)}"
+        ball = ball_words(one.ball)
+        yield "head", f"{place}. {translate()(incident(one.incident).title)}{f' ({ball})' if ball else ''}"
         words = sheet(part, form_of_play=form, given=one.facts)
         yield "text", f"   {words.headline}"
         if words.question:
             yield "quiet", "   " + text("cli.story.add", number=place, fact=words.question.fact)
-    if result.combined is None:
+    together = story_sheet(result, form_of_play=form)
+    if together is None or result.combined is None:
         return
     yield "head", say("TERMS", "situation.together")
-    yield from sheet_lines(sheet(result.combined, form_of_play=form), IN_THE_FILE)
-    if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY:
-        total = total_strokes(result.combined)
-        if total is not None:
-            key = "situation.total_and_relief" if result.combined.relief else "situation.total"
-            yield "title", say("TERMS", key).format(strokes=strokes_words(total))
+    yield from sheet_lines(together, IN_THE_FILE)
+    total = result.count.penalty_strokes if result.count else None
+    if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY and total is not None:
+        key = "situation.total_and_relief" if result.combined.relief else "situation.total"
+        yield "title", say("TERMS", key).format(strokes=strokes_words(total))
     yield "quiet", say("TERMS", "reminder")

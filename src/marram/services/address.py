@@ -23,11 +23,18 @@ from marram.services.rulings import Asked
 INCIDENT_KEYS = frozenset({"what", "condition", *ROLES})
 """Keys that belong to one incident, beside its facts."""
 
-OWN_KEYS = frozenset({"hole", "number", "ask", "q", *INCIDENT_KEYS, *KEYS})
+STROKES_BEFORE = "strokes_before"
+STROKES = {f"strokes_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
+"""Keys for the strokes made from an incident until the next, by its number."""
+
+OWN_KEYS = frozenset({"hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *INCIDENT_KEYS, *KEYS})
 """Keys of an address that are not facts."""
 
 BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
 """Facts about two incidents of a story rather than about one."""
+
+LONGEST_STROKES = 3
+"""Digits of a number of strokes on a hole."""
 
 LONGEST_NUMBER = 4
 """Digits: a longer number is none of a hole or an incident."""
@@ -68,6 +75,8 @@ class Address:
         number: the place of this incident in the story, from 1.
         kept: the other incidents of the story, by number.
         between: what is known between incidents, by fact.
+        strokes_before: strokes on the hole before the first incident, penalty strokes included, where told.
+        strokes: strokes made from an incident until the next, by its number, where they were told.
     """
 
     conditions: Conditions
@@ -81,6 +90,8 @@ class Address:
     number: int = 1
     kept: dict[int, Kept] = field(default_factory=dict)
     between: dict[str, str] = field(default_factory=dict)
+    strokes_before: int | None = None
+    strokes: dict[int, int] = field(default_factory=dict)
 
     @property
     def incident(self) -> Incident | None:
@@ -98,6 +109,9 @@ class Address:
             pairs.append(("number", str(self.number)))
         pairs += _incident_pairs(self.own())
         pairs += self.between.items()
+        if self.strokes_before is not None:
+            pairs.append((STROKES_BEFORE, str(self.strokes_before)))
+        pairs += [(f"strokes_{number}", str(made)) for number, made in sorted(self.strokes.items())]
         if self.ask:
             pairs.append(("ask", self.ask))
         pairs += self.conditions.pairs()
@@ -162,6 +176,7 @@ def read_address(
     if hole and not (hole.isdecimal() and len(hole) <= LONGEST_NUMBER):
         faults.append(f"hole: {shown(hole)} is not the number of a hole; give for example hole=7.")
     number = _number(own, kept, faults)
+    strokes = _strokes(own, faults)
     if faults:
         raise InputError(*faults)
     what, ask = incident_now(own.get("what", "")) or None, own.get("ask") or None
@@ -182,7 +197,21 @@ def read_address(
         number,
         kept,
         {name: answer for name, answer in facts.items() if name in BETWEEN},
+        strokes.pop(0, None),
+        strokes,
     )
+
+
+def _strokes(own: Mapping[str, str], faults: list[str]) -> dict[int, int]:
+    """Return the strokes told, by the number of their incident; 0: before the first."""
+    read: dict[int, int] = {}
+    for key, number in {STROKES_BEFORE: 0, **STROKES}.items():
+        told = own.get(key, "")
+        if told.isdecimal() and len(told) <= LONGEST_STROKES:
+            read[number] = int(told)
+        elif told:
+            faults.append(f"{key}: {shown(told)} is no number of strokes; give for example {key}=2.")
+    return read
 
 
 def _present(key: str) -> str:

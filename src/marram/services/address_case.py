@@ -7,7 +7,7 @@ from marram.errors import UnknownIncident
 from marram.relief.place.player import USUAL_CLUB_LENGTH
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
-from marram.rules.facts.several import option_taken
+from marram.rules.facts.several import about_ball, option_taken
 from marram.rules.local_rules.adoption import adopt
 from marram.services.address import Address, Kept
 from marram.services.case import Act, Case, CasePlayer, MadeWith, Spot
@@ -35,7 +35,9 @@ def case_at(address: Address, made_with: MadeWith | None = None) -> Case:
     acts = []
     for number, act in sorted(every.items()):
         option = between.pop(option_taken[number - 1].name, None)
-        acts.append(Act(act.incident, act.facts, act.places, act.condition, option))
+        ball = between.pop(about_ball[number - 1].name, None)
+        strokes = address.strokes.get(number)
+        acts.append(Act(act.incident, act.facts, act.places, act.condition, option, ball, strokes))
     conditions = address.conditions
     return Case(
         conditions.on,
@@ -46,6 +48,7 @@ def case_at(address: Address, made_with: MadeWith | None = None) -> Case:
         address.hole,
         _player(conditions),
         between,
+        address.strokes_before,
         made_with,
     )
 
@@ -86,10 +89,11 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
     own = kept.pop(number, Kept(""))
     if own.what:
         kept = {place: _without_shared(one) for place, one in kept.items()}
-    options = {
-        option_taken[place].name: act.option
+    of_acts = {
+        fact.name: answer
         for place, act in enumerate(case.incidents)
-        if act.option is not None
+        for fact, answer in ((option_taken[place], act.option), (about_ball[place], act.ball))
+        if answer is not None
     }
     local = None if case.local_rules is None else adopt(case.local_rules, case.played_on).in_rulings
     length = case.player.club_length
@@ -110,7 +114,11 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
         accuracy=dict(own.places.accuracy),
         number=number,
         kept=kept,
-        between={**case.between, **options},
+        between={**case.between, **of_acts},
+        strokes_before=case.strokes_before,
+        strokes={
+            place: act.strokes for place, act in enumerate(case.incidents, start=1) if act.strokes is not None
+        },
     )
 
 

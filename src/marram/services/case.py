@@ -59,6 +59,8 @@ class Act:
         places: what was shown on the map, by role (:data:`marram.services.places.ROLES`).
         condition: the identifier of the mapped condition relief is taken from, if chosen.
         option: what the player then did: a kind of relief, ``as_it_lies`` or ``nothing_yet``.
+        ball: which ball of the story it was about: ``in_play``, ``provisional``, ``other_players``, …
+        strokes: strokes that count, made in this act and until the next; ``None``: those the act itself shows.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -70,6 +72,8 @@ class Act:
     )
     condition: str | None = field(default=None, metadata=give(_NAMES))
     option: str | None = field(default=None, metadata=give('a word such as "lateral" or "as_it_lies"'))
+    ball: str | None = field(default=None, metadata=give('a word such as "provisional" or "in_play"'))
+    strokes: int | None = field(default=None, metadata=give("a whole number of strokes"))
 
 
 @dataclass(frozen=True)
@@ -104,6 +108,7 @@ class Case:
         hole: the number of the hole, if known.
         player: the player of the case.
         between: what is known between incidents, by fact.
+        strokes_before: strokes on the hole before the first incident, penalty strokes included.
         made_with: what the case was written by.
     """
 
@@ -125,6 +130,7 @@ class Case:
         default_factory=CasePlayer, metadata=give('an object with "handed" and "club_length"')
     )
     between: Mapping[str, str] = field(default_factory=dict, metadata=give(_ANSWERS))
+    strokes_before: int | None = field(default=None, metadata=give("a whole number of strokes"))
     made_with: MadeWith | None = field(
         default=None, metadata=give("what marram wrote there, or leave it out")
     )

@@ -10,8 +10,9 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from marram.errors import InputError, shown
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named
-from marram.rules.facts.several import BETWEEN, MOST_INCIDENTS, option_taken
+from marram.rules.facts.several import BETWEEN, MOST_INCIDENTS, about_ball, option_taken
 from marram.rules.former_names import fact_now, incident_now
 from marram.rules.incidents import incident
 from marram.services.case import Act, Case
@@ -23,7 +24,9 @@ VERSION = 1
 """The version of the document."""
 
 _BETWEEN = frozenset(one.name for one in BETWEEN)
-_OPTION = {f"option_taken_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
+_KEYS: tuple[tuple[str, tuple[Fact[Any], ...]], ...] = (("option", option_taken), ("ball", about_ball))
+_OF_ONE_ACT = {fact.name: (key, number) for key, facts in _KEYS for number, fact in enumerate(facts, start=1)}
+"""Facts that a case holds with the incident they are about: under which key, and of which incident."""
 T = TypeVar("T")
 
 
@@ -125,14 +128,15 @@ def _incidents(plain: dict[str, Any], where: str, faults: list[str]) -> None:
             faults += [f"{told}: {fault}" for fault in error.faults]
         if isinstance(one.get("facts"), Mapping):
             one["facts"] = _answers(one["facts"], told, faults)
-        if isinstance(one.get("option"), str):
-            one["option"] = _option(number, one["option"], told, faults)
+        for key, facts in _KEYS:
+            if isinstance(one.get(key), str):
+                one[key] = _word(facts[number - 1], key, one[key], told, faults)
         read.append(one)
     plain["incidents"] = read
 
 
 def _between(plain: dict[str, Any], where: str, faults: list[str]) -> None:
-    """Read what is known between incidents; an option taken goes to its incident."""
+    """Read what is known between incidents; an option taken, and the ball it was about, go to their incident."""
     answers = _answers(plain["between"], where, faults)
     unknown = [name for name in answers if name not in _BETWEEN]
     faults += [
@@ -140,12 +144,12 @@ def _between(plain: dict[str, Any], where: str, faults: list[str]) -> None:
         for name in unknown
     ]
     acts = plain.get("incidents")
-    for name, number in _OPTION.items():
+    for name, (key, number) in _OF_ONE_ACT.items():
         if name not in answers or not isinstance(acts, list) or number > len(acts):
             continue
         act = acts[number - 1]
-        if isinstance(act, dict) and act.setdefault("option", answers[name]) in (answers[name], None):
-            act["option"] = answers.pop(name)
+        if isinstance(act, dict) and act.setdefault(key, answers[name]) in (answers[name], None):
+            act[key] = answers.pop(name)
     plain["between"] = answers
 
 
@@ -166,12 +170,12 @@ def _answers(given: Mapping[Any, Any], told: str, faults: list[str]) -> dict[str
     return answers
 
 
-def _option(number: int, given: str, told: str, faults: list[str]) -> str | None:
-    fact = option_taken[number - 1]
+def _word(fact: Fact[Any], key: str, given: str, told: str, faults: list[str]) -> str | None:
+    """Return the answer to a fact of one incident as it is written; it is called by its key there."""
     try:
         return fact.token(fact.parse(given))
     except InputError as error:
-        faults += [f"{told}: {fault.replace(fact.name, 'option')}" for fault in error.faults]
+        faults += [f"{told}: {fault.replace(fact.name, key)}" for fault in error.faults]
         return None
 
 

@@ -8,7 +8,10 @@ from marram.services.case import Case
 def happened(case: Case) -> list[Happened]:
     """Return what happened, as the Rules are asked about it."""
     shared = {"sides": case.sides} if case.sides else {}
-    return [Happened(act.incident, {**shared, **act.facts}, act.option) for act in case.incidents]
+    return [
+        Happened(act.incident, {**shared, **act.facts}, act.option, act.ball, act.strokes)
+        for act in case.incidents
+    ]
 
 
 def rule_case(case: Case) -> StoryResult:
@@ -24,4 +27,5 @@ def rule_case(case: Case) -> StoryResult:
         played_on=case.played_on,
         form_of_play=case.form_of_play,
         local_rules=local,
+        strokes_before=case.strokes_before,
     )

@@ -12,7 +12,10 @@ from marram.services.places import Places
 from marram.words.language import translate
 
 OPTION_TAKEN = "option_taken"
-"""The stem of the facts about what the player took after one incident; the others lie between two."""
+"""The stem of the facts about what the player took after one incident."""
+
+OF_ONE_INCIDENT = (OPTION_TAKEN, "about_ball", "same_provisional")
+"""Stems of the facts about one incident of a story; the others lie between two."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +49,7 @@ def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
     between = {}
     for name, answer in case.between.items():
         stem, _, gap = name.rpartition("_")
-        needed = {int(gap)} if stem == OPTION_TAKEN else {int(gap), int(gap) + 1}
+        needed = {int(gap)} if stem in OF_ONE_INCIDENT else {int(gap), int(gap) + 1}
         if needed <= new.keys():
             between[f"{stem}_{new[int(gap)]}"] = answer
     return CaseAddress(
@@ -57,6 +60,8 @@ def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
         number=len(new) + 1,
         kept={new[old]: one for old, one in incidents.items()},
         between=between,
+        strokes_before=case.strokes_before,
+        strokes={new[old]: made for old, made in case.strokes.items() if old in new},
     )
 
 

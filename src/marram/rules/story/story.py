@@ -8,9 +8,9 @@ from typing import Any
 from marram.errors import InputError, shown
 from marram.rules.engine.request import read_facts, rule
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.facts.several import MOST_INCIDENTS
+from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
 from marram.rules.result import Result
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.ruling import Action, PenaltyKind, Ruling
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.strokes import StrokeCount, count_strokes
 
@@ -40,6 +40,21 @@ class Happened:
 
 
 @dataclass(frozen=True, slots=True)
+class OtherBall:
+    """What an act leaves to be done with a ball that is not the player's.
+
+    Attributes:
+        ball: its name.
+        act: the number of the act, from 1.
+        action: what happens next with it.
+    """
+
+    ball: StoryBall
+    act: int
+    action: Action | None
+
+
+@dataclass(frozen=True, slots=True)
 class StoryResult:
     """What the Rules say of a story.
 
@@ -47,11 +62,13 @@ class StoryResult:
         parts: the result of each incident, in the order of what happened.
         combined: the combined ruling, or the question between incidents; ``None`` while a part is open.
         count: the strokes of the player; ``None`` until there is a combined ruling.
+        other_balls: what is left to be done with balls of other players.
     """
 
     parts: tuple[Result, ...]
     combined: Result | None
     count: StrokeCount | None = None
+    other_balls: tuple[OtherBall, ...] = ()
 
     @property
     def next_stroke(self) -> int | None:
@@ -122,15 +139,21 @@ def rule_story(
     )
     if not isinstance(combined, Ruling):
         return StoryResult(tuple(parts), combined)
+    told = read_facts(known)
+    others = [
+        OtherBall(StoryBall.OTHER_PLAYERS, place, part.action)
+        for place, part in enumerate(parts, start=1)
+        if isinstance(part, Ruling) and told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS
+    ]
     count = count_strokes(
         combined,
         deeds_of(parts, names),
-        read_facts(known),
+        told,
         before=strokes_before,
         said=[one.strokes for one in happened],
         match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
     )
-    return StoryResult(tuple(parts), combined, count)
+    return StoryResult(tuple(parts), combined, count, tuple(others))
 
 
 def _check_numbers(happened: Sequence[Happened], strokes_before: int | None) -> None:
