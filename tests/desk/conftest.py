@@ -13,6 +13,7 @@ from marram.desk.app import create_app
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 from tests.desk.serving import served
+from tests.desk.settled import PATIENCE
 
 CHROMIUM = Path("/usr/bin/chromium")
 QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
@@ -71,7 +72,7 @@ def editor(editing: FastAPI, chromium: Any) -> Iterator[Any]:
             geolocation={"latitude": 55.0041, "longitude": 4.00015, "accuracy": 6.2},
             permissions=["geolocation"],
         )
-        context.set_default_timeout(15_000)
+        context.set_default_timeout(PATIENCE)
         page = context.new_page()
         page.on("pageerror", lambda error: faults.append(str(error)))
         page.goto("/map")
@@ -86,7 +87,7 @@ def chromium() -> Iterator[object]:
     """Chromium as the system has it. Without it browser tests are skipped, but never where CI runs them."""
     from playwright.sync_api import expect, sync_playwright
 
-    expect.set_options(timeout=15_000)  # on a machine with much else to do a page may take its time
+    expect.set_options(timeout=PATIENCE)
 
     if not CHROMIUM.exists():
         if os.environ.get("CI") == "true":

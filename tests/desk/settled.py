@@ -7,6 +7,9 @@ calls ``settled(page)``, then measures. A tap (``.tap()``) arrives after the cal
 
 from playwright.sync_api import Page, expect
 
+PATIENCE = 30_000
+"""Milliseconds that anything waited for may take on a machine with much else to do; only a failing test waits so long."""
+
 AT_WORK = (
     "[aria-busy=true]",  # the page says so itself: an answer of the desk is awaited
     ".htmx-request, .htmx-swapping, .htmx-settling, .htmx-added",  # one part is being put in another's place

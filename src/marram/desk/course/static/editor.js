@@ -1,5 +1,6 @@
 // The map editor: choose, draw or mark an area, change it, and save all edits as one version.
 
+import { busyWith } from "/static/shell/busy.js";
 import { countText, text } from "/static/shell/words.js";
 import { Chosen } from "./editor_chosen.js";
 import { Draft, byIdent, same } from "./editor_draft.js";
@@ -28,7 +29,11 @@ const chosen = new Chosen(draft, map, { kindOf, titleOf, told: () => told, done:
 const save = new Save(draft, map, { load, goTo, busy: () => map.points !== null || map.marking, titleOf });
 
 // The map of a day, with the versions up to a number; null when another question was asked meanwhile.
-async function load(day, upto = null) {
+function load(day, upto = null) {
+  return busyWith(find("editor-map"), () => fetched(day, upto));
+}
+
+async function fetched(day, upto) {
   const mine = (asked += 1);
   const answer = await fetch(`/api/map?on=${encodeURIComponent(day)}${upto ? `&upto=${upto}` : ""}`);
   if (!answer.ok) throw new Error((await answer.json()).error.message);

@@ -1,5 +1,6 @@
 // Saving: one version of all edits; both sides of a conflict; nothing lost when the desk cannot be reached.
 
+import { busyWith } from "/static/shell/busy.js";
 import { text } from "/static/shell/words.js";
 import { button, find, refuse, say } from "./editor_words.js";
 
@@ -47,7 +48,11 @@ export class Save {
     }
   }
 
-  async send(prepared = "ask") {
+  send(prepared = "ask") {
+    return busyWith(find("save-form"), () => this.sendNow(prepared));
+  }
+
+  async sendNow(prepared) {
     if (this.on.busy()) return refuse(text("not_saved"), [text("being_drawn")]);
     if (!(await this.changeDay())) return;
     const { draft } = this;

@@ -1,5 +1,6 @@
 // Hole locations: choose a hole, drag or type where it is cut, see what it means, save the day as a version.
 
+import { busyWith } from "/static/shell/busy.js";
 import { countText, text } from "/static/shell/words.js";
 import { answered, LookQueue } from "./holes_asking.js";
 import { HoleDraft } from "./holes_draft.js";
@@ -125,9 +126,9 @@ function toSave() {
 }
 
 const looks = new LookQueue(
+  find("green"),
   (place) => answered(fetch(address(`/api/holes/${day}/look`, place))),
   (error) => (error ? complain(text("cannot_be"), error.faults ?? [text("no_desk.moved")]) : complain("", [])),
-  (busy) => find("green").setAttribute("aria-busy", busy),
 );
 
 function dragged(x, y) {
@@ -186,7 +187,9 @@ function step(way) {
   show();
 }
 
-find("propose").addEventListener("click", async () => {
+find("propose").addEventListener("click", () => busyWith(find("green"), propose));
+
+async function propose() {
   seed += 1;
   find("propose").disabled = true;
   try {
@@ -198,7 +201,7 @@ find("propose").addEventListener("click", async () => {
     complain(text("not_proposed"), error.faults ?? [text("no_desk")]);
   }
   find("propose").disabled = false;
-});
+}
 
 find("throw-away").addEventListener("click", () => {
   draft.throwAway();
@@ -221,8 +224,12 @@ function complain(title, faults, ...more) {
 
 // Saving, and what others saved meanwhile
 
-find("save-form").addEventListener("submit", async (event) => {
+find("save-form").addEventListener("submit", (event) => {
   event.preventDefault();
+  busyWith(find("save-form"), save);
+});
+
+async function save() {
   const moved = Object.fromEntries([...toSave()].map(([hole, at]) => [hole, [at.longitude, at.latitude]]));
   const body = { base: draft.base, who: find("who").value, note: find("note").value, moved };
   find("save").disabled = true;
@@ -238,7 +245,7 @@ find("save-form").addEventListener("submit", async (event) => {
     else complain(text("not_saved"), error.faults ?? [text("no_desk.save")], document.createElement("span"));
   }
   state();
-});
+}
 
 async function conflict(body) {
   theirs = body.theirs;

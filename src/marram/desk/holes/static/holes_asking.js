@@ -1,5 +1,7 @@
 // Asking the desk: an answer or the reasons why not, and one question at a time.
 
+import { busyWith } from "/static/shell/busy.js";
+
 export class Refused extends Error {
   constructor(faults, status, body) {
     super(faults.join(" "));
@@ -16,18 +18,29 @@ export async function answered(request) {
 
 // One request under way; of those asked for meanwhile only the last of each hole is sent.
 export class LookQueue {
-  constructor(fetchLook, settled, working) {
+  constructor(picture, fetchLook, settled) {
+    this.picture = picture; // shows what is answered
     this.fetchLook = fetchLook;
     this.settled = settled; // called with an error, or with nothing
-    this.working = working; // told when asking begins and when all that was asked is taken in
     this.waiting = new Map();
     this.busy = false;
   }
 
-  async ask(place, then) {
+  ask(place, then) {
     this.waiting.set(place.hole, { place, then });
-    if (this.busy) return;
-    this.work(true);
+    if (!this.busy) busyWith(this.picture, () => this.empty());
+  }
+
+  async empty() {
+    this.busy = true;
+    try {
+      await this.askAll();
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  async askAll() {
     while (this.waiting.size) {
       const [hole, next] = this.waiting.entries().next().value;
       this.waiting.delete(hole);
@@ -41,11 +54,5 @@ export class LookQueue {
         this.settled(error);
       }
     }
-    this.work(false);
-  }
-
-  work(busy) {
-    this.busy = busy;
-    this.working(busy);
   }
 }
