@@ -2,7 +2,7 @@
 #   make demo    set up, and open the main job on the invented event
 #   make test    set up, and run every test, those in a browser after the others (BROWSERS=1 for one at a time)
 #   make check   format, lint, layers, types
-#   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach
+#   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach, by file and by room
 #   make pin     write the leaf counts of the Rules as they now are, and which answers no provision names
 #   make docs    write the generated pages of docs/
 #   make bench   run the benchmarks beside their peers
@@ -29,12 +29,14 @@ demo: $(READY)
 test: $(READY) chromium
 	@failed=0; set -x; \
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures || failed=1; \
-	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r fER \
+	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r aR \
 		--reruns 1 --max-suite-reruns 3 --rerun-show-tracebacks || failed=1; \
 	{ set +x; } 2> /dev/null; exit $$failed
 
 coverage: $(READY)
-	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" --cov --cov-report=term
+	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures \
+		--cov --cov-report=term --cov-report=json:build/coverage.json
+	$(BIN)/python scripts/coverage_by_layer.py build/coverage.json
 
 chromium: $(READY)
 	$(BIN)/python scripts/install_chromium.py
