@@ -14,6 +14,10 @@ FORBIDDEN = {"serious", "critical"}
 WIDTHS = [390, 1280]
 
 
+def _in_the_burn() -> str:
+    return "1.what=ball_in_penalty_area&1.found_in_penalty_area=yes&1.last_stroke_from_penalty_area=no&1.penalty_area_colour=red"
+
+
 def pages(ground: Ground) -> dict[str, str]:
     burn = f"hole=9&ball={ground.in_the_burn()}"
     case = f"{burn}&what=ball_in_penalty_area"
@@ -33,6 +37,7 @@ def pages(ground: Ground) -> dict[str, str]:
         "between incidents": f"/together?{situation}",
         "together": f"/together?{situation}&intervening_event_1=yes&intervening_event_2=yes",
         "together, one open": f"/together?{first}&2.what=ground_altered",
+        "an option taken": f"/together?hole=9&{_in_the_burn()}&option_taken_1=nothing_yet&strokes_before=1",
         "the course": "/",
         "a hole": "/ball?hole=9",
         "the ball placed": f"/ball?{burn}",

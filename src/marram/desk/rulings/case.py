@@ -3,6 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
@@ -76,6 +77,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         options=options,
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
+        choices=choices(case, case.number, [found.result] if found.result else []),
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,
         judge=found.judge,

@@ -56,5 +56,6 @@ def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
         "total_strokes": {
             who.value: "disqualified" if total is None else total for who, total in view.totals.items()
         },
+        "count": None if view.count is None else asdict(view.count),
         "case": case_at(view.case, desk.made_with).document(),
     }

@@ -9,12 +9,15 @@ from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.story import at_incident, together, without_incident
 from marram.errors import UnknownIncident
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.facts.several import option_taken
 from marram.rules.result import Result
-from marram.rules.ruling import Action, Ruling, Who
+from marram.rules.ruling import Ruling, Who
 from marram.rules.story.story import Happened, rule_story, total_strokes
+from marram.rules.story.strokes import StrokeCount
 from marram.words.language import translate
 from marram.words.penalties import strokes_words
-from marram.words.sheet import Sheet, sheet
+from marram.words.sheet import Sheet
+from marram.words.story import story_sheet
 
 
 @dataclass(frozen=True)
@@ -46,17 +49,6 @@ class Part:
         return self.found.sheet
 
     @property
-    def must_pay(self) -> bool:
-        """Whether relief must be taken, or the provisional ball played on, at one cost whatever the player chooses."""
-        result = self.found.result
-        forced = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
-        return (
-            isinstance(result, Ruling)
-            and result.action in forced
-            and len({one.penalty for one in result.relief}) == 1
-        )
-
-    @property
     def relief_costs(self) -> dict[str, list[str]]:
         """What taking relief costs on top of the penalties: the options by their cost, in words."""
         result = self.found.result
@@ -79,6 +71,7 @@ class StoryView:
         sheet: the result in words; ``None`` likewise.
         totals: penalty strokes in stroke play, by who gets them; ``None`` stands for disqualified. Empty in match
             play, while the form of play is open, and while nothing is combined.
+        count: the strokes of the player; ``None`` while nothing is combined.
     """
 
     case: CaseAddress
@@ -86,6 +79,7 @@ class StoryView:
     result: Result | None
     sheet: Sheet | None
     totals: dict[Who, int | None]
+    count: StrokeCount | None = None
 
     @property
     def open_parts(self) -> list[Part]:
@@ -96,6 +90,12 @@ class StoryView:
     def unruled_parts(self) -> list[Part]:
         """Incidents that end in a judgement or are not covered: nothing can be added up from them."""
         return [part for part in self.parts if part.sheet.kind in ("judgement", "not_covered")]
+
+    def taken(self, number: int) -> str:
+        """What the player took of the relief after an incident, in words; empty where it was not told."""
+        fact = option_taken[number - 1]
+        answer = self.case.between.get(fact.name)
+        return "" if answer is None else translate()(fact.answers[fact.parse(answer)])
 
     @property
     def headline(self) -> str:
@@ -111,12 +111,9 @@ class StoryView:
 
     @property
     def on_top(self) -> list[tuple[Part, str, list[str]]]:
-        """What relief costs besides the total, by incident; what had to be paid, and has been, is in the total."""
+        """What relief that still stands open costs besides the total, by incident; what was taken is in the total."""
         return [
-            (part, cost, titles)
-            for part in self.parts
-            if not (part.must_pay and part not in self.options_from)
-            for cost, titles in part.relief_costs.items()
+            (part, cost, titles) for part in self.options_from for cost, titles in part.relief_costs.items()
         ]
 
     @property
@@ -153,14 +150,16 @@ def consult_story(course: Course, case: CaseAddress) -> StoryView:
         found = consult(course, at_incident(case, number))
         url = at_incident(case, number).url("/case")
         parts.append(Part(number, found, url, _removed(without_incident(case, number))))
-    happened = [Happened(part.found.case.what or "", part.found.known) for part in parts]
-    result = rule_story(happened, case.between, **case.conditions.request()).combined
+    happened = [
+        Happened(part.found.case.what or "", part.found.known, strokes=case.strokes.get(part.number))
+        for part in parts
+    ]
     form = _form(case)
-    words = None
-    if result is not None:
-        given: dict[str, Any] = {"date_of_play": case.conditions.on, **case.between}
-        words = sheet(result, form_of_play=form, given=given)
-    return StoryView(case, tuple(parts), result, words, _totals(result, form))
+    request = {**case.conditions.request(), "form_of_play": form}
+    ruled = rule_story(happened, case.between, **request, strokes_before=case.strokes_before)
+    given: dict[str, Any] = {"date_of_play": case.conditions.on, **case.between}
+    words = story_sheet(ruled, form_of_play=form, given=given)
+    return StoryView(case, tuple(parts), ruled.combined, words, _totals(ruled.combined, form), ruled.count)
 
 
 def _form(case: CaseAddress) -> FormOfPlay | None:

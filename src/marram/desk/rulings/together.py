@@ -3,13 +3,14 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.engine.request import fact_named
-from marram.services.address import BETWEEN
+from marram.services.address import BETWEEN, STROKES_BEFORE
 from marram.words.messages import term
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
@@ -49,4 +50,6 @@ def all_together(request: Request) -> Response:
         strokes_words=strokes_words,
         whom=term,
         next_url=next_incident(case),
+        choices=choices(case, len(view.parts), [view.result] if view.result else []),
+        before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),
     )

@@ -92,6 +92,8 @@ TEXTS: dict[str, str] = {
     "ruling.together": "Together: all {count} incidents",
     "ruling.more": "Something else happened in the same situation",
     "ruling.new": "New case",
+    # What the player took
+    "chosen.title": "Which did the player take?",
     # A relief option
     "option.letter": "Option {letter}:",
     "option.show": "Show {place}",
@@ -137,6 +139,10 @@ TEXTS: dict[str, str] = {
     "together.total_for": "Total for {whom}",
     "together.disqualified": "disqualified",
     "together.on_top": "On top",
+    "together.next": "What happened next?",
+    "together.before": "Strokes on this hole before",
+    "together.before.help": "Penalty strokes included; 0 before the first. Then the headline says which stroke comes next.",
+    "together.before.count": "Count them",
     "together.if_relief": "if relief is taken in incident {number}: {options}",
     "together.ball": "What happens with the ball",
     "together.relief": "Relief: {options}.",
