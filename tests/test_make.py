@@ -17,8 +17,6 @@ case "$*" in *"$FAILS"*) exit 1 ;; esac
 SOME_TESTS = """
 import pytest
 
-
-
 def test_plain(): pass
 
 @pytest.mark.browser
