@@ -36,7 +36,7 @@ def test_answering_what_is_asked_leads_to_a_ruling() -> None:
 def test_the_conditions_are_echoed() -> None:
     """What was ruled under is said: day, edition, form of play, Local Rules."""
     document = json.loads(marram(*MOVED, "--json").out)
-    assert (document["played_on"], document["edition"]) == ("2023-01-01", "2023-01-01")
+    assert (document["played_on"], document["edition"]) == ("2026-01-01", "2023-01-01")
     assert (document["form_of_play"], document["local_rules"]) == ("stroke_play", [])
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import marram
 from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
 from marram.cli.facts import facts_given
-from marram.rules.editions import edition_of
+from marram.rules.editions import clarified_to, edition_of
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
@@ -64,6 +64,7 @@ def give_ruling(
         "incident": incident,
         "played_on": day.isoformat(),
         "edition": edition_of(day).isoformat(),
+        "clarified_to": clarified_to(day).isoformat(),
         "form_of_play": chosen.value if chosen else None,
         "local_rules": None if adopted is None else list(adopted.codes),
         "facts": facts,

@@ -10,7 +10,10 @@ PlayedOn = Annotated[
     str | None, typer.Option("--played-on", metavar="DATE", help="Day of the round; default today.")
 ]
 Edition = Annotated[
-    str | None, typer.Option("--edition", metavar="YEAR", help="2019 or 2023 (teaching: 2016), not a day.")
+    str | None,
+    typer.Option(
+        "--edition", metavar="YEAR", help="2019 or 2023 (teaching: 2016), as clarified up to its last day."
+    ),
 ]
 Form = Annotated[str | None, typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]
 LocalRules = Annotated[

@@ -32,6 +32,7 @@ def conditions_line(conditions: Mapping[str, Any]) -> str:
         "cli.conditions",
         day=conditions["played_on"],
         edition=conditions["edition"][:4],
+        clarified=conditions["clarified_to"],
         form=_form_words(form) if form else text("cli.form.open"),
         local_rules=text("cli.local.open")
         if adopted is None

@@ -5,6 +5,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "facts": {"facts": "each with its question, help, source, who decides, unit and answers"},
     "rule": {
         "incident, played_on, edition, form_of_play, local_rules, facts": "what was given; null where it was not",
+        "clarified_to": "the day up to which clarifications are taken into account",
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline, penalties, steps, options, if_wrong, cautions, why, provisions; "
         "while facts are missing, question",

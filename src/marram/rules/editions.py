@@ -1,10 +1,11 @@
 """The editions of the Rules, each named by the day it came into force.
 
 The key everywhere is the *date of play*; ``case.played_since(EDITION_2023)`` stands in a provision
-at the one place where the text changed.
+at the one place where the text changed. An edition named without a day means the edition as clarified
+up to its last day (:func:`as_clarified`).
 """
 
-from datetime import date
+from datetime import date, timedelta
 
 EDITION_2019 = date(2019, 1, 1)
 """Rules of Golf effective January 2019."""
@@ -25,6 +26,33 @@ FIRST_DAY = EDITIONS[0]
 """The first day of play that can be ruled on."""
 
 
+LAST_CHANGE_KNOWN = date(2026, 1, 1)
+"""The newest day on which a clarification, or the text of a Model Local Rule, changed that is known here."""
+
+
 def edition_of(played_on: date) -> date:
     """Return the first day of the edition in force on ``played_on``, or of the former Rules before 2019."""
     return max(day for day in (FORMER_RULES, *EDITIONS) if day <= played_on)
+
+
+def as_clarified(edition: date) -> date:
+    """Return the day that an edition named without a day of play stands for: its last, as then clarified.
+
+    While an edition is in force, that is the day of the newest change to it known here.
+
+    Args:
+        edition: the first day of the edition, or of the former Rules.
+    """
+    later = [day for day in EDITIONS if day > edition]
+    return min(later) - timedelta(1) if later else LAST_CHANGE_KNOWN
+
+
+def clarified_to(played_on: date) -> date:
+    """Return up to which day the clarifications reach that a ruling for play on ``played_on`` stands on."""
+    return min(played_on, as_clarified(edition_of(played_on)))
+
+
+def day_of_edition(year: object) -> date | None:
+    """Return the day that an edition named by its year stands for; ``None`` when there is no such edition."""
+    by_year = {str(day.year): as_clarified(day) for day in (FORMER_RULES, *EDITIONS)}
+    return by_year.get(str(year))

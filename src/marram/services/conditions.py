@@ -11,10 +11,11 @@ from typing import TYPE_CHECKING, Any
 
 from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
-from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, edition_of
+from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, clarified_to, edition_of
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
+from marram.services.given import day_of_edition
 from marram.words.language import translate
-from marram.words.texts import text
+from marram.words.texts import day_words, text
 
 if TYPE_CHECKING:
     from marram.services.event import Event
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
 PLAYER_KEYS = ("handed", "club")
 """Keys about the player of one case."""
 
-KEYS = ("on", "form", "sides", "local", *PLAYER_KEYS)
+KEYS = ("on", "edition", "form", "sides", "local", *PLAYER_KEYS)
 """Every key of the conditions in an address."""
 
 NONE = "none"
@@ -65,6 +66,11 @@ class Conditions:
         if self.former:
             return text("conditions.former", year=FIRST_DAY.year - 1)
         return text("conditions.rules", year=self.edition)
+
+    @property
+    def clarified_words(self) -> str:
+        """Up to which day the clarifications reach that a ruling stands on, in words."""
+        return text("conditions.clarified", day=day_words(clarified_to(self.on)))
 
     @property
     def form_words(self) -> str:
@@ -136,7 +142,7 @@ def read_conditions(given: Mapping[str, str], base: Conditions) -> Conditions:
             return otherwise
         return None if value in ("", NONE) else read(value)
 
-    on = _day(given["on"]) if given.get("on") else base.on
+    on = _on(given) or base.on
     return Conditions(
         on=on,
         form=open_or("form", form_of_play.parse, base.form),
@@ -145,6 +151,15 @@ def read_conditions(given: Mapping[str, str], base: Conditions) -> Conditions:
         handed=open_or("handed", _handed, base.handed),
         club=_club(given["club"]) if given.get("club") else base.club,
     )
+
+
+def _on(given: Mapping[str, str]) -> day | None:
+    """Return the day of play, or the day an edition stands for, as clarified up to its last day."""
+    if not given.get("edition"):
+        return _day(given["on"]) if given.get("on") else None
+    if given.get("on"):
+        raise BadAnswer("on and edition both name a day; give one of them.")
+    return day_of_edition(given["edition"], "edition")
 
 
 def _day(text: str) -> day:

@@ -5,6 +5,7 @@ from datetime import date
 from typing import Any, NamedTuple
 
 from marram.errors import BadAnswer, InputError
+from marram.rules import editions
 from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play, sides
@@ -23,7 +24,9 @@ class InForce(NamedTuple):
 
 
 def day_of_play(played_on: object, edition: object, where: Callable[[str], str] = _as_option) -> date:
-    """Return the day of play: the one given, the first of an edition (2016: the former Rules), or today.
+    """Return the day of play: the one given, that of an edition (2016: the former Rules), or today.
+
+    An edition means the edition as clarified up to its last day; a day of play decides otherwise.
 
     Args:
         played_on: the day, as year-month-day.
@@ -50,7 +53,7 @@ def day_of_play(played_on: object, edition: object, where: Callable[[str], str] 
 
 
 def day_of_edition(year: str, where: str) -> date:
-    """Return the first day of an edition, named by its year.
+    """Return the day an edition named by its year stands for: its last, or that of its newest change known.
 
     Args:
         year: the year as given.
@@ -59,8 +62,8 @@ def day_of_edition(year: str, where: str) -> date:
     Raises:
         InputError: there is no such edition.
     """
-    by_year = {str(day.year): day for day in (FORMER_RULES, *EDITIONS)}
-    if year not in by_year:
+    day = editions.day_of_edition(year)
+    if day is None:
         raise InputError(
             said(
                 "{where} {year!r}: there is no such edition. Give {editions}; for teaching also {former}.",
@@ -70,7 +73,7 @@ def day_of_edition(year: str, where: str) -> date:
                 former=FORMER_RULES.year,
             )
         )
-    return by_year[year]
+    return day
 
 
 def form_given(form: object, where: str = "--form") -> FormOfPlay | None:

@@ -17,6 +17,8 @@ def conditions_of(address: Mapping[str, str], cookie: str, event: Event) -> Cond
     """
     kept = {key: value for key, value in parse_qsl(cookie) if key in KEYS and key not in PLAYER_KEYS}
     given = {key: value for key, value in address.items() if key in KEYS}
+    if "edition" in given:  # which stands for a day
+        kept.pop("on", None)
     return read_conditions(kept | given, conditions_of_event(event))
 
 

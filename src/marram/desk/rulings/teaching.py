@@ -1,13 +1,10 @@
 """Teaching: the same incident under the former Rules and under each edition since."""
 
 from dataclasses import dataclass, replace
-from datetime import timedelta
 
 from marram.desk.rulings.case_address import CaseAddress
-from marram.rules.editions import EDITIONS, FIRST_DAY, edition_of
+from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, as_clarified, edition_of
 from marram.rules.incidents.incident import Incident
-
-LAST_FORMER_DAY = FIRST_DAY - timedelta(1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +27,7 @@ def taught(case: CaseAddress) -> list[Taught]:
         return []
     now = edition_of(case.conditions.on)
     found = []
-    for day in (LAST_FORMER_DAY, *EDITIONS):
+    for day in map(as_clarified, (FORMER_RULES, *EDITIONS)):
         conditions = replace(case.conditions, on=day)
         found.append(
             Taught(

@@ -6,13 +6,36 @@ from functools import lru_cache
 from typing import Any
 
 from marram.errors import BadAnswer, DateNotCovered, shown
-from marram.rules.editions import EDITIONS, FIRST_DAY
+from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, day_of_edition
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
 from marram.rules.incidents import incident
 
 Codes = frozenset[str] | None
 """The codes of the Local Rules in force; ``None`` where they are not known."""
+
+
+def day_meant(played_on: date | None, edition: int | str | None) -> date:
+    """Return the day of play: the one given, or the day that an edition stands for, as then clarified.
+
+    Raises:
+        BadAnswer: neither or both are given, or there is no such edition.
+    """
+    if edition is None:
+        if played_on is None:
+            raise BadAnswer(
+                "played_on: no day of play is given. Give it, or an edition such as edition=2023."
+            )
+        return played_on
+    if played_on is not None:
+        raise BadAnswer("played_on and edition both name a day; give one of them.")
+    day = None if isinstance(edition, bool) else day_of_edition(edition)
+    if day is None:
+        known = ", ".join(str(one.year) for one in EDITIONS)
+        raise BadAnswer(
+            f"edition: {shown(edition)} is no edition. Give one of {known}; for teaching also {FORMER_RULES.year}."
+        )
+    return day
 
 
 @lru_cache(maxsize=512, typed=True)
@@ -90,4 +113,4 @@ def _in_force(codes: frozenset[str], day: date, faults: list[str]) -> frozenset[
     return frozenset(found.in_rulings)
 
 
-__all__ = ["Codes", "conditions", "conditions_of", "no_list_of_codes"]
+__all__ = ["Codes", "conditions", "conditions_of", "day_meant", "no_list_of_codes"]

@@ -7,7 +7,7 @@ from threading import Lock
 from typing import Any, TypeVar
 
 from marram.errors import DateNotCovered, InputError, UnknownFact, did_you_mean, shown
-from marram.rules.engine.conditions import conditions, conditions_of, no_list_of_codes
+from marram.rules.engine.conditions import conditions, conditions_of, day_meant, no_list_of_codes
 from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, Vertex, outcomes
 from marram.rules.engine.tree import Entry, Node, grow
@@ -54,9 +54,10 @@ def rule(
     incident: str,
     facts: Mapping[str, Any] | None = None,
     *,
-    played_on: date,
+    played_on: date | None = None,
     form_of_play: FormOfPlay | str | None = None,
     local_rules: Iterable[str] | None = None,
+    edition: int | str | None = None,
 ) -> Result:
     """Rule on one incident.
 
@@ -68,6 +69,8 @@ def rule(
         form_of_play: the form of play; ``None`` when unknown.
         local_rules: the codes of the Model Local Rules in force, e.g. ``["E-5"]``; an empty list says that
             none is; ``None`` when unknown.
+        edition: instead of a day, the year of an edition: it is taken as clarified up to its last day
+            (:func:`marram.rules.editions.as_clarified`).
 
     Returns:
         A ``Ruling``, ``Judgement`` or ``NotCovered`` with its reasons; or ``NeedFacts`` with the next
@@ -78,6 +81,8 @@ def rule(
         DateNotCovered: the day lies before the first one covered for this incident.
     """
     pages = book(incident)
+    if played_on is None or edition is not None:
+        played_on = day_meant(played_on, edition)
     try:
         adopted = None if local_rules is None else frozenset(local_rules)
     except TypeError:

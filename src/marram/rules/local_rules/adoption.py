@@ -32,7 +32,7 @@ def adopt(given: Sequence[str], played_on: date | None = None) -> Adopted:
     Args:
         given: codes of the list, in any case; a numbered form ("B-2.1") stands for its entry ("B-2").
         played_on: the day of play, which decides the list; ``None`` where it is not known. An edition given
-            without a day is its first day.
+            without a day is its last, as then clarified.
     """
     entries: list[LocalRule] = []
     faults: list[str] = []

@@ -6,6 +6,7 @@ from datetime import date
 from typing import Any
 
 from marram.errors import InputError, shown
+from marram.rules.engine.conditions import day_meant
 from marram.rules.engine.request import read_facts, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
@@ -80,10 +81,11 @@ def rule_story(
     happened: Sequence[Happened],
     between: Mapping[str, Any] | None = None,
     *,
-    played_on: date,
+    played_on: date | None = None,
     form_of_play: FormOfPlay | str | None = None,
     local_rules: Iterable[str] | None = None,
     strokes_before: int | None = None,
+    edition: int | str | None = None,
 ) -> StoryResult:
     """Rule on several incidents of one story, and combine them under Rule 1.3c(4).
 
@@ -96,12 +98,14 @@ def rule_story(
         local_rules: as for :func:`marram.rule`.
         strokes_before: strokes on the hole before the first incident, penalty strokes included; 0 before the
             first stroke. An incident that is itself a stroke counts as one made in the story.
+        edition: instead of a day, as for :func:`marram.rule`.
 
     Raises:
         InputError: no incident, too many, or faults in one; each fault names the incident by its place.
         DateNotCovered: as for :func:`marram.rule`.
     """
     _check_numbers(happened, strokes_before)
+    day = day_meant(played_on, edition)
     if not 1 <= len(happened) <= MOST_INCIDENTS:
         raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
@@ -113,7 +117,7 @@ def rule_story(
                 rule(
                     one.incident,
                     one.facts,
-                    played_on=played_on,
+                    played_on=day,
                     form_of_play=form_of_play,
                     local_rules=adopted,
                 )
@@ -135,7 +139,7 @@ def rule_story(
     combined = (
         parts[0]
         if alone
-        else combine(parts, known, played_on=played_on, form_of_play=form_of_play, incidents=names)
+        else combine(parts, known, played_on=day, form_of_play=form_of_play, incidents=names)
     )
     if not isinstance(combined, Ruling):
         return StoryResult(tuple(parts), combined)

@@ -9,7 +9,7 @@ TEXTS: dict[str, str] = {
     "file_error": "{file} cannot be used: {fault}.",
     "a_file": "A file",
     # A sheet
-    "conditions": "Played on {day} (edition {edition}), {form}, {local_rules}.",
+    "conditions": "Played on {day} (edition {edition}), {form}, {local_rules}. Clarifications up to {clarified}.",
     "form.open": "form of play not given",
     "local.open": "Local Rules not given",
     "local": "Local Rules: {codes}",

@@ -20,6 +20,7 @@ TEXTS: dict[str, str] = {
     # In the bar
     "former": "Former Rules, until {year}",
     "rules": "Rules {year}",
+    "clarified": "as clarified up to {day}",
     "form.open": "form of play open",
     "local.open": "Local Rules open",
     "local.none": "no Local Rules",
