@@ -112,6 +112,9 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         return before.with_words_of(part)
     if not _open_with_ball(before):
         return _nothing_open(case, gap, before, deed, taken)
+    told_done = before.place in taken and put_or_played(case, gap, before, deed, taken)
+    if part.action is Action.STOP_PLAY and not deed.has_a_stroke and not told_done:
+        return _stopped_with_ball_open(before, part)
     must_go_back = leaves_mistake(part) and "18.2b" in (*part.citations, *before.ruling.citations)
     corrected = part.stroke is Stroke.DOES_NOT_COUNT and part.action is Action.PLAY_ON
     if deed.plays_the_ball or corrected or must_go_back or put_or_played(case, gap, before, deed, taken):
@@ -121,9 +124,19 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
 
 def _while_stopped(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
     """Play that had to stop stays stopped, whatever is done meanwhile, until it is resumed."""
-    if deed.incident in _PLAY_RESUMED or deed.has_a_stroke or deed.follows_a_stroke:
+    resumed = deed.incident in _PLAY_RESUMED
+    if resumed and before.before_the_stop is not None and deed.ruling.action in _SAYS_NOTHING:
+        return replace(before, ruling=before.before_the_stop, before_the_stop=None).with_words_of(deed.ruling)
+    if resumed or deed.has_a_stroke or deed.follows_a_stroke:
         return _overtaken(case, gap, before, deed, taken)
     return before.with_words_of(deed.ruling)
+
+
+def _stopped_with_ball_open(before: Standing, part: Ruling) -> Standing:
+    """Play stops; what was still to be done with the ball, and may be chosen, stays for when it is resumed."""
+    stopped = replace(part, relief=before.ruling.relief).note(*before.ruling.notes)
+    corrections = joined(before.corrections, part.corrections)
+    return replace(before, ruling=stopped, corrections=corrections, before_the_stop=before.ruling)
 
 
 def _with_mistake_open(

@@ -53,6 +53,11 @@ _AFTER_A_STROKE = frozenset(
 )
 """Incidents that happen to a ball that was played: told after relief was due, they show that play went on."""
 
+_WHERE_A_MOVED_BALL_MAY_END = frozenset(
+    {"ball_in_penalty_area", "ball_in_watercourse", "ball_near_boundary", "ball_not_found"}
+)
+"""Of those, the ones that may be told of a ball that was moved and never put back."""
+
 _WRONG_PLACES = frozenset({"played_from_wrong_place", "second_ball_after_wrong_place"})
 _FAILS_TO_REPLACE = frozenset({"moved_ball_not_replaced", "ball_put_back"})
 _INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
@@ -122,6 +127,18 @@ class Deed:
     def follows_a_stroke(self) -> bool:
         """Whether it happens to a ball that was played, so that play had gone on."""
         return self.incident in _AFTER_A_STROKE
+
+    @property
+    def shows_play_went_on(self) -> bool:
+        """Whether, told after a ball was to be replaced, it shows that the ball had been played since."""
+        return self.follows_a_stroke and self.incident not in _WHERE_A_MOVED_BALL_MAY_END
+
+    @property
+    def is_about_a_ball_at_rest(self) -> bool:
+        """Whether it is about a ball lying somewhere on the course."""
+        ruling = self.ruling
+        of_a_ball = ("8.1", "9.", "12.", "13.1", "14.1", "15.", "16.", "19.")
+        return ruling.action is Action.REPLACE or any(key.startswith(of_a_ball) for key in ruling.citations)
 
     @property
     def fails_to_replace(self) -> bool:

@@ -51,13 +51,25 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
         return True
     if before.place in told:
         return not _took(case, before, Taken.NOTHING_YET)
-    if deed.is_replacing or (gap + 1 in told and deed.ruling.relief):
+    if deed.is_replacing or deed.follows_a_drop or (gap + 1 in told and deed.ruling.relief):
         return True
-    if deed.follows_a_drop or (deed.follows_a_stroke and before.ruling.action is Action.TAKE_RELIEF):
+    if _overtakes(before.ruling, deed):
         return True
     if relief_costs(before.ruling) and not _costs_one_way(before.ruling):
         return not _took(case, before, Taken.NOTHING_YET)
     return ask(case, "14.5a", ball_settled[gap])
+
+
+def _overtakes(before: Ruling, deed: Deed) -> bool:
+    """Whether an act leaves nothing to ask about what an earlier ruling required of the ball."""
+    if before.action is Action.TAKE_RELIEF:
+        gone = "18.2b" in before.citations and deed.is_about_a_ball_at_rest
+        return deed.follows_a_stroke or gone  # where the ball is gone, one at rest was put in play for it
+    if before.action is Action.REPLACE:
+        again = deed.ruling.action is Action.REPLACE
+        elsewhere = deed.ruling.action is Action.TAKE_RELIEF and not deed.follows_a_stroke
+        return again or elsewhere or deed.shows_play_went_on
+    return False
 
 
 def cost_of_relief(case: Case, before: Standing, deed: Deed, told: AbstractSet[int]) -> tuple[Penalty, ...]:

@@ -32,6 +32,8 @@ class Standing:
     """The incident, from 0, whose ruling on the ball stands."""
     mistake_of: Ruling | None = None
     """The ruling that left the mistake that is open."""
+    before_the_stop: Ruling | None = None
+    """While play is stopped: what was still to be done with the ball."""
 
     @classmethod
     def of(cls, part: Ruling, place: int = 0) -> "Standing":
