@@ -11,7 +11,13 @@ from collections.abc import Set as AbstractSet
 from dataclasses import replace
 
 from marram.rules.engine.case import Case
-from marram.rules.facts.several import EarlierMistake, StoryBall, about_ball, with_ball_corrected
+from marram.rules.facts.several import (
+    EarlierMistake,
+    StoryBall,
+    about_ball,
+    ball_settled,
+    with_ball_corrected,
+)
 from marram.rules.ruling import Action, Deadline, Ruling, Stroke, strokes
 from marram.rules.story.bearing import says_who_bears
 from marram.rules.story.breaches import Told
@@ -80,6 +86,8 @@ def ball_after(
         pending = any(one.starts_provisional for one in deeds[: gap + 1])
         decided = (provisional and deed.abandons_provisional) or (pending and deed.puts_provisional_in_play)
         if decided and not standing.mistake_open and not disqualifies(standing.ruling):
+            if deed.abandons_provisional:
+                standing = replace(standing, ruling=replace(standing.ruling, notes=()))
             standing = _overtaken(case, gap, standing, deed, taken)
             continue
         void = (
@@ -124,12 +132,17 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
 
 def _while_stopped(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
     """Play that had to stop stays stopped, whatever is done meanwhile, until it is resumed."""
+    part, open_then = deed.ruling, before.before_the_stop
     resumed = deed.incident in _PLAY_RESUMED
-    if resumed and before.before_the_stop is not None and deed.ruling.action in _SAYS_NOTHING:
-        return replace(before, ruling=before.before_the_stop, before_the_stop=None).with_words_of(deed.ruling)
+    if resumed and open_then is not None and part.action in _SAYS_NOTHING:
+        if not open_then.relief and ask(case, "5.7d", ball_settled[gap]):
+            return _overtaken(case, gap, before, deed, taken)
+        return replace(before, ruling=open_then, before_the_stop=None).with_words_of(part)
     if resumed or deed.has_a_stroke or deed.follows_a_stroke:
         return _overtaken(case, gap, before, deed, taken)
-    return before.with_words_of(deed.ruling)
+    if part.action in _DEMANDS:
+        return _stopped_with_ball_open(replace(before, ruling=part), before.ruling)
+    return before.with_words_of(part)
 
 
 def _stopped_with_ball_open(before: Standing, part: Ruling) -> Standing:

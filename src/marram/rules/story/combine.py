@@ -16,7 +16,7 @@ from marram.rules.ruling import Action, Penalty, Ruling
 from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
 from marram.rules.story.bearing import each_breach_once
 from marram.rules.story.breaches import Told, penalties_together
-from marram.rules.story.deeds import Deed, disqualifies
+from marram.rules.story.deeds import Deed, disqualifies, drop_already_paid
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
 from marram.rules.story.provisional import (
@@ -92,7 +92,8 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
     for place, one in enumerate(rulings, start=1):
         if isinstance(one, Ruling):
             name = incidents[place - 1] if place <= len(incidents) else ""
-            deeds.append(Deed(in_play_at_its_cost(one), name))
+            relief_before = any(deed.ruling.relief for deed in deeds)
+            deeds.append(drop_already_paid(Deed(in_play_at_its_cost(one), name), relief_before=relief_before))
         else:
             undecided.append(f"Incident {place} is not decided yet ({type(one).__name__}); settle it first.")
     if undecided:

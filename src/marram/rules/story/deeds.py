@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who, strokes
 
 OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
 """Those whose penalty is one of the player the story is about."""
@@ -60,6 +60,7 @@ _WHERE_A_MOVED_BALL_MAY_END = frozenset(
 
 _WRONG_PLACES = frozenset({"played_from_wrong_place", "second_ball_after_wrong_place"})
 _FAILS_TO_REPLACE = frozenset({"moved_ball_not_replaced", "ball_put_back"})
+_RELIEF_TAKEN_ANEW = frozenset({"crossing_point_was_wrong"})
 _INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
 _ORIGINAL_FOUND = frozenset({"provisional_ball", "provisional_ball_holed", "provisional_ball_lifted"})
 _AFTER_THE_STROKE = ("11.", "13.2", "13.3")
@@ -167,7 +168,9 @@ class Deed:
         A ball played from where the original was lost, or beside a penalty area the ball was not in, costs stroke
         and distance instead (Rules 17.1c and 18.2b); a mistake noticed in time is corrected (Rule 14.5b).
         """
-        if self.incident == "mistake_in_relief_noticed":
+        if self.incident in _RELIEF_TAKEN_ANEW and self.ruling.action is Action.TAKE_RELIEF:
+            return True
+        if self.incident in ("mistake_in_relief_noticed", "dropped_in_penalty_area"):
             return True
         return (
             self.incident in _INSTEAD_OF_STROKE_AND_DISTANCE
@@ -207,6 +210,23 @@ class Deed:
             only_strokes(one) and not one.citation.startswith(_NOT_SOLELY_FROM_A_BALL)
             for one in self.ruling.penalties
         )
+
+
+def drop_already_paid(deed: Deed, *, relief_before: bool) -> Deed:
+    """Return a drop back on the line with the stroke of its relief counted once.
+
+    Its ruling names the relief it was dropped under; that stroke is the one of the act before, if that offered the
+    relief, else its own. What is left of the option is where the ball must come to rest.
+    """
+    ruling = deed.ruling
+    if deed.incident != "back_on_the_line_drop" or not ruling.relief:
+        return deed
+    free = tuple(replace(option, penalty=0) for option in ruling.relief)
+    if ruling.action is Action.PLAY_AS_IT_LIES:
+        free = ()
+    cost = ruling.relief[0]
+    own = ruling if relief_before else ruling.also(strokes(cost.penalty, cost.citation))
+    return replace(deed, ruling=replace(own, relief=free))
 
 
 def only_strokes(penalty: Penalty) -> bool:

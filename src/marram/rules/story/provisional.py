@@ -32,8 +32,8 @@ def without_abandoned(
     for place, deed in enumerate(deeds):
         if deed.starts_provisional:
             pending = place if pending is None else pending
-        elif pending is not None and deed.abandons_provisional:
-            for between in range(pending + 1, place):
+        elif deed.abandons_provisional and (pending is not None or "18.3c(3)" in deed.ruling.citations):
+            for between in range(0 if pending is None else pending + 1, place):
                 if about_provisional(case, deeds, between):
                     left[between] = tuple(one for one in left[between] if not only_strokes(one))
             pending = None

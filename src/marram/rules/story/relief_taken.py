@@ -40,7 +40,8 @@ def with_option_taken(case: Case, standing: Standing) -> Standing:
         return replace(standing, ruling=played, corrections=lasting)
     if not ruling.relief:
         return standing
-    done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=()).note("relief_has_been_taken")
+    done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=(), which_ball=None)
+    done = done.note("relief_has_been_taken")
     cost = _cost_of_option(case, standing)
     return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost)
 
