@@ -141,7 +141,8 @@ def _while_stopped(case: Case, gap: int, before: Standing, deed: Deed, taken: Ab
     if resumed or deed.has_a_stroke or deed.follows_a_stroke:
         return _overtaken(case, gap, before, deed, taken)
     if part.action in _DEMANDS:
-        return _stopped_with_ball_open(replace(before, ruling=part), before.ruling)
+        still_open = replace(before, ruling=part, corrections=joined(before.corrections, part.corrections))
+        return _stopped_with_ball_open(still_open, before.ruling)
     return before.with_words_of(part)
 
 
