@@ -72,7 +72,6 @@ def editor(editing: FastAPI, chromium: Any) -> Iterator[Any]:
             geolocation={"latitude": 55.0041, "longitude": 4.00015, "accuracy": 6.2},
             permissions=["geolocation"],
         )
-        context.set_default_timeout(PATIENCE)
         page = context.new_page()
         page.on("pageerror", lambda error: faults.append(str(error)))
         page.goto("/map")
@@ -95,5 +94,13 @@ def chromium() -> Iterator[object]:
         pytest.skip(f"{CHROMIUM} is missing; install the chromium package to run browser tests.")
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=str(CHROMIUM), args=QUIET)
+        hurried = browser.new_context
+
+        def new_context(**how: Any) -> Any:
+            context = hurried(**how)
+            context.set_default_timeout(PATIENCE)
+            return context
+
+        browser.new_context = new_context
         yield browser
         browser.close()

@@ -7,7 +7,7 @@ calls ``settled(page)``, then measures. A tap (``.tap()``) arrives after the cal
 
 from playwright.sync_api import Page, expect
 
-PATIENCE = 30_000
+PATIENCE = 60_000
 """Milliseconds that anything waited for may take on a machine with much else to do; only a failing test waits so long."""
 
 AT_WORK = (

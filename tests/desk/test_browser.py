@@ -8,7 +8,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
 from tests.desk.places import Ground
-from tests.desk.settled import PATIENCE, drawn, settled
+from tests.desk.settled import drawn, settled
 
 pytestmark = pytest.mark.browser
 
@@ -29,7 +29,6 @@ def page(request: pytest.FixtureRequest, chromium: Browser, address: str) -> Ite
     context = chromium.new_context(
         viewport=SIZES[request.param], has_touch=request.param == "phone", base_url=address
     )
-    context.set_default_timeout(PATIENCE)
     found = context.new_page()
     elsewhere: list[str] = []
     faults: list[str] = []

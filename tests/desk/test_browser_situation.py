@@ -8,7 +8,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
 from tests.desk.places import Ground
-from tests.desk.settled import PATIENCE, drawn, settled
+from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import SIZES, TOO_SMALL, answer, reach, ready, tap_map
 
 pytestmark = pytest.mark.browser
@@ -22,7 +22,6 @@ def phone(chromium: Browser, address: str) -> Iterator[Page]:
     context = chromium.new_context(
         viewport=SIZES["phone"], has_touch=True, base_url=address, permissions=["geolocation"]
     )
-    context.set_default_timeout(PATIENCE)
     page = context.new_page()
     faults: list[str] = []
     page.on("pageerror", lambda error: faults.append(str(error)))

@@ -13,7 +13,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
 from marram.words.texts import text as said
 from tests.desk.serving import served
-from tests.desk.settled import PATIENCE, drawn, settled
+from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_hole_locations import DAY
 
@@ -47,7 +47,6 @@ def page(request: pytest.FixtureRequest, chromium: Browser, desk_address: str) -
     context = chromium.new_context(
         viewport=SIZES[request.param], has_touch=request.param == "phone", base_url=desk_address
     )
-    context.set_default_timeout(PATIENCE)
     found = context.new_page()
     faults: list[str] = []
     found.on("pageerror", lambda error: faults.append(str(error)))

@@ -11,7 +11,6 @@ from marram.desk.app import create_app
 from marram.words.texts import text as said
 from tests.course.mending.broken import BREAKS, document, features
 from tests.desk.serving import served
-from tests.desk.settled import PATIENCE
 
 pytestmark = pytest.mark.browser
 
@@ -30,7 +29,6 @@ def address(tmp_path):
 
 def opened(chromium, address, **how):
     context = chromium.new_context(base_url=address, **how)
-    context.set_default_timeout(PATIENCE)
     page = context.new_page()
     faults = []
     page.on("pageerror", lambda error: faults.append(str(error)))
