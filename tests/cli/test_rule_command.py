@@ -70,3 +70,16 @@ def test_bad_input_is_named_with_exit_code_2(arguments: list[str], message: str)
     assert message in found.err
     assert "Traceback" not in found.err
     assert not found.out
+
+
+def test_what_is_rather_another_incident_is_said_with_what_to_type() -> None:
+    """Off a terminal the other incident and the facts to add stand in the answer; it is not decided (exit code 3)."""
+    given = ["rule", "ball_placed_after_two_drops", "--fact", "stays_where_first_touched=moved_later"]
+    found = marram(*given)
+    document = json.loads(marram(*given, "--json").out)
+
+    assert found.code == 3
+    assert "This is rather: Wind, water or gravity moved the ball at rest." in found.out
+    assert "marram rule ball_moved_by_natural_forces --fact put_in_play_by_hand=yes" in found.out
+    assert document["kind"] == "hand_over"
+    assert document["result"]["incident"] == document["words"]["rather"]["incident"]

@@ -8,7 +8,7 @@ from marram.rules.incidents import INCIDENTS
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
-ENDS = {"ruling", "judgement", "not_covered"}
+ENDS = {"ruling", "judgement", "hand_over", "not_covered"}
 PLACES = [
     ("The Burn", 9),
     ("Reseeded fairway", 10),

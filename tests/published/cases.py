@@ -26,6 +26,7 @@ A file ``rule_NN*.json`` (or ``former_rules.json``) holds a list of cases. Each 
         "needs": "fact_name",                       instead of the above: this is the next question
         "judgement": "1.2a"                         instead of the above: left to judgement under this provision
         "not_covered": "key"                        instead of the above: refused, for this reason
+        "hand_over": "incident"                     instead of the above: it is rather this incident
       }
     }
 
@@ -46,14 +47,14 @@ from typing import Any
 import marram
 from marram.rules.local_rules.register import REGISTER
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Judgement, NotCovered, PenaltyKind, Ruling
+from marram.rules.ruling import HandOver, Judgement, NotCovered, PenaltyKind, Ruling
 
 HERE = Path(__file__).parent
 DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}
 CASE_KEYS = {"name", "source", "edition", "form", "local_rules", "incident", "facts", "expect", "day"}
 EXPECT_KEYS = {
     "penalty", "who", "action", "stroke", "which_ball", "options", "notes", "cautions", "cites",
-    "correct_until", "otherwise", "needs", "judgement", "not_covered",
+    "correct_until", "otherwise", "needs", "judgement", "not_covered", "hand_over",
 }  # fmt: skip
 STRONG = EXPECT_KEYS - {"notes", "cautions", "cites"}
 OPTION_KEYS = {"kind", "penalty", "club_lengths", "reference", "limits", "setting"}
@@ -134,6 +135,10 @@ def assert_as_expected(result: Any, expect: dict[str, Any]) -> None:
     if "not_covered" in expect:
         assert isinstance(result, NotCovered), result
         assert result.why == expect["not_covered"], result
+        return
+    if "hand_over" in expect:
+        assert isinstance(result, HandOver), result
+        assert result.incident == expect["hand_over"], result
         return
     assert isinstance(result, Ruling), result
     if "penalty" in expect:

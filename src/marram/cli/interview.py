@@ -8,8 +8,10 @@ from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents.finding import find
 from marram.rules.result import NeedFacts
+from marram.rules.ruling import HandOver
 from marram.words.language import translate
 from marram.words.questions import question_words
+from marram.words.sheet import sheet
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
@@ -29,6 +31,11 @@ def choose_incident() -> str:
         chosen = typer.prompt(text("cli.ask.which"), type=int, default=1 if len(found) == 1 else 0)
         if 1 <= chosen <= len(found):
             return str(found[chosen - 1].name)
+
+
+def tell_hand_over(result: HandOver) -> None:
+    """Say which incident it rather is, before asking on about that one."""
+    show_lines([("text", ""), ("title", sheet(result).headline)])
 
 
 def ask(need: NeedFacts, form: FormOfPlay | None) -> str:

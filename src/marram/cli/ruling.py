@@ -12,7 +12,7 @@ from marram.rules.editions import clarified_to, edition_of
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Ruling
+from marram.rules.ruling import HandOver, Ruling
 from marram.said import said
 from marram.services.given import day_of_play, form_given, local_rules_in_force
 
@@ -49,19 +49,23 @@ def give_ruling(
 
         incident = choose_incident()
 
-    incident = incident_now(incident)
+    about: str = incident_now(incident)
 
     def ask_the_book() -> Result:
-        return marram.rule(incident, facts, played_on=day, form_of_play=chosen, local_rules=in_rulings)
+        return marram.rule(about, facts, played_on=day, form_of_play=chosen, local_rules=in_rulings)
 
     result = ask_the_book()
-    while interactive and isinstance(result, NeedFacts):
-        from marram.cli.interview import ask
+    while interactive and isinstance(result, NeedFacts | HandOver):
+        from marram.cli.interview import ask, tell_hand_over
 
-        facts[result.fact] = ask(result, chosen)
+        if isinstance(result, HandOver):
+            tell_hand_over(result)
+            about, facts = result.incident, result.carry(facts)
+        else:
+            facts[result.fact] = ask(result, chosen)
         result = ask_the_book()
     conditions = {
-        "incident": incident,
+        "incident": about,
         "played_on": day.isoformat(),
         "edition": edition_of(day).isoformat(),
         "clarified_to": clarified_to(day).isoformat(),
@@ -83,7 +87,7 @@ def exit_code(result: Result) -> int:
     """Return the exit code of a result."""
     if isinstance(result, Ruling):
         return DECIDED
-    return MORE_FACTS_NEEDED if isinstance(result, NeedFacts) else LEFT_OPEN
+    return MORE_FACTS_NEEDED if isinstance(result, NeedFacts | HandOver) else LEFT_OPEN
 
 
 def _print_json(

@@ -9,7 +9,7 @@ from marram.visible import escaped, visible
 from marram.words.language import translate
 from marram.words.questions import QuestionWords
 from marram.words.relief_options import OptionWords
-from marram.words.sheet import Sheet
+from marram.words.sheet import Rather, Sheet
 from marram.words.texts import text
 
 Line = tuple[str, str]
@@ -60,6 +60,8 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     if sheet.kind == "ruling":
         yield from _section("penalty", sheet.penalties)
     yield from _section("what_to_do", sheet.steps)
+    if sheet.rather:
+        yield "quiet", "  " + _command(sheet.rather)
     if sheet.decided_by:
         yield "text", text("cli.decided_by", who=sheet.decided_by)
     yield from _section("weigh", sheet.criteria)
@@ -73,6 +75,12 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     yield from _section("settled", sheet.settled)
     yield from _section("why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))
     yield from _section("provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))
+
+
+def _command(rather: Rather) -> str:
+    """Return the words to type for the incident that it rather is; the facts given so far go with them."""
+    facts = "".join(f" --fact {name}={token}" for name, token in rather.facts.items())
+    return text("cli.rather", incident=rather.incident, facts=facts)
 
 
 def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:

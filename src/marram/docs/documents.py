@@ -8,7 +8,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "clarified_to": "the day up to which clarifications are taken into account",
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline, penalties, steps, options, if_wrong, cautions, why, provisions; "
-        "while facts are missing, question",
+        "while facts are missing, question; for `hand_over`, rather: the incident that it rather is, and the facts to add there",
         "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.case_file",
     },
     "local-rules": {
@@ -79,7 +79,7 @@ def documents_section() -> str:
     """Return the section of docs/cli.md about JSON."""
     head = (
         "\n## JSON\n\nEvery document holds `marram`, the version of its form (1), and `kind`, what it is: for "
-        "`marram rule` one of `ruling`, `need_facts`, `judgement` and `not_covered`. Keys may be added within a "
+        "`marram rule` one of `ruling`, `need_facts`, `judgement`, `hand_over` and `not_covered`. Keys may be added within a "
         "version; none is renamed or removed. Faults go to standard error, never into the document.\n"
     )
     parts = [head]

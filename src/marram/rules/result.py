@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import Action, Judgement, NotCovered, Penalty, Reason, Ruling
+from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Penalty, Reason, Ruling
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,5 +52,5 @@ class NeedFacts:
     reasons: tuple[Reason, ...] = ()
 
 
-Result = Ruling | NeedFacts | Judgement | NotCovered
+Result = Ruling | NeedFacts | Judgement | NotCovered | HandOver
 """Everything a ruling request can return."""

@@ -1,9 +1,10 @@
-"""What a provision can end in: a ruling, a judgement, or "not covered".
+"""What a provision can end in: a ruling, a judgement, another incident, or "not covered".
 
 All are plain data. Words for people are made from them in :mod:`marram.words`, never here. What a ruling
 request returns beside them, the next question, stands in :mod:`marram.rules.result`.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from typing import Any, Self
@@ -239,7 +240,28 @@ class NotCovered:
     reasons: tuple[Reason, ...] = field(default=(), compare=False)
 
 
-Outcome = Ruling | Judgement | NotCovered
+@dataclass(frozen=True, slots=True)
+class HandOver:
+    """What happened is rather another incident, which is ruled on there with the answers given so far.
+
+    Attributes:
+        incident: the name of that incident.
+        citation: the provision that tells the two apart.
+        facts: what the answers given say in the terms of that incident, by fact name, as tokens.
+        reasons: the facts read, in order.
+    """
+
+    incident: str
+    citation: str
+    facts: tuple[tuple[str, str], ...] = ()
+    reasons: tuple[Reason, ...] = field(default=(), compare=False)
+
+    def carry(self, given: Mapping[str, Any]) -> dict[str, Any]:
+        """Return the facts to rule on that incident with: those given here, and what they say there."""
+        return {**given, **dict(self.facts)}
+
+
+Outcome = Ruling | Judgement | NotCovered | HandOver
 """Everything a provision can end in."""
 
 

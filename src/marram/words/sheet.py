@@ -7,10 +7,12 @@ from typing import Any
 from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled
 from marram.rules.ruling import (
     Action,
     Correction,
+    HandOver,
     Judgement,
     NotCovered,
     Penalty,
@@ -39,11 +41,21 @@ class Why:
 
 
 @dataclass(frozen=True, slots=True)
+class Rather:
+    """The incident that it rather is: its name, title and Rule, and what the answers given say in its terms."""
+
+    incident: str
+    title: str
+    rule: str
+    facts: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
 class Sheet:
     """What an official reads.
 
     Attributes:
-        kind: ``ruling``, ``need_facts``, ``judgement`` or ``not_covered``.
+        kind: ``ruling``, ``need_facts``, ``judgement``, ``hand_over`` or ``not_covered``.
         headline: the answer in one line.
         penalties: each penalty in words; one sentence that says so when there is none.
         steps: what to do, in order.
@@ -59,6 +71,7 @@ class Sheet:
         outcomes: what a judgement can end in.
         reminder: who decides.
         free: whether a ruling costs nothing: no penalty, and no relief that must be paid for.
+        rather: the incident that it rather is, where what was told is another one.
     """
 
     kind: str
@@ -77,6 +90,7 @@ class Sheet:
     outcomes: tuple[str, ...] = ()
     reminder: str = field(default_factory=lambda: say("TERMS", "reminder"))
     free: bool = False
+    rather: Rather | None = None
 
 
 def sheet(
@@ -117,7 +131,22 @@ def sheet(
             decided_by=term(DecidedBy(result.decided_by)),
             outcomes=tuple(headline(outcome, form) for outcome in result.outcomes),
         )
+    if isinstance(result, HandOver):
+        return _hand_over_sheet(result, why)
     return _not_covered_sheet(result, why)
+
+
+def _hand_over_sheet(result: HandOver, why: tuple[Why, ...]) -> Sheet:
+    other = incident(result.incident)
+    rather = Rather(other.name, translate()(other.title), other.rule, dict(result.facts))
+    return Sheet(
+        "hand_over",
+        say("TERMS", "hand_over").format(title=rather.title),
+        steps=(say("TERMS", "hand_over.step"),),
+        why=why,
+        provisions=(cited(result.citation),),
+        rather=rather,
+    )
 
 
 def _not_covered_sheet(result: NotCovered, why: tuple[Why, ...]) -> Sheet:

@@ -6,7 +6,7 @@ from fastapi.responses import RedirectResponse, Response
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.relief_view import relief_views
-from marram.desk.rulings.story import next_incident, together
+from marram.desk.rulings.story import handed_over, next_incident, together
 from marram.desk.rulings.teaching import taught
 from marram.desk.shell.map_state import again as shown_again
 from marram.desk.shell.map_state import map_state
@@ -78,6 +78,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
         choices=choices(case, case.number, [found.result] if found.result else []),
+        rather_url=handed_over(case, sheet.rather) if sheet.rather else None,
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,
         judge=found.judge,

@@ -10,6 +10,7 @@ from marram.services.address import Kept
 from marram.services.address_case import SHARED
 from marram.services.places import Places
 from marram.words.language import translate
+from marram.words.sheet import Rather
 
 OPTION_TAKEN = "option_taken"
 """The stem of the facts about what the player took after one incident."""
@@ -97,6 +98,11 @@ def choosing(case: CaseAddress, what: str) -> str:
     }
     facts = shared if case.kept else {}
     return case.url("/case", what=what, facts=facts, between=between, ask=None)
+
+
+def handed_over(case: CaseAddress, rather: Rather) -> str:
+    """Return the address of the case as the incident that it rather is, with the answers given so far."""
+    return case.url("/case", what=rather.incident, facts={**case.facts, **rather.facts}, ask=None)
 
 
 def next_incident(case: CaseAddress) -> str | None:

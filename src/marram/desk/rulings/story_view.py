@@ -6,7 +6,7 @@ from typing import Any
 from marram.course.model import Course
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import Consultation, consult
-from marram.desk.rulings.story import at_incident, together, without_incident
+from marram.desk.rulings.story import at_incident, handed_over, together, without_incident
 from marram.errors import UnknownIncident
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.several import option_taken
@@ -49,6 +49,11 @@ class Part:
         return self.found.sheet
 
     @property
+    def rather_url(self) -> str | None:
+        """The address of the incident that it rather is, with the answers given; ``None`` where it is this one."""
+        return handed_over(self.found.case, self.sheet.rather) if self.sheet.rather else None
+
+    @property
     def relief_costs(self) -> dict[str, list[str]]:
         """What taking relief costs on top of the penalties: the options by their cost, in words."""
         result = self.found.result
@@ -89,7 +94,7 @@ class StoryView:
     @property
     def unruled_parts(self) -> list[Part]:
         """Incidents that end in a judgement or are not covered: nothing can be added up from them."""
-        return [part for part in self.parts if part.sheet.kind in ("judgement", "not_covered")]
+        return [part for part in self.parts if part.sheet.kind in ("judgement", "hand_over", "not_covered")]
 
     def taken(self, number: int) -> str:
         """What the player took of the relief after an incident, in words; empty where it was not told."""

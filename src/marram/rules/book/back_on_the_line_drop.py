@@ -4,7 +4,11 @@ from dataclasses import replace
 
 from marram.rules.book.local_rules.area_e_options import may_be_played_outside_relief_area
 from marram.rules.book.relief_options import back_on_the_line
-from marram.rules.book.rule_14_dropping import came_to_rest_outside
+from marram.rules.book.rule_14_dropping import (
+    came_to_rest_outside,
+    drop_judged,
+    may_be_played_or_dropped_again,
+)
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -22,15 +26,20 @@ from marram.rules.ruling import Ruling, no_penalty
 
 @provision("14.3c")
 def dropped_back_on_the_line(case: Case) -> Ruling:
-    """In the relief area the ball is in play; outside it, it is dropped again, and then placed."""
+    """A drop like any other: on the line in the right way (since 2023), undeflected, and at rest in its relief area."""
     option = option_taken(case)
-    if came_to_rest_in_relief_area(case):
-        ruling = no_penalty("14.3c(1)").play_as_it_lies()
-    elif may_be_played_outside_relief_area(case):
-        ruling = no_penalty("E-12").play_as_it_lies().note("may_also_drop_again")
-    else:
-        ruling = came_to_rest_outside(case)
+    ruling = drop_judged(case, at_rest_back_on_the_line)
     return replace(ruling.under(option.citation), relief=(option,))
+
+
+@provision("14.3c")
+def at_rest_back_on_the_line(case: Case) -> Ruling:
+    """In the relief area the ball is in play; outside it, it is dropped again, and then placed."""
+    if came_to_rest_in_relief_area(case):
+        return no_penalty("14.3c(1)").play_as_it_lies()
+    if may_be_played_outside_relief_area(case):
+        return may_be_played_or_dropped_again(case)
+    return came_to_rest_outside(case)
 
 
 @provision("14.3c")

@@ -1,5 +1,6 @@
 """Rules 14.3b and 14.7 after the stroke: a dropped or placed ball was played; and what a club-length is."""
 
+from marram.rules.book.local_rules.area_e_options import played_outside_relief_area_by_local_rule
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
@@ -24,6 +25,9 @@ def dropped_ball_played(case: Case) -> Ruling:
     if case.is_one_of(way_of_dropping, WayOfDropping.PLACED):
         return placed_instead_of_dropped(case)
     if not case[ball_in_relief_area]:
+        allowed = played_outside_relief_area_by_local_rule(case)
+        if allowed and case.is_one_of(way_of_dropping, WayOfDropping.RIGHT):
+            return no_penalty("E-12").play_as_it_lies().stroke_counts()
         return played_from_wrong_place(case).under("14.3c")
     if case.is_one_of(way_of_dropping, WayOfDropping.RIGHT):
         return no_penalty("14.3c").play_as_it_lies().stroke_counts()

@@ -1,6 +1,13 @@
 """Rule 14.3: dropping a ball in a relief area, before it is played."""
 
-from marram.rules.book.rule_14_replacing import no_spot_where_it_stays, place_on_nearest_spot
+from collections.abc import Callable
+
+from marram.rules.book.local_rules.area_e_options import played_outside_relief_area_by_local_rule
+from marram.rules.book.rule_14_replacing import (
+    moved_after_it_stayed,
+    no_spot_where_it_stays,
+    place_on_nearest_spot,
+)
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.dropping import (
@@ -14,10 +21,11 @@ from marram.rules.facts.dropping import (
     stays_where_first_touched,
     way_of_dropping,
 )
-from marram.rules.facts.replacing import area_of_placing_spot, spot_that_stays_exists
+from marram.rules.facts.replacing import Stays, area_of_placing_spot, spot_that_stays_exists
 from marram.rules.ruling import (
     Action,
     Deadline,
+    HandOver,
     Ruling,
     WhichBall,
     Who,
@@ -31,13 +39,19 @@ from marram.rules.ruling import (
 @provision("14.3")
 def ball_dropped(case: Case) -> Ruling:
     """A ball was put down in taking relief and has not been played: is relief complete?"""
+    return drop_judged(case, dropped_in_right_way)
+
+
+@provision("14.3")
+def drop_judged(case: Case, at_rest: Callable[[Case], Ruling]) -> Ruling:
+    """In which way was it dropped, did anybody deflect it, and then ``at_rest``: did it come to rest where it must?"""
     if not case.is_one_of(way_of_dropping, WayOfDropping.RIGHT):
         return dropped_in_wrong_way(case)
     deflection = case[deflection_of_drop]
     if deflection is Deflection.NOTHING:
-        return dropped_in_right_way(case)
+        return at_rest(case)
     if deflection is Deflection.BY_ACCIDENT:
-        return accidentally_deflected(case)
+        return accidentally_deflected(case, at_rest)
     return deliberately_deflected(case)
 
 
@@ -73,9 +87,9 @@ def _drop_again() -> Ruling:
 
 
 @provision("14.3c(1)")
-def accidentally_deflected(case: Case) -> Ruling:
+def accidentally_deflected(case: Case, at_rest: Callable[[Case], Ruling]) -> Ruling:
     """What the ball hits by accident after the ground does not matter, only where it comes to rest."""
-    return dropped_in_right_way(case).note("accidental_deflection_does_not_matter")
+    return at_rest(case).note("accidental_deflection_does_not_matter")
 
 
 @provision("14.3c")
@@ -83,7 +97,15 @@ def dropped_in_right_way(case: Case) -> Ruling:
     """At rest in the relief area it is played as it lies; else a second drop, then placing."""
     if case[ball_in_relief_area]:
         return no_penalty("14.3c(1)").play_as_it_lies().note("relief_is_complete")
+    if played_outside_relief_area_by_local_rule(case):
+        return may_be_played_or_dropped_again(case)
     return came_to_rest_outside(case)
+
+
+@provision("E-12")
+def may_be_played_or_dropped_again(_case: Case) -> Ruling:
+    """Until 2022, where adopted: it may be played from outside the relief area, or dropped again."""
+    return no_penalty("E-12").play_as_it_lies().note("may_also_drop_again")
 
 
 @provision("14.3c(2)")
@@ -138,9 +160,11 @@ def no_chance_to_rest_in_relief_area(case: Case) -> Ruling:
 
 
 @provision("14.3c(2)")
-def ball_placed_after_two_drops(case: Case) -> Ruling:
+def ball_placed_after_two_drops(case: Case) -> Ruling | HandOver:
     """After two drops the ball is placed; if it will not stay there twice, the nearest spot where it will."""
-    if case[stays_where_first_touched]:
+    if case.is_one_of(stays_where_first_touched, Stays.MOVED_LATER):
+        return moved_after_it_stayed(case)
+    if case.is_one_of(stays_where_first_touched, Stays.YES):
         return no_penalty("14.3c(2)").play_as_it_lies().note("relief_is_complete")
     if not case[spot_that_stays_exists]:
         return no_spot_where_it_stays(case)

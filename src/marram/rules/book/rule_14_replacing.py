@@ -6,6 +6,7 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.replacing import (
     Material,
+    Stays,
     ball_stays_on_spot,
     lie_altered,
     material_of_lie,
@@ -13,7 +14,7 @@ from marram.rules.facts.replacing import (
     spot_that_stays_exists,
 )
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Action, Deadline, HandOver, Ruling, WhichBall, general, no_penalty
 
 _WHERE_IT_MAY_STAY = {
     Area.TEEING_AREA: Limit.GENERAL_AREA_OR_TEE,
@@ -25,11 +26,13 @@ _WHERE_IT_MAY_STAY = {
 
 
 @provision("14.2")
-def ball_to_be_replaced(case: Case) -> Ruling:
+def ball_to_be_replaced(case: Case) -> Ruling | HandOver:
     """A ball has to be replaced: which ball, on which spot, and what if it will not stay?"""
     if case[lie_altered]:
         return lie_was_altered(case)
-    if not case[ball_stays_on_spot]:
+    if case.is_one_of(ball_stays_on_spot, Stays.MOVED_LATER):
+        return moved_after_it_stayed(case)
+    if case.is_one_of(ball_stays_on_spot, Stays.NO):
         return replaced_ball_does_not_stay(case)
     return with_the_right_ball(case, no_penalty("14.2c").replace_ball().note("spot_includes_height"))
 
@@ -81,6 +84,12 @@ def replaced_ball_does_not_stay(case: Case) -> Ruling:
         return no_spot_where_it_stays(case)
     ruling = place_on_nearest_spot(case, area_of_ball, "14.2e")
     return with_the_right_ball(case, ruling)
+
+
+@provision("14.2e")
+def moved_after_it_stayed(_case: Case) -> HandOver:
+    """A ball that came to rest where it was placed is in play: what moves it afterwards is a matter of Rule 9.3."""
+    return HandOver("ball_moved_by_natural_forces", "9.3", (("put_in_play_by_hand", "yes"),))
 
 
 @provision("14.2e")

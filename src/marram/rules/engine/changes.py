@@ -91,15 +91,15 @@ def _differences(pages: Book, before: Vertex, after: Vertex) -> Iterator[tuple[K
             assert not isinstance(new, GraphNode)
             yield known, old, new
             continue
-        for answer in _answers(asked.fact, old, new):
+        for answer in answers_to_tell_apart(asked.fact, old, new):
             more = {asked.fact: answer}
             pending.append(
                 ({**known, **more}, pages.graph.restrict(old, more), pages.graph.restrict(new, more))
             )
 
 
-def _answers(fact: Fact[Any], *roots: Vertex) -> list[Any]:
-    """Return the answers to tell apart: each allowed one, or an example between any two thresholds."""
+def answers_to_tell_apart(fact: Fact[Any], *roots: Vertex) -> list[Any]:
+    """Return the answers to tell apart: each allowed one, or, of a number or date, an example between any two thresholds."""
     branches = [
         branch
         for root in roots

@@ -73,8 +73,9 @@ def rule(
             (:func:`marram.rules.editions.as_clarified`).
 
     Returns:
-        A ``Ruling``, ``Judgement`` or ``NotCovered`` with its reasons; or ``NeedFacts`` with the next
-        question, if its answer can change the outcome.
+        A ``Ruling``, ``Judgement`` or ``NotCovered`` with its reasons; ``HandOver`` where the answers say that
+        rather another incident happened; or ``NeedFacts`` with the next question, if its answer can change the
+        outcome.
 
     Raises:
         UnknownIncident, UnknownFact, BadAnswer, InputError: the input is wrong; all faults are listed.

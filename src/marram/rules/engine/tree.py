@@ -14,7 +14,7 @@ from marram.errors import BookError
 from marram.rules.engine.case import Branch, Case, FactNeeded, Question
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import date_of_play
-from marram.rules.ruling import Judgement, NotCovered, Outcome, Reason, Ruling
+from marram.rules.ruling import HandOver, Judgement, NotCovered, Outcome, Reason, Ruling
 
 Entry = Callable[[Case], Outcome]
 Path = tuple[tuple[Fact[Any], Branch, str], ...]
@@ -80,7 +80,7 @@ def grow(entry: Entry, path: Path = ()) -> Node | Outcome:
         outcome = entry(case)
     except FactNeeded as needed:
         return Node(entry, path, needed.question, needed.citation)
-    if not isinstance(outcome, Ruling | Judgement | NotCovered):
+    if not isinstance(outcome, Ruling | Judgement | NotCovered | HandOver):
         raise BookError(
             f"{getattr(entry, '__name__', entry)} ended in {outcome!r} instead of a ruling; "
             f"the path was {', '.join(f'{fact.name}' for fact, _, _ in path)}."

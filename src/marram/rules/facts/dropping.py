@@ -3,6 +3,7 @@
 from enum import Enum
 
 from marram.rules.engine.fact import choice, yes_no
+from marram.rules.facts.replacing import Stays
 
 
 class WayOfDropping(Enum):
@@ -98,10 +99,15 @@ could_rest_in_relief_area = yes_no(
     help="Look at speed and slope: a ball plainly running away has no such chance.",
     source="14.3d Exception",
 )
-stays_where_first_touched = yes_no(
+stays_where_first_touched = choice(
     "stays_where_first_touched",
     "Placed where the second drop first touched the ground, does the ball stay, at the first or second attempt?",
-    help="Place it twice on that spot before saying no.",
+    {
+        Stays.YES: "yes",
+        Stays.NO: "no",
+        Stays.MOVED_LATER: "it stayed, and later wind, water or gravity moved it",
+    },
+    help="Place it twice on that spot before saying no. A ball that came to rest there has stayed.",
     source="14.3c(2)",
 )
 measured_with = choice(

@@ -82,3 +82,9 @@ rest_near_where_it_first_touched = yes_no(
     source="E-12",
     decided_by=DecidedBy.MAP,
 )
+relief_was_back_on_the_line = yes_no(
+    "relief_was_back_on_the_line",
+    "Was the relief back on the line (of a penalty area, an unplayable ball, or out of a bunker)?",
+    help="Not lateral relief, free relief, or a ball played again from where the previous stroke was made.",
+    source="E-12",
+)

@@ -20,6 +20,14 @@ class Material(Enum):
     ANYTHING_ELSE = "anything_else"
 
 
+class Stays(Enum):
+    """Whether a ball stays on the spot where it was placed."""
+
+    YES = "yes"
+    NO = "no"
+    MOVED_LATER = "moved_later"
+
+
 original_ball_unavailable = yes_no(
     "original_ball_unavailable",
     "Is the original out of reach, cut or cracked, or was it played by another, or is play being resumed?",
@@ -67,10 +75,15 @@ material_of_lie = choice(
     help="Sand counts wherever it is on the course.",
     source="14.2d",
 )
-ball_stays_on_spot = yes_no(
+ball_stays_on_spot = choice(
     "ball_stays_on_spot",
     "Does the ball stay on the spot, at the first or second attempt?",
-    help="Set it down a second time before saying no.",
+    {
+        Stays.YES: "yes",
+        Stays.NO: "no",
+        Stays.MOVED_LATER: "it stayed, and later wind, water or gravity moved it",
+    },
+    help="Set it down a second time before saying no. A ball that came to rest there has stayed.",
     source="14.2e",
 )
 area_of_placing_spot = choice(

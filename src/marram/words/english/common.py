@@ -187,6 +187,8 @@ TERMS: dict[str, str] = {
     # Standing sentences
     "reminder": "Advice only: the referee and the Committee decide.",
     "not_covered": "marram does not rule on this.",
+    "hand_over": "This is rather: {title}.",
+    "hand_over.step": "Go on there; the answers given so far are carried along.",
     "judgement": "The Rules leave this to judgement.",
 }
 

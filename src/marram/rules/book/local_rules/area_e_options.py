@@ -3,7 +3,11 @@
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
-from marram.rules.facts.local_relief import dropping_zone_provided, rest_near_where_it_first_touched
+from marram.rules.facts.local_relief import (
+    dropping_zone_provided,
+    relief_was_back_on_the_line,
+    rest_near_where_it_first_touched,
+)
 from marram.rules.facts.local_zones import dropping_zone_is_only_option
 from marram.rules.facts.relief import rest_in_area_first_touched, rest_nearer_than_start_of_line
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
@@ -42,6 +46,14 @@ def with_dropping_zone(
     if only_dropping_zone(case):
         options = tuple(one for one in options if one.kind is ReliefKind.STROKE_AND_DISTANCE)
     return (*options, *dropping_zone_relief(case, penalty))
+
+
+@provision("E-12")
+def played_outside_relief_area_by_local_rule(case: Case) -> bool:
+    """Whether a ball of which only the relief area was told is one dropped back on the line that may be played there."""
+    if case.played_since(EDITION_2023) or not case.local_rule("E-12"):
+        return False
+    return case[relief_was_back_on_the_line] and may_be_played_outside_relief_area(case)
 
 
 @provision("E-12")

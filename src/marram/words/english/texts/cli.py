@@ -15,6 +15,7 @@ TEXTS: dict[str, str] = {
     "local": "Local Rules: {codes}",
     "none": "none",
     "answer_with": "Answer with --fact {fact}={answer}",
+    "rather": "Ask: marram rule {incident}{facts}, with the facts given here",
     "answer_in_file": 'Answer it in the file, under "between": "{fact}": "{answer}"',
     "penalty": "Penalty",
     "what_to_do": "What to do",

@@ -74,6 +74,8 @@ TEXTS: dict[str, str] = {
     "ruling.ruling": "Ruling",
     "ruling.judgement": "A matter of judgement",
     "ruling.not_covered": "Not covered",
+    "ruling.hand_over": "Another incident",
+    "ruling.rather": "Go on with: {title}",
     "ruling.penalty": "Penalty",
     "ruling.caution": "Caution",
     "ruling.why_not": "Why not",

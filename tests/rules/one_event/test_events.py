@@ -1,0 +1,54 @@
+"""An event told in any of the ways an official may come in by ends in one ruling.
+
+``events.json`` holds events, each with the ways into it and the facts that tell it in each::
+
+    {"event": "what happened", "source": "...", "edition": "both" | "2019" | "2023", "local_rules": ["E-12"]?,
+     "ways": [{"incident": "ball_dropped", "facts": {"way_of_dropping": "right"}}, ...]}
+
+Facts that are left open are compared over all their answers; a hand-over is followed. What is compared are the penalties,
+with whose they are, and what happens to the ball.
+"""
+
+import json
+from itertools import combinations
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from marram.rules.editions import EDITION_2019, EDITION_2023
+from marram.rules.engine.graph import GraphNode, Vertex, vertices
+from marram.rules.facts.conditions import FormOfPlay
+from tests.rules.one_event.ways import contradictions, told
+
+EVENTS: list[dict[str, Any]] = json.loads((Path(__file__).parent / "events.json").read_text(encoding="utf-8"))
+DAYS = {"2019": (EDITION_2019,), "2023": (EDITION_2023,), "both": (EDITION_2019, EDITION_2023)}
+
+
+@pytest.mark.parametrize("form", [FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY], ids=lambda one: one.value)
+@pytest.mark.parametrize("event", EVENTS, ids=lambda one: one["event"])
+def test_every_way_into_an_event_ends_alike(event: dict[str, Any], form: FormOfPlay) -> None:
+    """Whatever is answered to the questions that two ways share, both end in the same penalties and the same ball."""
+    adopted = tuple(event.get("local_rules", ()))
+    for day in DAYS[event["edition"]]:
+        left = {
+            f"{number}. {way['incident']}": told(
+                way["incident"], tuple(way["facts"].items()), day, form, adopted
+            )
+            for number, way in enumerate(event["ways"], start=1)
+        }
+        for (name, first), (other, second) in combinations(left.items(), 2):
+            found = list(contradictions(first, second, _asked(first) & _asked(second), form, equal=True))
+            assert not found, f"{day} {name} / {other}\n" + "\n".join(map(str, found))
+
+
+def _asked(root: Vertex) -> frozenset[Any]:
+    return frozenset(one.fact for one in vertices(root) if isinstance(one, GraphNode))
+
+
+@pytest.mark.parametrize("event", EVENTS, ids=lambda one: one["event"])
+def test_an_event_is_told_in_two_ways_at_least(event: dict[str, Any]) -> None:
+    """Each has a source and differing ways, so that something is compared."""
+    assert event["source"]
+    ways = [json.dumps(way, sort_keys=True) for way in event["ways"]]
+    assert len(set(ways)) == len(ways) > 1
