@@ -101,6 +101,8 @@ class WhichBall(Enum):
     ORIGINAL = "original"
     """The original ball, unless it cannot be recovered with reasonable effort in a few seconds (Rule 14.2a)."""
     ORIGINAL_OR_ANOTHER = "original_or_another"
+    ANOTHER = "another"
+    """A ball other than the original, which is in pieces (Rule 4.2b)."""
 
 
 class Deadline(Enum):

@@ -1,5 +1,6 @@
 """Rule 1: conduct, and playing by the Rules."""
 
+from marram.rules.book.conduct_found import found_by_committee
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_09_player import moved_by_player
@@ -9,6 +10,7 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conduct import (
     ActOfOther,
+    AgreementAtStart,
     CodePenalty,
     HowInvolved,
     WhoIgnored,
@@ -40,11 +42,10 @@ def conduct(case: Case) -> Ruling | Judgement:
 
 
 @provision("1.2a")
-def serious_misconduct(_case: Case) -> Judgement:
-    """Whether an act was serious misconduct contrary to the spirit of the game is the Committee's to judge."""
-    return Judgement(
-        "1.2a",
-        "committee",
+def serious_misconduct(case: Case) -> Ruling | Judgement:
+    """Whether an act was serious misconduct is the Committee's to judge; what it has found decides."""
+    return found_by_committee(
+        case,
         (
             "misconduct_far_from_norm",
             "misconduct_likely",
@@ -52,7 +53,6 @@ def serious_misconduct(_case: Case) -> Judgement:
             "misconduct_no_lesser_penalty",
             "misconduct_of_others",
         ),
-        (free("1.2a"), out("1.2a")),
     )
 
 
@@ -79,7 +79,10 @@ def anothers_breach_ignored(case: Case) -> Ruling | Judgement:
 @provision("1.3b(1)")
 def agreed_to_ignore(case: Case) -> Ruling:
     """All who agreed are disqualified once one of them has started the round."""
-    if case[someone_had_started]:
+    started = case[someone_had_started]
+    if started is AgreementAtStart.CALLED_OFF:
+        return free("1.3b(1)").note("others_who_agreed_are_out")
+    if started is AgreementAtStart.YES:
         return out("1.3b(1)", Who.EACH_PLAYER)
     return free("1.3b(1)").note("call_off_agreement_before_start")
 

@@ -1,5 +1,6 @@
 """Rule 3.3: stroke play: the scorecard, and holing out."""
 
+from marram.rules.book.conduct_found import found_by_committee
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, out
@@ -105,14 +106,9 @@ def not_certified(case: Case) -> Ruling:
 
 
 @provision("3.3b(1)")
-def marker_certified_wrong_score(_case: Case) -> Judgement:
+def marker_certified_wrong_score(case: Case) -> Ruling | Judgement:
     """A marker who is a player and knowingly certifies a wrong score risks disqualification for misconduct."""
-    return Judgement(
-        "1.2a",
-        "committee",
-        ("marker_knew", "marker_gained_nothing", "marker_should_be_disqualified"),
-        (out("1.2a"), free("1.2a")),
-    )
+    return found_by_committee(case, ("marker_knew", "marker_gained_nothing", "marker_should_be_disqualified"))
 
 
 @provision("3.3b(4)")

@@ -78,7 +78,7 @@ def ball_broke(_case: Case) -> Ruling:
     return (
         no_penalty("4.2b")
         .stroke_does_not_count()
-        .next(Action.REPLAY, WhichBall.ORIGINAL_OR_ANOTHER)
+        .next(Action.REPLAY, WhichBall.ANOTHER)
         .note("play_another_ball_same_spot")
         .correct("play_from_where_stroke_was", Deadline.BEFORE_STROKE, general("14.7a"))
     )

@@ -102,9 +102,33 @@ def club_damaged(case: Case) -> Ruling | Judgement:
     done = case[after_damage]
     if done is AfterDamage.KEPT:
         return free("4.1a(2)")
+    if done is AfterDamage.NOTHING_YET:
+        return what_may_be_done(case)
     if done is AfterDamage.REPAIRED:
         return club_repaired(case)
     return club_replaced(case)
+
+
+@provision("4.1a(2)")
+def what_may_be_done(case: Case) -> Ruling:
+    """A damaged club may be used as it is; whether it may be repaired or replaced depends on the damage."""
+    ruling = free("4.1a(2)").note("damaged_club_may_be_used")
+    if case.is_one_of(damaged_by, DamagedBy.ABUSE):
+        if case.played_since(EDITION_2023):
+            return ruling.note("neither_repair_nor_replace")
+        return ruling.note("repair_without_delay", "not_to_be_replaced")
+    ruling = ruling.note("repair_without_delay")
+    if replacing_allowed(case):
+        return decided_by_g9(case, ruling.under("4.1b(4)").note("may_be_replaced"))
+    return decided_by_g9(case, ruling.note("not_to_be_replaced"))
+
+
+@provision("G-9")
+def decided_by_g9(case: Case, ruling: Ruling) -> Ruling:
+    """Where the Local Rule says whether a damaged club may be replaced, the ruling cites it."""
+    if not case.played_since(EDITION_2023) and case.is_one_of(damaged_by, DamagedBy.OTHERS):
+        return ruling
+    return ruling.under("G-9") if case.local_rule("G-9") else ruling
 
 
 @provision("4.1a(2)")
@@ -129,9 +153,12 @@ def club_replaced(case: Case) -> Ruling:
     if not replacing_allowed(case):
         if not case[had_fourteen_clubs]:
             return club_came_from(case)
-        return clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
+        breach = clubs_penalty(case, "4.1b(4)" if case.played_since(EDITION_2023) else "4.1b(3)")
+        return breach if case.is_one_of(damaged_by, DamagedBy.ABUSE) else decided_by_g9(case, breach)
     came_from = free("G-9") if built_from_parts_as_allowed(case) else club_came_from(case)
-    return came_from if came_from.penalties else came_from.note("damaged_club_out_of_play")
+    if came_from.penalties:
+        return came_from
+    return decided_by_g9(case, came_from.note("damaged_club_out_of_play"))
 
 
 @provision("4.1a(2)")
@@ -180,6 +207,8 @@ def too_many_clubs(case: Case) -> Ruling:
     """Starting or playing with more than 14 clubs is penalised for each hole, at most two."""
     if case[excess_noticed] is ExcessNoticed.BEFORE_ROUND:
         return excess_before_round(case)
+    if case[excess_noticed] is ExcessNoticed.ANOTHERS_CARRIED_IN:
+        return free("4.1b(1)").note("give_club_back")
     if case[excess_noticed] is ExcessNoticed.BROUGHT_KNOWINGLY:
         return clubs_penalty(case, "4.1b(1)").under("4.1c(2)")
     return clubs_penalty(case, "4.1b(1)")

@@ -17,9 +17,10 @@ from marram.rules.facts.cause import (
 )
 from marram.rules.facts.lifting import Marking, spot_marking
 from marram.rules.facts.movement import (
+    AfterLifting,
     HandledAs,
     TreePurpose,
-    going_elsewhere,
+    after_lifting,
     handled_as,
     handling_allowed,
     tree_purpose,
@@ -118,11 +119,23 @@ def touched_on_purpose(case: Case) -> Ruling:
 def lifted_as_allowed(case: Case) -> Ruling:
     """A Rule that allows lifting takes the penalty away; a ball that is to go back must have been marked."""
     ruling = no_penalty("9.4b Exception 1")
-    if case[going_elsewhere]:
+    after = case[after_lifting]
+    if after is AfterLifting.RELIEF_GIVEN_UP:
+        return free_relief_given_up(case)
+    if after is AfterLifting.WENT_ELSEWHERE:
+        return ruling.under("9.4a").play_as_it_lies()
+    if after is AfterLifting.GOES_ELSEWHERE:
         return ruling.under("9.4a").next(Action.PLAY_ON).note("go_on_under_that_rule")
     if case.is_one_of(spot_marking, Marking.RIGHT):
         return must_go_back(ruling)
     return must_go_back(penalty(1, "14.1a").under("9.4b Exception 1"))
+
+
+@provision("Clarification 9.4b/4")
+def free_relief_given_up(_case: Case) -> Ruling:
+    """Once free relief is given up the ball should not have been lifted: one stroke, and it goes back."""
+    ruling = penalty(1, "9.4b").under("Clarification 9.4b/4")
+    return must_go_back(ruling).note("relief_may_still_be_taken_free", "stroke_and_distance_in_all_one")
 
 
 @provision("Clarification 9.4a/1")

@@ -1,5 +1,6 @@
 """Rule 20: resolving Rules issues, and rulings by referee and Committee."""
 
+from marram.rules.book.conduct_found import found_by_committee
 from marram.rules.book.plain_outcomes import free, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -83,11 +84,8 @@ def breach_by_another_kept_quiet(case: Case) -> Ruling | Judgement:
     """In stroke play players protect the field: keeping quiet can be serious misconduct."""
     if case.match_play:
         return free("20.1b(2)").note("opponent_may_overlook_breach")
-    return Judgement(
-        "1.2a",
-        "committee",
-        ("misconduct_knew_breach", "misconduct_time_to_tell"),
-        (free("20.1c(2)"), out("1.2a")),
+    return found_by_committee(
+        case, ("misconduct_knew_breach", "misconduct_time_to_tell"), otherwise="20.1c(2)"
     )
 
 

@@ -1,6 +1,7 @@
 """Rule 24: team competitions."""
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_10_advice import advice_received_unasked
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.help import asked_or_allowed
@@ -35,6 +36,8 @@ def advice_in_team(case: Case) -> Ruling:
     what = case[team_advice]
     if what is TeamAdvice.ASKED_ADVICE_GIVER:
         return asked_advice_giver(case)
+    if what is TeamAdvice.GIVEN_UNASKED:
+        return advice_giver_spoke_unasked(case)
     if what is TeamAdvice.ADVICE_GIVER_STOOD_BEHIND:
         return advice_giver_stood_behind(case)
     if what is TeamAdvice.PLAYING_ADVICE_GIVER:
@@ -54,6 +57,14 @@ def asked_advice_giver(case: Case) -> Ruling:
     if case.local_rule("H-2") and case[advice_giver_allowed]:
         return free("24.4a")
     return in_breach("10.2a").under("24.4a")
+
+
+@provision("24.4a")
+def advice_giver_spoke_unasked(case: Case) -> Ruling:
+    """The named advice giver may advise; from another person who is not playing it is advice unasked."""
+    if case.local_rule("H-2") and case[advice_giver_allowed]:
+        return free("24.4a")
+    return advice_received_unasked(case).under("24.4a")
 
 
 @provision("24.4a")

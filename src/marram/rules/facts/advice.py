@@ -87,8 +87,8 @@ advice_deed = choice(
 )
 was_advice = yes_no(
     "was_advice",
-    "Was it meant to influence the choice of a club, how to make a stroke, or how to play?",
-    help="Not advice: where things are, distances, the wind, the Rules, and other public information.",
+    "Was it meant to tell or to learn which club, how to swing or how to play (not distance, wind direction, where things are, the Rules)?",
+    help="Ask what it was said, shown, asked or touched for. Public information is not advice; what the wind will do to the ball is.",
     source="Definitions: advice",
 )
 during_round = yes_no(

@@ -35,6 +35,7 @@ class AfterDamage(Enum):
     KEPT = "kept"
     REPAIRED = "repaired"
     REPLACED = "replaced"
+    NOTHING_YET = "nothing_yet"
 
 
 class DamagedBy(Enum):
@@ -60,6 +61,7 @@ class ExcessNoticed(Enum):
     BEFORE_ROUND = "before_round"
     BROUGHT_KNOWINGLY = "brought_knowingly"
     DURING_ROUND = "during_round"
+    ANOTHERS_CARRIED_IN = "anothers_carried_in"
 
 
 class SharedClub(Enum):
@@ -118,6 +120,7 @@ after_damage = choice(
         AfterDamage.KEPT: "went on using it",
         AfterDamage.REPAIRED: "had it repaired as nearly as possible to what it was",
         AfterDamage.REPLACED: "replaced it with another club",
+        AfterDamage.NOTHING_YET: "nothing yet: what may be done with it?",
     },
     help="Damaged during the round or while play was stopped.",
     source="4.1a(2)",
@@ -153,7 +156,7 @@ club_source = choice(
 )
 more_than_fourteen = yes_no(
     "more_than_fourteen",
-    "Does the player (partners: the two together, if they share) now have more than 14 clubs?",
+    "With this club, were there more than 14 (partners who share: together; not counting parts, or another's club only carried in)?",
     help="Count every club carried by or for the player; parts of broken clubs do not count.",
     source="4.1b(1)",
 )
@@ -164,6 +167,7 @@ excess_noticed = choice(
         ExcessNoticed.BEFORE_ROUND: "shortly before starting the round; the club was there by accident",
         ExcessNoticed.BROUGHT_KNOWINGLY: "it was brought knowingly, and not left behind before starting",
         ExcessNoticed.DURING_ROUND: "after starting the round",
+        ExcessNoticed.ANOTHERS_CARRIED_IN: "the excess is another's club, found or put in the bag by mistake since, and not used",
     },
     help="Only a club there by accident may be taken out of play before the start and kept in the bag.",
     source="4.1c(2)",
@@ -182,7 +186,7 @@ whose_club = choice(
     {
         SharedClub.PARTNER: "the partner's",
         SharedClub.OTHER_PLAYER: "that of another player who is playing on the course",
-        SharedClub.PICKED_UP_ONLY: "another player's, but picked up by mistake and not used",
+        SharedClub.PICKED_UP_ONLY: "another player's, found or picked up, carried along and not used",
     },
     help="A club from anybody who is not playing on the course counts as added, not shared.",
     source="4.1b(2)",

@@ -15,12 +15,28 @@ class CodePenalty(Enum):
     DISQUALIFICATION = "disqualification"
 
 
+class ConductFinding(Enum):
+    """What the Committee has found about an act under Rule 1.2a."""
+
+    NOT_DECIDED = "not_decided"
+    NO_DISQUALIFICATION = "no_disqualification"
+    DISQUALIFIED = "disqualified"
+
+
 class WhoIgnored(Enum):
     """How a Rule or penalty came to be ignored."""
 
     PLAYER_ALONE = "player_alone"
     BY_AGREEMENT = "by_agreement"
     OPPONENTS_BREACH = "opponents_breach"
+
+
+class AgreementAtStart(Enum):
+    """Whether an agreement to ignore a Rule still stood when somebody started."""
+
+    NO = "no"
+    YES = "yes"
+    CALLED_OFF = "called_off"
 
 
 class ActOfOther(Enum):
@@ -53,6 +69,18 @@ code_penalty = choice(
     source="1.2b",
     decided_by=DecidedBy.COMMITTEE,
 )
+conduct_finding = choice(
+    "conduct_finding",
+    "What has the Committee found about the act?",
+    {
+        ConductFinding.NOT_DECIDED: "nothing yet: show what to weigh",
+        ConductFinding.NO_DISQUALIFICATION: "no serious misconduct, or none that it disqualifies for",
+        ConductFinding.DISQUALIFIED: "serious misconduct, and it disqualifies the player",
+    },
+    help="Only the Committee decides, with every circumstance before it; without a Code of Conduct there is nothing in between.",
+    source="1.2a",
+    decided_by=DecidedBy.COMMITTEE,
+)
 knew_it_applied = yes_no(
     "knew_it_applied",
     "Did the player, or all who agreed, know that the Rule or penalty applied?",
@@ -72,10 +100,15 @@ who_ignored = choice(
     source="1.3b(1)",
     decided_by=DecidedBy.COMMITTEE,
 )
-someone_had_started = yes_no(
+someone_had_started = choice(
     "someone_had_started",
     "Had any of those players started the round with the agreement still standing?",
-    help="Before the start an agreement may still be called off.",
+    {
+        AgreementAtStart.NO: "no",
+        AgreementAtStart.YES: "yes",
+        AgreementAtStart.CALLED_OFF: "yes, but the player asked about had called it off before and told the others",
+    },
+    help="Before the start an agreement may still be called off; who held to it is disqualified all the same.",
     source="1.3b(1)",
     decided_by=DecidedBy.COMMITTEE,
 )

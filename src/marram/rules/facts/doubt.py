@@ -94,7 +94,7 @@ decided_before_stroke = yes_no(
 )
 chosen_ball = choice(
     "chosen_ball",
-    "Was the procedure allowed for the ball chosen (without a choice in time: the ball played first)?",
+    "Take the ball named to count before a stroke at either (none named: the one played first). Was what was done with it allowed?",
     {
         BallResult.ALLOWED: "allowed",
         BallResult.NOT_ALLOWED: "not allowed, but no serious breach",
@@ -106,7 +106,7 @@ chosen_ball = choice(
 )
 other_ball = choice(
     "other_ball",
-    "Was the procedure allowed for the other ball?",
+    "Was what was done with the other of the two balls allowed?",
     {
         BallResult.ALLOWED: "allowed",
         BallResult.NOT_ALLOWED: "not allowed, but no serious breach",
@@ -159,9 +159,9 @@ ruling_fault = choice(
     "ruling_fault",
     "What kind of mistake did the referee or the Committee make?",
     {
-        RulingFault.WRONG_RULING: "a Rule was applied wrongly",
+        RulingFault.WRONG_RULING: "a player was told a wrong ruling, or a penalty was given or left out wrongly",
         RulingFault.INSTRUCTION_MISUNDERSTOOD: "the player reasonably misunderstood an instruction and breached a Rule",
-        RulingFault.ADMINISTRATIVE: "a mistake in running the competition, such as a tie or a handicap miscounted",
+        RulingFault.ADMINISTRATIVE: "no ruling: a mistake in running the competition (adding up, a tie, a handicap, the draw)",
     },
     help="A wrong ruling is an attempt to apply the Rules; the rest is administration.",
     source="20.2d",

@@ -56,8 +56,8 @@ way_of_dropping = choice(
     "way_of_dropping",
     "How was the ball put down?",
     {
-        WayOfDropping.RIGHT: "dropped by the player straight down from knee height, first touching the relief area",
-        WayOfDropping.BY_SOMEONE_ELSE: "dropped by someone else (not the partner)",
+        WayOfDropping.RIGHT: "dropped by the player (or partner) straight down from knee height, first touching the relief area",
+        WayOfDropping.BY_SOMEONE_ELSE: "dropped by a caddie or anyone else but the partner",
         WayOfDropping.NOT_KNEE_HEIGHT: "dropped from above or below knee height",
         WayOfDropping.NOT_STRAIGHT_DOWN: "thrown, spun or rolled",
         WayOfDropping.TOUCHED_BEFORE_GROUND: "dropped, but it touched the player or equipment before the ground",
@@ -76,8 +76,8 @@ drop_number = choice(
 )
 ball_in_relief_area = yes_no(
     "ball_in_relief_area",
-    "Does the ball lie in the relief area, as it came to rest or as it was played?",
-    help="Measure with the longest club but the putter; any part of the ball inside is in; no interference left.",
+    "Does it lie (or was it played) in the relief area: not nearer the hole, in the area of the course first touched, with complete relief?",
+    help="Measure with the longest club but the putter; any part of the ball inside is in. Complete: no interference left by what free relief was taken from.",
     source="14.3c, Definitions: relief area",
 )
 deflection_of_drop = choice(

@@ -217,8 +217,8 @@ side_card = choice(
     "side_card",
     "What is wrong with the side's scorecard?",
     {
-        SideCard.NOT_IDENTIFIED: "no score of a hole is identified to the partner who made it",
-        SideCard.OTHER_NOT_IDENTIFIED: "on a hole one partner's score stands, the other's is missing or not identified",
+        SideCard.NOT_IDENTIFIED: "on a hole no score shows which partner made it",
+        SideCard.OTHER_NOT_IDENTIFIED: "on a hole one partner's score stands and shows whose it is; the other's is missing or does not",
         SideCard.SCORE_THAT_COUNTS_TOO_LOW: "the score that counts for the side on a hole is too low",
         SideCard.SCORE_THAT_COUNTS_TOO_HIGH: "the score that counts for the side on a hole is too high",
         SideCard.OTHER_SCORE_WRONG: "only a score that does not count for the side is wrong",

@@ -62,11 +62,11 @@ mark_on_green = choice(
     "mark_on_green",
     "What does the mark on the putting green come from?",
     {
-        GreenDamage.PERSON_OR_OUTSIDE_INFLUENCE: "a person, animal, ball, shoe, club, machine, old plug, embedded thing or hail",
+        GreenDamage.PERSON_OR_OUTSIDE_INFLUENCE: "a person, animal, ball, shoe, club, flagstick, machine, old plug, embedded thing or hail",
         GreenDamage.NORMAL_MAINTENANCE: "normal upkeep, such as aeration holes or cutting grooves",
         GreenDamage.NATURAL_FORCES: "watering, rain or other natural forces",
         GreenDamage.NATURAL_IMPERFECTION: "weeds, bare, diseased or uneven growth",
-        GreenDamage.WEAR_OF_HOLE: "natural wear of the hole",
+        GreenDamage.WEAR_OF_HOLE: "natural wear of the hole (an edge torn by flagstick, foot or ball is the first answer)",
     },
     help="Who caused it does not matter; the player's own spike marks count. A mark partly off the green: see 8.1b/7.",
     source="13.1c(2), Clarification 8.1b/7",

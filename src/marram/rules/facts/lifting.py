@@ -69,7 +69,7 @@ spot_marking = choice(
     "spot_marking",
     "How was the spot marked before the ball was lifted?",
     {
-        Marking.RIGHT: "with a ball-marker, or a club held on the ground, right behind or right next to the ball",
+        Marking.RIGHT: "with a ball-marker, or a club held on the ground, right at the ball (behind, beside or in front)",
         Marking.WRONG: "in a wrong way (a natural object, or not right at the ball)",
         Marking.NOT_MARKED: "not at all",
     },

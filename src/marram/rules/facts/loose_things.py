@@ -89,9 +89,9 @@ artificial_thing = choice(
     "artificial_thing",
     "What was removed?",
     {
-        ArtificialThing.MOVABLE_OBSTRUCTION: "a movable obstruction: a rake, bottle, hose, stake or the like",
+        ArtificialThing.MOVABLE_OBSTRUCTION: "a movable obstruction: a rake, bottle, hose, stake, another hole's tee-marker or the like",
         ArtificialThing.EXEMPT_FROM_MOTION_RULE: "a removed flagstick, or a player's equipment (no ball or ball-marker)",
-        ArtificialThing.TEE_MARKER: "a tee-marker, before a ball was played from that teeing area",
+        ArtificialThing.TEE_MARKER: "a tee-marker of the teeing area the player was about to play from",
         ArtificialThing.NO_MOVABLE_OBSTRUCTION: "a boundary object, an integral object or an immovable obstruction",
     },
     help="Movable: with reasonable effort and without damage. The Committee may define an object either way.",

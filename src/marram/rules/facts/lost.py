@@ -236,7 +236,7 @@ stroke_at_provisional = choice(
         StrokeAtProvisional.NEARER_BEFORE: "one from nearer the hole than that spot, before the original was found or its place certain",
         StrokeAtProvisional.AFTER: "one after the original was found or its place certain",
     },
-    help="Dropping it nearer the hole to play it counts like a stroke. Go by what was known when it was made.",
+    help="Only a stroke counts; dropping or lifting it nearer the hole does not yet. Go by what was known when it was made.",
     source="18.3c(2)",
 )
 

@@ -128,7 +128,7 @@ handicap_put_right = yes_no(
 )
 declared_handicap = choice(
     "declared_handicap",
-    "How was the declared handicap wrong?",
+    "Was the handicap (or Handicap Index) declared for the match too high or too low?",
     {
         DeclaredHandicap.TOO_HIGH: "too high",
         DeclaredHandicap.TOO_LOW: "too low",

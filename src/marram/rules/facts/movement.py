@@ -33,6 +33,15 @@ class HandledAs(Enum):
     ONLY_TOUCHED = "only_touched"
 
 
+class AfterLifting(Enum):
+    """What follows a lifting that a Rule allows (Rules 9.4a and 9.4b)."""
+
+    GOES_BACK = "goes_back"
+    GOES_ELSEWHERE = "goes_elsewhere"
+    WENT_ELSEWHERE = "went_elsewhere"
+    RELIEF_GIVEN_UP = "relief_given_up"
+
+
 lifted_and_replaced_on_green = yes_no(
     "lifted_and_replaced_on_green",
     "Had the ball on the green already been lifted and replaced on the spot it moved from?",
@@ -103,12 +112,24 @@ going_elsewhere = yes_no(
     help="Then the ball need not go back first; otherwise it is replaced on its original spot.",
     source="9.4a, 9.5a",
 )
+after_lifting = choice(
+    "after_lifting",
+    "What became of the lifted ball, or what will?",
+    {
+        AfterLifting.GOES_BACK: "it goes back on its spot",
+        AfterLifting.GOES_ELSEWHERE: "relief will be taken, or it will be put on another spot, under that Rule",
+        AfterLifting.WENT_ELSEWHERE: "that relief has been taken already, or it stands on that other spot",
+        AfterLifting.RELIEF_GIVEN_UP: "lifted for free relief, which the player now does not want",
+    },
+    help="Where relief is taken, the ball need not go back first.",
+    source="9.4a, Clarification 9.4b/4",
+)
 handled_as = choice(
     "handled_as",
     "What did the player or caddie do to the ball at rest?",
     {
-        HandledAs.LIFTED: "lifted it, rotated it or moved it on purpose",
-        HandledAs.ONLY_TOUCHED: "touched it on purpose without moving it",
+        HandledAs.LIFTED: "lifted it, or moved it from its spot on purpose",
+        HandledAs.ONLY_TOUCHED: "touched it on purpose, or turned it on its spot, so that it did not leave the spot",
     },
     help="Touching with a club or by holding something against the ball counts. A partner counts as the player.",
     source="9.4b",

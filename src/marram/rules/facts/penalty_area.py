@@ -73,8 +73,8 @@ first_penalty_area_colour = choice(
 
 found_in_penalty_area = yes_no(
     "found_in_penalty_area",
-    "Has the ball been found in the penalty area?",
-    help="Found and identified there within three minutes after the search began.",
+    "Has the ball been found in the penalty area, within three minutes of beginning to search?",
+    help="Found and identified there. Found later: answer no; it may not be played, and counts as not found.",
     source="17.1c",
 )
 

@@ -51,8 +51,8 @@ day_of_play_over = yes_no(
 )
 practice_breach_again = yes_no(
     "practice_breach_again",
-    "Is it a further breach of this kind that day?",
-    help="Since 2023 a second stroke is a further breach; rubbing one green several times is one breach.",
+    "Is it a further breach that day (until 2022 related acts are one breach; since 2023 each stroke after the first is another)?",
+    help="Rubbing one green several times is one breach in either edition.",
     source="5.2b",
 )
 when_practised = choice(
@@ -70,10 +70,10 @@ struck = choice(
     "struck",
     "What was the stroke or swing made at, and what for?",
     {
-        Struck.BALL_FOR_PRACTICE: "a stroke at a ball, or anything of about that size, for practice",
+        Struck.BALL_FOR_PRACTICE: "a stroke at a ball the player was not playing the hole with, for practice or for no reason",
         Struck.COURTESY: "a ball sent back to a practice area or to another player, only out of courtesy",
         Struck.DECIDED_HOLE: "playing out a hole whose result was already decided",
-        Struck.SWING_ONLY: "a swing without meaning to strike a ball, or at a tee, cone or pebble",
+        Struck.SWING_ONLY: "a practice swing, not meant to strike a ball; or a tee, cone or pebble was struck",
     },
     help="A plastic or foam practice ball of about the size of a ball counts as a ball.",
     source="5.5a, Clarification 5.5a/1",

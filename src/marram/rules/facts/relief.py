@@ -215,8 +215,8 @@ line_relief = choice(
 
 rest_within_club_length = yes_no(
     "rest_within_club_length",
-    "Did it come to rest within one club-length of the point that sets the relief area?",
-    help="Before 2023: the reference point chosen on the line. Since 2023: where the ball first touched the ground on the line.",
+    "Did it come to rest within one club-length of where it first touched the line (until 2022: of the reference point chosen on it)?",
+    help="Measure with the longest club other than a putter, from that point in any direction.",
     source="14.3c",
     decided_by=DecidedBy.MAP,
 )

@@ -30,8 +30,8 @@ class Stays(Enum):
 
 original_ball_unavailable = yes_no(
     "original_ball_unavailable",
-    "Is the original out of reach, cut or cracked, or was it played by another, or is play being resumed?",
-    help="Out of reach: not to be got back with reasonable effort in a few seconds, and not by the player's doing.",
+    "Is the original out of easy reach (not made so on purpose), cut or cracked, played by another, or is play being resumed?",
+    help="Out of reach: not to be got back with reasonable effort in a few seconds. A player who threw it away on purpose must get it back.",
     source="14.2a",
 )
 replaced_by = choice(
@@ -39,7 +39,7 @@ replaced_by = choice(
     "Who put the ball back?",
     {
         ReplacedBy.PLAYER_OR_LIFTER: "the player, a partner, or whoever had lifted or moved it",
-        ReplacedBy.SOMEONE_ELSE: "someone else",
+        ReplacedBy.SOMEONE_ELSE: "someone else, such as a caddie who had not lifted or moved it",
     },
     help="A caddie may put back only a ball that the caddie had lifted or moved.",
     source="14.2b(1)",

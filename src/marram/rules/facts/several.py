@@ -35,7 +35,7 @@ intervening_event = tuple(
 acts_related = tuple(
     yes_no(
         f"acts_related_{gap}",
-        f"Do the breach of incident {gap + 1} and the one before it come from a single act or from related acts?",
+        f"Does the breach of incident {gap + 1} belong to the one before it (the same act, or close to it in time and purpose)?",
         help="Look at how close the acts are in purpose, time and place, and at whether they breach the same Rule.",
         source="1.3c(4) (2019)",
     )

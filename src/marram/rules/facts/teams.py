@@ -12,6 +12,7 @@ class TeamAdvice(Enum):
     ADVICE_GIVER_STOOD_BEHIND = "advice_giver_stood_behind"
     PLAYING_ADVICE_GIVER = "playing_advice_giver"
     BETWEEN_TEAM_PLAYERS = "between_team_players"
+    GIVEN_UNASKED = "given_unasked"
 
 
 advice_giver_allowed = yes_no(
@@ -26,8 +27,9 @@ team_advice = choice(
     "Who asked for advice or gave it, or stood behind the player?",
     {
         TeamAdvice.ASKED_ADVICE_GIVER: "the player asked a captain, coach or advice giver for advice",
-        TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "such a person stood behind the ball on purpose while the player took the stance",
-        TeamAdvice.PLAYING_ADVICE_GIVER: "the named advice giver, while playing a round, was asked or gave advice",
+        TeamAdvice.ADVICE_GIVER_STOOD_BEHIND: "a captain, coach or advice giver stood behind the ball on purpose while the stance was taken",
+        TeamAdvice.GIVEN_UNASKED: "a captain, coach or advice giver, not playing, told the player something unasked",
+        TeamAdvice.PLAYING_ADVICE_GIVER: "the named advice giver was playing too, and was asked or gave advice",
         TeamAdvice.BETWEEN_TEAM_PLAYERS: "two players of the team, both playing, asked or gave advice",
     },
     help="Partners on a side may always advise each other.",

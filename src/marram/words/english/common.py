@@ -49,6 +49,7 @@ TERMS: dict[str, str] = {
     # Which ball
     "WhichBall.ORIGINAL": "Use the original ball; another only if it cannot be got back with reasonable effort in a few seconds.",
     "WhichBall.ORIGINAL_OR_ANOTHER": "The original ball or another ball may be used.",
+    "WhichBall.ANOTHER": "Use another ball, not the original.",
     # Deadlines
     "Deadline.BEFORE_STROKE": "before making a stroke",
     "Deadline.BEFORE_NEXT_HOLE": "before a stroke is made to begin another hole (on the final hole: before the scorecard is returned)",

@@ -17,6 +17,7 @@ NOTES: dict[str, str] = {
     "misconduct_no_lesser_penalty": "Without a Code of Conduct there is no penalty between none and disqualification; even serious misconduct may first be met with a warning that a repeat will disqualify.",
     "misconduct_of_others": "A player is not to be penalised under a Code for family, friends or spectators; for a caddie only if the Code says so.",
     "apply_the_penalty_itself": "Apply the penalty of the Rule that was breached, if it is not too late.",
+    "others_who_agreed_are_out": "Those who held to the agreement and started, or let another start, are disqualified.",
     "call_off_agreement_before_start": "Tell the players to call the agreement off before any of them starts; otherwise all are disqualified.",
     "act_of_outside_influence": "Treat it as the act of an outside influence (or of the other player) and rule on what it did to the ball or the course.",
     "as_if_player_had_acted": "Rule on the act as if the player had done it: choose the incident that describes the act.",

@@ -28,6 +28,7 @@ PROVISIONS: dict[str, str] = {
     "9.7b Exception": "Whoever would not be penalised for lifting or moving the ball is not penalised for the ball-marker either.",
     "Clarification 9.2a/1": "A player who had no way of knowing that the ball had been moved is not penalised for having played it from there.",
     "Clarification 9.2a/2": "A player answers for moving the ball even without noticing that it moved.",
+    "Clarification 9.4b/4": "A player who lifted the ball for free relief and then does not take it gets one stroke and puts it back, or may still take relief.",
     "Clarification 9.4a/1": "Bringing a ball down from a tree costs nothing when it serves to identify the ball or to take relief; otherwise it is moving the ball.",
 }
 
@@ -37,6 +38,8 @@ NOTES: dict[str, str] = {
     "rules_of_new_area_apply": "The ball now lies in another area: the Rules of that area apply, with its relief options.",
     "holed_with_previous_stroke": "The ball is holed with the previous stroke.",
     "relief_may_still_be_taken": "The player may go on and take the relief, without putting the ball back first.",
+    "relief_may_still_be_taken_free": "The free relief may still be taken instead, without penalty; unplayable ball relief from the spot costs its own stroke on top.",
+    "stroke_and_distance_in_all_one": "Played under stroke and distance instead, it costs that one stroke only, and nothing for lifting.",
     "go_on_under_that_rule": "Go on under the Rule that gives the relief or the new spot; the ball need not go back first.",
     "relief_from_tree_is_due": "The ball was brought down to be dropped elsewhere: relief is taken now; it may be free relief where a Rule gives that there.",
     "need_not_go_back_into_tree": "The ball need not go back into the tree: unplayable ball relief may be taken instead, for its own stroke on top.",
