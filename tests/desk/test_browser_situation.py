@@ -148,3 +148,26 @@ def test_tee_markers_are_tapped(phone: Page, ground: Ground) -> None:
     expect(card).not_to_contain_text("The mapped tee is shown")
     expect(phone.locator(".mark-left_marker, .mark-right_marker")).to_have_count(2)
     expect(phone.locator("path.r-area.o-A")).to_have_count(1)
+
+
+def test_an_option_taken_without_a_script(chromium: Browser, address: str) -> None:
+    """By keyboard and without JavaScript: the option is told, the total stands above, and the next act goes on."""
+    context = chromium.new_context(viewport=SIZES["phone"], base_url=address, java_script_enabled=False)
+    page = context.new_page()
+    page.goto(
+        "/case?what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+        "&penalty_area_colour=red&on=2024-06-01&form=stroke_play&local=none"
+    )
+    taken = page.get_by_role("link", name="Took lateral relief")
+    taken.focus()
+    page.keyboard.press("Enter")
+    expect(page.get_by_role("heading", level=1)).to_contain_text("One penalty stroke")
+    before = page.get_by_label(said("rulings.together.before"))
+    before.fill("1")
+    before.press("Enter")
+    expect(page.get_by_role("heading", level=1)).to_contain_text("third")
+    page.get_by_role("link", name=said("rulings.together.next")).click()
+    expect(page.get_by_role("heading", level=1, name=said("rulings.what.title"))).to_be_visible()
+    assert "option_taken_1=lateral" in page.url
+    assert "strokes_before=1" in page.url
+    context.close()

@@ -10,7 +10,8 @@ names the acts: an incident with its facts. A story::
       "form": "stroke_play" | "match_play" | ...,
       "sides": "four_ball",                        optional
       "acts": ["unplayable>lateral", "wrong_place"],
-                                                   acts in order; after ``>`` the option that was taken
+                                                   acts in order; after ``>`` the option that was taken; with ``!``
+                                                   another player's act
       "between": {"intervening_event_1": "yes"},   what an official would answer if asked; told only when asked
       "strokes_before": 1, "next_stroke": 6,       optional
       "total": 3,                                  penalty strokes of the player; or by who gets them; or by edition;
@@ -27,7 +28,7 @@ import pytest
 
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import PenaltyKind, Ruling, Who
-from marram.rules.story.story import Happened, StoryResult, rule_story, total_strokes
+from marram.rules.story.story import ANOTHER_PLAYER, Happened, StoryResult, rule_story, total_strokes
 from tests.published.cases import DAYS, HERE
 
 FOLDER = HERE / "stories"
@@ -55,7 +56,9 @@ def told(story: dict[str, Any]) -> list[Happened]:
     acts = []
     for act in story["acts"]:
         name, _, option = act.partition(">")
-        acts.append(Happened(ACTS[name]["incident"], {**shared, **ACTS[name]["facts"]}, option or None))
+        by = ANOTHER_PLAYER if name.endswith("!") else None
+        one = ACTS[name.rstrip("!")]
+        acts.append(Happened(one["incident"], {**shared, **one["facts"]}, option or None, by=by))
     return acts
 
 
@@ -132,4 +135,4 @@ def test_stories_are_many_and_whole() -> None:
 
 def test_every_act_is_told() -> None:
     """No act stands in the list that no story tells."""
-    assert {act.partition(">")[0] for story in STORIES for act in story["acts"]} == set(ACTS)
+    assert {act.partition(">")[0].rstrip("!") for story in STORIES for act in story["acts"]} == set(ACTS)

@@ -65,6 +65,7 @@ acts = st.sampled_from(NAMES).flatmap(
         option=st.none() | st.sampled_from(["lateral", "as_it_lies", "nothing_yet"]),
         ball=st.none() | st.sampled_from(["in_play", "provisional", "other_players"]),
         strokes=st.none() | st.integers(0, 12),
+        by=st.none() | st.just("another_player"),
     )
 )
 cases = st.builds(

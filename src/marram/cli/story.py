@@ -50,10 +50,16 @@ def rule_on_story(path: Path, as_json: bool) -> None:
     raise SystemExit(MORE_FACTS_NEEDED if result.combined is None else exit_code(result.combined))
 
 
+def _named(one: Happened) -> str:
+    """Return in brackets which ball an act was about, and that it was another player's, where that was told."""
+    names = [ball_words(one.ball), say("TERMS", "situation.by_another") if one.by else ""]
+    told = ", ".join(name for name in names if name)
+    return f" ({told})" if told else ""
+
+
 def _lines(happened: list[Happened], result: StoryResult, form: FormOfPlay | None) -> Iterator[Line]:
     for place, (one, part) in enumerate(zip(happened, result.parts, strict=True), start=1):
-        ball = ball_words(one.ball)
-        yield "head", f"{place}. {translate()(incident(one.incident).title)}{f' ({ball})' if ball else ''}"
+        yield "head", f"{place}. {translate()(incident(one.incident).title)}{_named(one)}"
         words = sheet(part, form_of_play=form, given=one.facts)
         yield "text", f"   {words.headline}"
         if words.question:

@@ -16,6 +16,7 @@ from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.former_names import fact_now, incident_now
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
+from marram.rules.story.story import ANOTHER_PLAYER
 from marram.services.conditions import KEYS, Conditions
 from marram.services.places import ROLES, Degrees, Places, read_places
 from marram.services.rulings import Asked
@@ -26,8 +27,10 @@ INCIDENT_KEYS = frozenset({"what", "condition", *ROLES})
 STROKES_BEFORE = "strokes_before"
 STROKES = {f"strokes_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
 """Keys for the strokes made from an incident until the next, by its number."""
+BY = {f"by_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
+"""Keys that say whose act an incident was, by its number."""
 
-OWN_KEYS = frozenset({"hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *INCIDENT_KEYS, *KEYS})
+OWN_KEYS = frozenset({"hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *BY, *INCIDENT_KEYS, *KEYS})
 """Keys of an address that are not facts."""
 
 BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
@@ -77,6 +80,7 @@ class Address:
         between: what is known between incidents, by fact.
         strokes_before: strokes on the hole before the first incident, penalty strokes included, where told.
         strokes: strokes made from an incident until the next, by its number, where they were told.
+        by_another: the numbers of the incidents that were another player's act.
     """
 
     conditions: Conditions
@@ -92,6 +96,7 @@ class Address:
     between: dict[str, str] = field(default_factory=dict)
     strokes_before: int | None = None
     strokes: dict[int, int] = field(default_factory=dict)
+    by_another: frozenset[int] = frozenset()
 
     @property
     def incident(self) -> Incident | None:
@@ -112,6 +117,7 @@ class Address:
         if self.strokes_before is not None:
             pairs.append((STROKES_BEFORE, str(self.strokes_before)))
         pairs += [(f"strokes_{number}", str(made)) for number, made in sorted(self.strokes.items())]
+        pairs += [(f"by_{number}", ANOTHER_PLAYER) for number in sorted(self.by_another)]
         if self.ask:
             pairs.append(("ask", self.ask))
         pairs += self.conditions.pairs()
@@ -177,6 +183,7 @@ def read_address(
         faults.append(f"hole: {shown(hole)} is not the number of a hole; give for example hole=7.")
     number = _number(own, kept, faults)
     strokes = _strokes(own, faults)
+    by_another = _by_another(own, faults)
     if faults:
         raise InputError(*faults)
     what, ask = incident_now(own.get("what", "")) or None, own.get("ask") or None
@@ -199,7 +206,19 @@ def read_address(
         {name: answer for name, answer in facts.items() if name in BETWEEN},
         strokes.pop(0, None),
         strokes,
+        by_another,
     )
+
+
+def _by_another(own: Mapping[str, str], faults: list[str]) -> frozenset[int]:
+    """Return the numbers of the incidents that were another player's act."""
+    told = {number: own[key] for key, number in BY.items() if own.get(key)}
+    faults += [
+        f"by_{number}: {shown(who)} is nobody; give by_{number}={ANOTHER_PLAYER} or leave it out."
+        for number, who in told.items()
+        if who != ANOTHER_PLAYER
+    ]
+    return frozenset(told)
 
 
 def _strokes(own: Mapping[str, str], faults: list[str]) -> dict[int, int]:

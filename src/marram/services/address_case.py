@@ -1,7 +1,7 @@
 """From the address of a page to the case it holds, and from a case to the address of a page about one of its acts."""
 
 from collections.abc import Mapping
-from typing import Any, TypeVar
+from typing import Any, Literal, TypeVar
 
 from marram.errors import UnknownIncident
 from marram.relief.place.player import USUAL_CLUB_LENGTH
@@ -37,7 +37,8 @@ def case_at(address: Address, made_with: MadeWith | None = None) -> Case:
         option = between.pop(option_taken[number - 1].name, None)
         ball = between.pop(about_ball[number - 1].name, None)
         strokes = address.strokes.get(number)
-        acts.append(Act(act.incident, act.facts, act.places, act.condition, option, ball, strokes))
+        by: Literal["another_player"] | None = "another_player" if number in address.by_another else None
+        acts.append(Act(act.incident, act.facts, act.places, act.condition, option, ball, strokes, by))
     conditions = address.conditions
     return Case(
         conditions.on,
@@ -119,6 +120,9 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
         strokes={
             place: act.strokes for place, act in enumerate(case.incidents, start=1) if act.strokes is not None
         },
+        by_another=frozenset(
+            place for place, act in enumerate(case.incidents, start=1) if act.by is not None
+        ),
     )
 
 

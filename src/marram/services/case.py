@@ -61,6 +61,7 @@ class Act:
         option: what the player then did: a kind of relief, ``as_it_lies`` or ``nothing_yet``.
         ball: which ball of the story it was about: ``in_play``, ``provisional``, ``other_players``, …
         strokes: strokes that count, made in this act and until the next; ``None``: those the act itself shows.
+        by: ``another_player`` where it was another player's act (in a match the opponent's).
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -74,6 +75,9 @@ class Act:
     option: str | None = field(default=None, metadata=give('a word such as "lateral" or "as_it_lies"'))
     ball: str | None = field(default=None, metadata=give('a word such as "provisional" or "in_play"'))
     strokes: int | None = field(default=None, metadata=give("a whole number of strokes"))
+    by: Literal["another_player"] | None = field(
+        default=None, metadata=give('"another_player", or leave it out')
+    )
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ def happened(case: Case) -> list[Happened]:
     """Return what happened, as the Rules are asked about it."""
     shared = {"sides": case.sides} if case.sides else {}
     return [
-        Happened(act.incident, {**shared, **act.facts}, act.option, act.ball, act.strokes)
+        Happened(act.incident, {**shared, **act.facts}, act.option, act.ball, act.strokes, act.by)
         for act in case.incidents
     ]
 

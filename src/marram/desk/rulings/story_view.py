@@ -12,7 +12,7 @@ from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.several import option_taken
 from marram.rules.result import Result
 from marram.rules.ruling import Ruling, Who
-from marram.rules.story.story import Happened, rule_story, total_strokes
+from marram.rules.story.story import ANOTHER_PLAYER, Happened, rule_story, total_strokes
 from marram.rules.story.strokes import StrokeCount
 from marram.words.language import translate
 from marram.words.penalties import strokes_words
@@ -156,7 +156,12 @@ def consult_story(course: Course, case: CaseAddress) -> StoryView:
         url = at_incident(case, number).url("/case")
         parts.append(Part(number, found, url, _removed(without_incident(case, number))))
     happened = [
-        Happened(part.found.case.what or "", part.found.known, strokes=case.strokes.get(part.number))
+        Happened(
+            part.found.case.what or "",
+            part.found.known,
+            strokes=case.strokes.get(part.number),
+            by=ANOTHER_PLAYER if part.number in case.by_another else None,
+        )
         for part in parts
     ]
     form = _form(case)

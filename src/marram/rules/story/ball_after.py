@@ -21,7 +21,7 @@ from marram.rules.facts.several import (
 from marram.rules.ruling import Action, Deadline, Ruling, Stroke, strokes
 from marram.rules.story.bearing import says_who_bears
 from marram.rules.story.breaches import Told
-from marram.rules.story.deeds import Deed, disqualifies, only_strokes
+from marram.rules.story.deeds import NOTHING_DONE, Deed, disqualifies, only_strokes
 from marram.rules.story.mistakes import (
     corrects_what_was_put_down,
     had_been_corrected,
@@ -80,7 +80,7 @@ def ball_after(
     standing = Standing.of(first.next(Action.HOLE_OVER) if disqualifies(first) else first)
     for gap, deed in enumerate(deeds[1:]):
         before = deeds[gap].ruling
-        if known.get(about_ball[gap + 1]) is StoryBall.OTHER_PLAYERS:
+        if deed is NOTHING_DONE or known.get(about_ball[gap + 1]) is StoryBall.OTHER_PLAYERS:
             continue  # what is to be done with that ball is said under its own name
         provisional = known.get(about_ball[standing.place]) in PROVISIONAL_BALLS
         pending = any(one.starts_provisional for one in deeds[: gap + 1])

@@ -1,6 +1,7 @@
 """Several incidents of one story: how their penalties add up (Rule 1.3c(4)), and what to do with the ball."""
 
 from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -16,7 +17,7 @@ from marram.rules.ruling import Action, Penalty, Ruling
 from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
 from marram.rules.story.bearing import each_breach_once
 from marram.rules.story.breaches import Told, penalties_together
-from marram.rules.story.deeds import Deed, disqualifies, drop_already_paid
+from marram.rules.story.deeds import NOTHING_DONE, Deed, by_another_player, disqualifies, drop_already_paid
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
 from marram.rules.story.provisional import (
@@ -34,6 +35,7 @@ def combine(
     played_on: date,
     form_of_play: FormOfPlay | str | None = None,
     incidents: Sequence[str] = (),
+    by_another: AbstractSet[int] = frozenset(),
 ) -> Result:
     """Combine the rulings on incidents that happened one after the other in one story.
 
@@ -48,6 +50,8 @@ def combine(
         played_on: the day of the round.
         form_of_play: the form of play, if known: in a match a hole is lost once.
         incidents: the names of what happened, in the same order; what they show by themselves is not asked.
+        by_another: the places, from 0, of what another player did: its penalties are that player's, and what it
+            leaves to be done is done with that player's ball.
 
     Raises:
         InputError: no incident or more than six, or one that is not decided yet.
@@ -61,15 +65,24 @@ def combine(
         for place, deed in enumerate(deeds)
     ]
     match = known.get(the_form) is FormOfPlay.MATCH_PLAY
-    penalties = walk(
-        Book(lambda case: Ruling(penalties=combined_penalties(case, deeds, known, match=match))), known
-    )
+    every = deeds
+    theirs = [by_another_player(deed, match=match) for deed in deeds] if by_another else []
+    if by_another:
+        deeds = [NOTHING_DONE if place in by_another else deed for place, deed in enumerate(deeds)]
+        theirs = [one if place in by_another else NOTHING_DONE for place, one in enumerate(theirs)]
+        every = [theirs[place] if place in by_another else deed for place, deed in enumerate(deeds)]
+
+    def added_up(case: Case) -> Ruling:
+        own = combined_penalties(case, deeds, theirs, known, match=match)
+        return Ruling(penalties=own)
+
+    penalties = walk(Book(added_up), known)
     if not isinstance(penalties, Ruling):
         return penalties
     counted = penalties.penalties
     if match and hole_lost_by([counted]) is not None:
-        return replace(_hole_over(deeds, counted), reasons=penalties.reasons)
-    result = walk(Book(lambda case: combined(case, deeds, counted, known)), known)
+        return replace(_hole_over(every, counted), reasons=penalties.reasons)
+    result = walk(Book(lambda case: combined(case, deeds, every, counted, known)), known)
     if isinstance(result, NeedFacts):
         result = only_offered([deed.ruling for deed in deeds], result)
     before = {reason.fact: reason for reason in penalties.reasons}
@@ -101,24 +114,28 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
     return deeds
 
 
-def combined(case: Case, deeds: Sequence[Deed], penalties: tuple[Penalty, ...], told: Told) -> Ruling:
-    """Put the incidents together into one ruling with ``penalties``."""
+def combined(
+    case: Case, deeds: Sequence[Deed], every: Sequence[Deed], penalties: tuple[Penalty, ...], told: Told
+) -> Ruling:
+    """Put the incidents together into one ruling with ``penalties``; ``every`` holds those of another player too."""
     case.enter("1.3c(4)")
     taken = {place for place, fact in enumerate(option_taken) if fact in told}
     standing = ball_after(case, deeds, taken, told)
     case.leave()
-    costly = sum(1 for deed in deeds if deed.ruling.penalties) + bool(standing.relief_taken)
+    costly = sum(1 for deed in every if deed.ruling.penalties) + bool(standing.relief_taken)
     return replace(
         standing.ruling,
         penalties=penalties if disqualifies(Ruling(penalties)) else penalties + standing.relief_taken,
         corrections=standing.corrections,
-        cautions=_cautions(deeds),
-        citations=_citations(deeds, costly),
+        cautions=_cautions(every),
+        citations=_citations(every, costly),
         reasons=(),
     )
 
 
-def combined_penalties(case: Case, deeds: Sequence[Deed], told: Told, *, match: bool) -> tuple[Penalty, ...]:
+def combined_penalties(
+    case: Case, deeds: Sequence[Deed], theirs: Sequence[Deed], told: Told, *, match: bool
+) -> tuple[Penalty, ...]:
     """Rule 1.3c(4): one penalty, the highest, for breaches that belong together; else one for each.
 
     What does not count is left out first: strokes solely from a ball that does not count, an abandoned provisional
@@ -129,11 +146,14 @@ def combined_penalties(case: Case, deeds: Sequence[Deed], told: Told, *, match: 
     counting = without_abandoned(case, deeds, counting)
     counting = with_stroke_and_distance_once(case, deeds, counting)
     counting = each_breach_once(counting, [deed.ruling.citations for deed in deeds])
-    lost_by = hole_lost_by(counting) if match else None
+    of_another = [deed.ruling.penalties for deed in theirs]
+    both = [own + other for own, other in zip(counting, of_another or [()] * len(counting), strict=True)]
+    lost_by = hole_lost_by(both) if match else None
     if lost_by is not None:
-        total = penalties_in_match(counting, lost_by)
+        total = penalties_in_match(both, lost_by)
     else:
         total = penalties_together(case, deeds, counting, told)
+        total += penalties_together(case, theirs, of_another, told) if theirs else ()
     case.leave()
     return total
 

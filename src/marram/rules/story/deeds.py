@@ -212,6 +212,17 @@ class Deed:
         )
 
 
+NOTHING_DONE = Deed(Ruling())
+"""In the place of an act of somebody else: for the player nothing happened."""
+
+
+def by_another_player(deed: Deed, *, match: bool) -> Deed:
+    """Return an act as one of another player: in a match the opponent."""
+    theirs = Who.OPPONENT if match else Who.OTHER_PLAYER
+    named = tuple(replace(one, who=theirs) if one.who is Who.PLAYER else one for one in deed.ruling.penalties)
+    return replace(deed, ruling=replace(deed.ruling, penalties=named))
+
+
 def drop_already_paid(deed: Deed, *, relief_before: bool) -> Deed:
     """Return a drop back on the line with the stroke of its relief counted once.
 

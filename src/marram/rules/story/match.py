@@ -2,9 +2,11 @@
 
 from collections.abc import Sequence
 
-from marram.rules.ruling import Penalty, PenaltyKind
+from marram.rules.ruling import Penalty, PenaltyKind, Who
 
 _LOSES_THE_HOLE = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
+_IN_THE_MATCH = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER, Who.OPPONENT)
+"""Those whose loss of the hole ends it; another player on the course plays another match."""
 _NEXT_HOLE = ("5.5b", "5.5c")
 """Practice between holes costs the next hole (Rule 5.5b)."""
 
@@ -12,7 +14,7 @@ _NEXT_HOLE = ("5.5b", "5.5c")
 def hole_lost_by(counting: Sequence[tuple[Penalty, ...]]) -> int | None:
     """Return the first act, from 0, whose penalty is the loss of the hole; ``None`` if none is."""
     for place, penalties in enumerate(counting):
-        if any(one.kind in _LOSES_THE_HOLE for one in penalties):
+        if any(one.kind in _LOSES_THE_HOLE and one.who in _IN_THE_MATCH for one in penalties):
             return place
     return None
 

@@ -13,6 +13,7 @@ from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
 from marram.rules.result import Result
 from marram.rules.ruling import Action, PenaltyKind, Ruling
 from marram.rules.story.combine import combine, deeds_of
+from marram.rules.story.deeds import NOTHING_DONE
 from marram.rules.story.strokes import StrokeCount, count_strokes
 
 MOST_STROKES = 999
@@ -31,6 +32,8 @@ class Happened:
         ball: which ball of the story it was about (:class:`marram.rules.facts.several.StoryBall`, such as
             ``"provisional"``); ``None`` where it was not told.
         strokes: strokes that count, made in this act and until the next; ``None``: those the act itself shows.
+        by: ``"another_player"`` where it was another player's act (in a match the opponent's), whose penalties and
+            ball are that player's; ``None``: the player's own.
     """
 
     incident: str
@@ -38,6 +41,11 @@ class Happened:
     option: str | None = None
     ball: str | None = None
     strokes: int | None = None
+    by: str | None = None
+
+
+ANOTHER_PLAYER = "another_player"
+"""Whose act it was, where it was not the player's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +112,7 @@ def rule_story(
         InputError: no incident, too many, or faults in one; each fault names the incident by its place.
         DateNotCovered: as for :func:`marram.rule`.
     """
-    _check_numbers(happened, strokes_before)
+    _check_told(happened, strokes_before)
     day = day_meant(played_on, edition)
     if not 1 <= len(happened) <= MOST_INCIDENTS:
         raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
@@ -135,11 +143,19 @@ def rule_story(
         if one.ball is not None:
             known[f"about_ball_{place}"] = one.ball
     names = [one.incident for one in happened]
-    alone = len(parts) == 1 and "option_taken_1" not in known
+    by_another = {place for place, one in enumerate(happened) if one.by is not None}
+    alone = len(parts) == 1 and "option_taken_1" not in known and not by_another
     combined = (
         parts[0]
         if alone
-        else combine(parts, known, played_on=day, form_of_play=form_of_play, incidents=names)
+        else combine(
+            parts,
+            known,
+            played_on=day,
+            form_of_play=form_of_play,
+            incidents=names,
+            by_another=by_another,
+        )
     )
     if not isinstance(combined, Ruling):
         return StoryResult(tuple(parts), combined)
@@ -147,11 +163,15 @@ def rule_story(
     others = [
         OtherBall(StoryBall.OTHER_PLAYERS, place, part.action)
         for place, part in enumerate(parts, start=1)
-        if isinstance(part, Ruling) and told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS
+        if isinstance(part, Ruling)
+        and (told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS or place - 1 in by_another)
+    ]
+    deeds = [
+        NOTHING_DONE if place in by_another else deed for place, deed in enumerate(deeds_of(parts, names))
     ]
     count = count_strokes(
         combined,
-        deeds_of(parts, names),
+        deeds,
         told,
         before=strokes_before,
         said=[one.strokes for one in happened],
@@ -160,11 +180,11 @@ def rule_story(
     return StoryResult(tuple(parts), combined, count, tuple(others))
 
 
-def _check_numbers(happened: Sequence[Happened], strokes_before: int | None) -> None:
-    """Refuse numbers of strokes that cannot be.
+def _check_told(happened: Sequence[Happened], strokes_before: int | None) -> None:
+    """Refuse numbers of strokes that cannot be, and persons nobody knows.
 
     Raises:
-        InputError: there are such numbers; all are listed.
+        InputError: there are such; all are listed.
     """
     given = [("strokes_before", strokes_before)]
     given += [
@@ -175,6 +195,11 @@ def _check_numbers(happened: Sequence[Happened], strokes_before: int | None) -> 
         for what, number in given
         if number is not None
         and (isinstance(number, bool) or not isinstance(number, int) or not 0 <= number <= MOST_STROKES)
+    ]
+    faults += [
+        f"Incident {place} ({one.incident}): by {shown(one.by)} is nobody; give {ANOTHER_PLAYER!r} or leave it out."
+        for place, one in enumerate(happened, 1)
+        if one.by not in (None, ANOTHER_PLAYER)
     ]
     if faults:
         raise InputError(*faults)

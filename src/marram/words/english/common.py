@@ -164,6 +164,7 @@ TERMS: dict[str, str] = {
     "situation.total_and_relief": "In total: {strokes}, and what the relief taken costs.",
     "situation.with_relief": "With the relief that must be taken: {strokes} in all.",
     "situation.next": "With the strokes told, the next one on this hole is the {ordinal}.",
+    "situation.by_another": "another player's act",
     "situation.other_ball": "Of {ball} (incident {number}): {what}",
     "ordinal.1": "first",
     "ordinal.2": "second",
