@@ -15,7 +15,7 @@ from marram.rules.facts.cause import (
     moved_while,
     movement_accidental,
 )
-from marram.rules.facts.lifting import Marking, spot_marking
+from marram.rules.facts.lifting import Marking, cleaned_when_lifted, spot_marking
 from marram.rules.facts.movement import (
     AfterLifting,
     HandledAs,
@@ -126,9 +126,17 @@ def lifted_as_allowed(case: Case) -> Ruling:
         return ruling.under("9.4a").play_as_it_lies()
     if after is AfterLifting.GOES_ELSEWHERE:
         return ruling.under("9.4a").next(Action.PLAY_ON).note("go_on_under_that_rule")
-    if case.is_one_of(spot_marking, Marking.RIGHT):
-        return must_go_back(ruling)
-    return must_go_back(penalty(1, "14.1a").under("9.4b Exception 1"))
+    if not case.is_one_of(spot_marking, Marking.RIGHT):
+        return must_go_back(penalty(1, "14.1a").under("9.4b Exception 1"))
+    if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN) and case[cleaned_when_lifted]:
+        return cleaned_off_the_green(case)
+    return must_go_back(ruling)
+
+
+@provision("14.1c")
+def cleaned_off_the_green(_case: Case) -> Ruling:
+    """Lifted to identify it, for damage, on request or to look for relief, a ball to go back must not be cleaned."""
+    return must_go_back(penalty(1, "14.1c").under("9.4b Exception 1")).note("no_need_to_put_dirt_back")
 
 
 @provision("Clarification 9.4b/4")

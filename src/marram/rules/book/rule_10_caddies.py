@@ -1,6 +1,8 @@
 """Rule 10.3: caddies."""
 
 from marram.rules.book.hole_by_hole import hole_by_hole
+from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_14_lifting import lifted_off_the_green
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -16,9 +18,11 @@ from marram.rules.facts.advice import (
     second_helper,
     shared_caddie_breach,
 )
+from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.ruling import (
     Action,
     Deadline,
+    HandOver,
     Judgement,
     NotCovered,
     Ruling,
@@ -68,7 +72,7 @@ def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
 
 
 @provision("10.3b")
-def caddie_acted(case: Case) -> Ruling | Judgement:
+def caddie_acted(case: Case) -> Ruling | Judgement | HandOver:
     """What the caddie may always do, may do when authorised, and may not do."""
     deed = case[caddie_deed]
     if deed is CaddieDeed.ROUTINE_HELP:
@@ -93,8 +97,8 @@ def caddie_needs_authority(case: Case) -> Ruling | Judgement:
     if deed is CaddieDeed.LIFTED_FOR_RELIEF:
         return lifted_for_relief_by_caddie(case)
     if case[caddie_authorised]:
-        return no_penalty("10.3b(2)").replace_ball()
-    return penalty(1, "14.1b").replace_ball()
+        return lifted_off_the_green(case).under("10.3b(2)")
+    return must_go_back(penalty(1, "14.1b"))
 
 
 @provision("10.3b(2)")
@@ -127,14 +131,16 @@ def lifted_for_relief_by_caddie(case: Case) -> Ruling:
 
 
 @provision("10.3b(3)")
-def caddie_not_allowed(case: Case) -> Ruling:
-    """Some things only the player may do."""
+def caddie_not_allowed(case: Case) -> Ruling | HandOver:
+    """Some things only the player may do; once the ball was played, what it costs stands in Rule 14."""
     deed = case[caddie_deed]
     if deed is CaddieDeed.CONCEDED:
         return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("caddies_concession_is_void")
     if deed is CaddieDeed.DECIDED_ON_RELIEF:
         citation = "10.3b" if case.played_since(EDITION_2023) else "10.3b(3)"
         return no_penalty(citation).next(Action.PLAY_ON).note("player_decides_on_relief")
+    if case[played_since_put_down]:
+        return played_as_caddie_put_it(case)
     if deed is CaddieDeed.REPLACED_BALL_OTHERS_LIFTED:
         return (
             no_penalty("10.3b(3)")
@@ -146,3 +152,11 @@ def caddie_not_allowed(case: Case) -> Ruling:
         .next(Action.CORRECT_MISTAKE)
         .correct("player_drops_again", Deadline.BEFORE_STROKE, strokes(1, "14.3b"))
     )
+
+
+@provision("10.3b(3)")
+def played_as_caddie_put_it(case: Case) -> HandOver:
+    """A ball was played as the caddie put it back, dropped or placed it: Rule 14.2b or 14.3b says what that costs."""
+    if case.is_one_of(caddie_deed, CaddieDeed.REPLACED_BALL_OTHERS_LIFTED):
+        return HandOver("ball_put_back", "14.2b(1)", (("replaced_by", "someone_else"),))
+    return HandOver("dropped_ball_played", "14.3b")

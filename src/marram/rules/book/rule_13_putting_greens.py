@@ -27,6 +27,7 @@ from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,
     Deadline,
+    HandOver,
     Ruling,
     WhichBall,
     general,
@@ -73,10 +74,12 @@ def not_damage_on_green(case: Case) -> Ruling:
 
 
 @provision("13.1e")
-def green_tested(case: Case) -> Ruling:
+def green_tested(case: Case) -> Ruling | HandOver:
     """The surface of a putting green or wrong green must not be rubbed or rolled on to test it."""
     if case.is_one_of(green_test, GreenTest.OTHERWISE) or not case[meant_to_test]:
         return no_penalty("13.1e").next(Action.PLAY_ON)
+    if case.is_one_of(tested_green, TestedGreen.OUTSIDE_ROUND):
+        return HandOver("practised_before_round", "5.2", (("practised_before", "green_tested"),))
     if case.is_one_of(tested_green, TestedGreen.ANY_OTHER):
         return general_penalty("13.1e").next(Action.PLAY_ON)
     if case.is_one_of(tested_green, TestedGreen.JUST_COMPLETED) and case.local_rule("I-2"):

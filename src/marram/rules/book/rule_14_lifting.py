@@ -1,5 +1,6 @@
 """Rule 14.1: marking, lifting and cleaning a ball."""
 
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -30,6 +31,8 @@ def ball_lifted(case: Case) -> Ruling:
     """The player's ball at rest was deliberately lifted: by whom, why, marked, cleaned?"""
     if case.is_one_of(who_lifted, Lifter.SOMEONE_ELSE):
         return lifted_by_someone_else(case)
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
     if case.is_one_of(who_lifted, Lifter.CADDIE_WITHOUT_AUTHORITY):
         return lifted_by_caddie(case)
     return lifted_by_player(case)
@@ -66,6 +69,12 @@ def lifted_by_player(case: Case) -> Ruling:
     """On the green for any reason once marked; elsewhere to take relief, or for a reason a Rule gives."""
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return marked_before_lifting(case)
+    return lifted_off_the_green(case)
+
+
+@provision("14.1")
+def lifted_off_the_green(case: Case) -> Ruling:
+    """Off the green what the ball was lifted for decides: relief taken, no reason, or one that lets it go back."""
     if case.is_one_of(reason_for_lifting, ReasonForLifting.TAKING_RELIEF):
         return no_penalty("14.1a").next(Action.LIFT).note("go_on_with_relief")
     if case.is_one_of(reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED, ReasonForLifting.RELIEF_GIVEN_UP):

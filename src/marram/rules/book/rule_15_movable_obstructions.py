@@ -15,13 +15,12 @@ from marram.rules.facts.loose_things import (
     motion_during_removal,
     obstruction_on_green,
     obstruction_removal_moved_ball,
-    removal_improved_conditions,
 )
-from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty
+from marram.rules.ruling import HandOver, NotCovered, Ruling, no_penalty
 
 
 @provision("15.2a(1)")
-def artificial_thing_removed(case: Case) -> Ruling | NotCovered:
+def artificial_thing_removed(case: Case) -> Ruling | NotCovered | HandOver:
     """An artificial object was removed: a movable obstruction may be, anywhere and in any way."""
     thing = case[artificial_thing]
     if thing is ArtificialThing.NO_MOVABLE_OBSTRUCTION:
@@ -42,12 +41,9 @@ def movable_obstruction_removed(case: Case) -> Ruling:
 
 
 @provision("15.2a(1) Exception 1")
-def tee_marker_removed(case: Case) -> Ruling:
-    """Tee-markers stay where they are while a ball is to be played from that teeing area."""
-    if not case[removal_improved_conditions]:
-        return no_penalty("15.2a(1) Exception 1").next(Action.PLAY_ON).note("put_tee_marker_back")
-    ruling = general_penalty("8.1a").under("15.2a(1) Exception 1", "6.2b(4)").note("put_tee_marker_back")
-    return ruling.next(Action.HOLE_OVER if case.match_play else Action.PLAY_ON)
+def tee_marker_removed(_case: Case) -> HandOver:
+    """Tee-markers stay where they are while a ball is to be played from that teeing area: Rule 6.2b(4) decides."""
+    return HandOver("tee_marker_moved", "15.2a(1) Exception 1", (("about_to_play_from_tee", "yes"),))
 
 
 @provision("15.2a(1) Exception 2")

@@ -29,6 +29,7 @@ class TestedGreen(Enum):
     JUST_COMPLETED = "just_completed"
     PRACTICE_GREEN = "practice_green"
     ANY_OTHER = "any_other"
+    OUTSIDE_ROUND = "outside_round"
 
 
 class WrongGreenInterference(Enum):
@@ -112,7 +113,8 @@ tested_green = choice(
     {
         TestedGreen.JUST_COMPLETED: "the green of the hole just completed, between two holes",
         TestedGreen.PRACTICE_GREEN: "a practice green, between two holes",
-        TestedGreen.ANY_OTHER: "any other green, or during the play of a hole",
+        TestedGreen.ANY_OTHER: "any other green during the round, or during the play of a hole",
+        TestedGreen.OUTSIDE_ROUND: "any green before the round, or between rounds of the competition",
     },
     help="Between two holes: the hole is completed and the next not yet begun.",
     source="13.1e Exception",

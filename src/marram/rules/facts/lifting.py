@@ -79,6 +79,6 @@ spot_marking = choice(
 cleaned_when_lifted = yes_no(
     "cleaned_when_lifted",
     "Was the lifted ball cleaned (more than was needed to identify it)?",
-    help="Anything that takes dirt off counts: a towel, a pocket, rolling it in the grass.",
+    help="A towel, a pocket, rolling it in the grass count. No: where a Rule let it be cleaned (8.1d, 5.7b, a Local Rule).",
     source="14.1c",
 )
