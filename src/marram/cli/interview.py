@@ -6,7 +6,7 @@ from marram.cli.show import show_lines
 from marram.errors import BadAnswer
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.incidents.finding import find
+from marram.rules.finding import find
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import HandOver
 from marram.words.language import translate

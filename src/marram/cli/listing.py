@@ -8,7 +8,7 @@ from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import incident
-from marram.rules.incidents.finding import Found, find
+from marram.rules.finding import Found, find
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.said import said
@@ -49,7 +49,7 @@ def list_incidents(words: Sequence[str], as_json: bool) -> None:
 def _likeliest_first(found: Found) -> Iterator[Line]:
     for given, near in found.read_as:
         yield "quiet", text("cli.read_as", given=given, near=near)
-    yield "head", text("cli.likeliest" if found.complete else "cli.near")
+    yield "head", text("cli.likeliest" if found.sure else "cli.near")
     for one in found.incidents:
         yield "item", text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
 

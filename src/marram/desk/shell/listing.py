@@ -6,7 +6,7 @@ from importlib import import_module
 
 from marram.rules.facts.ball import Area
 from marram.rules.incidents import INCIDENTS, THEMES
-from marram.rules.incidents.finding import find
+from marram.rules.finding import find
 from marram.rules.incidents.incident import Incident
 from marram.words.language import translate
 from marram.words.texts import text
@@ -47,7 +47,7 @@ def listing(query: str = "", area: Area | None = None, placed: bool = False) -> 
     """
     if query.strip():
         found = find(query)
-        heading = text("rulings.what.likeliest" if found.complete else "rulings.what.near")
+        heading = text("rulings.what.likeliest" if found.sure else "rulings.what.near")
         return (Theme(heading, found.incidents, open=True),) if found.incidents else ()
     likely = LIKELY[area] if placed else ()
     keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))

@@ -37,7 +37,7 @@ TEXTS: dict[str, str] = {
     "incident.numbered": "{title}  (Rule {rule})",
     "read_as": "{given!r} is read as {near!r}.",
     "likeliest": "The likeliest first",
-    "near": "None has every word; these come near",
+    "near": "Not sure; these come near",
     "local_rules.state": "{state}; changes {changes}",
     "local_rules.changes": "Changes {changes}.",
     "local_rules.adopt": "In force only where the Committee adopts it; adopt with --local-rule, e.g. --local-rule E-5.",

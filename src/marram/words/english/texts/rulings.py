@@ -42,7 +42,7 @@ TEXTS: dict[str, str] = {
     "what.examples": "moved, lost, path, 9.4 …",
     "what.nothing": "Nothing found for “{words}”. Try another word, or a Rule number.",
     "what.likeliest": "Likeliest first",
-    "what.near": "None has every word; these come near",
+    "what.near": "Not sure; these come near",
     # The case so far
     "so_far": "The case so far",
     "so_far.ball": "Ball",

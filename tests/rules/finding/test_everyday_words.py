@@ -5,7 +5,7 @@ The words are those of rules columns, quizzes of unions and clubs, and everyday 
 
 import pytest
 
-from marram.rules.incidents.finding import MOST, find
+from marram.rules.finding import MOST, find
 
 EVERYDAY = {
     "double hit": "ball_struck_unfairly",
@@ -136,8 +136,8 @@ def test_a_word_nobody_uses_finds_nothing() -> None:
     """What nobody says leads nowhere; beside a word that is known it leaves what that word finds, and says so."""
     assert found("zzz") == []
     assert set(found("rake")) <= set(found("rake zzz"))
-    assert not find("rake zzz").complete
-    assert find("rake").complete
+    assert not find("rake zzz").sure
+    assert find("rake").sure
 
 
 def test_the_likeliest_comes_first() -> None:

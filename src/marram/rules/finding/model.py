@@ -1,0 +1,99 @@
+"""The weights by which incidents are found, read from the one file that Python and the browser share.
+
+``model.json`` is written by ``training/fit_finding.py``: for each feature of a sentence, how much it speaks for which
+incidents, as small integers; and the tables of words. Rows are pairs of bytes: how many incidents further on, and the
+weight; a pair of weight 0 only leads further on.
+"""
+
+import json
+from base64 import b64decode
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from itertools import accumulate
+
+from marram.rules.finding.sentence import Tables
+
+FILE = "model.json"
+"""The file, beside this module."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Model:
+    """What was fitted.
+
+    Attributes:
+        incidents: the names of the incidents, in the order of the weights.
+        tables: what is known of words.
+        places: the place of each feature.
+        starts: where the row of each feature starts, in pairs; one more for the end.
+        rows: the pairs of bytes, one row after the other.
+        values: how much each feature adds to the length of a sentence (its value in fitting, squared and scaled).
+        sharpness: by how much a score must be multiplied to be a logarithm of odds.
+        made_from: a digest of all that it was fitted to.
+        stems: the stems among the features by their first letter, each with how rare it is.
+    """
+
+    incidents: tuple[str, ...]
+    tables: Tables
+    places: Mapping[str, int]
+    starts: tuple[int, ...]
+    rows: bytes
+    values: bytes
+    sharpness: float
+    made_from: str
+    stems: Mapping[str, Sequence[tuple[str, int]]]
+
+    def known(self, features: Iterable[str]) -> list[int]:
+        """Return the places of the features that are known."""
+        return [self.places[one] for one in features if one in self.places]
+
+    def row(self, place: int) -> Iterator[tuple[int, int]]:
+        """Yield the incidents a feature speaks for or against, by their place, and its weight."""
+        at = 0
+        for pair in range(2 * self.starts[place], 2 * self.starts[place + 1], 2):
+            at += self.rows[pair]
+            weight = self.rows[pair + 1]
+            if weight:
+                yield at, weight - 256 if weight > 127 else weight
+
+
+@cache
+def model() -> Model:
+    """Return the model that ships with marram."""
+    return read(json.loads(files(__package__).joinpath(FILE).read_text(encoding="utf-8")))
+
+
+def read(plain: Mapping[str, object]) -> Model:
+    """Return the model of a file that was read."""
+    held: Mapping[str, object] = plain
+    tables, sizes = held["tables"], held["sizes"]
+    assert isinstance(tables, dict)
+    assert isinstance(sizes, list)
+    features = str(held["features"]).split("\n")
+    values = b64decode(str(held["values"]))
+    return Model(
+        tuple(_listed(held["incidents"])),
+        Tables(tables["forms"], tables["compounds"], tables["things"], frozenset(tables["little"])),
+        {one: place for place, one in enumerate(features)},
+        tuple(accumulate(sizes, initial=0)),
+        b64decode(str(held["rows"])),
+        values,
+        float(str(held["sharpness"])),
+        str(held["made_from"]),
+        _by_first_letter(features, values),
+    )
+
+
+def _by_first_letter(features: Sequence[str], values: bytes) -> dict[str, list[tuple[str, int]]]:
+    found: dict[str, list[tuple[str, int]]] = {}
+    for one, rarity in zip(features, values, strict=True):
+        if one.isalpha():
+            found.setdefault(one[0], []).append((one, rarity))
+    return found
+
+
+def _listed(value: object) -> list[str]:
+    assert isinstance(value, list)
+    return value

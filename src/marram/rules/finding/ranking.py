@@ -1,0 +1,162 @@
+"""Incidents in the order in which a sentence speaks for them.
+
+Scores are sums of integers, so that Python and the browser (``desk/rulings/static/ranking.js``) agree to the last one.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache
+from math import exp, sqrt
+
+from marram.rules.editions import FIRST_DAY
+from marram.rules.facts.ball import Area
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.finding.citations import citations, closeness, without
+from marram.rules.finding.features import features
+from marram.rules.finding.misspelt import meant
+from marram.rules.finding.model import Model, model
+from marram.rules.finding.sentence import Word, words
+from marram.rules.incidents import INCIDENTS
+from marram.rules.incidents.incident import Incident
+
+SAID, KNOWN = 4, 1
+"""What a feature of the sentence counts, beside one of what is known without having been said (our choice)."""
+CODE = re.compile(r"[A-M]-[0-9]+")
+
+WORDS_OF_AREA = {
+    Area.TEEING_AREA: "on the teeing area",
+    Area.GENERAL_AREA: "",
+    Area.PENALTY_AREA: "in a penalty area",
+    Area.BUNKER: "in a bunker",
+    Area.PUTTING_GREEN: "on the putting green",
+}
+WORDS_OF_FORM = {FormOfPlay.MATCH_PLAY: "in match play", FormOfPlay.STABLEFORD: "in stableford"}
+WORDS_OF_SIDES = {Sides.FOURSOMES: "in foursomes", Sides.FOUR_BALL: "in four-ball"}
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """What is known without having been said.
+
+    Attributes:
+        local_rules: the codes of the Local Rules in force; ``None``: not known.
+        area: where the ball lies.
+        form_of_play: the form of play.
+        sides: who plays together.
+    """
+
+    local_rules: frozenset[str] | None = None
+    area: Area | None = None
+    form_of_play: FormOfPlay | None = None
+    sides: Sides | None = None
+
+    def words(self) -> str:
+        """Return it as it would be said."""
+        said = (
+            WORDS_OF_AREA.get(self.area, "") if self.area else "",
+            WORDS_OF_FORM.get(self.form_of_play, "") if self.form_of_play else "",
+            WORDS_OF_SIDES.get(self.sides, "") if self.sides else "",
+        )
+        return " ".join(one for one in said if one)
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """Every incident in order.
+
+    Attributes:
+        incidents: the likeliest first.
+        scores: the score of each.
+        likelihoods: how likely each is, of all together; a rough measure, learned with the weights.
+        known: which part of the words said is known, from 0 to 1.
+        read_as: what misspelt words were taken for.
+    """
+
+    incidents: tuple[Incident, ...]
+    scores: tuple[int, ...]
+    likelihoods: tuple[float, ...]
+    known: float
+    read_as: tuple[tuple[str, str], ...] = ()
+
+
+def rank(sentence: str, context: Context | None = None) -> Ranked:
+    """Return all incidents in the order in which a sentence speaks for them.
+
+    Args:
+        sentence: what was told, in whatever words; Rule numbers in it are exact.
+        context: what is known without having been said.
+    """
+    learned, context = model(), context or Context()
+    cited = citations(sentence)
+    said, read_as = corrected(words(without(sentence, cited), learned.tables), learned)
+    scores, length = _scores(learned, said, words(context.words(), learned.tables))
+    closest = {
+        one.name: max((closeness(one, number) for number in cited), default=0) for one in _incidents(learned)
+    }
+    order = sorted(
+        range(len(scores)),
+        key=lambda at: (
+            -closest[learned.incidents[at]],
+            _out_of_force(_incidents(learned)[at], context),
+            -scores[at],
+            at,
+        ),
+    )
+    likely = _likelihoods(learned, scores, length)
+    return Ranked(
+        tuple(_incidents(learned)[at] for at in order),
+        tuple(scores[at] for at in order),
+        tuple(likely[at] for at in order),
+        1.0 if any(closest.values()) else _known(said, learned),
+        read_as,
+    )
+
+
+def corrected(said: Sequence[Word], learned: Model) -> tuple[list[Word], tuple[tuple[str, str], ...]]:
+    """Return words with misspelt ones read as what they were meant for, and which ones."""
+    read, read_as = [], {}
+    for one in said:
+        near = None if one.stem in learned.places else meant(one.stem, learned.stems)
+        if near is not None:
+            read_as[one.written] = near
+        read.append(one if near is None else Word(near, one.written, one.things))
+    return read, tuple(read_as.items())
+
+
+def _known(said: Sequence[Word], learned: Model) -> float:
+    return sum(one.stem in learned.places or bool(one.things) for one in said) / (len(said) or 1)
+
+
+def _scores(learned: Model, said: Sequence[Word], known: Sequence[Word]) -> tuple[list[int], int]:
+    """Return the score of each incident, and the squared length of what was said, in the model's units."""
+    scores, length = [0] * len(learned.incidents), 0
+    for share, told in ((SAID, said), (KNOWN, known)):
+        for place in learned.known(features(told)):
+            length += learned.values[place] if share == SAID else 0
+            for at, weight in learned.row(place):
+                scores[at] += share * weight
+    return scores, length
+
+
+def _likelihoods(learned: Model, scores: Sequence[int], length: int) -> list[float]:
+    sharpness = learned.sharpness / SAID / sqrt(length or 1)
+    best = max(scores)
+    odds = [exp(sharpness * (score - best)) for score in scores]
+    every = sum(odds)
+    return [one / every for one in odds]
+
+
+@cache
+def _incidents(learned: Model) -> tuple[Incident, ...]:
+    named = {one.name: one for one in INCIDENTS}
+    return tuple(named[name] for name in learned.incidents)
+
+
+def _out_of_force(one: Incident, context: Context) -> bool:
+    """Tell whether an incident comes after the ordinary ones: its Local Rule is not in force."""
+    return (
+        context.local_rules is not None
+        and CODE.fullmatch(one.rule) is not None
+        and one.rule not in context.local_rules
+    )

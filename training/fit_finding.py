@@ -1,0 +1,101 @@
+"""Fit the weights by which incidents are found, and write the file that ships with marram.
+
+Run:  make fit    (python -m training.fit_finding)
+
+First to four fifths of the sentences, to measure on the rest and to learn how sure a score is; then to all.
+"""
+
+import argparse
+import gzip
+import json
+from base64 import b64encode
+from collections.abc import Sequence
+from pathlib import Path
+
+import numpy as np
+
+from marram.rules.finding.sentence import Tables
+from marram.rules.incidents import INCIDENTS
+from training.fitting import VALUE_UNIT, Rounded, fit, rounded, taken_apart
+from training.material import Told, digest, sentences, tables, weak
+from training.measure import orders, shares, sharpness
+
+HERE = Path(__file__).parent
+FILE = HERE.parent / "src" / "marram" / "rules" / "finding" / "model.json"
+HELD_OUT, OF = 3, 5
+"""The sentences held out for measuring: of each five of an incident the fourth."""
+STEPS, LEAST = 60.0, 2
+"""How finely weights are told, and which are left out; by size and the held-out sentences."""
+
+
+def main() -> None:
+    """Fit, say how well it does on held-out sentences, and write the file."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--measure", action="store_true", help="only measure on the held-out sentences")
+    only_measure = parser.parse_args().measure
+    told, held = sentences(), tables()
+    learned = [one for one in told if one.number is None or one.number % OF != HELD_OUT]
+    kept_out = [one for one in told if one.number is not None and one.number % OF == HELD_OUT]
+    trial = rounded(fit([*learned, *weak()], held), STEPS, LEAST)
+    sure = _measured(trial, kept_out, held)
+    if only_measure:
+        return
+    final = rounded(fit([*told, *weak()], held), STEPS, LEAST)
+    written = _document(final, held, sure * final.unit / trial.unit)
+    FILE.write_text(written, encoding="utf-8")
+    size = len(gzip.compress(written.encode(), 9))
+    print(f"{FILE.name}: {len(final.features)} features, {np.count_nonzero(final.weights)} weights, {len(written) // 1000} kB, {size // 1000} kB compressed")
+
+
+def _measured(trial: Rounded, kept_out: Sequence[Told], held: Tables) -> float:
+    texts = taken_apart((one.text for one in kept_out), held)
+    scores = trial.scores(texts)
+    print("Held out,", shares(orders(scores, trial.incidents), [frozenset([one.incident]) for one in kept_out]))
+    values = dict(zip(trial.features, trial.values, strict=True))
+    lengths = np.sqrt([sum(int(values.get(one, 0)) for one in text) or 1 for text in texts])
+    return sharpness(scores, lengths, [trial.incidents.index(one.incident) for one in kept_out])
+
+
+def _document(final: Rounded, held: Tables, sure: float) -> str:
+    named = [one.name for one in INCIDENTS]
+    columns = [final.incidents.index(name) for name in named]
+    rows, sizes = bytearray(), []
+    for weights in final.weights[:, columns]:
+        row = _row(weights)
+        rows += row
+        sizes.append(len(row) // 2)
+    plain = {
+        "marram": 1,
+        "kind": "finding_model",
+        "made_from": digest(),
+        "incidents": named,
+        "sharpness": round(sure, 6),
+        "tables": {
+            "forms": dict(sorted(held.forms.items())),
+            "compounds": dict(sorted(held.compounds.items())),
+            "things": dict(held.things),
+            "little": sorted(held.little),
+        },
+        "features": "\n".join(final.features),
+        "values": b64encode(final.values.astype(np.uint8).tobytes()).decode(),
+        "sizes": sizes,
+        "rows": b64encode(bytes(rows)).decode(),
+    }
+    return json.dumps(plain, ensure_ascii=True, separators=(",", ":")) + "\n"
+
+
+def _row(weights: np.ndarray) -> bytes:
+    """Return the weights of a feature as pairs of bytes: how many incidents further on, and the weight."""
+    row, last = bytearray(), 0
+    for at in np.flatnonzero(weights):
+        gap = int(at) - last
+        if gap > 255:
+            row += bytes((255, 0))
+            gap -= 255
+        row += bytes((gap, int(weights[at]) % 256))
+        last = int(at)
+    return bytes(row)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,118 @@
+"""What the finding of incidents is learned from: our own sentences, the incidents' titles and keywords, tables of words."""
+
+import hashlib
+import json
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from marram.rules.finding.sentence import Tables
+from marram.rules.incidents import INCIDENTS
+
+HERE = Path(__file__).parent
+SENTENCES = HERE / "sentences"
+WORDS = HERE / "words"
+LITTLE = ("a", "an", "the")
+"""Words that say nothing by themselves."""
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A text that tells of an incident.
+
+    Attributes:
+        text: the text.
+        incident: the name of the incident.
+        weight: how much it counts beside a sentence.
+        number: its place among the sentences of the incident; ``None`` for what is no sentence.
+    """
+
+    text: str
+    incident: str
+    weight: float = 1.0
+    number: int | None = None
+
+
+def sentences() -> list[Told]:
+    """Return the training sentences.
+
+    Raises:
+        ValueError: a file holds something that is neither a heading nor a sentence under one, or an unknown incident.
+    """
+    return [one for file in sorted(SENTENCES.glob("*.txt")) for one in _read(file)]
+
+
+def _read(file: Path) -> Iterator[Told]:
+    known, incident, number = {one.name for one in INCIDENTS}, "", 0
+    for at, line in enumerate(file.read_text(encoding="utf-8").splitlines(), start=1):
+        if line.startswith("#"):
+            incident, number = line.removeprefix("#").strip(), 0
+            if incident not in known:
+                raise ValueError(f"{file.name}, line {at}: there is no incident {incident!r}.")
+        elif line.strip():
+            if not incident:
+                raise ValueError(f"{file.name}, line {at}: a sentence before the first '# incident_name'.")
+            yield Told(line.strip(), incident, number=number)
+            number += 1
+
+
+TITLE, KEYWORDS, NAME = 1.0, 0.5, 0.5
+"""What a title, keywords and a name count beside a sentence (our choice, by the held-out sentences)."""
+
+
+def weak() -> list[Told]:
+    """Return what else tells of each incident: its title, its keywords, its name."""
+    return [
+        Told(text, one.name, weight)
+        for one in INCIDENTS
+        for text, weight in (
+            (one.title, TITLE),
+            (one.keywords, KEYWORDS),
+            (f"{one.title} {one.keywords}", KEYWORDS),
+            (one.name.replace("_", " "), NAME),
+        )
+        if text
+    ]
+
+
+def tables() -> Tables:
+    """Return the tables of words."""
+    forms = {word: to for to, words in _pairs("irregular_forms.txt") for word in words.split()}
+    things: dict[str, list[str]] = {}
+    kind = ""
+    for line in _lines("everyday_names.txt"):
+        if line.startswith("#"):
+            kind = line.removeprefix("#").strip()
+            continue
+        for said in line.split(","):
+            name = " ".join(re.findall("[a-z]+", said.lower()))
+            if name and kind not in things.setdefault(name, []):
+                things[name].append(kind)
+    return Tables(
+        forms,
+        dict(_pairs("compounds.txt")),
+        {name: " ".join(kinds) for name, kinds in sorted(things.items())},
+        frozenset(LITTLE),
+    )
+
+
+def digest() -> str:
+    """Return a digest of all that the model is fitted to, by which a test tells that the shipped file is current."""
+    held = tables()
+    plain = [
+        [[one.text, one.incident, one.weight] for one in (*sentences(), *weak())],
+        [sorted(held.forms.items()), sorted(held.compounds.items()), sorted(held.things.items()), sorted(held.little)],
+    ]
+    return hashlib.sha256(json.dumps(plain).encode()).hexdigest()
+
+
+def _pairs(name: str) -> Iterator[tuple[str, str]]:
+    for line in _lines(name):
+        if not line.startswith("#"):
+            left, _, right = line.partition(":")
+            yield left.strip(), right.strip()
+
+
+def _lines(name: str) -> list[str]:
+    return [line.strip() for line in (WORDS / name).read_text(encoding="utf-8").splitlines() if line.strip()]
