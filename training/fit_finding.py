@@ -16,7 +16,7 @@ import numpy as np
 
 from marram.rules.finding.sentence import Tables
 from marram.rules.incidents import INCIDENTS
-from training.fitting import VALUE_UNIT, Rounded, fit, rounded, taken_apart
+from training.fitting import Rounded, fit, rounded, taken_apart
 from training.material import Told, digest, sentences, tables, weak
 from training.measure import orders, shares, sharpness
 
@@ -24,7 +24,7 @@ HERE = Path(__file__).parent
 FILE = HERE.parent / "src" / "marram" / "rules" / "finding" / "model.json"
 HELD_OUT, OF = 3, 5
 """The sentences held out for measuring: of each five of an incident the fourth."""
-STEPS, LEAST = 60.0, 2
+STEPS, LEAST = 24.0, 3
 """How finely weights are told, and which are left out; by size and the held-out sentences."""
 
 
@@ -44,13 +44,17 @@ def main() -> None:
     written = _document(final, held, sure * final.unit / trial.unit)
     FILE.write_text(written, encoding="utf-8")
     size = len(gzip.compress(written.encode(), 9))
-    print(f"{FILE.name}: {len(final.features)} features, {np.count_nonzero(final.weights)} weights, {len(written) // 1000} kB, {size // 1000} kB compressed")
+    print(
+        f"{FILE.name}: {len(final.features)} features, {np.count_nonzero(final.weights)} weights, {len(written) // 1000} kB, {size // 1000} kB compressed"
+    )
 
 
 def _measured(trial: Rounded, kept_out: Sequence[Told], held: Tables) -> float:
     texts = taken_apart((one.text for one in kept_out), held)
     scores = trial.scores(texts)
-    print("Held out,", shares(orders(scores, trial.incidents), [frozenset([one.incident]) for one in kept_out]))
+    print(
+        "Held out,", shares(orders(scores, trial.incidents), [frozenset([one.incident]) for one in kept_out])
+    )
     values = dict(zip(trial.features, trial.values, strict=True))
     lengths = np.sqrt([sum(int(values.get(one, 0)) for one in text) or 1 for text in texts])
     return sharpness(scores, lengths, [trial.incidents.index(one.incident) for one in kept_out])

@@ -28,7 +28,9 @@ def shares(orders: Sequence[Sequence[str]], meant: Sequence[frozenset[str]]) -> 
     """Return the shares for incidents in the order offered, with those that are right for each sentence."""
 
     def within(most: int) -> float:
-        return sum(not right.isdisjoint(order[:most]) for order, right in zip(orders, meant, strict=True)) / len(meant)
+        return sum(
+            not right.isdisjoint(order[:most]) for order, right in zip(orders, meant, strict=True)
+        ) / len(meant)
 
     return Shares(len(meant), within(1), within(3), within(5), 1 - within(12))
 

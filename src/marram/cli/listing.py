@@ -7,8 +7,8 @@ from marram.cli.show import Line, amount_asked, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
-from marram.rules.incidents import incident
 from marram.rules.finding import Found, find
+from marram.rules.incidents import incident
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.said import said

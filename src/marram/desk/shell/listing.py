@@ -5,8 +5,8 @@ from functools import cache
 from importlib import import_module
 
 from marram.rules.facts.ball import Area
-from marram.rules.incidents import INCIDENTS, THEMES
 from marram.rules.finding import find
+from marram.rules.incidents import INCIDENTS, THEMES
 from marram.rules.incidents.incident import Incident
 from marram.words.language import translate
 from marram.words.texts import text

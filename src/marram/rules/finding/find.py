@@ -12,6 +12,10 @@ __all__ = ["MOST", "Context", "Found", "find"]
 
 MOST = 12
 """How many incidents are offered."""
+LITTLE = frozenset(
+    ["a", "an", "and", "as", "at", "for", "from", "has", "have", "in", "into", "is", "it", "of", "on", "or", "that", "the", "this", "to", "was", "were", "with", "rule"]
+)
+"""Words that look for nothing by themselves."""
 SURE = 0.5
 """How likely the first three must be together for the list to be called likely; else it is said to be only near (our choice)."""
 KNOWN = 0.6
@@ -44,7 +48,7 @@ def find(words: str, context: Context | None = None) -> Found:
         words: what an official would say or type: a sentence, everyday words, or a Rule number.
         context: what is known without having been said; incidents of Local Rules that are not in force come last.
     """
-    if not WORD.search(words.lower()):
+    if LITTLE.issuperset(WORD.findall(words.lower())):
         return Found(INCIDENTS)
     ranked = rank(words, context)
     cited = citations(words)

@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
-from math import exp, sqrt
+from math import exp, floor, sqrt
 
 from marram.rules.editions import FIRST_DAY
 from marram.rules.facts.ball import Area
@@ -16,13 +16,21 @@ from marram.rules.finding.citations import citations, closeness, without
 from marram.rules.finding.features import features
 from marram.rules.finding.misspelt import meant
 from marram.rules.finding.model import Model, model
-from marram.rules.finding.sentence import Word, words
+from marram.rules.finding.sentence import Word, plain, words
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 
 SAID, KNOWN = 4, 1
 """What a feature of the sentence counts, beside one of what is known without having been said (our choice)."""
 CODE = re.compile(r"[A-M]-[0-9]+")
+FORMER = re.compile(
+    r"\b(former|formerly|old|older|previous|previously|earlier|until|prior to|used to|back then|back in|those days|ago|decades?"
+    r"|before 19|before 2019|before the|history|rewrite|reform|new rules|in 2019|19[0-9][0-9]|200[0-9]|201[0-8]|eighties|nineties)\b"
+)
+"""What is said of the Rules before 2019."""
+NOT_FORMER, NOT_KNOWN = 3.0, 0.7
+"""By what an incident falls behind, as a logarithm of odds: one of the former Rules where nothing is said of them; one of a Local
+Rule where it is not known which are in force (our choice, by the held-out sentences and the published cases)."""
 
 WORDS_OF_AREA = {
     Area.TEEING_AREA: "on the teeing area",
@@ -91,6 +99,7 @@ def rank(sentence: str, context: Context | None = None) -> Ranked:
     cited = citations(sentence)
     said, read_as = corrected(words(without(sentence, cited), learned.tables), learned)
     scores, length = _scores(learned, said, words(context.words(), learned.tables))
+    _put_back(scores, learned, length, former=FORMER.search(plain(sentence)) is not None, context=context)
     closest = {
         one.name: max((closeness(one, number) for number in cited), default=0) for one in _incidents(learned)
     }
@@ -137,6 +146,16 @@ def _scores(learned: Model, said: Sequence[Word], known: Sequence[Word]) -> tupl
             for at, weight in learned.row(place):
                 scores[at] += share * weight
     return scores, length
+
+
+def _put_back(scores: list[int], learned: Model, length: int, *, former: bool, context: Context) -> None:
+    """Lower the scores of what is unlikely by what is known, whatever the words."""
+    unit = SAID * sqrt(length or 1) / learned.sharpness
+    for at, one in enumerate(_incidents(learned)):
+        if one.covered_from != FIRST_DAY and not former:
+            scores[at] -= floor(NOT_FORMER * unit)
+        if context.local_rules is None and CODE.fullmatch(one.rule):
+            scores[at] -= floor(NOT_KNOWN * unit)
 
 
 def _likelihoods(learned: Model, scores: Sequence[int], length: int) -> list[float]:

@@ -4,31 +4,48 @@
 import { citations, closeness, without } from "./citations.js";
 import { features } from "./features.js";
 import { meant } from "./misspelt.js";
-import { words } from "./sentence.js";
+import { plain, words } from "./sentence.js";
 
 const SAID = 4; // what a feature of the sentence counts,
 const KNOWN = 1; // beside one of what is known without having been said
 const CODE = /^[A-M]-[0-9]+$/;
+const FORMER =
+  /\b(former|formerly|old|older|previous|previously|earlier|until|prior to|used to|back then|back in|those days|ago|decades?|before 19|before 2019|before the|history|rewrite|reform|new rules|in 2019|19[0-9][0-9]|200[0-9]|201[0-8]|eighties|nineties)\b/;
+const NOT_FORMER = 3.0; // by what an incident of the former Rules falls behind where nothing is said of them,
+const NOT_KNOWN = 0.7; // and one of a Local Rule where it is not known which are in force: logarithms of odds
 
 // Return all incidents, the likeliest first, as {name, score, likelihood}.
 //
-// rules: the Rule each incident begins from, by name, as a Map.
+// incidents: by name, as a Map, {rule: the Rule it begins from, former: whether it is only of the former Rules}.
 // context: {words: what is known, as it would be said; localRules: the codes in force, or null where not known}.
-export function rank(model, rules, sentence, context = { words: "", localRules: null }) {
+export function rank(model, incidents, sentence, context = { words: "", localRules: null }) {
   const cited = citations(sentence);
   const said = corrected(words(without(sentence, cited), model.tables), model);
   const { scores, length } = score(model, said, words(context.words, model.tables));
+  putBack(scores, model, incidents, length, FORMER.test(plain(sentence)), context);
   const likely = likelihoods(model, scores, length);
   const rows = model.incidents.map((name, at) => ({
     name,
     at,
     score: scores[at],
     likelihood: likely[at],
-    closest: Math.max(0, ...cited.map((one) => closeness(rules.get(name), one))),
-    later: CODE.test(rules.get(name)) && context.localRules !== null && !context.localRules.includes(rules.get(name)),
+    closest: Math.max(0, ...cited.map((one) => closeness(incidents.get(name).rule, one))),
+    later: outOfForce(incidents.get(name).rule, context),
   }));
   rows.sort((a, b) => b.closest - a.closest || a.later - b.later || b.score - a.score || a.at - b.at);
   return { incidents: rows, known: rows[0].closest > 0 ? 1 : knownPart(said, model) };
+}
+
+const outOfForce = (rule, { localRules }) => CODE.test(rule) && localRules !== null && !localRules.includes(rule);
+
+// Lower the scores of what is unlikely by what is known, whatever the words.
+function putBack(scores, model, incidents, length, former, context) {
+  const unit = (SAID * Math.sqrt(length || 1)) / model.sharpness;
+  model.incidents.forEach((name, at) => {
+    const one = incidents.get(name);
+    if (one.former && !former) scores[at] -= Math.floor(NOT_FORMER * unit);
+    if (context.localRules === null && CODE.test(one.rule)) scores[at] -= Math.floor(NOT_KNOWN * unit);
+  });
 }
 
 // Words with misspelt ones read as what they were meant for.
