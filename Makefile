@@ -5,6 +5,7 @@
 #   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach, by file and by room
 #   make pin     write the leaf counts of the Rules as they now are, and which answers no provision names
 #   make docs    write the generated pages of docs/
+#   make fit     learn the finding of incidents anew from training/sentences
 #   make bench   run the benchmarks beside their peers
 
 PYTHON ?= python3
@@ -13,7 +14,7 @@ READY := .venv/.ready
 PORT ?= 8123
 BROWSERS ?= 2
 
-.PHONY: demo test coverage check pin docs bench chromium clean
+.PHONY: demo test coverage check pin docs fit bench chromium clean
 
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
@@ -52,6 +53,10 @@ pin: $(READY)
 
 docs: $(READY)
 	$(BIN)/python scripts/write_docs.py
+
+fit: $(READY)
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e ".[training]"
+	$(BIN)/python -m training.fit_finding
 
 bench: $(READY)
 	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e ".[bench]"

@@ -104,10 +104,10 @@ def tables() -> Tables:
 
 
 def digest() -> str:
-    """Return a digest of all that the model is fitted to, by which a test tells that the shipped file is current."""
+    """Return a digest of the sentences and tables of words, by which a test tells that the shipped file is current."""
     held = tables()
     plain = [
-        [[one.text, one.incident, one.weight] for one in (*sentences(), *weak())],
+        [[one.text, one.incident] for one in sentences()],
         [
             sorted(held.forms.items()),
             sorted(held.compounds.items()),

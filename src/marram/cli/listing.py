@@ -7,51 +7,110 @@ from marram.cli.show import Line, amount_asked, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
-from marram.rules.finding import Found, find
-from marram.rules.incidents import incident
+from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.incidents.incident import Incident
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.said import said
 from marram.services.given import day_of_play
+from marram.services.told import Offered, Sentence, Told, told
 from marram.words.language import translate
 from marram.words.questions import question_words
 from marram.words.texts import capital, text
 
+OFFERED = 3
+"""How many incidents are listed for each act of a sentence."""
+
 
 def list_incidents(words: Sequence[str], as_json: bool) -> None:
-    """Print the incidents that words point to, the likeliest first; without words all of them, by theme."""
-    found = find(" ".join(words))
-    if not found.incidents:
-        raise InputError(
-            said("No incident has the words {words!r}; try others, or a Rule number.", words=" ".join(words))
-        )
-    if as_json:
-        rows = [
-            {key: value for key, value in as_plain(one).items() if key != "entry"} for one in found.incidents
-        ]
-        print_json({"marram": 1, "kind": "incidents", "incidents": rows})
-        return
+    """Print the incidents that words point to, the likeliest first; without words all of them, by theme.
+
+    Raises:
+        InputError: no incident has any of the words.
+    """
     if words:
-        show_lines(_likeliest_first(found))
+        _list_told(" ".join(words), as_json)
+        return
+    if as_json:
+        print_json({"marram": 1, "kind": "incidents", "incidents": [_plain(one) for one in INCIDENTS]})
         return
 
     def lines() -> Iterator[Line]:
         theme = ""
-        for one in found.incidents:
+        for one in INCIDENTS:
             if one.theme != theme:
                 theme = one.theme
                 yield "head", translate()(theme)
-            yield "item", text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
+            yield "item", _called(one)
 
     show_lines(lines())
 
 
-def _likeliest_first(found: Found) -> Iterator[Line]:
+def _list_told(words: str, as_json: bool) -> None:
+    found = told(Sentence(words))
+    if not found.offered:
+        raise InputError(
+            said("No incident has the words {words!r}; try others, or a Rule number.", words=words)
+        )
+    if as_json:
+        print_json(
+            {
+                "marram": 1,
+                "kind": "incidents",
+                "sure": found.sure,
+                "read_as": [list(one) for one in found.read_as],
+                "incidents": [_offered(one) for one in found.offered],
+                "one_covers": found.one_covers,
+                "acts": [
+                    {"words": one.words, "incidents": [_offered(each) for each in one.offered]}
+                    for one in found.acts
+                ],
+            }
+        )
+        return
+    show_lines(_likeliest_first(found))
+
+
+def _plain(one: Incident) -> dict[str, Any]:
+    return {key: value for key, value in as_plain(one).items() if key != "entry"}
+
+
+def _offered(one: Offered) -> dict[str, Any]:
+    return {
+        **_plain(one.incident),
+        "likelihood": round(one.likelihood, 4),
+        "for_teaching": one.for_teaching,
+        "read": as_plain(one.facts),
+    }
+
+
+def _called(one: Incident) -> str:
+    return text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
+
+
+def _likeliest_first(found: Told) -> Iterator[Line]:
     for given, near in found.read_as:
         yield "quiet", text("cli.read_as", given=given, near=near)
     yield "head", text("cli.likeliest" if found.sure else "cli.near")
-    for one in found.incidents:
-        yield "item", text("cli.incident", name=one.name, title=translate()(one.title), rule=one.rule)
+    for one in found.offered:
+        yield "item", _called(one.incident)
+        yield from _read(one)
+    if not found.acts:
+        return
+    yield "head", text("cli.acts")
+    if found.one_covers:
+        yield "quiet", text("cli.acts.covers")
+    for act in found.acts:
+        yield "text", text("cli.acts.act", words=act.words)
+        for one in act.offered[:OFFERED]:
+            yield "item", _called(one.incident)
+            yield from _read(one)
+
+
+def _read(one: Offered) -> Iterator[Line]:
+    if one.facts:
+        facts = ", ".join(f"{each.fact}={each.answer}" for each in one.facts)
+        yield "quiet", "      " + text("cli.read", facts=facts)
 
 
 def list_facts(name: str | None, as_json: bool) -> None:

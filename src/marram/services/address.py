@@ -21,7 +21,7 @@ from marram.services.conditions import KEYS, Conditions
 from marram.services.places import ROLES, Degrees, Places, read_places
 from marram.services.rulings import Asked
 
-INCIDENT_KEYS = frozenset({"what", "condition", *ROLES})
+INCIDENT_KEYS = frozenset({"what", "said", "condition", *ROLES})
 """Keys that belong to one incident, beside its facts."""
 
 STROKES_BEFORE = "strokes_before"
@@ -42,6 +42,9 @@ LONGEST_STROKES = 3
 LONGEST_NUMBER = 4
 """Digits: a longer number is none of a hole or an incident."""
 
+LONGEST_SAID = 600
+"""Letters of what was said that an address keeps."""
+
 NUMBERED = re.compile(rf"(\d{{1,{LONGEST_NUMBER}}})\.(.*)")
 
 
@@ -54,12 +57,14 @@ class Kept:
         places: the places shown on the map for it.
         facts: the answers given for it, in the order given.
         condition: the mapped condition relief is taken from, if chosen.
+        said: the words it was told in; what is read in them is no fact until it is confirmed.
     """
 
     what: str
     places: Places = field(default_factory=Places)
     facts: dict[str, str] = field(default_factory=dict)
     condition: str | None = None
+    said: str = ""
 
 
 @dataclass(frozen=True)
@@ -81,6 +86,7 @@ class Address:
         strokes_before: strokes on the hole before the first incident, penalty strokes included, where told.
         strokes: strokes made from an incident until the next, by its number, where they were told.
         by_another: the numbers of the incidents that were another player's act.
+        said: the words that this incident was told in; what is read in them is no fact until it is confirmed.
     """
 
     conditions: Conditions
@@ -97,6 +103,7 @@ class Address:
     strokes_before: int | None = None
     strokes: dict[int, int] = field(default_factory=dict)
     by_another: frozenset[int] = frozenset()
+    said: str = ""
 
     @property
     def incident(self) -> Incident | None:
@@ -137,13 +144,17 @@ class Address:
 
     def own(self) -> Kept:
         """Return the incident of this page by itself."""
-        return Kept(self.what or "", Places(self.places, self.accuracy), self.facts, self.condition)
+        return Kept(
+            self.what or "", Places(self.places, self.accuracy), self.facts, self.condition, self.said
+        )
 
 
 def _incident_pairs(one: Kept) -> list[tuple[str, str]]:
     pairs = one.places.pairs()
     if one.what:
         pairs.append(("what", one.what))
+    if one.said:
+        pairs.append(("said", one.said))
     if one.condition:
         pairs.append(("condition", one.condition))
     return [*pairs, *one.facts.items()]
@@ -207,6 +218,7 @@ def read_address(
         strokes.pop(0, None),
         strokes,
         by_another,
+        own.get("said", "")[:LONGEST_SAID],
     )
 
 
@@ -266,6 +278,7 @@ def _read_kept(number: int, pairs: Mapping[str, str], faults: list[str]) -> Kept
         read_places(pairs, found),
         _read_facts(facts, found),
         pairs.get("condition"),
+        pairs.get("said", "")[:LONGEST_SAID],
     )
     faults += [f"Incident {number}: {fault}" for fault in found]
     return kept

@@ -1,6 +1,7 @@
 """From the address of a page to the case it holds, and from a case to the address of a page about one of its acts."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any, Literal, TypeVar
 
 from marram.errors import UnknownIncident
@@ -128,7 +129,7 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
 
 def _without_shared(one: Kept) -> Kept:
     facts = {name: answer for name, answer in one.facts.items() if name not in SHARED}
-    return Kept(one.what, one.places, facts, one.condition)
+    return replace(one, facts=facts)
 
 
 def _act(what: str, places: Places, facts: Mapping[str, Any], condition: str | None) -> Act:

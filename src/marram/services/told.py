@@ -7,16 +7,12 @@ proposal with the words it rests on, and gives it to :class:`marram.services.rul
 from collections.abc import Collection
 from dataclasses import dataclass, field
 
-from marram.rules.editions import FIRST_DAY
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.finding import Context, Found
 from marram.rules.finding.acts import acts
 from marram.rules.finding.told_facts import FactTold, told_facts
 from marram.rules.incidents.incident import Incident
-
-READ = 3
-"""For how many of the incidents offered the facts are read (the likeliest)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +26,7 @@ class Sentence:
         form_of_play: the form of play, if known.
         sides: who plays together, if known.
         known: names of facts that are known already; they are not read in the sentence.
+        read: for how many of the incidents offered facts are read, the likeliest first.
     """
 
     words: str
@@ -38,6 +35,7 @@ class Sentence:
     form_of_play: FormOfPlay | None = None
     sides: Sides | None = None
     known: Collection[str] = field(default_factory=frozenset)
+    read: int = 1
 
     def context(self) -> Context:
         """Return what is known, as the finding takes it."""
@@ -96,22 +94,22 @@ def told(sentence: Sentence) -> Told:
     """
     found = acts(sentence.words, sentence.context())
     return Told(
-        _offered(found.whole, sentence.words, sentence.known),
+        _offered(found.whole, sentence.words, sentence),
         found.whole.sure,
         found.whole.read_as,
-        tuple(ActOffered(one.words, _offered(one.found, one.words, sentence.known)) for one in found.acts),
+        tuple(ActOffered(one.words, _offered(one.found, one.words, sentence)) for one in found.acts),
         found.covers,
     )
 
 
-def _offered(found: Found, words: str, known: Collection[str]) -> tuple[Offered, ...]:
+def _offered(found: Found, words: str, sentence: Sentence) -> tuple[Offered, ...]:
     likelihoods = found.likelihoods or (0.0,) * len(found.incidents)
     return tuple(
         Offered(
             one,
             likelihood,
-            one.covered_from < FIRST_DAY,
-            told_facts(one.name, words, known) if place < READ else (),
+            one.for_teaching,
+            told_facts(one.name, words, sentence.known) if place < sentence.read else (),
         )
         for place, (one, likelihood) in enumerate(zip(found.incidents, likelihoods, strict=True))
     )

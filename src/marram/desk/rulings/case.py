@@ -5,6 +5,7 @@ from fastapi.responses import RedirectResponse, Response
 
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
+from marram.desk.rulings.proposals import proposals
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import handed_over, next_incident, together
 from marram.desk.rulings.teaching import taught
@@ -59,6 +60,7 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
         hole=found.hole,
         place=found.place,
         taught=taught(case),
+        proposals=proposals(found),
         hidden=case.pairs(without=(question.fact, "ask")),
     )
 
@@ -77,6 +79,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         options=options,
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
+        proposals=proposals(found),
         choices=choices(case, case.number, [found.result] if found.result else []),
         rather_url=handed_over(case, sheet.rather) if sheet.rather else None,
         next_url=next_incident(case),

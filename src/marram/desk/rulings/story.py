@@ -1,6 +1,6 @@
 """Several incidents of one story: moving between them, adding and removing one, all in the address."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from marram.desk.rulings.case_address import CaseAddress
@@ -79,6 +79,7 @@ def at_incident(case: CaseAddress, number: int) -> CaseAddress:
         facts={**all_kept.facts, **own.facts},
         ask=None,
         condition=own.condition,
+        said=own.said,
         number=number,
         kept={place: one for place, one in all_kept.kept.items() if place != number},
     )
@@ -90,15 +91,36 @@ def without_incident(case: CaseAddress, number: int) -> CaseAddress:
     return replace(_of(case, left), ask=None)
 
 
-def choosing(case: CaseAddress, what: str) -> str:
-    """Return the address of the case with another incident chosen for this page: its answers start anew."""
+def choosing(case: CaseAddress, what: str, said: str = "") -> str:
+    """Return the address of the case with another incident chosen for this page: its answers start anew.
+
+    Args:
+        case: the case.
+        what: the name of the incident.
+        said: the words it was told in, whose facts are to be proposed.
+    """
     shared = {name: answer for name, answer in case.facts.items() if name in SHARED}
     touching = {str(case.number - 1), str(case.number)}
     between = {
         name: answer for name, answer in case.between.items() if name.rpartition("_")[2] not in touching
     }
     facts = shared if case.kept else {}
-    return case.url("/case", what=what, facts=facts, between=between, ask=None)
+    return case.url("/case", what=what, facts=facts, between=between, ask=None, said=said)
+
+
+def beginning(case: CaseAddress, acts: Sequence[tuple[str, str]]) -> str | None:
+    """Return the address of a story that goes on with several acts at once; ``None`` where it would hold too many.
+
+    Args:
+        case: the case; what it holds already comes before.
+        acts: of each act the name of the incident and the words it was told in.
+    """
+    before = {place: one for place, one in incidents_of(case).items() if place != case.number}
+    every = [*before.values(), *(Kept(what, said=said) for what, said in acts)]
+    if len(every) > MOST_INCIDENTS:
+        return None
+    story = _of(case, dict(enumerate(every, start=1)))
+    return at_incident(replace(story, what=None), len(before) + 1).url("/case")
 
 
 def handed_over(case: CaseAddress, rather: Rather) -> str:

@@ -5,9 +5,9 @@ from functools import cache
 from importlib import import_module
 
 from marram.rules.facts.ball import Area
-from marram.rules.finding import find
 from marram.rules.incidents import INCIDENTS, THEMES
 from marram.rules.incidents.incident import Incident
+from marram.services.told import Told
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -37,18 +37,19 @@ def headings() -> dict[str, str]:
     return {key: import_module(f"marram.rules.incidents.{key}").THEME for key in THEMES}
 
 
-def listing(query: str = "", area: Area | None = None, placed: bool = False) -> tuple[Theme, ...]:
+def listing_of(told: Told) -> tuple[Theme, ...]:
+    """Return what words point to, under one heading that says how sure it is, the likeliest first."""
+    heading = text("rulings.what.likeliest" if told.sure else "rulings.what.near")
+    return (Theme(heading, tuple(one.incident for one in told.offered), open=True),) if told.offered else ()
+
+
+def listing(area: Area | None = None, placed: bool = False) -> tuple[Theme, ...]:
     """Return the incidents by theme.
 
     Args:
-        query: words an official looks for; what they point to comes under one heading, the likeliest first.
         area: the area of the course the ball lies in.
         placed: whether the ball has been placed on the map at all.
     """
-    if query.strip():
-        found = find(query)
-        heading = text("rulings.what.likeliest" if found.sure else "rulings.what.near")
-        return (Theme(heading, found.incidents, open=True),) if found.incidents else ()
     likely = LIKELY[area] if placed else ()
     keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))
     themes = []

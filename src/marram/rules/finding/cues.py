@@ -171,7 +171,8 @@ AMOUNTS: Mapping[str, str] = {
 NUMBERS = {
     word: number
     for number, word in enumerate(
-        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"], start=1
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"],
+        start=1,
     )
 }
 """Numbers in words."""

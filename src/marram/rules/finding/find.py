@@ -13,7 +13,32 @@ __all__ = ["MOST", "Context", "Found", "find"]
 MOST = 12
 """How many incidents are offered."""
 LITTLE = frozenset(
-    ["a", "an", "and", "as", "at", "for", "from", "has", "have", "in", "into", "is", "it", "of", "on", "or", "that", "the", "this", "to", "was", "were", "with", "rule"]
+    [
+        "a",
+        "an",
+        "and",
+        "as",
+        "at",
+        "for",
+        "from",
+        "has",
+        "have",
+        "in",
+        "into",
+        "is",
+        "it",
+        "of",
+        "on",
+        "or",
+        "that",
+        "the",
+        "this",
+        "to",
+        "was",
+        "were",
+        "with",
+        "rule",
+    ]
 )
 """Words that look for nothing by themselves."""
 SURE = 0.5

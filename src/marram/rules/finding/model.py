@@ -31,7 +31,7 @@ class Model:
         rows: the pairs of bytes, one row after the other.
         values: how much each feature adds to the length of a sentence (its value in fitting, squared and scaled).
         sharpness: by how much a score must be multiplied to be a logarithm of odds.
-        made_from: a digest of all that it was fitted to.
+        made_from: a digest of the sentences and tables that it was fitted to.
         stems: the stems among the features by their first letter, each with how rare it is.
     """
 
@@ -62,7 +62,12 @@ class Model:
 @cache
 def model() -> Model:
     """Return the model that ships with marram."""
-    return read(json.loads(files(__package__).joinpath(FILE).read_text(encoding="utf-8")))
+    return read(json.loads(text_of_file()))
+
+
+def text_of_file() -> str:
+    """Return the file that ships with marram, as it stands."""
+    return files(__package__).joinpath(FILE).read_text(encoding="utf-8")
 
 
 def read(plain: Mapping[str, object]) -> Model:

@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from functools import cache
 from math import exp, floor, sqrt
 
-from marram.rules.editions import FIRST_DAY
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.finding.citations import citations, closeness, without
@@ -107,7 +106,7 @@ def rank(sentence: str, context: Context | None = None) -> Ranked:
         range(len(scores)),
         key=lambda at: (
             -closest[learned.incidents[at]],
-            _out_of_force(_incidents(learned)[at], context),
+            out_of_force(_incidents(learned)[at], context),
             -scores[at],
             at,
         ),
@@ -152,7 +151,7 @@ def _put_back(scores: list[int], learned: Model, length: int, *, former: bool, c
     """Lower the scores of what is unlikely by what is known, whatever the words."""
     unit = SAID * sqrt(length or 1) / learned.sharpness
     for at, one in enumerate(_incidents(learned)):
-        if one.covered_from != FIRST_DAY and not former:
+        if one.for_teaching and not former:
             scores[at] -= floor(NOT_FORMER * unit)
         if context.local_rules is None and CODE.fullmatch(one.rule):
             scores[at] -= floor(NOT_KNOWN * unit)
@@ -172,7 +171,7 @@ def _incidents(learned: Model) -> tuple[Incident, ...]:
     return tuple(named[name] for name in learned.incidents)
 
 
-def _out_of_force(one: Incident, context: Context) -> bool:
+def out_of_force(one: Incident, context: Context) -> bool:
     """Tell whether an incident comes after the ordinary ones: its Local Rule is not in force."""
     return (
         context.local_rules is not None

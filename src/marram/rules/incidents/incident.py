@@ -31,6 +31,11 @@ class Incident:
     keywords: str = ""
     covered_from: date = FIRST_DAY
 
+    @property
+    def for_teaching(self) -> bool:
+        """Whether it tells of the former Rules only."""
+        return self.covered_from < FIRST_DAY
+
     def provision(self) -> Callable[..., Any]:
         """Import and return the provision by which this incident enters the book."""
         module, function = self.entry.split(":")

@@ -19,6 +19,16 @@ document.body.addEventListener("htmx:afterSettle", (event) => {
   document.getElementById("heading")?.focus({ preventScroll: true });
 });
 
+// What happened is found while it is typed, without waiting for the desk.
+for (const kind of ["focusin", "input"]) {
+  document.addEventListener(kind, async ({ target }) => {
+    if (!target.matches?.("#q")) return;
+    const finding = await import("/static/rulings/finding.js");
+    if (kind === "input") finding.find(target);
+    else finding.prepare();
+  });
+}
+
 // A refused request still has a page that says why.
 document.body.addEventListener("htmx:beforeSwap", (event) => {
   if (event.detail.xhr.status >= 400) {

@@ -1,0 +1,140 @@
+"""The browser finds incidents as the desk does: by the same file, in the same order, with the same scores."""
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from marram.rules.facts import vocabulary
+from marram.rules.finding.model import model
+from marram.rules.finding.ranking import Context, rank
+from marram.rules.incidents import INCIDENTS
+from marram.word_stems import stem
+from tests.rules.finding.unseen import unseen
+from training.material import sentences, weak
+
+pytestmark = pytest.mark.browser
+
+RANK = """
+async ([sentences, context]) => {
+  const { readModel } = await import("/static/rulings/finding_model.js");
+  const { rank } = await import("/static/rulings/ranking.js");
+  const model = readModel(await (await fetch("/api/finding/model")).json());
+  const { incidents } = await (await fetch("/api/finding/incidents")).json();
+  const named = new Map(incidents.map((one) => [one.name, one]));
+  return sentences.map((one) => {
+    const { incidents } = rank(model, named, one, context);
+    const all = incidents.reduce((sum, { at, score }, place) => sum + (at + score) * (place + 1), 0);
+    return [incidents.slice(0, 12).map(({ name, score, likelihood }) => [name, score, likelihood]), all];
+  });
+}
+"""
+ODD = (
+    "",
+    "13.2",
+    "Rule 16.1b",
+    "E-5",
+    "rule 9",
+    "2.5 metres",
+    "café wouldn’t",
+    "flagstik in the bnuker",
+    "ball" * 200,
+    "⛳ lost",
+    "was it 14?",
+)
+PLACES = {name: place for place, name in enumerate(model().incidents)}
+CONTEXTS = (
+    Context(),
+    Context(frozenset({"E-5", "F-16"})),
+    Context(frozenset()),
+)
+
+
+@pytest.fixture
+def page(chromium: Browser, address: str) -> Iterator[Page]:
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True, base_url=address)
+    page = context.new_page()
+    page.goto("/what")
+    yield page
+    context.close()
+
+
+@pytest.mark.parametrize("known", CONTEXTS, ids=["not known", "some in force", "none in force"])
+def test_python_and_the_browser_rank_alike(page: Page, known: Context) -> None:
+    """Every sentence of the project gives the same order and the same scores; likelihoods to a billionth."""
+    told = [one.text for one in sentences()][:: 1 if known == Context() else 25]
+    told += [sentence for sentence, _ in unseen()] + [one.text for one in weak()][::7] + list(ODD)
+    local = None if known.local_rules is None else sorted(known.local_rules)
+    theirs: list[Any] = []
+    for start in range(0, len(told), 500):
+        theirs += page.evaluate(
+            RANK, [told[start : start + 500], {"words": known.words(), "localRules": local}]
+        )
+    for sentence, (first, every) in zip(told, theirs, strict=True):
+        ours = rank(sentence, known)
+        listed = list(zip(ours.incidents, ours.scores, ours.likelihoods, strict=True))
+        assert [(one.name, score) for one, score, _ in listed[:12]] == [
+            (name, score) for name, score, _ in first
+        ], sentence
+        assert [likelihood for *_, likelihood in first] == pytest.approx(ours.likelihoods[:12], abs=1e-9), (
+            sentence
+        )
+        assert every == sum(
+            (PLACES[one.name] + score) * place for place, (one, score, _) in enumerate(listed, start=1)
+        ), sentence
+
+
+def test_stems_are_those_of_snowball(page: Page) -> None:
+    """The stemmer in the browser agrees with the Snowball project's, over all words of the project and made-up endings."""
+    texts = [one.text for one in (*sentences(), *weak())] + [
+        f"{one.question} {one.help}" for one in vocabulary().values()
+    ]
+    words = {word for text in texts for word in re.findall("[a-z]+", text.lower())}
+    endings = [
+        "ed",
+        "ing",
+        "ly",
+        "ness",
+        "ational",
+        "ization",
+        "iviti",
+        "ative",
+        "ful",
+        "ement",
+        "ions",
+        "ogist",
+        "eedly",
+        "ies",
+        "ied",
+        "sses",
+        "y",
+        "er",
+        "able",
+        "ably",
+        "ously",
+        "lessly",
+        "alism",
+        "ll",
+    ]
+    every = sorted(words | {word + ending for word in sorted(words)[::5] for ending in endings})
+    theirs = page.evaluate(
+        'async (all) => { const { stem } = await import("/static/rulings/stemmer.js"); return all.map(stem); }',
+        every,
+    )
+    assert [(word, other) for word, other in zip(every, theirs, strict=True) if stem(word) != other] == []
+
+
+def test_the_list_is_found_without_the_desk(page: Page) -> None:
+    """Once the weights have arrived, a list is shown for what is typed though the desk cannot be reached."""
+    page.locator("#q").focus()
+    page.evaluate('import("/static/rulings/finding.js").then((one) => one.prepare())')
+    page.context.set_offline(True)
+    page.locator("#q").fill("my ball is lost in the trees")
+    first = page.locator("#incidents a").first
+    title = next(
+        one.title for one in INCIDENTS if one.name == rank("my ball is lost in the trees").incidents[0].name
+    )
+    expect(first).to_contain_text(title)
+    assert "said=my%20ball%20is%20lost" in (first.get_attribute("href") or "")
