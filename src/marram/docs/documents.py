@@ -1,7 +1,14 @@
 """What ``--json`` prints: the keys of each document, which programs may rely on."""
 
 DOCUMENTS: dict[str, dict[str, str]] = {
-    "incidents": {"incidents": "each with name, title, rule, theme and keywords, the likeliest first"},
+    "incidents": {
+        "incidents": "each with name, title, rule, theme and keywords, the likeliest first; its likelihood, whether it is "
+        "for_teaching only, and what was read in the words (fact, answer, words), to be confirmed",
+        "sure": "whether the first few are likely to hold the one meant",
+        "read_as": "what misspelt words were taken for",
+        "acts": "where the words tell of several acts: the words of each, and its incidents",
+        "one_covers": "whether the first incident is likely to cover it all",
+    },
     "facts": {"facts": "each with its question, help, source, who decides, unit and answers"},
     "rule": {
         "incident, played_on, edition, form_of_play, local_rules, facts": "what was given; null where it was not",
