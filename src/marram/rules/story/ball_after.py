@@ -120,6 +120,8 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         return before.with_words_of(part)
     if not _open_with_ball(before):
         return _nothing_open(case, gap, before, deed, taken)
+    if before.ruling.action is Action.TAKE_RELIEF and deed.wants_to_play_again:
+        return replace(before.with_words_of(part), place=gap + 1)
     told_done = before.place in taken and put_or_played(case, gap, before, deed, taken)
     if part.action is Action.STOP_PLAY and not deed.has_a_stroke and not told_done:
         return _stopped_with_ball_open(before, part)

@@ -137,7 +137,7 @@ def _relief_between(deeds: Sequence[Deed], places: tuple[int, int]) -> bool:
 
 def for_relief(penalty: Penalty) -> bool:
     """Whether it is the cost of penalty relief, which is always added (Rule 1.3c(4), last sentence)."""
-    return penalty.kind is PenaltyKind.STROKES and penalty.citation.startswith(("16.", "17.", "18.", "19."))
+    return penalty.kind is PenaltyKind.STROKES and penalty.citation.startswith(("17.", "18.", "19."))
 
 
 def _rank(penalties: tuple[Penalty, ...]) -> tuple[int, int]:

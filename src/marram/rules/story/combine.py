@@ -11,13 +11,20 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.request import Book, conditions, read_facts, walk
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import form_of_play as the_form
-from marram.rules.facts.several import MOST_INCIDENTS, option_taken
+from marram.rules.facts.several import MOST_INCIDENTS, Taken, option_taken
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Action, Penalty, Ruling
 from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
 from marram.rules.story.bearing import each_breach_once
 from marram.rules.story.breaches import Told, penalties_together
-from marram.rules.story.deeds import NOTHING_DONE, Deed, by_another_player, disqualifies, drop_already_paid
+from marram.rules.story.deeds import (
+    NOTHING_DONE,
+    Deed,
+    by_another_player,
+    disqualifies,
+    drop_already_paid,
+    relief_already_paid,
+)
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
 from marram.rules.story.provisional import (
@@ -64,6 +71,10 @@ def combine(
         replace(deed, ruling=with_stroke_and_distance(deed.ruling, known.get(option_taken[place])))
         for place, deed in enumerate(deeds)
     ]
+    deeds = [
+        relief_already_paid(deed) if _told_before(deed, place, known) else deed
+        for place, deed in enumerate(deeds)
+    ]
     match = known.get(the_form) is FormOfPlay.MATCH_PLAY
     every = deeds
     theirs = [by_another_player(deed, match=match) for deed in deeds] if by_another else []
@@ -88,6 +99,12 @@ def combine(
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
+
+
+def _told_before(deed: Deed, place: int, known: Told) -> bool:
+    """Whether an act tells how stroke and distance was taken that the act before is told to have ended in."""
+    taken = known.get(option_taken[place - 1]) if place else None
+    return taken is Taken.STROKE_AND_DISTANCE and deed.takes_stroke_and_distance
 
 
 def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:

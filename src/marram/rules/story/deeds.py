@@ -60,6 +60,16 @@ _WHERE_A_MOVED_BALL_MAY_END = frozenset(
 
 _WRONG_PLACES = frozenset({"played_from_wrong_place", "second_ball_after_wrong_place"})
 _FAILS_TO_REPLACE = frozenset({"moved_ball_not_replaced", "ball_put_back"})
+_TAKES_STROKE_AND_DISTANCE = frozenset(
+    {
+        "alternative_to_stroke_and_distance",
+        "lifted_then_played_again",
+        "play_again_from_previous_spot",
+        "played_again_from_previous_spot",
+    }
+)
+"""Incidents that are stroke and distance, or its alternative, being taken: where an act before requires it, once."""
+
 _RELIEF_TAKEN_ANEW = frozenset({"crossing_point_was_wrong"})
 _INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
 _ORIGINAL_FOUND = frozenset({"provisional_ball", "provisional_ball_holed", "provisional_ball_lifted"})
@@ -162,6 +172,19 @@ class Deed:
         )
 
     @property
+    def takes_stroke_and_distance(self) -> bool:
+        """Whether it tells how stroke and distance is taken, with its price in its own options."""
+        return self.incident in _TAKES_STROKE_AND_DISTANCE and bool(self.ruling.relief)
+
+    @property
+    def wants_to_play_again(self) -> bool:
+        """Whether the player only says to play again: where relief must be taken, nothing new."""
+        return (
+            self.incident == "play_again_from_previous_spot"
+            and self.ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+        )
+
+    @property
     def voids_relief(self) -> bool:
         """Whether the relief taken just before turns out to be none: its stroke is not spent.
 
@@ -221,6 +244,12 @@ def by_another_player(deed: Deed, *, match: bool) -> Deed:
     theirs = Who.OPPONENT if match else Who.OTHER_PLAYER
     named = tuple(replace(one, who=theirs) if one.who is Who.PLAYER else one for one in deed.ruling.penalties)
     return replace(deed, ruling=replace(deed.ruling, penalties=named))
+
+
+def relief_already_paid(deed: Deed) -> Deed:
+    """Return an act that tells how relief was taken whose stroke is counted with the act before."""
+    free = tuple(replace(option, penalty=0) for option in deed.ruling.relief)
+    return replace(deed, ruling=replace(deed.ruling, relief=free))
 
 
 def drop_already_paid(deed: Deed, *, relief_before: bool) -> Deed:

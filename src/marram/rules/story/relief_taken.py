@@ -26,6 +26,7 @@ AT_ANY_TIME = ReliefOption(
 )
 """Stroke and distance, which a player may take at any time (Rule 18.1), whatever a ruling offers besides."""
 
+_MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.DROP, Action.PLACE, Action.PLAY_FROM_TEEING_AREA)
 _NO_BALL_LEFT = (Action.HOLED, Action.HOLE_OVER)
 
 
@@ -48,7 +49,7 @@ def with_option_taken(case: Case, standing: Standing) -> Standing:
 
 def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: AbstractSet[int]) -> bool:
     """Whether the ball had been put where the earlier ruling requires or lets it be put, or had been played."""
-    if before.ruling.relief and deed.follows_relief:
+    if before.ruling.relief and (deed.follows_relief or _is_taking(before, deed)):
         return True
     if before.place in told:
         return not _took(case, before, Taken.NOTHING_YET)
@@ -59,6 +60,12 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
     if relief_costs(before.ruling) and not _costs_one_way(before.ruling):
         return not _took(case, before, Taken.NOTHING_YET)
     return ask(case, "14.5a", ball_settled[gap])
+
+
+def _is_taking(before: Standing, deed: Deed) -> bool:
+    """Whether an act is the taking of stroke and distance that the standing ruling offers or requires."""
+    taking = deed.takes_stroke_and_distance or deed.pays_stroke_and_distance
+    return taking and offers_stroke_and_distance(before.ruling)
 
 
 def _overtakes(before: Ruling, deed: Deed) -> bool:
@@ -78,10 +85,10 @@ def cost_of_relief(case: Case, before: Standing, deed: Deed, told: AbstractSet[i
     ruling = before.ruling
     if not relief_costs(ruling) or deed.voids_relief:
         return ()
+    if _is_taking(before, deed) and before.place not in told:
+        return ()  # the price stands in the options of the act itself
     named = before.place in told and not (deed.follows_relief and _took(case, before, Taken.NOTHING_YET))
     if not named:
-        if deed.pays_stroke_and_distance and offers_stroke_and_distance(ruling):
-            return ()
         shown = _costs_one_way(ruling) or (deed.follows_relief and _one_price(ruling))
         if shown:
             return (strokes(ruling.relief[0].penalty, ruling.relief[0].citation),)
@@ -98,7 +105,7 @@ def _cost_of_option(case: Case, standing: Standing) -> tuple[Penalty, ...]:
 
 def _costs_one_way(ruling: Ruling) -> bool:
     """Whether relief must be taken, and costs the same whichever option is chosen."""
-    return ruling.action is Action.TAKE_RELIEF and _one_price(ruling)
+    return ruling.action in _MUST_TAKE_RELIEF and bool(ruling.relief) and _one_price(ruling)
 
 
 def _one_price(ruling: Ruling) -> bool:
