@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from marram.rules.contents import citations_reached
+from marram.rules.done_wrong import corrections_of
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves
 from marram.rules.facts.conditions import LOCAL_RULES
@@ -16,7 +17,7 @@ from marram.words.english import catalogue
 def keys_of(outcome: Outcome) -> Iterator[str]:
     """Yield the keys of the notes, cautions, corrections, criteria and refusals of an outcome."""
     if isinstance(outcome, Ruling):
-        yield from (*outcome.notes, *outcome.cautions, *(one.what for one in outcome.corrections))
+        yield from (*outcome.notes, *outcome.cautions, *(one.what for one in corrections_of(outcome)))
     elif isinstance(outcome, Judgement):
         yield from outcome.criteria
         for ending in outcome.outcomes:

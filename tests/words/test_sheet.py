@@ -83,11 +83,12 @@ def test_penalties_of_others_name_them() -> None:
     assert headline(ruling) == "One penalty stroke for the opponent: replace the ball."
 
 
-def test_the_same_penalty_on_two_holes_is_said_once() -> None:
-    """Two strokes on each of two holes (Rule 4.1b) read as twice two strokes, not as one sentence said again."""
+def test_the_same_penalty_on_two_holes_is_one_number() -> None:
+    """Two strokes on each of two holes (Rule 4.1b) read as the four strokes they are."""
     on_two_holes = no_penalty("4.1b").also(general("4.1b(1)"), general("4.1b(1)")).next(Action.PLAY_ON)
 
-    assert headline(on_two_holes, FormOfPlay.STROKE_PLAY).startswith("Twice two penalty strokes (the general")
+    assert headline(on_two_holes, FormOfPlay.STROKE_PLAY) == "Four penalty strokes: play on."
+    assert headline(on_two_holes) == "Four penalty strokes in all (in match play loss of hole): play on."
 
 
 def test_no_penalty_is_said_plainly() -> None:
@@ -145,11 +146,15 @@ def lateral(strokes: int) -> ReliefOption:
 @pytest.mark.parametrize(
     ("costs", "may_play", "line"),
     [
-        ((1,), False, "Take relief for one penalty stroke."),
-        ((2, 1), False, "Take relief for one or two penalty strokes."),
-        ((0,), False, "No penalty: take relief."),
-        ((0, 1), False, "No penalty: take relief without penalty or for one penalty stroke."),
-        ((1,), True, "No penalty: play it as it lies, or take relief for one penalty stroke."),
+        ((1,), False, "In the penalty area: one penalty stroke; take penalty area relief."),
+        ((2, 1), False, "In the penalty area: one or two penalty strokes; take penalty area relief."),
+        ((0,), False, "In the penalty area: no penalty; take relief."),
+        ((0, 1), False, "In the penalty area: no penalty, or one penalty stroke; take relief."),
+        (
+            (1,),
+            True,
+            "In the penalty area: play it as it lies, or take penalty area relief for one penalty stroke.",
+        ),
     ],
 )
 def test_the_first_line_says_what_relief_costs(costs: tuple[int, ...], may_play: bool, line: str) -> None:
@@ -164,13 +169,16 @@ def test_going_on_with_a_provisional_ball_is_not_announced_as_free() -> None:
         "provisional_ball", {"original_ball": "lost"}, played_on=date(2024, 5, 1), local_rules=[]
     )
     assert isinstance(result, Ruling)
-    assert headline(result) == "Go on with the provisional ball for one penalty stroke."
+    assert (
+        headline(result)
+        == "The provisional ball is in play: one penalty stroke; go on with the provisional ball."
+    )
 
 
 def test_relief_that_must_be_paid_for_is_not_headed_no_penalty() -> None:
     """Rule 18.2b: a lost ball costs the stroke of stroke and distance, though nothing was done wrong."""
     words = sheet(no_penalty("18.2b").with_options(lateral(1), may_play_as_it_lies=False))
-    assert words.penalties == ("No penalty beyond what the relief costs.",)
+    assert words.penalties == ("The relief that must be taken costs one penalty stroke (17.1d(3)).",)
 
 
 def test_a_disqualified_player_is_told_nothing_of_the_hole() -> None:

@@ -58,8 +58,9 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     if sheet.question:
         yield from _question_lines(sheet, how_to_answer)
     if sheet.kind == "ruling":
+        yield from _section("tell", (sheet.tell,))
         yield from _section("penalty", sheet.penalties)
-    yield from _section("what_to_do", sheet.steps)
+    yield from _section("what_to_do", sheet.further if sheet.kind == "ruling" else sheet.steps)
     if sheet.rather:
         yield "quiet", "  " + _command(sheet.rather)
     if sheet.decided_by:

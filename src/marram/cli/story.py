@@ -69,8 +69,9 @@ def _lines(happened: list[Happened], result: StoryResult, form: FormOfPlay | Non
         return
     yield "head", say("TERMS", "situation.together")
     yield from sheet_lines(together, IN_THE_FILE)
+    to_come = result.count.relief_to_come if result.count else 0
     total = result.count.penalty_strokes if result.count else None
     if isinstance(result.combined, Ruling) and form is not FormOfPlay.MATCH_PLAY and total is not None:
-        key = "situation.total_and_relief" if result.combined.relief else "situation.total"
-        yield "title", say("TERMS", key).format(strokes=strokes_words(total))
+        key = "situation.total_and_relief" if result.combined.relief and not to_come else "situation.total"
+        yield "title", say("TERMS", key).format(strokes=strokes_words(total + to_come))
     yield "quiet", say("TERMS", "reminder")

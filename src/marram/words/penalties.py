@@ -52,19 +52,64 @@ def penalty_words(penalty: Penalty, form: FormOfPlay | None) -> str:
     return level[0].upper() + level[1:]
 
 
-TWICE = 2
-"""The same penalty on two holes, as for too many clubs, or for two wrong places."""
+def penalties_in_short(
+    penalties: Sequence[Penalty], form: FormOfPlay | None, *, relief: Collection[int] = ()
+) -> str:
+    """Return all penalties in a few words, each person's strokes as one number.
 
-
-def penalties_in_short(penalties: Sequence[Penalty], form: FormOfPlay | None) -> str:
-    """Return all penalties of a ruling in a few words."""
+    Args:
+        penalties: the penalties.
+        form: how general penalties are resolved; both ways are said when unknown.
+        relief: what relief that the player must take costs, over its options: it is counted in.
+    """
+    persons: dict[Who, list[Penalty]] = {}
+    for one in penalties:
+        persons.setdefault(one.who, []).append(one)
+    if any(relief) and not persons.keys() & {Who.PLAYER, Who.SIDE}:
+        persons = {Who.PLAYER: [], **persons}
+    payer = next((who for who in persons if who in (Who.PLAYER, Who.SIDE)), None)
     parts = [
-        level_words(one, form)
-        if one.who is Who.PLAYER
-        else say("TERMS", "penalty_for").format(level=level_words(one, form), whom=term(one.who))
-        for one in penalties
+        level if who is Who.PLAYER else say("TERMS", "penalty_for").format(level=level, whom=term(who))
+        for who, own in persons.items()
+        for level in _levels_in_short(own, form, relief if who is payer and any(relief) else (0,))
     ]
-    if len(parts) == TWICE and parts[0] == parts[1]:
-        parts = [say("TERMS", "penalty.twice").format(level=parts[0])]
     joined = say("TERMS", "penalty.and").join(parts) if parts else strokes_words(0)
     return joined[0].upper() + joined[1:]
+
+
+def _levels_in_short(
+    own: Sequence[Penalty], form: FormOfPlay | None, relief: Collection[int]
+) -> Sequence[str]:
+    """Return what the penalties of one person come to: the strokes in all, then whatever is no stroke."""
+    generals = sum(1 for one in own if one.kind is PenaltyKind.GENERAL)
+    charged = sum(one.strokes for one in own if one.kind is PenaltyKind.STROKES)
+    others = [level_words(one, form) for one in own if one.kind not in _IN_STROKES]
+    first: list[str] = []
+    general = next((one for one in own if one.kind is PenaltyKind.GENERAL), None)
+    if general is not None and form is FormOfPlay.MATCH_PLAY:
+        first = [level_words(general, form)]  # the hole is lost: its strokes do not matter
+    elif general is not None and generals == 1 and not charged and not any(relief):
+        first = [level_words(general, form)]
+    elif general is not None or charged or any(relief):
+        totals = sorted({charged + GENERAL_IN_STROKES * generals + cost for cost in relief})
+        first = [_totals_words(totals)]
+        if general is not None and form is None:
+            first = [say("TERMS", "level.general.summed").format(strokes=first[0])]
+    return (*first, *dict.fromkeys(others))
+
+
+def _totals_words(totals: Sequence[int]) -> str:
+    """Return what strokes come to, where it depends on the option: ``one or two penalty strokes``."""
+    if len(totals) == 1:
+        return strokes_words(totals[0])
+    if totals[0] == 0:
+        rest = _totals_words(totals[1:])
+        return say("TERMS", "or.after_comma").join((strokes_words(0), rest))
+    counts = say("TERMS", "or").join(count_words(one) for one in totals)
+    return say("TERMS", "strokes.n").format(count=counts)
+
+
+GENERAL_IN_STROKES = 2
+"""The general penalty in stroke play (Rule 1.3c(2))."""
+
+_IN_STROKES = (PenaltyKind.STROKES, PenaltyKind.GENERAL)

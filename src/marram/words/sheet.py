@@ -2,28 +2,29 @@
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
+from enum import Enum
 from typing import Any
 
+from marram.rules.done_wrong import corrections_of
 from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.finding import Finding
+from marram.rules.finding_of import finding_of
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled
-from marram.rules.ruling import (
-    Action,
-    Correction,
-    HandOver,
-    Judgement,
-    NotCovered,
-    Penalty,
-    PenaltyKind,
-    Reason,
-    Ruling,
-    Who,
+from marram.rules.ruling import Action, Correction, HandOver, Judgement, NotCovered, Reason, Ruling, Stroke
+from marram.words.headline import (
+    costs_something,
+    ends_the_hole,
+    forced_costs,
+    goes_without_saying,
+    headline,
+    tell_the_player,
 )
 from marram.words.language import translate
 from marram.words.messages import amount_words, say, term
-from marram.words.penalties import penalties_in_short, penalty_words, relief_cost_words
+from marram.words.penalties import penalties_in_short, penalty_words, strokes_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
 from marram.words.relief_options import OptionWords, option_words
@@ -70,6 +71,10 @@ class Sheet:
         decided_by: whose judgement it is.
         outcomes: what a judgement can end in.
         reminder: who decides.
+        finding: what the ruling finds, as a key (:class:`marram.rules.finding.Finding`); empty where the rest says all.
+        further: the steps that the headline does not say already.
+        tell: the one sentence that the player is told.
+        penalty_said: whether the headline says all that ``penalties`` says, but for the provision.
         free: whether a ruling costs nothing: no penalty, and no relief that must be paid for.
         rather: the incident that it rather is, where what was told is another one.
     """
@@ -91,6 +96,10 @@ class Sheet:
     reminder: str = field(default_factory=lambda: say("TERMS", "reminder"))
     free: bool = False
     rather: Rather | None = None
+    finding: str = ""
+    further: tuple[str, ...] = ()
+    tell: str = ""
+    penalty_said: bool = False
 
 
 def sheet(
@@ -164,87 +173,60 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
     provisions = tuple(
         cited(citation) for citation in ruling.citations
     )  # first: notes mostly stand beside them
-    lost = _ends_the_hole(ruling.penalties, ruling.action, form)
+    lost = ends_the_hole(ruling.penalties, ruling.action, form)
     if lost:
         steps = [say("TERMS", "hole_lost")]
     else:
-        action = None if _goes_without_saying(ruling, form) else ruling.action
+        action = None if goes_without_saying(ruling, form) else ruling.action
         steps = [term(one) for one in (ruling.stroke, action, ruling.which_ball) if one]
+    penalties, found = _penalty_lines(ruling, form), finding_of(ruling)
+    said = () if lost else tuple(term(one) for one in _in_the_headline(ruling))
     steps += [say("NOTES", key) for key in ruling.notes]
-    none = say("TERMS", "no_penalty_but_relief" if _costs_strokes(ruling) else "no_penalty")
     return Sheet(
         "ruling",
         headline(ruling, form),
-        penalties=tuple(penalty_words(one, form) for one in ruling.penalties) or (none,),
+        penalties=penalties,
         steps=tuple(steps),
+        finding="" if found is None else found.value,
+        further=tuple(step for step in steps if step not in said),
+        tell=tell_the_player(ruling, form),
+        penalty_said=len(penalties) == 1,
         options=() if lost else tuple(option_words(option) for option in ruling.relief),
-        if_wrong=() if lost else tuple(_correction_words(one, form) for one in ruling.corrections),
+        if_wrong=() if lost else tuple(_correction_words(one, form) for one in corrections_of(ruling)),
         cautions=tuple(say("NOTES", key) for key in ruling.cautions),
         why=why,
         provisions=provisions,
-        free=not ruling.penalties and not _costs_strokes(ruling),
+        free=not costs_something(ruling),
     )
 
 
-def headline(ruling: Ruling, form: FormOfPlay | None = None) -> str:
-    """Return a ruling in one line: the penalty, then what to do and what relief costs."""
-    short = penalties_in_short(ruling.penalties, form)
-    if ruling.action is None or _goes_without_saying(ruling, form):
-        return f"{short}."
-    if _ends_the_hole(ruling.penalties, ruling.action, form):
-        return f"{short}: {term(Action.HOLE_OVER, '.short')}."
-    action = term(ruling.action, ".short")
-    if ruling.action in _TAKES_RELIEF and any(option.penalty for option in ruling.relief):
-        cost = relief_cost_words({option.penalty for option in ruling.relief})
-        action = say("TERMS", "relief_cost").format(action=action, cost=cost)
-        if not ruling.penalties and _costs_strokes(ruling):
-            return f"{action[0].upper()}{action[1:]}."
-    return f"{short}: {action}."
+def _penalty_lines(ruling: Ruling, form: FormOfPlay | None) -> tuple[str, ...]:
+    """Return each penalty as a sentence, and what relief that must be taken costs; one sentence if nothing does."""
+    lines = [penalty_words(one, form) for one in ruling.penalties]
+    costs = forced_costs(ruling, form)
+    for cost in () if 0 in costs else sorted(costs):
+        citations = dict.fromkeys(option.citation for option in ruling.relief if option.penalty == cost)
+        line = say("TERMS", "relief_to_be_taken")
+        lines.append(line.format(strokes=strokes_words(cost), citation=", ".join(citations)))
+    return tuple(lines) or (say("TERMS", "no_penalty"),)
 
 
-_MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
-_TAKES_RELIEF = (*_MUST_TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+def _in_the_headline(ruling: Ruling) -> tuple[Enum, ...]:
+    """Return what the headline says already: whether the stroke counts, and a next step that needs no more words."""
+    action = () if ruling.action in (None, *_NEEDS_MORE_WORDS) else (ruling.action,)
+    stroke = () if ruling.stroke is None or ruling.stroke is Stroke.OPPONENT_MAY_CANCEL else (ruling.stroke,)
+    return (*stroke, *action) if finding_of(ruling) in _OF_STROKE else action
 
 
-def _costs_strokes(ruling: Ruling) -> bool:
-    """Tell whether relief must be taken, and none of it is free: "no penalty" alone would mislead."""
-    return (
-        ruling.action in _MUST_TAKE_RELIEF
-        and bool(ruling.relief)
-        and all(option.penalty for option in ruling.relief)
-    )
-
-
-def _goes_without_saying(ruling: Ruling, form: FormOfPlay | None) -> bool:
-    """Tell whether the penalty says all: no hole is over for the disqualified, nor played on once it is lost."""
-    own = {one.kind for one in ruling.penalties if one.who in _OWN}
-    if ruling.action is Action.HOLE_OVER:
-        return PenaltyKind.DISQUALIFICATION in own
-    lost = {PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE}
-    return form is FormOfPlay.MATCH_PLAY and ruling.action is Action.PLAY_ON and bool(own & lost)
-
-
-_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
-
-
-_NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
-
-
-def _ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:
-    """Tell whether a hole lost in a match leaves nothing to do with the ball (Rules 1.3c(2) and 6.5)."""
-    lost = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
-    return (
-        form is FormOfPlay.MATCH_PLAY
-        and action not in _NO_BALL_TO_PLAY
-        and any(penalty.kind in lost for penalty in penalties)
-    )
+_NEEDS_MORE_WORDS = (Action.REPLACE, Action.STOP_PLAY)
+_OF_STROKE = (Finding.STROKE_COUNTS, Finding.STROKE_DOES_NOT_COUNT)
 
 
 def _settled_words(settled: Settled, form: FormOfPlay | None) -> tuple[str, ...]:
     words = []
     if settled.penalties is not None:
         words.append(say("TERMS", "settled").format(penalties=penalties_in_short(settled.penalties, form)))
-    if settled.action is not None and not _ends_the_hole(settled.penalties or (), settled.action, form):
+    if settled.action is not None and not ends_the_hole(settled.penalties or (), settled.action, form):
         words.append(term(settled.action))
     return tuple(words)
 

@@ -6,12 +6,11 @@ from typing import Any
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import StoryBall
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import StoryResult
-from marram.rules.story.strokes import StrokeCount
+from marram.words.headline import headline, tell_the_player
 from marram.words.messages import say, term
-from marram.words.penalties import strokes_words
-from marram.words.sheet import Sheet, headline, sheet
+from marram.words.sheet import Sheet, sheet
 
 LAST_ORDINAL = 12
 """Up to which stroke its number is said in words."""
@@ -38,11 +37,16 @@ def story_sheet(
     words = sheet(result.combined, form_of_play=form, given=given)
     if not isinstance(result.combined, Ruling):
         return words
-    lines = [headline(_summed(result.combined, form), form)]
-    if result.count is not None:
-        lines += _count_sentences(result.count)
-    steps = (*words.steps, *_steps_of_other_balls(result))
-    return replace(words, headline=" ".join(lines), steps=steps)
+    alone = (
+        len(result.parts) == 1 and result.parts[0] == result.combined
+    )  # else no one finding speaks for all
+    lines = [headline(result.combined, form, with_finding=alone)]
+    if result.count is not None and result.count.next_stroke is not None:
+        lines.append(next_stroke_words(result.count.next_stroke))
+    others = _steps_of_other_balls(result)
+    steps, further = (*words.steps, *others), (*words.further, *others)
+    told = tell_the_player(result.combined, form, with_finding=alone)
+    return replace(words, headline=" ".join(lines), steps=steps, further=further, tell=told)
 
 
 def ball_words(ball: StoryBall | str | None) -> str:
@@ -55,36 +59,6 @@ def next_stroke_words(count: int) -> str:
     """Return which stroke comes next as a sentence."""
     key = f"ordinal.{count}" if count <= LAST_ORDINAL else "ordinal.n"
     return say("TERMS", "situation.next").format(ordinal=say("TERMS", key).format(count=count))
-
-
-def _count_sentences(count: StrokeCount) -> list[str]:
-    """Return what the total comes to with relief that must be taken, and which stroke comes next."""
-    lines = []
-    if count.penalty_strokes and count.relief_to_come:
-        total = strokes_words(count.penalty_strokes + count.relief_to_come)
-        lines.append(say("TERMS", "situation.with_relief").format(strokes=total))
-    if count.next_stroke is not None:
-        lines.append(next_stroke_words(count.next_stroke))
-    return lines
-
-
-def _summed(ruling: Ruling, form: FormOfPlay | None) -> Ruling:
-    """Return a ruling with the strokes of each person as one penalty, where strokes are what they come to."""
-    general_in_strokes = form not in (None, FormOfPlay.MATCH_PLAY)
-    by_person: dict[Who, list[Penalty]] = {}
-    for one in ruling.penalties:
-        by_person.setdefault(one.who, []).append(one)
-    summed: list[Penalty] = []
-    for own in by_person.values():
-        adds_up = all(
-            one.kind is PenaltyKind.STROKES or (one.kind is PenaltyKind.GENERAL and general_in_strokes)
-            for one in own
-        )
-        if len(own) > 1 and adds_up:
-            total = sum(one.strokes for one in own)
-            own = [replace(own[0], kind=PenaltyKind.STROKES, strokes=total)]  # noqa: PLW2901 - one for all of them
-        summed += own
-    return replace(ruling, penalties=tuple(summed))
 
 
 def _steps_of_other_balls(result: StoryResult) -> list[str]:

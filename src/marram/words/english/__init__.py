@@ -1,7 +1,7 @@
 """The English message catalogue, one file per Rule plus what is common to all.
 
 Each module holds up to three dictionaries: ``PROVISIONS`` (citation → what the provision says, in our
-own words), ``NOTES`` (note, caution, correction and criterion keys → sentence) and, in ``common`` and ``former``,
+own words), ``NOTES`` (note, caution, correction and criterion keys → sentence) and, in ``common``, ``findings`` and ``former``,
 ``TERMS``, the words of every enum member. English sentences are the gettext message ids.
 """
 
@@ -39,7 +39,7 @@ def find(kind: str, key: str) -> str | None:
     return None
 
 
-_WITH_TERMS = ("common", "former")
+_WITH_TERMS = ("common", "findings", "former")
 """The modules with the words of result enums; a number or size without a word of its own is not sought elsewhere."""
 
 _read: dict[str, object] = {}

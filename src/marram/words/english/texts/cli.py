@@ -18,6 +18,7 @@ TEXTS: dict[str, str] = {
     "rather": "Ask: marram rule {incident}{facts}, with the facts given here",
     "answer_in_file": 'Answer it in the file, under "between": "{fact}": "{answer}"',
     "penalty": "Penalty",
+    "tell": "Tell the player",
     "what_to_do": "What to do",
     "decided_by": "Decided by {who}.",
     "weigh": "What to weigh",

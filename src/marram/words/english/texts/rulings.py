@@ -92,6 +92,7 @@ TEXTS: dict[str, str] = {
     "ruling.penalty": "Penalty",
     "ruling.caution": "Caution",
     "ruling.why_not": "Why not",
+    "ruling.tell": "Tell the player",
     "ruling.what_to_do": "What to do",
     "ruling.weigh": "What to weigh",
     "ruling.ends": "What it can end in",

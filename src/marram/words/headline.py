@@ -1,0 +1,157 @@
+"""A ruling in one line: what it finds, what it comes to with relief that must be taken, and what to do next."""
+
+from collections.abc import Collection, Iterable
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.finding import WITH_THE_TOTAL, Finding
+from marram.rules.finding_of import finding_of
+from marram.rules.relief_option import ReliefKind, ReliefOption
+from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
+from marram.words.messages import say, term
+from marram.words.penalties import penalties_in_short, relief_cost_words
+
+MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+"""After these a relief option is taken, whatever the player would rather do."""
+
+_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
+_NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
+_SAID_BY_DECISION = (None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED)
+_SAYS_ITSELF = (Finding.IS_PROVISIONAL, Finding.HOLED, Finding.NEXT_STROKE_CONCEDED)
+_FREE_RULES = ("13", "15", "16", "25", "F", "E", "D")
+_OWN_FAMILY = ("17", "18", "19")
+
+
+def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bool = True) -> str:
+    """Return a ruling in one line: the finding, the total with relief that must be taken, the next thing to do.
+
+    Args:
+        ruling: the ruling.
+        form: how general penalties are resolved; both ways are said when unknown.
+        with_finding: whether one finding speaks for all of it; of several acts together it does not.
+    """
+    finding = finding_of(ruling) if with_finding else None
+    found = "" if finding is None else term(finding)
+    total, then = total_words(ruling, form), next_words(ruling, form)
+    if not costs_something(ruling):
+        if finding is not None and finding not in WITH_THE_TOTAL:
+            if ruling.action in _SAID_BY_DECISION:
+                return say("TERMS", "headline.finding").format(finding=found)
+            return say("TERMS", "headline.found_free").format(finding=found, next=then)
+        if found and ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+            return say("TERMS", "headline.found_free").format(finding=found, next=then)
+    key = f"headline.{'found' if found else 'plain'}"
+    if found:
+        total = total[0].lower() + total[1:]
+    if not then:
+        key = "headline.found_alone" if found else "headline.alone"
+    return say("TERMS", key).format(finding=found, total=total, next=then)
+
+
+def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bool = True) -> str:
+    """Return the one sentence that the player is told: what was found, what it costs them, what they do next."""
+    finding = finding_of(ruling) if with_finding else None
+    then = next_words(ruling, form) or term(Action.PLAY_ON, ".short")
+    own = [one for one in ruling.penalties if one.who in _OWN]
+    if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
+        return say("TERMS", "tell.disqualified")
+    total = total_words(ruling, form)
+    total = total[0].lower() + total[1:]
+    if ruling.penalties and not own:
+        return say("TERMS", "tell.others").format(total=total, next=then)
+    key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
+    if finding is None:
+        return say("TERMS", key).format(total=total, next=then)
+    decides = finding not in WITH_THE_TOTAL or finding in _SAYS_ITSELF
+    if key == "tell.free" and decides and ruling.action in _SAID_BY_DECISION:
+        return say("TERMS", "headline.finding").format(finding=term(finding))
+    return say("TERMS", f"{key}.found").format(finding=term(finding), total=total, next=then)
+
+
+def total_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
+    """Return what a ruling comes to: every penalty, with the strokes of relief that must be taken."""
+    return penalties_in_short(ruling.penalties, form, relief=forced_costs(ruling, form))
+
+
+def forced_costs(ruling: Ruling, form: FormOfPlay | None = None) -> set[int]:
+    """Return what relief that must be taken costs, over its options; empty where none must be taken."""
+    if ruling.action not in MUST_TAKE_RELIEF or ends_the_hole(ruling.penalties, ruling.action, form):
+        return set()
+    return {option.penalty for option in ruling.relief}
+
+
+def costs_something(ruling: Ruling) -> bool:
+    """Tell whether a penalty stands, or relief must be taken and none of it is free."""
+    costs = forced_costs(ruling)
+    return bool(ruling.penalties) or (bool(costs) and 0 not in costs)
+
+
+def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
+    """Return the next thing to do in a few words; empty where the penalty says all."""
+    if ruling.action in (None, Action.HOLED) or goes_without_saying(ruling, form):
+        return ""
+    if ends_the_hole(ruling.penalties, ruling.action, form):
+        return term(Action.HOLE_OVER, ".short")
+    if ruling.action is Action.TAKE_RELIEF and ruling.relief:
+        if all(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief):
+            return say("TERMS", "next.family.18")
+        return say("TERMS", f"next.family.{_common(family(option) for option in ruling.relief)}")
+    if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and ruling.relief:
+        return say("TERMS", "next.choice").format(relief=say("TERMS", "next.or").join(_choices(ruling)))
+    return term(ruling.action, ".short")
+
+
+def family(option: ReliefOption) -> str:
+    """Return what kind of relief an option is: free, of Rule 17, 18 or 19, a dropping zone, a preferred lie, or other."""
+    rule = option.citation.removeprefix("Clarification ").split(".")[0].split("-")[0]
+    if option.kind is ReliefKind.PREFERRED_LIE:
+        return "preferred"
+    if not option.penalty:
+        return "free" if rule in _FREE_RULES else "other"
+    if option.kind is ReliefKind.DROPPING_ZONE:
+        return "dropping_zone"
+    if option.kind is ReliefKind.STROKE_AND_DISTANCE and rule not in _OWN_FAMILY:
+        return "18"
+    return rule if rule in _OWN_FAMILY else "other"
+
+
+def _common(families: Iterable[str]) -> str:
+    """Return the family that all have in common; else penalty relief, where none is free; else relief at large."""
+    found = set(families) - {"dropping_zone"}
+    if len(found) == 1:
+        return found.pop()
+    return "penalty" if found and not found & {"free", "preferred", "other"} else "other"
+
+
+def _choices(ruling: Ruling) -> list[str]:
+    """Return each family of the options with what it costs; all that must be paid for is one."""
+    costs: dict[str, set[int]] = {}
+    paid = _common(family(option) for option in ruling.relief if option.penalty)
+    for option in ruling.relief:
+        costs.setdefault(paid if option.penalty else family(option), set()).add(option.penalty)
+    return [
+        say("TERMS", f"next.family.{name}")
+        if cost == {0}
+        else say("TERMS", "relief_cost").format(
+            action=say("TERMS", f"next.family.{name}"), cost=relief_cost_words(cost)
+        )
+        for name, cost in costs.items()
+    ]
+
+
+def goes_without_saying(ruling: Ruling, form: FormOfPlay | None) -> bool:
+    """Tell whether the penalty says all: no hole is over for the disqualified, nor played on once it is lost."""
+    own = {one.kind for one in ruling.penalties if one.who in _OWN}
+    if ruling.action is Action.HOLE_OVER:
+        return PenaltyKind.DISQUALIFICATION in own
+    lost = {PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE}
+    return form is FormOfPlay.MATCH_PLAY and ruling.action is Action.PLAY_ON and bool(own & lost)
+
+
+def ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:
+    """Tell whether a hole lost in a match leaves nothing to do with the ball (Rules 1.3c(2) and 6.5)."""
+    lost = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
+    return (
+        form is FormOfPlay.MATCH_PLAY
+        and action not in _NO_BALL_TO_PLAY
+        and any(penalty.kind in lost for penalty in penalties)
+    )
