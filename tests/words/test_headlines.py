@@ -14,8 +14,8 @@ from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book, rule
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.finding import WITH_THE_TOTAL, Finding
 from marram.rules.finding_of import BY_FACT, BY_NOTE, finding_of
+from marram.rules.findings import WITH_THE_TOTAL, Finding
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import Action, PenaltyKind, Ruling, Who
 from marram.words.english import catalogue

@@ -9,7 +9,7 @@ from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.incidents import INCIDENTS
-from marram.rules.ruling import Judgement, Outcome, Ruling
+from marram.rules.ruling import Judgement, NotCovered, Outcome, Ruling
 from marram.rules.story.story import Happened, rule_story
 from marram.words.english import catalogue
 
@@ -22,7 +22,7 @@ def keys_of(outcome: Outcome) -> Iterator[str]:
         yield from outcome.criteria
         for ending in outcome.outcomes:
             yield from keys_of(ending)
-    else:
+    elif isinstance(outcome, NotCovered):
         yield outcome.why
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from enum import Enum
 from typing import Any
 
-from marram.rules.finding import Finding
+from marram.rules.findings import Finding
 from marram.rules.ruling import Action, Ruling, Stroke
 
 BY_NOTE: Mapping[str, Finding] = {

@@ -3,8 +3,8 @@
 from collections.abc import Collection, Iterable
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.finding import WITH_THE_TOTAL, Finding
 from marram.rules.finding_of import finding_of
+from marram.rules.findings import WITH_THE_TOTAL, Finding
 from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
 from marram.words.messages import say, term

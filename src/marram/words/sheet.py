@@ -9,8 +9,8 @@ from marram.rules.done_wrong import corrections_of
 from marram.rules.engine.fact import DecidedBy, Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.finding import Finding
 from marram.rules.finding_of import finding_of
+from marram.rules.findings import Finding
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled
 from marram.rules.ruling import Action, Correction, HandOver, Judgement, NotCovered, Reason, Ruling, Stroke
@@ -71,7 +71,7 @@ class Sheet:
         decided_by: whose judgement it is.
         outcomes: what a judgement can end in.
         reminder: who decides.
-        finding: what the ruling finds, as a key (:class:`marram.rules.finding.Finding`); empty where the rest says all.
+        finding: what the ruling finds, as a key (:class:`marram.rules.findings.Finding`); empty where the rest says all.
         further: the steps that the headline does not say already.
         tell: the one sentence that the player is told.
         penalty_said: whether the headline says all that ``penalties`` says, but for the provision.
