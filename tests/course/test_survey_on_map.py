@@ -1,6 +1,7 @@
 """Very many measured points: read as one by one, and with work in proportion to them."""
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -9,6 +10,7 @@ from marram.course.lies import survey_on_map
 from marram.course.lies.survey_on_map import read_all_on_map
 from marram.course.reading.survey import SurveyPoint, read_on_map
 from marram.demo import COURSE
+from marram.errors import BadPlace
 
 LINKS = load(COURSE)
 EDGES = np.vstack(
@@ -58,3 +60,21 @@ def test_progress_is_told_and_can_end_the_work() -> None:
     read_all_on_map(LINKS, points, 5, progress=lambda _, part: told.append(part))
     assert told == sorted(told)
     assert told[-1] == 1.0
+
+
+def test_points_that_cannot_be_of_this_course_are_all_refused() -> None:
+    """Each is named, by its number where it has no name; one whose accuracy nobody said is told too."""
+    far = SurveyPoint("Gate", *LINKS.plane.to_degrees(60_000.0, 0.0), 0.02)
+    unsaid = SurveyPoint("", *LINKS.plane.to_degrees(0.0, 0.0), None)
+    with pytest.raises(BadPlace) as refused:
+        read_all_on_map(LINKS, [far, point(0.0, 0.0), unsaid], 5)
+
+    first, second = refused.value.faults
+    assert first.startswith("'Gate' at ")
+    assert "of this course" in first
+    assert "point 3" in second
+
+
+def test_no_points_give_no_readings() -> None:
+    """An empty survey of a hole is read to an empty list."""
+    assert read_all_on_map(LINKS, [], 5) == []
