@@ -89,6 +89,8 @@ def ball_after(
             if deed.abandons_provisional:
                 standing = replace(standing, ruling=replace(standing.ruling, notes=()))
             standing = _overtaken(case, gap, standing, deed, taken)
+            if deed.abandons_provisional:
+                standing = _without_relief_of_provisional(case, deeds, standing)
             continue
         void = (
             corrects_what_was_put_down(deed.ruling)
@@ -97,6 +99,8 @@ def ball_after(
         )
         step = _overtaken if void else _after
         standing = step(case, gap, standing, deed, taken)
+        if pending and deed.abandons_provisional:
+            standing = _without_relief_of_provisional(case, deeds, standing)
     return with_option_taken(case, standing) if standing.place in taken else standing
 
 
@@ -129,7 +133,32 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
     corrected = part.stroke is Stroke.DOES_NOT_COUNT and part.action is Action.PLAY_ON
     if deed.plays_the_ball or corrected or must_go_back or put_or_played(case, gap, before, deed, taken):
         return _overtaken(case, gap, before, deed, taken)
+    if deed.finds_the_ball and before.ruling.action is Action.TAKE_RELIEF:
+        not_taken = replace(before, ruling=replace(before.ruling, relief=()))
+        return _overtaken(case, gap, not_taken, deed, taken)
     return _still_to_be_done(before, part)
+
+
+def _without_relief_of_provisional(case: Case, deeds: Sequence[Deed], standing: Standing) -> Standing:
+    """Rule 18.3c(3): relief taken with a provisional ball that is then abandoned costs nothing."""
+    start = next((place for place, deed in enumerate(deeds) if deed.starts_provisional), -1)
+    kept = [
+        (penalty, place)
+        for penalty, place in zip(standing.relief_taken, standing.relief_of, strict=True)
+        if place <= start or not _with_provisional(case, place)
+    ]
+    return replace(
+        standing,
+        relief_taken=tuple(penalty for penalty, _ in kept),
+        relief_of=tuple(place for _, place in kept),
+    )
+
+
+def _with_provisional(case: Case, place: int) -> bool:
+    case.enter("18.3c(3)")
+    about = case.is_one_of(about_ball[place], *PROVISIONAL_BALLS)
+    case.leave()
+    return about
 
 
 def _while_stopped(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSet[int]) -> Standing:
@@ -168,10 +197,14 @@ def _with_mistake_open(
     if had_been is EarlierMistake.SOMETHING_ELSE:
         return before.with_words_of(deed.ruling)
     corrected = _overtaken(case, gap, _without_its_deadline(before), deed, taken)
-    paid = any(one.citation.startswith("18.") for one in corrected.relief_taken)
+    paid = any(one.citation.startswith("18.") for one in (*corrected.relief_taken, *mistake.penalties))
     if "18.2b" not in mistake.citations or paid:
         return corrected
-    return replace(corrected, relief_taken=(*corrected.relief_taken, strokes(1, "18.2b")))
+    return replace(
+        corrected,
+        relief_taken=(*corrected.relief_taken, strokes(1, "18.2b")),
+        relief_of=(*corrected.relief_of, before.place),
+    )
 
 
 def _without_its_deadline(before: Standing) -> Standing:
@@ -196,13 +229,15 @@ def _overtaken(case: Case, gap: int, before: Standing, deed: Deed, taken: Abstra
     spent = before.relief_taken
     if deed.voids_relief and spent and not before.ruling.relief:
         spent = spent[:-1]
+    cost = cost_of_relief(case, before, deed, taken)
     return Standing(
         replace(part, notes=kept).note(*part.notes),
         joined(lasting, part.corrections),
         leaves_mistake(part),
-        spent + cost_of_relief(case, before, deed, taken),
-        gap + 1,
-        part if leaves_mistake(part) else None,
+        relief_taken=spent + cost,
+        relief_of=before.relief_of[: len(spent)] + (before.place,) * len(cost),
+        place=gap + 1,
+        mistake_of=part if leaves_mistake(part) else None,
     )
 
 

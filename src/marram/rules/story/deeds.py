@@ -140,6 +140,12 @@ class Deed:
         return self.incident in _AFTER_A_STROKE
 
     @property
+    def finds_the_ball(self) -> bool:
+        """Whether a ball turns out to be playable: perhaps the one an act before took for lost or out of bounds."""
+        found = ("ball_found_in_time", "ball_near_boundary")
+        return self.incident in found and self.ruling.action is Action.PLAY_AS_IT_LIES
+
+    @property
     def shows_play_went_on(self) -> bool:
         """Whether, told after a ball was to be replaced, it shows that the ball had been played since."""
         return self.follows_a_stroke and self.incident not in _WHERE_A_MOVED_BALL_MAY_END

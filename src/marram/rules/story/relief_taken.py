@@ -44,7 +44,8 @@ def with_option_taken(case: Case, standing: Standing) -> Standing:
     done = replace(ruling.next(Action.PLAY_AS_IT_LIES), relief=(), notes=(), which_ball=None)
     done = done.note("relief_has_been_taken")
     cost = _cost_of_option(case, standing)
-    return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost)
+    of = standing.relief_of + (standing.place,) * len(cost)
+    return replace(standing, ruling=done, relief_taken=standing.relief_taken + cost, relief_of=of)
 
 
 def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: AbstractSet[int]) -> bool:
@@ -72,7 +73,8 @@ def _overtakes(before: Ruling, deed: Deed) -> bool:
     """Whether an act leaves nothing to ask about what an earlier ruling required of the ball."""
     if before.action is Action.TAKE_RELIEF:
         gone = "18.2b" in before.citations and deed.is_about_a_ball_at_rest
-        return deed.follows_a_stroke or gone  # where the ball is gone, one at rest was put in play for it
+        went_on = deed.follows_a_stroke and not deed.finds_the_ball
+        return went_on or gone  # where the ball is gone, one at rest was put in play for it
     if before.action is Action.REPLACE:
         again = deed.ruling.action is Action.REPLACE
         elsewhere = deed.ruling.action is Action.TAKE_RELIEF and not deed.follows_a_stroke

@@ -28,6 +28,8 @@ class Standing:
     corrections: tuple[Correction, ...]
     mistake_open: bool
     relief_taken: tuple[Penalty, ...] = ()
+    relief_of: tuple[int, ...] = ()
+    """The incident, from 0, that each of those strokes is the relief of."""
     place: int = 0
     """The incident, from 0, whose ruling on the ball stands."""
     mistake_of: Ruling | None = None
