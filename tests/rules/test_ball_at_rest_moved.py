@@ -15,6 +15,7 @@ from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.cause import Mover
 from marram.rules.facts.conditions import date_of_play
 from marram.rules.facts.movement import (
+    MovedBall,
     NewPlace,
     lifted_and_replaced_on_green,
     new_place,
@@ -122,7 +123,9 @@ def test_another_ball_serves_only_where_the_first_is_gone_or_in_the_teeing_area(
     """Rule 14.2a: the original ball is replaced unless it cannot be got back."""
     for leaf in leaves(name, day):
         if leaf.which_ball is WhichBall.ORIGINAL_OR_ANOTHER and leaf.action is Action.REPLACE:
-            assert ("moved_ball_found", (False,)) in {(one.fact, one.answers) for one in leaf.reasons}
+            assert ("moved_ball_found", (MovedBall.NOT_FOUND,)) in {
+                (one.fact, one.answers) for one in leaf.reasons
+            }
 
 
 @pytest.mark.parametrize("area", Area)

@@ -54,6 +54,8 @@ class Reference(Enum):
     """Embedded ball since 2023: the nearest spot in the general area not nearer the hole than the spot behind."""
     UNDER_BALL = "under_ball"
     """The point directly under where the ball came to rest in or on something."""
+    UNDER_EDGE_CROSSED = "under_edge_crossed"
+    """The point directly under where an unfound ball last crossed the edge of the movable obstruction (15.2b)."""
     ESTIMATED_SPOT = "estimated_spot"
     """The estimated spot where a deliberately deflected ball would have come to rest."""
     TWO_POINTS = "two_points"

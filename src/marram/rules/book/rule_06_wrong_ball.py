@@ -1,10 +1,14 @@
 """Rule 6.3c: playing a wrong ball, and a ball that another player played as a wrong ball."""
 
+from dataclasses import replace
+
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.relief_options import stroke_and_distance
+from marram.rules.book.rule_09_replacing import place_on_similar_lie
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.replacing import Material, lie_altered, material_of_lie
 from marram.rules.facts.substitution import (
     BallStruck,
     Exchange,
@@ -129,12 +133,15 @@ def ball_played_by_another_player(case: Case) -> Ruling:
     """The owner of a ball played as a wrong ball replaces it, or another ball, without penalty."""
     if not case[played_by_another_known]:
         return not_known_to_be_played_by_another(case)
-    return (
-        no_penalty("6.3c(2)")
-        .next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER)
-        .under("14.2a Exception")
-        .note("even_if_not_found", "replace_as_rule_14_2_says")
-    )
+    ruling = no_penalty("6.3c(2)")
+    if not case[lie_altered]:
+        ruling = ruling.next(Action.REPLACE)
+    elif case.is_one_of(material_of_lie, Material.SAND):
+        ruling = ruling.next(Action.REPLACE).under("14.2d(1)").note("shape_the_lie_in_sand")
+    else:
+        ruling = place_on_similar_lie(ruling)
+    ruling = replace(ruling, which_ball=WhichBall.ORIGINAL_OR_ANOTHER).under("14.2a Exception")
+    return ruling.note("even_if_not_found", "replace_as_rule_14_2_says")
 
 
 @provision("18.2b")

@@ -4,6 +4,7 @@ from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_restoring import restored_by_original_object
 from marram.rules.book.rule_09_others import certainly_moved_by_outside_influence, moved_by_opponent
 from marram.rules.book.rule_09_player import moved_by_player
+from marram.rules.book.rule_09_replacing import place_on_similar_lie
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.cause import Mover, movement_accidental, while_searching, who_moved_ball
@@ -69,6 +70,8 @@ def put_back_after_search(case: Case) -> Ruling:
     )
     if case.is_one_of(lie_before_moving, LieBefore.OPEN):
         return ruling
+    if case.is_one_of(lie_before_moving, LieBefore.ALTERED):
+        return place_on_similar_lie(no_penalty("7.4")).note("loose_impediments_need_not_go_back")
     if case.is_one_of(lie_before_moving, LieBefore.ON_UNDER_OR_AGAINST):
         return ruling.note("back_on_under_or_against")
     ruling = ruling.under("14.2d(1)").note("recreate_lie_in_sand")

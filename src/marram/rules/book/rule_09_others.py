@@ -2,19 +2,21 @@
 
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.book.rule_09_natural_forces import moved_by_natural_forces
-from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_09_replacing import must_go_back, place_on_similar_lie
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.cause import (
     APPLYING_A_RULE,
     Doing,
+    OutsideCause,
     actions_reasonable,
     moved_while,
     opponent_cause_known,
     outside_cause_known,
 )
 from marram.rules.facts.movement import (
+    MovedBall,
     OpponentAct,
     found_after_moving,
     going_elsewhere,
@@ -103,7 +105,9 @@ def moved_by_opponent_by_accident(case: Case) -> Ruling:
 @provision("9.6")
 def moved_by_outside_influence(case: Case) -> Ruling:
     """A ball that an outside influence lifted or moved goes back without penalty, found or not."""
-    if case[outside_cause_known]:
+    if case.is_one_of(outside_cause_known, OutsideCause.AN_ANIMAL):
+        return certainly_moved_by_outside_influence(case).caution("animal_may_be_near")
+    if case.is_one_of(outside_cause_known, OutsideCause.YES):
         return certainly_moved_by_outside_influence(case)
     if case[found_after_moving]:
         return moved_by_natural_forces(case).under("9.2b(2)")
@@ -113,8 +117,11 @@ def moved_by_outside_influence(case: Case) -> Ruling:
 @provision("9.6")
 def certainly_moved_by_outside_influence(case: Case) -> Ruling:
     """It goes back; another ball serves if it cannot be got back with reasonable effort."""
-    ruling = must_go_back(no_penalty("9.6")).caution("animal_may_be_near")
-    if case[moved_ball_found]:
+    found = case[moved_ball_found]
+    if found is MovedBall.LIE_ALTERED:
+        return place_on_similar_lie(no_penalty("9.6"))
+    ruling = must_go_back(no_penalty("9.6"))
+    if found is MovedBall.FOUND:
         return ruling
     return ruling.next(Action.REPLACE, WhichBall.ORIGINAL_OR_ANOTHER).under("14.2a Exception")
 

@@ -1,5 +1,6 @@
 """Rule 14.2: replacing a ball on its spot."""
 
+from marram.rules.book.rule_09_replacing import SIMILAR_LIE
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import provision
@@ -60,16 +61,8 @@ def lie_in_sand_altered(case: Case) -> Ruling:
 @provision("14.2d(2)")
 def lie_elsewhere_altered(case: Case) -> Ruling:
     """The ball is placed on the nearest spot with the most similar lie within one club-length."""
-    option = ReliefOption(
-        ReliefKind.NEAREST_SPOT,
-        "14.2d(2)",
-        Reference.BALL,
-        1,
-        (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
-        setting=Setting.PLACE,
-    )
     ruling = (
-        Ruling(relief=(option,))
+        Ruling(relief=(SIMILAR_LIE,))
         .under("14.2d(2)")
         .next(Action.PLACE, WhichBall.ORIGINAL)
         .note("nearest_spot_with_similar_lie", "estimate_the_lie_if_not_known")

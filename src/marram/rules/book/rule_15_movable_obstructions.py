@@ -67,7 +67,7 @@ def ball_in_or_on_movable_obstruction(case: Case) -> Ruling:
 @provision("15.2a")
 def relief_from_movable_obstruction(case: Case, ruling: Ruling, *, found: bool) -> Ruling:
     """Lift the ball, remove the obstruction; drop a ball, or on the putting green place it, right underneath."""
-    option = under_the_ball(on_green=case[obstruction_on_green])
+    option = under_the_ball(on_green=case[obstruction_on_green], found=found)
     return offer(ruling, option, may_play_as_it_lies=found).note("remove_obstruction_first")
 
 

@@ -38,13 +38,18 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return stroke_unreasonable(case)
     if case[only_by_unreasonable_choice]:
         return unreasonable_choice(case)
-    return offer(no_penalty("16.1"), *condition_or_zone(case))
+    ruling = offer(no_penalty("16.1"), *condition_or_zone(case)).note("unplayable_is_open_too")
+    if case.is_one_of(interference, Interference.BALL_ABOVE_GROUND):
+        return ruling.note("measure_from_ground_below")
+    return ruling
 
 
 @provision("16.1a(1)")
 def interferes(case: Case) -> bool:
     """Ball, stance or swing; for a ball on the putting green the line of play too."""
-    if case.is_one_of(interference, Interference.BALL, Interference.STANCE_OR_SWING):
+    if case.is_one_of(
+        interference, Interference.BALL, Interference.BALL_ABOVE_GROUND, Interference.STANCE_OR_SWING
+    ):
         return True
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return case.is_one_of(interference, Interference.LINE_OF_PLAY)

@@ -70,12 +70,15 @@ def in_penalty_area(citation: str) -> ReliefOption:
     )
 
 
-def under_the_ball(*, on_green: bool) -> ReliefOption:
-    """Free relief for a ball in or on a movable obstruction: drop, or place on the putting green (Rule 15.2a)."""
+def under_the_ball(*, on_green: bool, found: bool = True) -> ReliefOption:
+    """Free relief for a ball in or on a movable obstruction: drop, or place on the putting green (Rule 15.2).
+
+    Of a ball not found, the point counts where it last crossed the edge of the obstruction (Rule 15.2b).
+    """
     return ReliefOption(
         ReliefKind.UNDER_WHERE_IT_CAME_TO_REST,
         "15.2a(3)" if on_green else "15.2a(2)",
-        Reference.UNDER_BALL,
+        Reference.UNDER_BALL if found else Reference.UNDER_EDGE_CROSSED,
         0 if on_green else 1,
         (Limit.SAME_AREA_AS_REFERENCE,) if on_green else (Limit.NOT_NEARER, Limit.SAME_AREA_AS_REFERENCE),
         0,

@@ -61,7 +61,7 @@ def not_found(case: Case) -> Ruling:
 def original_found_after_relief(case: Case) -> Ruling:
     """Once a ball is in play under penalty area relief, the original is out of play wherever it is found."""
     if case[certain_when_relief_taken]:
-        return no_penalty("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
+        return penalty(1, "17.1d").under("17.1c").next(Action.PLAY_OTHER_BALL).note("original_out_of_play")
     if case[played_since_put_down]:
         return relief_without_certainty_played(case)
     return no_penalty("14.5a").play_as_it_lies().note("lift_ball_dropped_by_mistake")

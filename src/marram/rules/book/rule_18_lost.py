@@ -193,7 +193,7 @@ def not_found_in_condition(case: Case, *instead: ReliefOption) -> Ruling:
 @provision("15.2b")
 def not_found_in_movable_obstruction(case: Case, *instead: ReliefOption) -> Ruling:
     """A ball virtually certain to be in or on a movable obstruction has free relief though not found."""
-    under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN))
+    under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN), found=False)
     ruling = offer(no_penalty("15.2b"), under, *instead, may_play_as_it_lies=False)
     return ruling.note("reference_where_it_entered", "original_out_of_play")
 

@@ -76,10 +76,25 @@ opponent_cause_known = yes_no(
     help="Weigh all information available with reasonable effort and without unreasonable delay.",
     source="9.2b(2)",
 )
-outside_cause_known = yes_no(
+
+
+class OutsideCause(Enum):
+    """Whether an outside influence is known or virtually certain to have moved the ball, and whether an animal."""
+
+    NO = "no"
+    YES = "yes"
+    AN_ANIMAL = "an_animal"
+
+
+outside_cause_known = choice(
     "outside_cause_known",
     "Is it known or virtually certain (about 95 %) that an outside influence lifted or moved the ball?",
-    help="Outside influences: any other person (in stroke play also another player), an animal, an object, another ball.",
+    {
+        OutsideCause.NO: "no",
+        OutsideCause.YES: "yes: another person (in stroke play also another player), an object, another ball",
+        OutsideCause.AN_ANIMAL: "yes: an animal",
+    },
+    help="Weigh all information available with reasonable effort and without unreasonable delay.",
     source="9.6",
 )
 movement_accidental = yes_no(

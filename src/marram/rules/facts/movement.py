@@ -67,11 +67,26 @@ new_place = choice(
     source="9.3",
     decided_by=DecidedBy.MAP,
 )
-moved_ball_found = yes_no(
+
+
+class MovedBall(Enum):
+    """Whether a ball that was moved can be got back, and whether the lie it had is as it was."""
+
+    FOUND = "yes"
+    LIE_ALTERED = "lie_altered"
+    NOT_FOUND = "no"
+
+
+moved_ball_found = choice(
     "moved_ball_found",
     "Is the ball found and easy to get back?",
+    {
+        MovedBall.FOUND: "yes",
+        MovedBall.LIE_ALTERED: "yes, but the lie it had (not in sand) is altered: pressed down or trodden in",
+        MovedBall.NOT_FOUND: "no",
+    },
     help="With reasonable effort and in a few seconds; the ball need not have been found for Rule 9.6 to apply.",
-    source="9.6, 14.2a",
+    source="9.6, 14.2a, 14.2d",
 )
 found_after_moving = yes_no(
     "found_after_moving",

@@ -9,6 +9,7 @@ class Interference(Enum):
     """What an abnormal course condition interferes with (Rule 16.1a)."""
 
     BALL = "ball"
+    BALL_ABOVE_GROUND = "ball_above_ground"
     STANCE_OR_SWING = "stance_or_swing"
     LINE_OF_PLAY = "line_of_play"
     NONE = "none"
@@ -55,6 +56,7 @@ interference = choice(
     "What does the abnormal course condition interfere with?",
     {
         Interference.BALL: "the ball: it touches, or lies in or on, the condition",
+        Interference.BALL_ABOVE_GROUND: "the ball, off the ground: in a plant rooted in ground under repair, or on a structure",
         Interference.STANCE_OR_SWING: "the area of intended stance or swing",
         Interference.LINE_OF_PLAY: "only the line of play",
         Interference.NONE: "none of these (it only distracts, or is near)",

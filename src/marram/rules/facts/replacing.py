@@ -64,7 +64,7 @@ ball_marker_left = yes_no(
 )
 lie_altered = yes_no(
     "lie_altered",
-    "Was the lie altered when the ball was lifted or moved, or before it was put back?",
+    "Was the lie altered when the ball was lifted or moved, or before it was put back (a divot, trodden in)?",
     help="Not for a lie altered while play was stopped: Rule 5.7d covers that.",
     source="14.2d",
 )

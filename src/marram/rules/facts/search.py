@@ -30,6 +30,7 @@ class LieBefore(Enum):
     IN_SAND = "in_sand"
     ON_UNDER_OR_AGAINST = "on_under_or_against"
     OPEN = "open"
+    ALTERED = "altered"
 
 
 search_was_reasonable = yes_no(
@@ -118,6 +119,7 @@ lie_before_moving = choice(
         LieBefore.COVERED_BY_SAND: "covered by sand",
         LieBefore.IN_SAND: "in sand, not covered",
         LieBefore.ON_UNDER_OR_AGAINST: "on, under or against something growing, attached or fixed",
+        LieBefore.ALTERED: "not in sand, and that lie is altered now: trodden in, pressed down",
         LieBefore.OPEN: "none of these",
     },
     help="Grass, branches, immovable obstructions, integral objects and boundary objects count as something fixed.",

@@ -195,8 +195,11 @@ class Deed:
         """Whether the relief taken just before turns out to be none: its stroke is not spent.
 
         A ball played from where the original was lost, or beside a penalty area the ball was not in, costs stroke
-        and distance instead (Rules 17.1c and 18.2b); a mistake noticed in time is corrected (Rule 14.5b).
+        and distance instead (Rules 17.1c and 18.2b); a mistake noticed in time is corrected (Rule 14.5b). Where the
+        relief stands, the finding of the original counts its stroke itself (Rule 17.1c).
         """
+        if self.incident == "found_after_penalty_area_relief":
+            return True
         if self.incident in _RELIEF_TAKEN_ANEW and self.ruling.action is Action.TAKE_RELIEF:
             return True
         if self.incident in ("mistake_in_relief_noticed", "dropped_in_penalty_area"):

@@ -81,6 +81,7 @@ TERMS: dict[str, str] = {
     "Reference.MAXIMUM_POINT": "the point of maximum available relief",
     "Reference.BEHIND_EMBEDDED_BALL": "the spot right behind where the ball is embedded",
     "Reference.NEAREST_SPOT_IN_GENERAL_AREA": "the nearest spot in the general area that is not nearer the hole than the spot right behind the ball",
+    "Reference.UNDER_EDGE_CROSSED": "the point directly under where the ball last crossed the edge of the movable obstruction (estimated)",
     "Reference.UNDER_BALL": "the point directly under where the ball came to rest",
     "Reference.ESTIMATED_SPOT": "the estimated spot where the ball would have come to rest",
     "Reference.TWO_POINTS": "the ground between two lines from the hole: through the estimated spot of the ball, and through the nearest fairway point that is not nearer the hole",

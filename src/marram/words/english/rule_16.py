@@ -28,6 +28,8 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "unplayable_is_open_too": "Unplayable ball relief may be taken instead, from the spot of the ball, for its stroke.",
+    "measure_from_ground_below": "The ball is off the ground: measure from the spot on the ground straight below it.",
     "no_free_relief": "There is no free relief here.",
     "no_relief_stroke_unreasonable": "No free relief: apart from this condition, a stroke at the ball would be clearly unreasonable.",
     "no_relief_unreasonable_choice": "No free relief: only a clearly unreasonable stroke brings the interference.",

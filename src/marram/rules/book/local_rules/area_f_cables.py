@@ -64,7 +64,9 @@ def covered_trench(case: Case) -> Ruling:
 def fixed_line_in_penalty_area(case: Case) -> Ruling:
     """Where adopted, free relief inside the penalty area, or penalty relief outside it."""
     ruling = no_penalty("F-22").under("17.1b").note("penalty_area_relief_remains")
-    if not case.is_one_of(interference, Interference.BALL, Interference.STANCE_OR_SWING):
+    if not case.is_one_of(
+        interference, Interference.BALL, Interference.BALL_ABOVE_GROUND, Interference.STANCE_OR_SWING
+    ):
         return ruling.play_as_it_lies().note("no_free_relief")
     unreasonable = case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]
     if unreasonable or not case[point_in_penalty_area_exists]:

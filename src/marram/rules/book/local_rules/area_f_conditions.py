@@ -104,7 +104,9 @@ def local_relief(case: Case, code: str) -> Ruling:
 def flooded_bunker(case: Case) -> Ruling:
     """Where adopted, a flooded bunker that is named is ground under repair in the general area, not a bunker."""
     taken_out = case.local_rule("F-16") and case[bunker_taken_out_of_play]
-    if not case.is_one_of(interference, Interference.BALL, Interference.STANCE_OR_SWING):
+    if not case.is_one_of(
+        interference, Interference.BALL, Interference.BALL_ABOVE_GROUND, Interference.STANCE_OR_SWING
+    ):
         return offer(no_penalty("16.1a(1)").note("no_free_relief"), *flooded_unplayable(case, taken_out))
     if case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]:
         return offer(no_penalty("16.1a(3)").note("no_free_relief"), *flooded_unplayable(case, taken_out))
