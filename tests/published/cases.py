@@ -7,6 +7,7 @@ A file ``rule_NN*.json`` (or ``former_rules.json``) holds a list of cases. Each 
       "source": "Rules of Golf 2019 and 2023, Rule 9.4b Exception 2",      where the expectation comes from
       "edition": "2016" (former Rules, teaching only) | "2019" | "2023" | "both" (2019 and 2023),
       "form": "stroke_play" | "match_play" | ... | ["stroke_play", "match_play"] | "any" | null,
+      "sides": "four_ball",                         optional
       "local_rules": ["E-5"],                       optional; none in force when left out
       "incident": "ball_moved_by_player",
       "facts": {"area_of_ball": "bunker", ...},
@@ -51,7 +52,18 @@ from marram.rules.ruling import HandOver, Judgement, NotCovered, PenaltyKind, Ru
 
 HERE = Path(__file__).parent
 DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}
-CASE_KEYS = {"name", "source", "edition", "form", "local_rules", "incident", "facts", "expect", "day"}
+CASE_KEYS = {
+    "name",
+    "source",
+    "edition",
+    "form",
+    "local_rules",
+    "sides",
+    "incident",
+    "facts",
+    "expect",
+    "day",
+}
 EXPECT_KEYS = {
     "penalty", "who", "action", "stroke", "which_ball", "options", "notes", "cautions", "cites",
     "correct_until", "otherwise", "needs", "judgement", "not_covered", "hand_over",
@@ -79,6 +91,7 @@ class PublishedCase:
             self.raw["facts"],
             played_on=self.day,
             form_of_play=self.form,
+            sides=self.raw.get("sides"),
             local_rules=self.raw.get("local_rules", []),
         )
 

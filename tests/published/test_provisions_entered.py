@@ -9,9 +9,11 @@ from typing import Any
 from marram.rules.engine.case import Branch, Case
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import PROVISIONS
-from marram.rules.engine.request import book, conditions_of, past_open, read_facts
-from marram.rules.engine.tree import Node
+from marram.rules.engine.request import book, book_among, conditions_of, past_open, read_facts
+from marram.rules.engine.tree import Entry, Node
+from marram.rules.facts.conditions import Sides, sides
 from marram.rules.incidents import INCIDENTS, incident
+from marram.rules.incidents.among_sides import entry_among_sides
 from marram.rules.result import NeedFacts
 from tests.published.cases import DAYS, all_cases
 from tests.published.shared import translated_parts
@@ -23,7 +25,8 @@ def every_request() -> Iterator[Asked]:
     """Yield what is asked of the Rules for every published case: incident, facts, day, form, Local Rules."""
     for case in all_cases():
         codes = frozenset(case.raw.get("local_rules", []))
-        yield case.raw["incident"], case.raw["facts"], case.day, case.form, codes
+        among = {"sides": case.raw["sides"]} if "sides" in case.raw else {}
+        yield case.raw["incident"], {**among, **case.raw["facts"]}, case.day, case.form, codes
     for part, edition, form, codes in translated_parts():
         yield part["incident"], part["facts"], DAYS[edition], form, frozenset(codes)
 
@@ -36,7 +39,8 @@ def path_of(asked: Asked) -> list[tuple[Fact[Any], Branch]] | None:
     name, facts, day, form, codes = asked
     known = read_facts(facts) | dict(conditions_of(name, day, form, codes))
     taken: list[tuple[Fact[Any], Branch]] = []
-    pages = book(name)
+    who = who_plays_together(known)
+    pages = book_among(name, who) if who else book(name)
     node = pages.root
     while isinstance(node, Node):
         answer = known.get(node.fact)
@@ -50,15 +54,23 @@ def path_of(asked: Asked) -> list[tuple[Fact[Any], Branch]] | None:
     return taken
 
 
+def who_plays_together(known: Mapping[Fact[Any], Any]) -> Sides | None:
+    """Return the sides, where players compete as such."""
+    told = known.get(sides)
+    return None if told is Sides.INDIVIDUAL else told
+
+
+def entry_of(asked: Asked) -> Entry:
+    """Return the provision by which a request enters the book."""
+    who = who_plays_together(read_facts(asked[1]))
+    found = incident(asked[0])
+    return entry_among_sides(found, who) if who else found.provision()
+
+
 def code_entered(requests: Iterator[Asked]) -> set[CodeType]:
     """Return the code of every function that ran while the outcomes of these requests were worked out."""
     entered: set[CodeType] = set()
-    walked = [
-        (incident(asked[0]).provision(), path)
-        for asked in requests
-        for path in [path_of(asked)]
-        if path is not None
-    ]
+    walked = [(entry_of(asked), path) for asked in requests for path in [path_of(asked)] if path is not None]
 
     def note(frame: FrameType, event: str, _: object) -> None:
         if event == "call":

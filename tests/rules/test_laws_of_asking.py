@@ -14,7 +14,7 @@ from marram.rules.engine.graph import GraphNode, vertices
 from marram.rules.engine.request import book, walk
 from marram.rules.engine.tree import Node, on_day
 from marram.rules.facts import vocabulary
-from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play
+from marram.rules.facts.conditions import LOCAL_RULES, Sides, date_of_play, form_of_play
 from marram.rules.facts.several import BETWEEN
 from marram.rules.incidents import INCIDENTS
 from marram.rules.result import NeedFacts
@@ -102,6 +102,8 @@ def test_every_question_of_the_graph_has_answers_that_part(name: str) -> None:
 def test_every_declared_fact_can_change_some_ruling() -> None:
     """No fact of the vocabulary is idle; the facts between incidents belong to combining them."""
     used = {fact.name for name in NAMES for fact in facts_of(name)}
+    among_sides = ("hole_score_wrong", "played_out_of_turn", "started_off_time")
+    used |= {fact.name for name in among_sides for fact in facts_of(name, Sides.FOUR_BALL)}
     between = {fact.name for fact in BETWEEN}
     tests_own = {name for name in vocabulary() if name.startswith(("toy_", "minutes_in_this_test"))}
     idle = vocabulary().keys() - used - between - tests_own

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from datetime import date
 
-from marram.rules.contents import citations_reached
+from marram.rules.contents import ONLY_AMONG_SIDES, citations_reached
 from marram.rules.done_wrong import corrections_of
-from marram.rules.engine.request import book
+from marram.rules.engine.request import book, book_among
 from marram.rules.engine.tree import leaves
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.incidents import INCIDENTS
@@ -37,7 +37,9 @@ def citations_of_judgements() -> Iterator[str]:
 
 def test_every_note_is_said() -> None:
     """Each sentence to a player or an official is the answer to some situation."""
-    said = {key for one in INCIDENTS for leaf in leaves(book(one.name).root) for key in keys_of(leaf)}
+    roots = [book(one.name).root for one in INCIDENTS]
+    roots += [book_among(name, who).root for name, who in ONLY_AMONG_SIDES]
+    said = {key for root in roots for leaf in leaves(root) for key in keys_of(leaf)}
     unplayable = {
         "area_of_ball": "general_area",
         "spot_of_ball_known": True,

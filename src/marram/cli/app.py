@@ -23,6 +23,7 @@ from marram.cli.shared_options import (
     LocalRules,
     Maps,
     PlayedOn,
+    Sides,
 )
 
 app = typer.Typer(
@@ -70,6 +71,7 @@ def rule(
     played_on: PlayedOn = None,
     edition: Edition = None,
     form: Form = None,
+    sides: Sides = None,
     local_rule: LocalRules = None,
     json: Json = False,
 ) -> None:
@@ -82,6 +84,7 @@ def rule(
         played_on=played_on,
         edition=edition,
         form=form,
+        sides=sides,
         local_rules=local_rule,
         as_json=json,
     )
@@ -107,8 +110,8 @@ def story(
     """Rule on several incidents of one story and combine their penalties.
 
     The file holds "incidents" (a list of objects with "incident", "facts" and, where it is known, "option": what
-    the player took of the relief offered, "as_it_lies" or "nothing_yet"; in the order of what happened), "between" (what is known between them), "played_on" or "edition", "form_of_play" and
-    "local_rules".
+    the player took of the relief offered, "as_it_lies" or "nothing_yet"; in the order of what happened), "between" (what is known between them), "played_on" or "edition", "form_of_play", "sides"
+    and "local_rules".
     """
     from marram.cli.story import rule_on_story
 
@@ -121,12 +124,13 @@ def changes(
     later: Annotated[str, typer.Option("--to", metavar="YEAR", help="The later edition.")] = "2023",
     incident: Annotated[list[str] | None, typer.Option(help="Only this incident. Repeat.")] = None,
     form: Form = None,
+    sides: Sides = None,
     json: Json = False,
 ) -> None:
     """List what changed between two editions, fewest facts first."""
     from marram.cli.changes import list_changes
 
-    list_changes(earlier, later, incident or [], form, json)
+    list_changes(earlier, later, incident or [], form, sides, json)
 
 
 @app.command()
@@ -169,6 +173,7 @@ def relief(
     played_on: PlayedOn = None,
     edition: Edition = None,
     form: Form = None,
+    sides: Sides = None,
     local_rule: LocalRules = None,
     club_length: Annotated[
         float | None,
@@ -222,6 +227,7 @@ def relief(
         incident,
         fact or [],
         form,
+        sides,
         local_rule,
         drop,
         maps,
@@ -271,11 +277,12 @@ def graph(
     incident: Annotated[str, typer.Argument(help="What happened; 'marram incidents' lists them.")],
     played_on: PlayedOn = None,
     edition: Edition = None,
+    sides: Sides = None,
 ) -> None:
     """Print the decision graph of an incident as JSON."""
     from marram.cli.listing import print_graph
 
-    print_graph(incident, played_on, edition)
+    print_graph(incident, played_on, edition, sides)
 
 
 @app.callback()

@@ -12,13 +12,15 @@ from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.given import day_of_edition, form_given
+from marram.services.given import day_of_edition, form_given, sides_given
 from marram.words.changes import ChangeWords, change_words
 from marram.words.language import translate
 from marram.words.texts import count_text, text
 
 
-def list_changes(earlier: str, later: str, names: Sequence[str], form: str | None, as_json: bool) -> None:
+def list_changes(
+    earlier: str, later: str, names: Sequence[str], form: str | None, sides: str | None, as_json: bool
+) -> None:
     """Print every change between two editions, by incident; in one form of play only, where it is given."""
     first, second = day_of_edition(earlier, "--from"), day_of_edition(later, "--to")
     if first >= second:
@@ -29,12 +31,12 @@ def list_changes(earlier: str, later: str, names: Sequence[str], form: str | Non
                 later=later,
             )
         )
-    chosen = form_given(form)
+    chosen, who = form_given(form), sides_given(sides)
     incidents = [incident(name) for name in names] or [one for one in INCIDENTS if _walked(one, first)]
     found = [
         change_words(one, chosen)
         for each in incidents
-        for one in changes(each.name, first, second, chosen)
+        for one in changes(each.name, first, second, chosen, who)
         if not one.renumbered_only
     ]
     if as_json:

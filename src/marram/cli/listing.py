@@ -12,7 +12,7 @@ from marram.rules.incidents.incident import Incident
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.given import day_of_play
+from marram.services.given import day_of_play, sides_given
 from marram.services.told import Offered, Sentence, Told, told
 from marram.words.language import translate
 from marram.words.questions import question_words
@@ -202,9 +202,9 @@ def _local_rules_in_detail(entries: Sequence[LocalRule]) -> Iterator[Line]:
             yield "quiet", "  " + text("cli.local_rules.basis", basis=translate()(one.basis.value))
 
 
-def print_graph(name: str, played_on: str | None, edition: str | None) -> None:
+def print_graph(name: str, played_on: str | None, edition: str | None, sides: str | None) -> None:
     """Print the decision graph of an incident as JSON; for one day, or for all days when none is given."""
     from marram.rules.engine.export import graph_document
 
     day = None if played_on is None and edition is None else day_of_play(played_on, edition)
-    print_json(graph_document(name, day))
+    print_json(graph_document(name, day, sides_given(sides)))

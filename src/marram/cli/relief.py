@@ -27,7 +27,7 @@ from marram.rules.ruling import Ruling
 from marram.said import said
 from marram.services.conditions import Conditions
 from marram.services.drops import check_drops
-from marram.services.given import form_given, local_rules_in_force
+from marram.services.given import form_given, local_rules_in_force, sides_given
 from marram.services.lies import to_plane
 from marram.services.places import Degrees, Places
 from marram.services.relief import draw_options
@@ -55,6 +55,7 @@ class Request:
     incident: str | None
     facts: Sequence[str]
     form: str | None = None
+    sides: str | None = None
     local_rules: Sequence[str] | None = None
     drop: int = 1
     maps: Path | None = None
@@ -72,7 +73,12 @@ class Request:
         in_force = adopted.in_rulings if adopted else None if self.incident else ()
         length = USUAL_CLUB_LENGTH if self.club_length is None else self.club_length
         conditions = Conditions(
-            self.day, form_given(self.form), None, in_force, self.hand, Player(length).club_length
+            self.day,
+            form_given(self.form),
+            sides_given(self.sides),
+            in_force,
+            self.hand,
+            Player(length).club_length,
         )
         return Asked(
             conditions,

@@ -9,12 +9,12 @@ import marram
 from marram.cli.exits import BAD_INPUT, DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED, stop
 from marram.cli.facts import facts_given
 from marram.rules.editions import clarified_to, edition_of
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import HandOver, Ruling
 from marram.said import said
-from marram.services.given import day_of_play, form_given, local_rules_in_force
+from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
 
 if TYPE_CHECKING:
     from marram.services.case import Case
@@ -27,13 +27,14 @@ def give_ruling(
     played_on: str | None,
     edition: str | None,
     form: str | None,
+    sides: str | None,
     local_rules: Sequence[str] | None,
     as_json: bool,
 ) -> None:
     """Print the ruling; on a terminal ask until it is decided. Exits with the code of the outcome."""
     day = day_of_play(played_on, edition)
     facts: dict[str, Any] = facts_given(pairs)
-    chosen = form_given(form)
+    chosen, who = form_given(form), sides_given(sides)
     adopted = local_rules_in_force(local_rules, day)
     in_rulings = None if adopted is None else adopted.in_rulings
     interactive = sys.stdin.isatty() and sys.stdout.isatty() and not as_json
@@ -52,7 +53,9 @@ def give_ruling(
     about: str = incident_now(incident)
 
     def ask_the_book() -> Result:
-        return marram.rule(about, facts, played_on=day, form_of_play=chosen, local_rules=in_rulings)
+        return marram.rule(
+            about, facts, played_on=day, form_of_play=chosen, sides=who, local_rules=in_rulings
+        )
 
     result = ask_the_book()
     while interactive and isinstance(result, NeedFacts | HandOver):
@@ -70,6 +73,7 @@ def give_ruling(
         "edition": edition_of(day).isoformat(),
         "clarified_to": clarified_to(day).isoformat(),
         "form_of_play": chosen.value if chosen else None,
+        "sides": who.value if who else None,
         "local_rules": None if adopted is None else list(adopted.codes),
         "facts": facts,
     }
@@ -121,6 +125,7 @@ def _case(conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, 
         date.fromisoformat(conditions["played_on"]),
         (Act(conditions["incident"], tokens),),
         form,
+        Sides(conditions["sides"]) if conditions["sides"] else None,
         local_rules=None if codes is None else tuple(codes),
         made_with=made_with(),
     )

@@ -16,6 +16,10 @@ Edition = Annotated[
     ),
 ]
 Form = Annotated[str | None, typer.Option("--form", help="Form of play, e.g. stroke_play or match_play.")]
+Sides = Annotated[
+    str | None,
+    typer.Option("--sides", help="Who plays together, e.g. foursomes, four_ball or three_ball."),
+]
 LocalRules = Annotated[
     list[str] | None,
     typer.Option(

@@ -33,17 +33,20 @@ def conditions_line(conditions: Mapping[str, Any]) -> str:
         day=conditions["played_on"],
         edition=conditions["edition"][:4],
         clarified=conditions["clarified_to"],
-        form=_form_words(form) if form else text("cli.form.open"),
+        form=_form_words(form, conditions.get("sides")) if form else text("cli.form.open"),
         local_rules=text("cli.local.open")
         if adopted is None
         else text("cli.local", codes=", ".join(adopted) or text("cli.none")),
     )
 
 
-def _form_words(form: str) -> str:
-    from marram.rules.facts.conditions import form_of_play
+def _form_words(form: str, who: str | None) -> str:
+    from marram.rules.facts.conditions import Sides, form_of_play
 
-    return translate()(form_of_play.answers[form_of_play.parse(form)])
+    words = translate()(form_of_play.answers[form_of_play.parse(form)])
+    if who in (None, Sides.INDIVIDUAL.value):
+        return words
+    return text("cli.form.of_sides", form=words, sides=text(f"conditions.sides.{who}"))
 
 
 ON_THE_COMMAND_LINE = "cli.answer_with"

@@ -11,7 +11,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     },
     "facts": {"facts": "each with its question, help, source, who decides, unit and answers"},
     "rule": {
-        "incident, played_on, edition, form_of_play, local_rules, facts": "what was given; null where it was not",
+        "incident, played_on, edition, form_of_play, sides, local_rules, facts": "what was given; null where it was not",
         "clarified_to": "the day up to which clarifications are taken into account",
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline (finding, total, next step), finding (its key), tell (what the player is told), penalties, steps, further (steps the headline does not say), options, if_wrong, cautions, why, provisions; "
@@ -44,7 +44,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
     "graph": {
-        "incident, played_on": "what it is the graph of; played_on is null for all days",
+        "incident, played_on, sides": "what it is the graph of; played_on is null for all days, sides where nobody said who plays together",
         "vertices": "questions with their branches, and outcomes; the first is the root, `to` is a place in this list",
     },
     "course check": {

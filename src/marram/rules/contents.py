@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from enum import Enum
 from importlib.resources import files
 
-from marram.rules.engine.request import book
+from marram.rules.engine.request import book, book_among
 from marram.rules.engine.tree import leaves
+from marram.rules.facts.conditions import Sides
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import Judgement, NotCovered, Outcome, Ruling
 
@@ -88,11 +89,25 @@ def exceptions_named(text: str) -> list[str]:
     return re.findall(r"\d+\.\d+[a-z]?(?:\(\d\))* Exceptions?(?: \d+)?", text)
 
 
+ONLY_AMONG_SIDES = (
+    ("did_not_hole_out", Sides.FOUR_BALL),
+    ("hole_score_wrong", Sides.FOUR_BALL),
+    ("played_out_of_turn", Sides.FOUR_BALL),
+    ("started_off_time", Sides.FOUR_BALL),
+    ("whose_turn", Sides.FOUR_BALL),
+    ("ball_marker_moved", Sides.THREE_BALL),
+    ("too_many_clubs", Sides.FOURSOMES),
+)
+"""Incidents that show what is reached only where players compete as sides."""
+
+
 def citations_reached() -> dict[str, set[type]]:
     """Return every citation that some path reaches, with the kinds of outcome it is reached in."""
     reached: dict[str, set[type]] = defaultdict(set)
-    for one in INCIDENTS:
-        for leaf in leaves(book(one.name).root):
+    roots = [book(one.name).root for one in INCIDENTS]
+    roots += [book_among(name, who).root for name, who in ONLY_AMONG_SIDES]
+    for root in roots:
+        for leaf in leaves(root):
             for citation in citations(leaf):
                 reached[citation].add(type(leaf))
     return reached

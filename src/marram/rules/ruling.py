@@ -13,14 +13,29 @@ from marram.rules.relief_option import ReliefOption
 
 
 class Who(Enum):
-    """Who gets a penalty."""
+    """Who gets a penalty.
+
+    Where players compete as sides (Rules 22 and 23), :mod:`marram.rules.book.who_bears` says which of these it is.
+    """
 
     PLAYER = "player"
     OPPONENT = "opponent"
     OTHER_PLAYER = "other_player"
+    ONE_PARTNER = "one_partner"
+    """The partner in breach alone: the other's score is as it was (Rule 23.9a(1))."""
+    EACH_PARTNER = "each_partner"
+    """The partner in breach and the partner or partners besides (Rule 23.9a(2))."""
     SIDE = "side"
+    OTHER_SIDE = "other_side"
+    """The opposing side in a match, another side in stroke play, where a side plays one ball (Rule 22.2)."""
     EACH_PLAYER = "each_player"
     """Every player who took part in the breach."""
+    EACH_SIDE = "each_side"
+    """Every side of which a player took part in the breach."""
+
+
+OWN = frozenset({Who.PLAYER, Who.ONE_PARTNER, Who.EACH_PARTNER, Who.SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
+"""Those whose penalty is (also) one of the player who is ruled on."""
 
 
 class PenaltyKind(Enum):
@@ -31,6 +46,8 @@ class PenaltyKind(Enum):
     """Loss of hole in match play, two strokes otherwise."""
     LOSS_OF_HOLE = "loss_of_hole"
     DISQUALIFICATION = "disqualification"
+    DISQUALIFICATION_FOR_HOLE = "disqualification_for_hole"
+    """Four-Ball: the partner has no score on the hole that can count for the side (Clarification 23.2a/1)."""
     HOLES_DEDUCTED = "holes_deducted"
     """Holes deducted from the match score (Rule 4.1b), or from the result in Par/Bogey until 2022."""
     POINTS_DEDUCTED = "points_deducted"

@@ -116,7 +116,12 @@ class Conditions:
 
     def request(self) -> dict[str, Any]:
         """Return the conditions as arguments of :func:`marram.rule`."""
-        return {"played_on": self.on, "form_of_play": self.form, "local_rules": self.local}
+        return {
+            "played_on": self.on,
+            "form_of_play": self.form,
+            "sides": self.sides,
+            "local_rules": self.local,
+        }
 
 
 def conditions_of_event(event: "Event") -> Conditions:

@@ -89,7 +89,7 @@ def form_given(form: object, where: str = "--form") -> FormOfPlay | None:
     return None if form is None else _read(form_of_play, form, where)
 
 
-def sides_given(given: object, where: str) -> Sides | None:
+def sides_given(given: object, where: str = "--sides") -> Sides | None:
     """Return who plays together; ``None`` when nothing was said.
 
     Args:

@@ -7,10 +7,8 @@ from marram.services.case import Case
 
 def happened(case: Case) -> list[Happened]:
     """Return what happened, as the Rules are asked about it."""
-    shared = {"sides": case.sides} if case.sides else {}
     return [
-        Happened(act.incident, {**shared, **act.facts}, act.option, act.ball, act.strokes, act.by)
-        for act in case.incidents
+        Happened(act.incident, act.facts, act.option, act.ball, act.strokes, act.by) for act in case.incidents
     ]
 
 
@@ -26,6 +24,7 @@ def rule_case(case: Case) -> StoryResult:
         case.between,
         played_on=case.played_on,
         form_of_play=case.form_of_play,
+        sides=case.sides,
         local_rules=local,
         strokes_before=case.strokes_before,
     )

@@ -6,14 +6,14 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
 from marram.rules.relief_option import ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Who
 from marram.words.messages import say, term
 from marram.words.penalties import penalties_in_short, relief_cost_words
 
 MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
 """After these a relief option is taken, whatever the player would rather do."""
 
-_OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
+_LOSES_HOLE = frozenset({PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE})
 _NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
 _SAID_BY_DECISION = (None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED)
 _SAYS_ITSELF = (Finding.IS_PROVISIONAL, Finding.HOLED, Finding.NEXT_STROKE_CONCEDED)
@@ -51,7 +51,7 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     """Return the one sentence that the player is told: what was found, what it costs them, what they do next."""
     finding = finding_of(ruling) if with_finding else None
     then = next_words(ruling, form) or term(Action.PLAY_ON, ".short")
-    own = [one for one in ruling.penalties if one.who in _OWN]
+    own = [one for one in ruling.penalties if one.who in OWN]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
         return say("TERMS", "tell.disqualified")
     total = total_words(ruling, form)
@@ -87,6 +87,9 @@ def costs_something(ruling: Ruling) -> bool:
 
 def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return the next thing to do in a few words; empty where the penalty says all."""
+    if partner_plays_on(ruling.penalties, form):
+        for_hole = any(one.kind is PenaltyKind.DISQUALIFICATION_FOR_HOLE for one in ruling.penalties)
+        return say("TERMS", "partners_score_counts" if for_hole else "partner_plays_on")
     if ruling.action in (None, Action.HOLED) or goes_without_saying(ruling, form):
         return ""
     if ends_the_hole(ruling.penalties, ruling.action, form):
@@ -140,18 +143,33 @@ def _choices(ruling: Ruling) -> list[str]:
 
 def goes_without_saying(ruling: Ruling, form: FormOfPlay | None) -> bool:
     """Tell whether the penalty says all: no hole is over for the disqualified, nor played on once it is lost."""
-    own = {one.kind for one in ruling.penalties if one.who in _OWN}
+    own = {one.kind for one in ruling.penalties if one.who in OWN}
     if ruling.action is Action.HOLE_OVER:
         return PenaltyKind.DISQUALIFICATION in own
-    lost = {PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE}
-    return form is FormOfPlay.MATCH_PLAY and ruling.action is Action.PLAY_ON and bool(own & lost)
+    return form is FormOfPlay.MATCH_PLAY and ruling.action is Action.PLAY_ON and bool(own & _LOSES_HOLE)
+
+
+def partner_plays_on(penalties: Collection[Penalty], form: FormOfPlay | None) -> bool:
+    """Tell whether one partner is out of the hole, and the other goes on for the side (Rules 23.2a and 23.9a(1))."""
+    out_of_hole = {PenaltyKind.DISQUALIFICATION_FOR_HOLE}
+    if form is FormOfPlay.MATCH_PLAY:
+        out_of_hole |= _LOSES_HOLE
+    lost_by = {one.who for one in penalties if one.kind in out_of_hole}
+    return Who.ONE_PARTNER in lost_by and not lost_by & {Who.EACH_PARTNER, Who.SIDE}
+
+
+def hole_lost_words(penalties: Collection[Penalty], form: FormOfPlay | None) -> list[str]:
+    """Return what a hole lost leaves to do; nothing where the partner plays on, which a note says."""
+    if partner_plays_on(penalties, form):
+        return []
+    of_side = any(one.who in (Who.SIDE, Who.EACH_PARTNER) and one.kind in _LOSES_HOLE for one in penalties)
+    return [say("TERMS", "hole_lost_by_side" if of_side else "hole_lost")]
 
 
 def ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:
     """Tell whether a hole lost in a match leaves nothing to do with the ball (Rules 1.3c(2) and 6.5)."""
-    lost = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
     return (
         form is FormOfPlay.MATCH_PLAY
         and action not in _NO_BALL_TO_PLAY
-        and any(penalty.kind in lost for penalty in penalties)
+        and any(penalty.kind in _LOSES_HOLE for penalty in penalties)
     )

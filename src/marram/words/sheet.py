@@ -20,6 +20,7 @@ from marram.words.headline import (
     forced_costs,
     goes_without_saying,
     headline,
+    hole_lost_words,
     tell_the_player,
 )
 from marram.words.language import translate
@@ -175,7 +176,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
     )  # first: notes mostly stand beside them
     lost = ends_the_hole(ruling.penalties, ruling.action, form)
     if lost:
-        steps = [say("TERMS", "hole_lost")]
+        steps = hole_lost_words(ruling.penalties, form)
     else:
         action = None if goes_without_saying(ruling, form) else ruling.action
         steps = [term(one) for one in (ruling.stroke, action, ruling.which_ball) if one]

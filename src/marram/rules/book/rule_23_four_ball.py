@@ -7,7 +7,10 @@ from marram.rules.book.not_corrected import disqualified_or_without_score
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke, out
 from marram.rules.book.rule_03_scorecard import score_too_low
 from marram.rules.book.rule_04_clubs import clubs_penalty
+from marram.rules.book.rule_06_order_of_play import played_out_of_turn, whose_turn
 from marram.rules.book.rule_10_other_help import caddie_behind_ball
+from marram.rules.book.rule_23_disqualified import hole_lost_to_partner, left_open
+from marram.rules.book.who_bears import both_partners, falls_on_each, one_partner, penalty_in_four_ball
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -19,7 +22,6 @@ from marram.rules.facts.forms import (
     OtherSide,
     SideBreach,
     SideCard,
-    WhomElse,
     arrived,
     last_in_play,
     other_side_on_hole,
@@ -29,20 +31,21 @@ from marram.rules.facts.forms import (
     side_breach,
     side_card,
     stood_to_learn_line,
-    whom_else,
 )
 from marram.rules.facts.partners import (
     ActForPartner,
     OutFor,
     SideOnHole,
+    TurnOf,
     act_for_partner,
     match_hole_decided,
     other_partner_completed,
     out_for,
     side_on_hole,
+    whose_turn_it_was,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import Action, Judgement, PenaltyKind, Ruling, Who, no_penalty
+from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
 
 
 @provision("23.2a")
@@ -134,7 +137,7 @@ def partner_arrived_late(case: Case) -> Ruling:
     if when is Arrived.NOT_AT_ALL:
         return absent_all_round(case)
     if case[played_the_hole]:
-        return in_breach("23.4")
+        return in_breach("23.4", Who.ONE_PARTNER)
     return free("23.4").note("join_on_next_hole")
 
 
@@ -154,9 +157,7 @@ def partner_acted_on_ball(case: Case) -> Ruling:
     if act is ActForPartner.ALLOWED:
         return free("23.5a")
     start = one_stroke if act is ActForPartner.ONE_STROKE else in_breach
-    if falls_on_both(case):
-        return start(both_partners(case), Who.EACH_PLAYER).under("23.5b")
-    return start("23.5b")
+    return penalty_in_four_ball(case, start("23.5b"))
 
 
 @provision("23.9a")
@@ -166,37 +167,16 @@ def four_ball_penalty(case: Case) -> Ruling:
     if breach is SideBreach.CLUBS:
         return clubs_penalty_of_side(case)
     if breach is SideBreach.WRONG_BALL:
-        return in_breach("6.3c(1)").under(f"{both_partners(case)} Exception")
+        return penalty_in_four_ball(case, in_breach("6.3c(1)"))
     start = one_stroke if breach is SideBreach.ONE_STROKE else in_breach
-    if falls_on_both(case):
-        return start(both_partners(case), Who.EACH_PLAYER)
-    ruling = start("23.9a(1)" if case.played_since(EDITION_2023) else "23.8a(1)")
-    if breach is not SideBreach.ONE_STROKE and case.match_play:
-        return ruling.note("partner_plays_hole_on")
-    return ruling
-
-
-def both_partners(case: Case) -> str:
-    """Return where the edition says when a penalty falls on both partners."""
-    return "23.9a(2)" if case.played_since(EDITION_2023) else "23.8a(2)"
+    citation = both_partners(case) if falls_on_each(case) else one_partner(case)
+    return penalty_in_four_ball(case, start(citation))
 
 
 @provision("23.9a(2)")
 def clubs_penalty_of_side(case: Case) -> Ruling:
     """Penalty strokes for clubs go to each partner; the score of a match, or a total, is adjusted once."""
-    ruling = clubs_penalty(case, "4.1b").under(both_partners(case)).note("both_partners_get_it")
-    on_side = tuple(
-        replace(one, who=Who.EACH_PLAYER if one.kind is PenaltyKind.GENERAL else Who.SIDE)
-        for one in ruling.penalties
-    )
-    return replace(ruling, penalties=on_side)
-
-
-@provision("23.9a(2)")
-def falls_on_both(case: Case) -> bool:
-    """The partner shares the penalty if helped, and in a match also if an opponent was hurt."""
-    affected = case[whom_else]
-    return affected is WhomElse.HELPED_PARTNER or (affected is WhomElse.HURT_OPPONENT and case.match_play)
+    return penalty_in_four_ball(case, clubs_penalty(case, "4.1b"))
 
 
 @provision("23.9b")
@@ -211,29 +191,31 @@ def four_ball_disqualified(case: Case) -> Ruling | Judgement:
         return partner_without_score(case)
     if what is OutFor.SCORECARD:
         return free("3.3b").note("no_scorecard_in_match_play") if case.match_play else out("23.2b", Who.SIDE)
-    citation = "23.9b" if case.played_since(EDITION_2023) else "23.8b"
-    return Judgement(
-        citation,
-        "committee",
-        (
-            "look_up_list_of_rules",
-            "side_out_by_one_partner",
-            "side_out_in_match_or_stroke_play",
-            "side_out_by_both_partners",
-            "else_no_score_for_hole",
-        ),
-        (out(citation, Who.SIDE), free(citation).note("else_no_score_for_hole")),
-    )
+    return left_open("23.9b" if case.played_since(EDITION_2023) else "23.8b")
 
 
 @provision("23.2a")
 def partner_without_score(case: Case) -> Ruling:
     """One partner without a valid score leaves the hole to the other; with neither, the side has no score."""
     if case[other_partner_completed]:
-        return free("23.2a").note("other_partners_score_counts")
+        return hole_lost_to_partner(case, "3.3c")
     if case.match_play:
         return no_partner_completed_in_match(case)
     return no_partner_completed(case)
+
+
+@provision("23.6")
+def out_of_turn_in_four_ball(case: Case) -> Ruling:
+    """Partners play in whatever order they like: only a stroke out of the side's turn is out of turn."""
+    if case.match_play and case[whose_turn_it_was] is TurnOf.OWN_SIDE:
+        return no_penalty("23.6").play_as_it_lies().stroke_counts().note("partners_play_in_any_order")
+    return played_out_of_turn(case)
+
+
+@provision("23.6")
+def whose_turn_in_four_ball(case: Case) -> Ruling:
+    """The side's turn is found as a player's; then either partner may play."""
+    return whose_turn(case).under("23.6").note("partners_play_in_any_order")
 
 
 @provision("23.6")
@@ -256,5 +238,5 @@ def partner_stood_behind(case: Case) -> Ruling:
         return caddie_behind_ball(case).note("partner_like_caddie")
     citation = "22.6" if case.is_one_of(sides, Sides.FOURSOMES) else "23.8"
     if case[stood_to_learn_line]:
-        return in_breach(citation, Who.SIDE if citation == "22.6" else Who.PLAYER)
+        return in_breach(citation, Who.SIDE if citation == "22.6" else Who.ONE_PARTNER)
     return free(citation).note("standing_behind_has_another_limit")

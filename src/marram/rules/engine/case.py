@@ -5,7 +5,7 @@ inside the engine, which the tree (:mod:`marram.rules.engine.tree`) turns into a
 caller never sees it as an exception.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, TypeVar
@@ -50,10 +50,19 @@ class FactNeeded(Exception):
 class Case:
     """What is known of one situation so far."""
 
-    __slots__ = ("_open", "_provisions")
+    __slots__ = ("_fixed", "_open", "_provisions")
 
-    def __init__(self, narrowed: Sequence[tuple[Fact[Any], Branch]] = ()) -> None:
-        """Start a case with these facts narrowed to these branches, in the order they were settled."""
+    def __init__(
+        self, narrowed: Sequence[tuple[Fact[Any], Branch]] = (), fixed: Mapping[Fact[Any], Any] | None = None
+    ) -> None:
+        """Start a case with these facts narrowed to these branches, in the order they were settled.
+
+        Args:
+            narrowed: the facts and branches.
+            fixed: facts that can have one answer only: where one is read, there is one way to go, and it stands
+                among the reasons.
+        """
+        self._fixed = fixed or {}
         self._open: dict[Fact[Any], Branch] = {}
         self._provisions: list[str] = []
         for fact, branch in narrowed:
@@ -75,8 +84,7 @@ class Case:
 
     def __getitem__(self, fact: Fact[T]) -> T:
         """Return the answer to a fact that has a fixed list of answers."""
-        narrowed = self._open.get(fact)
-        answers = tuple(fact.answers) if narrowed is None else narrowed.answers
+        answers = self._left(fact)
         if len(answers) == 1:
             answer: T = answers[0]
             return answer
@@ -84,8 +92,7 @@ class Case:
 
     def is_one_of(self, fact: Fact[T], *wanted: T) -> bool:
         """Tell whether the answer is one of ``wanted``, without asking more than that."""
-        narrowed = self._open.get(fact)
-        answers = tuple(fact.answers) if narrowed is None else narrowed.answers
+        answers = self._left(fact)
         inside = tuple(answer for answer in answers if answer in wanted)
         outside = tuple(answer for answer in answers if answer not in wanted)
         if not outside:
@@ -120,6 +127,15 @@ class Case:
     def local_rule(self, code: str) -> bool:
         """Tell whether the Committee has adopted the Model Local Rule with this code, e.g. ``"E-5"``."""
         return self[LOCAL_RULES[code]]
+
+    def _left(self, fact: Fact[T]) -> tuple[T, ...]:
+        """Return the answers to a choice that are still open."""
+        narrowed = self._open.get(fact)
+        if narrowed is not None:
+            return narrowed.answers
+        if fact in self._fixed:
+            raise self._needed(fact, (Branch((self._fixed[fact],)),))
+        return tuple(fact.answers)
 
     def _needed(self, fact: Fact[Any], branches: tuple[Branch, ...]) -> FactNeeded:
         return FactNeeded(Question(fact, branches), self._provisions[-1] if self._provisions else "")

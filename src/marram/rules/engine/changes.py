@@ -9,8 +9,8 @@ from typing import Any
 from marram.rules.engine.export import graph_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
-from marram.rules.engine.request import Book, book
-from marram.rules.facts.conditions import FormOfPlay, form_of_play
+from marram.rules.engine.request import Book, book, book_among
+from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play
 from marram.rules.ruling import Outcome, Ruling
 
 Known = dict[Fact[Any], Any]
@@ -41,7 +41,9 @@ class Change:
         return bool(_substance(self.before) == _substance(self.after))
 
 
-def changes(name: str, earlier: date, later: date, form: FormOfPlay | None = None) -> list[Change]:
+def changes(
+    name: str, earlier: date, later: date, form: FormOfPlay | None = None, who: Sides | None = None
+) -> list[Change]:
     """Return every pair of differing outcomes of an incident, those with the fewest facts first.
 
     Args:
@@ -49,12 +51,13 @@ def changes(name: str, earlier: date, later: date, form: FormOfPlay | None = Non
         earlier: a day of the earlier edition.
         later: a day of the later one.
         form: the form of play, where only that one is asked about.
+        who: who plays together, where players compete as sides.
 
     Raises:
         UnknownIncident, DateNotCovered: as for :func:`marram.rule`.
     """
-    pages = book(name)
-    before, after = graph_of(name, earlier), graph_of(name, later)
+    pages = book(name) if who in (None, Sides.INDIVIDUAL) else book_among(name, who)
+    before, after = graph_of(name, earlier, who), graph_of(name, later, who)
     found: dict[tuple[Outcome, Outcome], tuple[Known, int]] = {}
     with pages.lock:
         if form is not None:

@@ -5,20 +5,27 @@ from typing import Any
 
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
-from marram.rules.engine.request import book, conditions_of
+from marram.rules.engine.request import book, book_among, conditions_of
+from marram.rules.facts.conditions import Sides
+from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.plain import as_plain
 
 FORMAT_VERSION = 1
 """Version of the exported document; it grows when a reader of the old one would misread the new one."""
 
 
-def graph_of(name: str, played_on: date | None = None) -> Vertex:
+def graph_of(name: str, played_on: date | None = None, who: Sides | None = None) -> Vertex:
     """Return the root of an incident's graph, for one day of play or (``None``) for all days.
+
+    Args:
+        name: the incident.
+        played_on: the day of play.
+        who: who plays together; with sides the graph goes on to who bears each penalty.
 
     Raises:
         UnknownIncident, DateNotCovered: as for :func:`marram.rule`.
     """
-    pages = book(name)
+    pages = book(name) if who in (None, Sides.INDIVIDUAL) else book_among(name, who)
     with pages.lock:
         whole = pages.graph.reduce(pages.root)
         if played_on is None:
@@ -26,27 +33,27 @@ def graph_of(name: str, played_on: date | None = None) -> Vertex:
         return pages.graph.restrict(whole, conditions_of(name, played_on, None, None))
 
 
-def facts_of(name: str) -> list[Fact[Any]]:
+def facts_of(name: str, who: Sides | None = None) -> list[Fact[Any]]:
     """Return the facts that can change the outcome of an incident, in the order they are met."""
-    return list(
-        dict.fromkeys(vertex.fact for vertex in vertices(graph_of(name)) if isinstance(vertex, GraphNode))
-    )
+    every = vertices(graph_of(name, who=who))
+    return list(dict.fromkeys(vertex.fact for vertex in every if isinstance(vertex, GraphNode)))
 
 
-def graph_document(name: str, played_on: date | None = None) -> dict[str, Any]:
+def graph_document(name: str, played_on: date | None = None, who: Sides | None = None) -> dict[str, Any]:
     """Return an incident's graph as a document for JSON.
 
     ``vertices[0]`` is the root. A question has ``fact``, ``citation`` and ``branches``; each branch has
     ``answers`` (tokens), or ``at_most`` / ``above``, and ``to``, the index of the vertex it leads to. An
     outcome has ``kind`` and ``outcome``.
     """
-    found = list(vertices(graph_of(name, played_on)))
+    found = list(vertices(graph_of(name, played_on, who)))
     index = {id(vertex): number for number, vertex in enumerate(found)}
     return {
         "marram": FORMAT_VERSION,
         "kind": "decision_graph",
         "incident": name,
         "played_on": played_on.isoformat() if played_on else None,
+        "sides": the_sides.token(who) if who else None,
         "vertices": [_vertex(vertex, index) for vertex in found],
     }
 

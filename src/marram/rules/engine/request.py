@@ -6,12 +6,14 @@ from datetime import date
 from threading import Lock
 from typing import Any, TypeVar
 
-from marram.errors import DateNotCovered, InputError, UnknownFact, did_you_mean, shown
+from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, did_you_mean, shown
 from marram.rules.engine.conditions import conditions, conditions_of, day_meant, no_list_of_codes
 from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, Vertex, outcomes
-from marram.rules.engine.tree import Entry, Node, grow
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.engine.tree import NOTHING_FIXED, Entry, Fixed, Node, grow
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import form_of_play as the_form
+from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled, Stake
 from marram.rules.ruling import Outcome, Ruling
@@ -21,6 +23,8 @@ _MOST_SUGGESTIONS = 50
 """Of how many unknown facts of one request the nearest are looked for: more are no slips of a pen (own choice)."""
 _BOOKS: dict[str, "Book"] = {}
 """The tree of each incident asked about, by its name."""
+_AMONG_SIDES: dict[tuple[str, Sides], "Book"] = {}
+"""The tree of each incident asked about where players compete as sides, by its name and the sides."""
 _ACCEPTED: dict[tuple[str, Any], tuple[Fact[Any], Any, type]] = {}
 """Answers as they were given before, with their type: 1 and True are one key, but not one answer.
 
@@ -31,8 +35,8 @@ Only what the vocabulary itself writes is kept, an answer or its own word, so th
 class Book:
     """One incident's tree, grown as it is used, and its graph."""
 
-    def __init__(self, entry: Entry) -> None:
-        self.root = grow(entry)
+    def __init__(self, entry: Entry, fixed: Fixed = NOTHING_FIXED) -> None:
+        self.root = grow(entry, fixed=fixed)
         self.graph = Graph()
         self.lock = Lock()
 
@@ -50,12 +54,29 @@ def book(name: str) -> Book:
         return _BOOKS.setdefault(found.name, Book(found.provision()))
 
 
+def book_among(name: str, who: Sides) -> Book:
+    """Return the tree and graph of an incident where players compete as sides: what it costs, and who bears it.
+
+    Raises:
+        UnknownIncident: no incident has this name.
+    """
+    try:
+        return _AMONG_SIDES[name, who]
+    except (KeyError, TypeError):
+        from marram.rules.incidents.among_sides import entry_among_sides  # noqa: PLC0415 - only with sides
+
+        found = incident(name)
+        entry = entry_among_sides(found, who)
+        return _AMONG_SIDES.setdefault((found.name, who), Book(entry, {the_sides: who}))
+
+
 def rule(
     incident: str,
     facts: Mapping[str, Any] | None = None,
     *,
     played_on: date | None = None,
     form_of_play: FormOfPlay | str | None = None,
+    sides: Sides | str | None = None,
     local_rules: Iterable[str] | None = None,
     edition: int | str | None = None,
 ) -> Result:
@@ -67,6 +88,8 @@ def rule(
             (``"yes"``, ``"putting_green"``). A fact left out is unknown, never assumed.
         played_on: the day of the round, which decides the edition of the Rules.
         form_of_play: the form of play; ``None`` when unknown.
+        sides: who plays together (Foursomes, Four-Ball …): each penalty then names who bears it; ``None`` when
+            unknown or where each player competes alone.
         local_rules: the codes of the Model Local Rules in force, e.g. ``["E-5"]``; an empty list says that
             none is; ``None`` when unknown.
         edition: instead of a day, the year of an edition: it is taken as clarified up to its last day
@@ -95,6 +118,8 @@ def rule(
     except (DateNotCovered, TypeError):
         given = conditions_of(incident, played_on, form_of_play, adopted)
     known = dict(given)
+    if sides is not None:
+        known[the_sides] = the_sides.parse(sides)
     for pair in (facts or {}).items():
         try:
             fact, answer, kind = _ACCEPTED[pair]
@@ -104,9 +129,29 @@ def rule(
             break
         known[fact] = answer
     else:
-        return walk(pages, known)
+        return _walk_among_sides(incident, known) if the_sides in known else walk(pages, known)
     known.update(read_facts(facts or {}))
-    return walk(pages, known)
+    return _walk_among_sides(incident, known) if the_sides in known else walk(pages, known)
+
+
+def _walk_among_sides(name: str, known: dict[Fact[Any], Any]) -> Result:
+    """Walk the tree of an incident where it is known who plays together.
+
+    Raises:
+        BadAnswer: Three-Ball is said to be played in a form other than match play.
+    """
+    who = known[the_sides]
+    if who is Sides.INDIVIDUAL:
+        return walk(book(name), known)
+    if (
+        who is Sides.THREE_BALL
+        and known.setdefault(the_form, FormOfPlay.MATCH_PLAY) is not FormOfPlay.MATCH_PLAY
+    ):
+        raise BadAnswer(
+            f"sides: three_ball is match play (Rule 21.4a), and the form of play is {known[the_form].value}. "
+            "Give match_play, or other sides."
+        )
+    return walk(book_among(name, who), known)
 
 
 def walk(pages: Book, known: Mapping[Fact[Any], Any]) -> Result:

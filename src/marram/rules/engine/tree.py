@@ -5,7 +5,7 @@ outcome with its reasons. Growing a branch runs the incident's entry provision o
 of that path, so the tree *is* the Rules as encoded: no second description exists.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -18,6 +18,9 @@ from marram.rules.ruling import HandOver, Judgement, NotCovered, Outcome, Reason
 
 Entry = Callable[[Case], Outcome]
 Path = tuple[tuple[Fact[Any], Branch, str], ...]
+Fixed = Mapping[Fact[Any], Any]
+"""Facts that have one answer throughout a tree."""
+NOTHING_FIXED: Fixed = {}
 
 
 class Node:
@@ -30,9 +33,21 @@ class Node:
         citation: the provision that read it.
     """
 
-    __slots__ = ("_children", "_entry", "_path", "bound", "branches", "by_answer", "citation", "fact")
+    __slots__ = (
+        "_children",
+        "_entry",
+        "_fixed",
+        "_path",
+        "bound",
+        "branches",
+        "by_answer",
+        "citation",
+        "fact",
+    )
 
-    def __init__(self, entry: Entry, path: Path, question: Question, citation: str) -> None:
+    def __init__(
+        self, entry: Entry, path: Path, question: Question, citation: str, fixed: Fixed = NOTHING_FIXED
+    ) -> None:
         self.fact = question.fact
         self.branches = question.branches
         self.citation = citation
@@ -42,6 +57,7 @@ class Node:
         }
         self._entry = entry
         self._path = path
+        self._fixed = fixed
         self._children: list[Node | Outcome | None] = [None] * len(question.branches)
 
     def child(self, index: int) -> "Node | Outcome":
@@ -49,7 +65,7 @@ class Node:
         found = self._children[index]
         if found is None:
             found = self._children[index] = grow(
-                self._entry, (*self._path, (self.fact, self.branches[index], self.citation))
+                self._entry, (*self._path, (self.fact, self.branches[index], self.citation)), self._fixed
             )
         return found
 
@@ -69,17 +85,19 @@ class Node:
         return _reasons(self._path)
 
 
-def grow(entry: Entry, path: Path = ()) -> Node | Outcome:
+def grow(entry: Entry, path: Path = (), fixed: Fixed = NOTHING_FIXED) -> Node | Outcome:
     """Run ``entry`` with the answers of ``path``; return the next node, or the outcome with its reasons.
+
+    A fact of ``fixed`` is a node with one way to go.
 
     Raises:
         BookError: the provision returned something that is not an outcome.
     """
-    case = Case(tuple((fact, branch) for fact, branch, _ in path))
+    case = Case(tuple((fact, branch) for fact, branch, _ in path), fixed)
     try:
         outcome = entry(case)
     except FactNeeded as needed:
-        return Node(entry, path, needed.question, needed.citation)
+        return Node(entry, path, needed.question, needed.citation, fixed)
     if not isinstance(outcome, Ruling | Judgement | NotCovered | HandOver):
         raise BookError(
             f"{getattr(entry, '__name__', entry)} ended in {outcome!r} instead of a ruling; "

@@ -17,11 +17,21 @@ class FormOfPlay(Enum):
 
 
 class Sides(Enum):
-    """Who plays together (Rules 22 and 23)."""
+    """Who plays together, or against whom at once (Rules 21.4, 22 and 23)."""
 
     INDIVIDUAL = "individual"
     FOURSOMES = "foursomes"
     FOUR_BALL = "four_ball"
+    THREE_BALL = "three_ball"
+    """Three players, each in a match with each of the others; nobody has a partner (Rule 21.4)."""
+    BEST_OF_FOUR = "best_of_four"
+    """Sides of up to four partners, each with a ball, of which one score or more count: a form of play that a
+    Committee sets up on Rule 23; each reference to the other partner means all others, as in Best-Ball (Rule 23.1).
+    That Rule 23.1 is read so for more than three partners is our own reading."""
+
+
+EACH_PLAYS_OWN_BALL = frozenset({Sides.FOUR_BALL, Sides.BEST_OF_FOUR})
+"""Sides whose partners each play a ball of their own: Rule 23 says who bears a penalty."""
 
 
 date_of_play: Fact[Any] = Fact(
@@ -55,9 +65,11 @@ sides = choice(
         Sides.INDIVIDUAL: "each alone",
         Sides.FOURSOMES: "Foursomes: two partners share one ball",
         Sides.FOUR_BALL: "Four-Ball: two partners, each with a ball",
+        Sides.THREE_BALL: "Three-Ball: a match with each of two opponents at once",
+        Sides.BEST_OF_FOUR: "best of four: up to four partners, each with a ball",
     },
-    help="The Terms of the Competition name it.",
-    source="22, 23",
+    help="The Terms of the Competition name it. Threesomes: as Foursomes. Best-Ball: as Four-Ball for the side.",
+    source="21.4, 22, 23",
     decided_by=DecidedBy.COMMITTEE,
 )
 

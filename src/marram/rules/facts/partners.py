@@ -33,6 +33,13 @@ class SideOnHole(Enum):
     ONE_STILL_PLAYING = "one_still_playing"
 
 
+class TurnOf(Enum):
+    """Of which side a player had the turn."""
+
+    OWN_SIDE = "own_side"
+    OTHER_SIDE = "other_side"
+
+
 class OutFor(Enum):
     """For what a partner of a Four-Ball side would be disqualified."""
 
@@ -101,6 +108,30 @@ out_for = choice(
     help="First rule on the breach itself, then here on whom the disqualification falls.",
     source="23.2, 23.9b",
     decided_by=DecidedBy.COMMITTEE,
+)
+partner_also_disqualified = yes_no(
+    "partner_also_disqualified",
+    "Is the partner disqualified under the same Rule as well?",
+    help="For instance both late by more than five minutes. The partner may otherwise play for the side.",
+    source="23.9b",
+    decided_by=DecidedBy.COMMITTEE,
+)
+score_counts_for_side = yes_no(
+    "score_counts_for_side",
+    "Is it this partner's score that counts for the side on that hole?",
+    help="The lower of the two; the partner's correct score may make it the other's.",
+    source="23.2b(2)",
+    decided_by=DecidedBy.COMMITTEE,
+)
+whose_turn_it_was = choice(
+    "whose_turn_it_was",
+    "Whose turn was it?",
+    {
+        TurnOf.OWN_SIDE: "the partner's",
+        TurnOf.OTHER_SIDE: "that of a player of the other side",
+    },
+    help="Go by which ball of all was farthest from the hole, on the teeing area by the honour.",
+    source="6.4, 23.6",
 )
 other_partner_completed = yes_no(
     "other_partner_completed",

@@ -110,7 +110,7 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         return before
     if disqualifies(part):
         return Standing.of(part.next(Action.HOLE_OVER), gap + 1)
-    if says_who_bears(part.citations) and part.action in _LEAVES_IT:
+    if says_who_bears(deed) and part.action in _LEAVES_IT:
         return before.with_words_of(part)
     if before.mistake_open:
         return _with_mistake_open(case, gap, before, deed, taken)

@@ -1,32 +1,64 @@
 """A breach told twice: as what happened, and as the question who bears it. It counts once."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
 
-from marram.rules.ruling import Penalty, PenaltyKind, Who
+from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, Sides
+from marram.rules.ruling import Penalty, PenaltyKind, Ruling, Who
+from marram.rules.story.deeds import Deed
 
+_QUESTION_WHO_BEARS = frozenset(
+    {"four_ball_disqualified", "four_ball_penalty", "partner_acted_on_ball", "shared_caddie_in_breach"}
+)
+"""Incidents that ask on whom the penalty for a breach falls: a caddie shared, partners in Four-Ball."""
 _SAYS_WHO_BEARS_IT = ("10.3a(2)", "23.9a", "23.8a", "23.5b")
-"""Provisions that say on whom the penalty for a breach falls: a caddie shared, partners in Four-Ball."""
+"""The provisions of those, where a ruling comes without the name of its incident."""
+_TOLD_OF_THE_BREACH = ("whom_else", "partner_also_disqualified", "other_partner_completed")
 
-_OF_A_BREACH = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+_OF_A_BREACH = (
+    PenaltyKind.STROKES,
+    PenaltyKind.GENERAL,
+    PenaltyKind.HOLES_DEDUCTED,
+    PenaltyKind.POINTS_DEDUCTED,
+)
 
 
-def says_who_bears(citations: Sequence[str]) -> bool:
-    """Whether a ruling says on whom the penalty for a breach falls."""
-    return any(citation.startswith(_SAYS_WHO_BEARS_IT) for citation in citations)
+def says_who_bears(deed: Deed) -> bool:
+    """Whether an act is the question on whom the penalty for a breach falls, not a breach of its own."""
+    if deed.incident:
+        return deed.incident in _QUESTION_WHO_BEARS
+    return any(citation.startswith(_SAYS_WHO_BEARS_IT) for citation in deed.ruling.citations)
+
+
+def told_of_the_breach(incident: str, facts: Mapping[str, Any]) -> dict[str, Any]:
+    """Return what an act that asks who bears a penalty tells of the breach itself, which is not asked again there."""
+    if incident not in _QUESTION_WHO_BEARS:
+        return {}
+    return {name: facts[name] for name in _TOLD_OF_THE_BREACH if name in facts}
+
+
+def relief_borne(ruling: Ruling, who: Sides | None) -> Ruling:
+    """Put the strokes of relief that was taken on the side, or on the partner who took it: its parts are already."""
+    if who is not Sides.FOURSOMES and who not in EACH_PLAYS_OWN_BALL:
+        return ruling
+    bearer = Who.SIDE if who is Sides.FOURSOMES else Who.ONE_PARTNER
+    borne = tuple(replace(one, who=bearer) if one.who is Who.PLAYER else one for one in ruling.penalties)
+    return replace(ruling, penalties=borne)
 
 
 def each_breach_once(
-    counting: Sequence[tuple[Penalty, ...]], citations: Sequence[Sequence[str]]
+    counting: Sequence[tuple[Penalty, ...]], deeds: Sequence[Deed]
 ) -> list[tuple[Penalty, ...]]:
     """Return the penalties of each act, less those of a breach that another act tells again.
 
     Args:
         counting: the penalties of each act, in order.
-        citations: what each act's ruling rests on.
+        deeds: the acts.
     """
     left = list(counting)
     for place in range(1, len(left)):
-        if says_who_bears(citations[place]) and left[place]:
+        if says_who_bears(deeds[place]) and left[place]:
             before = _told_before(left, place)
             if before is not None:
                 left[before] = tuple(one for one in left[before] if not _alike(one, left[place][0]))
@@ -47,10 +79,13 @@ def _alike(one: Penalty, other: Penalty) -> bool:
 
 def _clubs_once(counting: Sequence[tuple[Penalty, ...]]) -> list[tuple[Penalty, ...]]:
     """Rule 4.1b: clubs told of one player and again of both partners are one breach, borne by both."""
-    both = any(one.who in (Who.EACH_PLAYER, Who.SIDE) for own in counting for one in own if _clubs(one))
+    both = any(one.who in (Who.EACH_PARTNER, Who.SIDE) for own in counting for one in own if _clubs(one))
     if not both:
         return list(counting)
-    return [tuple(one for one in own if not (_clubs(one) and one.who is Who.PLAYER)) for own in counting]
+    return [
+        tuple(one for one in own if not (_clubs(one) and one.who in (Who.PLAYER, Who.ONE_PARTNER)))
+        for own in counting
+    ]
 
 
 def _clubs(penalty: Penalty) -> bool:

@@ -22,7 +22,8 @@ _LEVEL = {
     PenaltyKind.LOSS_OF_HOLE: 1,
     PenaltyKind.HOLES_DEDUCTED: 1,
     PenaltyKind.POINTS_DEDUCTED: 1,
-    PenaltyKind.DISQUALIFICATION: 2,
+    PenaltyKind.DISQUALIFICATION_FOR_HOLE: 2,
+    PenaltyKind.DISQUALIFICATION: 3,
 }
 _PER_HOLE = ("4.1b", "5.6a")
 """Counted by hole or by how often: never one with a breach of something else, nor with the one before."""

@@ -162,7 +162,7 @@ def combined_penalties(
     counting = penalties_that_count(case, deeds)
     counting = without_abandoned(case, deeds, counting)
     counting = with_stroke_and_distance_once(case, deeds, counting)
-    counting = each_breach_once(counting, [deed.ruling.citations for deed in deeds])
+    counting = each_breach_once(counting, deeds)
     of_another = [deed.ruling.penalties for deed in theirs]
     both = [own + other for own, other in zip(counting, of_another or [()] * len(counting), strict=True)]
     lost_by = hole_lost_by(both) if match else None

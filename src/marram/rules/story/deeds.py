@@ -3,10 +3,7 @@
 from dataclasses import dataclass, replace
 
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Who, strokes
-
-OWN = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER)
-"""Those whose penalty is one of the player the story is about."""
+from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Who, strokes
 
 _AFTER_A_DROP = frozenset(
     {
@@ -249,9 +246,11 @@ NOTHING_DONE = Deed(Ruling())
 
 
 def by_another_player(deed: Deed, *, match: bool) -> Deed:
-    """Return an act as one of another player: in a match the opponent."""
-    theirs = Who.OPPONENT if match else Who.OTHER_PLAYER
-    named = tuple(replace(one, who=theirs) if one.who is Who.PLAYER else one for one in deed.ruling.penalties)
+    """Return an act as one of another player: in a match the opponent; of another side what its side bears."""
+    one_of_them = Who.OPPONENT if match else Who.OTHER_PLAYER
+    theirs = {Who.PLAYER: one_of_them, Who.ONE_PARTNER: one_of_them}
+    theirs |= {Who.SIDE: Who.OTHER_SIDE, Who.EACH_PARTNER: Who.OTHER_SIDE}
+    named = tuple(replace(one, who=theirs.get(one.who, one.who)) for one in deed.ruling.penalties)
     return replace(deed, ruling=replace(deed.ruling, penalties=named))
 
 

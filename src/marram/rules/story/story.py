@@ -8,10 +8,12 @@ from typing import Any
 from marram.errors import InputError, shown
 from marram.rules.engine.conditions import day_meant
 from marram.rules.engine.request import read_facts, rule
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
 from marram.rules.result import Result
 from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.story.bearing import relief_borne, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.deeds import NOTHING_DONE
 from marram.rules.story.strokes import StrokeCount, count_strokes
@@ -91,6 +93,7 @@ def rule_story(
     *,
     played_on: date | None = None,
     form_of_play: FormOfPlay | str | None = None,
+    sides: Sides | str | None = None,
     local_rules: Iterable[str] | None = None,
     strokes_before: int | None = None,
     edition: int | str | None = None,
@@ -103,6 +106,7 @@ def rule_story(
             second; all of it is listed in :data:`marram.rules.facts.several.BETWEEN`.
         played_on: the day of the round.
         form_of_play: as for :func:`marram.rule`.
+        sides: as for :func:`marram.rule`.
         local_rules: as for :func:`marram.rule`.
         strokes_before: strokes on the hole before the first incident, penalty strokes included; 0 before the
             first stroke. An incident that is itself a stroke counts as one made in the story.
@@ -119,14 +123,18 @@ def rule_story(
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
     parts: list[Result] = []
     faults: list[str] = []
+    borne: dict[str, Any] = {}
+    for one in happened:
+        borne |= told_of_the_breach(one.incident, one.facts)
     for place, one in enumerate(happened, start=1):
         try:
             parts.append(
                 rule(
                     one.incident,
-                    one.facts,
+                    {**borne, **one.facts},
                     played_on=day,
                     form_of_play=form_of_play,
+                    sides=sides,
                     local_rules=adopted,
                 )
             )
@@ -159,6 +167,7 @@ def rule_story(
     )
     if not isinstance(combined, Ruling):
         return StoryResult(tuple(parts), combined)
+    combined = relief_borne(combined, _who_plays_together(happened, sides))
     told = read_facts(known)
     others = [
         OtherBall(StoryBall.OTHER_PLAYERS, place, part.action)
@@ -178,6 +187,14 @@ def rule_story(
         match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
     )
     return StoryResult(tuple(parts), combined, count, tuple(others))
+
+
+def _who_plays_together(happened: Sequence[Happened], told: Sides | str | None) -> Sides | None:
+    """Return who plays together, as said of the story or of one of its incidents."""
+    every = (told, *(one.facts.get(the_sides.name) for one in happened))
+    said = [one for one in every if one is not None]
+    who: Sides | None = the_sides.parse(said[0]) if said else None
+    return who
 
 
 def _check_told(happened: Sequence[Happened], strokes_before: int | None) -> None:

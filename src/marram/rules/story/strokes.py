@@ -11,9 +11,9 @@ from marram.rules.facts.several import (
     earlier_mistake,
     option_taken,
 )
-from marram.rules.ruling import Action, Penalty, PenaltyKind, Ruling, Stroke
+from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Stroke
 from marram.rules.story.breaches import Told
-from marram.rules.story.deeds import OWN, Deed, disqualifies
+from marram.rules.story.deeds import Deed, disqualifies
 from marram.rules.story.provisional import PROVISIONAL_BALLS
 from marram.rules.story.relief_taken import cost_still_to_come
 

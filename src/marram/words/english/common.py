@@ -5,8 +5,12 @@ TERMS: dict[str, str] = {
     "Who.PLAYER": "the player",
     "Who.OPPONENT": "the opponent",
     "Who.OTHER_PLAYER": "the other player",
+    "Who.ONE_PARTNER": "this partner alone",
+    "Who.EACH_PARTNER": "each partner",
     "Who.SIDE": "the side",
+    "Who.OTHER_SIDE": "the other side",
     "Who.EACH_PLAYER": "each player involved",
+    "Who.EACH_SIDE": "each side involved",
     # What happens next, in one line and in short
     "Action.PLAY_AS_IT_LIES": "Play the ball as it lies.",
     "Action.REPLACE": "Replace the ball on its original spot; estimate the spot if it is not known.",
@@ -114,6 +118,7 @@ TERMS: dict[str, str] = {
     "DecidedBy.MAP": "the course map, or the referee on the ground",
     # Levels of penalty
     "level.disqualification": "disqualification",
+    "level.disqualification_for_hole": "disqualification for the hole",
     "level.loss_of_hole": "loss of hole",
     "level.holes_deducted.1": "one hole deducted",
     "level.holes_deducted.n": "{count} holes deducted",
@@ -146,6 +151,9 @@ TERMS: dict[str, str] = {
     # Parts of sentences
     "no_penalty": "No penalty.",
     "relief_to_be_taken": "The relief that must be taken costs {strokes} ({citation}).",
+    "hole_lost_by_side": "The side loses the hole: no ball of the side is played on.",
+    "partner_plays_on": "the partner plays on for the side",
+    "partners_score_counts": "only the other partner's score can count for the side there",
     "hole_lost": "The hole is lost: no ball is played on, though in Four-Ball and Three-Ball the others play it out.",
     "or": " or ",
     "or.after_comma": ", or ",

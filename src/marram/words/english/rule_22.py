@@ -2,6 +2,7 @@
 
 PROVISIONS: dict[str, str] = {
     "22.1": "In Foursomes the side plays one ball and is treated like one player. Where the card must show handicaps (until 2022), it shows that of each partner; otherwise the side is disqualified.",
+    "22.2": "In Foursomes either partner may act for the side, and what a partner or a caddie of either does, a breach too, counts for the side.",
     "22.3": "In Foursomes partners alternate in teeing off and on each hole. A stroke in the wrong order gets the general penalty and in stroke play is corrected before another hole is begun; otherwise disqualification.",
     "Clarification 22.3/1": "A stroke from a teeing area that is played again is played from the same teeing area, also in mixed Foursomes where the partners use different ones.",
     "Clarification 22.3/2": "If both partners tee off, the second ball is the side's ball: under stroke and distance if the first had the turn, else as the correction of a wrong order.",
@@ -13,6 +14,8 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "tee_off_by_odd_and_even": "One partner tees off on all odd-numbered holes, the other on all even-numbered ones.",
+    "stroke_replayed_by_same_partner": "The partner who made the stroke makes it again.",
+    "after_relief_other_partner_plays": "Whatever the choice, the partner who did not make the last stroke plays next.",
     "other_partner_plays": "The partner who did not make the last stroke plays next.",
     "same_partner_plays": "The same partner plays; a stroke by the other would be in the wrong order.",
     "next_in_turn_plays_provisional": "The partner whose turn it is for the side's next stroke plays the provisional ball, not the one who made the last stroke.",

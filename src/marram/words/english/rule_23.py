@@ -30,6 +30,8 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "partner_plays_hole_on": "The player has no score for this hole; the partner plays on for the side.",
+    "partners_play_in_any_order": "When it is the turn of the side, either partner may play, in the order they think best; no opponent can cancel that.",
+    "list_of_rules_from_memory": "Whether one partner's disqualification puts the side out stands in two lists of this Rule; they were not found in print, so read them before you act.",
     "lower_score_counts": "The lower of the two scores is the side's score.",
     "score_of_one_partner_counts": "The score of the partner who completed the hole is the side's score; the other need not hole out.",
     "side_loses_hole": "The side loses the hole.",
@@ -38,7 +40,7 @@ NOTES: dict[str, str] = {
     "a_partner_holes_out": "One of the partners goes back and holes out.",
     "only_counting_score_matters": "No penalty: the score does not count for the side.",
     "join_on_next_hole": "The partner joins on the next hole; until then advice and help are allowed, but no stroke.",
-    "both_partners_get_it": "It falls on the side: in stroke play the partner's scores get it as well, in a match the score is adjusted once.",
+    "both_partners_get_it": "It is one penalty of the side: in stroke play each partner's score gets it, in a match the score is adjusted once.",
     "partner_has_no_score": "The player's score stands without penalty, but the partner's score for the hole cannot count.",
     "standing_behind_has_another_limit": "If the player stood there while the partner took the stance, rule on that as well, as for a caddie standing behind.",
     "partner_like_caddie": "Until 2022 a partner is bound here by the same limit as a caddie; a penalty is that of the partner who made the stroke.",

@@ -11,6 +11,7 @@ TEXTS: dict[str, str] = {
     # A sheet
     "conditions": "Played on {day} (edition {edition}), {form}, {local_rules}. Clarifications up to {clarified}.",
     "form.open": "form of play not given",
+    "form.of_sides": "{form}, {sides}",
     "local.open": "Local Rules not given",
     "local": "Local Rules: {codes}",
     "none": "none",

@@ -26,4 +26,6 @@ TEXTS: dict[str, str] = {
     "local.none": "no Local Rules",
     "sides.foursomes": "Foursomes",
     "sides.four_ball": "Four-Ball",
+    "sides.three_ball": "Three-Ball",
+    "sides.best_of_four": "Best of four",
 }
