@@ -97,6 +97,8 @@ ONLY_AMONG_SIDES = (
     ("whose_turn", Sides.FOUR_BALL),
     ("ball_marker_moved", Sides.THREE_BALL),
     ("too_many_clubs", Sides.FOURSOMES),
+    ("played_out_of_turn", Sides.FOURSOMES),
+    ("unplayable_ball", Sides.FOURSOMES),
 )
 """Incidents that show what is reached only where players compete as sides."""
 
