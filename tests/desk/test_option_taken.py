@@ -101,6 +101,7 @@ def test_the_api_counts_too(client: TestClient) -> None:
     document = client.get("/api/situation", params={**numbered, **told, **CONDITIONS}).json()
     assert document["count"] == {
         "penalty_strokes": 1,
+        "total": 1,
         "relief_to_come": 0,
         "made": 1,
         "before": 1,

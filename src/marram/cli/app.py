@@ -109,9 +109,15 @@ def story(
 ) -> None:
     """Rule on several incidents of one story and combine their penalties.
 
-    The file holds "incidents" (a list of objects with "incident", "facts" and, where it is known, "option": what
-    the player took of the relief offered, "as_it_lies" or "nothing_yet"; in the order of what happened), "between" (what is known between them), "played_on" or "edition", "form_of_play", "sides"
-    and "local_rules".
+    The file holds "incidents" (in the order of what happened, a list of objects with "incident" and "facts"), "between"
+    (what is known between them), "played_on" or "edition", "form_of_play", "sides", "local_rules" and
+    "strokes_before" (strokes on the hole before the first incident, penalty strokes included: then the next stroke
+    is said).
+
+    An incident may also hold "option" (what the player then took of the relief offered, "as_it_lies" or
+    "nothing_yet"), "ball" (which ball it was about: "in_play", "provisional", "second_provisional" or
+    "other_players"), "by" ("another_player" where it was that player's act) and "strokes" (strokes that count, from
+    then until the next incident, where they are not those the incident itself shows).
     """
     from marram.cli.story import rule_on_story
 

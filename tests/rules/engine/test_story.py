@@ -129,6 +129,7 @@ def test_relief_that_must_be_taken_is_foretold() -> None:
     result = told(act("advice_caddie"), act("out"), strokes_before=1)
     assert result.count is not None
     assert (result.count.penalty_strokes, result.count.relief_to_come, result.next_stroke) == (0, 1, 3)
+    assert result.count.total == 1
 
 
 def test_stroke_and_distance_may_be_taken_at_any_time() -> None:

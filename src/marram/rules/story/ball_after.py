@@ -225,7 +225,12 @@ def _overtaken(case: Case, gap: int, before: Standing, deed: Deed, taken: Abstra
     """The later incident alone says what happens with the ball; what cannot lapse with a stroke stays."""
     part = deed.ruling
     lasting = tuple(one for one in before.corrections if _lasts(one.what, one.until))
-    kept = tuple(key for key in before.ruling.notes if key in _STAYS_TRUE)
+    undone = deed.voids_relief or deed.finds_the_ball
+    kept = tuple(
+        key
+        for key in before.ruling.notes
+        if key in _STAYS_TRUE and not (undone and key == "original_out_of_play")
+    )
     spent = before.relief_taken
     if deed.voids_relief and spent and not before.ruling.relief:
         spent = spent[:-1]

@@ -29,6 +29,7 @@ class StrokeCount:
     Attributes:
         penalty_strokes: penalty strokes, those of relief that was taken included; ``None`` where no strokes count:
             disqualified, or the hole of a match lost.
+        total: those strokes and the ones of relief that must still be taken: what the story comes to.
         relief_to_come: penalty strokes of relief that must be taken and has not been, all of it at one price; else 0.
         made: strokes made in the acts that count; ``None`` where the acts do not tell.
         before: strokes on the hole before the first act, penalty strokes included; ``None`` where not told.
@@ -36,6 +37,7 @@ class StrokeCount:
     """
 
     penalty_strokes: int | None
+    total: int | None = None
     relief_to_come: int = 0
     made: int | None = None
     before: int | None = None
@@ -71,7 +73,7 @@ def count_strokes(
     comes = None
     if before is not None and made is not None and ruling.action not in _NO_STROKE_FOLLOWS:
         comes = before + made + penalties + to_come + 1
-    return StrokeCount(penalties, to_come, made, before, comes)
+    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes)
 
 
 def strokes_made(deeds: Sequence[Deed], told: Told, said: Sequence[int | None] = ()) -> int | None:
