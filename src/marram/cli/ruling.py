@@ -18,6 +18,7 @@ from marram.services.given import day_of_play, form_given, local_rules_in_force,
 
 if TYPE_CHECKING:
     from marram.services.case import Case
+    from marram.words.sheet import Sheet
 
 
 def give_ruling(
@@ -77,13 +78,22 @@ def give_ruling(
         "local_rules": None if adopted is None else list(adopted.codes),
         "facts": facts,
     }
+    from marram.words.sheet import sheet
+
+    words = sheet(result, form_of_play=chosen, given=facts)
+    if isinstance(result, Ruling):
+        from marram.rules.nearby import missing_relief
+        from marram.words.missing import with_missing
+
+        codes = None if in_rulings is None else frozenset(in_rulings)
+        missing = missing_relief(about, facts, result, played_on=day, form_of_play=chosen, local_rules=codes)
+        words = with_missing(words, missing)
     if as_json:
-        _print_json(result, conditions, chosen, facts)
+        _print_json(result, words, conditions, chosen, facts)
     else:
         from marram.cli.show import show_sheet
-        from marram.words.sheet import sheet
 
-        show_sheet(sheet(result, form_of_play=chosen, given=facts), conditions)
+        show_sheet(words, conditions)
     raise SystemExit(exit_code(result))
 
 
@@ -95,13 +105,11 @@ def exit_code(result: Result) -> int:
 
 
 def _print_json(
-    result: Result, conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, Any]
+    result: Result, words: "Sheet", conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, Any]
 ) -> None:
     from marram.cli.show import print_json
     from marram.rules.plain import as_plain
-    from marram.words.sheet import sheet
 
-    words = sheet(result, form_of_play=form, given=facts)
     document = {
         "marram": 1,
         "kind": words.kind,

@@ -75,6 +75,7 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
         for number, option in enumerate(sheet.options, start=1):
             yield "item", option_head(number, option)
             yield "text", f"     {'; '.join((option.area, *option.limits))}. {option.how}"
+    yield from _section("missing", sheet.missing)
     yield from _section("if_wrong", sheet.if_wrong)
     yield from _section("settled", sheet.settled)
     yield from _section("why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))

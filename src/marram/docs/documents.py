@@ -14,7 +14,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "incident, played_on, edition, form_of_play, sides, local_rules, facts": "what was given; null where it was not",
         "clarified_to": "the day up to which clarifications are taken into account",
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
-        "words": "the same as sentences: headline (finding, total, next step), finding (its key), tell (what the player is told), penalties, steps, further (steps the headline does not say), options, if_wrong, cautions, why, provisions; "
+        "words": "the same as sentences: headline (finding, total, next step), finding (its key), tell (what the player is told), penalties, steps, further (steps the headline does not say), options, missing (relief not offered, and why), if_wrong, cautions, why, provisions; "
         "while facts are missing, question; for `hand_over`, rather: the incident that it rather is, and the facts to add there",
         "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.case_file",
     },

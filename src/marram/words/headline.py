@@ -5,7 +5,8 @@ from collections.abc import Collection, Iterable
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
-from marram.rules.relief_option import ReliefKind, ReliefOption
+from marram.rules.relief_family import family
+from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Who
 from marram.words.messages import say, term
 from marram.words.penalties import penalties_in_short, relief_cost_words
@@ -17,8 +18,6 @@ _LOSES_HOLE = frozenset({PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE})
 _NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
 _SAID_BY_DECISION = (None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED)
 _SAYS_ITSELF = (Finding.IS_PROVISIONAL, Finding.HOLED, Finding.NEXT_STROKE_CONCEDED)
-_FREE_RULES = ("13", "15", "16", "25", "F", "E", "D")
-_OWN_FAMILY = ("17", "18", "19")
 
 
 def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bool = True) -> str:
@@ -101,20 +100,6 @@ def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and ruling.relief:
         return say("TERMS", "next.choice").format(relief=say("TERMS", "next.or").join(_choices(ruling)))
     return term(ruling.action, ".short")
-
-
-def family(option: ReliefOption) -> str:
-    """Return what kind of relief an option is: free, of Rule 17, 18 or 19, a dropping zone, a preferred lie, or other."""
-    rule = option.citation.removeprefix("Clarification ").split(".")[0].split("-")[0]
-    if option.kind is ReliefKind.PREFERRED_LIE:
-        return "preferred"
-    if not option.penalty:
-        return "free" if rule in _FREE_RULES else "other"
-    if option.kind is ReliefKind.DROPPING_ZONE:
-        return "dropping_zone"
-    if option.kind is ReliefKind.STROKE_AND_DISTANCE and rule not in _OWN_FAMILY:
-        return "18"
-    return rule if rule in _OWN_FAMILY else "other"
 
 
 def _common(families: Iterable[str]) -> str:

@@ -75,6 +75,7 @@ class Sheet:
         finding: what the ruling finds, as a key (:class:`marram.rules.findings.Finding`); empty where the rest says all.
         further: the steps that the headline does not say already.
         tell: the one sentence that the player is told.
+        missing: relief that is not offered, and the fact that stands against it (:func:`with_missing`).
         penalty_said: whether the headline says all that ``penalties`` says, but for the provision.
         free: whether a ruling costs nothing: no penalty, and no relief that must be paid for.
         rather: the incident that it rather is, where what was told is another one.
@@ -101,6 +102,7 @@ class Sheet:
     further: tuple[str, ...] = ()
     tell: str = ""
     penalty_said: bool = False
+    missing: tuple[str, ...] = ()
 
 
 def sheet(

@@ -130,6 +130,14 @@ TERMS: dict[str, str] = {
     "next.family.penalty": "take penalty relief",
     "next.family.dropping_zone": "take relief in the dropping zone",
     "next.family.other": "take relief",
+    # Relief that is not there
+    "missing.free": "Free relief",
+    "missing.preferred": "Preferred lies",
+    "missing.17": "Penalty area relief",
+    "missing.19": "Unplayable ball relief",
+    "missing.any_other": "any other answer",
+    "missing.always": "{relief} ({given_by}): not here. {question} Here: {here}. It is given with: {there} ({citation}).",
+    "missing.perhaps": "{relief} ({given_by}): not here. {question} Here: {here}. It may be given with: {there} ({citation}).",
     # What the player is told
     "tell": "You get {total}: {next}.",
     "tell.found": "{finding}: you get {total}; {next}.",

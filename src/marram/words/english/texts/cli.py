@@ -26,6 +26,7 @@ TEXTS: dict[str, str] = {
     "ends": "It can end in",
     "options": "Options",
     "option": "{number}. {title}: {cost} ({citation})",
+    "missing": "Not here, and why",
     "if_wrong": "If it is done wrong",
     "settled": "Already settled",
     "why": "Why",

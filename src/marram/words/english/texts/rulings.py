@@ -101,6 +101,7 @@ TEXTS: dict[str, str] = {
     "ruling.show_ball": "show where the ball lies",
     "ruling.places": "Places shown",
     "ruling.show_anew": "Show anew",
+    "ruling.missing": "Not here, and why",
     "ruling.if_wrong": "If it is done wrong",
     "ruling.why": "Why",
     "ruling.no_question": "No question was needed.",
