@@ -11,14 +11,11 @@ from marram.rules.engine.request import rule
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
-from marram.rules.nearby import missing_relief
 from marram.rules.result import Result
-from marram.rules.ruling import Ruling
 from marram.services.conditions import Conditions
 from marram.services.interference import CONDITION, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
 from marram.services.places import Places
-from marram.words.missing import with_missing
 from marram.words.sheet import Sheet, sheet
 
 PREMISES: dict[str, dict[str, str]] = {
@@ -114,8 +111,6 @@ def rule_on(course: Course, asked: Asked, lie: Lie | None = None) -> Ruled:
     result = rule(asked.what, known, **asked.conditions.request())
     given = known | {date_of_play.name: asked.conditions.on}
     words = sheet(result, form_of_play=asked.form, given=given, from_map=from_map)
-    if isinstance(result, Ruling):
-        words = with_missing(words, missing_relief(asked.what, known, result, **asked.conditions.request()))
     return Ruled(asked, lie, known, from_map, assumed, result, words)
 
 

@@ -14,6 +14,7 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.rules.engine.request import fact_named
 from marram.services.address import BETWEEN
+from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
 from marram.words.questions import question_words
 
@@ -66,7 +67,7 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
 
 
 def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
-    case, sheet = found.case, found.sheet
+    case, sheet = found.case, sheet_with_missing(found)
     assert sheet is not None
     options = relief_views(desk.course, found)
     return show(
