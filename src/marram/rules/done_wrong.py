@@ -5,8 +5,9 @@ a wrong place gets the general penalty (Rule 14.7a), and so does one at a ball t
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 
-from marram.rules.ruling import Action, Correction, Deadline, Ruling, general
+from marram.rules.ruling import Action, Correction, Deadline, Ruling, Who, general
 
 _WRONG_PLACE = general("14.7a")
 _WRONG_BALL = general("6.3c(1)")
@@ -32,4 +33,15 @@ def corrections_of(ruling: Ruling) -> tuple[Correction, ...]:
     if ruling.corrections or ruling.action is None:
         return ruling.corrections
     usual = AS_EVER.get(ruling.action)
-    return () if usual is None else (usual,)
+    if usual is None or usual.otherwise is None:
+        return () if usual is None else (usual,)
+    return (replace(usual, otherwise=replace(usual.otherwise, who=_who_plays(ruling))),)
+
+
+def _who_plays(ruling: Ruling) -> Who:
+    """Return who would bear what is done wrong with the ball: who bears what was done, the side in Foursomes."""
+    if any(citation.startswith("22.") for citation in ruling.citations):
+        return Who.SIDE
+    if any(one.who in (Who.ONE_PARTNER, Who.EACH_PARTNER) for one in ruling.penalties):
+        return Who.ONE_PARTNER
+    return Who.PLAYER

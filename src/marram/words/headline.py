@@ -52,9 +52,12 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     then = next_words(ruling, form) or term(Action.PLAY_ON, ".short")
     own = [one for one in ruling.penalties if one.who in OWN]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
-        return say("TERMS", "tell.disqualified")
+        side = any(one.who in (Who.SIDE, Who.EACH_SIDE) for one in own)
+        return say("TERMS", "tell.side_disqualified" if side else "tell.disqualified")
     total = total_words(ruling, form)
     total = total[0].lower() + total[1:]
+    if own and not any(one.who in (Who.PLAYER, Who.EACH_PLAYER) for one in own):
+        return say("TERMS", "tell.of_side").format(total=total_words(ruling, form), next=then)
     if ruling.penalties and not own:
         return say("TERMS", "tell.others").format(total=total, next=then)
     key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
@@ -87,8 +90,11 @@ def costs_something(ruling: Ruling) -> bool:
 def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return the next thing to do in a few words; empty where the penalty says all."""
     if partner_plays_on(ruling.penalties, form):
-        for_hole = any(one.kind is PenaltyKind.DISQUALIFICATION_FOR_HOLE for one in ruling.penalties)
-        return say("TERMS", "partners_score_counts" if for_hole else "partner_plays_on")
+        if "other_partners_score_counts" in ruling.notes:
+            return ""
+        return say("TERMS", "partner_plays_on")
+    if side_loses_hole(ruling.penalties, form):
+        return say("TERMS", "side_loses_hole")
     if ruling.action in (None, Action.HOLED) or goes_without_saying(ruling, form):
         return ""
     if ends_the_hole(ruling.penalties, ruling.action, form):
@@ -147,8 +153,14 @@ def hole_lost_words(penalties: Collection[Penalty], form: FormOfPlay | None) -> 
     """Return what a hole lost leaves to do; nothing where the partner plays on, which a note says."""
     if partner_plays_on(penalties, form):
         return []
-    of_side = any(one.who in (Who.SIDE, Who.EACH_PARTNER) and one.kind in _LOSES_HOLE for one in penalties)
-    return [say("TERMS", "hole_lost_by_side" if of_side else "hole_lost")]
+    return [say("TERMS", "hole_lost_by_side" if side_loses_hole(penalties, form) else "hole_lost")]
+
+
+def side_loses_hole(penalties: Collection[Penalty], form: FormOfPlay | None) -> bool:
+    """Tell whether in a match no partner of the side can win or tie the hole any more (Rules 22.2 and 23.9a(2))."""
+    return form is FormOfPlay.MATCH_PLAY and any(
+        one.who in (Who.SIDE, Who.EACH_PARTNER) and one.kind in _LOSES_HOLE for one in penalties
+    )
 
 
 def ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:

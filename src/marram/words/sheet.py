@@ -21,6 +21,7 @@ from marram.words.headline import (
     goes_without_saying,
     headline,
     hole_lost_words,
+    side_loses_hole,
     tell_the_player,
 )
 from marram.words.language import translate
@@ -177,7 +178,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
         cited(citation) for citation in ruling.citations
     )  # first: notes mostly stand beside them
     lost = ends_the_hole(ruling.penalties, ruling.action, form)
-    if lost:
+    if lost or side_loses_hole(ruling.penalties, form):
         steps = hole_lost_words(ruling.penalties, form)
     else:
         action = None if goes_without_saying(ruling, form) else ruling.action

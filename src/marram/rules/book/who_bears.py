@@ -155,7 +155,7 @@ def _moved_by_opponent(one: Penalty) -> bool:
     return one.who is Who.OPPONENT and one.citation.startswith(("9.5b", "9.7b"))
 
 
-@provision("23.1")
+@provision("23.9a")
 def borne_in_four_ball(case: Case, ruling: Ruling) -> Ruling | Judgement:
     """In Four-Ball a penalty falls on the partner in breach, on each partner, or on the side (Rule 23.9)."""
     assert case[sides] in EACH_PLAYS_OWN_BALL

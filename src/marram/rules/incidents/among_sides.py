@@ -10,20 +10,20 @@ from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, Sides
 from marram.rules.incidents.incident import Incident
 from marram.rules.ruling import Outcome
 
-_BY_RULE_23 = {
+BY_RULE_23 = {
     "played_out_of_turn": "book.rule_23_four_ball:out_of_turn_in_four_ball",
     "whose_turn": "book.rule_23_four_ball:whose_turn_in_four_ball",
     "did_not_hole_out": "book.rule_23_four_ball:four_ball_hole",
     "hole_completed": "book.rule_23_four_ball:four_ball_hole_completed",
 }
-_BY_RULE_22 = {"started_off_time": "book.rule_22_foursomes:foursomes_start"}
-_BY_RULE_21 = {"played_out_of_turn": "book.rule_21_other_forms:three_ball_out_of_turn"}
+BY_RULE_22 = {"started_off_time": "book.rule_22_foursomes:foursomes_start"}
+BY_RULE_21 = {"played_out_of_turn": "book.rule_21_other_forms:three_ball_out_of_turn"}
 
 
 def entry_among_sides(found: Incident, who: Sides) -> Callable[[Case], Outcome]:
     """Return the provision by which an incident enters the book, with what follows for the sides."""
-    instead = {**dict.fromkeys(EACH_PLAYS_OWN_BALL, _BY_RULE_23), Sides.FOURSOMES: _BY_RULE_22}
-    entry = instead.get(who, _BY_RULE_21).get(found.name)
+    instead = {**dict.fromkeys(EACH_PLAYS_OWN_BALL, BY_RULE_23), Sides.FOURSOMES: BY_RULE_22}
+    entry = instead.get(who, BY_RULE_21).get(found.name)
     own = found.provision() if entry is None else _function(entry)
     return partial(_ruled, own, _function("book.who_bears:borne"), who)
 

@@ -153,7 +153,7 @@ TERMS: dict[str, str] = {
     "relief_to_be_taken": "The relief that must be taken costs {strokes} ({citation}).",
     "hole_lost_by_side": "The side loses the hole: no ball of the side is played on.",
     "partner_plays_on": "the partner plays on for the side",
-    "partners_score_counts": "only the other partner's score can count for the side there",
+    "side_loses_hole": "the side loses the hole",
     "hole_lost": "The hole is lost: no ball is played on, though in Four-Ball and Three-Ball the others play it out.",
     "or": " or ",
     "or.after_comma": ", or ",

@@ -144,5 +144,7 @@ TERMS: dict[str, str] = {
     "tell.free": "You get no penalty: {next}.",
     "tell.free.found": "{finding}: you get no penalty; {next}.",
     "tell.others": "You get no penalty yourself; what others get: {total}. Now {next}.",
+    "tell.side_disqualified": "Your side is disqualified.",
+    "tell.of_side": "{total}: {next}.",
     "tell.disqualified": "You are disqualified.",
 }
