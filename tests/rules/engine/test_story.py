@@ -15,7 +15,7 @@ from marram.errors import InputError
 from marram.rules.facts.several import StoryBall, Taken, taken_as
 from marram.rules.incidents import INCIDENTS
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.ruling import Action, PenaltyKind, Ruling, Who
 from marram.rules.story import deeds
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.words.story import story_sheet
@@ -86,6 +86,21 @@ def test_a_match_is_lost_on_a_hole_once(names: list[str], answer: int) -> None:
         assert not [one for one in own if one.kind is PenaltyKind.STROKES]
         assert result.count is not None
         assert result.count.penalty_strokes is None
+
+
+def test_one_partner_loses_a_hole_once() -> None:
+    """In Four-Ball a partner out of the hole loses nothing more by a later breach alone; both may still lose it by one."""
+
+    def four_ball(whom_else: str) -> Happened:
+        given = {**ACTS["sand_tested"]["facts"], "sides": "four_ball", "whom_else": whom_else}
+        return Happened(ACTS["sand_tested"]["incident"], given)
+
+    alone = told(four_ball("neither"), four_ball("neither"), form="match_play").combined
+    both = told(four_ball("neither"), four_ball("helped_partner"), form="match_play").combined
+    assert isinstance(alone, Ruling)
+    assert isinstance(both, Ruling)
+    assert [one.who for one in alone.penalties] == [Who.ONE_PARTNER]
+    assert [one.who for one in both.penalties] == [Who.ONE_PARTNER, Who.EACH_PARTNER]
 
 
 def test_names_of_incidents_that_show_something_exist() -> None:

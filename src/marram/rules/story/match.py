@@ -2,11 +2,13 @@
 
 from collections.abc import Sequence
 
-from marram.rules.ruling import Penalty, PenaltyKind, Who
+from marram.rules.ruling import OWN, Penalty, PenaltyKind, Who
 
 _LOSES_THE_HOLE = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
-_IN_THE_MATCH = (Who.PLAYER, Who.SIDE, Who.EACH_PLAYER, Who.OPPONENT)
-"""Those whose loss of the hole ends it; another player on the course plays another match."""
+_IN_THE_MATCH = OWN | {Who.OPPONENT, Who.OTHER_SIDE}
+"""Those whose loss of the hole ends it for them; another player on the course plays another match."""
+_BOTH_PARTNERS = (Who.EACH_PARTNER, Who.SIDE, Who.EACH_SIDE)
+"""Those whose loss of the hole costs something still when one partner had lost it alone (Rule 23.9a)."""
 _NEXT_HOLE = ("5.5b", "5.5c")
 """Practice between holes costs the next hole (Rule 5.5b)."""
 
@@ -27,7 +29,7 @@ def penalties_in_match(counting: Sequence[tuple[Penalty, ...]], lost_by: int) ->
     every = [(place, one) for place, penalties in enumerate(counting) for one in penalties]
     out = {one.who for _, one in every if one.kind is PenaltyKind.DISQUALIFICATION}
     kept: list[Penalty] = []
-    seen = set()
+    seen: set[Who] = set()
     for place, one in every:
         if one.who in out:
             if one.kind is PenaltyKind.DISQUALIFICATION and one not in kept:
@@ -36,7 +38,8 @@ def penalties_in_match(counting: Sequence[tuple[Penalty, ...]], lost_by: int) ->
             kept.append(one)
         elif one.kind in _LOSES_THE_HOLE:
             later_hole = place > lost_by and one.citation.startswith(_NEXT_HOLE)
-            if (place == lost_by and one.who not in seen) or later_hole:
+            partner_too = one.who in _BOTH_PARTNERS and seen == {Who.ONE_PARTNER}
+            if (place == lost_by and one.who not in seen) or later_hole or partner_too:
                 kept.append(one)
                 seen.add(one.who)
     return tuple(kept)
