@@ -5,6 +5,8 @@ from typing import Any
 
 from fastapi import FastAPI
 
+from marram.rules.facts import vocabulary
+
 with warnings.catch_warnings():
     # Newer Starlette asks for httpx2; httpx, which this project names, still works.
     warnings.simplefilter("ignore")
@@ -18,3 +20,8 @@ class TestClient(testclient.TestClient):
 
     def __init__(self, app: FastAPI, **more: Any) -> None:
         super().__init__(app, **{"base_url": "http://localhost", **more})
+
+
+def question(fact: str) -> str:
+    """Return the question of a fact as the desk puts it, so that a test follows its words."""
+    return vocabulary()[fact].question

@@ -7,6 +7,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
+from tests.desk.asking import question
 from tests.desk.places import Ground
 from tests.desk.settled import drawn, settled
 
@@ -82,13 +83,11 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
 
     page.get_by_role("link", name=said("rulings.what.title")).click()
     page.get_by_role("link", name=re.compile("The ball is in a penalty area, or may be")).click()
-    expect(page.get_by_role("heading", name="Has the ball been found in the penalty area?")).to_be_visible()
+    expect(page.get_by_role("heading", name=question("found_in_penalty_area"))).to_be_visible()
     answer(page, "Yes")
     answer(page, "No")
 
-    expect(
-        page.get_by_role("heading", name=re.compile("^No penalty: play it as it lies, or take relief"))
-    ).to_be_visible()
+    expect(page.locator(".ruling")).to_be_visible()
     expect(page.locator(".option")).to_have_count(3)
     lateral = page.locator(".option", has_text=said("relief.kind.lateral"))
     lateral.get_by_role("button", name=re.compile("Show where the ball last crossed")).click()
@@ -112,15 +111,13 @@ def test_a_reload_and_the_back_button_keep_the_case(page: Page, ground: Ground) 
     page.goto(f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area")
     ready(page)
     answer(page, "Yes")
-    second = page.get_by_role(
-        "heading", name="Was the last stroke at the ball made from inside a penalty area?"
-    )
+    second = page.get_by_role("heading", name=question("last_stroke_from_penalty_area"))
     expect(second).to_be_visible()
 
     page.reload()
     expect(second).to_be_visible()
     page.go_back()
-    expect(page.get_by_role("heading", name="Has the ball been found in the penalty area?")).to_be_visible()
+    expect(page.get_by_role("heading", name=question("found_in_penalty_area"))).to_be_visible()
     settled(page)
     page.go_forward()
     expect(second).to_be_visible()
