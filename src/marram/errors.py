@@ -18,6 +18,8 @@ judgement are results (see :mod:`marram.rules.ruling`), never errors.
 
 from collections.abc import Iterable
 
+from marram.said import Said, joined, one_of, said
+
 
 class MarramError(Exception):
     """The root of all errors raised by marram."""
@@ -59,17 +61,22 @@ class BookError(MarramError):
     """A fault in marram's own encoding of the Rules; please report it."""
 
 
-def did_you_mean(word: object, choices: Iterable[str]) -> str:
-    """Return ``' Did you mean …?'`` for the nearest choices, or an empty string when none is near."""
+def did_you_mean(word: object, choices: Iterable[str]) -> Said:
+    """Return ``'Did you mean …?'`` for the nearest choices, or an empty sentence when none is near."""
     if not isinstance(word, str):
-        return ""
+        return Said("")
     from marram.nearest_names import nearest  # noqa: PLC0415 - only needed once something is wrong
 
     near = [repr(one) for one in nearest(word, choices)]
-    if not near:
-        return ""
-    spoken = f"{', '.join(near[:-1])} or {near[-1]}" if near[1:] else near[0]
-    return f" Did you mean {spoken}?"
+    return said("Did you mean {near}?", near=one_of(near)) if near else Said("")
+
+
+def told(error: BaseException) -> str:
+    """Return what an error says: a sentence that knows its message as such, of many faults one line each."""
+    if isinstance(error, InputError):
+        return joined("\n", *error.faults)
+    first = error.args[0] if error.args else ""
+    return first if isinstance(first, Said) else str(error)
 
 
 def shown(given: object, most: int = 60) -> str:
@@ -79,5 +86,5 @@ def shown(given: object, most: int = 60) -> str:
     try:
         written = repr(given)
     except Exception:  # noqa: BLE001 - a number of thousands of digits, or an object that cannot show itself
-        return f"something of the type {type(given).__name__}"
+        return said("something of the type {type}", type=type(given).__name__)
     return written if len(written) <= most else f"{written[:most]}…"

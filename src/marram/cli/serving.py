@@ -10,6 +10,7 @@ from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
 from marram.said import said
 from marram.services.event import read_event
+from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
 
@@ -31,7 +32,7 @@ def serve_desk(
         stop(BAD_INPUT, said("--demo serves the invented course; leave out the course map, or --demo."))
     found = read_event(event)
     for remark in found.remarks:
-        print(remark, file=sys.stderr)
+        print(spoken(remark), file=sys.stderr)
     if event is None and (demo or course is None):
         from marram.demo import EVENT
 

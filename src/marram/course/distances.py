@@ -13,6 +13,7 @@ from shapely.geometry import Point
 from marram.course.lies.tolerance import EDGE_TOLERANCE
 from marram.course.model import Course
 from marram.errors import BadPlace
+from marram.said import said
 
 Place = Point | tuple[float, float]
 """A place in local metres."""
@@ -56,7 +57,7 @@ def farthest_from_hole(course: Course, places: Sequence[Place], hole: int, *, ac
         BadPlace: the map has no such hole, or fewer than two places are given.
     """
     if len(places) < 2:
-        raise BadPlace("Give at least two balls to tell which is farther from the hole.")
+        raise BadPlace(said("Give at least two balls to tell which is farther from the hole."))
     distances = tuple(distance_to_hole(course, place, hole) for place in places)
     first, second = sorted(range(len(distances)), key=lambda i: -distances[i])[:2]
     margin = distances[first] - distances[second]
@@ -81,7 +82,13 @@ def within_club_lengths(place: Place, reference: Place, club_lengths: float, clu
         BadPlace: the number or the length is not positive.
     """
     if not (club_lengths > 0 and club > 0 and math.isfinite(club_lengths * club)):
-        raise BadPlace(f"{club_lengths:g} club-lengths of {club:g} m are no distance; give positive numbers.")
+        raise BadPlace(
+            said(
+                "{club_lengths:g} club-lengths of {club:g} m are no distance; give positive numbers.",
+                club_lengths=club_lengths,
+                club=club,
+            )
+        )
     return _point(place).distance(_point(reference)) <= club_lengths * club + EDGE_TOLERANCE
 
 
@@ -96,12 +103,12 @@ def in_club_lengths(distance: float, club: float) -> float:
         BadPlace: the length is not positive.
     """
     if not club > 0:
-        raise BadPlace(f"A club of {club:g} m has no length; give a positive number.")
+        raise BadPlace(said("A club of {club:g} m has no length; give a positive number.", club=club))
     return distance / club
 
 
 def _point(place: Place) -> Point:
     point = place if isinstance(place, Point) else Point(place)
     if not (math.isfinite(point.x) and math.isfinite(point.y)):
-        raise BadPlace("A place has two finite coordinates in metres.")
+        raise BadPlace(said("A place has two finite coordinates in metres."))
     return point

@@ -9,7 +9,7 @@ from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.plane import LocalPlane
-from marram.said import joined, said
+from marram.said import Said, joined, said
 
 
 class Severity(Enum):
@@ -48,7 +48,7 @@ class Fault:
     latitude: float | None = None
 
     @property
-    def where(self) -> str:
+    def where(self) -> Said:
         """The place in words: hole, feature, latitude and longitude, as far as known."""
         hole = said("hole {hole}", hole=self.hole) if self.hole is not None else ""
         at = ""
@@ -56,9 +56,16 @@ class Fault:
             at = said("at {latitude:.6f}, {longitude:.6f}", latitude=self.latitude, longitude=self.longitude)
         return joined(", ", *(part for part in (hole, self.feature, at) if part))
 
+    @property
+    def sentence(self) -> Said:
+        """The fault as one line: place, what is wrong, what to do."""
+        if not self.where:
+            return said("{what}. {remedy}", what=self.what, remedy=self.remedy)
+        return said("{where}: {what}. {remedy}", where=self.where, what=self.what, remedy=self.remedy)
+
     def __str__(self) -> str:
-        """Return the fault as one line: place, what is wrong, what to do."""
-        return f"{self.where + ': ' if self.where else ''}{self.what}. {self.remedy}"
+        """Return the fault as one line, in English."""
+        return str(self.sentence)
 
 
 class Where(TypedDict, total=False):

@@ -7,10 +7,10 @@ from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.progress import CHECKING, Progress, no_progress, part_of
 from marram.course.reading.assembly import assemble
-from marram.course.reading.files import bytes_of, is_xml
+from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import read_geojson
 from marram.course.reading.source import Source, unreadable
-from marram.errors import BadCourse, InputError
+from marram.errors import BadCourse
 
 READING, ASSEMBLING = "reading", "assembling"
 READ, ASSEMBLED = 0.3, 0.5
@@ -31,7 +31,7 @@ def load(path: str | Path, which: str | None = None, *, progress: Progress = no_
         BadCourse: the map has errors; ``faults`` lists them all.
     """
     course, faults = examine(path, which, progress)
-    errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
+    errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
     if errors or course is None:
         raise BadCourse(*errors)
     return course
@@ -73,7 +73,7 @@ def examine_source(
 def _read(path: Path) -> Source:
     try:
         data = bytes_of(path)
-    except InputError as error:
+    except CannotOpen as error:
         return unreadable(error)
     if is_xml(data):
         from marram.course.reading.osm_xml import read_osm_xml  # noqa: PLC0415 - only such a file needs it

@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.plane import LocalPlane
 from marram.errors import BadPlace
+from marram.said import said
 
 
 class Kind(Enum):
@@ -136,6 +137,8 @@ class Course:
         try:
             return self.holes[number]
         except KeyError:
-            known = ", ".join(map(str, self.holes)) or "none"
-            of = f"The map of {self.name!r}" if self.name else "The map"
-            raise BadPlace(f"{of} has no hole {number}; it has: {known}.") from None
+            known = ", ".join(map(str, self.holes)) or said("none")
+            of = said("The map of {name!r}", name=self.name) if self.name else said("The map")
+            raise BadPlace(
+                said("{of} has no hole {number}; it has: {known}.", of=of, number=number, known=known)
+            ) from None

@@ -10,6 +10,7 @@ from enum import Enum
 from marram.course.fault import Fault, Severity
 from marram.course.model import Kind
 from marram.errors import did_you_mean
+from marram.said import said, sentences
 
 
 class Role(Enum):
@@ -150,8 +151,8 @@ def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
         return Fault(
             Severity.ERROR,
             "unknown_tag",
-            f"marram={own} is not known",
-            f"{did_you_mean(own, known)} Use one of: {', '.join(sorted(known))}.".lstrip(),
+            said("marram={own} is not known", own=own),
+            sentences(did_you_mean(own, known), said("Use one of: {known}.", known=", ".join(sorted(known)))),
             feature=ident,
         )
     golf = tags.get("golf")
@@ -159,8 +160,11 @@ def unknown_tags(ident: str, tags: Mapping[str, str]) -> Fault | None:
         return Fault(
             Severity.WARNING,
             "unknown_tag",
-            f"golf={golf} is not known and was left out",
-            f"{did_you_mean(golf, [*GOLF, *OWN])} Use one of: {', '.join(sorted(GOLF))}; or marram=*.".lstrip(),
+            said("golf={golf} is not known and was left out", golf=golf),
+            sentences(
+                did_you_mean(golf, [*GOLF, *OWN]),
+                said("Use one of: {known}; or marram=*.", known=", ".join(sorted(GOLF))),
+            ),
             feature=ident,
         )
     return None

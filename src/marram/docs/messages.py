@@ -65,10 +65,9 @@ def _said_below() -> Iterator[Message]:
     """Yield the sentences of the layers that may not know the catalogue, as they stand in the source."""
     for path in sorted(Path(marram.__path__[0]).rglob("*.py")):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "said" and node.args:
-                first = node.args[0]
-                if isinstance(first, ast.Constant):
-                    yield Message(str(first.value))
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") in {"said", "counted"}:
+                given = [str(one.value) for one in node.args if isinstance(one, ast.Constant)]
+                yield from [Message(*given[:2])] if given else []
 
 
 def _vocabulary() -> Iterator[Message]:

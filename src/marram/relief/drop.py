@@ -10,6 +10,7 @@ from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE
 from marram.rules.facts.ball import Area
 from marram.rules.ruling import Action
+from marram.said import said
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,10 +54,13 @@ def check_drop(area: ReliefArea, first_touched: XY, came_to_rest: XY | None, dro
             no resting place is given.
     """
     if area.is_spot:
-        raise BadPlace("This option puts a ball on a spot; nothing is dropped.")
+        raise BadPlace(said("This option puts a ball on a spot; nothing is dropped."))
     if drop not in (1, 2):
         raise BadPlace(
-            f"Drop number {drop}: only a first and a second drop count; after them a ball is placed."
+            said(
+                "Drop number {drop}: only a first and a second drop count; after them a ball is placed.",
+                drop=drop,
+            )
         )
     landed = _landed(area, first_touched)
     touched = area.area_of(first_touched) if area.area_of else None
@@ -64,7 +68,7 @@ def check_drop(area: ReliefArea, first_touched: XY, came_to_rest: XY | None, dro
         # A ball that first touches outside was dropped in a wrong way: again, and it does not count.
         return DropCheck(landed, None, False, touched, None, Action.DROP_AGAIN, False, "14.3b(3)")
     if came_to_rest is None:
-        raise BadPlace("The ball landed in the relief area; give the place where it came to rest.")
+        raise BadPlace(said("The ball landed in the relief area; give the place where it came to rest."))
     here = at_spot(area, first_touched) if area.drop_line else area
     rests = here.contains_ball(*came_to_rest)
     resting = area.area_of(came_to_rest, BALL_RADIUS) if area.area_of else None

@@ -17,6 +17,7 @@ from marram.rules.former_names import fact_now, incident_now
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.story.story import ANOTHER_PLAYER
+from marram.said import joined, said
 from marram.services.conditions import KEYS, Conditions
 from marram.services.places import ROLES, Degrees, Places, read_places
 from marram.services.rulings import Asked
@@ -182,7 +183,12 @@ def read_address(
         key = _present(written)
         if key in given and given[key] != value:
             faults.append(
-                f"{key[:60]} is given twice, as {shown(given[key])} and {shown(value)}; give it once."
+                said(
+                    "{key} is given twice, as {one} and {other}; give it once.",
+                    key=key[:60],
+                    one=shown(given[key]),
+                    other=shown(value),
+                )
             )
         given[key] = value
     own, others = _by_number(given)
@@ -191,7 +197,9 @@ def read_address(
     places = read_places(own, faults)
     hole = own.get("hole", "")
     if hole and not (hole.isdecimal() and len(hole) <= LONGEST_NUMBER):
-        faults.append(f"hole: {shown(hole)} is not the number of a hole; give for example hole=7.")
+        faults.append(
+            said("hole: {hole} is not the number of a hole; give for example hole=7.", hole=shown(hole))
+        )
     number = _number(own, kept, faults)
     strokes = _strokes(own, faults)
     by_another = _by_another(own, faults)
@@ -241,7 +249,13 @@ def _strokes(own: Mapping[str, str], faults: list[str]) -> dict[int, int]:
         if told.isdecimal() and len(told) <= LONGEST_STROKES:
             read[number] = int(told)
         elif told:
-            faults.append(f"{key}: {shown(told)} is no number of strokes; give for example {key}=2.")
+            faults.append(
+                said(
+                    "{key}: {told} is no number of strokes; give for example {key}=2.",
+                    key=key,
+                    told=shown(told),
+                )
+            )
     return read
 
 
@@ -266,9 +280,9 @@ def _by_number(given: Mapping[str, str]) -> tuple[dict[str, str], dict[int, dict
 def _read_kept(number: int, pairs: Mapping[str, str], faults: list[str]) -> Kept:
     found: list[str] = []
     if not pairs.get("what"):
-        found.append(f"it is not said what happened; give {number}.what=….")
+        found.append(said("it is not said what happened; give {number}.what=….", number=number))
     found += [
-        f"{key} is not said of one incident; give it without a number."
+        said("{key} is not said of one incident; give it without a number.", key=key)
         for key in pairs
         if key in BETWEEN | OWN_KEYS - INCIDENT_KEYS
     ]
@@ -280,7 +294,7 @@ def _read_kept(number: int, pairs: Mapping[str, str], faults: list[str]) -> Kept
         pairs.get("condition"),
         pairs.get("said", "")[:LONGEST_SAID],
     )
-    faults += [f"Incident {number}: {fault}" for fault in found]
+    faults += [joined(": ", said("Incident {number}", number=number), fault) for fault in found]
     return kept
 
 
@@ -300,11 +314,21 @@ def _number(own: Mapping[str, str], kept: Mapping[int, Kept], faults: list[str])
     text = own.get("number", "")
     free = [number for number in range(1, len(kept) + 2) if number not in kept]
     if max(len(kept) + bool(own.get("what")), *kept, 0) > MOST_INCIDENTS:
-        faults.append(f"A situation holds one to {MOST_INCIDENTS} incidents, numbered from 1; here are more.")
+        faults.append(
+            said(
+                "A situation holds one to {most_incidents} incidents, numbered from 1; here are more.",
+                most_incidents=MOST_INCIDENTS,
+            )
+        )
     elif len(free) > 1 or (text and text != str(free[0])):
         missing = ", ".join(str(number) for number in free)
         faults.append(
-            f"The incidents are not numbered one after the other: {missing} is free, and this page is about "
-            f"{text or 'no number'}. Give number={free[0]}, and no gap in the others."
+            said(
+                "The incidents are not numbered one after the other: {missing} is free, and this page is about "
+                "{number}. Give number={free}, and no gap in the others.",
+                missing=missing,
+                number=text or said("no number"),
+                free=free[0],
+            )
         )
     return free[0]

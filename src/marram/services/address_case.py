@@ -10,6 +10,7 @@ from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import LOCAL_RULES, form_of_play, sides
 from marram.rules.facts.several import about_ball, option_taken
 from marram.rules.local_rules.adoption import adopt
+from marram.said import said
 from marram.services.address import Address, Kept
 from marram.services.case import Act, Case, CasePlayer, MadeWith, Spot
 from marram.services.conditions import Conditions
@@ -62,7 +63,7 @@ def case_asked(asked: Asked, made_with: MadeWith | None = None) -> Case:
         UnknownIncident: nobody said what happened.
     """
     if asked.what is None:
-        raise UnknownIncident("Nobody said what happened.")
+        raise UnknownIncident(said("Nobody said what happened."))
     conditions = asked.conditions
     return Case(
         conditions.on,

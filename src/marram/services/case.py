@@ -11,10 +11,11 @@ from typing import Any, ClassVar, Literal
 
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.plain import as_plain
+from marram.said import said
 from marram.services.schema import STRICT, give
 
-_ANSWERS = 'an object of facts and answers, for example {"cause_known": "yes"}'
-_NAMES = "a word in quotation marks"
+_ANSWERS = said('an object of facts and answers, for example {{"cause_known": "yes"}}')
+_NAMES = said("a word in quotation marks")
 
 
 @dataclass(frozen=True)
@@ -29,9 +30,9 @@ class Spot:
 
     __pydantic_config__: ClassVar = STRICT
 
-    latitude: float = field(metadata=give("degrees north, for example 55.0012345"))
-    longitude: float = field(metadata=give("degrees east, for example 3.9912345"))
-    accuracy: float | None = field(default=None, metadata=give("metres, for example 6"))
+    latitude: float = field(metadata=give(said("degrees north, for example 55.0012345")))
+    longitude: float = field(metadata=give(said("degrees east, for example 3.9912345")))
+    accuracy: float | None = field(default=None, metadata=give(said("metres, for example 6")))
 
 
 @dataclass(frozen=True)
@@ -46,7 +47,7 @@ class CasePlayer:
     __pydantic_config__: ClassVar = STRICT
 
     handed: Literal["right", "left"] | None = field(default=None, metadata=give('"right" or "left"'))
-    club_length: float | None = field(default=None, metadata=give("metres, for example 1.15"))
+    club_length: float | None = field(default=None, metadata=give(said("metres, for example 1.15")))
 
 
 @dataclass(frozen=True)
@@ -66,17 +67,17 @@ class Act:
 
     __pydantic_config__: ClassVar = STRICT
 
-    incident: str = field(metadata=give("the name of an incident; 'marram incidents' lists them"))
+    incident: str = field(metadata=give(said("the name of an incident; 'marram incidents' lists them")))
     facts: Mapping[str, str] = field(default_factory=dict, metadata=give(_ANSWERS))
     places: Mapping[str, Spot] = field(
-        default_factory=dict, metadata=give('an object of places, each with "latitude" and "longitude"')
+        default_factory=dict, metadata=give(said('an object of places, each with "latitude" and "longitude"'))
     )
     condition: str | None = field(default=None, metadata=give(_NAMES))
-    option: str | None = field(default=None, metadata=give('a word such as "lateral" or "as_it_lies"'))
-    ball: str | None = field(default=None, metadata=give('a word such as "provisional" or "in_play"'))
-    strokes: int | None = field(default=None, metadata=give("a whole number of strokes"))
+    option: str | None = field(default=None, metadata=give(said('a word such as "lateral" or "as_it_lies"')))
+    ball: str | None = field(default=None, metadata=give(said('a word such as "provisional" or "in_play"')))
+    strokes: int | None = field(default=None, metadata=give(said("a whole number of strokes")))
     by: Literal["another_player"] | None = field(
-        default=None, metadata=give('"another_player", or leave it out')
+        default=None, metadata=give(said('"another_player", or leave it out'))
     )
 
 
@@ -95,8 +96,8 @@ class MadeWith:
 
     program: str = field(metadata=give(_NAMES))
     book: str = field(metadata=give(_NAMES))
-    map_version: int | None = field(default=None, metadata=give("the number of a version"))
-    map_in_force_from: date | None = field(default=None, metadata=give("a day as year-month-day"))
+    map_version: int | None = field(default=None, metadata=give(said("the number of a version")))
+    map_in_force_from: date | None = field(default=None, metadata=give(said("a day as year-month-day")))
 
 
 @dataclass(frozen=True)
@@ -118,25 +119,26 @@ class Case:
 
     __pydantic_config__: ClassVar = STRICT
 
-    played_on: date = field(metadata=give("a day as year-month-day, for example 2025-06-21"))
-    incidents: tuple[Act, ...] = field(metadata=give('a list of objects with "incident" and "facts"'))
+    played_on: date = field(metadata=give(said("a day as year-month-day, for example 2025-06-21")))
+    incidents: tuple[Act, ...] = field(metadata=give(said('a list of objects with "incident" and "facts"')))
     form_of_play: FormOfPlay | None = field(
-        default=None, metadata=give(f"one of {', '.join(one.value for one in FormOfPlay)}")
+        default=None,
+        metadata=give(said("one of {known}", known=", ".join(one.value for one in FormOfPlay))),
     )
     sides: Sides | None = field(
-        default=None, metadata=give(f"one of {', '.join(one.value for one in Sides)}")
+        default=None, metadata=give(said("one of {known}", known=", ".join(one.value for one in Sides)))
     )
     local_rules: tuple[str, ...] | None = field(
-        default=None, metadata=give('a list of codes, for example ["E-5"]; [] for none')
+        default=None, metadata=give(said('a list of codes, for example ["E-5"]; [] for none'))
     )
-    hole: int | None = field(default=None, metadata=give("the number of a hole"))
+    hole: int | None = field(default=None, metadata=give(said("the number of a hole")))
     player: CasePlayer = field(
-        default_factory=CasePlayer, metadata=give('an object with "handed" and "club_length"')
+        default_factory=CasePlayer, metadata=give(said('an object with "handed" and "club_length"'))
     )
     between: Mapping[str, str] = field(default_factory=dict, metadata=give(_ANSWERS))
-    strokes_before: int | None = field(default=None, metadata=give("a whole number of strokes"))
+    strokes_before: int | None = field(default=None, metadata=give(said("a whole number of strokes")))
     made_with: MadeWith | None = field(
-        default=None, metadata=give("what marram wrote there, or leave it out")
+        default=None, metadata=give(said("what marram wrote there, or leave it out"))
     )
 
     def document(self) -> dict[str, Any]:

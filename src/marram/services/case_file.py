@@ -15,10 +15,13 @@ from marram.rules.engine.request import fact_named
 from marram.rules.facts.several import BETWEEN, MOST_INCIDENTS, about_ball, option_taken
 from marram.rules.former_names import fact_now, incident_now
 from marram.rules.incidents import incident
+from marram.said import joined, said
 from marram.services.case import Act, Case
 from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
 from marram.services.places import ROLES, WORST_ACCURACY
 from marram.services.schema import read_into, read_json
+
+THE_CASE = said("the case")
 
 VERSION = 1
 """The version of the document."""
@@ -39,7 +42,7 @@ def read_case_file(path: Path) -> Case:
     return read_case(read_json(path, str(path)), str(path))
 
 
-def read_case(document: Mapping[str, Any], where: str = "the case") -> Case:
+def read_case(document: Mapping[str, Any], where: str = THE_CASE) -> Case:
     """Return the case that a JSON document holds.
 
     Args:
@@ -55,7 +58,12 @@ def read_case(document: Mapping[str, Any], where: str = "the case") -> Case:
     version = plain.pop("marram", VERSION)
     if version != VERSION or isinstance(version, bool):
         faults.append(
-            f"{where}: version {shown(version)} of the document is not known; this is version {VERSION}."
+            said(
+                "{where}: version {version} of the document is not known; this is version {known}.",
+                where=where,
+                version=shown(version),
+                known=VERSION,
+            )
         )
     if plain.get("kind") == "case":
         del plain["kind"]
@@ -65,7 +73,7 @@ def read_case(document: Mapping[str, Any], where: str = "the case") -> Case:
         _between(plain, where, faults)
     found = read_into(Case, plain, where, faults)
     if found is not None:
-        faults += [f"{where}: {fault}" for fault in _faults(found)]
+        faults += [joined(": ", where, fault) for fault in _faults(found)]
     if found is None or faults:
         raise InputError(*faults)
     return found
@@ -75,7 +83,7 @@ def _conditions(plain: dict[str, Any], where: str, faults: list[str]) -> None:
     """Read the conditions as generously as options are read; what cannot be read is told and taken out."""
 
     def told(key: str) -> str:
-        return f"{where}: {key}"
+        return joined(": ", where, key)
 
     day = None
     try:
@@ -106,8 +114,13 @@ def _incidents(plain: dict[str, Any], where: str, faults: list[str]) -> None:
         return
     if not 1 <= len(acts) <= MOST_INCIDENTS:
         faults.append(
-            f'{where}: "incidents" must be a list of at least one incident, one to {MOST_INCIDENTS}; '
-            f"{len(acts)} are given."
+            said(
+                '{where}: "incidents" must be a list of at least one incident, one to {most_incidents}; '
+                "{count} are given.",
+                where=where,
+                most_incidents=MOST_INCIDENTS,
+                count=len(acts),
+            )
         )
     read = []
     for number, act in enumerate(acts[:MOST_INCIDENTS], start=1):
@@ -118,14 +131,18 @@ def _incidents(plain: dict[str, Any], where: str, faults: list[str]) -> None:
         if isinstance(one.get("incident"), str):
             one["incident"] = incident_now(one["incident"])
         name = one.get("incident")
-        told = (
-            f"{where}: Incident {number} ({name})" if isinstance(name, str) else f"{where}: Incident {number}"
+        told = joined(
+            ": ",
+            where,
+            said("Incident {number} ({name})", number=number, name=name)
+            if isinstance(name, str)
+            else said("Incident {number}", number=number),
         )
         try:
             if isinstance(name, str):
                 incident(name)
         except InputError as error:
-            faults += [f"{told}: {fault}" for fault in error.faults]
+            faults += [joined(": ", told, fault) for fault in error.faults]
         if isinstance(one.get("facts"), Mapping):
             one["facts"] = _answers(one["facts"], told, faults)
         for key, facts in _KEYS:
@@ -140,7 +157,11 @@ def _between(plain: dict[str, Any], where: str, faults: list[str]) -> None:
     answers = _answers(plain["between"], where, faults)
     unknown = [name for name in answers if name not in _BETWEEN]
     faults += [
-        f"{where}: {name} says nothing between two incidents; give it with the facts of one."
+        said(
+            "{where}: {name} says nothing between two incidents; give it with the facts of one.",
+            where=where,
+            name=name,
+        )
         for name in unknown
     ]
     acts = plain.get("incidents")
@@ -161,11 +182,17 @@ def _answers(given: Mapping[Any, Any], told: str, faults: list[str]) -> dict[str
             fact = fact_named(fact_now(name) if isinstance(name, str) else name)
             token = fact.token(fact.parse(value))
         except InputError as error:
-            faults += [f"{told}: {fault}" for fault in error.faults]
+            faults += [joined(": ", told, fault) for fault in error.faults]
             continue
         if answers.setdefault(fact.name, token) != token:
             faults.append(
-                f"{told}: {fact.name} is given twice, as {answers[fact.name]} and {token}; leave one out."
+                said(
+                    "{told}: {fact} is given twice, as {one} and {other}; leave one out.",
+                    told=told,
+                    fact=fact.name,
+                    one=answers[fact.name],
+                    other=token,
+                )
             )
     return answers
 
@@ -173,9 +200,9 @@ def _answers(given: Mapping[Any, Any], told: str, faults: list[str]) -> dict[str
 def _word(fact: Fact[Any], key: str, given: str, told: str, faults: list[str]) -> str | None:
     """Return the answer to a fact of one incident as it is written; it is called by its key there."""
     try:
-        return fact.token(fact.parse(given))
+        return fact.token(fact.parse(given, key))
     except InputError as error:
-        faults += [f"{told}: {fault.replace(fact.name, key)}" for fault in error.faults]
+        faults += [joined(": ", told, fault) for fault in error.faults]
         return None
 
 
@@ -183,7 +210,10 @@ def _faults(case: Case) -> Iterator[str]:
     """Yield what no case can hold although its shape is right."""
     length = case.player.club_length
     if length is not None and not 0.4572 <= length <= 1.2292:
-        yield f"player, club_length is {length:g} m; clubs other than putters measure 0.46 m to 1.22 m."
+        yield said(
+            "player, club_length is {length:g} m; clubs other than putters measure 0.46 m to 1.22 m.",
+            length=length,
+        )
     for number, act in enumerate(case.incidents, start=1):
         yield from _faults_of_places(number, act)
 
@@ -192,8 +222,16 @@ def _faults_of_places(number: int, act: Act) -> Iterator[str]:
     for role, spot in act.places.items():
         told = f"incidents {number}, places, {role}"
         if role not in ROLES:
-            yield f"{told}: there is no such place. Known: {', '.join(ROLES)}."
+            yield said("{told}: there is no such place. Known: {roles}.", told=told, roles=", ".join(ROLES))
         if not (-90 <= spot.latitude <= 90 and -180 <= spot.longitude <= 180):
-            yield f"{told} is not on the globe; give degrees, latitude from -90 to 90, longitude from -180 to 180."
+            yield said(
+                "{told} is not on the globe; give degrees, latitude from -90 to 90, longitude from -180 to 180.",
+                told=told,
+            )
         if spot.accuracy is not None and not 0 <= spot.accuracy <= WORST_ACCURACY:
-            yield f"{told}: an accuracy of {spot.accuracy:g} m says nothing; give 0 to {WORST_ACCURACY:g}."
+            yield said(
+                "{told}: an accuracy of {accuracy:g} m says nothing; give 0 to {worst_accuracy:g}.",
+                told=told,
+                accuracy=spot.accuracy,
+                worst_accuracy=WORST_ACCURACY,
+            )

@@ -13,6 +13,7 @@ from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, clarified_to, edition_of
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
+from marram.said import joined, said
 from marram.services.given import day_of_edition
 from marram.words.language import translate
 from marram.words.texts import day_words, text
@@ -172,7 +173,7 @@ def _day(text: str) -> day:
         found = day.fromisoformat(text)
     except ValueError:
         raise BadAnswer(
-            f"on: {text!r} is not a day; write it as year-month-day, for example 2025-06-21."
+            said("on: {text!r} is not a day; write it as year-month-day, for example 2025-06-21.", text=text)
         ) from None
     if found < FORMER_RULES:
         raise _not_covered(text)
@@ -192,9 +193,14 @@ def in_competition(conditions: Conditions) -> Conditions:
 
 def _not_covered(text: str) -> DateNotCovered:
     return DateNotCovered(
-        f"Play on {text} is not covered: marram knows the editions of the Rules from "
-        f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}. "
-        "What the former Rules ruled is shown on the page of an incident for teaching."
+        said(
+            "Play on {text} is not covered: marram knows the editions of the Rules from "
+            "{editions}. Give a day on or after {first_day}. "
+            "What the former Rules ruled is shown on the page of an incident for teaching.",
+            text=text,
+            editions=", ".join(one.isoformat() for one in EDITIONS),
+            first_day=FIRST_DAY.isoformat(),
+        )
     )
 
 
@@ -205,13 +211,13 @@ def _local(text: str, on: day) -> tuple[str, ...] | None:
 
     found = adopt([code for code in text.split(",") if code and code != NONE], on)
     if found.faults:
-        raise BadAnswer(*(f"local: {fault}" for fault in found.faults))
+        raise BadAnswer(*(joined(": ", "local", fault) for fault in found.faults))
     return found.in_rulings
 
 
 def _handed(text: str) -> str:
     if text not in ("right", "left"):
-        raise BadAnswer(f"handed: {text!r} is not an answer. It allows: right, left.")
+        raise BadAnswer(said("handed: {text!r} is not an answer. It allows: right, left.", text=text))
     return text
 
 
@@ -220,5 +226,5 @@ def _club(text: str) -> float:
         return Player(club_length=float(text)).club_length
     except (ValueError, BadPlace):
         raise BadAnswer(
-            f"club: {text!r} is not the length of a club. Give metres, for example 1.15."
+            said("club: {text!r} is not the length of a club. Give metres, for example 1.15.", text=text)
         ) from None

@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 from marram.errors import InputError
 from marram.relief.geometry.outline import XY
+from marram.said import said
 from marram.services.relief import OptionDrawn
 
 if TYPE_CHECKING:
@@ -28,12 +29,17 @@ def check_drops(
     """
     if drop not in (1, 2):
         raise InputError(
-            f"Drop number {drop}: only a first and a second drop count; after them a ball is placed."
+            said(
+                "Drop number {drop}: only a first and a second drop count; after them a ball is placed.",
+                drop=drop,
+            )
         )
     if dropped is None:
         if at_rest is not None:
             raise InputError(
-                "A resting place (at-rest) is given without the spot where the ball first touched the ground (dropped)."
+                said(
+                    "A resting place (at-rest) is given without the spot where the ball first touched the ground (dropped)."
+                )
             )
         return {}
     from marram.relief.drop import check_drop  # noqa: PLC0415 - only a ball that was dropped needs it

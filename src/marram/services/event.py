@@ -11,11 +11,12 @@ from typing import Any, ClassVar
 from marram.errors import InputError, shown
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.local_rules.adoption import adopt
+from marram.said import joined, said
 from marram.services.schema import STRICT, give, read_into, read_json
 
-_WORDS = "words in quotation marks"
-_TIME = "a time of day such as 08:11"
-_NAMES = "a list of names"
+_WORDS = said("words in quotation marks")
+_TIME = said("a time of day such as 08:11")
+_NAMES = said("a list of names")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ class Entrant:
     __pydantic_config__: ClassVar = STRICT
 
     name: str = field(metadata=give(_WORDS))
-    handicap_index: Decimal | None = field(default=None, metadata=give("a number such as 8.1"))
+    handicap_index: Decimal | None = field(default=None, metadata=give(said("a number such as 8.1")))
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,7 @@ class Group:
     __pydantic_config__: ClassVar = STRICT
 
     time: str = field(metadata=give(_TIME))
-    tee: int = field(metadata=give("the number of the hole it starts at"))
+    tee: int = field(metadata=give(said("the number of the hole it starts at")))
     players: tuple[str, ...] = field(metadata=give(_NAMES))
 
 
@@ -85,28 +86,29 @@ class EventFile:
     club: str = field(default="", metadata=give(_WORDS))
     round: str = field(default="", metadata=give(_WORDS))
     played_on: date | None = field(
-        default=None, metadata=give("a day as year-month-day, for example 2025-06-21")
+        default=None, metadata=give(said("a day as year-month-day, for example 2025-06-21"))
     )
     form_of_play: FormOfPlay | None = field(
-        default=None, metadata=give(f"one of {', '.join(one.value for one in FormOfPlay)}")
+        default=None,
+        metadata=give(said("one of {known}", known=", ".join(one.value for one in FormOfPlay))),
     )
     sides: Sides | None = field(
-        default=None, metadata=give(f"one of {', '.join(one.value for one in Sides)}")
+        default=None, metadata=give(said("one of {known}", known=", ".join(one.value for one in Sides)))
     )
     local_rules: tuple[str, ...] | None = field(
-        default=None, metadata=give('a list of codes, for example ["E-5"]; [] for none')
+        default=None, metadata=give(said('a list of codes, for example ["E-5"]; [] for none'))
     )
     notice_to_players: tuple[str, ...] = field(
-        default=(), metadata=give("a list of sentences, each in quotation marks")
+        default=(), metadata=give(said("a list of sentences, each in quotation marks"))
     )
     officials: tuple[Official, ...] = field(
-        default=(), metadata=give('a list of objects with "name" and "role"')
+        default=(), metadata=give(said('a list of objects with "name" and "role"'))
     )
     players: tuple[Entrant, ...] = field(
-        default=(), metadata=give('a list of objects with "name" and "handicap_index"')
+        default=(), metadata=give(said('a list of objects with "name" and "handicap_index"'))
     )
     starting_times: tuple[Group, ...] = field(
-        default=(), metadata=give('a list of objects with "time", "tee" and "players"')
+        default=(), metadata=give(said('a list of objects with "time", "tee" and "players"'))
     )
 
 
@@ -120,10 +122,12 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         return source
     if source is None:
         return Event()
-    where = source.name if isinstance(source, Path) else "the event"
+    where = source.name if isinstance(source, Path) else said("the event")
     document = read_json(source, where) if isinstance(source, Path) else source
     if not isinstance(document, Mapping):
-        raise InputError(f"{where} is not a JSON object. See demo/event.json for one that is.")
+        raise InputError(
+            said("{where} is not a JSON object. See demo/event.json for one that is.", where=where)
+        )
     faults: list[str] = []
     found = read_into(EventFile, dict(document), where, faults)
     codes = document.get("local_rules")
@@ -132,9 +136,9 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         [one for one in codes or () if isinstance(one, str)] if isinstance(codes, list | tuple) else [],
         played_on,
     )
-    faults += [f"{where}: {fault}" for fault in adopted.faults]
+    faults += [joined(": ", where, fault) for fault in adopted.faults]
     if found:
-        faults += [f"{where}: {fault}" for fault in _faults_of_start(found)]
+        faults += [joined(": ", where, fault) for fault in _faults_of_start(found)]
     if found is None or faults:
         raise InputError(*faults)
     return Event(
@@ -145,7 +149,7 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         sides=found.sides,
         local_rules=None if found.local_rules is None else adopted.in_rulings,
         notice=found.notice_to_players,
-        remarks=tuple(f"{where}: {remark}" for remark in _remarks(found)),
+        remarks=tuple(joined(": ", where, remark) for remark in _remarks(found)),
     )
 
 
@@ -155,11 +159,24 @@ def _faults_of_start(found: EventFile) -> Iterator[str]:
     for number, group in enumerate(found.starting_times, start=1):
         hours, colon, minutes = group.time.partition(":")
         if not (colon and _below(hours, 24) and _below(minutes, 60)):
-            yield f"starting_times {number}, time is {shown(group.time)}; give {_TIME}."
+            yield said(
+                "starting_times {number}, time is {time}; give {remedy}.",
+                number=number,
+                time=shown(group.time),
+                remedy=_TIME,
+            )
         if group.tee < 1:
-            yield f"starting_times {number}, tee is {shown(group.tee)}; give the number of the hole it starts at."
+            yield said(
+                "starting_times {number}, tee is {tee}; give the number of the hole it starts at.",
+                number=number,
+                tee=shown(group.tee),
+            )
         yield from (
-            f"starting_times {number} names {shown(name)}, who is not among the players; correct one of them."
+            said(
+                "starting_times {number} names {name}, who is not among the players; correct one of them.",
+                number=number,
+                name=shown(name),
+            )
             for name in group.players
             if known and name not in known
         )
@@ -174,10 +191,10 @@ def _remarks(found: EventFile) -> Iterator[str]:
     starts = Counter(name for group in found.starting_times for name in group.players)
     idle = [one.name for one in found.players if found.starting_times and one.name not in starts]
     if idle:
-        yield f"{', '.join(map(shown, idle))} stand in no starting time."
+        yield said("{idle} stand in no starting time.", idle=", ".join(map(shown, idle)))
     often = [name for name, times in starts.items() if times > 1]
     if often:
-        yield f"{', '.join(map(shown, often))} stand in several starting times."
+        yield said("{often} stand in several starting times.", often=", ".join(map(shown, often)))
     unused = [
         name
         for name, given in (
@@ -188,4 +205,4 @@ def _remarks(found: EventFile) -> Iterator[str]:
         if given
     ]
     if unused:
-        yield f"{', '.join(unused)}: read and checked; the desk does not use them yet."
+        yield said("{unused}: read and checked; the desk does not use them yet.", unused=", ".join(unused))

@@ -4,12 +4,12 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
-from marram.errors import BadAnswer, InputError
+from marram.errors import InputError
 from marram.rules import editions
 from marram.rules.editions import EDITIONS, FORMER_RULES
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play, sides
-from marram.said import said
+from marram.said import joined, one_of, said
 
 
 def _as_option(name: str) -> str:
@@ -69,7 +69,7 @@ def day_of_edition(year: str, where: str) -> date:
                 "{where} {year!r}: there is no such edition. Give {editions}; for teaching also {former}.",
                 where=where,
                 year=year,
-                editions=said("{earlier} or {later}", earlier=EDITIONS[0].year, later=EDITIONS[-1].year),
+                editions=one_of((EDITIONS[0].year, EDITIONS[-1].year)),
                 former=FORMER_RULES.year,
             )
         )
@@ -104,10 +104,7 @@ def sides_given(given: object, where: str = "--sides") -> Sides | None:
 
 def _read(fact: Fact[Any], given: object, where: str) -> Any:
     """Return the answer that was given, its fault named by what it was given with."""
-    try:
-        return fact.parse(given)
-    except BadAnswer as error:
-        raise BadAnswer(*(f"{where}{fault.removeprefix(fact.name)}" for fault in error.faults)) from None
+    return fact.parse(given, where)
 
 
 def local_rules_in_force(
@@ -135,5 +132,5 @@ def local_rules_in_force(
 
     found = adopt(codes, day)
     if found.faults:
-        raise InputError(*(f"{where}: {fault}" for fault in found.faults))
+        raise InputError(*(joined(": ", where, fault) for fault in found.faults))
     return InForce(found.codes, found.in_rulings)

@@ -48,7 +48,7 @@ def check_marking(source: Path | Mapping[str, Any]) -> Marking:
     """
     if isinstance(source, Path):
         course, faults = examine(source)
-        errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
+        errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
         if errors or course is None:
             raise BadCourse(*errors)
         return Marking(course, faults)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from math import isfinite
 
 from marram.errors import BadPlace
+from marram.said import said
 from marram.words.texts import text
 
 Degrees = tuple[float, float]
@@ -80,7 +81,11 @@ def _place(role: str, text: str) -> tuple[Degrees, float | None]:
         latitude = longitude = float("nan")
     if not (-90 <= latitude <= 90 and -180 <= longitude <= 180):
         raise BadPlace(
-            f"{role}: {text!r} is not a place. Write latitude,longitude in degrees, e.g. 55.0012345,3.9912345."
+            said(
+                "{role}: {text!r} is not a place. Write latitude,longitude in degrees, e.g. 55.0012345,3.9912345.",
+                role=role,
+                text=text,
+            )
         )
     if not uncertainty:
         return (latitude, longitude), None
@@ -90,7 +95,12 @@ def _place(role: str, text: str) -> tuple[Degrees, float | None]:
         accuracy = float("nan")
     if not (uncertainty.startswith("u=") and isfinite(accuracy) and 0 <= accuracy <= WORST_ACCURACY):
         raise BadPlace(
-            f"{role}: {uncertainty!r} does not say how well the place is known. Write metres, 0 to "
-            f"{WORST_ACCURACY:g}, as in 55.0012345,3.9912345;u=6."
+            said(
+                "{role}: {uncertainty!r} does not say how well the place is known. Write metres, 0 to "
+                "{worst_accuracy:g}, as in 55.0012345,3.9912345;u=6.",
+                role=role,
+                uncertainty=uncertainty,
+                worst_accuracy=WORST_ACCURACY,
+            )
         )
     return (latitude, longitude), accuracy

@@ -11,7 +11,7 @@ from marram.course.lies.doubts import drawn_to
 from marram.course.lies.tolerance import TOUCH
 from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature
-from marram.errors import BadPlace, MarramError
+from marram.errors import BadPlace, MarramError, told
 from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
 from marram.relief.constructions.construction import distance
 from marram.relief.geometry.area import ReliefArea
@@ -26,6 +26,7 @@ from marram.services.lies import to_plane
 from marram.services.places import place_words
 from marram.services.rulings import Ruled
 from marram.words.ground import ground_words
+from marram.words.spoken import spoken
 from marram.words.texts import text
 
 NEAR = 6.0
@@ -88,7 +89,9 @@ def draw_options(
         try:
             drawn.append(_draw(course, ruled, option, written or {}))
         except MarramError as error:
-            drawn.append(OptionDrawn(option, fault=text("rulings.option.not_drawn", fault=error)))
+            drawn.append(
+                OptionDrawn(option, fault=text("rulings.option.not_drawn", fault=spoken(told(error))))
+            )
         except Exception:
             logging.getLogger(__name__).exception("Option %s could not be drawn.", option.kind)
             drawn.append(OptionDrawn(option, fault=text("rulings.option.failed")))

@@ -13,7 +13,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any, TypeVar, get_args, get_origin, get_type_hints
 
-from marram.errors import InputError, did_you_mean, shown
+from marram.errors import InputError, did_you_mean, shown, told
+from marram.said import joined, said, sentences
 
 STRICT = {"extra": "forbid", "allow_inf_nan": False}
 """How a document is read: nothing unknown is passed over, and no number that is none."""
@@ -43,20 +44,24 @@ def read_json(path: Path, where: str) -> dict[str, Any]:
         found: dict[str, Any] = {}
         for key, value in pairs:
             if key in found and found[key] != value:
-                twice.append(f"{where}: {shown(key)} is given twice; leave one out.")
+                twice.append(
+                    said("{where}: {key} is given twice; leave one out.", where=where, key=shown(key))
+                )
             found[key] = value
         return found
 
     try:
         document = json.loads(path.read_text(encoding="utf-8-sig"), object_pairs_hook=once)
     except OSError as error:
-        raise InputError(f"{where} cannot be read: {error.strerror}.") from None
+        raise InputError(said("{where} cannot be read: {why}.", where=where, why=error.strerror)) from None
     except (ValueError, RecursionError) as error:
-        raise InputError(f"{where} is not JSON: {error}. Correct it there.") from None
+        raise InputError(
+            said("{where} is not JSON: {error}. Correct it there.", where=where, error=error)
+        ) from None
     if twice:
         raise InputError(*twice)
     if not isinstance(document, dict):
-        raise InputError(f"{where}: give an object, in braces.")
+        raise InputError(said("{where}: give an object, in braces.", where=where))
     return document
 
 
@@ -74,7 +79,7 @@ def read_into(kind: type[T], document: Any, where: str, faults: list[str]) -> T 
     try:
         written = json.dumps(document, default=_written)
     except (TypeError, ValueError, RecursionError) as error:
-        faults.append(f"{where} holds what JSON cannot: {error}.")
+        faults.append(said("{where} holds what JSON cannot: {error}.", where=where, error=told(error)))
         return None
     schema: Any = kind
     try:
@@ -100,7 +105,7 @@ def _written(value: Any) -> str:
         return str(value.value)
     if isinstance(value, date):
         return value.isoformat()
-    raise TypeError(f"something of the type {type(value).__name__}")
+    raise TypeError(said("something of the type {type}", type=type(value).__name__))
 
 
 def _sentence(kind: type[Any], what: str, loc: Sequence[int | str], given: Any, where: str) -> str:
@@ -109,15 +114,23 @@ def _sentence(kind: type[Any], what: str, loc: Sequence[int | str], given: Any, 
     if what == "unexpected_keyword_argument":
         known = [one.name for one in fields(holder)] if holder else []
         near = did_you_mean(loc[-1], known)
-        inside = f"{_path(loc[:-1])}: " if loc[:-1] else ""
-        return (
-            f"{where}: {inside}the key {shown(loc[-1])} is not known.{near} Known here: {', '.join(known)}."
+        inside = joined(": ", *filter(None, (where, _path(loc[:-1]))))
+        return sentences(
+            said("{inside}: the key {key} is not known.", inside=inside, key=shown(loc[-1])),
+            near,
+            said("Known here: {known}.", known=", ".join(known)),
         )
     if what == "missing":
-        return f"{where}: {path} is missing; give {remedy}."
+        return said("{where}: {path} is missing; give {remedy}.", where=where, path=path, remedy=remedy)
     if not loc:
-        return f"{where} is {shown(given)}; give an object."
-    return f"{where}: {path} is {shown(given)}; give {remedy}."
+        return said("{where} is {given}; give an object.", where=where, given=shown(given))
+    return said(
+        "{where}: {path} is {given}; give {remedy}.",
+        where=where,
+        path=path,
+        given=shown(given),
+        remedy=remedy,
+    )
 
 
 def _path(loc: Sequence[int | str]) -> str:
@@ -133,7 +146,7 @@ def _path(loc: Sequence[int | str]) -> str:
 
 def _follow(kind: Any, loc: Sequence[int | str]) -> tuple[type[Any] | None, str]:
     """Return the dataclass that holds the last step of a place, and what to give there."""
-    holder, remedy = None, "another value"
+    holder, remedy = None, said("another value")
     for step in loc:
         kind = _bare(kind)
         if is_dataclass(kind) and isinstance(step, str):

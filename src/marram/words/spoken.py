@@ -3,7 +3,7 @@
 from enum import Enum
 
 from marram.said import Said, in_english
-from marram.words.language import translate
+from marram.words.language import language, translate
 from marram.words.texts import english, text
 
 
@@ -12,6 +12,10 @@ def spoken(sentence: str) -> str:
     if not isinstance(sentence, Said):
         return translate()(sentence)
     values = {name: _value(value) for name, value in sentence.values.items()}
+    if sentence.several:
+        count = sentence.values["count"]
+        assert isinstance(count, int)
+        return language().counted(sentence.message, sentence.several, count).format(**values)
     return translate()(sentence.message).format(**values)
 
 

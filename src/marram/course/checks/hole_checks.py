@@ -8,6 +8,7 @@ from marram.course.checks.par_by_length import recommended_pars
 from marram.course.fault import FaultList
 from marram.course.feature_index import index_of
 from marram.course.model import Course, Hole, Kind
+from marram.said import one_of, said
 
 
 def check_holes(course: Course, faults: FaultList) -> None:
@@ -28,8 +29,15 @@ def _missing_holes(course: Course, faults: FaultList) -> None:
     if missing:
         faults.warn(
             "holes_missing",
-            f"{len(numbers)} of {expected} holes are in the map; missing: {', '.join(map(str, missing))}",
-            "Add their lines of play, or export a larger rectangle. Until then nothing can be answered on them.",
+            said(
+                "{count} of {expected} holes are in the map; missing: {missing}",
+                count=len(numbers),
+                expected=expected,
+                missing=", ".join(map(str, missing)),
+            ),
+            said(
+                "Add their lines of play, or export a larger rectangle. Until then nothing can be answered on them."
+            ),
         )
 
 
@@ -38,24 +46,27 @@ def _check_line(course: Course, hole: Hole, faults: FaultList) -> None:
     if index_of(course, Kind.PUTTING_GREEN).near(start) and index_of(course, Kind.TEEING_AREA).near(end):
         faults.error(
             "hole_backwards",
-            "its line of play runs from the green to the tee",
-            "Reverse the line.",
+            said("its line of play runs from the green to the tee"),
+            said("Reverse the line."),
             hole=hole.number,
             at=start,
         )
     if not hole.tees:
         faults.warn(
             "hole_without_tee",
-            "it has no teeing area",
-            "Draw the tees as areas with golf=tee beside the line of play, or with ref.",
+            said("it has no teeing area"),
+            said("Draw the tees as areas with golf=tee beside the line of play, or with ref."),
             hole=hole.number,
             at=start,
         )
     if hole.green is not None and hole.green.geometry.distance(hole.location) > 0:
         faults.warn(
             "hole_off_green",
-            f"the hole is mapped {hole.green.geometry.distance(hole.location):.1f} m outside its green",
-            "Draw the pin on the green, or end the line of play there.",
+            said(
+                "the hole is mapped {distance:.1f} m outside its green",
+                distance=hole.green.geometry.distance(hole.location),
+            ),
+            said("Draw the pin on the green, or end the line of play there."),
             hole=hole.number,
             at=hole.location,
         )
@@ -64,13 +75,19 @@ def _check_line(course: Course, hole: Hole, faults: FaultList) -> None:
 def _check_par(hole: Hole, faults: FaultList) -> None:
     length = hole.line.length
     if hole.par is None:
-        faults.warn("no_par", "it has no par", "Add par=<par> to its line of play.", hole=hole.number)
+        faults.warn(
+            "no_par", said("it has no par"), said("Add par=<par> to its line of play."), hole=hole.number
+        )
     elif hole.par not in (pars := recommended_pars(length)):
         faults.warn(
             "unusual_par",
-            f"par {hole.par} is unusual for {length:.1f} m of line of play (recommended: "
-            f"{' or '.join(map(str, pars))})",
-            "Check the par and that the line runs from the back tee to the hole.",
+            said(
+                "par {par} is unusual for {length:.1f} m of line of play (recommended: {pars})",
+                par=hole.par,
+                length=length,
+                pars=one_of(pars),
+            ),
+            said("Check the par and that the line runs from the back tee to the hole."),
             hole=hole.number,
             at=Point(hole.line.coords[0]),
         )
@@ -82,8 +99,8 @@ def _stroke_indexes(course: Course, faults: FaultList) -> None:
         if hole.stroke_index is None:
             faults.warn(
                 "no_stroke_index",
-                "it has no stroke index",
-                "Add handicap=<stroke index> to its line of play.",
+                said("it has no stroke index"),
+                said("Add handicap=<stroke index> to its line of play."),
                 hole=hole.number,
             )
         else:
@@ -91,15 +108,18 @@ def _stroke_indexes(course: Course, faults: FaultList) -> None:
             if hole.stroke_index > max(18, len(course.holes)):
                 faults.warn(
                     "bad_stroke_index",
-                    f"stroke index {hole.stroke_index} is more than the number of holes",
-                    "Check the card.",
+                    said(
+                        "stroke index {stroke_index} is more than the number of holes",
+                        stroke_index=hole.stroke_index,
+                    ),
+                    said("Check the card."),
                     hole=hole.number,
                 )
     for index, holes in sorted(by_index.items()):
         for number in holes[1:]:
             faults.warn(
                 "repeated_stroke_index",
-                f"stroke index {index} is also that of hole {holes[0]}",
-                "Check the card: each stroke index is given once.",
+                said("stroke index {index} is also that of hole {holes}", index=index, holes=holes[0]),
+                said("Check the card: each stroke index is given once."),
                 hole=number,
             )

@@ -1,6 +1,6 @@
 """Checks of a whole map: what an official would find walking it with the card and the Rules in hand."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 import shapely
@@ -17,7 +17,7 @@ from marram.course.model import Course, Feature, Kind
 from marram.course.progress import CHECKING, Progress, no_progress
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import PENALTY_AREA, is_about_golf
-from marram.said import said
+from marram.said import Said, all_of, counted, joined, said
 
 SPECIFIC = (
     Kind.RED_PENALTY_AREA,
@@ -30,6 +30,10 @@ SPECIFIC = (
 
 OVERLAP = 1.0
 """Overlaps up to this many square metres are taken for loose drawing (own choice)."""
+
+
+RED, YELLOW = said("red"), said("yellow")
+"""Colours of penalty areas: the words for them are the values of the tag."""
 
 
 def check_course(course: Course, progress: Progress = no_progress) -> list[Fault]:
@@ -63,9 +67,12 @@ def _cut(course: Course, faults: FaultList) -> None:
         if beyond.area > OVERLAP:
             faults.warn(
                 "cut",
-                f"the file was cut to a rectangle, and {beyond.area / 1e4:.1f} ha of the course lie beyond it: what is "
-                "there may be missing",
-                "Export a rectangle that holds the whole course.",
+                said(
+                    "the file was cut to a rectangle, and {area:.1f} ha of the course lie beyond it: what is "
+                    "there may be missing",
+                    area=beyond.area / 1e4,
+                ),
+                said("Export a rectangle that holds the whole course."),
                 feature=boundary.ident,
                 at=beyond,
             )
@@ -76,16 +83,16 @@ def _greens(course: Course, faults: FaultList) -> None:
         if not green.holes and green.tags.get("practice") != "yes":
             faults.note(
                 "green_of_no_hole",
-                "no hole ends on this green: on every hole it is read as a wrong green",
-                "Add ref=<hole number> if it is in use, or practice=yes.",
+                said("no hole ends on this green: on every hole it is read as a wrong green"),
+                said("Add ref=<hole number> if it is in use, or practice=yes."),
                 feature=green.ident,
                 at=green.geometry,
             )
         elif len(green.holes) > 1:
             faults.note(
                 "double_green",
-                f"holes {' and '.join(map(str, green.holes))} share this green",
-                "Nothing, if it is a double green; else end each line of play on its own green.",
+                said("holes {holes} share this green", holes=all_of(green.holes)),
+                said("Nothing, if it is a double green; else end each line of play on its own green."),
                 feature=green.ident,
                 at=green.geometry,
             )
@@ -109,8 +116,10 @@ def _water(course: Course, faults: FaultList) -> None:
                 ground=colour_of(water.feature),
                 extent=extent,
             ),
-            "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow); or, where it is none, write "
-            "penalty_area=no, and why in its note.",
+            said(
+                "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow); or, where it is none, write "
+                "penalty_area=no, and why in its note."
+            ),
             feature=water.feature.ident,
             at=water.shape,
         )
@@ -118,19 +127,21 @@ def _water(course: Course, faults: FaultList) -> None:
 
 def _colours(course: Course, faults: FaultList) -> None:
     for area in course.of(Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA):
-        read = "red" if area.kind is Kind.RED_PENALTY_AREA else "yellow"
-        said = area.tags.get("colour")
-        if said == read or (said is None and area.tags.get("marram") != PENALTY_AREA):
+        read = RED if area.kind is Kind.RED_PENALTY_AREA else YELLOW
+        colour = area.tags.get("colour")
+        if colour == read or (colour is None and area.tags.get("marram") != PENALTY_AREA):
             continue
         faults.warn(
             "penalty_area_colour",
-            f"the colour of this penalty area is {'not mapped' if said is None else repr(said)}: it was read as {read}"
-            + (
-                " (Definition of penalty area)"
+            said(
+                "the colour of this penalty area is {colour}: it was read as {read}{why}",
+                colour=said("not mapped") if colour is None else repr(colour),
+                read=read,
+                why=said(" (Definition of penalty area)")
                 if area.tags.get("marram") == PENALTY_AREA
-                else ", as its other tags say"
+                else said(", as its other tags say"),
             ),
-            "Look at its stakes or lines, and write colour=red or colour=yellow.",
+            said("Look at its stakes or lines, and write colour=red or colour=yellow."),
             feature=area.ident,
             at=area.geometry,
         )
@@ -139,14 +150,21 @@ def _colours(course: Course, faults: FaultList) -> None:
 def _overlaps(course: Course, faults: FaultList) -> None:
     for first, second, common in _overlapping(course):
         colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
-        names = f"{first.kind.value} {first.ident} and {second.kind.value} {second.ident}".replace("_", " ")
-        lies = "lies in the one Rule 2.2c puts first"
+        lies = said(": a ball there lies in the one Rule 2.2c puts first")
         if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
-            lies = "is out of bounds"
+            lies = said(": a ball there is out of bounds")
         faults.warn(
             "two_colours" if colours else "overlap",
-            f"{names} overlap on {common.area:.0f} m²" + ("" if colours else f": a ball there {lies}"),
-            "Draw each edge as it is marked on the ground.",
+            said(
+                "{kind} {ident} and {other_kind} {other_ident} overlap on {area:.0f} m²{lies}",
+                kind=first.kind,
+                ident=first.ident,
+                other_kind=second.kind,
+                other_ident=second.ident,
+                area=common.area,
+                lies="" if colours else lies,
+            ),
+            said("Draw each edge as it is marked on the ground."),
             feature=first.ident,
             at=common,
         )
@@ -181,8 +199,10 @@ def _all_out_of_bounds(course: Course, faults: FaultList) -> None:
         if all(area.geometry.contains(hole.location) for hole in course.holes.values()):
             faults.error(
                 "all_out_of_bounds",
-                "this ground out of bounds holds every hole: no ball could be played",
-                "Mark it marram=boundary if the course lies inside it; else draw the ground that is out of bounds.",
+                said("this ground out of bounds holds every hole: no ball could be played"),
+                said(
+                    "Mark it marram=boundary if the course lies inside it; else draw the ground that is out of bounds."
+                ),
                 feature=area.ident,
                 at=area.geometry,
             )
@@ -196,12 +216,14 @@ def _outside(course: Course, faults: FaultList) -> None:
     shapely.prepare(ground)
     only_outline = boundary_is_outline(course)
     report = faults.warn if only_outline else faults.error
-    name = "outline of the course, which serves as boundary" if only_outline else "boundary"
+    name = said("outline of the course, which serves as boundary") if only_outline else said("boundary")
     if only_outline:
         faults.warn(
             "outline_as_boundary",
-            "the map has no boundary: the outline of the course serves as one, but property is not always boundary",
-            "Draw the boundary as it is marked with marram=boundary.",
+            said(
+                "the map has no boundary: the outline of the course serves as one, but property is not always boundary"
+            ),
+            said("Draw the boundary as it is marked with marram=boundary."),
             feature=boundaries[0].ident,
         )
     for hole in course.holes.values():
@@ -209,8 +231,10 @@ def _outside(course: Course, faults: FaultList) -> None:
         if outside.length > OVERLAP:
             faults.warn(
                 "line_leaves_course",
-                f"its line of play leaves the {name} for {outside.length:.0f} m",
-                "Check the boundary; a line of play may cut a corner that is out of bounds.",
+                said(
+                    "its line of play leaves the {name} for {length:.0f} m", name=name, length=outside.length
+                ),
+                said("Check the boundary; a line of play may cut a corner that is out of bounds."),
                 hole=hole.number,
                 at=outside,
             )
@@ -221,8 +245,13 @@ def _outside(course: Course, faults: FaultList) -> None:
         if outside.area > OVERLAP and (area.holes or area.kind is not Kind.TEEING_AREA):
             report(
                 "area_outside",
-                f"{outside.area:.0f} m² of this {area.kind.value.replace('_', ' ')} lie outside the {name}",
-                "Check both edges on the ground.",
+                said(
+                    "{area:.0f} m² of this {kind} lie outside the {name}",
+                    area=outside.area,
+                    kind=area.kind,
+                    name=name,
+                ),
+                said("Check both edges on the ground."),
                 feature=area.ident,
                 at=outside,
             )
@@ -234,8 +263,11 @@ def _holes_named(course: Course, faults: FaultList) -> None:
         if unknown:
             faults.warn(
                 "hole_unknown",
-                f"it says it belongs to hole {' and '.join(map(str, unknown))}, which the map does not have",
-                "Correct its holes or ref, or draw the hole.",
+                said(
+                    "it says it belongs to hole {unknown}, which the map does not have",
+                    unknown=all_of(unknown),
+                ),
+                said("Correct its holes or ref, or draw the hole."),
                 feature=feature.ident,
                 at=feature.geometry,
             )
@@ -246,16 +278,30 @@ def _paths(course: Course, faults: FaultList) -> None:
     if unknown:
         faults.note(
             "path_without_surface",
-            f"of {len(unknown)} path{'' if len(unknown) == 1 else 's'} ({', '.join(path.ident for path in unknown[:3])}"
-            f"{' …' if len(unknown) > 3 else ''}) the surface is not mapped: only an artificially surfaced path is an "
-            "obstruction",
-            "Add surface=<surface>, such as asphalt, gravel or grass.",
+            counted(
+                "of {count} path ({idents}) the surface is not mapped: only an artificially surfaced path is an obstruction",
+                "of {count} paths ({idents}) the surface is not mapped: only an artificially surfaced path is an obstruction",
+                len(unknown),
+                idents=_first(unknown),
+            ),
+            said("Add surface=<surface>, such as asphalt, gravel or grass."),
         )
     thin = [path for path in course.of(Kind.PATH) if path.geometry.area == 0]
     if thin:
         faults.note(
             "path_without_width",
-            f"{len(thin)} path{' is a line' if len(thin) == 1 else 's are lines'} without a width ({', '.join(path.ident for path in thin[:3])}"
-            f"{' …' if len(thin) > 3 else ''}): whether a ball or a stance is on one is decided on the ground",
-            "Add width=<metres> to the paths that are artificially surfaced.",
+            counted(
+                "{count} path is a line without a width ({idents}): whether a ball or a stance is on one is decided on "
+                "the ground",
+                "{count} paths are lines without a width ({idents}): whether a ball or a stance is on one is decided on "
+                "the ground",
+                len(thin),
+                idents=_first(thin),
+            ),
+            said("Add width=<metres> to the paths that are artificially surfaced."),
         )
+
+
+def _first(features: Sequence[Feature], most: int = 3) -> Said:
+    """Return the identifiers of the first features, with a sign where there are more."""
+    return joined(", ", *(one.ident for one in features[:most])) + (" …" if features[most:] else "")

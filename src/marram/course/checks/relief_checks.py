@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.fault import FaultList
 from marram.course.feature_index import index_of
 from marram.course.model import Course, Feature, Kind
+from marram.said import Said, said
 
 SLIVER = 1.0
 """Overlaps up to this many square metres are taken for loose drawing (own choice)."""
@@ -48,15 +49,18 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
         named = sorted({number for name in zone.serves for number in by_name.get(name, ())})
         served = [course.features[number] for number in named if course.features[number] is not zone]
         if not served:
-            said = (
-                f"serves {';'.join(zone.serves)}, which is not in the map"
+            what = (
+                said(
+                    "this dropping zone serves {serves}, which is not in the map",
+                    serves=";".join(zone.serves),
+                )
                 if zone.serves
-                else "does not say what it serves"
+                else said("this dropping zone does not say what it serves")
             )
             faults.warn(
                 "dropping_zone_for_nothing",
-                f"this dropping zone {said}",
-                "Add serves=<ref or identifier of the penalty area or other feature>.",
+                what,
+                said("Add serves=<ref or identifier of the penalty area or other feature>."),
                 feature=zone.ident,
                 at=zone.geometry,
             )
@@ -64,8 +68,8 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
         if not holes:
             faults.warn(
                 "dropping_zone_of_no_hole",
-                "this dropping zone does not say on which hole it may be used",
-                "Add holes=<hole number>.",
+                said("this dropping zone does not say on which hole it may be used"),
+                said("Add holes=<hole number>."),
                 feature=zone.ident,
                 at=zone.geometry,
             )
@@ -75,8 +79,12 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
                 if gain > 0:
                     faults.warn(
                         "dropping_zone_nearer",
-                        f"this dropping zone begins {gain:.1f} m nearer the hole than {area.ident}, which it serves",
-                        "Move it back unless that is meant.",
+                        said(
+                            "this dropping zone begins {gain:.1f} m nearer the hole than {area}, which it serves",
+                            gain=gain,
+                            area=area.ident,
+                        ),
+                        said("Move it back unless that is meant."),
                         feature=zone.ident,
                         hole=hole.number,
                         at=zone.geometry,
@@ -92,8 +100,12 @@ def _zone_overlaps(course: Course, faults: FaultList) -> None:
             if common.area > SLIVER:
                 faults.warn(
                     "dropping_zone_overlap",
-                    f"{common.area:.0f} m² of this dropping zone lie in {_called(area)}",
-                    "Move it to ground where the next stroke can be made.",
+                    said(
+                        "{area:.0f} m² of this dropping zone lie in {called}",
+                        area=common.area,
+                        called=_called(area),
+                    ),
+                    said("Move it to ground where the next stroke can be made."),
                     feature=zone.ident,
                     at=common,
                 )
@@ -117,8 +129,10 @@ def _without_relief(course: Course, faults: FaultList) -> None:
         for why, at in _no_relief(ground, others, bounds):
             faults.warn(
                 "repair_without_relief",
-                f"this {_name(ground)} {why}",
-                "Mark it where relief can be taken, or decide what players are to do and say so in a Local Rule.",
+                said("this {name} {why}", name=ground.kind, why=why),
+                said(
+                    "Mark it where relief can be taken, or decide what players are to do and say so in a Local Rule."
+                ),
                 feature=ground.ident,
                 at=at,
             )
@@ -126,7 +140,7 @@ def _without_relief(course: Course, faults: FaultList) -> None:
 
 def _no_relief(
     ground: Feature, near: Sequence[Feature], bounds: BaseGeometry
-) -> list[tuple[str, BaseGeometry]]:
+) -> Sequence[tuple[str, BaseGeometry]]:
     """Return why there is no relief from ground under repair, and where.
 
     Args:
@@ -136,16 +150,19 @@ def _no_relief(
     """
     shape = ground.geometry
     if shape.difference(_union(near, *PENALTY_AREAS)).area <= SLIVER:
-        return [("lies in a penalty area, where Rule 16.1a(2) gives no relief", shape)]
+        return [(said("lies in a penalty area, where Rule 16.1a(2) gives no relief"), shape)]
     bounded = not bounds.is_empty
     out = _union(near, Kind.OUT_OF_BOUNDS)
     if shape.difference(out).area <= SLIVER or (bounded and (shape & bounds).area <= SLIVER):
-        return [("lies out of bounds, where Rule 16.1a(2) gives no relief", shape)]
+        return [(said("lies out of bounds, where Rule 16.1a(2) gives no relief"), shape)]
     touching = [one for one in near if one.geometry.intersects(shape)]
     greens = [one for one in touching if one.kind is Kind.PUTTING_GREEN]
     found = [
         (
-            f"covers all of {_called(bunker)}, which leaves no complete relief in it (Rule 16.1c)",
+            said(
+                "covers all of {called}, which leaves no complete relief in it (Rule 16.1c)",
+                called=_called(bunker),
+            ),
             bunker.geometry,
         )
         for bunker in touching
@@ -153,7 +170,10 @@ def _no_relief(
     ]
     found += [
         (
-            f"covers all of {_called(green)}, which leaves no complete relief on it (Rule 16.1d)",
+            said(
+                "covers all of {called}, which leaves no complete relief on it (Rule 16.1d)",
+                called=_called(green),
+            ),
             green.geometry,
         )
         for green in greens
@@ -165,7 +185,7 @@ def _no_relief(
     if bounded:
         around = around & bounds
     if around.area <= SLIVER:
-        return [("has no ground of the general area around it on which relief could be taken", shape)]
+        return [(said("has no ground of the general area around it on which relief could be taken"), shape)]
     return []
 
 
@@ -173,9 +193,5 @@ def _union(features: Sequence[Feature], *kinds: Kind) -> BaseGeometry:
     return shapely.union_all([feature.geometry for feature in features if feature.kind in kinds])
 
 
-def _called(feature: Feature) -> str:
-    return f"{_name(feature)} {feature.name or feature.ident}"
-
-
-def _name(feature: Feature) -> str:
-    return feature.kind.value.replace("_", " ")
+def _called(feature: Feature) -> Said:
+    return said("{kind} {name}", kind=feature.kind, name=feature.name or feature.ident)

@@ -20,7 +20,8 @@ from marram.course.checks.stakes import EDGES, Stake, StakedEdge, Stretch, defin
 from marram.course.fault import FaultList
 from marram.course.feature_index import index_of
 from marram.course.lies.tolerance import BALL_RADIUS
-from marram.course.model import Course, Feature, Kind
+from marram.course.model import Course, Kind
+from marram.said import Said, one_of, said
 
 FURTHEST = 25 * 0.9144
 """Most metres between neighbouring stakes: 25 yards (Arizona Golf Association)."""
@@ -50,8 +51,8 @@ def check_stakes(course: Course, faults: FaultList) -> None:
     for stake in homeless:
         faults.warn(
             "stake_of_no_edge",
-            f"this {stake.colour} stake stands by no edge that {stake.colour} stakes mark",
-            "Draw the edge it belongs to, or correct its colour or place.",
+            said("this {colour} stake stands by no edge that {colour} stakes mark", colour=stake.colour),
+            said("Draw the edge it belongs to, or correct its colour or place."),
             feature=stake.ident,
             at=stake.place,
         )
@@ -97,11 +98,18 @@ class _Stakes:
 def _colour(stake: Stake, faults: FaultList) -> None:
     if stake.colour in EDGES:
         return
-    said = f"its colour is {stake.colour!r}" if stake.colour else "its colour is not mapped"
+    told = (
+        said("its colour is {colour!r}", colour=stake.colour)
+        if stake.colour
+        else said("its colour is not mapped")
+    )
     faults.warn(
         "stake_colour",
-        f"{said}: nobody can tell which edge this stake marks",
-        f"Add colour=<{' or '.join(EDGES)}>; leave out stakes that mark no boundary and no penalty area.",
+        said("{told}: nobody can tell which edge this stake marks", told=told),
+        said(
+            "Add colour=<{edges}>; leave out stakes that mark no boundary and no penalty area.",
+            edges=one_of(EDGES),
+        ),
         feature=stake.ident,
         at=stake.place,
     )
@@ -113,8 +121,8 @@ def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList
     if len(edge.posts) < 2:
         faults.warn(
             "stake_alone",
-            f"one stake alone marks no line of this {_name(edge.feature)}",
-            "Map the others, or draw what marks the rest of the edge with marram=marking.",
+            said("one stake alone marks no line of this {name}", name=edge.feature.kind),
+            said("Map the others, or draw what marks the rest of the edge with marram=marking."),
             feature=edge.feature.ident,
             at=edge.stakes[0].place,
         )
@@ -133,8 +141,13 @@ def _off_edge(edge: StakedEdge, stake: Stake, off: float, faults: FaultList) -> 
     if off > BALL:
         faults.warn(
             "stake_off_edge",
-            f"this stake stands {off:.2f} m {_which_side(edge, stake.place)} the mapped edge of {edge.feature.ident}",
-            "Measure it again; then move the stake, or draw the edge where it stands.",
+            said(
+                "this stake stands {off:.2f} m {which_side} the mapped edge of {feature}",
+                off=off,
+                which_side=_which_side(edge, stake.place),
+                feature=edge.feature.ident,
+            ),
+            said("Measure it again; then move the stake, or draw the edge where it stands."),
             feature=stake.ident,
             at=stake.place,
         )
@@ -146,9 +159,17 @@ def _gap(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> bool:
         return False
     faults.warn(
         "stake_gap",
-        f"{_between(stretch)} are {apart:.1f} m apart, more than {FURTHEST:.1f} m (25 yards): the string line of this "
-        f"{_name(edge.feature)} is hard to see",
-        "Place stakes between, each to be seen from the next, or draw what marks this part with marram=marking.",
+        said(
+            "{between} are {apart:.1f} m apart, more than {furthest:.1f} m (25 yards): the string line of this "
+            "{name} is hard to see",
+            between=_between(stretch),
+            apart=apart,
+            furthest=FURTHEST,
+            name=edge.feature.kind,
+        ),
+        said(
+            "Place stakes between, each to be seen from the next, or draw what marks this part with marram=marking."
+        ),
         feature=edge.feature.ident,
         at=stretch.edge.interpolate(0.5, normalized=True),
     )
@@ -173,9 +194,15 @@ def _departure(edge: StakedEdge, stretch: Stretch, faults: FaultList) -> None:
     is_corner = _turn(corners, worst) > CORNER
     faults.warn(
         "corner_without_stake" if is_corner else "string_off_edge",
-        f"{_between(stretch)} the string runs {off[worst]:.2f} m {side} the mapped edge of this {_name(edge.feature)}"
-        + (": its corner has no stake" if is_corner else ""),
-        "Place a stake here, or draw the edge from stake to stake.",
+        said(
+            "{between} the string runs {off:.2f} m {side} the mapped edge of this {name}{corner}",
+            between=_between(stretch),
+            off=off[worst],
+            side=side,
+            name=edge.feature.kind,
+            corner=said(": its corner has no stake") if is_corner else "",
+        ),
+        said("Place a stake here, or draw the edge from stake to stake."),
         feature=edge.feature.ident,
         at=place,
     )
@@ -191,9 +218,14 @@ def _blocked(course: Course, edge: StakedEdge, stretch: Stretch, faults: FaultLi
         report = faults.note if woods else faults.warn
         report(
             "string_blocked",
-            f"{_between(stretch)} the string of this {_name(edge.feature)} meets "
-            f"{'trees' if woods else 'an obstruction'} ({feature.name or feature.ident})",
-            "See whether one stake can be seen from the next; if not, place one where the view is cut.",
+            said(
+                "{between} the string of this {name} meets {what} ({ident})",
+                between=_between(stretch),
+                name=edge.feature.kind,
+                what=said("trees") if woods else said("an obstruction"),
+                ident=feature.name or feature.ident,
+            ),
+            said("See whether one stake can be seen from the next; if not, place one where the view is cut."),
             feature=edge.feature.ident,
             at=string.intersection(feature.geometry.buffer(reach)),
         )
@@ -228,9 +260,16 @@ def _two_next(edge: StakedEdge, stretches: Sequence[Stretch], stakes: "_Stakes",
         assert there.stake is not None
         faults.warn(
             "two_next_stakes",
-            f"from {here.stake.ident} two stakes could be the next: {there.stake.ident}, {apart[number]:.1f} m away, and "
-            f"{stake.ident}, {metres:.1f} m away",
-            "Place stakes closer here, or paint the line.",
+            said(
+                "from {stake} two stakes could be the next: {next}, {apart:.1f} m away, and "
+                "{other}, {metres:.1f} m away",
+                stake=here.stake.ident,
+                next=there.stake.ident,
+                apart=apart[number],
+                other=stake.ident,
+                metres=metres,
+            ),
+            said("Place stakes closer here, or paint the line."),
             feature=edge.feature.ident,
             at=here.place,
         )
@@ -243,17 +282,13 @@ def _turn(corners: np.ndarray[tuple[int, int], np.dtype[np.float64]], index: int
     return abs(math.degrees(math.atan2(cross, before @ after)))
 
 
-def _which_side(edge: StakedEdge, place: Point) -> str:
-    return "inside" if edge.line.holds(place) else "outside"
+def _which_side(edge: StakedEdge, place: Point) -> Said:
+    return said("inside") if edge.line.holds(place) else said("outside")
 
 
-def _between(stretch: Stretch) -> str:
+def _between(stretch: Stretch) -> Said:
     ends = [
-        "the end of another marking" if post.stake is None else post.stake.ident
+        said("the end of another marking") if post.stake is None else post.stake.ident
         for post in (stretch.start, stretch.end)
     ]
-    return f"between {ends[0]} and {ends[1]}"
-
-
-def _name(feature: Feature) -> str:
-    return feature.kind.value.replace("_", " ")
+    return said("between {one} and {other}", one=ends[0], other=ends[1])

@@ -18,6 +18,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.checks.edge_lines import EdgeLine, EdgeLines
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.shapes import polygons
+from marram.said import said
 
 EDGES = {
     "white": (Kind.BOUNDARY, Kind.OUT_OF_BOUNDS),
@@ -229,7 +230,15 @@ def _corners(edge: StakedEdge, colour: str) -> list[tuple[Post, float]]:
     places = zip(edge.line.corners[:-1].tolist(), edge.line.along[:-1].tolist(), strict=True)
     return [
         (
-            Post(Point(place), at, Stake(f"corner {number} of {edge.feature.ident}", Point(place), colour)),
+            Post(
+                Point(place),
+                at,
+                Stake(
+                    said("corner {number} of {feature}", number=number, feature=edge.feature.ident),
+                    Point(place),
+                    colour,
+                ),
+            ),
             0.0,
         )
         for number, (place, at) in enumerate(places, 1)

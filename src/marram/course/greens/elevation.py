@@ -17,7 +17,8 @@ from shapely.geometry import LineString, MultiPoint
 from marram.course.greens.elevation_grid import grid_places, read_grid
 from marram.course.model import Course
 from marram.course.reading.files import bytes_of, csv_rows, text_of
-from marram.errors import InputError
+from marram.errors import InputError, told
+from marram.said import all_of, said
 
 WGS84 = "EPSG:4326"
 MARGIN = 5.0
@@ -89,7 +90,9 @@ def read_elevations(course: Course, paths: Sequence[Path], crs: str | None = Non
         except InputError as error:
             faults += error.faults
         except OSError as error:
-            faults.append(f"{path} cannot be read: {error.strerror}. Check the path.")
+            faults.append(
+                said("{path} cannot be read: {why}. Check the path.", path=path, why=error.strerror)
+            )
     if faults:
         raise InputError(*faults)
     together = Elevations(
@@ -110,14 +113,21 @@ def _check_agreement(course: Course, found: Elevations, paths: Sequence[Path]) -
     Raises:
         InputError: on some green they lie further apart than any green rises; each such green is named.
     """
-    files = " and ".join(str(path) for path in paths)
+    files = all_of(paths)
     faults = []
     for number, hole in course.holes.items():
         heights = found.near(hole.green.geometry).places[:, 2] if hole.green is not None else np.empty(0)
         if len(heights) and (rise := float(np.ptp(heights))) > MOST_RISE:
             faults.append(
-                f"{files}: the elevations on green {number} lie {rise:,.0f} m apart, from {heights.min():g} to "
-                f"{heights.max():g} m; give files of one height datum, and of these greens."
+                said(
+                    "{files}: the elevations on green {number} lie {rise:,.0f} m apart, from {lowest:g} to "
+                    "{highest:g} m; give files of one height datum, and of these greens.",
+                    files=files,
+                    number=number,
+                    rise=rise,
+                    lowest=heights.min(),
+                    highest=heights.max(),
+                )
             )
     if faults:
         raise InputError(*faults)
@@ -144,15 +154,26 @@ def _of_csv(course: Course, path: Path, text: str, crs: str | None) -> Elevation
     ]
     if None in columns:
         raise InputError(
-            f"{path}: the first line must name the columns longitude, latitude, elevation (or x, y, elevation); "
-            f"it is {','.join(head)!r}."
+            said(
+                "{path}: the first line must name the columns longitude, latitude, elevation (or x, y, elevation); "
+                "it is {head!r}.",
+                path=path,
+                head=",".join(head),
+            )
         )
     read = _Read()
     for number, row in rows:
         try:
             x, y, z = (float(row[column]) for column in columns if column is not None)
         except (ValueError, IndexError):
-            read.faults.append(f"{path}, line {number}: {','.join(row)!r} is no place with an elevation.")
+            read.faults.append(
+                said(
+                    "{path}, line {number}: {row!r} is no place with an elevation.",
+                    path=path,
+                    number=number,
+                    row=",".join(row),
+                )
+            )
             continue
         read.rows.append((x, y, z))
         read.lines.append(0)
@@ -165,22 +186,28 @@ def _of_geojson(course: Course, path: Path, text: str) -> Elevations:
         features: Any = json.loads(text)["features"]
         listed = list(features)
     except (ValueError, KeyError, TypeError, RecursionError) as error:
-        raise InputError(f"{path} is no GeoJSON FeatureCollection ({error}).") from None
+        raise InputError(
+            said("{path} is no GeoJSON FeatureCollection ({error}).", path=path, error=told(error))
+        ) from None
     read = _Read()
     for number, feature in enumerate(listed):
         try:
             _feature(course, feature, number + 1, read)
         except (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError, GEOSException):
             read.faults.append(
-                f"{path}, feature {number}: give a Point or LineString with its elevation in metres, as third coordinate "
-                "or as ele=<metres>."
+                said(
+                    "{path}, feature {number}: give a Point or LineString with its elevation in metres, as third coordinate "
+                    "or as ele=<metres>.",
+                    path=path,
+                    number=number,
+                )
             )
     return _finished(course, path, read, WGS84)
 
 
 def _feature(course: Course, feature: Any, number: int, read: _Read) -> None:
     tags = feature.get("properties") or {}
-    said = next((float(tags[name]) for name in HEIGHTS if tags.get(name) is not None), None)
+    height = next((float(tags[name]) for name in HEIGHTS if tags.get(name) is not None), None)
     geometry = feature["geometry"]
     kind, coordinates = geometry["type"], geometry["coordinates"]
     if kind in {"Point", "LineString"}:
@@ -190,16 +217,16 @@ def _feature(course: Course, feature: Any, number: int, read: _Read) -> None:
     else:
         raise ValueError(kind)
     for part in parts:
-        places = [(float(p[0]), float(p[1]), float(p[2]) if len(p) > 2 else _known(said)) for p in part]
+        places = [(float(p[0]), float(p[1]), float(p[2]) if len(p) > 2 else _known(height)) for p in part]
         if not np.isfinite(places).all():
-            raise ValueError("a coordinate is no number")
-        contour = said is not None and len(places) > 1
+            raise ValueError(said("a coordinate is no number"))
+        contour = height is not None and len(places) > 1
         if contour:
             laid = course.plane.inward(LineString(places))
             if not laid.length <= LONGEST:
-                raise ValueError("no contour of a course is so long")
+                raise ValueError(said("no contour of a course is so long"))
             line = course.plane.outward(shapely.segmentize(laid, STEP))
-            places = [(x, y, _known(said)) for x, y in shapely.get_coordinates(line).tolist()]
+            places = [(x, y, _known(height)) for x, y in shapely.get_coordinates(line).tolist()]
         read.rows += places
         read.lines += [number if contour else 0] * len(places)
 
@@ -213,7 +240,7 @@ def _known(value: float | None) -> float:
 def _finished(course: Course, path: Path, read: _Read, crs: str | None) -> Elevations:
     rows = np.array(read.rows, dtype=np.float64).reshape(-1, 3)
     if not read.faults and not np.isfinite(rows).all():
-        read.faults.append(f"{path}: an elevation or a coordinate is not a finite number.")
+        read.faults.append(said("{path}: an elevation or a coordinate is not a finite number.", path=path))
     if read.faults:
         raise InputError(*read.faults)
     return _placed(course, path, (rows, np.array(read.lines, dtype=np.intp)), crs)
@@ -227,22 +254,37 @@ def _placed(
     beyond = (rows[:, 2] < LOWEST) | (rows[:, 2] > HIGHEST)
     if beyond.any():
         raise InputError(
-            f"{path}: an elevation of {rows[beyond][0, 2]:g} m is none on land; give metres between {LOWEST:g} and "
-            f"{HIGHEST:,.0f}."
+            said(
+                "{path}: an elevation of {elevation:g} m is none on land; give metres between {lowest:g} and "
+                "{highest:,.0f}.",
+                path=path,
+                elevation=rows[beyond][0, 2],
+                lowest=LOWEST,
+                highest=HIGHEST,
+            )
         )
     if crs != WGS84:
         rows = rows.copy()
         rows[:, 0], rows[:, 1] = _from(path, crs).transform(rows[:, 0], rows[:, 1])
     if len(rows) and (np.abs(rows[:, 0]).max() > 180 or np.abs(rows[:, 1]).max() > 90):
         raise InputError(
-            f"{path}: its places are no longitude and latitude in degrees. Name the coordinate system, such as EPSG:25832."
+            said(
+                "{path}: its places are no longitude and latitude in degrees. Name the coordinate system, such as EPSG:25832.",
+                path=path,
+            )
         )
     laid = course.plane.inward(MultiPoint(rows[:, :2]))
     places = np.column_stack([shapely.get_coordinates(laid), rows[:, 2]])
     found = Elevations(places, lines)
     greens = [hole.green.geometry for hole in course.holes.values() if hole.green is not None]
     if not any(len(found.near(green).places) >= 3 for green in greens):
-        raise InputError(f"{path}: fewer than three of its elevations lie on any green of {course.name!r}.")
+        raise InputError(
+            said(
+                "{path}: fewer than three of its elevations lie on any green of {course!r}.",
+                path=path,
+                course=course.name,
+            )
+        )
     return found
 
 
@@ -250,12 +292,17 @@ def _from(path: Path, crs: str | None) -> Transformer:
     """Return the way from a coordinate system to degrees."""
     if crs is None:
         raise InputError(
-            f"{path} gives eastings and northings without saying in which coordinate system. Name it, such as EPSG:25832."
+            said(
+                "{path} gives eastings and northings without saying in which coordinate system. Name it, such as EPSG:25832.",
+                path=path,
+            )
         )
     try:
         return Transformer.from_crs(CRS.from_user_input(crs), WGS84, always_xy=True)
     except CRSError:
-        raise InputError(f"{crs[:60]!r} is no coordinate system. Give one such as EPSG:25832.") from None
+        raise InputError(
+            said("{crs!r} is no coordinate system. Give one such as EPSG:25832.", crs=crs[:60])
+        ) from None
 
 
 def _prj_beside(path: Path) -> str | None:

@@ -14,6 +14,7 @@ from pyproj import Transformer
 
 from marram.course.model import Course
 from marram.errors import InputError
+from marram.said import said
 
 KEYS = ("ncols", "nrows", "xllcorner", "xllcenter", "yllcorner", "yllcenter", "cellsize", "nodata_value")
 NO_DATA = -9999.0
@@ -63,7 +64,14 @@ def read_grid(path: Path, text: str) -> Grid:
             header[words[at].casefold()] = float(words[at + 1])
             at += 2
     except ValueError:
-        raise InputError(f"{path}: {words[at]} is {words[at + 1]!r}, which is no number.") from None
+        raise InputError(
+            said(
+                "{path}: {key} is {value!r}, which is no number.",
+                path=path,
+                key=words[at],
+                value=words[at + 1],
+            )
+        ) from None
     missing = [
         " or ".join(names)
         for names in (
@@ -76,17 +84,34 @@ def read_grid(path: Path, text: str) -> Grid:
         if not any(name in header for name in names)
     ]
     if missing:
-        raise InputError(f"{path}: its header lacks {', '.join(missing)}.")
+        raise InputError(said("{path}: its header lacks {missing}.", path=path, missing=", ".join(missing)))
     rows, columns, cell = int(header["nrows"]), int(header["ncols"]), header["cellsize"]
     if rows < 1 or columns < 1 or not cell > 0:
-        raise InputError(f"{path}: {rows} rows of {columns} columns of size {cell} are no grid.")
+        raise InputError(
+            said(
+                "{path}: {rows} rows of {columns} columns of size {cell} are no grid.",
+                path=path,
+                rows=rows,
+                columns=columns,
+                cell=cell,
+            )
+        )
     try:
         heights = np.array(words[at:], dtype=np.float64)
     except ValueError as error:
-        raise InputError(f"{path}: an elevation is no number ({error}).") from None
+        raise InputError(
+            said("{path}: an elevation is no number ({error}).", path=path, error=error)
+        ) from None
     if heights.size != rows * columns:
         raise InputError(
-            f"{path}: {rows} rows of {columns} columns need {rows * columns} elevations; it has {heights.size}."
+            said(
+                "{path}: {rows} rows of {columns} columns need {needed} elevations; it has {size}.",
+                path=path,
+                rows=rows,
+                columns=columns,
+                needed=rows * columns,
+                size=heights.size,
+            )
         )
     heights = heights.reshape(rows, columns)
     heights[heights == header.get("nodata_value", NO_DATA)] = np.nan

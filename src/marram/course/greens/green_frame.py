@@ -30,6 +30,10 @@ class Side(Enum):
     RIGHT = "right"
 
 
+SIDES = {Side.LEFT: said("left"), Side.CENTRE: said("centre"), Side.RIGHT: said("right")}
+"""The words for the sides."""
+
+
 _WAYS = (
     said("back"),
     said("back left"),
@@ -87,7 +91,9 @@ class GreenFrame:
             BadPlace: the green of the hole is not mapped.
         """
         if hole.green is None:
-            raise BadPlace(f"The green of hole {hole.number} is not mapped; draw it with golf=green.")
+            raise BadPlace(
+                said("The green of hole {hole} is not mapped; draw it with golf=green.", hole=hole.number)
+            )
         return cls(hole.green.geometry, hole.line)
 
     def from_edge(self, places: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -105,7 +111,9 @@ class GreenFrame:
         here = np.array([place.x, place.y])
         from_edge = float(self.from_edge(here[None, :])[0])
         if from_edge < 0:
-            raise BadPlace(f"({place.x:.2f}, {place.y:.2f}) is {-from_edge:.2f} m off the green.")
+            raise BadPlace(
+                said("({x:.2f}, {y:.2f}) is {off:.2f} m off the green.", x=place.x, y=place.y, off=-from_edge)
+            )
         to_left, to_right = self._across(here)
         even = abs(to_left - to_right) <= PACE / 2
         side = Side.CENTRE if even else Side.LEFT if to_left < to_right else Side.RIGHT
@@ -131,7 +139,11 @@ class GreenFrame:
         depth = self.back - self.front
         if not 0 <= from_front <= depth:
             raise BadPlace(
-                f"{from_front / PACE:.0f} paces from the front is off the green, which is {depth / PACE:.0f} paces deep."
+                said(
+                    "{paces:.0f} paces from the front is off the green, which is {depth:.0f} paces deep.",
+                    paces=from_front / PACE,
+                    depth=depth / PACE,
+                )
             )
         reach = self.green.length
         foot = (self.front + from_front) * self.along + (
@@ -146,7 +158,9 @@ class GreenFrame:
             if part.length > 0
         ]
         if not spans:
-            raise BadPlace(f"The green has no place {from_front / PACE:.0f} paces from its front.")
+            raise BadPlace(
+                said("The green has no place {paces:.0f} paces from its front.", paces=from_front / PACE)
+            )
         # A dented green is measured on the side asked for; its middle is that of its widest part there.
         low, high = {
             Side.LEFT: max(spans, key=lambda span: span[1]),
@@ -158,8 +172,14 @@ class GreenFrame:
         ]
         if not low <= across <= high:
             raise BadPlace(
-                f"{from_side / PACE:.0f} paces from the {side.value} is off the green, which is {(high - low) / PACE:.0f} "
-                f"paces wide {from_front / PACE:.0f} paces from its front."
+                said(
+                    "{paces:.0f} paces from the {side} is off the green, which is {width:.0f} "
+                    "paces wide {from_front:.0f} paces from its front.",
+                    paces=from_side / PACE,
+                    side=SIDES[side],
+                    width=(high - low) / PACE,
+                    from_front=from_front / PACE,
+                )
             )
         return Point((self.front + from_front) * self.along + across * self.left)
 

@@ -23,6 +23,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.greens.elevation import Elevations
 from marram.course.model import Course
 from marram.errors import InputError
+from marram.said import said
 
 AROUND_HOLE = 3 * 0.3048
 """Radius of the ground around a hole that should be level, metres: three feet (The R&A's guidance)."""
@@ -81,8 +82,12 @@ def slope_limits(green_speed: float | None = None) -> SlopeLimits:
     """
     if green_speed is not None and not 5 <= green_speed <= SPEEDS[-1]:
         raise InputError(
-            f"A green speed of {green_speed:g} feet is not between 5 and {SPEEDS[-1]:g}, where the published figures end. "
-            "Give the Stimpmeter reading in feet."
+            said(
+                "A green speed of {green_speed:g} feet is not between 5 and {most:g}, where the published figures end. "
+                "Give the Stimpmeter reading in feet.",
+                green_speed=green_speed,
+                most=SPEEDS[-1],
+            )
         )
     speed = SPEEDS[-1] if green_speed is None else green_speed
     return SlopeLimits(

@@ -19,6 +19,7 @@ from marram.course.lies.regions import Ground, HoleGround, Region, ground_of
 from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
 from marram.course.model import Course
 from marram.errors import BadPlace
+from marram.said import said
 
 CELL = 0.5
 """The side of a cell, metres: small enough that few balls lie in a cell with an edge (measured)."""
@@ -50,9 +51,14 @@ def areas_of(course: Course, places: NDArray[np.float64], hole: int) -> Grounds:
     """
     places = np.asarray(places, dtype=np.float64)
     if places.ndim != 2 or places.shape[1] != 2:
-        raise BadPlace(f"Places have the shape (n, 2), not {places.shape}.")
+        raise BadPlace(said("Places have the shape (n, 2), not {shape}.", shape=places.shape))
     if len(places) and not np.abs(places).max() <= FURTHEST:
-        raise BadPlace(f"A place is not within {FURTHEST / 1000:.0f} km of the middle of the course.")
+        raise BadPlace(
+            said(
+                "A place is not within {furthest:.0f} km of the middle of the course.",
+                furthest=FURTHEST / 1000,
+            )
+        )
     grid = _grid_of(course, hole)
     return grid.look_up(places)
 

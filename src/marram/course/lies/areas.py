@@ -18,6 +18,7 @@ from marram.course.lies.regions import Ground, HoleGround, ground_of
 from marram.course.lies.tolerance import TOUCH
 from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
+from marram.said import said
 
 FURTHEST = 20_000.0
 """A place further than this from the middle of the course is no place on it, metres (own choice)."""
@@ -112,9 +113,18 @@ def area_at(course: Course, x: float, y: float, hole: int, *, accuracy: float = 
         BadPlace: the map has no such hole, or the place is not on or near the course.
     """
     if not (math.hypot(x, y) <= FURTHEST):
-        raise BadPlace(f"({x:g}, {y:g}) is not within {FURTHEST / 1000:.0f} km of the middle of the course.")
+        raise BadPlace(
+            said(
+                "({x:g}, {y:g}) is not within {furthest:.0f} km of the middle of the course.",
+                x=x,
+                y=y,
+                furthest=FURTHEST / 1000,
+            )
+        )
     if not 0 <= accuracy < math.inf:
-        raise BadPlace(f"An accuracy of {accuracy:g} m is none; give metres, 0 or more.")
+        raise BadPlace(
+            said("An accuracy of {accuracy:g} m is none; give metres, 0 or more.", accuracy=accuracy)
+        )
     ground = ground_of(course, hole)
     place = Point(x, y)
     answer = decide(ground, place)
@@ -144,6 +154,12 @@ def area_at_degrees(
 ) -> AreaReading:
     """Return where a ball lies whose centre is at a place in degrees; see :func:`area_at`."""
     if not (abs(longitude) <= 180 and abs(latitude) <= 90):
-        raise BadPlace(f"{latitude:g}, {longitude:g} is no latitude and longitude in degrees.")
+        raise BadPlace(
+            said(
+                "{latitude:g}, {longitude:g} is no latitude and longitude in degrees.",
+                latitude=latitude,
+                longitude=longitude,
+            )
+        )
     x, y = course.plane.to_metres(longitude, latitude)
     return area_at(course, x, y, hole, accuracy=accuracy)

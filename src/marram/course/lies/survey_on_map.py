@@ -24,6 +24,7 @@ from marram.course.progress import Progress, no_progress
 from marram.course.reading.assembly import boundary_is_outline
 from marram.course.reading.survey import SurveyPoint
 from marram.errors import BadPlace
+from marram.said import said
 
 Floats = NDArray[np.float64]
 
@@ -92,14 +93,20 @@ def _short(reading: AreaReading) -> PointReading:
 def _refuse(points: Sequence[SurveyPoint], places: Floats) -> None:
     faults = []
     for number, (point, (x, y)) in enumerate(zip(points, places.tolist(), strict=True), 1):
-        name = repr(point.name) if point.name else f"point {number}"
+        name = repr(point.name) if point.name else said("point {number}", number=number)
         if not np.hypot(x, y) <= FURTHEST:
             faults.append(
-                f"{name} at {point.latitude:g}, {point.longitude:g} is not within {FURTHEST / 1000:.0f} km of the middle "
-                "of the course. Check that the points are of this course, longitude first."
+                said(
+                    "{name} at {latitude:g}, {longitude:g} is not within {furthest:.0f} km of the middle "
+                    "of the course. Check that the points are of this course, longitude first.",
+                    name=name,
+                    latitude=point.latitude,
+                    longitude=point.longitude,
+                    furthest=FURTHEST / 1000,
+                )
             )
         elif point.accuracy is None:
-            faults.append(f"Nobody said how accurate {name} is; give its accuracy in metres.")
+            faults.append(said("Nobody said how accurate {name} is; give its accuracy in metres.", name=name))
     if faults:
         raise BadPlace(*faults)
 

@@ -5,6 +5,7 @@ from marram.course.mending.lines import NEAR_GREEN, hole_on, numbers_of
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import LineThing, Setting, Thing, drawn
 from marram.course.reading.shapes import hole_numbers
+from marram.said import all_of, said
 
 NEAR_TEE = 150.0
 """Lines of play that begin no further than this from a tee of no hole are offered, metres (own choice)."""
@@ -27,19 +28,25 @@ def name_green(setting: Setting, fault: Fault) -> Proposal | None:
     )
     choices = [
         Choice(
-            f"It is the green of hole {line.number}, {distance:.0f} m from the end of its line",
+            said(
+                "It is the green of hole {line}, {distance:.0f} m from the end of its line",
+                line=line.number,
+                distance=distance,
+            ),
             (setting.retag(green.ident, ref=str(line.number)),),
         )
         for distance, line in near[:3]
         if distance <= NEAR_GREEN
     ]
     practice = setting.retag(green.ident, practice="yes")
-    choices.append(Choice("It is a practice green", (practice,), ("it stays a wrong green on every hole",)))
+    choices.append(
+        Choice(said("It is a practice green"), (practice,), (said("it stays a wrong green on every hole"),))
+    )
     if not near and fault.check == "green_of_no_hole":
         choices.append(
-            Choice("It is not part of this course: take it off the map", setting.remove(green.ident))
+            Choice(said("It is not part of this course: take it off the map"), setting.remove(green.ident))
         )
-    why = "No line of play ends on it, and it names no hole of this map."
+    why = said("No line of play ends on it, and it names no hole of this map.")
     return offer("name_green", fault, why, choices)
 
 
@@ -54,17 +61,22 @@ def name_tee(setting: Setting, fault: Fault) -> Proposal | None:
     )
     choices = [
         Choice(
-            f"It is a tee of hole {line.number}, {distance:.0f} m from the start of its line",
+            said(
+                "It is a tee of hole {line}, {distance:.0f} m from the start of its line",
+                line=line.number,
+                distance=distance,
+            ),
             (setting.retag(tee.ident, ref=str(line.number)),),
         )
         for distance, line in near[:3]
         if distance <= NEAR_TEE
     ]
     if fault.check == "tee_of_two_holes" and len(near) > 1:
-        both = ";".join(str(number) for number in sorted({near[0][1].number or 0, near[1][1].number or 0}))
+        both = sorted({near[0][1].number or 0, near[1][1].number or 0})
         choices.append(
             Choice(
-                f"It is a tee of holes {both.replace(';', ' and ')}", (setting.retag(tee.ident, ref=both),)
+                said("It is a tee of holes {both}", both=all_of(both)),
+                (setting.retag(tee.ident, ref=";".join(map(str, both))),),
             )
         )
     golf = tee.tags.get("golf")
@@ -72,12 +84,14 @@ def name_tee(setting: Setting, fault: Fault) -> Proposal | None:
         unused = setting.retag(tee.ident, golf=None, disused__golf=golf)
         choices.append(
             Choice(
-                "It is not in use",
+                said("It is not in use"),
                 (unused,),
-                ("marked disused: it stays on the map, but counts for no hole",),
+                (said("marked disused: it stays on the map, but counts for no hole"),),
             )
         )
-    why = "A tee belongs to the hole it is used for, which only the Committee knows where several are near or none is."
+    why = said(
+        "A tee belongs to the hole it is used for, which only the Committee knows where several are near or none is."
+    )
     return offer("name_tee", fault, why, choices)
 
 
@@ -95,9 +109,14 @@ def drop_unknown_hole(setting: Setting, fault: Fault) -> Proposal | None:
             changed[key] = ";".join(left) or None
     if not changed:
         return None
-    choice = Choice("Forget the holes that are not on the map", (setting.retag(fault.feature, **changed),))
+    choice = Choice(
+        said("Forget the holes that are not on the map"), (setting.retag(fault.feature, **changed),)
+    )
     return offer(
-        "drop_unknown_hole", fault, "The map has no such hole; drawn first, it would keep this.", [choice]
+        "drop_unknown_hole",
+        fault,
+        said("The map has no such hole; drawn first, it would keep this."),
+        [choice],
     )
 
 
@@ -121,11 +140,20 @@ def one_green(setting: Setting, fault: Fault) -> Proposal | None:
             moved = type(line.path)([*list(line.path.coords)[:-1], (target.x, target.y)])
             edits.append(setting.redraw(line.ident, drawn(setting.plane.outward(moved))))
         away = green.shape.distance(line.end)
-        where = "on which its line of play ends" if away == 0 else f"{away:.0f} m from the end of its line"
-        said = ("the others are then wrong greens",)
-        choices.append(Choice(f"Use {green.ident}, {where}", tuple(edits), said))
+        where = (
+            said("on which its line of play ends")
+            if away == 0
+            else said("{away:.0f} m from the end of its line", away=away)
+        )
+        adds = (said("the others are then wrong greens"),)
+        choices.append(
+            Choice(said("Use {green}, {where}", green=green.ident, where=where), tuple(edits), adds)
+        )
     return offer(
-        "one_green", fault, "A hole has one green in use; another of its greens is a wrong green.", choices
+        "one_green",
+        fault,
+        said("A hole has one green in use; another of its greens is a wrong green."),
+        choices,
     )
 
 
@@ -141,13 +169,17 @@ def one_pin(setting: Setting, fault: Fault) -> Proposal | None:
     ]
     choices = [
         Choice(
-            f"The hole is at {pin.ident}, {pin.shape.distance(line.end):.1f} m from the end of its line",
+            said(
+                "The hole is at {pin}, {distance:.1f} m from the end of its line",
+                pin=pin.ident,
+                distance=pin.shape.distance(line.end),
+            ),
             setting.remove(*(other.ident for other in own if other.ident != pin.ident)),
-            ("the other pins go off the map",),
+            (said("the other pins go off the map"),),
         )
         for pin in sorted(own, key=lambda pin: pin.shape.distance(line.end))
     ]
-    return offer("one_pin", fault, "A hole is cut at one place.", choices if len(own) > 1 else [])
+    return offer("one_pin", fault, said("A hole is cut at one place."), choices if len(own) > 1 else [])
 
 
 def share_pins(setting: Setting, fault: Fault) -> Proposal | None:
@@ -171,8 +203,8 @@ def share_pins(setting: Setting, fault: Fault) -> Proposal | None:
         for one in setting.faults
         if one.check == fault.check and one != fault and setting.line(one) in lines
     ]
-    choice = Choice("Give each pin to the hole whose line ends nearest", tuple(edits))
-    why = "Holes share this green; each line of play ends at or near its hole."
+    choice = Choice(said("Give each pin to the hole whose line ends nearest"), tuple(edits))
+    why = said("Holes share this green; each line of play ends at or near its hole.")
     return offer("share_pins", fault, why, [choice], also=also)
 
 
@@ -184,9 +216,9 @@ def pin_off_green(setting: Setting, fault: Fault) -> Proposal | None:
     number = line.number
     choices = [
         Choice(
-            f"Take the pin {pin.ident} off the map",
+            said("Take the pin {pin} off the map", pin=pin.ident),
             setting.remove(pin.ident),
-            ("the hole is where the line ends",),
+            (said("the hole is where the line ends"),),
         )
         for pin in setting.pins
         if pin.number == number
@@ -199,9 +231,9 @@ def pin_off_green(setting: Setting, fault: Fault) -> Proposal | None:
             target = hole_on(setting, green)
             moved = type(line.path)([*line.path.coords, (target.x, target.y)])
             edit = setting.redraw(line.ident, drawn(setting.plane.outward(moved)))
-            choices.append(Choice(f"Lead the line of play on to {green.ident}", (edit,)))
+            choices.append(Choice(said("Lead the line of play on to {green}", green=green.ident), (edit,)))
         key = "holes" if number in hole_numbers(green.tags.get("holes", "")) else "ref"
         rest = ";".join(str(one) for one in numbers_of(green) if one != number) or None
-        words = f"{green.ident}, {away:.0f} m away, is not its green"
+        words = said("{green}, {away:.0f} m away, is not its green", green=green.ident, away=away)
         choices.append(Choice(words, (setting.retag(green.ident, **{key: rest}),)))
-    return offer("pin_off_green", fault, "A hole is cut in its green.", choices)
+    return offer("pin_off_green", fault, said("A hole is cut in its green."), choices)

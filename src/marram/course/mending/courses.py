@@ -13,9 +13,13 @@ from marram.course.reading.selection import of_course
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
 from marram.course.versions.map_edits import Edit
+from marram.said import Said, all_of, counted, said
 
 NAMES = ("golf:course:name", "golf:course", "course:name", "course", "@course")
 """Tags and properties that name the course of a hole, the most telling first."""
+
+CHOOSE_COURSE = "choose_course"
+"""The kind of mending that asks which of several courses is played."""
 
 NINE = 9
 FEWEST = 5
@@ -43,21 +47,31 @@ class Candidate:
         return self.name or self.lines[min(self.lines)].ident
 
     @property
-    def words(self) -> str:
+    def words(self) -> Said:
         """What it is, so that an official knows it: name, holes, length, where it begins."""
         numbers = sorted(self.lines)
         span = (
-            f"hole {numbers[0]}"
+            said("hole {hole}", hole=numbers[0])
             if len(numbers) == 1
-            else f"{len(numbers)} holes, {numbers[0]} to {numbers[-1]}"
+            else said(
+                "{count} holes, {first} to {last}",
+                count=len(numbers),
+                first=numbers[0],
+                last=numbers[-1],
+            )
         )
         length = sum(line.shape.length for line in self.lines.values())
         pars = [line.tags.get("par", "") for line in self.lines.values()]
-        short = ", a par-3 course" if len(pars) > 2 and all(par == "3" for par in pars) else ""
+        short = said(", a par-3 course") if len(pars) > 2 and all(par == "3" for par in pars) else ""
         first = self.lines[numbers[0]].ident
-        return (
-            f"{f'“{self.name}”: ' if self.name else ''}{span}, {length:,.0f} m{short}, beginning with {first}"
+        words = said(
+            "{span}, {length:,.0f} m{short}, beginning with {first}",
+            span=span,
+            length=length,
+            short=short,
+            first=first,
         )
+        return said("“{name}”: {words}", name=self.name, words=words) if self.name else words
 
 
 def which_outline(setting: Setting, fault: Fault) -> Proposal | None:
@@ -68,12 +82,18 @@ def which_outline(setting: Setting, fault: Fault) -> Proposal | None:
         kept = {one.ident for one in of_course(setting.source.features, outline)}
         gone = [one.ident for one in _golf(setting.source.features) if one.ident not in kept]
         holes = sum(meaning(one.tags) is Role.HOLE and one.ident in kept for one in setting.source.features)
-        words = f"Use {outline.tags.get('name', 'the course without a name')} ({outline.ident}), {holes} {'line' if holes == 1 else 'lines'} of play"
-        said = (f"{len(gone)} things of the other courses go off this map",)
+        words = counted(
+            "Use {name} ({ident}), {count} line of play",
+            "Use {name} ({ident}), {count} lines of play",
+            holes,
+            name=outline.tags.get("name", said("the course without a name")),
+            ident=outline.ident,
+        )
+        adds = (said("{count} things of the other courses go off this map", count=len(gone)),)
         called = outline.tags.get("name", outline.ident)
-        choices.append(Choice(words, setting.remove(*gone), said, called))
-    why = "The file holds several courses, and nothing says which is played."
-    return offer("choose_course", fault, why, choices)
+        choices.append(Choice(words, setting.remove(*gone), adds, called))
+    why = said("The file holds several courses, and nothing says which is played.")
+    return offer(CHOOSE_COURSE, fault, why, choices)
 
 
 def _golf(features: Iterable[SourceFeature]) -> list[SourceFeature]:
@@ -93,29 +113,43 @@ def which_course(setting: Setting, faults: Sequence[Fault]) -> Proposal | None:
     every = [line for one in found for line in one.lines.values()]
     choices = [
         Choice(
-            f"Use {one.words}", _only(setting, {0: one}, every), _said(one.lines.values(), every), one.called
+            said("Use {course}", course=one.words),
+            _only(setting, {0: one}, every),
+            _said(one.lines.values(), every),
+            one.called,
         )
         for one in found
     ]
     for first, second in permutations([one for one in found if _is_nine(one)], 2):
         both = [*first.lines.values(), *second.lines.values()]
-        named = f"{first.called} and {second.called}"
-        words = f"Play {named} as one course: the first as holes 1 to 9, the second as 10 to 18"
+        named = all_of((first.called, second.called))
+        words = said(
+            "Play {named} as one course: the first as holes 1 to 9, the second as 10 to 18", named=named
+        )
         only = _only(setting, {0: first, NINE: second}, every)
         choices.append(Choice(words, only, _said(both, every), named))
-    names = ["named in the map" for one in found if one.name]
+    names = [one.name for one in found if one.name]
     why = (
-        "Several lines of play have the same number; the map names the courses they belong to."
+        said("Several lines of play have the same number; the map names the courses they belong to.")
         if len(names) >= len(found) - 1
-        else "Several lines of play have the same number; they were told apart by which follows which on the ground."
+        else said(
+            "Several lines of play have the same number; they were told apart by which follows which on the ground."
+        )
     )
-    return offer("choose_course", faults[0], why, choices, also=faults[1:])
+    return offer(CHOOSE_COURSE, faults[0], why, choices, also=faults[1:])
 
 
 def _said(kept: Iterable[LineThing], every: Sequence[LineThing]) -> tuple[str, ...]:
     gone = len(every) - len(list(kept))
-    lines = "1 other line of play goes" if gone == 1 else f"{gone} other lines of play go"
-    return (f"{lines} off this map; greens, bunkers and water stay",) if gone else ()
+    if not gone:
+        return ()
+    return (
+        counted(
+            "{count} other line of play goes off this map; greens, bunkers and water stay",
+            "{count} other lines of play go off this map; greens, bunkers and water stay",
+            gone,
+        ),
+    )
 
 
 def _is_nine(one: Candidate) -> bool:

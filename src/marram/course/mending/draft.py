@@ -21,6 +21,7 @@ from marram.course.reading.source import Source, SourceFeature
 from marram.course.scheme import Role, meaning
 from marram.course.versions.map_edits import Document, apply_edits
 from marram.errors import InputError
+from marram.said import said
 
 _FIRST_OF_ALL = frozenset({"which_course", "misplaced"})
 """Faults at which the reading stops; a draft looks further, so that all faults are told at once."""
@@ -65,7 +66,7 @@ class Draft:
                 if choice.mark == mark:
                     return proposal, choice
         raise InputError(
-            "This proposal no longer fits the map, which has changed since. Look at the list again."
+            said("This proposal no longer fits the map, which has changed since. Look at the list again.")
         )
 
     def unmended(self) -> tuple[Fault, ...]:
@@ -111,7 +112,10 @@ def accept(draft: Draft, *choices: Choice) -> Draft:
     counted = Counter(ident for choice in choices for ident in {edit.ident for edit in choice.edits})
     if twice := [ident for ident, count in counted.items() if count > 1]:
         raise InputError(
-            f"Two of the proposals change {', '.join(twice)}. Accept one, then look at the list again."
+            said(
+                "Two of the proposals change {twice}. Accept one, then look at the list again.",
+                twice=", ".join(twice),
+            )
         )
     return draft_of(apply_edits(draft.document, [edit for choice in choices for edit in choice.edits]))
 

@@ -9,6 +9,7 @@ from marram.course.mending.setting import Setting, drawn, lines_in
 from marram.course.model import Kind
 from marram.course.reading.shapes import polygons
 from marram.course.scheme import Role, meaning
+from marram.said import said
 
 WIDEST_GAP = 100.0
 """A wider gap of a boundary is not proposed to be closed by a straight line, metres (own choice)."""
@@ -53,10 +54,10 @@ def close_boundary(setting: Setting, fault: Fault) -> Proposal | None:
         while ident in setting.features:
             ident += "+"
         edits.append(setting.add(ident, _exact(setting, line), **tags))
-    said = tuple(f"a straight line of {gap:.1f} m" for gap in gaps)
+    adds = tuple(said("a straight line of {gap:.1f} m", gap=gap) for gap in gaps)
     also = [one for one in setting.faults if one.check == fault.check and one != fault]
-    choice = Choice("Close the gaps with straight lines", tuple(edits), said)
-    why = "The lines of the boundary must meet for anybody to tell what lies inside."
+    choice = Choice(said("Close the gaps with straight lines"), tuple(edits), adds)
+    why = said("The lines of the boundary must meet for anybody to tell what lies inside.")
     return offer("close_boundary", fault, why, [choice], also=also)
 
 
@@ -98,9 +99,9 @@ def fit_boundary(setting: Setting, fault: Fault) -> Proposal | None:
         if made.is_valid:
             choices.append(
                 Choice(
-                    "Cut it at the boundary",
+                    said("Cut it at the boundary"),
                     (setting.redraw(fault.feature, made),),
-                    ("what lies beyond is out of bounds",),
+                    (said("what lies beyond is out of bounds"),),
                 )
             )
     ident, nearest = min(boundaries, key=lambda found: found[1].distance(area))
@@ -108,13 +109,13 @@ def fit_boundary(setting: Setting, fault: Fault) -> Proposal | None:
     if wider.is_valid and "Polygon" in wider.geom_type:
         choices.append(
             Choice(
-                "Lead the boundary round it",
+                said("Lead the boundary round it"),
                 (setting.redraw(ident, wider),),
-                ("the boundary is marked on the ground: check it there",),
+                (said("the boundary is marked on the ground: check it there"),),
             )
         )
-    choices.append(Choice("Take it off the map", setting.remove(fault.feature)))
-    why = "Ground outside the boundary is out of bounds; one of the two edges is drawn wrongly."
+    choices.append(Choice(said("Take it off the map"), setting.remove(fault.feature)))
+    why = said("Ground outside the boundary is out of bounds; one of the two edges is drawn wrongly.")
     return offer("fit_boundary", fault, why, choices)
 
 
@@ -123,9 +124,9 @@ def mark_boundary(setting: Setting, fault: Fault) -> Proposal | None:
     if fault.feature not in setting.features:
         return None
     choice = Choice(
-        "It is the boundary: the course lies inside", (setting.retag(fault.feature, marram="boundary"),)
+        said("It is the boundary: the course lies inside"), (setting.retag(fault.feature, marram="boundary"),)
     )
-    why = (
+    why = said(
         "Every hole lies in it, so that no ball could be played; what is meant is the edge around the course."
     )
     return offer("mark_boundary", fault, why, [choice])
@@ -147,7 +148,9 @@ def outline_is_boundary(setting: Setting, fault: Fault) -> Proposal | None:
         return None
     edit = setting.add(ident, outlines[0].geometry, marram="boundary")
     choice = Choice(
-        "The boundary runs along the outline", (edit,), ("check on the ground that it is marked there",)
+        said("The boundary runs along the outline"),
+        (edit,),
+        (said("check on the ground that it is marked there"),),
     )
-    why = "The outline is that of the property; the Committee decides whether it is the boundary too."
+    why = said("The outline is that of the property; the Committee decides whether it is the boundary too.")
     return offer("outline_is_boundary", fault, why, [choice])

@@ -9,9 +9,19 @@ from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting
 from marram.course.scheme import GOLF, OWN, PENALTY_AREA
+from marram.said import Said, said
 
 _WORDS = {"three": "3", "four": "4", "five": "5", "six": "6"}
 _FEW = 4
+
+COLOURS = {"red": said("red"), "yellow": said("yellow")}
+"""The words for the colours of penalty areas, by the values of the tag."""
+
+
+def _tag_of(fault: Fault) -> str:
+    """Return the tag that a fault speaks of; empty where it speaks of none."""
+    tag = fault.what.values.get("tag") if isinstance(fault.what, Said) else None
+    return tag if isinstance(tag, str) else ""
 
 
 def set_par(setting: Setting, fault: Fault) -> Proposal | None:
@@ -21,8 +31,11 @@ def set_par(setting: Setting, fault: Fault) -> Proposal | None:
         return None
     length = line.shape.length
     pars = recommended_pars(length)
-    choices = [Choice(f"Par {par}", (setting.retag(line.ident, par=str(par)),)) for par in pars]
-    why = f"For {length:.0f} m of line of play, Appendix F of the Rules of Handicapping recommends this; the card decides."
+    choices = [Choice(said("Par {par}", par=par), (setting.retag(line.ident, par=str(par)),)) for par in pars]
+    why = said(
+        "For {length:.0f} m of line of play, Appendix F of the Rules of Handicapping recommends this; the card decides.",
+        length=length,
+    )
     return offer("set_par", fault, why, choices)
 
 
@@ -32,13 +45,16 @@ def choose_value(setting: Setting, fault: Fault) -> Proposal | None:
     if line is None:
         return None
     choices = [
-        Choice(f"Use that for {sex}, {value}", (setting.retag(line.ident, **{tag: value}),))
+        Choice(
+            said("Use that for {who}, {value}", who=who, value=value),
+            (setting.retag(line.ident, **{tag: value}),),
+        )
         for tag in ("par", "handicap")
-        if f"its {tag} for" in fault.what
-        for sex in ("men", "women")
+        if tag == _tag_of(fault)
+        for sex, who in (("men", said("men")), ("women", said("women")))
         if (value := line.tags.get(f"{tag}:{sex}"))
     ]
-    return offer("choose_value", fault, "They differ, and a map holds one.", choices)
+    return offer("choose_value", fault, said("They differ, and a map holds one."), choices)
 
 
 def set_stroke_index(setting: Setting, fault: Fault) -> Proposal | None:
@@ -60,12 +76,13 @@ def set_stroke_index(setting: Setting, fault: Fault) -> Proposal | None:
         same = [one for one in setting.lines if one.number in twice]
     choices = [
         Choice(
-            f"Hole {one.number} has stroke index {index}", (setting.retag(one.ident, handicap=str(index)),)
+            said("Hole {one} has stroke index {index}", one=one.number, index=index),
+            (setting.retag(one.ident, handicap=str(index)),),
         )
         for index in free
         for one in same
     ]
-    why = "Each stroke index is given once, and no hole has this one yet; the card decides."
+    why = said("Each stroke index is given once, and no hole has this one yet; the card decides.")
     return offer("set_stroke_index", fault, why, choices)
 
 
@@ -73,23 +90,34 @@ def read_number(setting: Setting, fault: Fault) -> Proposal | None:
     """Propose the number in a tag that is written with other things beside it, or with a comma."""
     line = setting.line(fault)
     ident = fault.feature if fault.feature in setting.features else line.ident if line else ""
-    found = re.match(r"its (\w+) (?:is )?'", fault.what)
-    if not ident or not found:
+    tag = _tag_of(fault)
+    if not ident or not tag:
         return None
-    tag = found[1]
     text = unicodedata.normalize("NFKC", setting.tags(ident).get(tag, ""))
     wanted = _width(text) if tag == "width" else _holes(text) if tag == "holes" else _whole(text)
     choices = (
-        [Choice(f"Read {text!r} as {tag}={wanted}", (setting.retag(ident, **{tag: wanted}),))]
+        [
+            Choice(
+                said("Read {text!r} as {tag}={wanted}", text=text, tag=tag, wanted=wanted),
+                (setting.retag(ident, **{tag: wanted}),),
+            )
+        ]
         if wanted
         else []
     )
     if not choices:
         choices = [
-            Choice(f"Take {tag} away", (setting.retag(ident, **{tag: None}),), ("it is then unknown",))
+            Choice(
+                said("Take {tag} away", tag=tag),
+                (setting.retag(ident, **{tag: None}),),
+                (said("it is then unknown"),),
+            )
         ]
     return offer(
-        "read_number", fault, f"It cannot be read as it stands, and {tag} was left out so far.", choices
+        "read_number",
+        fault,
+        said("It cannot be read as it stands, and {tag} was left out so far.", tag=tag),
+        choices,
     )
 
 
@@ -121,17 +149,23 @@ def read_tag(setting: Setting, fault: Fault) -> Proposal | None:
         return None
     tags = setting.tags(fault.feature)
     key = "marram" if "marram" in tags else "golf"
-    said = tags.get(key, "").lower().replace("-", "_").replace(" ", "_")
+    given = tags.get(key, "").lower().replace("-", "_").replace(" ", "_")
     known = {**dict.fromkeys((*OWN, PENALTY_AREA), "marram"), **dict.fromkeys(GOLF, "golf")}
-    near = get_close_matches(said, list(known), n=3, cutoff=0.6)
+    near = get_close_matches(given, list(known), n=3, cutoff=0.6)
     choices = []
     for value in near:
         changed: dict[str, str | None] = {"golf": None, "marram": None, known[value]: value}
         choices.append(
-            Choice(f"Read it as {known[value]}={value}", (setting.retag(fault.feature, **changed),))
+            Choice(
+                said("Read it as {key}={value}", key=known[value], value=value),
+                (setting.retag(fault.feature, **changed),),
+            )
         )
     return offer(
-        "read_tag", fault, f"{key}={tags.get(key)} is not known; this is what it looks like.", choices
+        "read_tag",
+        fault,
+        said("{key}={value} is not known; this is what it looks like.", key=key, value=tags.get(key)),
+        choices,
     )
 
 
@@ -145,8 +179,10 @@ def set_colour(setting: Setting, fault: Fault) -> Proposal | None:
             changed["marram"] = f"{colour}_penalty_area"
         elif "golf" in tags:
             changed["golf"] = golf
-        choices.append(Choice(f"It is {colour}", (setting.retag(fault.feature, **changed),)))
-    why = "Its stakes or lines on the ground have one colour, and the options depend on it."
+        choices.append(
+            Choice(said("It is {colour}", colour=COLOURS[colour]), (setting.retag(fault.feature, **changed),))
+        )
+    why = said("Its stakes or lines on the ground have one colour, and the options depend on it.")
     return offer("set_colour", fault, why, choices if tags else [])
 
 
@@ -156,8 +192,13 @@ def mark_water(setting: Setting, fault: Fault) -> Proposal | None:
     if shape is None or "Polygon" not in shape.geom_type:
         return None
     choices = [
-        Choice(f"Its edge is a {colour} penalty area's", (setting.retag(fault.feature, golf=golf),))
+        Choice(
+            said("Its edge is a {colour} penalty area's", colour=COLOURS[colour]),
+            (setting.retag(fault.feature, golf=golf),),
+        )
         for colour, golf in (("red", "lateral_water_hazard"), ("yellow", "water_hazard"))
     ]
-    why = "Water on the course is a penalty area, marked or not (Definition of penalty area); its edge is taken as drawn."
+    why = said(
+        "Water on the course is a penalty area, marked or not (Definition of penalty area); its edge is taken as drawn."
+    )
     return offer("mark_water", fault, why, choices)

@@ -13,6 +13,7 @@ from marram.course.model import Course
 from marram.course.reading.geojson import first_position, tags_of
 from marram.course.scheme import meaning
 from marram.course.versions.map_edits import Document, feature_ident
+from marram.said import counted, said
 
 FAR = 250.0
 """A tee further than this from the beginning of the line of play it names looks like another hole's, metres (own choice)."""
@@ -40,8 +41,12 @@ def _doubled(document: Document) -> Iterator[Fault]:
         yield Fault(
             Severity.NOTE,
             "doubled_position",
-            f"{count} of its positions repeat{'s' if count == 1 else ''} the one before",
-            "Keep each place once, or leave it: no answer depends on it.",
+            counted(
+                "{count} of its positions repeats the one before",
+                "{count} of its positions repeat the one before",
+                count,
+            ),
+            said("Keep each place once, or leave it: no answer depends on it."),
             feature_ident(feature, index),
             None,
             longitude,
@@ -66,8 +71,12 @@ def _far_tees(course: Course) -> Iterator[Fault]:
             yield Fault(
                 Severity.WARNING,
                 "tee_far_off",
-                f"this tee says it belongs to hole {hole.number}, whose line of play begins {away:.0f} m away",
-                "Correct its ref, or the line of play.",
+                said(
+                    "this tee says it belongs to hole {hole}, whose line of play begins {away:.0f} m away",
+                    hole=hole.number,
+                    away=away,
+                ),
+                said("Correct its ref, or the line of play."),
                 tee.ident,
                 hole.number,
                 longitude,
@@ -86,9 +95,13 @@ def _latitude_first(course: Course) -> Iterator[Fault]:
         yield Fault(
             Severity.WARNING,
             "perhaps_swapped",
-            f"the course would lie at latitude {plane.latitude:.4f}, longitude {plane.longitude:.4f}, where its holes do "
-            "not have the lengths of their pars; with longitude and latitude swapped they have",
-            "Look where the course is. GeoJSON wants longitude first (RFC 7946).",
+            said(
+                "the course would lie at latitude {latitude:.4f}, longitude {longitude:.4f}, where its holes do "
+                "not have the lengths of their pars; with longitude and latitude swapped they have",
+                latitude=plane.latitude,
+                longitude=plane.longitude,
+            ),
+            said("Look where the course is. GeoJSON wants longitude first (RFC 7946)."),
             "",
             None,
             plane.longitude,

@@ -11,6 +11,7 @@ from marram.course.mending.hole_writing import read_writing
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import LineThing, Setting, Thing, drawn, lines_in
 from marram.course.reading.shapes import hole_numbers
+from marram.said import said
 
 PIECES = 30.0
 """Ends of pieces of one line of play no further apart than this are proposed to be joined, metres (own choice)."""
@@ -31,9 +32,9 @@ def turn_line(setting: Setting, fault: Fault) -> Proposal | None:
     shape = setting.shape(line.ident)
     if shape is None:
         return None
-    why = "It begins on a green and ends on none; a line of play runs from the tee to the hole."
+    why = said("It begins on a green and ends on none; a line of play runs from the tee to the hole.")
     turned = setting.redraw(line.ident, shape.reverse())
-    return offer("turn_line", fault, why, [Choice("Turn the line round", (turned,))])
+    return offer("turn_line", fault, why, [Choice(said("Turn the line round"), (turned,))])
 
 
 def end_on_green(setting: Setting, fault: Fault) -> Proposal | None:
@@ -51,9 +52,19 @@ def end_on_green(setting: Setting, fault: Fault) -> Proposal | None:
         target = hole_on(setting, green)
         extended = LineString([*_kept(line, green), (target.x, target.y)])
         edit = setting.redraw(line.ident, drawn(setting.plane.outward(extended)))
-        words = f"End it on {ident}, {distance:.1f} m away" if len(near) > 1 else f"End it on {ident}"
-        choices.append(Choice(words, (edit,), (f"the green is {distance:.1f} m from its end now",)))
-    why = "No other line of play ends on a green so near; the hole lies on the green of its line of play."
+        words = (
+            said("End it on {ident}, {distance:.1f} m away", ident=ident, distance=distance)
+            if len(near) > 1
+            else said("End it on {ident}", ident=ident)
+        )
+        choices.append(
+            Choice(
+                words, (edit,), (said("the green is {distance:.1f} m from its end now", distance=distance),)
+            )
+        )
+    why = said(
+        "No other line of play ends on a green so near; the hole lies on the green of its line of play."
+    )
     return offer("end_on_green", fault, why, choices)
 
 
@@ -90,9 +101,9 @@ def join_pieces(setting: Setting, fault: Fault) -> Proposal | None:
     if len(pieces) > 1:
         made, gap = joined(setting, pieces)
         edit = setting.redraw(fault.feature, drawn(setting.plane.outward(made)))
-        said = (f"the widest gap between its pieces is {gap:.1f} m",)
-        why = "The pieces are one after the other; together they are one line of play."
-        return offer("join_pieces", fault, why, [Choice("Join the pieces to one line", (edit,), said)])
+        adds = (said("the widest gap between its pieces is {gap:.1f} m", gap=gap),)
+        why = said("The pieces are one after the other; together they are one line of play.")
+        return offer("join_pieces", fault, why, [Choice(said("Join the pieces to one line"), (edit,), adds)])
     if shape.geom_type in {"Polygon", "MultiPolygon"}:
         return _through_area(setting, fault, setting.plane.inward(shape))
     return None
@@ -109,14 +120,14 @@ def _through_area(setting: Setting, fault: Fault, area: BaseGeometry) -> Proposa
     ]
     choices = [
         Choice(
-            f"Draw it from {_back(tees, green).ident} to {green.ident}",
+            said("Draw it from {back} to {green}", back=_back(tees, green).ident, green=green.ident),
             (setting.redraw(fault.feature, _straight(setting, _back(tees, green), green)),),
-            ("a straight line: bends are to be drawn",),
+            (said("a straight line: bends are to be drawn"),),
         )
         for green in greens[:3]
         if tees
     ]
-    why = "The hole is drawn as an area; its line of play runs from the tee to the green inside it."
+    why = said("The hole is drawn as an area; its line of play runs from the tee to the green inside it.")
     return offer("draw_line", fault, why, choices)
 
 
@@ -169,20 +180,27 @@ def one_line(setting: Setting, fault: Fault) -> Proposal | None:
                 setting.redraw(other.ident, drawn(setting.plane.outward(made))),
                 *setting.remove(line.ident),
             )
-            said = (f"{line.ident} becomes a part of {other.ident}", f"the gap between them is {gap:.1f} m")
-            why = "One begins where the other ends: they look like two pieces of one line of play."
-            return offer("join_pieces", fault, why, [Choice("Join the pieces to one line", edits, said)])
+            adds = (
+                said("{line} becomes a part of {other}", line=line.ident, other=other.ident),
+                said("the gap between them is {gap:.1f} m", gap=gap),
+            )
+            why = said("One begins where the other ends: they look like two pieces of one line of play.")
+            return offer(
+                "join_pieces", fault, why, [Choice(said("Join the pieces to one line"), edits, adds)]
+            )
         if _alike(line, other):
             kept = sorted((line, other), key=lambda one: one.shape.length, reverse=True)
             choices = [
                 Choice(
                     f"Keep {one.ident}, {one.shape.length:.0f} m",
                     setting.remove(gone.ident),
-                    (f"{gone.ident} goes",),
+                    (said("{gone} goes", gone=gone.ident),),
                 )
                 for one, gone in zip(kept, reversed(kept), strict=True)
             ]
-            why = "Both end at the same place: they look like two lines of one hole, from different tees perhaps."
+            why = said(
+                "Both end at the same place: they look like two lines of one hole, from different tees perhaps."
+            )
             return offer("keep_line", fault, why, choices)
     return None
 
@@ -207,9 +225,14 @@ def missing_lines(setting: Setting, fault: Fault) -> list[Proposal]:
             continue
         straight = _straight(setting, tee, greens[0])
         edit = setting.add(ident, straight, golf="hole", ref=str(number))
-        said = ("a straight line from the farthest tee: bends, par and stroke index are to be added",)
-        why = f"Tee {tee.ident} and green {greens[0].ident} say they belong to hole {number}, which has no line of play."
-        choice = Choice(f"Draw hole {number} from its tee to its green", (edit,), said)
+        adds = (said("a straight line from the farthest tee: bends, par and stroke index are to be added"),)
+        why = said(
+            "Tee {tee} and green {greens} say they belong to hole {number}, which has no line of play.",
+            tee=tee.ident,
+            greens=greens[0].ident,
+            number=number,
+        )
+        choice = Choice(said("Draw hole {number} from its tee to its green", number=number), (edit,), adds)
         ends = {greens[0].ident, *(one.ident for one in tees)}
         also = [one for one in setting.faults if one.feature in ends and one.check in WITHOUT_LINE]
         found.append(offer("draw_line", fault, why, [choice], also=also, about=str(number)))

@@ -9,6 +9,7 @@ from marram.course.mending.lines import PIECES, joined, numbers_of
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import LineThing, Setting, Thing, drawn
 from marram.course.versions.map_edits import Edit
+from marram.said import said
 
 AT_TEE = 15.0
 """A tee with a number tells that of a line of play that begins no further from it, metres (own choice)."""
@@ -40,9 +41,14 @@ def _numbered(setting: Setting, line: LineThing, number: int) -> Edit:
 def _as_written(
     setting: Setting, fault: Fault, line: LineThing, number: int, written: str
 ) -> Proposal | None:
-    of = f" of course {line.writing.course}" if line.writing.course else ""
-    choice = Choice(f"Take {written!r} as hole {number}{of}", (_numbered(setting, line, number),))
-    why = "The number of a hole stands alone in ref; what else is written here names the hole's course, or nothing."
+    of = said(" of course {course}", course=line.writing.course) if line.writing.course else ""
+    choice = Choice(
+        said("Take {written!r} as hole {number}{of}", written=written, number=number, of=of),
+        (_numbered(setting, line, number),),
+    )
+    why = said(
+        "The number of a hole stands alone in ref; what else is written here names the hole's course, or nothing."
+    )
     return offer("number_hole", fault, why, [choice])
 
 
@@ -57,19 +63,22 @@ def _several(
         if ident not in setting.features:
             copied = setting.retag(line.ident, ref=str(second), handicap=None)
             again = Edit("add", ident, {**(copied.feature or {}), "id": ident})
-            said = (f"the line is drawn a second time as hole {second}",)
+            adds = (said("the line is drawn a second time as hole {second}", second=second),)
             choices.append(
                 Choice(
-                    f"Use it for both holes, {first} and {second}",
+                    said("Use it for both holes, {first} and {second}", first=first, second=second),
                     (_numbered(setting, line, first), again),
-                    said,
+                    adds,
                 )
             )
-    choices += [Choice(f"Take it as hole {number}", (_numbered(setting, line, number),)) for number in free]
+    choices += [
+        Choice(said("Take it as hole {number}", number=number), (_numbered(setting, line, number),))
+        for number in free
+    ]
     why = (
-        "Two numbers are written: one hole played twice, or a range that no single line of play can be."
+        said("Two numbers are written: one hole played twice, or a range that no single line of play can be.")
         if span
-        else "Several numbers are written: one hole played twice, as on nine holes played as eighteen."
+        else said("Several numbers are written: one hole played twice, as on nine holes played as eighteen.")
     )
     return offer("number_hole", fault, why, choices)
 
@@ -83,9 +92,17 @@ def _piece_of(setting: Setting, fault: Fault, line: LineThing) -> Proposal | Non
             continue
         made, gap = joined(setting, [line.path, other.path])
         edits = (setting.redraw(other.ident, drawn(setting.plane.outward(made))), *setting.remove(line.ident))
-        said = (f"{line.ident} becomes a part of {other.ident}", f"the gap between them is {gap:.1f} m")
-        why = f"It goes on where the line of play of hole {other.number} ends."
-        return offer("join_pieces", fault, why, [Choice(f"Join it to hole {other.number}", edits, said)])
+        adds = (
+            said("{line} becomes a part of {other}", line=line.ident, other=other.ident),
+            said("the gap between them is {gap:.1f} m", gap=gap),
+        )
+        why = said("It goes on where the line of play of hole {other} ends.", other=other.number)
+        return offer(
+            "join_pieces",
+            fault,
+            why,
+            [Choice(said("Join it to hole {other}", other=other.number), edits, adds)],
+        )
     return None
 
 
@@ -100,9 +117,12 @@ def _told_by_ground(setting: Setting, fault: Fault, line: LineThing) -> Proposal
                 votes.update(numbers_of(thing))
     free = [number for number, _ in votes.most_common() if number not in _taken(setting)]
     choices = [
-        Choice(f"Take it as hole {number}", (_numbered(setting, line, number),)) for number in free[:4]
+        Choice(said("Take it as hole {number}", number=number), (_numbered(setting, line, number),))
+        for number in free[:4]
     ]
-    return offer("number_hole", fault, "The tee, the green or the pin at its ends has this number.", choices)
+    return offer(
+        "number_hole", fault, said("The tee, the green or the pin at its ends has this number."), choices
+    )
 
 
 def _chosen(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
@@ -119,11 +139,15 @@ def _chosen(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
         return sum(ways) / len(ways) if ways else float("inf")
 
     choices = [
-        Choice(f"Take it as hole {number}", (_numbered(setting, line, number),))
+        Choice(said("Take it as hole {number}", number=number), (_numbered(setting, line, number),))
         for number in sorted(free, key=away)
     ]
-    choices.append(Choice("It is no hole of this course: take it off the map", setting.remove(line.ident)))
-    why = "Nothing in the map tells its number; the holes that have no line of play yet come first where they would fit."
+    choices.append(
+        Choice(said("It is no hole of this course: take it off the map"), setting.remove(line.ident))
+    )
+    why = said(
+        "Nothing in the map tells its number; the holes that have no line of play yet come first where they would fit."
+    )
     return offer("number_hole", fault, why, choices)
 
 

@@ -16,6 +16,7 @@ from marram.course.mending.setting import Setting
 from marram.course.reading.geojson import WGS84, Unreadable, crs_of, geometry_of
 from marram.course.reading.selection import FURTHEST_DEGREES
 from marram.course.versions.map_edits import Edit
+from marram.said import said
 
 Place = Callable[[float, float], tuple[float, float]]
 """How a position is moved: from two numbers to longitude and latitude."""
@@ -30,9 +31,11 @@ def swap(setting: Setting, fault: Fault) -> Proposal | None:
     right = len(wrong) < len(setting.used)
     choices = []
     if wrong and not right and (edits := _moved(setting, wrong, _swapped)):
-        said = (f"{len(edits)} features are changed",)
-        choices.append(Choice("Swap longitude and latitude of the whole map", edits, said))
-        why = "No position of the map is right as it stands, and every one would be with its two numbers swapped."
+        adds = (said("{count} features are changed", count=len(edits)),)
+        choices.append(Choice(said("Swap longitude and latitude of the whole map"), edits, adds))
+        why = said(
+            "No position of the map is right as it stands, and every one would be with its two numbers swapped."
+        )
         return offer(
             "swap",
             fault,
@@ -43,8 +46,8 @@ def swap(setting: Setting, fault: Fault) -> Proposal | None:
     if edits := _moved(setting, [fault.feature], _swapped):
         if not _near_others(setting, edits[0]):
             return None
-        choices.append(Choice("Swap its longitude and latitude", edits))
-    return offer("swap", fault, "Swapped, it lies where the rest of the course is.", choices)
+        choices.append(Choice(said("Swap its longitude and latitude"), edits))
+    return offer("swap", fault, said("Swapped, it lies where the rest of the course is."), choices)
 
 
 def turn_back(setting: Setting, fault: Fault) -> Proposal | None:
@@ -54,8 +57,8 @@ def turn_back(setting: Setting, fault: Fault) -> Proposal | None:
     edits = _moved(
         setting, [fault.feature], lambda x, y: (x - 360 if x > 180 else x + 360 if x < -180 else x, y)
     )
-    why = "A longitude beyond 180° is the same place as one on the other side of the antimeridian."
-    return offer("turn_back", fault, why, [Choice("Write its longitudes within 180°", edits)])
+    why = said("A longitude beyond 180° is the same place as one on the other side of the antimeridian.")
+    return offer("turn_back", fault, why, [Choice(said("Write its longitudes within 180°"), edits)])
 
 
 def transform(setting: Setting, fault: Fault) -> Proposal | None:
@@ -68,9 +71,9 @@ def transform(setting: Setting, fault: Fault) -> Proposal | None:
         edits = _moved(setting, every, _from(crs.name))
         choices.append(Choice(f"Compute WGS 84 from {crs.name}", _own_crs(setting, edits) if edits else ()))
     if len(degrees) == len(every):
-        said = ("only right if the positions are longitude and latitude already",)
-        choices.append(Choice("Take its positions as WGS 84 degrees", _own_crs(setting, degrees), said))
-    why = "All of marram's positions are WGS 84 longitude and latitude in degrees."
+        adds = (said("only right if the positions are longitude and latitude already"),)
+        choices.append(Choice(said("Take its positions as WGS 84 degrees"), _own_crs(setting, degrees), adds))
+    why = said("All of marram's positions are WGS 84 longitude and latitude in degrees.")
     return offer("transform", fault, why, choices)
 
 
@@ -78,13 +81,13 @@ def swap_all(setting: Setting, fault: Fault) -> Proposal | None:
     """Propose to swap longitude and latitude of every feature of a map that looks swapped."""
     every = list(setting.used)
     edits = _moved(setting, every, _swapped)
-    said = (f"{len(edits)} features are changed",)
-    why = "Read the other way round, the holes have the lengths of their pars."
+    adds = (said("{count} features are changed", count=len(edits)),)
+    why = said("Read the other way round, the holes have the lengths of their pars.")
     return offer(
         "swap",
         fault,
         why,
-        [Choice("Swap longitude and latitude of the whole map", edits, said)] if edits else [],
+        [Choice(said("Swap longitude and latitude of the whole map"), edits, adds)] if edits else [],
     )
 
 

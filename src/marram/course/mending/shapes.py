@@ -17,6 +17,7 @@ from marram.course.reading.geojson import INCOMPLETE, Unreadable, geometry_of
 from marram.course.reading.shapes import polygons
 from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.course.versions.map_edits import Edit
+from marram.said import Said, all_of, counted, said
 
 SLIVER = 0.01
 """Parts below this share of the whole are slips of the drawing and are proposed to be dropped (own choice)."""
@@ -28,8 +29,10 @@ def leave_out(setting: Setting, fault: Fault) -> Proposal | None:
     """Propose to take off the map what cannot be read or drawn as it should be."""
     if fault.feature not in setting.features or _last_hole(setting, fault.feature):
         return None
-    choice = Choice("Take it off the map", setting.remove(fault.feature), ("nothing of it stays on the map",))
-    why = "Nothing definite can be made of it: draw it anew in the editor, or do without it."
+    choice = Choice(
+        said("Take it off the map"), setting.remove(fault.feature), (said("nothing of it stays on the map"),)
+    )
+    why = said("Nothing definite can be made of it: draw it anew in the editor, or do without it.")
     return offer("leave_out", fault, why, [choice])
 
 
@@ -44,7 +47,7 @@ def untangle(setting: Setting, fault: Fault) -> Proposal | None:
     if shape is None or shape.is_valid:
         return None
     choices = untangled(setting, fault.feature, shape)
-    why = (
+    why = said(
         "The edge crosses or touches itself, so that nobody can tell its inside; these areas it does enclose."
     )
     return offer("untangle", fault, why, choices)
@@ -62,25 +65,27 @@ def untangled(setting: Setting, ident: str, shape: BaseGeometry) -> list[Choice]
             continue
         sizes = [_square(setting, part) for part in parts]
         kept = [part for part, size in zip(parts, sizes, strict=True) if size > SLIVER * sum(sizes)]
-        dropped = [f"a part of {_size(size)} is dropped" for size in sizes[len(kept) :]]
+        dropped = [said("a part of {size} is dropped", size=_size(size)) for size in sizes[len(kept) :]]
         lost = setting.plane.inward(shapely.union_all(_thin(made))).length
         if lost > SLIVER:
-            dropped.append(f"{lost:.1f} m of edge that encloses nothing are dropped")
+            dropped.append(said("{lost:.1f} m of edge that encloses nothing are dropped", lost=lost))
         if len(kept) == 1:
             choices.append(
                 Choice(
-                    "Untangle it", (setting.redraw(ident, kept[0]),), (*dropped, f"{_size(sizes[0])} stay")
+                    said("Untangle it"),
+                    (setting.redraw(ident, kept[0]),),
+                    (*dropped, said("{size} stay", size=_size(sizes[0]))),
                 )
             )
             continue
-        told = " and ".join(_size(size) for size in sizes[: len(kept)])
-        words = f"Keep all {len(kept)} parts" if len(kept) > 2 else "Keep both parts"
+        told = all_of(_size(size) for size in sizes[: len(kept)])
+        words = said("Keep all {count} parts", count=len(kept)) if len(kept) > 2 else said("Keep both parts")
         choices.append(Choice(words, (setting.redraw(ident, MultiPolygon(kept)),), (told, *dropped)))
         choices += [
             Choice(
-                f"Keep only the part of {_size(size)}",
+                said("Keep only the part of {size}", size=_size(size)),
                 (setting.redraw(ident, part),),
-                (f"{_size(sum(sizes) - size)} are dropped",),
+                (said("{size} are dropped", size=_size(sum(sizes) - size)),),
             )
             for part, size in zip(kept[:2], sizes, strict=False)
         ]
@@ -103,15 +108,19 @@ def close_ring(setting: Setting, fault: Fault) -> Proposal | None:
             made, gap = _around(setting, geometry_of(geometry))
     except (ValueError, TypeError, IndexError, Unreadable, shapely.errors.GEOSException):
         return None
-    why = f"The edge begins and ends {gap:.1f} m apart; a straight line would close it."
+    why = said("The edge begins and ends {gap:.1f} m apart; a straight line would close it.", gap=gap)
     if made.is_valid:
         edit = setting.redraw(fault.feature, made)
-        return offer("close_ring", fault, why, [Choice("Close it with a straight line", (edit,))])
+        return offer("close_ring", fault, why, [Choice(said("Close it with a straight line"), (edit,))])
     choices = [
-        Choice(f"Close it, then {one.words[0].lower()}{one.words[1:]}", one.edits, one.said)
+        Choice(
+            said("Close it. {then}", then=one.words),
+            one.edits,
+            one.said,
+        )
         for one in untangled(setting, fault.feature, made)
     ]
-    return offer("close_ring", fault, f"{why} Closed like this it crosses itself.", choices)
+    return offer("close_ring", fault, said("{why} Closed like this it crosses itself.", why=why), choices)
 
 
 def _closed_parts(setting: Setting, parts: Any) -> tuple[BaseGeometry, float]:
@@ -158,12 +167,16 @@ def take_known(setting: Setting, fault: Fault) -> Proposal | None:
     feature = setting.redraw(fault.feature, made).feature or {}
     properties = {key: value for key, value in feature["properties"].items() if key != INCOMPLETE}
     edit = Edit("change", fault.feature, {**feature, "properties": properties})
-    said = ("where parts are missing the edge is a straight line: look at it",)
+    adds = (said("where parts are missing the edge is a straight line: look at it"),)
     choices = [
-        Choice("Use what the file holds of it", (edit,), said),
-        Choice("Take it off the map", setting.remove(fault.feature), ("nothing of it stays on the map",)),
+        Choice(said("Use what the file holds of it"), (edit,), adds),
+        Choice(
+            said("Take it off the map"),
+            setting.remove(fault.feature),
+            (said("nothing of it stays on the map"),),
+        ),
     ]
-    why = "The file was cut; a larger export has the whole of it, and is the better way."
+    why = said("The file was cut; a larger export has the whole of it, and is the better way.")
     return offer("take_known", fault, why, choices)
 
 
@@ -184,23 +197,36 @@ def take_parts(setting: Setting, fault: Fault) -> Proposal | None:
     areas = [part for one in found for part in polygons(one)]
     lines = [part for one in found for part in lines_in(one)]
     points = [one for one in found if one.geom_type == "Point"]
-    drawings: list[tuple[str, int, BaseGeometry]] = []
+    drawings: list[tuple[Said, int, BaseGeometry]] = []
     if areas:
-        drawings.append(("area", len(areas), areas[0] if len(areas) == 1 else MultiPolygon(areas)))
+        drawings.append(
+            (
+                counted("Draw it as its area", "Draw it as its {count} areas", len(areas)),
+                len(areas),
+                areas[0] if len(areas) == 1 else MultiPolygon(areas),
+            )
+        )
     if wanted not in AREA_KINDS and lines:
-        drawings.append(("line", len(lines), shapely.line_merge(MultiLineString(lines))))
+        drawings.append(
+            (
+                counted("Draw it as its line", "Draw it as its {count} lines", len(lines)),
+                len(lines),
+                shapely.line_merge(MultiLineString(lines)),
+            )
+        )
     if wanted not in AREA_KINDS and points:
-        drawings.append(("point", 1, points[0]))
+        drawings.append((said("Draw it as its point"), 1, points[0]))
     choices: list[Choice] = []
     for words, count, made in drawings:
         if not made.is_valid:
             choices += untangled(setting, fault.feature, made)
             continue
         left = len(areas) + len(lines) + len(points) - count + unreadable
-        said = (f"{left} other parts of the collection are dropped",) if left > 0 else ()
-        many = f"its {count} {words}s" if count > 1 else f"its {words}"
-        choices.append(Choice(f"Draw it as {many}", (setting.redraw(fault.feature, made),), said))
-    return offer("take_parts", fault, "It is a collection of shapes, of which one kind is meant.", choices)
+        adds = (said("{left} other parts of the collection are dropped", left=left),) if left > 0 else ()
+        choices.append(Choice(words, (setting.redraw(fault.feature, made),), adds))
+    return offer(
+        "take_parts", fault, said("It is a collection of shapes, of which one kind is meant."), choices
+    )
 
 
 def read_positions(setting: Setting, fault: Fault) -> Proposal | None:
@@ -215,10 +241,14 @@ def read_positions(setting: Setting, fault: Fault) -> Proposal | None:
         geometry_of(made)
     except (Unreadable, ValueError):
         return None
-    said = (f"{len(lost)} of its positions {'is' if len(lost) == 1 else 'are'} dropped",) if lost else ()
-    words = "Drop the positions that are none" if lost else "Read the positions as numbers"
-    why = "A position is two numbers, longitude and latitude; some here are not."
-    return offer("read_positions", fault, why, [Choice(words, (setting.redraw(fault.feature, made),), said)])
+    adds = (
+        (counted("{count} of its positions is dropped", "{count} of its positions are dropped", len(lost)),)
+        if lost
+        else ()
+    )
+    words = said("Drop the positions that are none") if lost else said("Read the positions as numbers")
+    why = said("A position is two numbers, longitude and latitude; some here are not.")
+    return offer("read_positions", fault, why, [Choice(words, (setting.redraw(fault.feature, made),), adds)])
 
 
 def _cleaned(value: Any, depth: int, lost: list[Any]) -> Any:
@@ -242,9 +272,12 @@ def drop_doubled(setting: Setting, fault: Fault) -> Proposal | None:
     made = without_doubled(geometry) if isinstance(geometry, dict) else None
     if made is None:
         return None
-    choice = Choice("Keep each place once", (setting.redraw(fault.feature, made),))
+    choice = Choice(said("Keep each place once"), (setting.redraw(fault.feature, made),))
     return offer(
-        "drop_doubled", fault, "The shape stays the same; dragged, a doubled corner leaves a spike.", [choice]
+        "drop_doubled",
+        fault,
+        said("The shape stays the same; dragged, a doubled corner leaves a spike."),
+        [choice],
     )
 
 

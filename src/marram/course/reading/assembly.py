@@ -15,6 +15,7 @@ from marram.course.reading.selection import choose_outline, misplaced, of_course
 from marram.course.reading.shapes import closed_boundary, hole_numbers, to_feature, to_features
 from marram.course.reading.source import Source, SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
+from marram.said import said
 
 
 def assemble(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
@@ -38,8 +39,10 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
         nothing = Fault(
             Severity.ERROR,
             "no_golf",
-            "nothing in the file is tagged as part of the golf course",
-            "Draw the holes, greens, bunkers and penalty areas with golf=* tags; see docs/course-map.md.",
+            said("nothing in the file is tagged as part of the golf course"),
+            said(
+                "Draw the holes, greens, bunkers and penalty areas with golf=* tags; see docs/course-map.md."
+            ),
         )
         return None, [*source.faults, nothing]
     lost = misplaced(chosen)
@@ -88,8 +91,10 @@ def _boundary(outline: SourceFeature | None, features: Sequence[Feature], faults
         )
     faults.warn(
         "no_boundary",
-        "the map has no boundary: out of bounds cannot be told",
-        "Draw the boundary with marram=boundary, or the outline of the course with leisure=golf_course.",
+        said("the map has no boundary: out of bounds cannot be told"),
+        said(
+            "Draw the boundary with marram=boundary, or the outline of the course with leisure=golf_course."
+        ),
     )
     return rest
 

@@ -7,11 +7,11 @@ from typing import Any
 from shapely.geometry import mapping
 
 from marram.course.fault import Fault
-from marram.course.reading.files import bytes_of, is_xml
+from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import INCOMPLETE, UNREADABLE
 from marram.course.reading.osm_xml import read_osm_xml
 from marram.course.reading.source import Source, unreadable
-from marram.errors import InputError
+from marram.said import said
 from marram.visible import visible
 
 Document = dict[str, Any]
@@ -33,7 +33,7 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     source = Source()
     try:
         contents = bytes_of(path)
-    except InputError as error:
+    except CannotOpen as error:
         return None, unreadable(error).faults
     if is_xml(contents):
         source = read_osm_xml(path.name, contents)
@@ -41,7 +41,11 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     try:
         document = json.loads(contents)
     except (ValueError, RecursionError) as error:
-        source.give_up("not_json", f"{path.name} is not JSON: {error}", "Export the map as GeoJSON again.")
+        source.give_up(
+            "not_json",
+            said("{path} is not JSON: {error}", path=path.name, error=error),
+            said("Export the map as GeoJSON again."),
+        )
         return None, source.faults
     if (
         not isinstance(document, dict)
@@ -50,8 +54,8 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     ):
         source.give_up(
             "not_a_collection",
-            f"{path.name} is not a GeoJSON FeatureCollection",
-            "Export the whole map, with a 'features' list.",
+            said("{path} is not a GeoJSON FeatureCollection", path=path.name),
+            said("Export the whole map, with a 'features' list."),
         )
         return None, source.faults
     return named(document), []

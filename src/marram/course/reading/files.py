@@ -6,12 +6,24 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from marram.errors import InputError
+from marram.said import said
 from marram.visible import short
 
 MOST_MEGABYTES = 100
 """A larger map or survey is not read (own choice: a whole course in every detail is below 10; 50,000 features take 20)."""
 
+NO_UTF_8 = said("no text in UTF-8")
+
 UTF_16 = (b"\xff\xfe", b"\xfe\xff")
+
+
+class CannotOpen(InputError):
+    """A file that cannot be opened at all: what is wrong, and what to do about it."""
+
+    def __init__(self, path: Path | str, why: str, remedy: str) -> None:
+        self.what = said("{path} cannot be read: {why}", path=path, why=why)
+        self.remedy = remedy
+        super().__init__(said("{what}. {remedy}", what=self.what, remedy=remedy))
 
 
 def bytes_of(path: Path, most: int = MOST_MEGABYTES) -> bytes:
@@ -22,30 +34,32 @@ def bytes_of(path: Path, most: int = MOST_MEGABYTES) -> bytes:
         most: how many megabytes it may have.
 
     Raises:
-        InputError: it is not there, no plain file (a folder, a pipe, a device), may not be read, or is too large.
+        CannotOpen: it is not there, no plain file (a folder, a pipe, a device), may not be read, or is too large.
     """
     try:
         found = path.stat()
         if stat.S_ISDIR(found.st_mode):
-            raise InputError(f"{path} cannot be read: it is a folder. Name a file in it.")
+            raise CannotOpen(path, said("it is a folder"), said("Name a file in it."))
         if not stat.S_ISREG(found.st_mode):
-            raise InputError(
-                f"{path} cannot be read: it is no plain file (a pipe or a device). Save it as a file."
+            raise CannotOpen(
+                path, said("it is no plain file (a pipe or a device)"), said("Save it as a file.")
             )
         if found.st_size > most * 1_000_000:
-            raise InputError(
-                f"{path} cannot be read: it has {found.st_size / 1e6:.0f} MB, and at most {most} are read. Export the "
-                "ground of one course alone."
+            size = said(
+                "it has {size:.0f} MB, and at most {most} are read", size=found.st_size / 1e6, most=most
             )
+            raise CannotOpen(path, size, said("Export the ground of one course alone."))
         if not os.access(path, os.R_OK):
-            raise InputError(f"{path} cannot be read: permission denied. Change who may read it.")
+            raise CannotOpen(path, said("permission denied"), said("Change who may read it."))
         return path.read_bytes()
     except OSError as error:
-        raise InputError(f"{path} cannot be read: {error.strerror}. Check the path.") from None
+        raise CannotOpen(path, str(error.strerror), said("Check the path.")) from None
     except ValueError as error:
         if isinstance(error, InputError):
             raise
-        raise InputError(f"{short(str(path))!r} is no path ({error}). Check the path.") from None
+        raise CannotOpen(
+            short(str(path)), said("it is no path ({error})", error=error), said("Check the path.")
+        ) from None
 
 
 def is_xml(data: bytes) -> bool:
@@ -53,7 +67,7 @@ def is_xml(data: bytes) -> bool:
     return data[:64].lstrip(b"\xef\xbb\xbf\xff\xfe\x00 \t\r\n").startswith(b"<")
 
 
-def text_of(name: str, data: bytes, otherwise: str = "no text in UTF-8") -> str:
+def text_of(name: str, data: bytes, otherwise: str = NO_UTF_8) -> str:
     """Return the text in UTF-8, or in UTF-16 with its mark, that bytes hold.
 
     Raises:
@@ -64,12 +78,21 @@ def text_of(name: str, data: bytes, otherwise: str = "no text in UTF-8") -> str:
     except UnicodeDecodeError as error:
         line = data[: error.start].count(b"\n") + 1
         raise InputError(
-            f"{name}, line {line}: this is {otherwise}. Save the file as UTF-8 (Latin-1 is not guessed)."
+            said(
+                "{name}, line {line}: this is {otherwise}. Save the file as UTF-8 (Latin-1 is not guessed).",
+                name=name,
+                line=line,
+                otherwise=otherwise,
+            )
         ) from None
     if "\0" in text:
         line = text[: text.index("\0")].count("\n") + 1
         raise InputError(
-            f"{name}, line {line}: it holds a null character, which no text has. Export it again."
+            said(
+                "{name}, line {line}: it holds a null character, which no text has. Export it again.",
+                name=name,
+                line=line,
+            )
         )
     return text
 
@@ -92,11 +115,13 @@ def csv_rows(name: str, text: str) -> Iterator[tuple[int, list[str]]]:
             return
         except csv.Error as error:
             why = (
-                "a quotation mark is opened here and never closed"
+                said("a quotation mark is opened here and never closed")
                 if "end of data" in str(error)
-                else f"this is no CSV ({error})"
+                else said("this is no CSV ({error})", error=error)
             )
-            raise InputError(f"{name}, line {line}: {why}. Close it, or leave it out.") from None
+            raise InputError(
+                said("{name}, line {line}: {why}. Close it, or leave it out.", name=name, line=line, why=why)
+            ) from None
         if any(cell.strip() for cell in row):
             yield line, row
         line = reader.line_num + 1

@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
+from marram.said import Said, counted, said
 from marram.visible import short, visible
 
 _Table = NDArray[np.float64]
@@ -46,15 +47,23 @@ def read_geojson(name: str, data: bytes) -> Source:
     try:
         document = json.loads(data)
     except UnicodeDecodeError:
-        return source.give_up("not_json", f"{name} is not JSON: it is no text in UTF-8", "Save it as UTF-8.")
+        return source.give_up(
+            "not_json",
+            said("{name} is not JSON: it is no text in UTF-8", name=name),
+            said("Save it as UTF-8."),
+        )
     except (ValueError, RecursionError) as error:
-        why = "it is nested without end" if isinstance(error, RecursionError) else visible(str(error))
-        return source.give_up("not_json", f"{name} is not JSON: {why}", "Export the map as GeoJSON again.")
+        why = said("it is nested without end") if isinstance(error, RecursionError) else visible(str(error))
+        return source.give_up(
+            "not_json",
+            said("{name} is not JSON: {why}", name=name, why=why),
+            said("Export the map as GeoJSON again."),
+        )
     if not isinstance(document, dict) or document.get("type") != "FeatureCollection":
         return source.give_up(
             "not_a_collection",
-            f"{name} is not a GeoJSON FeatureCollection",
-            "Export the whole map, with a 'features' list.",
+            said("{name} is not a GeoJSON FeatureCollection", name=name),
+            said("Export the whole map, with a 'features' list."),
         )
     return source_of(document)
 
@@ -69,8 +78,8 @@ def source_of(document: dict[str, Any]) -> Source:
     if system.given and not system.wgs84 and not (items and own):
         return source.give_up(
             "not_wgs84",
-            f"its 'crs' {system.words}, but marram reads WGS 84 longitude and latitude",
-            "Export in WGS 84 (EPSG:4326), as RFC 7946 asks.",
+            said("its 'crs' {words}, but marram reads WGS 84 longitude and latitude", words=system.words),
+            said("Export in WGS 84 (EPSG:4326), as RFC 7946 asks."),
         )
     source.credit = visible(str(document.get("copyright") or document.get("attribution") or ""))
     source.bounds = _covered(document)
@@ -99,12 +108,14 @@ class Crs:
         return self.name.endswith(WGS84_NAMES)
 
     @property
-    def words(self) -> str:
+    def words(self) -> Said:
         """What it says, for messages."""
         if self.name:
-            return f"says {self.name}"
+            return said("says {name}", name=self.name)
         return (
-            f"is a link ({self.link}), which is not followed" if self.link else "names no coordinate system"
+            said("is a link ({link}), which is not followed", link=self.link)
+            if self.link
+            else said("names no coordinate system")
         )
 
 
@@ -138,15 +149,20 @@ def _read_feature(source: Source, item: Any, index: int) -> None:
     if not isinstance(item, dict) or not isinstance(item.get("properties") or {}, dict) or UNREADABLE in item:
         ident = str(item.get("id", "")) if isinstance(item, dict) and UNREADABLE in item else ""
         source.refuse(
-            "not_a_feature", f"entry {index} of 'features' is not a GeoJSON Feature", "Remove it.", ident
+            "not_a_feature",
+            said("entry {index} of 'features' is not a GeoJSON Feature", index=index),
+            said("Remove it."),
+            ident,
         )
         return
     properties = item.get("properties") or {}
     if is_about_golf(properties) and (lost := properties.get(INCOMPLETE)):
         source.refuse(
             "incomplete",
-            f"{lost} of its parts {'is' if lost == 1 else 'are'} not in the file",
-            "Export a larger rectangle, or with complete ways and relations.",
+            counted(
+                "{count} of its parts is not in the file", "{count} of its parts are not in the file", lost
+            ),
+            said("Export a larger rectangle, or with complete ways and relations."),
             str(item.get("id", "")),
             first_position(item.get("geometry")),
         )
@@ -198,7 +214,7 @@ def geometry_of(value: Any) -> BaseGeometry:
     """
     geometry = _geometry(value)
     if geometry.is_empty:
-        raise Unreadable("no_geometry", "its geometry is empty", "Draw it, or remove it.")
+        raise Unreadable("no_geometry", said("its geometry is empty"), said("Draw it, or remove it."))
     return geometry
 
 
@@ -209,8 +225,8 @@ def _geometry(value: Any) -> BaseGeometry:
     if not isinstance(coordinates, list):
         raise Unreadable(
             "no_geometry",
-            f"it has no usable geometry ({short(kind) if kind else 'none'})",
-            "Draw it, or remove it.",
+            said("it has no usable geometry ({kind})", kind=short(kind) if kind else said("none")),
+            said("Draw it, or remove it."),
         )
     match kind:
         case "Point":
@@ -227,7 +243,9 @@ def _geometry(value: Any) -> BaseGeometry:
             return MultiPolygon([_polygon(rings) for rings in coordinates])
         case _:
             raise Unreadable(
-                "no_geometry", f"its geometry type {short(kind)!r} is not used here", "Draw it as an area."
+                "no_geometry",
+                said("its geometry type {kind!r} is not used here", kind=short(kind)),
+                said("Draw it as an area."),
             )
 
 
@@ -238,11 +256,13 @@ def _position(value: Any) -> Position:
         or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
     ):
         raise Unreadable(
-            "bad_position", f"{short(value)} is no position", "Give longitude, then latitude, in degrees."
+            "bad_position",
+            said("{value} is no position", value=short(value)),
+            said("Give longitude, then latitude, in degrees."),
         )
     position = (float(value[0]), float(value[1]))
     if reason := out_of_range([position]):
-        raise Unreadable("out_of_range", reason, "Give WGS 84 longitude, then latitude, in degrees.")
+        raise Unreadable("out_of_range", reason, said("Give WGS 84 longitude, then latitude, in degrees."))
     return position
 
 
@@ -272,7 +292,7 @@ def _line(value: Any) -> _Table:
     table = _positions(value)
     if _different(table) < 2:
         raise Unreadable(
-            "too_short", "its line has fewer than two different positions", "Draw the whole line."
+            "too_short", said("its line has fewer than two different positions"), said("Draw the whole line.")
         )
     return table
 
@@ -280,7 +300,7 @@ def _line(value: Any) -> _Table:
 def _polygon(rings: Any) -> Polygon:
     read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
     if not read:
-        raise Unreadable("no_geometry", "its area has no ring", "Draw its edge.")
+        raise Unreadable("no_geometry", said("its area has no ring"), said("Draw its edge."))
     return Polygon(read[0], read[1:])
 
 
@@ -289,15 +309,15 @@ def _ring(value: Any) -> _Table:
     if (table[0] != table[-1]).any():
         raise Unreadable(
             "open_ring",
-            "its ring is not closed: the last position differs from the first",
-            "Draw the missing part of the edge and end at the first position.",
+            said("its ring is not closed: the last position differs from the first"),
+            said("Draw the missing part of the edge and end at the first position."),
             _place(table[-1]),
         )
     if _different(table) < 3:
         raise Unreadable(
             "too_short",
-            "its ring has fewer than three different positions",
-            "Draw the whole edge.",
+            said("its ring has fewer than three different positions"),
+            said("Draw the whole edge."),
             _place(table[0]),
         )
     return table

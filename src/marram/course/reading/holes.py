@@ -13,6 +13,7 @@ from marram.course.model import Feature, Hole, Kind
 from marram.course.reading.shapes import hole_numbers
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, meaning
+from marram.said import Said, joined, said
 
 TEE_REACH = 35.0
 """A tee without ``ref`` belongs to a hole only within this distance of its line of play (own choice), metres."""
@@ -54,8 +55,8 @@ def lines_of_play(
         if not isinstance(line, LineString):
             faults.error(
                 "hole_not_a_line",
-                f"the hole is drawn as a {line.geom_type}, not as a line of play",
-                "Draw one line from the tee to the hole.",
+                said("the hole is drawn as a {geom_type}, not as a line of play", geom_type=line.geom_type),
+                said("Draw one line from the tee to the hole."),
                 feature=source.ident,
                 at=line,
             )
@@ -67,33 +68,37 @@ def lines_of_play(
     if not found:
         faults.error(
             "no_holes",
-            "the map has no line of play",
-            "Draw each hole as a line from tee to hole with golf=hole, ref=<number> and par=<par>.",
+            said("the map has no line of play"),
+            said("Draw each hole as a line from tee to hole with golf=hole, ref=<number> and par=<par>."),
         )
     greens = FeatureIndex([feature for feature in features if feature.kind is Kind.PUTTING_GREEN])
     report = faults.warn if numbered else faults.error
     for source, line in without:
         report(
             "hole_without_number",
-            _lacks(source, Point(line.coords[-1]), greens) + (": it was left out" if numbered else ""),
-            "Add ref=<number>: one line of play for each hole, with its number alone; then par=<par>, and the green "
-            "as an area with golf=green.",
+            _lacks(source, Point(line.coords[-1]), greens) + (said(": it was left out") if numbered else ""),
+            said(
+                "Add ref=<number>: one line of play for each hole, with its number alone; then par=<par>, and the green "
+                "as an area with golf=green."
+            ),
             feature=source.ident,
             at=Point(line.coords[0]),
         )
     return sorted(numbered, key=lambda line: line.number)
 
 
-def _lacks(source: SourceFeature, end: Point, greens: FeatureIndex) -> str:
+def _lacks(source: SourceFeature, end: Point, greens: FeatureIndex) -> Said:
     ref = source.tags.get("ref", "")
     lacks = [
-        f"its ref {ref!r} is no single hole number" if ref else "this line of play has no hole number (ref)"
+        said("its ref {ref!r} is no single hole number", ref=ref)
+        if ref
+        else said("this line of play has no hole number (ref)")
     ]
     if "par" not in source.tags:
-        lacks.append("it has no par")
+        lacks.append(said("it has no par"))
     if not greens.near(end):
-        lacks.append("it ends on no green")
-    return ", ".join(lacks)
+        lacks.append(said("it ends on no green"))
+    return joined(", ", *lacks)
 
 
 def _refuse_repeated(lines: Sequence[LineOfPlay], faults: FaultList) -> None:
@@ -104,8 +109,15 @@ def _refuse_repeated(lines: Sequence[LineOfPlay], faults: FaultList) -> None:
         for line in same[1:]:
             faults.error(
                 "repeated_hole",
-                f"{line.ident} and {same[0].ident} both have ref={number}",
-                "Keep one line of play for each hole; give a second course its own outline and ask for it by name.",
+                said(
+                    "{line} and {same} both have ref={number}",
+                    line=line.ident,
+                    same=same[0].ident,
+                    number=number,
+                ),
+                said(
+                    "Keep one line of play for each hole; give a second course its own outline and ask for it by name."
+                ),
                 feature=line.ident,
                 hole=number,
                 at=Point(line.line.coords[0]),
@@ -135,11 +147,11 @@ def holes_of(
         if feature.kind not in {Kind.PUTTING_GREEN, Kind.TEEING_AREA}:
             placed.append(feature)
             continue
-        said = feature.holes or tuple(n for n in hole_numbers(feature.ref) if n in numbers)
+        own = feature.holes or tuple(n for n in hole_numbers(feature.ref) if n in numbers)
         if feature.kind is Kind.PUTTING_GREEN:
-            placed.append(replace(feature, holes=tuple(sorted({*said, *ends[id(feature)]}))))
+            placed.append(replace(feature, holes=tuple(sorted({*own, *ends[id(feature)]}))))
         else:
-            placed.append(replace(feature, holes=said or _tee_of(feature, beside, faults)))
+            placed.append(replace(feature, holes=own or _tee_of(feature, beside, faults)))
     parts = _Parts(placed, pins)
     holes = {line.number: _hole(line, parts, faults) for line in lines}
     return holes, placed
@@ -196,8 +208,8 @@ def _tee_of(tee: Feature, beside: _Beside, faults: FaultList) -> tuple[int, ...]
     if not near or near[0][0] > TEE_REACH:
         faults.warn(
             "tee_of_no_hole",
-            "this tee stands beside no line of play and belongs to no hole",
-            "Add ref=<hole number> if it is in use.",
+            said("this tee stands beside no line of play and belongs to no hole"),
+            said("Add ref=<hole number> if it is in use."),
             feature=tee.ident,
             at=middle,
         )
@@ -205,8 +217,12 @@ def _tee_of(tee: Feature, beside: _Beside, faults: FaultList) -> tuple[int, ...]
     if len(near) > 1 and near[1][0] - near[0][0] < TEE_MARGIN:
         faults.warn(
             "tee_of_two_holes",
-            f"this tee stands beside holes {near[0][1]} and {near[1][1]}: it was given to neither",
-            "Add ref=<hole number>.",
+            said(
+                "this tee stands beside holes {one} and {other}: it was given to neither",
+                one=near[0][1],
+                other=near[1][1],
+            ),
+            said("Add ref=<hole number>."),
             feature=tee.ident,
             at=middle,
         )
@@ -233,9 +249,16 @@ def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None
         under_end = [green for green in own if green.geometry.distance(line.end) == 0]
         faults.warn(
             "two_greens",
-            f"{len(own)} greens belong to it ({', '.join(green.ident for green in own[:5])}{' …' if own[5:] else ''})"
-            + (": the one its line of play ends on is used" if len(under_end) == 1 else ": none was chosen"),
-            "Let the line of play end on the green in use; the other is then a wrong green.",
+            said(
+                "{count} greens belong to it ({idents}{more}): {which}",
+                count=len(own),
+                idents=", ".join(green.ident for green in own[:5]),
+                more=" …" if own[5:] else "",
+                which=said("the one its line of play ends on is used")
+                if len(under_end) == 1
+                else said("none was chosen"),
+            ),
+            said("Let the line of play end on the green in use; the other is then a wrong green."),
             hole=line.number,
             at=line.end,
         )
@@ -244,14 +267,20 @@ def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None
         return own[0]
     nearest = parts.greens.nearest(line.end)
     far = (
-        f" (the nearest, {nearest.ident}, is {nearest.geometry.distance(line.end):.1f} m away)"
+        said(
+            " (the nearest, {nearest}, is {distance:.1f} m away)",
+            nearest=nearest.ident,
+            distance=nearest.geometry.distance(line.end),
+        )
         if nearest
         else ""
     )
     faults.warn(
         "hole_without_green",
-        f"its line of play ends on no green{far}: a ball on the green cannot be told",
-        "Draw the green as an area with golf=green, or end the line of play on it, or tag the green with ref.",
+        said("its line of play ends on no green{far}: a ball on the green cannot be told", far=far),
+        said(
+            "Draw the green as an area with golf=green, or end the line of play on it, or tag the green with ref."
+        ),
         hole=line.number,
         feature=line.ident,
         at=line.end,
@@ -266,9 +295,11 @@ def _location(line: LineOfPlay, green: Feature | None, parts: _Parts, faults: Fa
         if len(green.holes) > 1 and own:
             faults.warn(
                 "pin_of_double_green",
-                "the pins on its green, shared with another hole, do not say which is whose: the end of the line of "
-                "play is used",
-                "Add ref=<hole number> to each pin.",
+                said(
+                    "the pins on its green, shared with another hole, do not say which is whose: the end of the line of "
+                    "play is used"
+                ),
+                said("Add ref=<hole number> to each pin."),
                 hole=line.number,
                 at=line.end,
             )
@@ -278,8 +309,8 @@ def _location(line: LineOfPlay, green: Feature | None, parts: _Parts, faults: Fa
     if len(own) > 1:
         faults.warn(
             "two_pins",
-            f"{len(own)} pins are mapped on its green: the end of the line of play is used",
-            "Keep the pin in use, or give each its ref.",
+            said("{count} pins are mapped on its green: the end of the line of play is used", count=len(own)),
+            said("Keep the pin in use, or give each its ref."),
             hole=line.number,
             at=line.end,
         )
@@ -293,9 +324,13 @@ def _whole(line: LineOfPlay, tag: str, faults: FaultList) -> int | None:
         if len(by_sex) > 1:
             faults.warn(
                 "two_values",
-                f"its {tag} for men and for women differ ({line.tags[f'{tag}:men']} and {line.tags[f'{tag}:women']}): "
-                "none was chosen",
-                f"Add {tag}=<the one this map is for>.",
+                said(
+                    "its {tag} for men and for women differ ({men} and {women}): none was chosen",
+                    tag=tag,
+                    men=line.tags[f"{tag}:men"],
+                    women=line.tags[f"{tag}:women"],
+                ),
+                said("Add {tag}=<the one this map is for>.", tag=tag),
                 hole=line.number,
                 feature=line.ident,
             )
@@ -306,8 +341,8 @@ def _whole(line: LineOfPlay, tag: str, faults: FaultList) -> int | None:
         return int(text)
     faults.warn(
         "not_a_number",
-        f"its {tag} is {text!r}, which is no whole number: it was left out",
-        f"Write {tag}=<number>.",
+        said("its {tag} is {text!r}, which is no whole number: it was left out", tag=tag, text=text),
+        said("Write {tag}=<number>.", tag=tag),
         hole=line.number,
         feature=line.ident,
     )

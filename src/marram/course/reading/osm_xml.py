@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.fault import Fault, Severity
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, is_area, meaning, unknown_tags
+from marram.said import Said, counted, said
 from marram.visible import short, visible
 
 CREDIT = "Map data © OpenStreetMap contributors, ODbL 1.0"
@@ -69,7 +70,7 @@ class _File:
                 float(attributes[key]) for key in ("minlon", "minlat", "maxlon", "maxlat")
             )
             if reason := out_of_range([(west, south), (east, north)]):
-                raise ValueError(f"its bounds: {reason}")
+                raise ValueError(said("its bounds: {reason}", reason=reason))
             self.bounds = shapely.box(west, south, east, north)
         elif name == "osm":
             given = (attributes.get("copyright"), attributes.get("attribution") or attributes.get("license"))
@@ -94,29 +95,46 @@ def read_osm_xml(name: str, data: bytes) -> Source:
     try:
         _parse(data, file)
     except expat.ExpatError as error:
-        return source.give_up("not_xml", f"{name} is not well-formed XML: {error}", "Export the map again.")
+        return source.give_up(
+            "not_xml",
+            said("{name} is not well-formed XML: {error}", name=name, error=error),
+            said("Export the map again."),
+        )
     except _NotAllowed:
         return source.give_up(
             "document_type",
-            f"{name} declares a document type",
-            "Export the map again: no map needs one.",
+            said("{name} declares a document type", name=name),
+            said("Export the map again: no map needs one."),
         )
     except KeyError as error:
         return source.give_up(
             "not_osm",
-            f"{name}, line {file.line}: an element lacks its {error.args[0]}, so this is not OpenStreetMap data",
-            "Export the map again.",
+            said(
+                "{name}, line {line}: an element lacks its {attribute}, so this is not OpenStreetMap data",
+                name=name,
+                line=file.line,
+                attribute=error.args[0],
+            ),
+            said("Export the map again."),
         )
     except ValueError as error:
-        why = visible(str(error))
+        (told, *_) = error.args
+        why = told if isinstance(told, Said) else visible(str(error))
         return source.give_up(
             "not_osm",
-            f"{name}, line {file.line}: this is not OpenStreetMap data ({why})",
-            "Export the map again.",
+            said(
+                "{name}, line {line}: this is not OpenStreetMap data ({why})",
+                name=name,
+                line=file.line,
+                why=why,
+            ),
+            said("Export the map again."),
         )
     if file.root != "osm":
         return source.give_up(
-            "not_osm", f"its root is <{short(file.root)}>, not <osm>", "Export the map as OpenStreetMap XML."
+            "not_osm",
+            said("its root is <{root}>, not <osm>", root=short(file.root)),
+            said("Export the map as OpenStreetMap XML."),
         )
     source.credit = file.credit
     source.bounds = file.bounds
@@ -200,9 +218,11 @@ def _incomplete(element: _Element, lost: int, source: Source, place: Position | 
         Fault(
             Severity.ERROR if golf else Severity.NOTE,
             "incomplete",
-            f"{lost} of its parts {'is' if lost == 1 else 'are'} not in the file"
-            + ("" if golf else ": it was left out"),
-            "Export a larger rectangle, or with complete ways and relations.",
+            counted(
+                "{count} of its parts is not in the file", "{count} of its parts are not in the file", lost
+            )
+            + ("" if golf else said(": it was left out")),
+            said("Export a larger rectangle, or with complete ways and relations."),
             element.ident,
             None,
             *place,
@@ -233,8 +253,8 @@ def _multipolygon(relation: _Element, file: _File, source: Source) -> BaseGeomet
                 Fault(
                     Severity.ERROR if is_about_golf(relation.tags) else Severity.NOTE,
                     "open_ring",
-                    "its edge is not closed: a part ends where no other begins",
-                    "Draw the missing part of its edge.",
+                    said("its edge is not closed: a part ends where no other begins"),
+                    said("Draw the missing part of its edge."),
                     relation.ident,
                     None,
                     *file.places[loose[0]],

@@ -11,6 +11,7 @@ from marram.course.reading.antimeridian import from_greenwich
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
 from marram.errors import did_you_mean
+from marram.said import Said, joined, said, sentences
 
 COAST_DEGREES = 0.02
 """A coastline within this of the course (some 2 km) says where the sea is, also where it touches nothing mapped."""
@@ -31,7 +32,10 @@ def choose_outline(
         which: the name or identifier of the course, or ``None``.
     """
     outlines = [feature for feature in features if meaning(feature.tags) is Role.COURSE]
-    names = [f"{outline.tags.get('name', 'without a name')} ({outline.ident})" for outline in outlines]
+    names = [
+        said("{name} ({ident})", name=one.tags.get("name", said("without a name")), ident=one.ident)
+        for one in outlines
+    ]
     if which is not None:
         wanted = which.casefold()
         found = [
@@ -43,14 +47,22 @@ def choose_outline(
         if len(found) == 1:
             return found[0], []
         hint = did_you_mean(which, [outline.tags.get("name", "") for outline in outlines])
-        what = f"{len(found) or 'no'} golf course in the file is called {which!r}"
+        what = (
+            said("{count} golf course in the file is called {which!r}", count=len(found), which=which)
+            if found
+            else said("no golf course in the file is called {which!r}", which=which)
+        )
     elif len(outlines) > 1:
-        what = f"the file holds {len(outlines)} golf courses"
-        hint = ""
+        what = said("the file holds {count} golf courses", count=len(outlines))
+        hint = Said("")
     else:
         return (outlines[0] if outlines else None), []
-    remedy = f"Name one of: {'; '.join(names)}." if names else "Leave the name out: the file has no outline."
-    return None, [Fault(Severity.ERROR, "which_course", what, f"{hint} {remedy}".lstrip())]
+    remedy = (
+        said("Name one of: {names}.", names=joined("; ", *names))
+        if names
+        else said("Leave the name out: the file has no outline.")
+    )
+    return None, [Fault(Severity.ERROR, "which_course", what, sentences(hint, remedy))]
 
 
 def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
@@ -103,16 +115,21 @@ def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
         if not far(x, y):
             continue
         why = (
-            "its longitude and latitude are swapped"
+            said("its longitude and latitude are swapped")
             if not far(y, x)
-            else "it is in another coordinate system"
+            else said("it is in another coordinate system")
         )
         faults.append(
             Fault(
                 Severity.ERROR,
                 "misplaced",
-                f"it lies far from the rest of the course, which is at {north:.4f}, {from_greenwich(east):.4f}: perhaps {why}",
-                "Give all positions as WGS 84 longitude, then latitude, in degrees.",
+                said(
+                    "it lies far from the rest of the course, which is at {north:.4f}, {east:.4f}: perhaps {why}",
+                    north=north,
+                    east=from_greenwich(east),
+                    why=why,
+                ),
+                said("Give all positions as WGS 84 longitude, then latitude, in degrees."),
                 feature=feature.ident,
                 longitude=from_greenwich(x),
                 latitude=y,

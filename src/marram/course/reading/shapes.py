@@ -12,6 +12,7 @@ from marram.course.fault import FaultList
 from marram.course.model import Feature, Kind
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import AREA_KINDS, is_area, meaning
+from marram.said import said
 
 PENALTY_AREAS = frozenset({Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA})
 HARMLESS = frozenset({Kind.ROUGH, Kind.TREES})
@@ -76,8 +77,10 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
         if kind in PENALTY_AREAS and "waterway" in tags and width is None:
             faults.warn(
                 "penalty_area_line",
-                "this penalty area is drawn as a line without a width: nobody can tell which balls are in it",
-                "Draw its edge as an area, or add its width in metres (width=3).",
+                said(
+                    "this penalty area is drawn as a line without a width: nobody can tell which balls are in it"
+                ),
+                said("Draw its edge as an area, or add its width in metres (width=3)."),
                 feature=source.ident,
                 at=geometry,
             )
@@ -109,15 +112,15 @@ def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultLi
         (
             "width",
             width_of(dict(source.tags)) is not None,
-            f"width=2.5 in metres, and no more than {_widest(source.tags):g}",
+            said("width=2.5 in metres, and no more than {widest:g}", widest=_widest(source.tags)),
         ),
         ("holes", bool(hole_numbers(source.tags.get("holes", ""))), "holes=2;16"),
     ):
         if tag in source.tags and not readable:
             faults.warn(
                 "not_a_number",
-                f"its {tag} {source.tags[tag]!r} cannot be read: it was left out",
-                f"Write {example}.",
+                said("its {tag} {value!r} cannot be read: it was left out", tag=tag, value=source.tags[tag]),
+                said("Write {example}.", example=example),
                 feature=source.ident,
                 at=geometry,
             )
@@ -135,8 +138,9 @@ def invalid(geometry: BaseGeometry, ident: str, faults: FaultList, *, harmless: 
     report = faults.warn if harmless else faults.error
     report(
         "invalid_geometry",
-        f"its shape is not valid ({words.lower()})" + (": it was left out" if harmless else ""),
-        "Draw the edge so that it does not cross or touch itself.",
+        said("its shape is not valid ({words})", words=words.lower())
+        + (said(": it was left out") if harmless else ""),
+        said("Draw the edge so that it does not cross or touch itself."),
         feature=ident,
         at=place,
     )
@@ -158,12 +162,15 @@ def closed_boundary(lines: Sequence[Feature], faults: FaultList) -> list[Feature
         meet = len(tree.query(end, predicate="intersects")) > 1 or not len(gaps)
         faults.error(
             "boundary_gap",
-            "the boundary is not one closed line: more than two of its lines meet here"
+            said("the boundary is not one closed line: more than two of its lines meet here")
             if meet
-            else f"the boundary is not closed: a line ends here, {gaps[0]:.1f} m from where the next begins",
-            "Leave one way around the course."
+            else said(
+                "the boundary is not closed: a line ends here, {gap:.1f} m from where the next begins",
+                gap=gaps[0],
+            ),
+            said("Leave one way around the course.")
             if meet
-            else "Draw the missing part, ending at the same position.",
+            else said("Draw the missing part, ending at the same position."),
             feature=lines[0].ident,
             at=end,
         )
@@ -181,12 +188,16 @@ def _refuse_line(
     source: SourceFeature, kind: Kind, line: LineString | MultiLineString, faults: FaultList
 ) -> None:
     ends = shapely.get_parts(shapely.boundary(line))
-    apart = f" ({ends[0].distance(ends[-1]):.1f} m apart)" if len(ends) == 2 else ""
+    apart = said(" ({distance:.1f} m apart)", distance=ends[0].distance(ends[-1])) if len(ends) == 2 else ""
     report = faults.warn if kind in HARMLESS else faults.error
     report(
         "open_ring",
-        f"this {kind.value.replace('_', ' ')} is an open line{apart}: nobody can tell which balls are in it",
-        "Draw the missing part of its edge and end at the first position.",
+        said(
+            "this {kind} is an open line{apart}: nobody can tell which balls are in it",
+            kind=kind,
+            apart=apart,
+        ),
+        said("Draw the missing part of its edge and end at the first position."),
         feature=source.ident,
         at=ends[-1] if len(ends) else line,
     )
@@ -196,8 +207,8 @@ def _refuse_point(source: SourceFeature, kind: Kind, point: Point, faults: Fault
     report = faults.warn if kind in {Kind.TEEING_AREA, *HARMLESS} else faults.error
     report(
         "point_for_area",
-        f"this {kind.value.replace('_', ' ')} is only a point, which says nothing of its extent; it was left out",
-        "Draw its edge as an area.",
+        said("this {kind} is only a point, which says nothing of its extent; it was left out", kind=kind),
+        said("Draw its edge as an area."),
         feature=source.ident,
         at=point,
     )

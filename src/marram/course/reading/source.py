@@ -6,7 +6,8 @@ from dataclasses import dataclass, field
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
-from marram.errors import InputError
+from marram.course.reading.files import CannotOpen
+from marram.said import said
 
 Position = tuple[float, float]
 """Longitude and latitude in degrees."""
@@ -64,10 +65,9 @@ class Source:
         )
 
 
-def unreadable(error: InputError) -> Source:
+def unreadable(error: CannotOpen) -> Source:
     """Return the source of a file that cannot be opened at all."""
-    what, _, remedy = error.faults[0].removesuffix(".").rpartition(". ")
-    return Source().give_up("unreadable", what, f"{remedy}.")
+    return Source().give_up("unreadable", error.what, error.remedy)
 
 
 def out_of_range(positions: Sequence[Position]) -> str:
@@ -76,6 +76,14 @@ def out_of_range(positions: Sequence[Position]) -> str:
         if abs(longitude) <= 180 and abs(latitude) <= 90:
             continue
         if abs(longitude) <= 90 and abs(latitude) <= 180:
-            return f"({longitude:g}, {latitude:g}) has a latitude beyond 90°: longitude and latitude look swapped"
-        return f"({longitude:g}, {latitude:g}) is not in degrees: these look like metres of some other projection"
+            return said(
+                "({longitude:g}, {latitude:g}) has a latitude beyond 90°: longitude and latitude look swapped",
+                longitude=longitude,
+                latitude=latitude,
+            )
+        return said(
+            "({longitude:g}, {latitude:g}) is not in degrees: these look like metres of some other projection",
+            longitude=longitude,
+            latitude=latitude,
+        )
     return ""

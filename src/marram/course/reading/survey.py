@@ -10,6 +10,7 @@ from marram.course.lies.areas import AreaReading, area_at_degrees
 from marram.course.model import Course
 from marram.course.reading.files import bytes_of, csv_rows, is_xml, text_of
 from marram.errors import BadPlace, InputError
+from marram.said import all_of, joined, said
 from marram.visible import short, visible
 
 UERE = 5.0
@@ -67,7 +68,7 @@ def read_points(path: str | Path, *, accuracy: float | None = None) -> list[Surv
     except InputError as error:
         raise BadPlace(*error.faults) from None
     if not points:
-        raise BadPlace(f"{file.name} holds no point. Export the points that were measured.")
+        raise BadPlace(said("{file} holds no point. Export the points that were measured.", file=file.name))
     return [
         point
         if point.accuracy is not None or accuracy is None
@@ -83,8 +84,8 @@ def read_on_map(course: Course, point: SurveyPoint, hole: int) -> AreaReading:
         BadPlace: the map has no such hole, the point is not near the course, or its accuracy is unknown.
     """
     if point.accuracy is None:
-        name = point.name or "the point"
-        raise BadPlace(f"Nobody said how accurate {name} is; give its accuracy in metres.")
+        name = point.name or said("the point")
+        raise BadPlace(said("Nobody said how accurate {name} is; give its accuracy in metres.", name=name))
     return area_at_degrees(course, point.longitude, point.latitude, hole, accuracy=point.accuracy)
 
 
@@ -94,8 +95,12 @@ def _csv(name: str, text: str) -> list[SurveyPoint]:
     missing = [column for column in COLUMNS if column not in head]
     if missing:
         raise BadPlace(
-            f"{name} has no column {' and '.join(missing)}; its first line names the columns: "
-            "longitude,latitude,name,accuracy."
+            said(
+                "{name} has no column {missing}; its first line names the columns: "
+                "longitude,latitude,name,accuracy.",
+                name=name,
+                missing=all_of(missing),
+            )
         )
     at = {column: head.index(column) for column in (*COLUMNS, "name", "accuracy") if column in head}
     points, faults = [], []
@@ -111,7 +116,7 @@ def _csv(name: str, text: str) -> list[SurveyPoint]:
                 )
             )
         except ValueError as error:
-            faults.append(f"{name}, line {line}: {error}")
+            faults.append(said("{name}, line {line}: {why}", name=name, line=line, why=error.args[0]))
     if faults:
         raise BadPlace(*faults)
     return points
@@ -120,14 +125,22 @@ def _csv(name: str, text: str) -> list[SurveyPoint]:
 def _degrees(text: str | None, most: float) -> float:
     value = _number(text)
     if not abs(value) <= most:
-        raise ValueError(f"{value:g} is not between -{most:g} and {most:g} degrees.")
+        raise ValueError(
+            said("{value:g} is not between -{most:g} and {most:g} degrees.", value=value, most=most)
+        )
     return value
 
 
 def _metres(text: str | None) -> float:
     value = _number(text)
     if not 0 <= value <= MOST_ACCURACY:
-        raise ValueError(f"an accuracy of {value:g} m is none; give metres, 0 to {MOST_ACCURACY:g}.")
+        raise ValueError(
+            said(
+                "an accuracy of {value:g} m is none; give metres, 0 to {most_accuracy:g}.",
+                value=value,
+                most_accuracy=MOST_ACCURACY,
+            )
+        )
     return value
 
 
@@ -135,18 +148,20 @@ def _time(text: str) -> datetime:
     try:
         return datetime.fromisoformat(text)
     except ValueError:
-        raise ValueError(f"{short(text)!r} is no time such as 2026-05-01T09:30:00Z.") from None
+        raise ValueError(
+            said("{text!r} is no time such as 2026-05-01T09:30:00Z.", text=short(text))
+        ) from None
 
 
 def _number(text: str | None) -> float:
     if not text:
-        raise ValueError("a number is missing.")
+        raise ValueError(said("a number is missing."))
     try:
         value = float(text)
     except ValueError:
-        raise ValueError(f"{short(text)!r} is not a number.") from None
+        raise ValueError(said("{text!r} is not a number.", text=short(text))) from None
     if not math.isfinite(value):
-        raise ValueError(f"{short(text)!r} is not a number.")
+        raise ValueError(said("{text!r} is not a number.", text=short(text)))
     return value
 
 
@@ -183,7 +198,8 @@ class _Gpx:
         try:
             self.points.append(self._point(self._place, self._fields))
         except ValueError as error:
-            self.faults.append(f"point {len(self.points) + len(self.faults) + 1}: {error}")
+            number = len(self.points) + len(self.faults) + 1
+            self.faults.append(said("point {number}: {why}", number=number, why=error.args[0]))
         self._place = None
 
     @staticmethod
@@ -211,13 +227,23 @@ def _gpx(name: str, data: bytes) -> list[SurveyPoint]:
     try:
         parser.Parse(data, True)
     except expat.ExpatError as error:
-        raise BadPlace(f"{name} is not well-formed XML: {error}. Export the points again.") from None
+        raise BadPlace(
+            said("{name} is not well-formed XML: {error}. Export the points again.", name=name, error=error)
+        ) from None
     except _NotAllowed:
         raise BadPlace(
-            f"{name} declares a document type; no GPX file needs one. Export the points again."
+            said(
+                "{name} declares a document type; no GPX file needs one. Export the points again.", name=name
+            )
         ) from None
     if gpx.root != "gpx":
-        raise BadPlace(f"{name} begins with <{short(gpx.root)}>, not <gpx>. Export the points as GPX or CSV.")
+        raise BadPlace(
+            said(
+                "{name} begins with <{root}>, not <gpx>. Export the points as GPX or CSV.",
+                name=name,
+                root=short(gpx.root),
+            )
+        )
     if gpx.faults:
-        raise BadPlace(*(f"{name}, {fault}" for fault in gpx.faults))
+        raise BadPlace(*(joined(", ", name, fault) for fault in gpx.faults))
     return gpx.points

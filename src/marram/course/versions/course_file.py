@@ -7,6 +7,7 @@ from marram.course.reading.document import document_of
 from marram.course.versions.map_edits import Document, Edit
 from marram.course.versions.numbered_files import digest
 from marram.errors import InputError
+from marram.said import said
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,14 +57,28 @@ class CourseFile:
         except InputError:
             raise
         except OSError as error:
-            raise InputError(f"{self.path} cannot be read: {error.strerror}. Check the path.") from None
+            raise InputError(
+                said(
+                    "{path} cannot be read: {why}. Check the path.",
+                    path=self.path,
+                    why=error.strerror,
+                )
+            ) from None
         return self._seen[1]
 
     def _read(self) -> Document:
         document, faults = document_of(self.path)
         if document is None:
             if any(fault.check == "not_a_collection" for fault in faults):
-                raise InputError(f"{self.path} is no GeoJSON FeatureCollection; editing needs one.")
+                raise InputError(
+                    said("{path} is no GeoJSON FeatureCollection; editing needs one.", path=self.path)
+                )
             why = "; ".join(fault.what for fault in faults)
-            raise InputError(f"{self.path} cannot be edited: {why}. Editing needs the map as GeoJSON.")
+            raise InputError(
+                said(
+                    "{path} cannot be edited: {why}. Editing needs the map as GeoJSON.",
+                    path=self.path,
+                    why=why,
+                )
+            )
         return document

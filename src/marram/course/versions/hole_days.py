@@ -13,7 +13,8 @@ from pathlib import Path
 from typing import Any
 
 from marram.course.versions.numbered_files import NumberedFiles, unsealed
-from marram.errors import BadPlace, InputError
+from marram.errors import BadPlace, InputError, told
+from marram.said import counted, said
 
 FORMAT = 1
 """Version of the file format; older formats stay readable for ever."""
@@ -59,10 +60,17 @@ class HoleConflict(InputError):
     def __init__(self, latest: HoleVersion, holes: tuple[int, ...]) -> None:
         self.latest = latest
         self.holes = holes
-        named = f"hole{'s' if len(holes) > 1 else ''} {', '.join(map(str, holes))}"
         super().__init__(
-            f"{latest.who} meanwhile saved version {latest.number}, which also moves {named}. "
-            "Look at both, then save on top of that version."
+            counted(
+                "{who} meanwhile saved version {latest}, which also moves hole {holes}. "
+                "Look at both, then save on top of that version.",
+                "{who} meanwhile saved version {latest}, which also moves holes {holes}. "
+                "Look at both, then save on top of that version.",
+                len(holes),
+                who=latest.who,
+                latest=latest.number,
+                holes=", ".join(map(str, holes)),
+            )
         )
 
 
@@ -96,7 +104,10 @@ class HoleDays:
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
-                    f"{self._path(day, number)} is missing, while later versions are there. Put it back from a copy."
+                    said(
+                        "{path} is missing, while later versions are there. Put it back from a copy.",
+                        path=self._path(day, number),
+                    )
                 )
         return found
 
@@ -124,13 +135,20 @@ class HoleDays:
             InputError: nobody is named, no hole is moved, or the folder cannot be written.
         """
         if not who.strip():
-            raise InputError("Say who saves these hole locations.")
+            raise InputError(said("Say who saves these hole locations."))
         if not moved:
-            raise InputError("There is nothing to save: no hole was moved.")
+            raise InputError(said("There is nothing to save: no hole was moved."))
         for _ in range(_MOST_TRIES):
             known = self.versions(day)
             if not 0 <= base <= len(known):
-                raise BadPlace(f"There is no version {base} of {day}; there are {len(known)}.")
+                raise BadPlace(
+                    said(
+                        "There is no version {base} of {day}; there are {count}.",
+                        base=base,
+                        day=day,
+                        count=len(known),
+                    )
+                )
             newest = known[-1].places if known else {}
             before = known[base - 1].places if base else {}
             both = tuple(
@@ -150,7 +168,7 @@ class HoleDays:
             )
             if self._write(version):
                 return version
-        raise InputError("Others keep saving at the same moment; nothing was saved. Try again.")
+        raise InputError(said("Others keep saving at the same moment; nothing was saved. Try again."))
 
     def _path(self, day: date, number: int) -> Path:
         return self.folder / f"{day.isoformat()}-{number:04d}.json"
@@ -166,7 +184,11 @@ def _read(path: Path, day: date) -> HoleVersion:
     try:
         kept: dict[str, Any] = json.loads(path.read_bytes())
         if kept["marram_hole_locations"] != FORMAT:
-            raise ValueError(f"format {kept['marram_hole_locations']!r}, this reads {FORMAT}")
+            raise ValueError(
+                said(
+                    "format {given!r}, this reads {known}", given=kept["marram_hole_locations"], known=FORMAT
+                )
+            )
         unsealed(kept)
         version = HoleVersion(
             date.fromisoformat(kept["day"]),
@@ -177,11 +199,16 @@ def _read(path: Path, day: date) -> HoleVersion:
             {int(hole): (float(place[0]), float(place[1])) for hole, place in kept["places"].items()},
         )
         if version.day != day or path.name != f"{day.isoformat()}-{version.number:04d}.json":
-            raise ValueError("its contents do not fit its name")
+            raise ValueError(said("its contents do not fit its name"))
     except (OSError, ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
         raise InputError(
-            f"{path} holds no hole locations that can be read ({type(error).__name__}: {error}). "
-            "It was left as it is: move it away, or put back a copy."
+            said(
+                "{path} holds no hole locations that can be read ({kind}: {error}). "
+                "It was left as it is: move it away, or put back a copy.",
+                path=path,
+                kind=type(error).__name__,
+                error=told(error),
+            )
         ) from None
     return version
 

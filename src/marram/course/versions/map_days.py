@@ -18,6 +18,7 @@ from marram.course.versions.folder import default_folder
 from marram.course.versions.map_edits import Document
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
 from marram.errors import BadCourse, BadPlace
+from marram.said import Said, said
 
 _MOST_BUILT = 12
 """How many maps are held ready at a time (own choice; one takes some megabytes)."""
@@ -108,22 +109,24 @@ class MapDays:
         """
         return self._examined(number, on)[0]
 
-    def new_faults(self, number: int) -> list[str]:
+    def new_faults(self, number: int) -> list[Said]:
         """Return what the checks find since a version that they did not find before, in words."""
         version = self._numbered(number)
         if number == 1:
             return []
-        found: list[str] = []
+        found: list[Said] = []
         for since in (version.in_force_from, *(one.since for one in version.later)):
             before = self.map_on(since, number - 1)
             known = {str(fault) for fault in self._examined(before.version.number, since)[1]}
-            found += [str(one) for one in self._examined(number, since)[1] if str(one) not in known]
+            found += [one.sentence for one in self._examined(number, since)[1] if str(one) not in known]
         return list(dict.fromkeys(found))
 
     def _numbered(self, number: int) -> Version:
         known = self.versions()
         if not 1 <= number <= len(known):
-            raise BadPlace(f"The map has no version {number}; it has 1 to {len(known)}.")
+            raise BadPlace(
+                said("The map has no version {number}; it has 1 to {count}.", number=number, count=len(known))
+            )
         return known[number - 1]
 
     def _examined(self, number: int, on: date | None) -> tuple[Course, list[Fault]]:
@@ -146,7 +149,7 @@ def checked(document: Document) -> tuple[Course, list[Fault]]:
         path = Path(folder) / "map.geojson"
         path.write_text(json.dumps(document), encoding="utf-8")
         course, faults = examine(path)
-    errors = [str(fault) for fault in faults if fault.severity is Severity.ERROR]
+    errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
     if errors or course is None:
         raise BadCourse(*errors)
     return course, faults

@@ -8,6 +8,7 @@ from enum import Enum
 from typing import Any
 
 from marram.errors import InputError
+from marram.said import Said, said
 
 Feature = dict[str, Any]
 """A GeoJSON Feature (RFC 7946)."""
@@ -34,22 +35,13 @@ class Edit:
 
 
 class Side(Enum):
-    """The other side of a conflict, with what is said of it."""
+    """The other side of a conflict."""
 
-    MEANWHILE = (
-        "Version {latest} of the map, saved meanwhile, also changes {names}. "
-        "Look at both, then save on top of that version."
-    )
+    MEANWHILE = "meanwhile"
     """Somebody saved since the edits began."""
-    PREPARED = (
-        "The map prepared from {since} on also changes {names}. "
-        "Say whether what is prepared stays from that day, or this change goes on."
-    )
+    PREPARED = "prepared"
     """The map of a later day is prepared with other changes."""
-    EDITED_HERE = (
-        "The course file changes {names}, which was also edited here (map from {since} on). "
-        "Say whether the edit made here stays, or the file replaces it."
-    )
+    EDITED_HERE = "edited_here"
     """The course file changed what was also edited here."""
 
 
@@ -69,7 +61,30 @@ class EditConflict(InputError):
         self.side = side
         self.since = since
         names = ", ".join(dict.fromkeys(edit.ident for edit in theirs))
-        super().__init__(side.value.format(latest=latest, since=since, names=names))
+        super().__init__(_conflict_words(side, latest, since, names))
+
+
+def _conflict_words(side: Side, latest: int, since: date, names: str) -> Said:
+    if side is Side.MEANWHILE:
+        return said(
+            "Version {latest} of the map, saved meanwhile, also changes {names}. "
+            "Look at both, then save on top of that version.",
+            latest=latest,
+            names=names,
+        )
+    if side is Side.PREPARED:
+        return said(
+            "The map prepared from {since} on also changes {names}. "
+            "Say whether what is prepared stays from that day, or this change goes on.",
+            since=since,
+            names=names,
+        )
+    return said(
+        "The course file changes {names}, which was also edited here (map from {since} on). "
+        "Say whether the edit made here stays, or the file replaces it.",
+        since=since,
+        names=names,
+    )
 
 
 def feature_ident(feature: Feature, index: int = 0) -> str:
@@ -174,13 +189,24 @@ def _difference(ident: str, before: Feature | None, after: Feature | None) -> li
 
 def _misfit(edit: Edit, places: dict[str, int]) -> str:
     if edit.action not in ACTIONS:
-        return f"{edit.action!r} is no edit; it is one of {', '.join(ACTIONS)}."
+        return said(
+            "{action!r} is no edit; it is one of {actions}.", action=edit.action, actions=", ".join(ACTIONS)
+        )
     if not edit.ident:
-        return "An edit names no feature; give its identifier."
+        return said("An edit names no feature; give its identifier.")
     if edit.action == "add" and edit.ident in places:
-        return f"{edit.ident} is on the map already; change it, or give the new one another identifier."
+        return said(
+            "{edit} is on the map already; change it, or give the new one another identifier.",
+            edit=edit.ident,
+        )
     if edit.action != "add" and edit.ident not in places:
-        return f"{edit.ident} is not on the map, so it cannot be {edit.action}d; load the map again."
+        return (
+            said("{edit} is not on the map, so it cannot be changed; load the map again.", edit=edit.ident)
+            if edit.action == "change"
+            else said(
+                "{edit} is not on the map, so it cannot be removed; load the map again.", edit=edit.ident
+            )
+        )
     if edit.action != "remove" and not isinstance((edit.feature or {}).get("geometry"), dict):
-        return f"{edit.ident} has no geometry; draw it."
+        return said("{edit} has no geometry; draw it.", edit=edit.ident)
     return ""

@@ -25,7 +25,8 @@ from marram.course.versions.map_edits import (
     differences,
 )
 from marram.course.versions.version_files import FIRST, Later, Version
-from marram.errors import BadCourse, BadPlace, InputError
+from marram.errors import BadCourse, BadPlace, InputError, told
+from marram.said import joined, said
 
 _MOST_TRIES = 20
 
@@ -85,7 +86,7 @@ class MapVersions(MapDays):
                 be written.
         """
         if not edits:
-            raise InputError("There is nothing to save: no edit was made.")
+            raise InputError(said("There is nothing to save: no edit was made."))
         for _ in range(_MOST_TRIES):
             known = self._known(base)
             before = self.document_on(in_force_from, base)
@@ -103,7 +104,7 @@ class MapVersions(MapDays):
             version = _version(len(known) + 1, in_force_from, who, note=note, base=base, edits=edits)
             if (saved := self._keep(version, documents, mending=mending)) is not None:
                 return saved
-        raise InputError("Others keep saving at the same moment; nothing was saved. Try again.")
+        raise InputError(said("Others keep saving at the same moment; nothing was saved. Try again."))
 
     def restore(self, number: int, *, base: int, who: str, in_force_from: date) -> Version:
         """Go back to an earlier version, as a new one; what was prepared for later days is set aside with it.
@@ -121,7 +122,13 @@ class MapVersions(MapDays):
         prepared = self.prepared(in_force_from)
         edits = differences(self.document_on(in_force_from), target)
         if not edits and not prepared:
-            raise InputError(f"The map is that of version {number} on {in_force_from} already.")
+            raise InputError(
+                said(
+                    "The map is that of version {number} on {in_force_from} already.",
+                    number=number,
+                    in_force_from=in_force_from,
+                )
+            )
         note = f"back to version {number}"
         if prepared:
             days = ", ".join(f"{one.since} (version {one.version.number})" for one in prepared)
@@ -129,7 +136,7 @@ class MapVersions(MapDays):
         version = _version(len(known) + 1, in_force_from, who, note=note, base=base, edits=edits)
         saved = self._keep(version, {in_force_from: target})
         if saved is None:
-            raise InputError("Somebody saved at the same moment; nothing was saved. Look again.")
+            raise InputError(said("Somebody saved at the same moment; nothing was saved. Look again."))
         return saved
 
     def file_news(self) -> FileNews | None:
@@ -137,7 +144,7 @@ class MapVersions(MapDays):
         try:
             now = self._file.document()
         except InputError as error:
-            return FileNews(fault=str(error))
+            return FileNews(fault=told(error))
         key = (self.latest().number, self._file.mark)
         if self._news is None or self._news[0] != key:
             before = self.noted_file()
@@ -168,7 +175,8 @@ class MapVersions(MapDays):
         news = self.file_news()
         if news is None or news.fault or news.mark != mark:
             raise InputError(
-                (news.fault if news else "") or "The course file has changed again. Look at it once more."
+                (news.fault if news else "")
+                or said("The course file has changed again. Look at it once more.")
             )
         known = self.versions()
         now, before = self._file.document(), self.noted_file()
@@ -184,7 +192,7 @@ class MapVersions(MapDays):
         version = _version(len(known) + 1, in_force_from, who, note=note, base=len(known), edits=edits)
         saved = self._keep(replace(version, settles_file=True), documents, now)
         if saved is None:
-            raise InputError("Somebody saved at the same moment; nothing was saved. Try again.")
+            raise InputError(said("Somebody saved at the same moment; nothing was saved. Try again."))
         return saved
 
     def noted_file(self) -> Document:
@@ -198,7 +206,13 @@ class MapVersions(MapDays):
     def _known(self, base: int) -> list[Version]:
         known = self.versions()
         if not 1 <= base <= len(known):
-            raise BadPlace(f"There is no version {base} to edit; the map has 1 to {len(known)}.")
+            raise BadPlace(
+                said(
+                    "There is no version {base} to edit; the map has 1 to {count}.",
+                    base=base,
+                    count=len(known),
+                )
+            )
         return known
 
     def _keep(
@@ -218,8 +232,8 @@ class MapVersions(MapDays):
             except BadCourse as error:
                 if mending:
                     continue
-                said = "" if since == first else f"On the map prepared from {since} on: "
-                raise BadCourse(*(f"{said}{fault}" for fault in error.faults)) from None
+                prefix = "" if since == first else said("On the map prepared from {since} on: ", since=since)
+                raise BadCourse(*(joined("", prefix, fault) for fault in error.faults)) from None
         stages: list[Later] = []
         for before, since in zip(documents, later, strict=False):
             stages.append(Later(since, tuple(differences(documents[before], documents[since]))))
@@ -252,12 +266,12 @@ def _same(since: Sequence[Version], edits: Sequence[Edit]) -> Version:
     for version in since:
         if version.edits == tuple(edits):
             return version
-    raise InputError("There is nothing to save: the map is so already.")
+    raise InputError(said("There is nothing to save: the map is so already."))
 
 
 def _version(number: int, day: date, who: str, *, note: str, base: int, edits: Sequence[Edit]) -> Version:
     if not who.strip():
-        raise InputError("Say who saves this version.")
+        raise InputError(said("Say who saves this version."))
     saved_at = datetime.now(UTC).isoformat(timespec="seconds")
     return Version(number, saved_at, day, who.strip(), note.strip(), base, tuple(edits))
 

@@ -13,6 +13,7 @@ from typing import Any
 from uuid import uuid4
 
 from marram.errors import InputError
+from marram.said import said
 
 
 class NumberedFiles:
@@ -42,8 +43,13 @@ class NumberedFiles:
             return self._written(path, text.encode())
         except OSError as error:
             raise InputError(
-                f"Nothing was saved: {self.folder} cannot be written ({error.strerror or error}). "
-                f"Make room or give write access{self.remedy}; then save again."
+                said(
+                    "Nothing was saved: {folder} cannot be written ({why}). "
+                    "Make room or give write access{remedy}; then save again.",
+                    folder=self.folder,
+                    why=error.strerror or error,
+                    remedy=self.remedy,
+                )
             ) from None
 
     def _written(self, path: Path, content: bytes) -> bool:
@@ -81,9 +87,9 @@ def unsealed(contents: dict[str, Any]) -> dict[str, Any]:
         ValueError: they do not fit it.
         KeyError: they have none.
     """
-    said = contents.pop("digest")
-    if said != digest(contents):
-        raise ValueError("its contents do not fit its digest")
+    kept_digest = contents.pop("digest")
+    if kept_digest != digest(contents):
+        raise ValueError(said("its contents do not fit its digest"))
     return contents
 
 

@@ -9,7 +9,8 @@ from typing import Any
 
 from marram.course.versions.map_edits import Document, Edit, apply_edits
 from marram.course.versions.numbered_files import NumberedFiles, unsealed
-from marram.errors import InputError
+from marram.errors import InputError, told
+from marram.said import said
 
 FORMAT = 2
 """Version of the file format (format 1 was never released); older formats stay readable for ever."""
@@ -61,7 +62,7 @@ class Version:
         return max((one.since for one in self.later if one.since <= day), default=self.in_force_from)
 
 
-FIRST = Version(1, "", date.min, "", "the map as its file holds it")
+FIRST = Version(1, "", date.min, "", said("the map as its file holds it"))
 
 
 class VersionFiles:
@@ -73,7 +74,7 @@ class VersionFiles:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
-        self._files = NumberedFiles(folder, ", or name another folder with --maps")
+        self._files = NumberedFiles(folder, said(", or name another folder with --maps"))
         self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
         self._read_last: dict[Path, tuple[tuple[int, int], dict[str, Any]]] = {}
 
@@ -91,8 +92,11 @@ class VersionFiles:
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
-                    f"{self.path(number)} is missing, while later versions are there. "
-                    "Put it back from a copy; nothing is saved until then."
+                    said(
+                        "{path} is missing, while later versions are there. "
+                        "Put it back from a copy; nothing is saved until then.",
+                        path=self.path(number),
+                    )
                 )
         return found
 
@@ -149,7 +153,11 @@ class VersionFiles:
         try:
             kept = json.loads(path.read_bytes())
             if kept["marram_map_version"] != FORMAT:
-                raise ValueError(f"format {kept['marram_map_version']!r}, this reads {FORMAT}")
+                raise ValueError(
+                    said(
+                        "format {given!r}, this reads {known}", given=kept["marram_map_version"], known=FORMAT
+                    )
+                )
             version = Version(
                 int(kept["number"]),
                 str(kept["saved_at"]),
@@ -166,11 +174,16 @@ class VersionFiles:
             )
             unsealed(kept)
             if self.path(version.number) != path:
-                raise ValueError("its contents do not fit its name")
+                raise ValueError(said("its contents do not fit its name"))
         except (OSError, ValueError, KeyError, TypeError) as error:
             raise InputError(
-                f"{path} is not a version of this map that can be read ({type(error).__name__}: {error}). "
-                "It was left as it is: move it away, or put back a copy."
+                said(
+                    "{path} is not a version of this map that can be read ({kind}: {error}). "
+                    "It was left as it is: move it away, or put back a copy.",
+                    path=path,
+                    kind=type(error).__name__,
+                    error=told(error),
+                )
             ) from None
         return version, kept
 

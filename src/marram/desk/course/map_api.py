@@ -15,7 +15,8 @@ from marram.desk.course.map_editing import Servable, kind_of, read_day, servable
 from marram.desk.course.saver import keep_saver
 from marram.desk.shell.errors import answer
 from marram.desk.shell.map_drawing import DRAWN
-from marram.errors import BadCourse, InputError
+from marram.errors import BadCourse, InputError, told
+from marram.words.spoken import spoken
 from marram.words.texts import text
 
 router = APIRouter()
@@ -137,8 +138,8 @@ def _conflict(maps: MapVersions, given: GivenSave, edits: list[Edit], error: Edi
         "marram": 1,
         "error": {
             "code": "edit_conflict" if error.side is Side.MEANWHILE else "prepared_conflict",
-            "message": str(error),
-            "faults": list(error.faults),
+            "message": spoken(told(error)),
+            "faults": [spoken(one) for one in error.faults],
         },
         "latest": error.latest,
         "since": error.since.isoformat(),
@@ -174,7 +175,7 @@ def servable_on(maps: MapVersions, version: int, since: date) -> list[Servable]:
 def new_faults(maps: MapVersions, version: int) -> list[str]:
     """Return what the checks find since a version; nothing while the map cannot be used: its own page tells."""
     try:
-        return maps.new_faults(version)
+        return [spoken(one) for one in maps.new_faults(version)]
     except BadCourse:
         return []
 

@@ -13,6 +13,7 @@ from marram.course.reading.geojson import Unreadable, geometry_of
 from marram.course.scheme import Role, meaning
 from marram.course.versions.map_edits import Feature, by_ident
 from marram.desk.shell.map_drawing import DRAWN
+from marram.words.spoken import spoken
 
 MANY = 6
 """Of more choices than this one is taken from a list (own choice)."""
@@ -80,15 +81,15 @@ def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
             "number": one.number,
             "severity": one.fault.severity.value,
             "check": one.fault.check,
-            "what": one.fault.what,
-            "remedy": one.fault.remedy,
-            "where": one.fault.where,
+            "what": spoken(one.fault.what),
+            "remedy": spoken(one.fault.remedy),
+            "where": spoken(one.fault.where),
             "at": _at(one.fault),
             "left": one.left,
             "key": one.proposal.key if one.proposal else None,
             "mending": one.proposal.mending if one.proposal else None,
-            "why": one.proposal.why if one.proposal else None,
-            "also": [str(fault) for fault in one.proposal.also] if one.proposal else [],
+            "why": spoken(one.proposal.why) if one.proposal else None,
+            "also": [spoken(fault.sentence) for fault in one.proposal.also] if one.proposal else [],
             "feature": _shapes([before.get(one.fault.feature)]),
             "choices": [_choice(choice, before) for choice in one.proposal.choices] if one.proposal else [],
         }
@@ -107,8 +108,8 @@ def _choice(choice: Choice, before: dict[str, Feature]) -> dict[str, Any]:
     touched = [before.get(edit.ident) for edit in choice.edits]
     return {
         "mark": choice.mark,
-        "words": choice.words,
-        "said": list(choice.said),
+        "words": spoken(choice.words),
+        "said": [spoken(one) for one in choice.said],
         "before": _shapes([one for one, _ in changed] or touched),
         "after": _shapes([one for _, one in changed]),
     }

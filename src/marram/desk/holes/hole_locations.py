@@ -19,7 +19,7 @@ from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.holes.hole_setting import HoleSetting
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import show
-from marram.errors import BadPlace, InputError
+from marram.errors import BadPlace, InputError, told
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg, slope_note
 from marram.services.holes import green_slopes
 from marram.words.spoken import spoken
@@ -168,7 +168,11 @@ def save_holes(request: Request, day: date, given: GivenHoles, speed: float | No
         newest = error.latest
         body = {
             "marram": 1,
-            "error": {"code": "hole_conflict", "message": str(error), "faults": list(error.faults)},
+            "error": {
+                "code": "hole_conflict",
+                "message": spoken(told(error)),
+                "faults": [spoken(one) for one in error.faults],
+            },
             "latest": _told(newest),
             "theirs": {
                 hole: setting.look(hole, setting.at_degrees(*newest.places[hole])) for hole in error.holes
@@ -219,7 +223,7 @@ def _typed(setting: HoleSetting, form: FormData) -> dict[int, tuple[float, float
         try:
             place = _at(setting, hole, *now)
         except InputError as error:
-            faults += [text("holes.fault.of_hole", hole=hole, fault=fault) for fault in error.faults]
+            faults += [text("holes.fault.of_hole", hole=hole, fault=spoken(fault)) for fault in error.faults]
             continue
         moved[hole] = setting.course.plane.to_degrees(place.x, place.y)
     if faults:

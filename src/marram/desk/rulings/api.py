@@ -18,6 +18,7 @@ from marram.errors import BadPlace, InputError, UnknownIncident
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from marram.said import said
 from marram.services.address_case import address_of, case_at
 from marram.services.case_file import read_case
 from marram.services.conditions import Conditions
@@ -83,7 +84,7 @@ def area(request: Request) -> dict[str, Any]:
     found = consult(desk.course, desk.read(request))
     if found.place is None or found.hole is None:
         raise BadPlace(
-            "There is no place to look up. Give ball=latitude,longitude, and hole=number if known."
+            said("There is no place to look up. Give ball=latitude,longitude, and hole=number if known.")
         )
     return {
         "marram": VERSION,
@@ -127,7 +128,13 @@ def case_sent(
     """
     case = read_case(document)
     if number is not None and not 1 <= number <= len(case.incidents):
-        raise InputError(f"number: the case has no incident {number}; it has {len(case.incidents)}.")
+        raise InputError(
+            said(
+                "number: the case has no incident {number}; it has {count}.",
+                number=number,
+                count=len(case.incidents),
+            )
+        )
     about = len(case.incidents) + 1 if number is None else number
     return workplace_on(request, case.played_on), address_of(CaseAddress, case, about)
 
@@ -135,7 +142,7 @@ def case_sent(
 def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
     found = consult(desk.course, case)
     if found.sheet is None:
-        raise UnknownIncident("Nobody said what happened. Give what=…; /api/incidents lists the names.")
+        raise UnknownIncident(said("Nobody said what happened. Give what=…; /api/incidents lists the names."))
     return {
         "marram": VERSION,
         "what": case.what,

@@ -14,6 +14,7 @@ from marram.rules.result import Result
 from marram.rules.ruling import Ruling, Who
 from marram.rules.story.story import ANOTHER_PLAYER, Happened, rule_story, total_strokes
 from marram.rules.story.strokes import StrokeCount
+from marram.said import said
 from marram.words.language import translate
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet
@@ -149,7 +150,7 @@ def consult_story(course: Course, case: CaseAddress) -> StoryView:
     """
     case = together(case)
     if not case.kept:
-        raise UnknownIncident("Nobody said what happened. Give what=…; /api/incidents lists the names.")
+        raise UnknownIncident(said("Nobody said what happened. Give what=…; /api/incidents lists the names."))
     parts = []
     for number in case.kept:
         found = consult(course, at_incident(case, number))

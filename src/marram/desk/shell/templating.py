@@ -5,7 +5,7 @@ from pathlib import Path
 
 from fastapi.templating import Jinja2Templates
 
-from marram.desk.shell.wording import WORDING
+from marram.desk.shell.wording import WORDING, in_their_language
 
 ROOMS = ("shell", "rulings", "course", "holes", "competition")
 """The folders of the desk that hold templates, styles and scripts."""
@@ -18,4 +18,5 @@ def templates() -> Jinja2Templates:
     """Return the page templates."""
     found = Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
     found.env.globals |= WORDING
+    found.env.finalize = in_their_language
     return found

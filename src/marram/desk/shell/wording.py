@@ -5,11 +5,15 @@ from typing import Any
 from markupsafe import Markup, escape
 
 from marram.course.model import Kind
+from marram.said import Said
 from marram.words.ground import ground_words
 from marram.words.language import language, translate
 from marram.words.messages import say
+from marram.words.spoken import spoken
 from marram.words.texts import (
-    capital,
+    capital as capital_of,
+)
+from marram.words.texts import (
     count_text,
     counted_sentence,
     day_words,
@@ -19,6 +23,16 @@ from marram.words.texts import (
     text,
     texts_of,
 )
+
+
+def in_their_language(value: object) -> object:
+    """Return what a template shows: a sentence of the layers below in the reader's language, all else as it is."""
+    return spoken(value) if isinstance(value, Said) else value
+
+
+def capital(words: str) -> str:
+    """Return words with a capital at their start, in the reader's language."""
+    return capital_of(str(in_their_language(words)))
 
 
 def rich_text(key: str, /, **values: object) -> Markup:
@@ -70,7 +84,7 @@ def script_words(subject: str, *, labels: bool = False) -> dict[str, str]:
     """
     said = texts_of(subject)
     for kind in Kind:
-        words = capital(ground_words(kind, "label")) if labels else ground_words(kind)
+        words = capital_of(ground_words(kind, "label")) if labels else ground_words(kind)
         said[f"ground.{kind.value}"] = words
     return said
 

@@ -20,6 +20,7 @@ from marram.relief.geometry.outlines import Outlines
 from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, ReliefOption
+from marram.said import said
 
 
 def around(
@@ -99,12 +100,16 @@ def _limit(
         case Limit.NOT_NEARER_THAN_BALL:
             return (NotNearer(hole, distance(_given(situation.ball, "ball"), hole), limit),)
         case Limit.NOT_NEARER_THAN_CROSSING_POINT:
-            return (NotNearer(hole, distance(_given(situation.entry, "crossing point"), hole), limit),)
+            return (NotNearer(hole, distance(_given(situation.entry, said("crossing point")), hole), limit),)
         case Limit.SAME_AREA_AS_REFERENCE:
             area = reference_area or ground.area_at(reference)
             if area is None:
                 raise BadPlace(
-                    f"The reference point ({reference[0]:.2f}, {reference[1]:.2f}) is out of bounds."
+                    said(
+                        "The reference point ({x:.2f}, {y:.2f}) is out of bounds.",
+                        x=reference[0],
+                        y=reference[1],
+                    )
                 )
             return ground.in_area(area, limit)
         case Limit.GENERAL_AREA:
@@ -114,9 +119,9 @@ def _limit(
         case Limit.OUTSIDE_BUNKER:
             return (Outside(_of(situation, "bunker"), limit=limit),)
         case Limit.IN_PENALTY_AREA:
-            return (Inside(_of(situation, "penalty area"), limit=limit),)
+            return (Inside(_of(situation, said("penalty area")), limit=limit),)
         case Limit.OUTSIDE_PENALTY_AREA:
-            return (Outside(_of(situation, "penalty area"), limit=limit),)
+            return (Outside(_of(situation, said("penalty area")), limit=limit),)
         case Limit.ON_GREEN_OR_GENERAL_AREA:
             return (_outside(situation, limit, bunkers=True, tees=True),)
         case Limit.GENERAL_AREA_OR_TEE:
@@ -125,7 +130,7 @@ def _limit(
             return ground.in_area(Area.TEEING_AREA, limit)
         case Limit.WITHIN_DROPPING_ZONE:
             if situation.dropping_zone is None:
-                raise BadPlace("A dropping zone is needed: give its outline.")
+                raise BadPlace(said("A dropping zone is needed: give its outline."))
             return (Inside(Outlines((situation.dropping_zone,)), limit=limit),)
         case Limit.SAME_AREA_AS_FIRST_TOUCHED | Limit.COMPLETE_RELIEF:
             return ()
@@ -134,7 +139,7 @@ def _limit(
 
 def _given(place: XY | None, name: str) -> XY:
     if place is None:
-        raise BadPlace(f"The {name} is needed for this relief area; mark it on the map.")
+        raise BadPlace(said("The {name} is needed for this relief area; mark it on the map.", name=name))
     return place
 
 
@@ -142,7 +147,10 @@ def _of(situation: Situation, what: str) -> Outlines:
     found = situation.bunker() if what == "bunker" else situation.penalty_area()
     if found is None:
         raise BadPlace(
-            f"The map has no {what} where the ball lies. Move the ball's spot or add the {what} to the map."
+            said(
+                "The map has no {what} where the ball lies. Move the ball's spot or add the {what} to the map.",
+                what=what,
+            )
         )
     return Outlines((found[1],))
 

@@ -20,6 +20,7 @@ from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE
 from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
 from marram.relief.place.situation import Situation
 from marram.rules.relief_option import Limit, Reference, ReliefOption
+from marram.said import said
 
 EXAMPLE_BEHIND = 2.0
 """Club-lengths: how far behind the point the example spot is drawn, where the line allows it."""
@@ -41,7 +42,9 @@ def back_on_the_line(situation: Situation, option: ReliefOption) -> Answer:
         return NeedsPlace(option, (Place.BALL,))
     hole = situation.hole
     if hypot(through[0] - hole[0], through[1] - hole[1]) < TOLERANCE:
-        raise BadPlace("The line from the hole needs a point away from the hole; this one is in the hole.")
+        raise BadPlace(
+            said("The line from the hole needs a point away from the hole; this one is in the hole.")
+        )
     line = drop_line(situation, option, through)
     if not line.stretches:
         return NoRelief(option, Why.NO_ROOM)
@@ -128,18 +131,27 @@ def _checked(line: DropLine, spot: XY, option: ReliefOption) -> XY:
     behind, off = line.measured(spot)
     if off > ON_THE_LINE + TOLERANCE:
         raise BadPlace(
-            f"That spot is {off:.2f} m off the line from the hole. The ball must be dropped on the line: "
-            "choose a spot on it."
+            said(
+                "That spot is {off:.2f} m off the line from the hole. The ball must be dropped on the line: "
+                "choose a spot on it.",
+                off=off,
+            )
         )
     if behind < -TOLERANCE:
         raise BadPlace(
-            f"That spot is {-behind:.2f} m nearer the hole than the point on the line; go farther back."
+            said(
+                "That spot is {nearer:.2f} m nearer the hole than the point on the line; go farther back.",
+                nearer=-behind,
+            )
         )
     # In 2019 the chosen point itself had only to be on the course; its relief area has the limits.
     if option.dropped_on_line and line.inside_by(behind) < -TOLERANCE:
         raise BadPlace(
-            f"That spot, {behind:.2f} m behind the point on the line, is not where this option allows a ball "
-            "to be dropped. Choose a spot on the line drawn."
+            said(
+                "That spot, {behind:.2f} m behind the point on the line, is not where this option allows a ball "
+                "to be dropped. Choose a spot on the line drawn.",
+                behind=behind,
+            )
         )
     return spot
 

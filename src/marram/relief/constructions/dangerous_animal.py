@@ -11,6 +11,7 @@ import shapely
 
 from marram.errors import BadPlace
 from marram.relief.geometry.outline import XY, Outline
+from marram.said import said
 
 _CORNERS = 48
 
@@ -24,7 +25,9 @@ def danger(animal: XY, radius: float) -> Outline:
         BadPlace: if the radius is not a positive length.
     """
     if not isfinite(radius) or radius <= 0:
-        raise BadPlace(f"A radius of {radius} m around an animal cannot be; give metres above 0.")
+        raise BadPlace(
+            said("A radius of {radius} m around an animal cannot be; give metres above 0.", radius=radius)
+        )
     angles = np.arange(_CORNERS) * 2 * pi / _CORNERS
     outer = radius / cos(pi / _CORNERS)
     points = np.column_stack([animal[0] + outer * np.cos(angles), animal[1] + outer * np.sin(angles)])

@@ -17,6 +17,7 @@ from marram.relief.place.answer import Answer, Drawn, NeedsPlace, Place
 from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.relief_option import Limit, Reference, ReliefOption, Setting
+from marram.said import said
 
 TEEING_AREA_DEPTH = 2
 """Club-lengths from the front of the teeing area to its back (Definition of teeing area)."""
@@ -57,7 +58,7 @@ def teeing_area(markers: tuple[XY, XY], ahead: XY, club_length: float) -> Outlin
     (left_x, left_y), (right_x, right_y) = markers
     width = hypot(right_x - left_x, right_y - left_y)
     if width < 0.1:
-        raise BadPlace("The two tee-markers stand on one spot; give the place of each.")
+        raise BadPlace(said("The two tee-markers stand on one spot; give the place of each."))
     across = ((right_x - left_x) / width, (right_y - left_y) / width)
     back = (across[1], -across[0])
     if (ahead[0] - left_x) * back[0] + (ahead[1] - left_y) * back[1] > 0:

@@ -25,6 +25,7 @@ from marram.relief.geometry.tolerance import BALL_RADIUS, ROUNDING, TOLERANCE
 from marram.relief.place.answer import Answer, Drawn, NeedsPlace, NoRelief, Place, Why
 from marram.relief.place.situation import Situation
 from marram.rules.relief_option import ReliefOption
+from marram.said import said
 
 SAID_FROM = 0.01
 """Metres: a place moved by less counts as not moved."""
@@ -43,8 +44,8 @@ def two_points(situation: Situation, option: ReliefOption) -> Answer:
     ]
     if isinstance(found, Place) or missing:
         return NeedsPlace(option, tuple(missing))
-    role, ball, said = found
-    assumed = (*situation.assumed, *said)
+    role, ball, told = found
+    assumed = (*situation.assumed, *told)
     fairway = _nearest_on(ground.short_grass, ball, hole)
     if fairway is None:
         # Short of the fairway a teeing area of the hole will do, if cut to fairway height or less.
@@ -104,11 +105,16 @@ def _ball_reference(situation: Situation) -> tuple[Role, XY, tuple[str, ...]] | 
         moved = distance(on_edge, crossed)
         if moved > OFF_THE_EDGE:
             raise BadPlace(
-                f"The place ({crossed[0]:.2f}, {crossed[1]:.2f}) where the ball crossed the boundary lies "
-                f"{moved:.0f} m from every boundary on the map. Mark where it crossed."
+                said(
+                    "The place ({x:.2f}, {y:.2f}) where the ball crossed the boundary lies "
+                    "{moved:.0f} m from every boundary on the map. Mark where it crossed.",
+                    x=crossed[0],
+                    y=crossed[1],
+                    moved=moved,
+                )
             )
-        said = ("relief.boundary_point_moved_onto_edge",) if moved >= SAID_FROM else ()
-        return Role.BOUNDARY_POINT, on_edge, said
+        told = ("relief.boundary_point_moved_onto_edge",) if moved >= SAID_FROM else ()
+        return Role.BOUNDARY_POINT, on_edge, told
     if ball is None:
         return Place.BALL
     if ground.area_at(ball, BALL_RADIUS) is None:

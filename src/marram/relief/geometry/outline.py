@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.errors import BadPlace
 from marram.relief.geometry.corners import Corners, Floats
+from marram.said import said
 
 XY = tuple[float, float]
 
@@ -119,9 +120,19 @@ def edges_of(geometry: BaseGeometry) -> tuple[Floats, NDArray[np.intp]]:
         BadPlace: if the geometry is not made of valid polygons.
     """
     if geometry.is_empty or geometry.geom_type not in {"Polygon", "MultiPolygon"}:
-        raise BadPlace(f"An area is needed here, not {_article(geometry)}; draw its outline as a polygon.")
+        raise BadPlace(
+            said(
+                "An area is needed here, not {shape}; draw its outline as a polygon.",
+                shape=_article(geometry),
+            )
+        )
     if not geometry.is_valid:
-        raise BadPlace(f"This outline is not a valid area: {shapely.is_valid_reason(geometry)}. Redraw it.")
+        raise BadPlace(
+            said(
+                "This outline is not a valid area: {why}. Redraw it.",
+                why=shapely.is_valid_reason(geometry),
+            )
+        )
     rows: list[Floats] = []
     previous: list[NDArray[np.intp]] = []
     count = 0
@@ -148,4 +159,4 @@ def _turned(points: Floats, *, clockwise: bool) -> Floats:
 
 
 def _article(geometry: BaseGeometry) -> str:
-    return "an empty shape" if geometry.is_empty else f"a {geometry.geom_type}"
+    return said("an empty shape") if geometry.is_empty else said("a {shape}", shape=geometry.geom_type)

@@ -14,6 +14,7 @@ from marram.relief.geometry.corners import Corners, Floats
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import ROUNDING
 from marram.relief.interference.convex_pieces import convex_pieces
+from marram.said import said
 
 CUT_END = 1e-6
 """Metres: how far before the corners it joins a cut between two pieces ends."""
@@ -64,7 +65,7 @@ class Shape:
             BadPlace: if the area has a hole.
         """
         if any(len(polygon.interiors) for polygon in self.outline.parts):
-            raise BadPlace("A footprint cannot have a hole; fill it.")
+            raise BadPlace(said("A footprint cannot have a hole; fill it."))
         edges = self.outline.edges
         starts = np.flatnonzero(self.outline.previous >= np.arange(len(edges)))
         rings = [edges[start:end, :2] for start, end in pairwise((*starts.tolist(), len(edges)))]

@@ -35,6 +35,7 @@ from marram.relief.pictures.picture_words import (
 )
 from marram.relief.pictures.styles import FILLS, GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import View, edge_towards, view_of
+from marram.said import said
 from marram.words.texts import text
 
 _ONE_MARK = 4.0
@@ -70,7 +71,7 @@ def figure(areas: Sequence[ReliefArea], course: Course | None, ids: Ids, heading
         BadPlace: if there is nothing to draw.
     """
     if not areas:
-        raise BadPlace("There is no relief area to draw.")
+        raise BadPlace(said("There is no relief area to draw."))
     view = view_of(areas, WIDTH)
     shown = _features(course, view)
     content = root(WIDTH, 0)

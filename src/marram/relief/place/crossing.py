@@ -10,6 +10,7 @@ from marram.course.model import Course, Feature
 from marram.errors import BadPlace
 from marram.relief.geometry.outline import XY
 from marram.relief.place.ground import feature_at, ground_of
+from marram.said import said
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,15 +41,21 @@ def last_crossing(course: Course, hole_number: int, way: Sequence[XY]) -> Crossi
         BadPlace: if the way does not end in a penalty area or lies wholly inside it.
     """
     if len(way) < 2:
-        raise BadPlace("Give at least where the ball was played from and a place in the penalty area.")
+        raise BadPlace(said("Give at least where the ball was played from and a place in the penalty area."))
     found = feature_at(ground_of(course, hole_number).penalty_areas, way[-1])
     if found is None:
         raise BadPlace(
-            f"The way of the ball ends at ({way[-1][0]:.2f}, {way[-1][1]:.2f}), which is in no mapped penalty "
-            "area. End it at a place in the penalty area."
+            said(
+                "The way of the ball ends at ({x:.2f}, {y:.2f}), which is in no mapped penalty "
+                "area. End it at a place in the penalty area.",
+                x=way[-1][0],
+                y=way[-1][1],
+            )
         )
     area, outline = found
     met = [point for start, end in pairwise(way) for _, point in outline.crossings(start, end)]
     if not met:
-        raise BadPlace(f"The whole way lies in {area.ident}: start it where the ball was outside.")
+        raise BadPlace(
+            said("The whole way lies in {area}: start it where the ball was outside.", area=area.ident)
+        )
     return Crossing(met[-1], area.edge_near(Point(met[-1])), tuple(met[:-1]))

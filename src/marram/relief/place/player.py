@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import isfinite
 
 from marram.errors import BadPlace
+from marram.said import said
 
 USUAL_CLUB_LENGTH = 1.15
 """Metres: the length of a usual driver, about 45¼ inches (common practice among manufacturers; the
@@ -34,6 +35,11 @@ class Player:
     def __post_init__(self) -> None:
         if not isfinite(self.club_length) or not SHORTEST_CLUB <= self.club_length <= LONGEST_CLUB + 0.01:
             raise BadPlace(
-                f"A club-length of {self.club_length} m cannot be: clubs other than putters measure "
-                f"{SHORTEST_CLUB} m to {LONGEST_CLUB} m. Give it in metres."
+                said(
+                    "A club-length of {club_length} m cannot be: clubs other than putters measure "
+                    "{shortest_club} m to {longest_club} m. Give it in metres.",
+                    club_length=self.club_length,
+                    shortest_club=SHORTEST_CLUB,
+                    longest_club=LONGEST_CLUB,
+                )
             )

@@ -18,6 +18,7 @@ from marram.relief.place.ground import EDGE_REACH, Ground, feature_at, ground_of
 from marram.relief.place.player import Player
 from marram.rules.editions import EDITION_2019
 from marram.rules.facts.ball import Area
+from marram.said import said
 
 _LARGEST = 100_000.0
 """Metres: a place farther from the middle of a course than this is not in local metres."""
@@ -117,11 +118,19 @@ class Situation:
     def __post_init__(self) -> None:
         if self.played_on < EDITION_2019:
             raise DateNotCovered(
-                f"{self.played_on} lies before {EDITION_2019}: relief areas came with the Rules of that day, "
-                "and former relief is not drawn."
+                said(
+                    "{played_on} lies before {EDITION_2019}: relief areas came with the Rules of that day, "
+                    "and former relief is not drawn.",
+                    played_on=self.played_on,
+                    EDITION_2019=EDITION_2019,
+                )
             )
         faults = [
-            f"The place {name} {place} is not in local metres of this course: give (x east, y north)."
+            said(
+                "The place {name} {place} is not in local metres of this course: give (x east, y north).",
+                name=name,
+                place=place,
+            )
             for name, place in self._places()
             if len(place) != 2 or not all(isfinite(one) and abs(one) < _LARGEST for one in place)
         ]
@@ -196,10 +205,14 @@ class Situation:
     def _outline(self, one: Condition) -> Outline:
         outline = self.ground.outline(one) if isinstance(one, Feature) else one
         if outline.geometry.geom_type not in {"Polygon", "MultiPolygon"}:
-            name = one.ident if isinstance(one, Feature) else "the condition"
+            name = one.ident if isinstance(one, Feature) else said("the condition")
             raise BadPlace(
-                f"{name} is mapped as a {outline.geometry.geom_type}, which has no area. Draw its outline, or "
-                "give a line its width."
+                said(
+                    "{name} is mapped as a {geom_type}, which has no area. Draw its outline, or "
+                    "give a line its width.",
+                    name=name,
+                    geom_type=outline.geometry.geom_type,
+                )
             )
         _ = outline.edges  # a shape that is no valid area is refused here, not where it is first used
         return outline
@@ -271,10 +284,13 @@ class Situation:
         near = self._crossed(self.entry)
         if near is None or near[0] > EDGE_REACH:
             raise BadPlace(
-                f"The crossing point is not on the edge of a penalty area, nor within {EDGE_REACH:g} m of one. "
-                "Mark where the ball last crossed the edge."
+                said(
+                    "The crossing point is not on the edge of a penalty area, nor within {edge_reach:g} m of one. "
+                    "Mark where the ball last crossed the edge.",
+                    edge_reach=EDGE_REACH,
+                )
             )
         away, (_, outline) = near
         moved = outline.nearest_on_edge(*self.entry)
-        said = self.assumed if away < 0.01 else (*self.assumed, "relief.crossing_point_moved_onto_edge")
-        return replace(self, entry=moved, assumed=said)
+        told = self.assumed if away < 0.01 else (*self.assumed, "relief.crossing_point_moved_onto_edge")
+        return replace(self, entry=moved, assumed=told)

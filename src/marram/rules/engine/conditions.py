@@ -10,6 +10,7 @@ from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, day_of_edit
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
 from marram.rules.incidents import incident
+from marram.said import joined, said
 
 Codes = frozenset[str] | None
 """The codes of the Local Rules in force; ``None`` where they are not known."""
@@ -49,8 +50,13 @@ def conditions(played_on: date, form: FormOfPlay | str | None, local_rules: Code
     day = date_of_play.parse(played_on)
     if day < FIRST_DAY:
         raise DateNotCovered(
-            f"Play on {day.isoformat()} is not covered: marram knows the editions of the Rules from "
-            f"{', '.join(one.isoformat() for one in EDITIONS)}. Give a day on or after {FIRST_DAY.isoformat()}."
+            said(
+                "Play on {day} is not covered: marram knows the editions of the Rules from "
+                "{editions}. Give a day on or after {first_day}.",
+                day=day.isoformat(),
+                editions=", ".join(one.isoformat() for one in EDITIONS),
+                first_day=FIRST_DAY.isoformat(),
+            )
         )
     return _established(day, form, local_rules)
 
@@ -71,8 +77,13 @@ def conditions_of(
         return conditions(day, form, local_rules)
     if day < first:
         raise DateNotCovered(
-            f"Play on {day.isoformat()} is not covered: the incident {name!r} shows what the Rules ruled "
-            f"from {first.isoformat()} on. Give a day on or after {first.isoformat()}."
+            said(
+                "Play on {day} is not covered: the incident {name!r} shows what the Rules ruled "
+                "from {first} on. Give a day on or after {first}.",
+                day=day.isoformat(),
+                name=name,
+                first=first.isoformat(),
+            )
         )
     return _established(day, form, local_rules)
 
@@ -96,7 +107,10 @@ def _established(day: date, form: FormOfPlay | str | None, local_rules: Codes) -
 def no_list_of_codes(given: object) -> BadAnswer:
     """Return the fault of Local Rules that are no list of texts; one text is not the list of its letters."""
     return BadAnswer(
-        f'local_rules: {shown(given)} is no list of codes. Give for example ["E-5"], or [] where none is in force.'
+        said(
+            'local_rules: {given} is no list of codes. Give for example ["E-5"], or [] where none is in force.',
+            given=shown(given),
+        )
     )
 
 
@@ -109,7 +123,7 @@ def _in_force(codes: frozenset[str], day: date, faults: list[str]) -> frozenset[
     from marram.rules.local_rules.adoption import adopt  # noqa: PLC0415 - the register, only when needed
 
     found = adopt(sorted(codes), day)
-    faults += [f"local_rules: {fault}" for fault in found.faults]
+    faults += [joined(": ", "local_rules", fault) for fault in found.faults]
     return frozenset(found.in_rulings)
 
 

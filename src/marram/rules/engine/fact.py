@@ -8,6 +8,7 @@ from math import isfinite
 from typing import Any, Generic, TypeVar
 
 from marram.errors import BadAnswer, BookError, did_you_mean, shown
+from marram.said import joined, said, sentences
 
 T = TypeVar("T")
 E = TypeVar("E", bound=Enum)
@@ -74,16 +75,20 @@ class Fact(Generic[T]):
         """Return every allowed answer as written on the command line."""
         return tuple(self.token(answer) for answer in self.answers)
 
-    def parse(self, given: Any) -> T:
+    def parse(self, given: Any, called: str = "") -> T:
         """Return the answer that ``given`` stands for.
+
+        Args:
+            given: the answer as given.
+            called: what the fact is called where it was given, for its faults; its name if that is not said.
 
         Raises:
             BadAnswer: the fact does not allow it; the message lists what it allows.
         """
         if self.is_date:
-            return self._parse_date(given)  # type: ignore[return-value]
+            return self._parse_date(given, called or self.name)  # type: ignore[return-value]
         if not self.answers:
-            return self._parse_number(given)  # type: ignore[return-value]
+            return self._parse_number(given, called or self.name)  # type: ignore[return-value]
         for answer in self.answers:
             if given is answer:
                 return answer
@@ -97,13 +102,16 @@ class Fact(Generic[T]):
             return tuple(self.answers)[words.index(word)]
         meant = word if isinstance(given, str) else given
         raise BadAnswer(
-            f"{self.name}: {shown(given)} is not an answer."
-            f"{did_you_mean(meant, words)} It allows: {', '.join(words)}."
+            sentences(
+                said("{called}: {given} is not an answer.", called=called or self.name, given=shown(given)),
+                did_you_mean(meant, words),
+                said("It allows: {words}.", words=", ".join(words)),
+            )
         )
 
-    def _parse_number(self, given: Any) -> float:
-        kind = "a whole number" if self.whole else "a number"
-        of = f" ({self.unit})" if self.unit else ""
+    def _parse_number(self, given: Any, called: str) -> float:
+        kind = said("a whole number") if self.whole else said("a number")
+        of = joined("", " (", self.unit, ")") if self.unit else ""
         try:
             if isinstance(given, bool | Enum):
                 raise TypeError
@@ -112,16 +120,30 @@ class Fact(Generic[T]):
                 raise ValueError
         except (TypeError, ValueError, OverflowError):
             raise BadAnswer(
-                f"{self.name}: {shown(given)} is not {kind}{of}. Give {kind}, for example 3."
+                said(
+                    "{called}: {given} is not {kind}{of}. Give {kind}, for example 3.",
+                    called=called,
+                    given=shown(given),
+                    kind=kind,
+                    of=of,
+                )
             ) from None
         if not self.minimum <= number <= self.maximum:
-            most = f"to {self.maximum:g}" if self.maximum < float("inf") else "up"
+            most = said("to {most:g}", most=self.maximum) if self.maximum < float("inf") else said("up")
             raise BadAnswer(
-                f"{self.name}: {shown(given)} is out of range; give {kind}{of} from {self.minimum:g} {most}."
+                said(
+                    "{called}: {given} is out of range; give {kind}{of} from {minimum:g} {most}.",
+                    called=called,
+                    given=shown(given),
+                    kind=kind,
+                    of=of,
+                    minimum=self.minimum,
+                    most=most,
+                )
             )
         return int(number) if self.whole else number
 
-    def _parse_date(self, given: Any) -> date:
+    def _parse_date(self, given: Any, called: str) -> date:
         if isinstance(given, date):  # of a moment, its day
             return given.date() if isinstance(given, datetime) else given
         try:
@@ -130,7 +152,11 @@ class Fact(Generic[T]):
             return date.fromisoformat(given.strip())
         except (TypeError, ValueError):
             raise BadAnswer(
-                f"{self.name}: {shown(given)} is not a date; write it as year-month-day, for example 2023-07-01."
+                said(
+                    "{called}: {given} is not a date; write it as year-month-day, for example 2023-07-01.",
+                    called=called,
+                    given=shown(given),
+                )
             ) from None
 
 

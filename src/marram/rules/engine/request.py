@@ -17,6 +17,7 @@ from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled, Stake
 from marram.rules.ruling import Outcome, Ruling
+from marram.said import said, sentences
 
 _UNKNOWN = object()
 _MOST_SUGGESTIONS = 50
@@ -212,7 +213,13 @@ def fact_named(name: str, *, suggest: bool = True) -> Fact[Any]:
     if name in FACTS:
         return FACTS[name]
     near = did_you_mean(name, FACTS) if suggest else ""
-    raise UnknownFact(f"There is no fact {shown(name)}.{near} 'marram facts' lists them all.")
+    raise UnknownFact(
+        sentences(
+            said("There is no fact {name}.", name=shown(name)),
+            near,
+            said("'marram facts' lists them all."),
+        )
+    )
 
 
 def past_open(pages: Book, node: Node, known: Mapping[Fact[Any], Any]) -> Node | Outcome | NeedFacts:

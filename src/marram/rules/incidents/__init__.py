@@ -8,6 +8,7 @@ from importlib import import_module
 
 from marram.errors import UnknownIncident, did_you_mean, shown
 from marram.rules.incidents.incident import Incident
+from marram.said import said, sentences
 
 THEMES: tuple[str, ...] = (
     "round",
@@ -59,7 +60,11 @@ def incident(name: str) -> Incident:
     if found is None:
         names = [one.name for theme in THEMES for one in _of_theme(theme)]
         raise UnknownIncident(
-            f"There is no incident {shown(name)}.{did_you_mean(name, names)} 'marram incidents' lists them all."
+            sentences(
+                said("There is no incident {name}.", name=shown(name)),
+                did_you_mean(name, names),
+                said("'marram incidents' lists them all."),
+            )
         )
     return found
 

@@ -9,6 +9,7 @@ from marram.rules.editions import EDITION_2019, edition_of
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.local_rules.register import REGISTER
+from marram.said import Said, all_of, joined, said, sentences
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +51,11 @@ def adopt(given: Sequence[str], played_on: date | None = None) -> Adopted:
 
 def _not_in_the_list(code: str) -> str:
     near = did_you_mean(code.strip().upper(), REGISTER)
-    return f"there is no Local Rule {shown(code)} in the list.{near} 'marram local-rules' shows it."
+    return sentences(
+        said("there is no Local Rule {code} in the list.", code=shown(code)),
+        near,
+        said("'marram local-rules' shows it."),
+    )
 
 
 def entry_named(code: str) -> LocalRule | None:
@@ -65,22 +70,37 @@ def _not_to_be_adopted(entry: LocalRule, played_on: date | None) -> Iterator[str
     """Yield why this one cannot be adopted, for play on that day."""
     if entry.code not in LOCAL_RULES and not entry.defines:
         yield (
-            f"{entry.code} is in the list, but marram works nothing out for it. {entry.reason} "
-            "Leave it out here, and apply the text the Committee has adopted."
+            said(
+                "{code} is in the list, but marram works nothing out for it. {reason} "
+                "Leave it out here, and apply the text the Committee has adopted.",
+                code=entry.code,
+                reason=Said(entry.reason),
+            )
         )
     if played_on is None or played_on < EDITION_2019:
         return
     year = edition_of(played_on).year
     if year not in entry.editions:
-        lists = " and ".join(map(str, entry.editions))
+        lists = all_of(entry.editions)
         yield (
-            f"{entry.code} stands in the list of {lists} only, and play on {played_on.isoformat()} is under "
-            f"that of {year}. Leave it out."
+            said(
+                "{code} stands in the list of {lists} only, and play on {played_on} is under "
+                "that of {year}. Leave it out.",
+                code=entry.code,
+                lists=lists,
+                played_on=played_on.isoformat(),
+                year=year,
+            )
         )
     elif entry.since is not None and played_on < entry.since:
         yield (
-            f"{entry.code} can be adopted for play from {entry.since.isoformat()} on, not for play on "
-            f"{played_on.isoformat()}. Leave it out, or give the day of play."
+            said(
+                "{code} can be adopted for play from {since} on, not for play on "
+                "{played_on}. Leave it out, or give the day of play.",
+                code=entry.code,
+                since=entry.since.isoformat(),
+                played_on=played_on.isoformat(),
+            )
         )
 
 
@@ -91,8 +111,12 @@ def _against_each_other(entries: Sequence[LocalRule], played_on: date | None) ->
             if other.code in one.not_with and _exclude_each_other_on(one, played_on):
                 because = one.why_not_with or other.why_not_with
                 yield (
-                    f"{one.code} and {other.code} cannot be in force together"
-                    f"{f': {because}' if because else ''}. Leave one of them out."
+                    said(
+                        "{one} and {other} cannot be in force together{why}. Leave one of them out.",
+                        one=one.code,
+                        other=other.code,
+                        why=joined(": ", "", Said(because)) if because else "",
+                    )
                 )
 
 

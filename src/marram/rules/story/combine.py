@@ -33,6 +33,7 @@ from marram.rules.story.provisional import (
     without_abandoned,
 )
 from marram.rules.story.relief_taken import check_taken, only_offered, with_stroke_and_distance
+from marram.said import said
 
 
 def combine(
@@ -115,7 +116,11 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
     """
     if not 1 <= len(rulings) <= MOST_INCIDENTS:
         raise InputError(
-            f"{len(rulings)} incidents cannot be combined; give one to {MOST_INCIDENTS} rulings."
+            said(
+                "{count} incidents cannot be combined; give one to {most_incidents} rulings.",
+                count=len(rulings),
+                most_incidents=MOST_INCIDENTS,
+            )
         )
     deeds: list[Deed] = []
     undecided = []
@@ -125,7 +130,13 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
             relief_before = any(deed.ruling.relief for deed in deeds)
             deeds.append(drop_already_paid(Deed(in_play_at_its_cost(one), name), relief_before=relief_before))
         else:
-            undecided.append(f"Incident {place} is not decided yet ({type(one).__name__}); settle it first.")
+            undecided.append(
+                said(
+                    "Incident {place} is not decided yet ({kind}); settle it first.",
+                    place=place,
+                    kind=type(one).__name__,
+                )
+            )
     if undecided:
         raise InputError(*undecided)
     return deeds

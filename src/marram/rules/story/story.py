@@ -17,6 +17,7 @@ from marram.rules.story.bearing import relief_borne, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.deeds import NOTHING_DONE
 from marram.rules.story.strokes import StrokeCount, count_strokes
+from marram.said import joined, said
 
 MOST_STROKES = 999
 """More strokes on one hole than anybody makes (own choice): a slip of the pen."""
@@ -119,7 +120,13 @@ def rule_story(
     _check_told(happened, strokes_before)
     day = day_meant(played_on, edition)
     if not 1 <= len(happened) <= MOST_INCIDENTS:
-        raise InputError(f"A situation holds one to {MOST_INCIDENTS} incidents; {len(happened)} were given.")
+        raise InputError(
+            said(
+                "A situation holds one to {most_incidents} incidents; {count} were given.",
+                most_incidents=MOST_INCIDENTS,
+                count=len(happened),
+            )
+        )
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
     parts: list[Result] = []
     faults: list[str] = []
@@ -139,7 +146,10 @@ def rule_story(
                 )
             )
         except InputError as error:
-            faults += [f"Incident {place} ({one.incident}): {fault}" for fault in error.faults]
+            faults += [
+                joined(": ", said("Incident {number} ({name})", number=place, name=one.incident), fault)
+                for fault in error.faults
+            ]
     if faults:
         raise InputError(*faults)
     if not all(isinstance(part, Ruling) for part in parts):
@@ -203,12 +213,18 @@ def _check_told(happened: Sequence[Happened], strokes_before: int | None) -> Non
     Raises:
         InputError: there are such; all are listed.
     """
-    given = [("strokes_before", strokes_before)]
+    given: list[tuple[str, int | None]] = [("strokes_before", strokes_before)]
     given += [
-        (f"Incident {place} ({one.incident}): strokes", one.strokes) for place, one in enumerate(happened, 1)
+        (said("Incident {number} ({name}): strokes", number=place, name=one.incident), one.strokes)
+        for place, one in enumerate(happened, 1)
     ]
     faults = [
-        f"{what} is {shown(number)}; give a whole number of strokes from 0 to {MOST_STROKES}."
+        said(
+            "{what} is {number}; give a whole number of strokes from 0 to {most_strokes}.",
+            what=what,
+            number=shown(number),
+            most_strokes=MOST_STROKES,
+        )
         for what, number in given
         if number is not None
         and (isinstance(number, bool) or not isinstance(number, int) or not 0 <= number <= MOST_STROKES)
