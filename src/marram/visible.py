@@ -7,6 +7,8 @@ Considerations*, section 3), halves of characters that cannot be written at all.
 
 import re
 
+from marram.said import said
+
 _ORDERS = re.compile("[\x00-\x1f\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ud800-\udfff\ufeff]")
 
 
@@ -22,6 +24,8 @@ def escaped(json: str) -> str:
 
 def short(value: object, most: int = 60) -> str:
     """Return what a file holds, visible, and cut where it is longer than a sentence can bear."""
+    if isinstance(value, int) and abs(value) > 10**most:
+        return said("a very long number")
     text = visible(value if isinstance(value, str) else _written(value, most))
     return text if len(text) <= most else text[: most - 2] + " …"
 
@@ -37,7 +41,7 @@ def _written(value: object, most: int) -> str:
     if isinstance(value, dict):
         return "{…}"
     if isinstance(value, int) and abs(value) > 10**most:
-        return "a very long number"
+        return said("a very long number")
     return repr(value)
 
 

@@ -195,7 +195,9 @@ def read_places(course: Course, path: Path) -> dict[int, Point]:
         )
     found = [(int(hole), float(longitude), float(latitude)) for hole, longitude, latitude in listed]
     unknown = [
-        f"{path}: the course has no hole {number}." for number, _, _ in found if number not in course.holes
+        said("{path}: the course has no hole {number}.", path=path, number=number)
+        for number, _, _ in found
+        if number not in course.holes
     ]
     if unknown:
         raise InputError(*unknown)

@@ -7,6 +7,7 @@ from pathlib import Path
 from secrets import token_hex
 
 from marram.errors import InputError
+from marram.said import Said, said
 
 
 def different(*paths: Path | None) -> None:
@@ -21,7 +22,12 @@ def different(*paths: Path | None) -> None:
         str(path) for path, place in zip(named, places, strict=True) if places.count(place) > 1
     )
     if twice:
-        raise InputError(*(f"{path} is named for two files; give each a name of its own." for path in twice))
+        raise InputError(
+            *(
+                said("{path} is named for two files; give each a name of its own.", path=path)
+                for path in twice
+            )
+        )
 
 
 def write_files(files: Mapping[Path, bytes]) -> None:
@@ -33,11 +39,19 @@ def write_files(files: Mapping[Path, bytes]) -> None:
     """
     different(*files)
     faults = [
-        f"{path} cannot be written: there is no folder {path.parent}. Make it, or name another."
+        said(
+            "{path} cannot be written: there is no folder {parent}. Make it, or name another.",
+            path=path,
+            parent=path.parent,
+        )
         for path in files
         if not path.parent.is_dir()
     ]
-    faults += [f"{path} cannot be written: it is a folder. Name a file." for path in files if path.is_dir()]
+    faults += [
+        said("{path} cannot be written: it is a folder. Name a file.", path=path)
+        for path in files
+        if path.is_dir()
+    ]
     streams = {path for path in files if path.exists() and not path.is_file()}
     drafts: dict[Path, Path] = {}
     try:
@@ -59,8 +73,10 @@ def write_files(files: Mapping[Path, bytes]) -> None:
         _send(path, files[path])
 
 
-def _cannot(path: Path, error: OSError) -> str:
-    return f"{path} cannot be written: {error.strerror or error}. Name another place."
+def _cannot(path: Path, error: OSError) -> Said:
+    return said(
+        "{path} cannot be written: {why}. Name another place.", path=path, why=error.strerror or error
+    )
 
 
 def _take_their_places(drafts: Mapping[Path, Path]) -> None:

@@ -192,7 +192,7 @@ def one_line(setting: Setting, fault: Fault) -> Proposal | None:
             kept = sorted((line, other), key=lambda one: one.shape.length, reverse=True)
             choices = [
                 Choice(
-                    f"Keep {one.ident}, {one.shape.length:.0f} m",
+                    said("Keep {line}, {length:.0f} m", line=one.ident, length=one.shape.length),
                     setting.remove(gone.ident),
                     (said("{gone} goes", gone=gone.ident),),
                 )

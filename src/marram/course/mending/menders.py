@@ -8,6 +8,7 @@ from marram.course.mending import belongings, edges, figures, lines, numbers, pl
 from marram.course.mending.courses import which_course, which_outline
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import Setting
+from marram.course.mending.untangling import untangle
 
 Mender = Callable[[Setting, Fault], Proposal | None]
 
@@ -24,7 +25,7 @@ MENDERS: Mapping[str, tuple[Mender, ...]] = {
     "bad_position": (shapes.read_positions, shapes.leave_out),
     "too_short": (shapes.leave_out,),
     "open_ring": (shapes.close_ring, shapes.leave_out),
-    "invalid_geometry": (shapes.untangle, shapes.leave_out),
+    "invalid_geometry": (untangle, shapes.leave_out),
     "doubled_position": (shapes.drop_doubled,),
     "incomplete": (shapes.take_known, shapes.leave_out),
     "point_for_area": (shapes.leave_out,),

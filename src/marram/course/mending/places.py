@@ -69,7 +69,12 @@ def transform(setting: Setting, fault: Fault) -> Proposal | None:
     degrees = _moved(setting, every, lambda x, y: (x, y))
     if crs.name and not (len(degrees) == len(every) and _in_metres(crs.name)):
         edits = _moved(setting, every, _from(crs.name))
-        choices.append(Choice(f"Compute WGS 84 from {crs.name}", _own_crs(setting, edits) if edits else ()))
+        choices.append(
+            Choice(
+                said("Compute WGS 84 from {system}", system=crs.name),
+                _own_crs(setting, edits) if edits else (),
+            )
+        )
     if len(degrees) == len(every):
         adds = (said("only right if the positions are longitude and latitude already"),)
         choices.append(Choice(said("Take its positions as WGS 84 degrees"), _own_crs(setting, degrees), adds))

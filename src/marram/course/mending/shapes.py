@@ -1,26 +1,22 @@
-"""Shapes that cannot be used: edges that cross themselves, edges left open, collections, positions that are none."""
+"""Shapes that cannot be used: edges left open, collections, parts that are missing, positions that are none."""
 
 from collections.abc import Sequence
 from itertools import pairwise
 from typing import Any
 
 import shapely
-from shapely import make_valid
 from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting, lines_in
-from marram.course.model import Kind
+from marram.course.mending.untangling import untangled
 from marram.course.reading.geojson import INCOMPLETE, Unreadable, geometry_of
 from marram.course.reading.shapes import polygons
 from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.course.versions.map_edits import Edit
-from marram.said import Said, all_of, counted, said
-
-SLIVER = 0.01
-"""Parts below this share of the whole are slips of the drawing and are proposed to be dropped (own choice)."""
+from marram.said import Said, counted, said
 
 _DEPTH = {"Point": 0, "MultiPoint": 1, "LineString": 1, "MultiLineString": 2, "Polygon": 2, "MultiPolygon": 3}
 
@@ -39,57 +35,6 @@ def leave_out(setting: Setting, fault: Fault) -> Proposal | None:
 def _last_hole(setting: Setting, ident: str) -> bool:
     """Whether nothing would be left to play without this line of play."""
     return setting.holes == {ident}
-
-
-def untangle(setting: Setting, fault: Fault) -> Proposal | None:
-    """Propose the areas that an edge which crosses or touches itself encloses."""
-    shape = area_of(setting, fault.feature)
-    if shape is None or shape.is_valid:
-        return None
-    choices = untangled(setting, fault.feature, shape)
-    why = said(
-        "The edge crosses or touches itself, so that nobody can tell its inside; these areas it does enclose."
-    )
-    return offer("untangle", fault, why, choices)
-
-
-def untangled(setting: Setting, ident: str, shape: BaseGeometry) -> list[Choice]:
-    """Return the ways to make valid areas of a shape in degrees, the one that keeps most first."""
-    choices: list[Choice] = []
-    ways = [make_valid(shape), make_valid(shape, method="structure", keep_collapsed=False)]
-    if ways[0].symmetric_difference(ways[1]).area <= SLIVER * ways[0].area:
-        ways.pop()
-    for made in ways:
-        parts = sorted(areas_in(made), key=lambda part: _square(setting, part), reverse=True)
-        if not parts:
-            continue
-        sizes = [_square(setting, part) for part in parts]
-        kept = [part for part, size in zip(parts, sizes, strict=True) if size > SLIVER * sum(sizes)]
-        dropped = [said("a part of {size} is dropped", size=_size(size)) for size in sizes[len(kept) :]]
-        lost = setting.plane.inward(shapely.union_all(_thin(made))).length
-        if lost > SLIVER:
-            dropped.append(said("{lost:.1f} m of edge that encloses nothing are dropped", lost=lost))
-        if len(kept) == 1:
-            choices.append(
-                Choice(
-                    said("Untangle it"),
-                    (setting.redraw(ident, kept[0]),),
-                    (*dropped, said("{size} stay", size=_size(sizes[0]))),
-                )
-            )
-            continue
-        told = all_of(_size(size) for size in sizes[: len(kept)])
-        words = said("Keep all {count} parts", count=len(kept)) if len(kept) > 2 else said("Keep both parts")
-        choices.append(Choice(words, (setting.redraw(ident, MultiPolygon(kept)),), (told, *dropped)))
-        choices += [
-            Choice(
-                said("Keep only the part of {size}", size=_size(size)),
-                (setting.redraw(ident, part),),
-                (said("{size} are dropped", size=_size(sum(sizes) - size)),),
-            )
-            for part, size in zip(kept[:2], sizes, strict=False)
-        ]
-    return choices
 
 
 def close_ring(setting: Setting, fault: Fault) -> Proposal | None:
@@ -112,14 +57,7 @@ def close_ring(setting: Setting, fault: Fault) -> Proposal | None:
     if made.is_valid:
         edit = setting.redraw(fault.feature, made)
         return offer("close_ring", fault, why, [Choice(said("Close it with a straight line"), (edit,))])
-    choices = [
-        Choice(
-            said("Close it. {then}", then=one.words),
-            one.edits,
-            one.said,
-        )
-        for one in untangled(setting, fault.feature, made)
-    ]
+    choices = untangled(setting, fault.feature, made, closed=True)
     return offer("close_ring", fault, said("{why} Closed like this it crosses itself.", why=why), choices)
 
 
@@ -304,36 +242,3 @@ def _once(value: Any, depth: int) -> Any:
         return [_once(part, depth - 1) for part in value]
     kept = [value[0], *(after for before, after in pairwise(value) if before != after)]
     return kept if len(kept) > 1 else value
-
-
-def area_of(setting: Setting, ident: str) -> BaseGeometry | None:
-    """Return the area of a feature in degrees, a closed line taken for what it encloses; ``None`` for none."""
-    shape = setting.shape(ident) if ident in setting.features else None
-    closes = shape is not None and (
-        is_area(setting.tags(ident)) or meaning(setting.tags(ident)) is Kind.BOUNDARY
-    )
-    if closes and isinstance(shape, LineString) and shape.is_closed and len(shape.coords) > 3:
-        return Polygon(shape)
-    return shape
-
-
-def areas_in(geometry: BaseGeometry) -> list[Polygon]:
-    """Return the polygons of a geometry, those inside collections too."""
-    return [part for one in shapely.get_parts([geometry]) for part in _deep(one) if isinstance(part, Polygon)]
-
-
-def _thin(geometry: BaseGeometry) -> list[BaseGeometry]:
-    return [part for part in _deep(geometry) if not isinstance(part, Polygon)]
-
-
-def _deep(geometry: BaseGeometry) -> list[BaseGeometry]:
-    parts = getattr(geometry, "geoms", None)
-    return [geometry] if parts is None else [inner for part in parts for inner in _deep(part)]
-
-
-def _square(setting: Setting, part: BaseGeometry) -> float:
-    return setting.plane.inward(part).area
-
-
-def _size(square_metres: float) -> str:
-    return f"{square_metres:,.0f} m²" if square_metres >= 10 else f"{square_metres:.1f} m²"

@@ -252,7 +252,7 @@ def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None
             said(
                 "{count} greens belong to it ({idents}{more}): {which}",
                 count=len(own),
-                idents=", ".join(green.ident for green in own[:5]),
+                idents=joined(", ", *(green.ident for green in own[:5])),
                 more=" …" if own[5:] else "",
                 which=said("the one its line of play ends on is used")
                 if len(under_end) == 1

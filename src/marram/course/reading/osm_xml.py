@@ -165,7 +165,7 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
     if element.kind == "node":
         place = file.places[element.number]
         if reason := out_of_range([place]):
-            source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+            source.refuse("out_of_range", reason, said("Give WGS 84 degrees."), element.ident)
             source.partial.append((SourceFeature(element.ident, element.tags, Point(place)), 0))
         else:
             source.features.append(SourceFeature(element.ident, element.tags, Point(place)))
@@ -183,7 +183,7 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
         return
     present = [way for way in ways if way is not None]
     if reason := out_of_range([file.places[number] for way in present for number in way.nodes]):
-        source.refuse("out_of_range", reason, "Give WGS 84 degrees.", element.ident)
+        source.refuse("out_of_range", reason, said("Give WGS 84 degrees."), element.ident)
         _keep_partial(element, ways, file, source)
         return
     geometry = _way(element, file) if element.kind == "way" else _multipolygon(element, file, source)

@@ -126,6 +126,19 @@ def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultLi
             )
 
 
+REASONS = {
+    "Self-intersection": said("self-intersection"),
+    "Ring Self-intersection": said("ring self-intersection"),
+    "Hole lies outside shell": said("hole lies outside shell"),
+    "Holes are nested": said("holes are nested"),
+    "Interior is disconnected": said("interior is disconnected"),
+    "Nested shells": said("nested shells"),
+    "Duplicate Rings": said("duplicate rings"),
+    "Too few points in geometry component": said("too few points in geometry component"),
+}
+"""What GEOS finds wrong with a shape (``isValidReason``), as it is told."""
+
+
 def invalid(geometry: BaseGeometry, ident: str, faults: FaultList, *, harmless: bool = False) -> bool:
     """Whether the geometry is invalid (a bow-tie, a hole outside its area …); the list then says where."""
     if geometry.is_valid:
@@ -138,7 +151,7 @@ def invalid(geometry: BaseGeometry, ident: str, faults: FaultList, *, harmless: 
     report = faults.warn if harmless else faults.error
     report(
         "invalid_geometry",
-        said("its shape is not valid ({words})", words=words.lower())
+        said("its shape is not valid ({words})", words=REASONS.get(words, words.lower()))
         + (said(": it was left out") if harmless else ""),
         said("Draw the edge so that it does not cross or touch itself."),
         feature=ident,

@@ -14,6 +14,7 @@ from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Deadline, Penalty, Ruling, strokes
 from marram.rules.story.deeds import Deed, offers_stroke_and_distance
 from marram.rules.story.standing import Standing, ask
+from marram.said import said
 
 AT_ANY_TIME = ReliefOption(
     ReliefKind.STROKE_AND_DISTANCE,
@@ -170,11 +171,23 @@ def check_taken(parts: Sequence[Ruling], known: Mapping[Fact[Any], Any]) -> None
         if taken is None:
             continue
         if place > len(parts):
-            faults.append(f"{fact.name}: there is no incident {place}; {len(parts)} were given.")
+            faults.append(
+                said(
+                    "{fact}: there is no incident {place}; {count} were given.",
+                    fact=fact.name,
+                    place=place,
+                    count=len(parts),
+                )
+            )
         elif taken not in (can := can_be_taken(parts, place - 1)):
             offered = ", ".join(sorted(one.value for one in can))
             faults.append(
-                f"{fact.name}: no ruling offers {taken.value}; what can have been done is {offered}."
+                said(
+                    "{fact}: no ruling offers {taken}; what can have been done is {offered}.",
+                    fact=fact.name,
+                    taken=taken.value,
+                    offered=offered,
+                )
             )
     if faults:
         raise InputError(*faults)
