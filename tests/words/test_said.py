@@ -35,6 +35,11 @@ OURS = {"BookError", "AttributeError", "exception"}
 
 NOT_SAID = {
     "end of data": "what Python's csv module says",
+    "Hole lies outside shell": "what GEOS says; the words for it stand beside it",
+    "Holes are nested": "the same",
+    "Interior is disconnected": "the same",
+    "Too few points in geometry component": "the same",
+    "Ring Self-intersection": "the same",
     "Map data © OpenStreetMap contributors, ODbL 1.0": "a credit, as its licence asks for it",
     "back to version {}": "the note of a version, kept as it was written",
     "; what was prepared from {} is set aside": "the same",

@@ -197,9 +197,9 @@ def _ask(mending: Mending) -> None:
         show_lines(proposal_lines(None, proposal))
         letters = [letter for letter, _ in lettered(proposal)]
         asked = (
-            text("mend_command.ask.one")
+            text("mend_command.ask.single")
             if letters == [""]
-            else text("mend_command.ask.several", first=letters[0], last=letters[-1])
+            else text("mend_command.ask.choice", first=letters[0], last=letters[-1])
         )
         answer = input(f"  {asked}").strip().lower()
         if answer == "q":

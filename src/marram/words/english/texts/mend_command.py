@@ -23,7 +23,7 @@ TEXTS: dict[str, str] = {
     "lettered": "{letter}) {words}",
     "brings": "{words} ({adds})",
     # Asking on a terminal
-    "ask.one": "y to accept, Enter to leave it, q to stop: ",
-    "ask.several": "{first} to {last} to choose, Enter to leave it, q to stop: ",
+    "ask.single": "y to accept, Enter to leave it, q to stop: ",
+    "ask.choice": "{first} to {last} to choose, Enter to leave it, q to stop: ",
     "ask.who": "Who mends it (name or initials)? ",
 }
