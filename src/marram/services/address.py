@@ -234,7 +234,12 @@ def _by_another(own: Mapping[str, str], faults: list[str]) -> frozenset[int]:
     """Return the numbers of the incidents that were another player's act."""
     told = {number: own[key] for key, number in BY.items() if own.get(key)}
     faults += [
-        f"by_{number}: {shown(who)} is nobody; give by_{number}={ANOTHER_PLAYER} or leave it out."
+        said(
+            "by_{number}: {who} is nobody; give by_{number}={other} or leave it out.",
+            number=number,
+            who=shown(who),
+            other=ANOTHER_PLAYER,
+        )
         for number, who in told.items()
         if who != ANOTHER_PLAYER
     ]

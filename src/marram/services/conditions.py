@@ -164,7 +164,7 @@ def _on(given: Mapping[str, str]) -> day | None:
     if not given.get("edition"):
         return _day(given["on"]) if given.get("on") else None
     if given.get("on"):
-        raise BadAnswer("on and edition both name a day; give one of them.")
+        raise BadAnswer(said("on and edition both name a day; give one of them."))
     return day_of_edition(given["edition"], "edition")
 
 

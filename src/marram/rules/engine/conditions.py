@@ -25,16 +25,21 @@ def day_meant(played_on: date | None, edition: int | str | None) -> date:
     if edition is None:
         if played_on is None:
             raise BadAnswer(
-                "played_on: no day of play is given. Give it, or an edition such as edition=2023."
+                said("played_on: no day of play is given. Give it, or an edition such as edition=2023.")
             )
         return played_on
     if played_on is not None:
-        raise BadAnswer("played_on and edition both name a day; give one of them.")
+        raise BadAnswer(said("played_on and edition both name a day; give one of them."))
     day = None if isinstance(edition, bool) else day_of_edition(edition)
     if day is None:
         known = ", ".join(str(one.year) for one in EDITIONS)
         raise BadAnswer(
-            f"edition: {shown(edition)} is no edition. Give one of {known}; for teaching also {FORMER_RULES.year}."
+            said(
+                "edition: {edition} is no edition. Give one of {known}; for teaching also {year}.",
+                edition=shown(edition),
+                known=known,
+                year=FORMER_RULES.year,
+            )
         )
     return day
 

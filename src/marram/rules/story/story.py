@@ -230,7 +230,13 @@ def _check_told(happened: Sequence[Happened], strokes_before: int | None) -> Non
         and (isinstance(number, bool) or not isinstance(number, int) or not 0 <= number <= MOST_STROKES)
     ]
     faults += [
-        f"Incident {place} ({one.incident}): by {shown(one.by)} is nobody; give {ANOTHER_PLAYER!r} or leave it out."
+        said(
+            "Incident {place} ({incident}): by {by} is nobody; give {other!r} or leave it out.",
+            place=place,
+            incident=one.incident,
+            by=shown(one.by),
+            other=ANOTHER_PLAYER,
+        )
         for place, one in enumerate(happened, 1)
         if one.by not in (None, ANOTHER_PLAYER)
     ]
