@@ -1,5 +1,7 @@
 """Asking on a terminal: what happened, then one question at a time."""
 
+from collections.abc import Sequence
+
 import typer
 
 from marram.cli.show import show_lines
@@ -9,6 +11,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding import find
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import HandOver
+from marram.services.usual import UsualAnswer
 from marram.words.language import translate
 from marram.words.questions import question_words
 from marram.words.sheet import sheet
@@ -36,6 +39,18 @@ def choose_incident() -> str:
 def tell_hand_over(result: HandOver) -> None:
     """Say which incident it rather is, before asking on about that one."""
     show_lines([("text", ""), ("title", sheet(result).headline)])
+
+
+def confirm_usual(usual: Sequence[UsualAnswer]) -> bool:
+    """Offer the routine questions with their usual answers; tell whether all were confirmed."""
+    show_lines(
+        [
+            ("text", ""),
+            ("title", text("cli.usual")),
+            *(("item", f"{one.question} {one.answer}") for one in usual),
+        ]
+    )
+    return typer.confirm(text("cli.usual.confirm"), default=True)
 
 
 def ask(need: NeedFacts, form: FormOfPlay | None) -> str:

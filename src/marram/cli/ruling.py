@@ -1,7 +1,7 @@
 """``marram rule``: the ruling, or the next question."""
 
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
@@ -53,21 +53,28 @@ def give_ruling(
 
     about: str = incident_now(incident)
 
-    def ask_the_book() -> Result:
+    def ask_the_book(known: Mapping[str, Any]) -> Result:
         return marram.rule(
-            about, facts, played_on=day, form_of_play=chosen, sides=who, local_rules=in_rulings
+            about, known, played_on=day, form_of_play=chosen, sides=who, local_rules=in_rulings
         )
 
-    result = ask_the_book()
+    result = ask_the_book(facts)
+    singly: set[str] = set()
     while interactive and isinstance(result, NeedFacts | HandOver):
-        from marram.cli.interview import ask, tell_hand_over
+        from marram.cli.interview import ask, confirm_usual, tell_hand_over
+        from marram.services.usual import usual_together
 
         if isinstance(result, HandOver):
             tell_hand_over(result)
             about, facts = result.incident, result.carry(facts)
+        elif result.fact not in singly and (usual := usual_together(ask_the_book, facts)):
+            if confirm_usual(usual):
+                facts |= {one.fact: one.token for one in usual}
+            else:
+                singly |= {one.fact for one in usual}
         else:
             facts[result.fact] = ask(result, chosen)
-        result = ask_the_book()
+        result = ask_the_book(facts)
     conditions = {
         "incident": about,
         "played_on": day.isoformat(),

@@ -16,6 +16,7 @@ from marram.rules.engine.request import fact_named
 from marram.services.address import BETWEEN
 from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
+from marram.services.usual import usual_here
 from marram.words.questions import question_words
 
 router = APIRouter()
@@ -63,6 +64,8 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
         taught=taught(case),
         proposals=proposals(found),
         hidden=case.pairs(without=(question.fact, "ask")),
+        usual=(gathered := () if again else usual_here(found)),
+        usual_hidden=case.pairs(without=("ask", *(one.fact for one in gathered))),
     )
 
 

@@ -43,6 +43,7 @@ class Fact(Generic[T]):
         maximum: the greatest number allowed, inclusive.
         whole: whether a number must be a whole one.
         is_date: whether the answer is a date.
+        usual: the answer of nearly every case, where there is one: offered for confirmation, never taken for granted.
     """
 
     name: str
@@ -56,8 +57,11 @@ class Fact(Generic[T]):
     maximum: float = float("inf")
     whole: bool = True
     is_date: bool = False
+    usual: T | None = None
 
     def __post_init__(self) -> None:
+        if self.usual is not None and self.usual not in self.answers:
+            raise BookError(f"The usual answer of {self.name!r} is none of its answers; give one of them.")
         if self.name in FACTS:
             raise BookError(f"The fact {self.name!r} is declared twice; give one of them another name.")
         FACTS[self.name] = self
@@ -173,9 +177,10 @@ def yes_no(
     help: str,
     source: str,
     decided_by: DecidedBy = DecidedBy.REFEREE,
+    usual: bool | None = None,
 ) -> Fact[bool]:
     """Declare a fact answered by yes or no."""
-    return Fact(name, question, help, source, decided_by, {True: "yes", False: "no"})
+    return Fact(name, question, help, source, decided_by, {True: "yes", False: "no"}, usual=usual)
 
 
 def choice(
@@ -186,9 +191,10 @@ def choice(
     help: str,
     source: str,
     decided_by: DecidedBy = DecidedBy.REFEREE,
+    usual: E | None = None,
 ) -> Fact[E]:
     """Declare a fact answered by one member of an enum; ``answers`` gives each member its words."""
-    return Fact(name, question, help, source, decided_by, answers)
+    return Fact(name, question, help, source, decided_by, answers, usual=usual)
 
 
 def number(

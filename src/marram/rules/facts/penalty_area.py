@@ -172,4 +172,5 @@ last_stroke_from_penalty_area = yes_no(
     help="Where the ball lay for its last stroke. After a stroke from a penalty area there are more options.",
     source="17.2",
     decided_by=DecidedBy.MAP,
+    usual=False,
 )

@@ -72,6 +72,7 @@ stroke_unreasonable_anyway = yes_no(
     "Would playing the ball as it lies be clearly unreasonable because of something that gives no free relief?",
     help="For example in a bush where no stroke can be made. Think the condition away, and any other that gives relief.",
     source="16.1a(3)",
+    usual=False,
 )
 
 only_by_unreasonable_choice = yes_no(
@@ -79,6 +80,7 @@ only_by_unreasonable_choice = yes_no(
     "Is there interference only because of a clearly unreasonable club, stance, swing or direction?",
     help="Ask what stroke would reasonably be made if what interferes were not there.",
     source="13.1f Exception, 16.1a(3)",
+    usual=False,
 )
 
 nearest_point_exists = yes_no(
@@ -87,6 +89,7 @@ nearest_point_exists = yes_no(
     help="In the bunker; on the green or in the general area. Not nearer the hole, with no interference left.",
     source="16.1c, 16.1d",
     decided_by=DecidedBy.MAP,
+    usual=True,
 )
 
 animal_near_ball = choice(
@@ -107,6 +110,7 @@ point_in_penalty_area_exists = yes_no(
     help="Not nearer the hole, and free of the danger or the no play zone.",
     source="16.2b(2), 17.1e(2)",
     decided_by=DecidedBy.MAP,
+    usual=True,
 )
 
 in_own_pitch_mark = yes_no(

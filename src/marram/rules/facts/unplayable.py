@@ -7,4 +7,5 @@ spot_of_ball_known = yes_no(
     "Is the spot of the ball known?",
     help="A ball seen and known to be the player's, even in a tree. Without its spot, nothing can be measured.",
     source="19.2",
+    usual=True,
 )

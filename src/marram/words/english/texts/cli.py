@@ -26,6 +26,8 @@ TEXTS: dict[str, str] = {
     "ends": "It can end in",
     "options": "Options",
     "option": "{number}. {title}: {cost} ({citation})",
+    "usual": "As usual:",
+    "usual.confirm": "Is all of this so?",
     "missing": "Not here, and why",
     "if_wrong": "If it is done wrong",
     "settled": "Already settled",
