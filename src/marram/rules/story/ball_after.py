@@ -236,7 +236,7 @@ def _overtaken(case: Case, gap: int, before: Standing, deed: Deed, taken: Abstra
         spent = spent[:-1]
     cost = cost_of_relief(case, before, deed, taken)
     return Standing(
-        replace(part, notes=kept).note(*part.notes),
+        replace(part, notes=kept).note(*part.notes) if kept else part,
         joined(lasting, part.corrections),
         leaves_mistake(part),
         relief_taken=spent + cost,

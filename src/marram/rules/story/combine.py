@@ -67,15 +67,9 @@ def combine(
     """
     deeds = deeds_of(rulings, incidents)
     known = {**conditions(played_on, form_of_play, None), **read_facts(facts or {})}
-    check_taken([deed.ruling for deed in deeds], known)
-    deeds = [
-        replace(deed, ruling=with_stroke_and_distance(deed.ruling, known.get(option_taken[place])))
-        for place, deed in enumerate(deeds)
-    ]
-    deeds = [
-        relief_already_paid(deed) if _told_before(deed, place, known) else deed
-        for place, deed in enumerate(deeds)
-    ]
+    if any(fact in known for fact in option_taken):
+        check_taken([deed.ruling for deed in deeds], known)
+        deeds = _with_options_told(deeds, known)
     match = known.get(the_form) is FormOfPlay.MATCH_PLAY
     every = deeds
     theirs = [by_another_player(deed, match=match) for deed in deeds] if by_another else []
@@ -100,6 +94,18 @@ def combine(
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
+
+
+def _with_options_told(deeds: Sequence[Deed], known: Told) -> list[Deed]:
+    """Offer stroke and distance where it was told to have been taken, and let an act that tells how count nothing."""
+    offered = [
+        replace(deed, ruling=with_stroke_and_distance(deed.ruling, known.get(option_taken[place])))
+        for place, deed in enumerate(deeds)
+    ]
+    return [
+        relief_already_paid(deed) if _told_before(deed, place, known) else deed
+        for place, deed in enumerate(offered)
+    ]
 
 
 def _told_before(deed: Deed, place: int, known: Told) -> bool:

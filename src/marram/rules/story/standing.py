@@ -45,6 +45,8 @@ class Standing:
 
     def with_words_of(self, part: Ruling) -> "Standing":
         """Add the notes and corrections of a later incident that leaves the ball alone."""
+        if not part.notes and not part.corrections:
+            return self
         return replace(
             self,
             ruling=self.ruling.note(*part.notes),
