@@ -13,17 +13,20 @@ from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions_affecting import (
     Alteration,
     AlteredPlace,
+    DeliberateAct,
     FixedObject,
     Preparing,
+    Purpose,
     alteration,
     altered_place,
     conditions_improved,
     fixed_object,
+    meant_for_later_play,
     original_object_back,
     placed_object_removed,
     preparing_how,
 )
-from marram.rules.ruling import Ruling, no_penalty
+from marram.rules.ruling import HandOver, Ruling, no_penalty
 
 _BREACH_IN_BUNKER = (Preparing.GROUNDING_CLUB, Preparing.PRACTICE_SWING, Preparing.BACKSWING)
 _OF_ALTERATION = {
@@ -39,11 +42,20 @@ def nothing_gained(_case: Case) -> Ruling:
     return no_penalty("8.1a").play_as_it_lies()
 
 
+@provision("8.2a")
+def not_for_this_stroke(case: Case, act: DeliberateAct) -> Ruling | HandOver:
+    """What does not improve the conditions affecting the stroke may still be meant to affect play elsewhere."""
+    if not case[meant_for_later_play]:
+        return nothing_gained(case)
+    told = (("deliberate_act", act.value), ("purpose_of_act", Purpose.AFFECT_PLAY.value))
+    return HandOver("own_conditions_altered", "8.2a", told)
+
+
 @provision("8.1a(1)")
-def fixed_object_moved(case: Case) -> Ruling:
+def fixed_object_moved(case: Case) -> Ruling | HandOver:
     """Moving, bending or breaking what grows or is fixed must not improve the conditions."""
     if not case[conditions_improved]:
-        return nothing_gained(case)
+        return not_for_this_stroke(case, DeliberateAct.MOVED_FIXED_OBJECT)
     if case.is_one_of(fixed_object, FixedObject.GROWING_OR_ATTACHED):
         return growing_object_moved(case)
     if case[original_object_back]:
@@ -66,22 +78,22 @@ def growing_object_moved(case: Case) -> Ruling:
 
 
 @provision("8.1a(2)")
-def object_put_in_position(case: Case) -> Ruling:
+def object_put_in_position(case: Case) -> Ruling | HandOver:
     """A loose impediment or movable obstruction must not be put where it improves the conditions."""
     if not case[conditions_improved]:
-        return nothing_gained(case)
+        return not_for_this_stroke(case, DeliberateAct.PUT_OBJECT_IN_POSITION)
     if case[placed_object_removed]:
         return restored_by_removing_object(case)
     return breach(case, "8.1a(2)")
 
 
 @provision("8.1a")
-def ground_altered(case: Case) -> Ruling:
+def ground_altered(case: Case) -> Ruling | HandOver:
     """The surface, sand, soil, dew, frost and water stay as they are; restoring them undoes nothing."""
     if case.is_one_of(altered_place, AlteredPlace.BUNKER) and touched_sand_with_club(case):
         return sand_touched_in_bunker(case)
     if not case[conditions_improved]:
-        return nothing_gained(case)
+        return not_for_this_stroke(case, DeliberateAct.ALTERED_GROUND_SAND_OR_WATER)
     if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
         return allowed_under(case, "8.1b(8)")
     if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and allowed_on_green(case):

@@ -79,6 +79,12 @@ conditions_improved = yes_no(
     help="Lie, intended stance and swing, line of play, relief area: a potential advantage is enough, whatever stroke was then played.",
     source="8.1a, Definitions: improve, Clarification 8.1a/3",
 )
+meant_for_later_play = yes_no(
+    "meant_for_later_play",
+    "Was it done on purpose to affect where the ball might go or a later stroke, not this one?",
+    help="For example to keep a ball played short from rolling back, or to get a rock out of the way of the ball's roll.",
+    source="8.2a",
+)
 preparing_how = choice(
     "preparing_how",
     "What was the player doing when the conditions changed?",

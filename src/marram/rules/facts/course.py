@@ -18,8 +18,8 @@ class Thing(Enum):
 
 touches_penalty_area = yes_no(
     "touches_penalty_area",
-    "Is any part of the ball in a penalty area, or above its edge?",
-    help="Lines and the ground inside the outer points of the stakes belong to the penalty area.",
+    "Is any part of the ball in a penalty area or above its edge (also in water of a pond or stream outside its stakes)?",
+    help="Lines, and ground inside the outer points of the stakes, belong to it. Water of it outside misplaced stakes does too.",
     source="2.2c",
     decided_by=DecidedBy.MAP,
 )

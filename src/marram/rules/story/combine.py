@@ -27,6 +27,7 @@ from marram.rules.story.deeds import (
 )
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
+from marram.rules.story.outside_teeing_area import dropped_where_not_teed
 from marram.rules.story.provisional import (
     in_play_at_its_cost,
     with_stroke_and_distance_once,
@@ -65,7 +66,7 @@ def combine(
         InputError: no incident or more than six, or one that is not decided yet.
         DateNotCovered, UnknownFact, BadAnswer: as for :func:`marram.rule`.
     """
-    deeds = deeds_of(rulings, incidents)
+    deeds = dropped_where_not_teed(deeds_of(rulings, incidents))
     known = {**conditions(played_on, form_of_play, None), **read_facts(facts or {})}
     if any(fact in known for fact in option_taken):
         check_taken([deed.ruling for deed in deeds], known)

@@ -17,6 +17,7 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "strokes_from_outside_do_not_count": "The stroke from outside, and all further strokes with that ball, do not count; neither do penalties from playing it.",
+    "drop_not_tee_outside": "The last stroke was made from outside the teeing area: played again from there, the ball is dropped, not teed.",
     "lost_from_outside_drop_not_tee": "Should it be lost or out of bounds, the next ball is dropped, not teed, where this stroke was made.",
     "estimate_teeing_area": "Ask the Committee to put the markers back; if that takes too long, estimate the teeing area carefully and play: the estimate stands.",
     "may_stand_outside_teeing_area": "The ball was in the teeing area; feet and club may be outside it.",

@@ -36,7 +36,8 @@ def alternative_options(case: Case) -> tuple[ReliefOption, ...]:
 def alternative_to_stroke_and_distance(case: Case) -> Ruling:
     """For a ball lost or out of bounds: two strokes instead of going back, where the Committee allows it."""
     if not case.local_rule("E-5"):
-        return offer(no_penalty("18.2b"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+        ruling = offer(no_penalty("18.2b"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+        return ruling.note("alternative_not_adopted")
     if case[certain_in_penalty_area]:
         return not_for_a_ball_in_a_penalty_area(case)
     provisional = case[provisional_state]
@@ -70,11 +71,13 @@ def ball_dropped_under_the_alternative(case: Case, ruling: Ruling) -> Ruling:
 def not_for_a_ball_in_a_penalty_area(case: Case) -> Ruling:
     """The Local Rule gives no relief for a ball virtually certain to be in a penalty area."""
     ruling = no_penalty("E-5").under("17.1c")
-    return offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=False)
+    ruling = offer(ruling, *penalty_area_relief(case), may_play_as_it_lies=False)
+    return ruling.note("alternative_not_for_penalty_area")
 
 
 @provision("E-5")
 def not_after_a_provisional_ball(_case: Case) -> Ruling:
     """The Local Rule gives no relief for the original ball once a provisional ball was played."""
     ruling = no_penalty("E-5").under("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL)
-    return ruling.next(Action.PLAY_PROVISIONAL).note("original_out_of_play")
+    ruling = ruling.next(Action.PLAY_PROVISIONAL).note("original_out_of_play")
+    return ruling.note("alternative_not_after_provisional")
