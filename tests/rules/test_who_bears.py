@@ -1,5 +1,6 @@
 """Who bears a penalty where players compete as sides (Rules 21.4, 22.2 and 23.9): of every incident, whatever is answered."""
 
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -197,3 +198,36 @@ def test_the_graph_goes_on_to_who_bears_it() -> None:
     }
 
     assert asked[Sides.FOUR_BALL] - asked[None] == {"whom_else", "form_of_play"}
+
+
+@pytest.mark.parametrize(
+    ("own", "shared", "expected"),
+    [
+        ("general", "one_stroke", [(2, Who.ONE_PARTNER), (1, Who.OTHER_PARTNER)]),
+        ("one_stroke", "general", [(2, Who.EACH_PARTNER)]),
+        ("general", "general", [(2, Who.EACH_PARTNER)]),
+    ],
+)
+def test_partners_get_one_penalty_each_for_breaches_that_belong_together(
+    own: str, shared: str, expected: list[tuple[int, Who]]
+) -> None:
+    """Two breaches without an intervening event, one of which helped the partner: each gets the highest that is theirs."""
+    rulings = [
+        marram.rule(
+            "four_ball_penalty",
+            {"side_breach": level, "whom_else": whom},
+            played_on=DAYS[1],
+            form_of_play="stroke_play",
+            local_rules=[],
+        )
+        for level, whom in ((own, "neither"), (shared, "helped_partner"))
+    ]
+    total = marram.combine(
+        [replace(one, citations=()) for one in rulings if isinstance(one, Ruling)],
+        {"intervening_event_1": "no"},
+        played_on=DAYS[1],
+        form_of_play="stroke_play",
+    )
+
+    assert isinstance(total, Ruling)
+    assert [(one.strokes, one.who) for one in total.penalties] == expected

@@ -23,6 +23,8 @@ class Who(Enum):
     OTHER_PLAYER = "other_player"
     ONE_PARTNER = "one_partner"
     """The partner in breach alone: the other's score is as it was (Rule 23.9a(1))."""
+    OTHER_PARTNER = "other_partner"
+    """The partner of the one in breach, where that one gets something else (Rules 1.3c(4) and 23.9a(2))."""
     EACH_PARTNER = "each_partner"
     """The partner in breach and the partner or partners besides (Rule 23.9a(2))."""
     SIDE = "side"

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 from marram.errors import BadAnswer, BadPlace, DateNotCovered
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, clarified_to, edition_of
+from marram.rules.engine.conditions import check_sides
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
 from marram.said import joined, said
 from marram.services.given import day_of_edition
@@ -185,9 +186,11 @@ def in_competition(conditions: Conditions) -> Conditions:
 
     Raises:
         DateNotCovered: the day lies before the first edition.
+        BadAnswer: the sides cannot play in the form of play.
     """
     if conditions.former:
         raise _not_covered(conditions.on.isoformat())
+    check_sides(conditions.sides, conditions.form)
     return conditions
 
 

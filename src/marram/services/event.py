@@ -8,7 +8,8 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any, ClassVar
 
-from marram.errors import InputError, shown
+from marram.errors import BadAnswer, InputError, shown
+from marram.rules.engine.conditions import check_sides
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.local_rules.adoption import adopt
 from marram.said import joined, said
@@ -138,7 +139,9 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     )
     faults += [joined(": ", where, fault) for fault in adopted.faults]
     if found:
-        faults += [joined(": ", where, fault) for fault in _faults_of_start(found)]
+        faults += [
+            joined(": ", where, fault) for fault in (*_faults_of_sides(found), *_faults_of_start(found))
+        ]
     if found is None or faults:
         raise InputError(*faults)
     return Event(
@@ -151,6 +154,15 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         notice=found.notice_to_players,
         remarks=tuple(joined(": ", where, remark) for remark in _remarks(found)),
     )
+
+
+def _faults_of_sides(found: EventFile) -> tuple[str, ...]:
+    """Return what is wrong with who plays together in this form of play."""
+    try:
+        check_sides(found.sides, found.form_of_play)
+    except BadAnswer as error:
+        return error.faults
+    return ()
 
 
 def _faults_of_start(found: EventFile) -> Iterator[str]:

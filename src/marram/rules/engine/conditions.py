@@ -8,7 +8,7 @@ from typing import Any
 from marram.errors import BadAnswer, DateNotCovered, shown
 from marram.rules.editions import EDITIONS, FIRST_DAY, FORMER_RULES, day_of_edition
 from marram.rules.engine.fact import Fact
-from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
+from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides, date_of_play, form_of_play
 from marram.rules.incidents import incident
 from marram.said import joined, said
 
@@ -109,6 +109,22 @@ def _established(day: date, form: FormOfPlay | str | None, local_rules: Codes) -
     return known
 
 
+def check_sides(who: Sides | None, form: FormOfPlay | None) -> None:
+    """Refuse sides that cannot play in a form.
+
+    Raises:
+        BadAnswer: Three-Ball is said to be played in a form other than match play.
+    """
+    if who is Sides.THREE_BALL and form not in (None, FormOfPlay.MATCH_PLAY):
+        raise BadAnswer(
+            said(
+                "sides: three_ball is match play (Rule 21.4a), and the form of play is {form}. "
+                "Give match_play, or other sides.",
+                form=form.value if form else "",
+            )
+        )
+
+
 def no_list_of_codes(given: object) -> BadAnswer:
     """Return the fault of Local Rules that are no list of texts; one text is not the list of its letters."""
     return BadAnswer(
@@ -132,4 +148,4 @@ def _in_force(codes: frozenset[str], day: date, faults: list[str]) -> frozenset[
     return frozenset(found.in_rulings)
 
 
-__all__ = ["Codes", "conditions", "conditions_of", "day_meant", "no_list_of_codes"]
+__all__ = ["Codes", "check_sides", "conditions", "conditions_of", "day_meant", "no_list_of_codes"]

@@ -6,8 +6,14 @@ from datetime import date
 from threading import Lock
 from typing import Any, TypeVar
 
-from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, did_you_mean, shown
-from marram.rules.engine.conditions import conditions, conditions_of, day_meant, no_list_of_codes
+from marram.errors import DateNotCovered, InputError, UnknownFact, did_you_mean, shown
+from marram.rules.engine.conditions import (
+    check_sides,
+    conditions,
+    conditions_of,
+    day_meant,
+    no_list_of_codes,
+)
 from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, Vertex, outcomes
 from marram.rules.engine.tree import NOTHING_FIXED, Entry, Fixed, Node, grow
@@ -144,14 +150,8 @@ def _walk_among_sides(name: str, known: dict[Fact[Any], Any]) -> Result:
     who = known[the_sides]
     if who is Sides.INDIVIDUAL:
         return walk(book(name), known)
-    if (
-        who is Sides.THREE_BALL
-        and known.setdefault(the_form, FormOfPlay.MATCH_PLAY) is not FormOfPlay.MATCH_PLAY
-    ):
-        raise BadAnswer(
-            f"sides: three_ball is match play (Rule 21.4a), and the form of play is {known[the_form].value}. "
-            "Give match_play, or other sides."
-        )
+    if who is Sides.THREE_BALL:
+        check_sides(who, known.setdefault(the_form, FormOfPlay.MATCH_PLAY))
     return walk(book_among(name, who), known)
 
 

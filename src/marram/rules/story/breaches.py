@@ -1,6 +1,8 @@
 """Rule 1.3c(4): which breaches of a story belong together and get one penalty, and which get one each."""
 
 from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
+from dataclasses import replace
 from typing import Any
 
 from marram.rules.editions import EDITION_2023
@@ -29,6 +31,9 @@ _PER_HOLE = ("4.1b", "5.6a")
 """Counted by hole or by how often: never one with a breach of something else, nor with the one before."""
 _STROKES_PLAYED = (Taken.AS_IT_LIES, Taken.REPLAY)
 
+_ONE_AND_EACH = frozenset({Who.ONE_PARTNER, Who.EACH_PARTNER})
+"""Whose breaches are those of one partner: of each of them the other may bear the same."""
+
 Told = Mapping[Fact[Any], Any]
 """What is known between the acts."""
 
@@ -38,16 +43,46 @@ def penalties_together(
 ) -> tuple[Penalty, ...]:
     """Return the penalties in total: one, the highest, for breaches that belong together; else one for each."""
     people = dict.fromkeys(one.who for penalties in counting for one in penalties)
-    found = [one for who in people for one in _penalties_of(case, deeds, who, counting, told)]
+    shared = people.keys() >= _ONE_AND_EACH
+    alone = [who for who in people if not (shared and who in _ONE_AND_EACH)]
+    found = [one for who in alone for one in _penalties_of(case, deeds, {who}, counting, told)]
+    if shared:
+        found += _of_partners(
+            _penalties_of(case, deeds, _ONE_AND_EACH, counting, told),
+            _penalties_of(case, deeds, {Who.EACH_PARTNER}, counting, told),
+        )
     out = {one.who for one in found if one.kind is PenaltyKind.DISQUALIFICATION}
     return tuple(one for one in found if one.kind is PenaltyKind.DISQUALIFICATION or one.who not in out)
 
 
+def _of_partners(in_breach: Sequence[Penalty], other: Sequence[Penalty]) -> list[Penalty]:
+    """Return what each of two partners gets: what both get as such, and what one of them gets besides.
+
+    Args:
+        in_breach: what the partner gets who was in breach.
+        other: what the other gets, of the breaches that were borne by each.
+    """
+    left = list(in_breach)
+    both, rest = [], []
+    for one in other:
+        alike = [own for own in left if (own.kind, own.strokes) == (one.kind, one.strokes)]
+        if alike:
+            left.remove(one if one in alike else alike[0])
+            both.append(one)
+        else:
+            rest.append(replace(one, who=Who.OTHER_PARTNER))
+    return both + [replace(one, who=Who.ONE_PARTNER) for one in left] + rest
+
+
 def _penalties_of(
-    case: Case, deeds: Sequence[Deed], who: Who, counting: Sequence[tuple[Penalty, ...]], told: Told
+    case: Case,
+    deeds: Sequence[Deed],
+    who: AbstractSet[Who],
+    counting: Sequence[tuple[Penalty, ...]],
+    told: Told,
 ) -> list[Penalty]:
     """Return what one person gets: the highest of each group of breaches that belong together, and all relief."""
-    own = [tuple(one for one in penalties if one.who is who) for penalties in counting]
+    own = [tuple(one for one in penalties if one.who in who) for penalties in counting]
     relief = [one for penalties in own for one in penalties if for_relief(one)]
     breaches = [tuple(one for one in penalties if not for_relief(one)) for penalties in own]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for penalties in breaches for one in penalties):

@@ -6,6 +6,7 @@ TERMS: dict[str, str] = {
     "Who.OPPONENT": "the opponent",
     "Who.OTHER_PLAYER": "the other player",
     "Who.ONE_PARTNER": "this partner alone",
+    "Who.OTHER_PARTNER": "the other partner",
     "Who.EACH_PARTNER": "each partner",
     "Who.SIDE": "the side",
     "Who.OTHER_SIDE": "the other side",
