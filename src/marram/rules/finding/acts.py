@@ -19,8 +19,9 @@ CLEARLY = re.compile(r"[.;!?]|then|after|later|next|before|whereupon", re.IGNORE
 """Where it surely goes on in time."""
 FEWEST = 3
 """Words: a shorter part does not stand by itself (our choice)."""
-LIKELY = 0.3
-"""How likely the first incident of a part must be for it to be an act of its own (our choice)."""
+LIKELY, LIKELY_ALONE = 0.3, 0.6
+"""How likely the first incident of a part must be for it to be an act of its own: where the sentence surely goes on, and
+where it only may (our choice)."""
 WHOLE = 0.5
 """How likely the first incident of the whole sentence must be to be said to cover it (our choice)."""
 MOST_ACTS = 6
@@ -61,28 +62,34 @@ def acts(sentence: str, context: Context | None = None) -> Acts:
     """
     whole = find(sentence, context)
     told: list[ActTold] = []
-    for part in _parts(sentence):
+    for joint, part in _parts(sentence):
         one = ActTold(part, find(part, context))
-        if told and told[-1].found.incidents[:1] == one.found.incidents[:1]:
-            joined = f"{told[-1].words}, {part}"
+        if told and not _of_its_own(one.found, told[-1].found, clearly=CLEARLY.search(joint) is not None):
+            joined = f"{told[-1].words}{joint}{part}"
             told[-1] = ActTold(joined, find(joined, context))
-        elif one.found.likelihoods and one.found.likelihoods[0] >= LIKELY:
+        else:
             told.append(one)
     several = tuple(told[:MOST_ACTS]) if len(told) > 1 else ()
     first = whole.likelihoods[0] if whole.likelihoods else 0.0
     return Acts(whole, first >= WHOLE or not several, several)
 
 
-def _parts(sentence: str) -> list[str]:
-    """Return the parts of a sentence that stand by themselves; a short one stays with the part before it."""
-    parts: list[str] = []
+def _of_its_own(part: Found, before: Found, *, clearly: bool) -> bool:
+    """Tell whether a part is an act of its own: likely something, and something else than the part before it."""
+    likelihood = part.likelihoods[0] if part.likelihoods else 0.0
+    return likelihood >= (LIKELY if clearly else LIKELY_ALONE) and part.incidents[:1] != before.incidents[:1]
+
+
+def _parts(sentence: str) -> list[tuple[str, str]]:
+    """Return the parts of a sentence, each with what joins it to the one before; a short one stays with that."""
+    parts: list[tuple[str, str]] = []
     at, joint = 0, ""
     for match in [*AND_THEN.finditer(sentence), None]:
         part = sentence[at : match.start() if match else len(sentence)].strip()
         if parts and len(part.split()) < FEWEST and not CLEARLY.search(joint):
-            parts[-1] = f"{parts[-1]}{joint}{part}"
+            parts[-1] = (parts[-1][0], f"{parts[-1][1]}{joint}{part}")
         elif part:
-            parts.append(part)
+            parts.append((joint, part))
         if match:
             at, joint = match.end(), match[0]
     return parts

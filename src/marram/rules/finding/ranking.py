@@ -19,7 +19,7 @@ from marram.rules.finding.sentence import Word, plain, words
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 
-SAID, KNOWN = 4, 1
+SAID, KNOWN = 4, 2
 """What a feature of the sentence counts, beside one of what is known without having been said (our choice)."""
 CODE = re.compile(r"[A-M]-[0-9]+")
 FORMER = re.compile(
@@ -27,13 +27,13 @@ FORMER = re.compile(
     r"|before 19|before 2019|before the|history|rewrite|reform|new rules|in 2019|19[0-9][0-9]|200[0-9]|201[0-8]|eighties|nineties)\b"
 )
 """What is said of the Rules before 2019."""
-NOT_FORMER, NOT_KNOWN = 3.0, 0.7
-"""By what an incident falls behind, as a logarithm of odds: one of the former Rules where nothing is said of them; one of a Local
-Rule where it is not known which are in force (our choice, by the held-out sentences and the published cases)."""
+NOT_FORMER, NOT_KNOWN, NOT_IN_FORCE = 6.0, 0.7, 12.0
+"""By what an incident falls behind, as a logarithm of odds: one of the former Rules where nothing is said of them; one of a
+Local Rule where it is not known which are in force, or it is not (our choice, by held-out sentences and published cases)."""
 
 WORDS_OF_AREA = {
     Area.TEEING_AREA: "on the teeing area",
-    Area.GENERAL_AREA: "",
+    Area.GENERAL_AREA: "in the rough",
     Area.PENALTY_AREA: "in a penalty area",
     Area.BUNKER: "in a bunker",
     Area.PUTTING_GREEN: "on the putting green",
@@ -155,6 +155,8 @@ def _put_back(scores: list[int], learned: Model, length: int, *, former: bool, c
             scores[at] -= floor(NOT_FORMER * unit)
         if context.local_rules is None and CODE.fullmatch(one.rule):
             scores[at] -= floor(NOT_KNOWN * unit)
+        if out_of_force(one, context):
+            scores[at] -= floor(NOT_IN_FORCE * unit)
 
 
 def _likelihoods(learned: Model, scores: Sequence[int], length: int) -> list[float]:

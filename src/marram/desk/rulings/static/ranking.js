@@ -7,12 +7,13 @@ import { meant } from "./misspelt.js";
 import { plain, words } from "./sentence.js";
 
 const SAID = 4; // what a feature of the sentence counts,
-const KNOWN = 1; // beside one of what is known without having been said
+const KNOWN = 2; // beside one of what is known without having been said
 const CODE = /^[A-M]-[0-9]+$/;
 const FORMER =
   /\b(former|formerly|old|older|previous|previously|earlier|until|prior to|used to|back then|back in|those days|ago|decades?|before 19|before 2019|before the|history|rewrite|reform|new rules|in 2019|19[0-9][0-9]|200[0-9]|201[0-8]|eighties|nineties)\b/;
-const NOT_FORMER = 3.0; // by what an incident of the former Rules falls behind where nothing is said of them,
-const NOT_KNOWN = 0.7; // and one of a Local Rule where it is not known which are in force: logarithms of odds
+const NOT_FORMER = 6.0; // by what an incident of the former Rules falls behind where nothing is said of them,
+const NOT_KNOWN = 0.7; // one of a Local Rule where it is not known which are in force,
+const NOT_IN_FORCE = 12.0; // and one whose Local Rule is not in force: logarithms of odds
 
 // Return all incidents, the likeliest first, as {name, score, likelihood}.
 //
@@ -45,6 +46,7 @@ function putBack(scores, model, incidents, length, former, context) {
     const one = incidents.get(name);
     if (one.former && !former) scores[at] -= Math.floor(NOT_FORMER * unit);
     if (context.localRules === null && CODE.test(one.rule)) scores[at] -= Math.floor(NOT_KNOWN * unit);
+    if (outOfForce(one.rule, context)) scores[at] -= Math.floor(NOT_IN_FORCE * unit);
   });
 }
 
