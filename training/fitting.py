@@ -111,6 +111,8 @@ class Rounded:
         return np.array([self.weights[one].sum(axis=0) for one in known])
 
 
+WEIGHTY = frozenset({"near", "beside"})
+"""Kinds of features so numerous that only their larger weights ship: the file is to stay below 250 kB compressed."""
 VALUE_UNIT = 3.0
 """Steps to 1 in the squared value of a feature."""
 
@@ -121,13 +123,14 @@ def rounded(fitted: Fitted, steps: float, least: int) -> Rounded:
     Args:
         fitted: the weights as fitted.
         steps: the largest weights but one in ten thousand become this many steps.
-        least: smaller ones are left out.
+        least: smaller ones are left out; of the most numerous kinds of features (:data:`WEIGHTY`) also those of this size.
     """
     exact = fitted.weights * fitted.features.values[:, None]
     unit = float(np.quantile(np.abs(exact), 0.9999)) / steps
     whole = np.clip(np.rint(exact / unit), -LARGEST, LARGEST).astype(np.int16)
-    whole[np.abs(whole) < least] = 0
-    kept = np.flatnonzero(whole.any(axis=1))
     named = list(fitted.features.places)
+    leasts = np.array([least + (kind(one) in WEIGHTY) for one in named])
+    whole[np.abs(whole) < leasts[:, None]] = 0
+    kept = np.flatnonzero(whole.any(axis=1))
     values = np.clip(np.rint(fitted.features.values[kept] ** 2 * VALUE_UNIT), 1, 255).astype(np.int16)
     return Rounded(tuple(named[one] for one in kept), fitted.incidents, values, whole[kept], unit)
