@@ -14,6 +14,7 @@ from marram.relief.constructions.free import complete_relief, missing_places
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.interference.line_of_play import LineOfPlayOn
+from marram.relief.place.place_facts import in_the_way_facts
 from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
 from marram.rules.facts.green import WrongGreenInterference, wrong_green_interference
@@ -89,7 +90,7 @@ def interference_facts(situation: Situation) -> dict[str, str]:
         return {wrong_green_interference.name: _at_wrong_green(met).value}
     if kind is Kind.NO_PLAY_ZONE:
         return {no_play_zone_interference.name: _at_zone(met).value}
-    facts = {interference.name: _at_condition(met).value}
+    facts = {interference.name: _at_condition(met).value, **in_the_way_facts([kind] if kind else [])}
     exists = _complete_relief_exists(situation) if met.anything else None
     if exists is not None:
         facts[nearest_point_exists.name] = "yes" if exists else "no"

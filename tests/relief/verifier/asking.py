@@ -27,6 +27,7 @@ USUAL = {
     "spot_of_ball_known": "yes",
     "interference": "ball",
     "wrong_green_interference": "ball_on_it",
+    "in_the_way": "ground_under_repair",
     "stroke_unreasonable_anyway": "no",
     "only_by_unreasonable_choice": "no",
     "nearest_point_exists": "yes",

@@ -3,6 +3,7 @@
 What the map is sure of it hands over as facts; where it is in doubt it hands over none and says what to look at.
 """
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from shapely import Point
@@ -19,7 +20,14 @@ from marram.rules.facts.green import WrongGreenInterference, wrong_green_interfe
 from marram.rules.facts.local_relief import dropping_zone_provided
 from marram.rules.facts.lost import all_of_ball_out_of_bounds
 from marram.rules.facts.penalty_area import Colour, penalty_area_colour
-from marram.rules.facts.relief import Interference, ZoneInterference, interference, no_play_zone_interference
+from marram.rules.facts.relief import (
+    Interference,
+    InTheWay,
+    ZoneInterference,
+    in_the_way,
+    interference,
+    no_play_zone_interference,
+)
 from marram.words.ground import area_name, in_area, named_ground
 from marram.words.spoken import spoken
 from marram.words.texts import capital, text
@@ -124,6 +132,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value
     if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
         facts[interference.name] = Interference.BALL.value
+        facts |= in_the_way_facts(sure)
     if reading.wrong_green is not None and not doubtful:
         facts[wrong_green_interference.name] = WrongGreenInterference.BALL_ON_IT.value
     if not doubtful and zones_serving(course, hole.number, xy):
@@ -137,6 +146,21 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         tuple(dict.fromkeys(doubts)),
         lacks,
     )
+
+
+def in_the_way_facts(kinds: Iterable[Kind]) -> dict[str, str]:
+    """Return as a fact which abnormal course condition mapped things are; empty where they are none that is known."""
+    known = [IN_THE_WAY[kind].value for kind in IN_THE_WAY if kind in set(kinds)]
+    return {in_the_way.name: known[0]} if known else {}
+
+
+IN_THE_WAY = {
+    Kind.GROUND_UNDER_REPAIR: InTheWay.GROUND_UNDER_REPAIR,
+    Kind.TEMPORARY_WATER: InTheWay.TEMPORARY_WATER,
+    Kind.PATH: InTheWay.IMMOVABLE_OBSTRUCTION,
+    Kind.OBSTRUCTION: InTheWay.IMMOVABLE_OBSTRUCTION,
+}
+"""What a mapped abnormal course condition is for the Rules; of several at a place one stands for all."""
 
 
 def about_area(doubt: Doubt) -> bool:

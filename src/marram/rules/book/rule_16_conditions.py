@@ -11,16 +11,54 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.relief import (
+    ABNORMAL_COURSE_CONDITIONS,
     Animal,
     Interference,
+    InTheWay,
     animal_near_ball,
+    in_the_way,
     interference,
     only_by_unreasonable_choice,
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty
+from marram.rules.ruling import Action, HandOver, Ruling, WhichBall, no_penalty
+
+_WHY_NO_CONDITION = {
+    InTheWay.ANIMAL_TRACK: "track_is_no_animal_hole",
+    InTheWay.UNMARKED_GROUND: "damage_is_not_under_repair",
+    InTheWay.BOUNDARY_OR_INTEGRAL_OBJECT: "fixed_without_free_relief",
+    InTheWay.NATURAL_OBJECT: "nature_gives_no_free_relief",
+}
+
+
+@provision("16.1")
+def something_interferes(case: Case) -> Ruling | HandOver:
+    """Where something interferes, it is asked whether that is an abnormal course condition at all."""
+    elsewhere = case.is_one_of(area_of_ball, Area.PENALTY_AREA, Area.TEEING_AREA)
+    if elsewhere or not interferes(case) or case.is_one_of(in_the_way, *ABNORMAL_COURSE_CONDITIONS):
+        return abnormal_course_condition(case)
+    return no_abnormal_course_condition(case)
+
+
+@provision("Definitions: abnormal course condition")
+def no_abnormal_course_condition(case: Case) -> Ruling | HandOver:
+    """What is none gives no relief under Rule 16.1; water of a penalty area and movable things have Rules of their own."""
+    if case.is_one_of(in_the_way, InTheWay.WATER_OF_PENALTY_AREA):
+        return HandOver("ball_in_penalty_area", "17.1a", (("found_in_penalty_area", "yes"),))
+    if case.is_one_of(in_the_way, InTheWay.MOVABLE_OBSTRUCTION):
+        return movable_obstruction_in_the_way(case)
+    ruling = no_penalty("Definitions: abnormal course condition").under("16.1")
+    return as_it_lies_or_unplayable(ruling.note(_WHY_NO_CONDITION[case[in_the_way]]), case)
+
+
+@provision("15.2a")
+def movable_obstruction_in_the_way(case: Case) -> HandOver:
+    """A movable obstruction is taken away; a ball in or on it has relief under Rule 15.2a(2)."""
+    if case.is_one_of(interference, Interference.BALL):
+        return HandOver("ball_in_or_on_movable_obstruction", "15.2a(2)", (("found_in_obstruction", "yes"),))
+    return HandOver("artificial_thing_removed", "15.2a(1)", (("artificial_thing", "movable_obstruction"),))
 
 
 @provision("16.1")

@@ -16,6 +16,30 @@ class Interference(Enum):
     OUT_OF_BOUNDS_ONLY = "out_of_bounds_only"
 
 
+class InTheWay(Enum):
+    """What it is that interferes: one of the abnormal course conditions, or what is taken for one."""
+
+    ANIMAL_HOLE = "animal_hole"
+    GROUND_UNDER_REPAIR = "ground_under_repair"
+    IMMOVABLE_OBSTRUCTION = "immovable_obstruction"
+    TEMPORARY_WATER = "temporary_water"
+    ANIMAL_TRACK = "animal_track"
+    UNMARKED_GROUND = "unmarked_ground"
+    WATER_OF_PENALTY_AREA = "water_of_penalty_area"
+    MOVABLE_OBSTRUCTION = "movable_obstruction"
+    BOUNDARY_OR_INTEGRAL_OBJECT = "boundary_or_integral_object"
+    NATURAL_OBJECT = "natural_object"
+
+
+ABNORMAL_COURSE_CONDITIONS = (
+    InTheWay.ANIMAL_HOLE,
+    InTheWay.GROUND_UNDER_REPAIR,
+    InTheWay.IMMOVABLE_OBSTRUCTION,
+    InTheWay.TEMPORARY_WATER,
+)
+"""The four that Rule 16.1 gives relief from (Definitions: abnormal course condition)."""
+
+
 class ZoneInterference(Enum):
     """What a no play zone interferes with."""
 
@@ -64,6 +88,26 @@ interference = choice(
     },
     help="Animal hole, ground under repair, immovable obstruction, temporary water. Look at the stroke the player would make.",
     source="16.1a(1)",
+    decided_by=DecidedBy.MAP,
+)
+
+in_the_way = choice(
+    "in_the_way",
+    "What is it that interferes?",
+    {
+        InTheWay.ANIMAL_HOLE: "a hole dug by an animal, what was dug out, the worn track into it, or ground pushed up by the digging",
+        InTheWay.GROUND_UNDER_REPAIR: "ground marked or declared under repair, a hole made in upkeep, or material piled to be removed",
+        InTheWay.IMMOVABLE_OBSTRUCTION: "an artificial object that cannot easily be moved: path, building, sprinkler head, post",
+        InTheWay.TEMPORARY_WATER: "water on the surface, seen before or after taking the stance; also an overflow of a pond",
+        InTheWay.ANIMAL_TRACK: "only a footprint or hoofprint, or damage by an animal that dug no hole",
+        InTheWay.UNMARKED_GROUND: "bare, soft, rutted or damaged ground that is not marked or declared; dew or frost",
+        InTheWay.WATER_OF_PENALTY_AREA: "the pond or stream itself, where its stakes or lines leave a part of it out",
+        InTheWay.MOVABLE_OBSTRUCTION: "an artificial object that can easily be moved",
+        InTheWay.BOUNDARY_OR_INTEGRAL_OBJECT: "a boundary fence, wall or stake, or an object declared part of the challenge",
+        InTheWay.NATURAL_OBJECT: "something natural: a tree, a root, a stone, loose impediments",
+    },
+    help="Snow and natural ice: the player chooses whether they are temporary water. Ask the Committee what is marked.",
+    source="Definitions: abnormal course condition",
     decided_by=DecidedBy.MAP,
 )
 

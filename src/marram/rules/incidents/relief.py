@@ -10,7 +10,7 @@ INCIDENTS: tuple[Incident, ...] = (
         "A path, other immovable obstruction, ground under repair, animal hole or temporary water interferes",
         "16.1",
         THEME,
-        "book.rule_16_conditions:abnormal_course_condition",
+        "book.rule_16_conditions:something_interferes",
         "cart path sprinkler casual water puddle rabbit hole GUR building cable immovable "
         "nearest point of relief french drain burrowing animal snow ice stance bridge drain cover "
         "two conditions at once another condition further relief "

@@ -24,6 +24,7 @@ PROVISIONS: dict[str, str] = {
     "16.3a(2)": "Embedded means: in the mark made by its own last stroke and nothing else, with a part lower than the ground around it.",
     "16.3b": "Drop within one club-length of the spot right behind the embedded ball, in the general area and not nearer the hole.",
     "16.4": "With good reason to expect free relief that only lifting can confirm, the ball may be picked up to look: marked first and, off the putting green, left as dirty as it is. A fault in that matters only if no relief is taken.",
+    "Definitions: abnormal course condition": "Four things are abnormal course conditions: animal holes, ground under repair, immovable obstructions and temporary water.",
     "Clarification 16.3b/1": "Until 2022 there was no embedded ball relief if neither the spot right behind the ball nor anything within the club-length was in the general area.",
 }
 
@@ -31,6 +32,10 @@ NOTES: dict[str, str] = {
     "unplayable_is_open_too": "Unplayable ball relief may be taken instead, from the spot of the ball, for its stroke.",
     "measure_from_ground_below": "The ball is off the ground: measure from the spot on the ground straight below it.",
     "no_free_relief": "There is no free relief here.",
+    "track_is_no_animal_hole": "No free relief: a print, or damage without digging, is no animal hole unless it is part of the worn track into one. On the putting green it may be repaired.",
+    "damage_is_not_under_repair": "No free relief: ground is under repair only where the Committee has marked or declared it. The Committee may do so, best before the round.",
+    "fixed_without_free_relief": "No free relief: boundary objects and integral objects are no obstructions, and stay where they are.",
+    "nature_gives_no_free_relief": "No free relief: what grows or lies there by nature is part of the course. A loose impediment may be removed.",
     "no_relief_stroke_unreasonable": "No free relief: apart from this condition, a stroke at the ball would be clearly unreasonable.",
     "no_relief_unreasonable_choice": "No free relief: only a clearly unreasonable stroke brings the interference.",
     "measure_from_crossing_point": "Use the estimated point where the ball last crossed the edge of the condition as its spot, and find the nearest point of complete relief from there.",
