@@ -89,7 +89,7 @@ def test_who_saved_is_kept_for_the_next_save_and_named_in_the_ruling(desk: TestC
 
     assert 'id="save-who" type="text" autocomplete="name" maxlength="60" value="Å. Ö."' in page
     assert 'id="who-1" name="who" type="text" value="Å. Ö."' in page
-    case = f"/case?{PLACE}&what=abnormal_course_condition&interference=ball"
+    case = f"/case?{PLACE}&what=abnormal_course_condition&interference=ball&in_the_way=ground_under_repair"
     case += "&stroke_unreasonable_anyway=no&only_by_unreasonable_choice=no&form=stroke_play&local=none"
     ruling = desk.get(f"{case}&on={DAY}").text
     assert said("shell.map_version", number="2", since="2025-06-21", who="Å. Ö") in ruling

@@ -82,6 +82,7 @@ def test_feet_on_a_path_are_found_and_said_as_a_premise() -> None:
 
     assert ruled.asked.what == "abnormal_course_condition"
     assert ruled.assumed["interference"] == "stance_or_swing"
+    assert ruled.assumed["in_the_way"] == "immovable_obstruction"
     assert isinstance(option.answer, Drawn)
 
 
