@@ -20,6 +20,7 @@ ARGUMENTS = {
     "local-rules": ["E-5"],
     "story": ["situation.json"],
     "changes": ["--incident", "unplayable_ball"],
+    "may": ["bunker"],
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
     "graph": ["ball_moved_by_player", "--edition", "2023"],
     "course check": [MAP],

@@ -90,6 +90,30 @@ def rule(
     )
 
 
+@app.command("may")
+def may(
+    area: Annotated[str, typer.Argument(help="Where the ball lies, e.g. general_area or bunker.")],
+    fact: Facts = None,
+    played_on: PlayedOn = None,
+    edition: Edition = None,
+    form: Form = None,
+    local_rule: LocalRules = None,
+    json: Json = False,
+) -> None:
+    """Tell what the player may do there, may not do, and at what cost."""
+    from marram.cli.may import tell_what_may_be_done
+
+    tell_what_may_be_done(
+        area,
+        pairs=fact or [],
+        played_on=played_on,
+        edition=edition,
+        form=form,
+        local_rules=local_rule,
+        as_json=json,
+    )
+
+
 @app.command("local-rules")
 def local_rules(
     codes: Annotated[list[str] | None, typer.Argument(help="Only these codes, in detail.")] = None,

@@ -18,6 +18,10 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "while facts are missing, question; for `hand_over`, rather: the incident that it rather is, and the facts to add there",
         "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.case_file",
     },
+    "may": {
+        "area, played_on": "what was asked",
+        "answers": "each with act, verdict (yes, at_a_cost, no, depends, no_relief), title, answer, instead and citation",
+    },
     "local-rules": {
         "local_rules": "each with its code, what it changes, and what to know before adopting it"
     },

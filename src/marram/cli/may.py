@@ -1,0 +1,47 @@
+"""``marram may``: what a player may do where the ball lies, may not do, and at what cost."""
+
+from collections.abc import Iterator, Sequence
+
+from marram.cli.facts import facts_given
+from marram.cli.show import Line, print_json, show_lines
+from marram.rules.facts.ball import area_of_ball
+from marram.rules.plain import as_plain
+from marram.services.given import day_of_play, form_given, local_rules_in_force
+from marram.services.may import MayAsk, may
+from marram.services.may_words import MayLine, may_line
+from marram.words.language import translate
+from marram.words.messages import say
+from marram.words.texts import text
+
+
+def tell_what_may_be_done(
+    area: str,
+    *,
+    pairs: Sequence[str],
+    played_on: str | None,
+    edition: str | None,
+    form: str | None,
+    local_rules: Sequence[str] | None,
+    as_json: bool,
+) -> None:
+    """Print each act with whether it is allowed, what it costs, and the nearest thing that is allowed."""
+    where, day, chosen = area_of_ball.parse(area), day_of_play(played_on, edition), form_given(form)
+    adopted = local_rules_in_force(local_rules, day)
+    codes = None if adopted is None else tuple(adopted.in_rulings)
+    answers = may(MayAsk(where, day, chosen, codes, facts_given(pairs)))
+    lines = [may_line(one, chosen) for one in answers]
+    if as_json:
+        document = {"area": where.value, "played_on": day.isoformat(), "answers": as_plain(lines)}
+        print_json({"marram": 1, "kind": "may", **document})
+        return
+    show_lines(
+        [*_lines(lines, translate()(area_of_ball.answers[where])), ("quiet", say("TERMS", "reminder"))]
+    )
+
+
+def _lines(lines: Sequence[MayLine], area: str) -> Iterator[Line]:
+    yield "title", f"{text('may.title')} ({area})"
+    for line in lines:
+        yield "item", f"{line.title}. {line.answer} ({line.citation})"
+        if line.instead:
+            yield "quiet", f"      {line.instead}"
