@@ -19,7 +19,7 @@ BROWSERS ?= 2
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
 	$(PYTHON) -m venv .venv
-	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e '.[dev]'
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check -c constraints.txt -e '.[dev,training]'
 	touch $(READY)
 
 demo: $(READY)
