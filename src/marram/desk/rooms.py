@@ -5,7 +5,7 @@ from fastapi import APIRouter
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.holes import hole_locations
-from marram.desk.rulings import api, ball, case, finding_api, start, story_api, together, what
+from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -13,6 +13,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     what.router,
     case.router,
     together.router,
+    may.router,
     settings.router,
     api.router,
     finding_api.router,

@@ -4,7 +4,6 @@ TEXTS: dict[str, str] = {
     "title": "May I?",
     "lead": "What the player may do where the ball lies, may not do, and at what cost. Each answer is the ruling on the same act done.",
     "area": "Where does the ball lie?",
-    "show": "Show what may be done",
     "yes": "Yes, without penalty.",
     "at_a_cost": "Yes, {cost}.",
     "no": "No: {penalty}.",
