@@ -83,3 +83,34 @@ def test_what_is_rather_another_incident_is_said_with_what_to_type() -> None:
     assert "marram rule ball_moved_by_natural_forces --fact put_in_play_by_hand=yes" in found.out
     assert document["kind"] == "hand_over"
     assert document["result"]["incident"] == document["words"]["rather"]["incident"]
+
+
+def test_sides_say_who_bears_the_penalty() -> None:
+    """``--sides`` stands beside ``--form``: the penalty names its bearer, in words and in JSON, and in the case."""
+    given = [
+        "rule",
+        "ball_moved_by_player",
+        "--edition",
+        "2023",
+        "--form",
+        "stroke_play",
+        "--sides",
+        "foursomes",
+    ]
+    facts = ["cause_known=yes", "area_of_ball=general_area", "movement_accidental=no", "handling_allowed=no"]
+    given += [part for one in facts for part in ("--fact", one)]
+
+    text, document = marram(*given), json.loads(marram(*given, "--json").out)
+
+    assert "One penalty stroke for the side" in text.out
+    assert "Foursomes" in text.out
+    assert document["sides"] == document["case"]["sides"] == "foursomes"
+    assert [one["who"] for one in document["result"]["penalties"]] == ["side"]
+
+
+def test_sides_that_are_none_are_refused() -> None:
+    """What is no way of playing together is told with what there is."""
+    found = marram("rule", "too_many_clubs", "--edition", "2023", "--sides", "fourball")
+
+    assert found.code == 2
+    assert "--sides: 'fourball' is not an answer. Did you mean 'four_ball'?" in found.err
