@@ -135,7 +135,7 @@ def caddie_not_allowed(case: Case) -> Ruling | HandOver:
     """Some things only the player may do; once the ball was played, what it costs stands in Rule 14."""
     deed = case[caddie_deed]
     if deed is CaddieDeed.CONCEDED:
-        return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("caddies_concession_is_void")
+        return caddie_conceded(case)
     if deed is CaddieDeed.DECIDED_ON_RELIEF:
         citation = "10.3b" if case.played_since(EDITION_2023) else "10.3b(3)"
         return no_penalty(citation).next(Action.PLAY_ON).note("player_decides_on_relief")
@@ -152,6 +152,14 @@ def caddie_not_allowed(case: Case) -> Ruling | HandOver:
         .next(Action.CORRECT_MISTAKE)
         .correct("player_drops_again", Deadline.BEFORE_STROKE, strokes(1, "14.3b"))
     )
+
+
+@provision("10.3b(3)")
+def caddie_conceded(case: Case) -> Ruling | HandOver:
+    """A caddie's word concedes nothing in a match; in stroke play nobody's does, and the ball has to be holed."""
+    if not case.match_play:
+        return HandOver("concession", "3.3c")
+    return no_penalty("10.3b(3)").next(Action.PLAY_ON).note("caddies_concession_is_void")
 
 
 @provision("10.3b(3)")
