@@ -66,6 +66,7 @@ def test_unplayable_ball_relief_is_never_called_missing_outside_a_penalty_area()
         "abnormal_course_condition",
         area_of_ball="general_area",
         interference="ball",
+        in_the_way="temporary_water",
         stroke_unreasonable_anyway="no",
         only_by_unreasonable_choice="no",
     )

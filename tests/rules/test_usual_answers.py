@@ -29,7 +29,7 @@ def ask_about(incident: str) -> Any:
 def test_the_routine_questions_of_a_condition_come_together() -> None:
     """Rule 16.1a(3) and 16.1c: three questions that hardly ever change the answer are confirmed with one tap."""
     ask = ask_about("abnormal_course_condition")
-    facts = {"area_of_ball": "general_area", "interference": "ball"}
+    facts = {"area_of_ball": "general_area", "interference": "ball", "in_the_way": "temporary_water"}
     gathered = usual_answers(ask, facts)
     assert (
         gathered.items()
@@ -43,7 +43,7 @@ def test_the_routine_questions_of_a_condition_come_together() -> None:
 def test_what_was_not_confirmed_decides_nothing() -> None:
     """Without the confirmation the same case is still open at its first routine question."""
     ask = ask_about("abnormal_course_condition")
-    facts = {"area_of_ball": "general_area", "interference": "ball"}
+    facts = {"area_of_ball": "general_area", "interference": "ball", "in_the_way": "temporary_water"}
     first = ask(facts)
     assert isinstance(first, NeedFacts)
     assert first.fact in usual_answers(ask, facts)
@@ -55,6 +55,7 @@ def test_only_questions_that_can_change_the_outcome_are_gathered() -> None:
     facts = {
         "area_of_ball": "general_area",
         "interference": "ball",
+        "in_the_way": "temporary_water",
         "stroke_unreasonable_anyway": "no",
     }
     gathered = usual_answers(ask, facts)
