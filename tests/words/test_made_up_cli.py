@@ -20,7 +20,7 @@ from tests.words.unmarked import unmarked
 
 CODES = re.compile(
     r"'marram [a-z -]+'|--?[a-z][\w-]*|^\s*(- )?⟦?[a-z0-9_-]+(:|$|  )|=[a-z_]+|\b[a-z]+(_[a-z0-9]+)+\b|\(yes|no\)"
-    r'|: "[a-z_]+"|\([^⟦⟧]*; (?=⟦)|http://\S+|Ctrl\+C'
+    r'|: "[a-z_]+"|\([^⟦⟧]*; (?=⟦)|http://\S+|Ctrl\+C|(?<=⟦)[a-z]\)'
 )
 """Names of incidents and facts, answers, options, commands, citations."""
 
@@ -31,6 +31,8 @@ CLICK = re.compile(
 """What click says of itself, from a catalogue of its own, and what stands for a value."""
 
 NAMES = names_of(load(COURSE))
+
+BOW_TIE = Path(__file__).parents[1] / "bad" / "course" / "bow_tie.geojson"
 
 
 @pytest.fixture(scope="module")
@@ -98,6 +100,10 @@ def commands(folder: Path) -> dict[str, list[str]]:
         "relief": ["relief", course, *burn(), "--svg", str(folder / "relief.svg")],
         "relief, a drop": ["relief", course, *burn(), "--dropped", "3.99,55.0041", "--at-rest", "3.99,55.0041"],
         "check": ["course", "check", course],
+        "check of a bad map": ["course", "check", str(BOW_TIE)],
+        "mend": ["course", "mend", str(BOW_TIE)],
+        "mend, one accepted": ["course", "mend", str(BOW_TIE), "--accept", "1a", "--output", str(folder / "copy.geojson")],
+        "mend, faults": ["course", "mend", str(BOW_TIE), "--accept", "99", "--accept", "1z", "--accept", "all-of:drop_doubled"],
         "order": ["course", "order", course, "--hole", "9", "--ball", "3.99,55.0041", "--ball", "4.0,55.0042"],
         "survey": ["course", "survey", course, str(points), "--hole", "9"],
         "versions": ["course", "versions", course, "--maps", str(folder / "maps")],
@@ -135,6 +141,10 @@ ABOUT = (
     "relief",
     "relief, a drop",
     "check",
+    "check of a bad map",
+    "mend",
+    "mend, one accepted",
+    "mend, faults",
     "order",
     "survey",
     "versions",
@@ -171,6 +181,11 @@ def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
             COURSE.name,
             str(COURSE),
             "relief.svg",
+            BOW_TIE.name,
+            "bunker",
+            "untangle",
+            "drop_doubled",
+            "copy.geojson",
             "zeppelin",
             "here",
             "cause",

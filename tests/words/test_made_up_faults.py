@@ -6,21 +6,36 @@ typed, a code. Any other plain letter is a word that went past the catalogue.
 
 import json
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import fields
+from datetime import date
+from math import inf
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from marram.course import check
 from marram.course.mending.draft import Draft, draft_of, read_draft
 from marram.course.scheme import GOLF, OWN, PENALTY_AREA
+from marram.course.versions.map_edits import ACTIONS, Edit
+from marram.course.versions.map_versions import MapVersions
+from marram.demo import COURSE
+from marram.errors import InputError
+from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.local_rules.adoption import adopt
 from marram.rules.local_rules.register import REGISTER
 from marram.said import Said
+from marram.services.case import Act, Case, CasePlayer, Spot
+from marram.services.case_file import read_case
+from marram.services.event import Entrant, EventFile, Group, read_event
+from marram.services.places import ROLES
 from marram.words.spoken import spoken
 from tests.course.mending.broken import BREAKS, document, features
 from tests.words.made_up import speaking, write_made_up
-from tests.words.unmarked import unmarked
+from tests.words.unmarked import plain_values, unmarked
 
 BAD = Path(__file__).parents[1] / "bad"
 MAPS = sorted((BAD / "course").glob("*"))
@@ -45,15 +60,6 @@ def made_up(locales: Path) -> Iterator[None]:
         yield
 
 
-def plain_values(sentence: object) -> Iterator[str]:
-    """Yield the words that are set into a sentence as they are, however deep."""
-    if isinstance(sentence, Said):
-        for value in sentence.values.values():
-            yield from plain_values(value)
-    elif isinstance(sentence, str | Exception):
-        yield str(sentence)
-
-
 def past(sentences: Iterable[str], given: str) -> set[str]:
     """Return what of sentences goes past the catalogue, but for what stands in what was given."""
     found = set()
@@ -67,7 +73,7 @@ def past(sentences: Iterable[str], given: str) -> set[str]:
 
 
 def stands_in(value: str, given: str) -> bool:
-    bare = value.strip("'\"").removesuffix("…")
+    bare = value.strip("'\"[]").removesuffix("…")
     return (
         bare in given
         or bare.replace("None", "null") in given
@@ -77,7 +83,16 @@ def stands_in(value: str, given: str) -> bool:
     )
 
 
+KEYS = " ".join(
+    one.name for kind in (EventFile, Entrant, Group, Case, Act, Spot, CasePlayer) for one in fields(kind)
+)
+"""What a document of JSON may hold, alike in every language."""
+
 CODES = {
+    *KEYS.split(),
+    *ROLES,
+    *ACTIONS,
+    *(one.value for kind in (FormOfPlay, Sides) for one in kind),
     *vocabulary(),
     *(token for fact in vocabulary().values() for token in fact.tokens()),
     *REGISTER,
@@ -92,13 +107,10 @@ CODES = {
 
 
 def is_codes(value: str) -> bool:
-    """Whether a value is names of facts, answers, tags or files, which are alike in every language."""
-    return (
-        all(
-            part in CODES or re.fullmatch(r"[a-z]+(_[a-z0-9]+)+|[\d:-]+|feature \d+|drawn/[\w-]+", part)
-            for part in re.split(r"[,;] ?| ", value)
-        )
-        or re.fullmatch(r"feature \d+( \(\d+\))?", value) is not None
+    """Whether a value is names of facts, answers, tags, keys or files, which are alike in every language."""
+    return all(
+        part in CODES or re.fullmatch(r"[a-z]+(_[a-z0-9]+)+|[\d:-]+|drawn/[\w-]+|moon|\(\d+\)|feature", part)
+        for part in re.split(r"[,;] ?| ", value.replace("'", ""))
     )
 
 
@@ -135,3 +147,132 @@ def test_a_broken_hole_is_told_in_the_language(name: str) -> None:
     draft = draft_of(document(found))
 
     assert past(told(draft), shapes_of(draft)) == set()
+
+
+def refused(attempt: Callable[[], object]) -> tuple[str, ...]:
+    """Return what is said of something that must be refused."""
+    with pytest.raises(InputError) as caught:
+        attempt()
+    return caught.value.faults
+
+
+@pytest.mark.parametrize("path", EVENTS, ids=lambda path: path.name)
+def test_a_bad_event_is_told_in_the_language(path: Path) -> None:
+    """Unknown keys, wrong types, players nobody knows, Local Rules against each other."""
+    given = path.read_bytes().decode("utf-8", "replace") + path.name
+
+    assert past(refused(lambda: read_event(path)), given + KEYS) == set()
+
+
+ACT = {"incident": "ball_moved_by_player", "facts": {}}
+DAY = {"played_on": "2024-06-01"}
+CASES: dict[str, dict[str, Any]] = {
+    "another version": DAY | {"marram": 99, "incidents": [ACT]},
+    "no incident": DAY | {"incidents": []},
+    "an unknown incident": DAY | {"incidents": [{"incident": "ball_movd", "facts": {}}]},
+    "an unknown fact": DAY | {"incidents": [ACT | {"facts": {"cause_knwn": "yes"}}]},
+    "a bad answer": DAY | {"incidents": [ACT | {"facts": {"area_of_ball": "lake"}}]},
+    "a bad option": DAY | {"incidents": [ACT | {"option": "sideways"}]},
+    "two days": DAY | {"edition": 2023, "incidents": [ACT]},
+    "a bad edition": {"edition": 1999, "incidents": [ACT]},
+    "a bad form": DAY | {"form_of_play": "skins", "incidents": [ACT]},
+    "bad Local Rules": DAY | {"local_rules": ["Z-9", "E-55"], "incidents": [ACT]},
+    "no place": DAY
+    | {"incidents": [ACT | {"places": {"moon": {"latitude": 95, "longitude": 1, "accuracy": -1}}}]},
+    "a bad club": DAY | {"player": {"club_length": 9}, "incidents": [ACT]},
+    "an unknown key": DAY | {"incidents": [ACT | {"fcts": {}}], "hol": 3},
+    "facts between": DAY | {"incidents": [ACT], "between": {"area_of_ball": "bunker"}},
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_a_bad_case_is_told_in_the_language(name: str) -> None:
+    """What cannot be read of a case, each fault with its place."""
+    assert (
+        past(refused(lambda: read_case(CASES[name])), json.dumps(CASES[name]) + KEYS + " ".join(ROLES))
+        == set()
+    )
+
+
+@pytest.mark.parametrize("fact", list(vocabulary().values()), ids=lambda fact: fact.name)
+def test_a_bad_answer_is_told_in_the_language(fact: Fact[Any]) -> None:
+    """Every question says in the language what it allows; of numbers also one beyond the greatest or the least."""
+    for given in ("zeppelin", None, *([fact.minimum - 1] if fact.minimum > -inf and fact.unit else [])):
+        assert past(refused(lambda given=given: fact.parse(given)), "zeppelin None") == set()
+
+
+@pytest.mark.parametrize("code", [*REGISTER, "Z-9"])
+def test_a_local_rule_that_cannot_be_adopted_is_told_in_the_language(code: str) -> None:
+    """Alone, in either edition, and beside those it cannot stand with."""
+    others = REGISTER[code].not_with if code in REGISTER else ()
+    for day in (date(2019, 6, 1), date(2024, 6, 1)):
+        assert past(adopt([code, *others], day).faults, code) == set()
+
+
+def test_bad_edits_are_told_in_the_language(tmp_path: Path) -> None:
+    """Edits that name nothing, go twice, or come too late; versions that are not there; hole locations."""
+    course = tmp_path / "course.geojson"
+    course.write_bytes(COURSE.read_bytes())
+    maps = MapVersions(course, tmp_path / "maps")
+    ident = str(maps.document(1)["features"][0]["id"])
+    day = date(2025, 6, 21)
+    wrong = [
+        Edit("change", "nowhere"),
+        Edit("remove", "nowhere"),
+        Edit("draw", ident),
+        Edit("add", ident, {}),
+    ]
+
+    def save(*edits: Edit, base: int = 1, who: str = "Ada") -> object:
+        return maps.save(edits, base=base, who=who, in_force_from=day)
+
+    found = [
+        *refused(lambda: save(*wrong)),
+        *refused(lambda: save(Edit("remove", ident), who=" ")),
+        *refused(save),
+        *refused(lambda: save(Edit("remove", ident), base=9)),
+        *refused(lambda: maps.restore(7, base=1, who="Ada", in_force_from=day)),
+        *refused(lambda: maps.restore(1, base=1, who="Ada", in_force_from=day)),
+    ]
+
+    assert len(found) >= 8
+    assert past(found, f"{ident} nowhere draw {course}") == set()
+
+
+ADDRESSES = (
+    "hole=x&what=ball_moved_by_player",
+    "ball=here&entry=1,2;u=x&what=ball_moved_by_player",
+    "what=ball_movd",
+    "what=ball_moved_by_player&area_of_ball=lake&cause_knwn=1",
+    "number=4&what=ball_moved_by_player",
+    "1.area_of_ball=bunker&2.what=ground_altered&2.ask=x",
+    "what=ball_moved_by_player&on=soon",
+    "what=ball_moved_by_player&club=long&handed=both",
+    "what=ball_moved_by_player&local=Z-9",
+    "what=ball_moved_by_player&on=2025-01-01&edition=2023",
+)
+
+
+@pytest.mark.parametrize("query", ADDRESSES)
+def test_a_bad_address_is_told_in_the_language(query: str) -> None:
+    """The page of a refused address says each fault in the language."""
+    from marram.desk.app import create_app
+    from tests.desk.conftest import TestClient
+    from tests.words.unmarked import seen_in
+
+    page = TestClient(create_app()).get(f"/case?{query}")
+
+    assert page.status_code in {400, 404}
+    words = re.findall(r"\w+", query)
+    codes = {
+        "marram",
+        *words,
+        *CODES,
+        *(f"{one}=" for one in words),
+        "latitude,longitude",
+        "right, left",
+        "e.g.",
+        "what=",
+    }
+    seen = [re.sub(r"\b[a-z]+(_[a-z0-9]+)+\b", "", one) for one in seen_in(page.text)]
+    assert unmarked(seen, codes - {"a", "no", "on", "the"}) == set()

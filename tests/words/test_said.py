@@ -150,6 +150,7 @@ def test_what_is_put_together_keeps_its_messages(tmp_path: Path) -> None:
     with speaking(tmp_path):
         marked = altered("hole {hole}").format(hole=3)
         parts = altered("{count} of its parts are not in the file").format(count=3)
+        assert spoken(joined(", ")) == spoken("") == ""
         assert spoken(both) == f"{parts} {marked}"
         assert spoken(three + ": " + hole) == f"{parts}: {marked}"
         assert spoken(joined(", ", hole, "x")) == f"{marked}, x"

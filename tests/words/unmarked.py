@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from html.parser import HTMLParser
 from typing import Any
 
+from marram.said import Said
 from tests.words.outside import without_outside
 
 SEEN = {"alt", "title", "aria-label", "aria-description", "placeholder", "label", "data-words"}
@@ -98,6 +99,15 @@ def unmarked(texts: Iterable[str], names: Iterable[str] = ()) -> set[str]:
         if _LETTERS.search(_CODES.sub("", without_outside(rest))):
             found.add(one)
     return found
+
+
+def plain_values(sentence: object) -> Iterator[str]:
+    """Yield the words that are set into a sentence as they are, however deep."""
+    if isinstance(sentence, Said):
+        for value in sentence.values.values():
+            yield from plain_values(value)
+    elif isinstance(sentence, str | Exception):
+        yield str(sentence)
 
 
 class _Skeleton(HTMLParser):

@@ -9,6 +9,8 @@ from marram.words.texts import english, text
 
 def spoken(sentence: str) -> str:
     """Return a sentence of a layer below in the reader's language; one that is no message stays as it is."""
+    if not sentence:
+        return ""  # the message of nothing is the head of a gettext catalogue
     if not isinstance(sentence, Said):
         return translate()(sentence)
     values = {name: _value(value) for name, value in sentence.values.items()}

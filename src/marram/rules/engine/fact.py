@@ -10,6 +10,15 @@ from typing import Any, Generic, TypeVar
 from marram.errors import BadAnswer, BookError, did_you_mean, shown
 from marram.said import joined, said, sentences
 
+UNITS = {
+    "holes": said("holes"),
+    "strokes": said("strokes"),
+    "minutes": said("minutes"),
+    "seconds": said("seconds"),
+    "club-lengths": said("club-lengths"),
+}
+"""The words for units, by the name a fact gives them."""
+
 T = TypeVar("T")
 E = TypeVar("E", bound=Enum)
 
@@ -115,7 +124,7 @@ class Fact(Generic[T]):
 
     def _parse_number(self, given: Any, called: str) -> float:
         kind = said("a whole number") if self.whole else said("a number")
-        of = joined("", " (", self.unit, ")") if self.unit else ""
+        of = joined("", " (", UNITS.get(self.unit, self.unit), ")") if self.unit else ""
         try:
             if isinstance(given, bool | Enum):
                 raise TypeError
