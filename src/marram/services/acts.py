@@ -62,7 +62,7 @@ ACTS: tuple[AskedAct, ...] = (
     AskedAct("boundary_stake", "fixed_object_moved", {"conditions_improved": "yes", "fixed_object": "immovable_or_boundary", "original_object_back": "no", "preparing_how": "none_of_these"}, ways=("original_object_back",)),
     AskedAct("test_green", "green_tested", {"green_test": "rubbed", "meant_to_test": "yes", "tested_green": "any_other"}, _GREEN, ("tested_green",)),
     AskedAct("unplayable", "unplayable_ball", {"spot_of_ball_known": "yes", **_USUAL}),
-    AskedAct("path", "abnormal_course_condition", {"interference": "ball", "stroke_unreasonable_anyway": "no", "only_by_unreasonable_choice": "no", **_USUAL}, EVERYWHERE - {Area.TEEING_AREA}),
+    AskedAct("path", "abnormal_course_condition", {"in_the_way": "immovable_obstruction", "interference": "ball", "stroke_unreasonable_anyway": "no", "only_by_unreasonable_choice": "no", **_USUAL}, EVERYWHERE - {Area.TEEING_AREA}),
     AskedAct("embedded", "embedded_ball", {"in_own_pitch_mark": "yes", "below_ground_level": "yes", "in_sand_not_fairway": "no", "stroke_unreasonable_anyway": "no", **_USUAL}, EVERYWHERE - {Area.TEEING_AREA}),
     AskedAct("again", "play_again_from_previous_spot", {"second_ball": "nothing_yet"}),
 )  # fmt: skip

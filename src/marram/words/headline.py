@@ -61,6 +61,8 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if ruling.penalties and not own:
         return say("TERMS", "tell.others").format(total=total, next=then)
     key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
+    if finding is not None and key == "tell.free" and ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return say("TERMS", "headline.found_free").format(finding=term(finding), next=then)
     if finding is None:
         return say("TERMS", key).format(total=total, next=then)
     decides = finding not in WITH_THE_TOTAL or finding in _SAYS_ITSELF

@@ -27,7 +27,7 @@ TEXTS: dict[str, str] = {
     "act.boundary_stake": "Move a boundary stake or other fixed object, where that improves the stroke",
     "act.test_green": "Test the green by rubbing it",
     "act.unplayable": "Take unplayable ball relief",
-    "act.path": "Take free relief from a path, ground under repair or the like, with the ball in it",
+    "act.path": "Take free relief from a path or another immovable obstruction, with the ball on it",
     "act.embedded": "Take free relief for a ball embedded in its own pitch-mark",
     "act.again": "Play again from where the previous stroke was made",
 }
