@@ -220,7 +220,9 @@ def test_a_ball_in_ground_under_repair_is_known_to_be_interfered_with(
 
 def test_a_matter_of_judgement_says_who_decides_and_what_to_weigh(client: TestClient) -> None:
     """No ruling is made up: the page names who decides, what counts, and what it can end in."""
-    page = client.get("/case?what=scorecard_fault&card_fault=marker_knew_score_wrong&conduct_finding=not_decided")
+    page = client.get(
+        "/case?what=scorecard_fault&card_fault=marker_knew_score_wrong&conduct_finding=not_decided"
+    )
 
     assert page.context["sheet"].kind == "judgement"
     assert page.context["judge"] == "the Committee"
