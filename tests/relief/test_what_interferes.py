@@ -75,9 +75,11 @@ def test_a_path_under_the_feet_alone_interferes():
     """Ball off the path, feet on it: stance or swing (Rule 16.1a(1))."""
     path = Feature(Kind.PATH, "track", box(10, -20, 12.0, 20))
 
-    assert interference_facts(situation(path, (12.7, 10.0))) == {"interference": "stance_or_swing"}
-    assert interference_facts(situation(path, (13.0, 10.0))) == {"interference": "none"}
-    assert interference_facts(situation(path, (12.01, 10.0), Player())) == {"interference": "ball"}
+    path_is = {"in_the_way": "immovable_obstruction"}
+
+    assert interference_facts(situation(path, (12.7, 10.0))) == path_is | {"interference": "stance_or_swing"}
+    assert interference_facts(situation(path, (13.0, 10.0))) == path_is | {"interference": "none"}
+    assert interference_facts(situation(path, (12.01, 10.0), Player())) == path_is | {"interference": "ball"}
 
 
 def test_a_no_play_zone_is_asked_about_by_its_own_fact():
@@ -94,7 +96,11 @@ def test_on_the_green_water_on_the_line_interferes():
     puddle = Feature(Kind.TEMPORARY_WATER, "puddle", box(-0.5, 193.0, 0.5, 194.0))
     facts = interference_facts(situation(puddle, (0.0, 190.0)))
 
-    assert facts == {"interference": "line_of_play", "nearest_point_exists": "yes"}
+    assert facts == {
+        "in_the_way": "temporary_water",
+        "interference": "line_of_play",
+        "nearest_point_exists": "yes",
+    }
 
 
 def test_in_a_bunker_the_map_tells_whether_complete_relief_exists():

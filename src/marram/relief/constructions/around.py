@@ -98,7 +98,7 @@ def _limit(
         case Limit.NOT_NEARER:
             return (NotNearer(hole, distance(reference, hole), limit),)
         case Limit.NOT_NEARER_THAN_BALL:
-            return (NotNearer(hole, distance(_given(situation.ball, "ball"), hole), limit),)
+            return (NotNearer(hole, distance(_given(situation.ball, said("ball")), hole), limit),)
         case Limit.NOT_NEARER_THAN_CROSSING_POINT:
             return (NotNearer(hole, distance(_given(situation.entry, said("crossing point")), hole), limit),)
         case Limit.SAME_AREA_AS_REFERENCE:
@@ -115,9 +115,9 @@ def _limit(
         case Limit.GENERAL_AREA:
             return ground.in_area(Area.GENERAL_AREA, limit)
         case Limit.IN_BUNKER:
-            return (Inside(_of(situation, "bunker"), limit=limit), _outside(situation, limit))
+            return (Inside(_of(situation, said("bunker")), limit=limit), _outside(situation, limit))
         case Limit.OUTSIDE_BUNKER:
-            return (Outside(_of(situation, "bunker"), limit=limit),)
+            return (Outside(_of(situation, said("bunker")), limit=limit),)
         case Limit.IN_PENALTY_AREA:
             return (Inside(_of(situation, said("penalty area")), limit=limit),)
         case Limit.OUTSIDE_PENALTY_AREA:

@@ -25,6 +25,7 @@ PROVISIONS: dict[str, str] = {
     "8.1d": "Whether conditions that got worse after the ball came to rest may be restored depends on who or what worsened them.",
     "8.1d(1)": "What another person or an animal worsened may be restored as nearly as possible; if that is not easy, the ball may be placed on the nearest spot with like conditions, within one club-length, not nearer the hole, in the same area.",
     "8.1d(2)": "What the player's side, someone acting for it, natural forces or a falling natural object worsened must not be improved.",
+    "8.2a": "What was done on purpose to other conditions than those of the coming stroke is judged by Rule 8.2; what improved the conditions of that stroke, by Rule 8.1.",
     "8.2b": "A player must not alter other physical conditions on purpose to affect where one's own ball may go, now or after a later stroke.",
     "8.2b Exception": "Caring for the course is no breach.",
     "Clarification 8.3/1": "Whoever asks another player to alter conditions in one's favour, or lets it be done, is in breach too, of Rule 8.1 or 8.2.",
