@@ -142,6 +142,7 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     editor.get_by_role("link", name="ground under repair, animal hole or temporary water").first.click()
     for question, given in (
         ("What does the abnormal course condition interfere with?", "the ball: it touches"),
+        ("What is it that interferes?", "declared under repair"),
         ("clearly unreasonable because of something that gives no free relief?", "No"),
         ("only because of a clearly unreasonable club", "No"),
     ):

@@ -34,7 +34,7 @@ export async function find(field) {
   const held = await prepare();
   const list = document.getElementById("incidents");
   const words = field.value;
-  if (!held || !list?.dataset.choose || !/[a-z0-9]/i.test(words)) return;
+  if (!held || !list?.dataset.choose || !/[a-z0-9]/i.test(words) || chosen()) return;
   const local = list.dataset.local;
   const context = {
     words: list.dataset.context,
@@ -47,7 +47,11 @@ export async function find(field) {
   const sure = known >= KNOWN && first >= SURE;
   const said = words.trim().split(/\s+/).length >= A_SENTENCE ? words : "";
   list.replaceChildren(shown(near, held.incidents, list.dataset, sure, said));
+  window.htmx?.process(list); // these links lead on within the page, as those of the desk do
 }
+
+// Whether an incident was tapped and its page is on the way: the list it stood in is left as it is.
+const chosen = () => document.getElementById("panel")?.getAttribute("aria-busy") === "true";
 
 function shown(near, incidents, words, sure, said) {
   const theme = element("details", { className: "theme", open: true });
