@@ -123,8 +123,6 @@ class Fact(Generic[T]):
         )
 
     def _parse_number(self, given: Any, called: str) -> float:
-        kind = said("a whole number") if self.whole else said("a number")
-        of = joined("", " (", UNITS.get(self.unit, self.unit), ")") if self.unit else ""
         try:
             if isinstance(given, bool | Enum):
                 raise TypeError
@@ -137,8 +135,7 @@ class Fact(Generic[T]):
                     "{called}: {given} is not {kind}{of}. Give {kind}, for example 3.",
                     called=called,
                     given=shown(given),
-                    kind=kind,
-                    of=of,
+                    **self._kind(),
                 )
             ) from None
         if not self.minimum <= number <= self.maximum:
@@ -148,13 +145,19 @@ class Fact(Generic[T]):
                     "{called}: {given} is out of range; give {kind}{of} from {minimum:g} {most}.",
                     called=called,
                     given=shown(given),
-                    kind=kind,
-                    of=of,
+                    **self._kind(),
                     minimum=self.minimum,
                     most=most,
                 )
             )
         return int(number) if self.whole else number
+
+    def _kind(self) -> dict[str, str]:
+        """Return what kind of number is asked for, and of what, as a fault says it: built only for a fault."""
+        return {
+            "kind": said("a whole number") if self.whole else said("a number"),
+            "of": joined("", " (", UNITS.get(self.unit, self.unit), ")") if self.unit else "",
+        }
 
     def _parse_date(self, given: Any, called: str) -> date:
         if isinstance(given, date):  # of a moment, its day
