@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 from shapely.geometry import shape
 
@@ -94,6 +94,9 @@ def test_all_faults_at_once_are_mended_together(tmp_path) -> None:
     breaks=st.dictionaries(st.integers(1, 9), st.sampled_from(sorted(BREAKS)), min_size=1, max_size=4),
     picks=st.lists(st.integers(0, 5), min_size=0, max_size=12),
 )
+@example(
+    breaks={1: "doubled_position", 5: "invalid_geometry"}, picks=[1]
+)  # its middle is where its parts meet
 def test_accepting_never_brings_an_error_of_another_kind(breaks, picks, tmp_path) -> None:
     """Whichever proposals and choices are accepted in whichever order: no new kind of error, and an end."""
     draft = broken(*((name, hole) for hole, name in breaks.items()))

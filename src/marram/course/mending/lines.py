@@ -20,6 +20,13 @@ NEAR_GREEN = 60.0
 """A green no further than this from the end of a line of play is offered as its green, metres (own choice)."""
 
 
+SAME_PLACE = 0.001
+"""A line of play that ends so near to where it would be ended is ended there already, metres (rounding of degrees)."""
+
+WELL_INSIDE = 0.1
+"""A middle nearer to the edge of its green than this is no place for a hole, metres (own choice): two parts of a green
+that meet in one point have their middle there."""
+
 WITHOUT_LINE = frozenset({"tee_of_no_hole", "tee_of_two_holes", "green_of_no_hole", "hole_unknown"})
 """What is said of a tee or green whose line of play is missing; drawing the line answers it."""
 
@@ -50,6 +57,8 @@ def end_on_green(setting: Setting, fault: Fault) -> Proposal | None:
     choices = []
     for distance, ident, green in near:
         target = hole_on(setting, green)
+        if target.distance(line.end) < SAME_PLACE:
+            continue
         extended = LineString([*_kept(line, green), (target.x, target.y)])
         edit = setting.redraw(line.ident, drawn(setting.plane.outward(extended)))
         words = (
@@ -81,7 +90,8 @@ def hole_on(setting: Setting, green: Thing) -> Point:
     if len(pins) == 1 and isinstance(pins[0], Point):
         return pins[0]
     middle = green.shape.centroid
-    return middle if green.shape.covers(middle) else green.shape.representative_point()
+    inside = green.shape.covers(middle) and green.shape.boundary.distance(middle) >= WELL_INSIDE
+    return middle if inside else green.shape.representative_point()
 
 
 def _on_green(setting: Setting, place: Point) -> bool:
