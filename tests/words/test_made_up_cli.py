@@ -14,7 +14,7 @@ from marram.course import load
 from marram.demo import COURSE, GREENS
 from tests.cli.running import marram
 from tests.desk.places import Ground
-from tests.words.made_up import speaking, write_made_up
+from tests.words.made_up import speaking
 from tests.words.outside import names_of
 from tests.words.unmarked import unmarked
 
@@ -33,13 +33,6 @@ CLICK = re.compile(
 NAMES = names_of(load(COURSE))
 
 BOW_TIE = Path(__file__).parents[1] / "bad" / "course" / "bow_tie.geojson"
-
-
-@pytest.fixture(scope="module")
-def locales(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("locales")
-    write_made_up(folder)
-    return folder
 
 
 @pytest.fixture(autouse=True)

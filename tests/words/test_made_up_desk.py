@@ -14,16 +14,9 @@ from marram.desk.app import create_app
 from marram.rules.incidents import INCIDENTS
 from tests.desk.conftest import TestClient
 from tests.desk.places import Ground
-from tests.words.made_up import speaking, write_made_up
+from tests.words.made_up import speaking
 from tests.words.outside import names_of
 from tests.words.unmarked import seen_in, skeleton, told_in, unmarked
-
-
-@pytest.fixture(scope="module")
-def locales(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("locales")
-    write_made_up(folder)
-    return folder
 
 
 @pytest.fixture(autouse=True)

@@ -34,7 +34,7 @@ from marram.services.event import Entrant, EventFile, Group, read_event
 from marram.services.places import ROLES
 from marram.words.spoken import spoken
 from tests.course.mending.broken import BREAKS, document, features
-from tests.words.made_up import speaking, write_made_up
+from tests.words.made_up import speaking
 from tests.words.unmarked import plain_values, unmarked
 
 BAD = Path(__file__).parents[1] / "bad"
@@ -45,13 +45,6 @@ LIBRARIES = re.compile(
     r"Expecting |Extra data|Invalid |not well-formed|mismatched tag|no element found|unclosed token|codec|syntax error"
 )
 """What Python's readers of JSON and XML say of a file, from no catalogue of ours."""
-
-
-@pytest.fixture(scope="module")
-def locales(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("locales")
-    write_made_up(folder)
-    return folder
 
 
 @pytest.fixture(autouse=True)
