@@ -47,7 +47,7 @@ def test_adopting_it_changes_a_published_case(code: str) -> None:
 @pytest.mark.parametrize("code", LOCAL_RULES)
 def test_adopting_it_changes_only_what_it_is_about(code: str) -> None:
     """Wherever adopting it besides changes a case, the outcome rests on it or on a Rule that it modifies."""
-    about = (code, *REGISTER[code].modifies)
+    about = (code, *REGISTER[code].modifies, *REGISTER[code].beside)
     for case in CASES:
         adopted = case.raw.get("local_rules", [])
         if code in adopted or LOCAL_RULES[code].name not in names_of_facts(case.raw["incident"]):

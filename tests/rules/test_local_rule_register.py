@@ -2,6 +2,7 @@
 
 import pytest
 
+from marram.rules.contents import outside_contents
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.local_rules.register import AREAS, REGISTER
@@ -14,7 +15,7 @@ EVERY = list(REGISTER.values())
 def test_each_is_computed_or_says_why_not(one: LocalRule) -> None:
     """An entry names the provision that works it out, or one plain reason why none does, never both."""
     assert bool(one.citation) != bool(one.reason)
-    assert one.modifies
+    assert one.modifies or one.definitions or one.subject
     assert one.editions
     assert set(one.editions) <= {2019, 2023}
 
@@ -30,6 +31,15 @@ def test_computed_entries_are_adopted_or_worked_out_by_a_rule() -> None:
     by_rule = {one.code for one in EVERY if one.computed and one.citation[0].isdigit()}
     computed = {one.code for one in EVERY if one.computed}
     assert computed - by_rule <= LOCAL_RULES.keys()
+
+
+def test_what_each_modifies_exists() -> None:
+    """The Rules and other Local Rules that an entry changes are those of the book; Definitions are no Rules."""
+    for one in EVERY:
+        assert all(number[0].isdigit() for number in one.modifies), one.code
+        assert not outside_contents(one.modifies), one.code
+        assert set(one.beside) <= REGISTER.keys(), one.code
+        assert not any(character.isdigit() for term in one.definitions for character in term), one.code
 
 
 def test_every_provision_named_has_words() -> None:

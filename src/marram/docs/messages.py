@@ -6,7 +6,6 @@ shown.
 """
 
 import ast
-import re
 from collections.abc import Iterator
 from pathlib import Path
 from typing import NamedTuple
@@ -20,7 +19,6 @@ from marram.rules.local_rules.register import REGISTER
 from marram.words import texts
 from marram.words.english import catalogue
 from marram.words.english import texts as english_texts
-from marram.words.local_rules import DEFINITION
 
 __all__ = ["Message", "messages"]
 
@@ -85,9 +83,7 @@ def _incidents() -> Iterator[Message]:
 def _register() -> Iterator[Message]:
     for one in REGISTER.values():
         yield from map(Message, (one.title, one.discouraged, one.why_not_with, one.reason, one.remark))
-        yield from (
-            Message(part.removeprefix(DEFINITION)) for part in one.modifies if not re.search(r"\d", part)
-        )
+        yield from map(Message, (*one.definitions, one.subject))
     yield from (Message(one.value) for one in Basis)
 
 

@@ -1,14 +1,11 @@
 """Entries of the register of Model Local Rules in words, for the command line and the generated page."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from marram.rules.local_rules.local_rule import EDITIONS_OF_2019_AND_2023, LocalRule
 from marram.words.language import translate
 from marram.words.messages import listed, say
 from marram.words.texts import count_text, day_words, text
-
-DEFINITION = "Definitions: "
-"""What stands before the name of a Definition among what a Local Rule modifies."""
 
 
 def area_title(code: str) -> str:
@@ -18,21 +15,11 @@ def area_title(code: str) -> str:
 
 def changes_words(entry: LocalRule) -> str:
     """Return what a Local Rule changes: ``"Rules 17.1 and 18.3; Definition of out of bounds"``."""
-    numbers = [one for one in entry.modifies if one[0].isdigit()]
-    defined = [
-        translate()(one.removeprefix(DEFINITION)) for one in entry.modifies if one.startswith(DEFINITION)
-    ]
-    codes = [one for one in entry.modifies if one[1:2] == "-"]
-    others = [
-        translate()(one)
-        for one in entry.modifies
-        if one not in (*numbers, *codes) and not one.startswith(DEFINITION)
-    ]
     parts = [
-        _named("rules", numbers),
-        _named("definitions", defined),
-        _named("codes", codes),
-        listed(others, "and"),
+        _named("rules", entry.modifies),
+        _named("definitions", [translate()(one) for one in entry.definitions]),
+        _named("codes", entry.beside),
+        translate()(entry.subject) if entry.subject else "",
     ]
     return "; ".join(part for part in parts if part)
 
@@ -77,5 +64,5 @@ def statement(entry: LocalRule) -> str:
     return say("PROVISIONS", entry.citation) if entry.computed and not entry.citation[0].isdigit() else ""
 
 
-def _named(key: str, names: list[str]) -> str:
+def _named(key: str, names: Sequence[str]) -> str:
     return count_text(f"local_rules.{key}", len(names), names=listed(names, "and")) if names else ""

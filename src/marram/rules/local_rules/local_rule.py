@@ -24,6 +24,9 @@ class LocalRule:
             only where the list numbers it.
         title: what it is about, in our own words.
         modifies: the Rules it changes or adds to, as the book numbers them.
+        definitions: the Definitions it changes or adds to, by the term that is defined.
+        beside: the codes of the Local Rules whose relief it changes or adds to.
+        subject: what it is about, where its text could not be found and no Rule can be named.
         editions: the editions whose list holds it.
         not_with: codes it cannot be adopted together with; the register keeps this symmetric.
         discouraged: when the Committee is advised against it, in one sentence; empty if never.
@@ -41,7 +44,10 @@ class LocalRule:
 
     code: str
     title: str
-    modifies: tuple[str, ...]
+    modifies: tuple[str, ...] = ()
+    definitions: tuple[str, ...] = field(default=(), kw_only=True)
+    beside: tuple[str, ...] = field(default=(), kw_only=True)
+    subject: str = field(default="", kw_only=True)
     editions: tuple[int, ...] = EDITIONS_OF_2019_AND_2023
     not_with: tuple[str, ...] = field(default=(), kw_only=True)
     discouraged: str = field(default="", kw_only=True)

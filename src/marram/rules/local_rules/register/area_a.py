@@ -8,7 +8,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-1",
         "How the boundary of the course is defined",
-        ("18.2", "Definitions: out of bounds"),
+        ("18.2",),
+        definitions=("out of bounds",),
         forms=("A-1.1", "A-1.2", "A-1.3"),
         defines=True,
         reason="It says where the boundary runs; the question whether all of the ball lies beyond it covers that.",
@@ -17,7 +18,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-2",
         "Which edge of a wall, a road or another object is the boundary",
-        ("18.2", "Definitions: out of bounds"),
+        ("18.2",),
+        definitions=("out of bounds",),
         forms=("A-2.1", "A-2.2", "A-2.3"),
         citation="A-2",
         basis=Basis.PUBLISHED,
@@ -25,7 +27,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-3",
         "2019 list: beyond a public road through the course; since 2023: a boundary fence treated otherwise",
-        ("18.2", "Definitions: out of bounds"),
+        ("18.2",),
+        definitions=("out of bounds",),
         citation="A-3",
         basis=Basis.PUBLISHED,
         remark="One code, two subjects: the list of 2023 replaced the Local Rule on public roads. "
@@ -34,7 +37,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-4",
         "A boundary inside the course, for every stroke on some holes only",
-        ("18.2", "Definitions: boundary object"),
+        ("18.2",),
+        definitions=("boundary object",),
         forms=("A-4.1",),
         citation="A-4",
         basis=Basis.PUBLISHED,
@@ -42,8 +46,9 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-4.2",
         "A boundary inside the course, for strokes from the teeing area of a hole only",
-        ("18.2", "Definitions: boundary object"),
-        (2023,),
+        ("18.2",),
+        definitions=("boundary object",),
+        editions=(2023,),
         citation="A-4.2",
         since=date(2026, 1, 1),
         basis=Basis.PUBLISHED,
@@ -51,7 +56,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "A-5",
         "Stakes that only show a boundary defined by a line or a fence are obstructions",
-        ("Definitions: boundary object",),
+        definitions=("boundary object",),
         citation="A-5",
         basis=Basis.MEMORY,
     ),

@@ -6,7 +6,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "B-1",
         "How penalty areas are defined, and yellow ones played as red",
-        ("17", "Definitions: penalty area"),
+        ("17",),
+        definitions=("penalty area",),
         forms=tuple(f"B-1.{number}" for number in range(1, 8)),
         defines=True,
         reason="It says where a penalty area lies and its colour; the questions about both cover that.",
@@ -32,7 +33,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "B-4",
         "A ditch or other open watercourse that is no penalty area",
-        ("17", "Definitions: penalty area"),
+        ("17",),
+        definitions=("penalty area",),
         forms=("B-4.1", "B-4.2"),
         citation="B-4",
         basis=Basis.SECOND_HAND,

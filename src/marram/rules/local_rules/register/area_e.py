@@ -10,7 +10,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "E-1",
         "Dropping zones as one more way to take relief",
-        ("13.1f", "16.1", "16.2", "17.1", "19", "E-5", "F-23"),
+        ("13.1f", "16.1", "16.2", "17.1", "19"),
+        beside=("E-5", "F-23"),
         citation="E-1",
         forms=("E-1.1", "E-1.2"),
         basis=Basis.PUBLISHED,
@@ -18,7 +19,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "E-1.3",
         "A dropping zone as the only relief, beside stroke and distance",
-        ("13.1f", "16.1", "16.2", "17.1", "19", "E-5", "F-23"),
+        ("13.1f", "16.1", "16.2", "17.1", "19"),
+        beside=("E-5", "F-23"),
         discouraged=(
             "It is meant for where no usual relief is practical; generally a dropping zone is one more option."
         ),
@@ -42,8 +44,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         discouraged="It is meant for general play, not for competitions of highly skilled players.",
         citation="E-5",
     ),
-    LocalRule("E-6", "Not described here", ("special relief procedures",), reason=_NOT_FOUND),
-    LocalRule("E-7", "Not described here", ("special relief procedures",), reason=_NOT_FOUND),
+    LocalRule("E-6", "Not described here", subject="special relief procedures", reason=_NOT_FOUND),
+    LocalRule("E-7", "Not described here", subject="special relief procedures", reason=_NOT_FOUND),
     LocalRule("E-8", "No play zones", ("2.4", "16.1f", "17.1e"), citation="2.4", defines=True),
     LocalRule(
         "E-9",
@@ -67,7 +69,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "E-12",
         "Playing a ball dropped back on the line from outside the relief area",
         ("14.3c", "14.7"),
-        (2019,),
+        editions=(2019,),
         discouraged="Some national unions advise clubs against it, as it was made for professional events.",
         citation="E-12",
     ),

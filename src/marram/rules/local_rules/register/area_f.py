@@ -10,14 +10,14 @@ _PERHAPS_NONE = f"Whether the list holds this code at all is not known here. {_N
 
 
 def _not_described(code: str, reason: str = _NOT_FOUND) -> LocalRule:
-    return LocalRule(code, "Not described here", ("conditions and objects of a course",), reason=reason)
+    return LocalRule(code, "Not described here", subject="conditions and objects of a course", reason=reason)
 
 
 LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "F-1",
         "What is ground under repair, an obstruction or an integral object",
-        ("Definitions: abnormal course condition", "Definitions: integral object"),
+        definitions=("abnormal course condition", "integral object"),
         reason="It only says what a thing is; the question what is in the way covers that.",
         defines=True,
         basis=Basis.PUBLISHED,
@@ -107,7 +107,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         discouraged="It takes out single bunkers that are named, never all bunkers at once.",
         citation="F-16",
     ),
-    LocalRule("F-17", "All roads and paths as obstructions", ("Definitions: obstruction",), citation="F-17"),
+    LocalRule("F-17", "All roads and paths as obstructions", definitions=("obstruction",), citation="F-17"),
     LocalRule(
         "F-18",
         "Movable obstructions treated as immovable",

@@ -31,7 +31,8 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "K-3",
         "2019 list: times for each hole; since 2023: another scale of penalties, with a warning first",
-        ("5.6b(3)", "K-2"),
+        ("5.6b(3)",),
+        beside=("K-2",),
         not_with=("K-1", "K-4"),
         why_not_with=_ONE_POLICY,
         not_with_in=(2019,),
@@ -53,8 +54,9 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     LocalRule(
         "K-5",
         "Another scale of penalties, with a warning first (K-3 since 2023)",
-        ("5.6b(3)", "K-2"),
-        (2019,),
+        ("5.6b(3)",),
+        beside=("K-2",),
+        editions=(2019,),
         citation="K-5",
         basis=Basis.SECOND_HAND,
         remark="It changes what a bad time under K-2 costs. The scale (warning, one stroke, general penalty, "

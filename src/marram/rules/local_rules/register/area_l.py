@@ -15,7 +15,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "L-2",
         "The player answers for the handicap on the scorecard",
         ("3.3b(4)",),
-        (2023,),
+        editions=(2023,),
         citation="L-2",
         basis=Basis.PUBLISHED,
     ),

@@ -7,7 +7,7 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
         "M-1",
         "Placing the ball for a wheeled mobility device",
         ("14.2", "25.4"),
-        (2023,),
+        editions=(2023,),
         citation="M-1",
         basis=Basis.PUBLISHED,
     ),
