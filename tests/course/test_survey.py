@@ -6,8 +6,9 @@ from hypothesis import strategies as st
 
 from marram.course.lies.areas import Area
 from marram.course.lies.doubts import DoubtKind
+from marram.course.lies.survey_on_map import read_on_map
 from marram.course.model import Kind
-from marram.course.reading.survey import UERE, SurveyPoint, read_on_map, read_points
+from marram.course.reading.survey import UERE, SurveyPoint, read_points
 from marram.errors import BadPlace
 from tests.course.drawing import BOUNDARY, RADIUS, course, feature, hole, square
 

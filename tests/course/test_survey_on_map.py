@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 
 from marram.course import load
 from marram.course.lies import survey_on_map
-from marram.course.lies.survey_on_map import read_all_on_map
-from marram.course.reading.survey import SurveyPoint, read_on_map
+from marram.course.lies.survey_on_map import read_all_on_map, read_on_map
+from marram.course.reading.survey import SurveyPoint
 from marram.demo import COURSE
 from marram.errors import BadPlace
 

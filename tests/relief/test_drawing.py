@@ -11,7 +11,7 @@ from shapely.geometry import shape
 
 from marram.errors import BadPlace
 from marram.relief import Situation, feature_collection, relief_areas, svg
-from marram.relief.constructions.construction import Role
+from marram.relief.areas.construction import Role
 from marram.relief.pictures.labels import Box, place_labels
 from marram.relief.pictures.picture_words import assumed_words, mark_words
 from tests.relief.ground_for_tests import (

@@ -19,7 +19,7 @@ from marram.course import load
 from marram.course.model import Course
 from marram.course.versions.folder import default_folder
 from marram.errors import InputError
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.former_names import incident_now

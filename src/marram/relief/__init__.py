@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING
 from marram.lazy_names import on_first_use
 
 if TYPE_CHECKING:
+    from marram.relief.areas.relief_area import Failure, ReliefArea, Verdict
     from marram.relief.constructions.dangerous_animal import danger
     from marram.relief.drop import DropCheck, check_drop
-    from marram.relief.geometry.area import Failure, ReliefArea, Verdict
     from marram.relief.geometry.limits import Bound
     from marram.relief.geometry.outline import Outline
     from marram.relief.interference.shape import Footprint

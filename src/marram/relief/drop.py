@@ -3,8 +3,8 @@
 from dataclasses import dataclass, replace
 
 from marram.errors import BadPlace
+from marram.relief.areas.relief_area import Failure, ReliefArea, Verdict
 from marram.relief.constructions.back_on_the_line import ON_THE_LINE
-from marram.relief.geometry.area import Failure, ReliefArea, Verdict
 from marram.relief.geometry.limits import Bound, WithinDistance
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE

@@ -13,8 +13,8 @@ from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace, MarramError, told
 from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
-from marram.relief.constructions.construction import distance
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.construction import distance
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.place.abnormal_course_conditions import joined_across_kinds
 from marram.relief.place.dropping_zones import zones_serving

@@ -1,4 +1,4 @@
-"""Very many measured points put on the map at once.
+"""Measured points put on the map: one, and very many at once.
 
 A point that lies clear of every edge is read as every other point that the same areas hold: one of them is read for
 all. The points near an edge, where a distance is told, are read one by one.
@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.lies.areas import FURTHEST, Area, AreaReading, PenaltyColour, area_at
+from marram.course.lies.areas import FURTHEST, Area, AreaReading, PenaltyColour, area_at, area_at_degrees
 from marram.course.lies.doubts import NEAR_OUTLINE, NEAR_PATH, UNMAPPED_EDGE, Doubt, drawn_to
 from marram.course.lies.extents import assumed_width
 from marram.course.lies.regions import HoleGround, ground_of
@@ -47,10 +47,22 @@ class PointReading:
     doubts: tuple[Doubt, ...]
 
 
+def read_on_map(course: Course, point: SurveyPoint, hole: int) -> AreaReading:
+    """Return where a ball lies whose centre was measured; what its accuracy leaves open is among the doubts.
+
+    Raises:
+        BadPlace: the map has no such hole, the point is not near the course, or its accuracy is unknown.
+    """
+    if point.accuracy is None:
+        name = point.name or said("the point")
+        raise BadPlace(said("Nobody said how accurate {name} is; give its accuracy in metres.", name=name))
+    return area_at_degrees(course, point.longitude, point.latitude, hole, accuracy=point.accuracy)
+
+
 def read_all_on_map(
     course: Course, points: Sequence[SurveyPoint], hole: int, *, progress: Progress = no_progress
 ) -> list[PointReading]:
-    """Return where balls lie whose centres were measured, as :func:`~marram.course.reading.survey.read_on_map` says.
+    """Return where balls lie whose centres were measured, as :func:`read_on_map` says.
 
     Args:
         course: the map.

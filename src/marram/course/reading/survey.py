@@ -6,8 +6,6 @@ from datetime import datetime
 from pathlib import Path
 from xml.parsers import expat
 
-from marram.course.lies.areas import AreaReading, area_at_degrees
-from marram.course.model import Course
 from marram.course.reading.files import bytes_of, csv_rows, is_xml, text_of
 from marram.errors import BadPlace, InputError
 from marram.said import all_of, joined, said
@@ -75,18 +73,6 @@ def read_points(path: str | Path, *, accuracy: float | None = None) -> list[Surv
         else SurveyPoint(point.name, point.longitude, point.latitude, accuracy, point.time)
         for point in points
     ]
-
-
-def read_on_map(course: Course, point: SurveyPoint, hole: int) -> AreaReading:
-    """Return where a ball lies whose centre was measured; what its accuracy leaves open is among the doubts.
-
-    Raises:
-        BadPlace: the map has no such hole, the point is not near the course, or its accuracy is unknown.
-    """
-    if point.accuracy is None:
-        name = point.name or said("the point")
-        raise BadPlace(said("Nobody said how accurate {name} is; give its accuracy in metres.", name=name))
-    return area_at_degrees(course, point.longitude, point.latitude, hole, accuracy=point.accuracy)
 
 
 def _csv(name: str, text: str) -> list[SurveyPoint]:

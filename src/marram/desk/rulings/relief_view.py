@@ -11,9 +11,9 @@ from marram.course.model import Course, Feature
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.shell.map_drawing import in_degrees
 from marram.relief import svg
-from marram.relief.constructions.construction import ArcMark, LineMark, PointMark, ShapeMark
+from marram.relief.areas.construction import ArcMark, LineMark, PointMark, ShapeMark
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
 from marram.relief.place.answer import NeedsPlace, NoRelief, Place

@@ -3,7 +3,7 @@
 from math import atan2, hypot, pi
 
 from marram.errors import BadPlace, BookError
-from marram.relief.constructions.construction import (
+from marram.relief.areas.construction import (
     ArcMark,
     LineMark,
     Mark,
@@ -13,7 +13,7 @@ from marram.relief.constructions.construction import (
     distance,
     measure,
 )
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.limits import Bounding, Inside, NotNearer, Outside, WithinDistance
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.outlines import Outlines

@@ -10,10 +10,10 @@ from itertools import pairwise
 from math import hypot, inf
 
 from marram.errors import BadPlace
+from marram.relief.areas.construction import LineMark, Mark, PointMark, Role, distance, measure
+from marram.relief.areas.relief_area import DropLine
 from marram.relief.constructions.around import around, limits_of
-from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, distance, measure
 from marram.relief.constructions.reach import GOES_ON, reach_from
-from marram.relief.geometry.area import DropLine
 from marram.relief.geometry.limits import Bounding, Inside, NotNearer, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import BALL_RADIUS, TOLERANCE

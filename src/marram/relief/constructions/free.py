@@ -4,9 +4,8 @@ Abnormal course conditions (Rule 16.1), a dangerous animal condition (16.2), a w
 play zone (16.1f, 17.1e) all work alike; what differs is the required area of the course, the option's limits.
 """
 
-from marram.relief.constructions.around import around, limits_of
-from marram.relief.constructions.complete_relief import CompleteRelief
-from marram.relief.constructions.construction import (
+from marram.relief.areas.complete_relief import CompleteRelief
+from marram.relief.areas.construction import (
     LineMark,
     Mark,
     PointMark,
@@ -15,8 +14,9 @@ from marram.relief.constructions.construction import (
     measure,
     shape_marks,
 )
+from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.constructions.around import around, limits_of
 from marram.relief.constructions.spots import on_the_spot
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.interference.interference import FootprintOn, Interference

@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
+from marram.relief.areas.construction import Role
 from marram.relief.constructions.around import around
-from marram.relief.constructions.construction import Role
 from marram.relief.place.answer import Answer, Drawn, NeedsPlace, Place
 from marram.relief.place.situation import Situation
 from marram.rules.relief_option import Reference, ReliefOption

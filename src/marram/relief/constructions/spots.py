@@ -2,8 +2,7 @@
 
 import shapely
 
-from marram.relief.constructions.around import around, limits_of, nearer_arc
-from marram.relief.constructions.construction import (
+from marram.relief.areas.construction import (
     LineMark,
     Mark,
     PointMark,
@@ -12,8 +11,9 @@ from marram.relief.constructions.construction import (
     measure,
     shape_marks,
 )
+from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.constructions.around import around, limits_of, nearer_arc
 from marram.relief.geometry.arcs import disc
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import Bound, Inside, NotNearer, WithinDistance
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.outlines import Outlines

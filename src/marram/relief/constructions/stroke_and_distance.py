@@ -5,10 +5,10 @@ from math import hypot
 import shapely
 
 from marram.errors import BadPlace
+from marram.relief.areas.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.constructions.around import around
-from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, measure, shape_marks
 from marram.relief.constructions.spots import on_the_spot
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import Bound, Inside
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.outlines import Outlines

@@ -15,10 +15,10 @@ import numpy as np
 import shapely
 
 from marram.errors import BadPlace
+from marram.relief.areas.construction import LineMark, Mark, PointMark, Role, distance, measure
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.constructions.around import limits_of
-from marram.relief.constructions.construction import LineMark, Mark, PointMark, Role, distance, measure
 from marram.relief.constructions.reach import GOES_ON, reach_from
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.limits import HalfPlane
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import BALL_RADIUS, ROUNDING, TOLERANCE

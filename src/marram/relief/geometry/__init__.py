@@ -1,1 +1,1 @@
-"""Geometry: outlines as arrays, relief areas decided by distances, their limits, and the one tolerance."""
+"""Geometry: outlines as arrays, limits decided by distances, and the one tolerance."""

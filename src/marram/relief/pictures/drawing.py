@@ -12,8 +12,8 @@ import shapely
 
 from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
-from marram.relief.constructions.construction import PointMark, Role
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.construction import PointMark, Role
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.labels import SIZE, Box, place_labels
 from marram.relief.pictures.legend import ROW, SMALL, WIDTH, add_key, add_notes, wrapped, write

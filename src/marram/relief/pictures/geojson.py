@@ -7,9 +7,9 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.plane import LocalPlane
-from marram.relief.constructions.construction import ArcMark, LineMark, Mark, PointMark
+from marram.relief.areas.construction import ArcMark, LineMark, Mark, PointMark
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.areal import areal
 from marram.relief.geometry.tolerance import ARC_ERROR
 

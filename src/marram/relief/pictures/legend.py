@@ -4,8 +4,8 @@ import re
 from collections.abc import Sequence
 
 from marram.course.model import Course, Feature
-from marram.relief.constructions.construction import PointMark
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.construction import PointMark
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.markup import Attributes, Ids, Node, add, say
 from marram.relief.pictures.picture_words import (

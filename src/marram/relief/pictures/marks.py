@@ -6,9 +6,9 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Feature, Kind
-from marram.relief.constructions.construction import ArcMark, LineMark, Mark, PointMark, Role, ShapeMark
+from marram.relief.areas.construction import ArcMark, LineMark, Mark, PointMark, Role, ShapeMark
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
-from marram.relief.geometry.area import ReliefArea
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.markup import Ids, Node, add
 from marram.relief.pictures.styles import AREA, INK, LINES, ON_LINES, fill_of, stroke

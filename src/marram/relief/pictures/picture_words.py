@@ -1,8 +1,8 @@
 """The words on a picture, from the catalogue."""
 
 from marram.course.model import Kind
-from marram.relief.constructions.construction import Measure, Role
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.construction import Measure, Role
+from marram.relief.areas.relief_area import ReliefArea
 from marram.rules.relief_option import ReliefKind
 from marram.words import ground
 from marram.words.texts import text

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from marram.course.model import Course
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.pictures.drawing import figure, title
 from marram.relief.pictures.legend import WIDTH
 from marram.relief.pictures.markup import Ids, add, root, written

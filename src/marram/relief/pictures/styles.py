@@ -6,7 +6,7 @@ Colours are our own, chosen to differ in lightness; text is near black on near w
 from dataclasses import dataclass
 
 from marram.course.model import Kind
-from marram.relief.constructions.construction import Role
+from marram.relief.areas.construction import Role
 from marram.relief.pictures.markup import Attributes, Ids, Node, add
 
 INK = "#14181f"

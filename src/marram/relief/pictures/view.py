@@ -8,8 +8,8 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from marram.relief.constructions.construction import ArcMark, LineMark, PointMark, Role
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.construction import ArcMark, LineMark, PointMark, Role
+from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
 
 _SHOWN_POINTS = {

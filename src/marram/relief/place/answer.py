@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum
 
-from marram.relief.geometry.area import ReliefArea
+from marram.relief.areas.relief_area import ReliefArea
 from marram.rules.relief_option import ReliefOption
 
 

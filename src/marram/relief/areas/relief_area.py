@@ -8,8 +8,8 @@ from typing import Protocol, Self
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from marram.relief.constructions.complete_relief import CompleteRelief
-from marram.relief.constructions.construction import Mark, Measure
+from marram.relief.areas.complete_relief import CompleteRelief
+from marram.relief.areas.construction import Mark, Measure
 from marram.relief.geometry.areal import areal
 from marram.relief.geometry.limits import Bound, Bounding, WithinDistance
 from marram.relief.geometry.outline import XY
