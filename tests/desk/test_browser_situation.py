@@ -85,6 +85,23 @@ def test_together_by_keyboard(phone: Page) -> None:
     expect(phone.locator(".answer[aria-current]")).to_contain_text(said("rulings.question.yours"))
 
 
+def test_whose_act_it_was_by_keyboard(phone: Page) -> None:
+    """The fold of an act opens by the keyboard, and one key then makes it another player's; nothing is wider than the phone."""
+    acts = "&".join(f"1.{one}" for one in LIFTED.split("&"))
+    phone.goto(f"/together?{acts}&form=stroke_play")
+    ready(phone)
+    reach(phone, said("rulings.act.more"))
+    phone.keyboard.press("Enter")
+    expect(phone.get_by_text(said("rulings.act.whose"))).to_be_visible()
+    settled(phone)
+    assert phone.evaluate(TOO_SMALL) == []
+    assert phone.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
+    reach(phone, "Another player's")
+    phone.keyboard.press("Enter")
+    expect(phone).to_have_url(re.compile("by_1=another_player"))
+    expect(phone.locator(".incidents")).to_contain_text("Another player's")
+
+
 def test_together_without_javascript(chromium: Browser, address: str) -> None:
     """Links and forms alone lead from one ruling to the combined one."""
     context = chromium.new_context(java_script_enabled=False, base_url=address, viewport=SIZES["phone"])

@@ -73,7 +73,9 @@ def test_nothing_yet_leaves_the_choice_open(client: TestClient, ruling: str) -> 
     url = next(url for words, url in choices(ruling).items() if words.startswith("Nothing yet"))
     page = client.get(url).text
     assert len(choices(page)) == 5
-    marked = re.findall(r'aria-current="true">(.*?)</a>', page)
+    section = re.search(r'<section class="chosen".*?</section>', page, re.DOTALL)
+    assert section
+    marked = re.findall(r'aria-current="true">(.*?)</a>', section[0])
     assert [unescape(words)[:11] for words in marked] == ["Nothing yet"]
 
 

@@ -15,11 +15,19 @@ _MAY_BE_PLAYED = (Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF,)
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One thing the player can have done: its words, the address that tells it, and whether it was told."""
+    """One thing that can be told of an act with one tap.
+
+    Attributes:
+        words: what it tells.
+        url: the address that tells it.
+        told: whether it was told.
+        remarkable: whether it is worth saying once told; what holds anyway is not.
+    """
 
     words: str
     url: str
     told: bool
+    remarkable: bool = True
 
 
 def choices(case: CaseAddress, number: int, results: Sequence[Result]) -> list[Choice]:

@@ -7,6 +7,7 @@ from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
 from marram.desk.rulings.story_view import consult_story
+from marram.desk.rulings.told_of_act import told_of_act
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.engine.request import fact_named
@@ -51,5 +52,6 @@ def all_together(request: Request) -> Response:
         whom=term,
         next_url=next_incident(case),
         choices=choices(case, len(view.parts), [view.result] if view.result else []),
+        told={part.number: told_of_act(case, part.number) for part in view.parts},
         before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),
     )

@@ -181,4 +181,16 @@ TEXTS: dict[str, str] = {
     "together.look": "Open",
     "together.remove": "Remove",
     "together.which": "incident {number}",
+    # What is told of one act beside its facts
+    "act.more": "Whose act, which ball, strokes",
+    "act.whose": "Whose act was it?",
+    "act.own": "the player's",
+    "act.another": "another player's; in a match the opponent's",
+    "act.ball": "Which ball was it about?",
+    "act.ball.open": "not told: asked if it matters",
+    "act.strokes": "Strokes made in it and until the next incident",
+    "act.strokes.help": "Those that count, without penalty strokes. Leave it empty for what the incident shows by itself.",
+    "act.strokes.count": "Take it in",
+    "act.strokes.told.one": "{count} stroke made until the next incident",
+    "act.strokes.told.several": "{count} strokes made until the next incident",
 }
