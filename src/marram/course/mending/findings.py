@@ -10,7 +10,8 @@ from marram.course.fault import Fault, Severity
 from marram.course.mending.places import looks_swapped
 from marram.course.mending.shapes import without_doubled
 from marram.course.model import Course
-from marram.course.reading.geojson import first_position, tags_of
+from marram.course.reading.geojson import tags_of
+from marram.course.reading.geojson_geometry import first_position
 from marram.course.scheme import meaning
 from marram.course.versions.map_edits import Document, feature_ident
 from marram.said import counted, said

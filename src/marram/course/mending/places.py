@@ -13,7 +13,8 @@ from pyproj.exceptions import CRSError, ProjError
 from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting
-from marram.course.reading.geojson import WGS84, Unreadable, crs_of, geometry_of
+from marram.course.reading.geojson import WGS84, crs_of
+from marram.course.reading.geojson_geometry import Unreadable, geometry_of
 from marram.course.reading.selection import FURTHEST_DEGREES
 from marram.course.versions.map_edits import Edit
 from marram.said import said

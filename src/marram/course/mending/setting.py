@@ -18,7 +18,8 @@ from marram.course.fault import Fault
 from marram.course.mending.hole_writing import HoleWriting, read_writing
 from marram.course.model import Course, Kind
 from marram.course.plane import LocalPlane
-from marram.course.reading.geojson import Unreadable, geometry_of, tags_of
+from marram.course.reading.geojson import tags_of
+from marram.course.reading.geojson_geometry import Unreadable, geometry_of
 from marram.course.reading.source import Source, SourceFeature
 from marram.course.scheme import Role, is_about_golf, is_area, meaning
 from marram.course.versions.map_edits import Document, Edit, Feature, by_ident

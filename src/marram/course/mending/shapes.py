@@ -12,7 +12,8 @@ from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting, lines_in
 from marram.course.mending.untangling import untangled
-from marram.course.reading.geojson import INCOMPLETE, Unreadable, geometry_of
+from marram.course.reading.geojson import INCOMPLETE
+from marram.course.reading.geojson_geometry import Unreadable, geometry_of
 from marram.course.reading.shapes import polygons
 from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.course.versions.map_edits import Edit

@@ -10,7 +10,8 @@ from marram.course.fault import Fault, FaultList, Severity
 from marram.course.model import Course, Feature, Kind
 from marram.course.plane import LocalPlane
 from marram.course.reading.antimeridian import counted_on, from_greenwich
-from marram.course.reading.holes import holes_of, lines_of_play
+from marram.course.reading.holes import holes_of
+from marram.course.reading.lines_of_play import lines_of_play
 from marram.course.reading.selection import choose_outline, misplaced, of_course
 from marram.course.reading.shapes import closed_boundary, hole_numbers, to_feature, to_features
 from marram.course.reading.source import Source, SourceFeature

@@ -4,21 +4,14 @@ import json
 from dataclasses import dataclass
 from typing import Any
 
-import numpy as np
-from numpy.typing import NDArray
-from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon, box
+from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
+from marram.course.reading.geojson_geometry import Unreadable, first_position, geometry_of
+from marram.course.reading.source import Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
 from marram.said import Said, counted, said
-from marram.visible import short, visible
-
-_Table = NDArray[np.float64]
-"""Positions, one in each row: longitude and latitude in degrees."""
-_NONE: _Table = np.empty((0, 2))
-_FURTHEST = np.array([180.0, 90.0])
-"""Degrees: no longitude and no latitude is larger."""
+from marram.visible import visible
 
 WGS84_NAMES = ("CRS84", "EPSG::4326", "EPSG:4326")
 
@@ -30,15 +23,6 @@ INCOMPLETE = "@incomplete"
 
 UNREADABLE = "unreadable"
 """The member that holds what stood among the features and was none."""
-
-
-class Unreadable(Exception):
-    """A geometry that cannot be read: what is wrong, what to do, where."""
-
-    def __init__(self, check: str, what: str, remedy: str, place: Position | None = None) -> None:
-        self.fault = (check, what, remedy)
-        self.place = place
-        super().__init__(what)
 
 
 def read_geojson(name: str, data: bytes) -> Source:
@@ -181,17 +165,6 @@ def _read_feature(source: Source, item: Any, index: int) -> None:
     source.features.append(SourceFeature(ident, tags, geometry))
 
 
-def first_position(geometry: Any) -> Position | None:
-    """Return the first place of a GeoJSON geometry that is one, or ``None``."""
-    value = geometry.get("coordinates") if isinstance(geometry, dict) else None
-    while isinstance(value, list) and value and isinstance(value[0], list):
-        value = value[0]
-    try:
-        return None if out_of_range([found := _position(value)]) else found
-    except Unreadable:
-        return None
-
-
 def tags_of(properties: dict[str, Any]) -> dict[str, str]:
     """Return the tags that the properties of a GeoJSON feature hold; keys that begin with ``@`` are none."""
     return {
@@ -204,125 +177,3 @@ def tags_of(properties: dict[str, Any]) -> dict[str, str]:
 def _text(value: Any) -> str:
     """Return a property as a tag's text; some tools write 4 as 4.0."""
     return str(int(value)) if isinstance(value, float) and value.is_integer() else str(value)
-
-
-def geometry_of(value: Any) -> BaseGeometry:
-    """Return a GeoJSON geometry in degrees, not yet checked for validity.
-
-    Raises:
-        Unreadable: it cannot be read.
-    """
-    geometry = _geometry(value)
-    if geometry.is_empty:
-        raise Unreadable("no_geometry", said("its geometry is empty"), said("Draw it, or remove it."))
-    return geometry
-
-
-def _geometry(value: Any) -> BaseGeometry:
-    kind, coordinates = (
-        (value.get("type"), value.get("coordinates")) if isinstance(value, dict) else (None, None)
-    )
-    if not isinstance(coordinates, list):
-        raise Unreadable(
-            "no_geometry",
-            said("it has no usable geometry ({kind})", kind=short(kind) if kind else said("none")),
-            said("Draw it, or remove it."),
-        )
-    match kind:
-        case "Point":
-            return Point(_position(coordinates))
-        case "MultiPoint":
-            return MultiPoint([_position(position) for position in coordinates])
-        case "LineString":
-            return LineString(_line(coordinates))
-        case "MultiLineString":
-            return MultiLineString([_line(line) for line in coordinates])
-        case "Polygon":
-            return _polygon(coordinates)
-        case "MultiPolygon":
-            return MultiPolygon([_polygon(rings) for rings in coordinates])
-        case _:
-            raise Unreadable(
-                "no_geometry",
-                said("its geometry type {kind!r} is not used here", kind=short(kind)),
-                said("Draw it as an area."),
-            )
-
-
-def _position(value: Any) -> Position:
-    if (
-        not isinstance(value, list)
-        or len(value) < 2
-        or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
-    ):
-        raise Unreadable(
-            "bad_position",
-            said("{value} is no position", value=short(value)),
-            said("Give longitude, then latitude, in degrees."),
-        )
-    position = (float(value[0]), float(value[1]))
-    if reason := out_of_range([position]):
-        raise Unreadable("out_of_range", reason, said("Give WGS 84 longitude, then latitude, in degrees."))
-    return position
-
-
-def _positions(value: Any) -> _Table:
-    """Read many positions at once where all are sound; else one by one, to name the faulty one."""
-    if not isinstance(value, list):
-        return _NONE
-    try:
-        table = np.array(value)
-    except ValueError:  # positions of unequal length, or no positions at all
-        table = _NONE
-    sound = table.ndim == 2 and table.shape[1] >= 2 and table.dtype.kind in "if"
-    if sound and len(table) and (np.abs(table[:, :2]) <= _FURTHEST).all():
-        return table[:, :2].astype(float)
-    return np.array([_position(position) for position in value], dtype=float).reshape(-1, 2)
-
-
-def _different(table: _Table) -> int:
-    """Return how many different positions there are; three stands for any more."""
-    others = table[(table != table[:1]).any(axis=1)]
-    if not len(others):
-        return min(len(table), 1)
-    return 3 if (others != others[:1]).any() else 2
-
-
-def _line(value: Any) -> _Table:
-    table = _positions(value)
-    if _different(table) < 2:
-        raise Unreadable(
-            "too_short", said("its line has fewer than two different positions"), said("Draw the whole line.")
-        )
-    return table
-
-
-def _polygon(rings: Any) -> Polygon:
-    read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
-    if not read:
-        raise Unreadable("no_geometry", said("its area has no ring"), said("Draw its edge."))
-    return Polygon(read[0], read[1:])
-
-
-def _ring(value: Any) -> _Table:
-    table = _line(value)
-    if (table[0] != table[-1]).any():
-        raise Unreadable(
-            "open_ring",
-            said("its ring is not closed: the last position differs from the first"),
-            said("Draw the missing part of the edge and end at the first position."),
-            _place(table[-1]),
-        )
-    if _different(table) < 3:
-        raise Unreadable(
-            "too_short",
-            said("its ring has fewer than three different positions"),
-            said("Draw the whole edge."),
-            _place(table[0]),
-        )
-    return table
-
-
-def _place(row: _Table) -> Position:
-    longitude, latitude = row.tolist()
-    return longitude, latitude

@@ -9,7 +9,7 @@ from marram.course.mending.draft import Draft
 from marram.course.mending.proposal import Choice, Proposal
 from marram.course.mending.setting import plain
 from marram.course.model import Kind
-from marram.course.reading.geojson import Unreadable, geometry_of
+from marram.course.reading.geojson_geometry import Unreadable, geometry_of
 from marram.course.scheme import Role, meaning
 from marram.course.versions.map_edits import Feature, by_ident
 from marram.desk.shell.map_drawing import DRAWN
