@@ -1,6 +1,7 @@
 """Each fault of a map, what is proposed to mend it, and the map afterwards."""
 
 import json
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -116,6 +117,54 @@ def test_accepting_never_brings_an_error_of_another_kind(breaks, picks, tmp_path
         assert draft.unmended() == draft.faults
 
 
+@settings(max_examples=25, deadline=None)
+@given(
+    breaks=st.lists(st.tuples(st.sampled_from(sorted(BREAKS)), st.integers(1, 9)), min_size=1, max_size=5),
+    picks=st.lists(st.integers(0, 5), min_size=0, max_size=40),
+)
+@example(breaks=[("bad_position", 4), ("hole_without_number", 1)], picks=[2] * 40)
+@example(breaks=[("hole_not_a_line", 1), ("hole_without_number", 1)], picks=[1] * 40)
+def test_accepting_any_sequence_of_proposals_ends(breaks, picks) -> None:
+    """Features broken in several ways at once, any proposal and any choice each time: the list is empty in the end."""
+    found = features()
+    for name, hole in breaks:
+        # A break may not fit what others left; whatever it did until then stays.
+        with suppress(KeyError, IndexError, TypeError, ValueError):
+            BREAKS[name](found, hole)
+    draft = draft_of(document(found))
+    for step in range(80):
+        if not draft.proposals:
+            return
+        pick = picks[step] if step < len(picks) else 0
+        chosen = draft.proposals[pick % len(draft.proposals)]
+        draft = accept(draft, chosen.choices[pick % len(chosen.choices)])
+    raise AssertionError([(one.mending, str(one.fault)) for one in draft.proposals])
+
+
+def test_tee_and_green_wait_for_the_number_of_their_line() -> None:
+    """While nothing tells the number of a line of play, its tee is offered to no hole and its green is no practice green."""
+    draft = broken(("hole_without_number", 1))
+    (only,) = draft.proposals
+    assert only.mending == "number_hole"
+    assert {(one.check, one.feature) for one in only.also} == {
+        ("tee_of_no_hole", "tee 1"),
+        ("green_of_no_hole", "green 1"),
+    }
+    whole = accept(draft, only.choices[0])
+    assert whole.faults == ()
+    assert whole.course.hole(1).green.ident == "green 1"
+    assert [tee.ident for tee in whole.course.hole(1).tees] == ["tee 1"]
+
+
+def test_a_choice_that_changes_nothing_is_not_offered() -> None:
+    """A tee far from the hole it names is not offered that hole once more."""
+    found = features()
+    found["tee 9"]["properties"]["ref"] = "1"
+    words = [choice.words for choice in proposal(draft_of(document(found)), "tee_far_off").choices]
+    assert words
+    assert not any(one.startswith("It is a tee of hole 1,") for one in words)
+
+
 @pytest.mark.parametrize("path", sorted(BAD.glob("*")), ids=lambda path: path.name)
 def test_every_bad_map_is_mended_or_says_what_is_left(path, tmp_path) -> None:
     """Of each broken map of the collection: it opens in the end, or its errors have no proposal."""
@@ -167,7 +216,10 @@ def test_two_courses_of_like_numbers_are_asked_for() -> None:
     draft = draft_of(document(found))
     asked = proposal(draft, "hole_without_number")
     assert asked.mending == "choose_course"
-    assert len(asked.also) == 8
+    assert [one.feature for one in asked.also if one.check == "hole_without_number"] == [
+        f"line {number} east" for number in range(2, 10)
+    ]
+    assert {one.fault.check for one in draft.proposals} == {"hole_without_number"}
     first, second, *nines = [choice.words for choice in asked.choices]
     assert first.startswith("Use 9 holes, 1 to 9")
     assert second.startswith("Use “#2”: 9 holes, 1 to 9")

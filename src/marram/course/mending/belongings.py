@@ -56,7 +56,7 @@ def name_tee(setting: Setting, fault: Fault) -> Proposal | None:
     if tee is None:
         return None
     near = sorted(
-        ((line.start.distance(tee.shape), line) for line in setting.lines if line.number is not None),
+        ((line.start.distance(tee.shape), line) for line in setting.lines if setting.is_hole(line)),
         key=lambda found: found[0],
     )
     choices = [

@@ -1,6 +1,6 @@
 """Which mending is tried for which fault, the surest first."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from marram.course.fault import Fault, Severity
@@ -9,6 +9,7 @@ from marram.course.mending.courses import which_course, which_outline
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import Setting
 from marram.course.mending.untangling import untangle
+from marram.course.mending.waiting import without_waiting
 
 Mender = Callable[[Setting, Fault], Proposal | None]
 
@@ -66,7 +67,7 @@ MANY = 3
 def proposals_for(setting: Setting) -> tuple[Proposal, ...]:
     """Return how the faults of a map can be mended, in the order of the faults, each change proposed once."""
     found: dict[tuple[str, ...], Proposal] = {}
-    for one in _proposals(setting):
+    for one in without_waiting(setting, tuple(_with_effect(setting, _proposals(setting)))):
         changes = tuple(choice.mark for choice in one.choices)
         known = found.get(changes)
         found[changes] = one if known is None else replace(known, also=(*known.also, one.fault, *one.also))
@@ -92,6 +93,16 @@ def _proposals(setting: Setting) -> Iterator[Proposal]:
                 covered |= {id(one) for one in found.also}
                 yield found
                 break
+
+
+def _with_effect(setting: Setting, proposals: Iterable[Proposal]) -> Iterator[Proposal]:
+    """Yield proposals with the choices that change the map: one that leaves it as it is would be offered for ever."""
+    for one in proposals:
+        choices = tuple(
+            choice for choice in one.choices if any(setting.is_change(edit) for edit in choice.edits)
+        )
+        if choices:
+            yield one if len(choices) == len(one.choices) else replace(one, choices=choices)
 
 
 def _course_asked(setting: Setting) -> Proposal | None:

@@ -115,7 +115,7 @@ class Setting:
                 if isinstance(shape, LineString) and is_area(one.tags) and shape.is_ring:
                     shape = Polygon(shape)
                 if not shape.is_valid:
-                    shape = make_valid(shape)
+                    shape = _valid(shape)
                 kind = LineThing if isinstance(shape, LineString) else Thing
                 yield kind(ident, one.tags, shape, read_writing(one.tags.get("ref", "")))
 
@@ -152,6 +152,10 @@ class Setting:
     def holes(self) -> frozenset[str]:
         """The identifiers of the lines of play, readable or not."""
         return frozenset(ident for ident in self.used if meaning(self.tags(ident)) is Role.HOLE)
+
+    def is_hole(self, line: LineThing) -> bool:
+        """Whether a line of play is a hole as it stands: one number, written alone."""
+        return line.number is not None and line.plain
 
     @cached_property
     def golf_middles(self) -> NDArray[np.float64]:
@@ -201,6 +205,10 @@ class Setting:
         given = geometry if isinstance(geometry, dict) else plain(geometry)
         return Edit("change", ident, {**deepcopy(self.features[ident]), "geometry": given})
 
+    def is_change(self, edit: Edit) -> bool:
+        """Return whether an edit leaves the map other than it is."""
+        return edit.feature != self.features.get(edit.ident)
+
     def remove(self, *idents: str) -> tuple[Edit, ...]:
         """Return the edits that take features off the map."""
         return tuple(Edit("remove", ident) for ident in idents)
@@ -209,6 +217,13 @@ class Setting:
         """Return the edit that adds a feature, its geometry in degrees."""
         feature = {"type": "Feature", "id": ident, "properties": tags, "geometry": plain(geometry)}
         return Edit("add", ident, feature)
+
+
+def _valid(shape: BaseGeometry) -> BaseGeometry:
+    """Return a shape made valid; of an area the areas alone, without the edges in it that enclose nothing."""
+    made = make_valid(shape)
+    areas = [part for part in shapely.get_parts(made) if part.area > 0]
+    return shapely.union_all(areas) if areas else made
 
 
 def plain(geometry: BaseGeometry) -> dict[str, Any]:
