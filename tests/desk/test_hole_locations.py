@@ -5,6 +5,7 @@ Guidance: The R&A, Guidance on Running a Competition, hole positions (four paces
 
 import json
 import math
+import re
 from datetime import date
 from pathlib import Path
 
@@ -181,6 +182,40 @@ def test_the_sheet_prints_what_is_saved(desk: TestClient) -> None:
     assert ">10</text>" in svg
     assert "a green speed of 10 feet" in svg
     assert desk.get(f"/holes/{DAY}/sheet.doc").status_code == 404
+
+
+def test_the_sheet_for_players_tells_nothing_of_slopes(desk: TestClient) -> None:
+    """As a page, a document and a drawing; the Committee's holds the slopes, and both the figures."""
+    desk.post(f"/api/holes/{DAY}", json=saving(look(desk, hole=4, x=120, y=85)))
+    shown, steep = said("holes.against.too_steep"), said("holes.paper.players")
+    players, committee = (
+        desk.get(f"/holes/{DAY}/sheet?reader={one}").text for one in ("players", "committee")
+    )
+    assert (shown in players, 'class="slope"' in players, steep in players) == (False, False, True)
+    assert (shown in committee, 'class="slope"' in committee, steep in committee) == (True, True, False)
+    pdf = desk.get(f"/holes/{DAY}/sheet.pdf?reader=players&paper=letter")
+    assert f'filename="hole-locations-{DAY}-players.pdf"' in pdf.headers["content-disposition"]
+    assert 'class="slope"' not in desk.get(f"/holes/{DAY}/sheet.svg?reader=players").text
+
+
+def test_the_sheet_names_the_round_of_its_day(desk: TestClient) -> None:
+    """The first round on Saturday, the second on Sunday, none on a day that no round is played on."""
+    named = {}
+    for day in (DAY, "2025-06-22", "2025-06-24"):
+        desk.post(f"/api/holes/{day}", json=saving(look(desk, day=day, front=10, side=6, which="left")))
+        page = desk.get(f"/holes/{day}/sheet").text
+        named[day] = [one for one in ("First round", "Second round") if one in page]
+    assert list(named.values()) == [["First round"], ["Second round"], []]
+
+
+def test_tomorrow_is_offered_first(desk: TestClient) -> None:
+    """Before today and the day of play, which is another here; each leads to the greens of its day."""
+    page = desk.get(f"/holes/{DAY}").text
+    links = re.findall(r'data-near="(\w+)" href="/holes/([\d-]+)"', page)
+    assert [name for name, _ in links] == ["tomorrow", "today", "play"]
+    tomorrow, today, play = (date.fromisoformat(on) for _, on in links)
+    assert (tomorrow - today).days == 1
+    assert play.isoformat() == DAY
 
 
 def typed(desk: TestClient, **other: str) -> dict[str, str]:

@@ -196,8 +196,8 @@ def test_moved_holes_survive_a_reload_and_are_saved(page: Page, days: HoleDays) 
     assert version is not None
     assert (len(version.places), version.who) == (18, "Ada")
     with page.expect_download() as fetched:
-        page.get_by_role("link", name=said("holes.sheet.pdf")).click()
-    assert fetched.value.suggested_filename == f"hole-locations-{DAY}.pdf"
+        page.get_by_role("link", name=said("holes.sheet.pdf.letter")).first.click()
+    assert fetched.value.suggested_filename == f"hole-locations-{DAY}-players.pdf"
     opened(page)
     expect(page.locator("#changes")).to_contain_text("Version 1 is saved; nothing is changed")
 

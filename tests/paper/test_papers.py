@@ -1,12 +1,15 @@
 """The Committee's papers: numbers agree with the green's closed form, drawings hold every hole."""
 
 import re
+from dataclasses import replace
 from datetime import date
+from io import BytesIO
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import numpy as np
 import pytest
+from pypdf import PdfReader
 from shapely.geometry import LineString, Point
 
 from marram.course import check, load
@@ -19,13 +22,15 @@ from marram.course.model import Course
 from marram.demo import COURSE, GREENS
 from marram.errors import BadPlace
 from marram.paper.green_drawing import SIZE, green_svg
-from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
+from marram.paper.hole_location_sheet import sheet_pdf, sheet_rows, sheet_svg
 from marram.paper.marking_drawing import marking_svg
 from marram.paper.marking_sheet import marking_pdf, numbered
+from marram.paper.paper_size import PaperSize
 from marram.words.texts import text as said
 from tests.course.drawing import drawn, nine_holes, write
 
 ROUND_GREEN = GreenFrame(Point(0, 0).buffer(15, quad_segs=256), LineString([(0, -200), (0, 0)]))
+DAY = date(2025, 6, 21)
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -97,14 +102,39 @@ def test_a_place_off_the_green_is_refused() -> None:
 
 
 def test_the_sheet_holds_every_green(course: Course) -> None:
-    """Eighteen greens, eighteen holes; the PDF is one page of A4."""
+    """Eighteen greens, eighteen holes."""
     places = {number: one.place for number, one in propose(course).locations.items()}
     root = ET.fromstring(sheet_svg(course, places))
     assert len(list(root.iter(f"{SVG}circle"))) == len(course.holes) == 18
-    pdf = sheet_pdf(course, places, title="A round", day=date(2025, 6, 21))
-    fewer = sheet_pdf(course, dict(list(places.items())[:9]), title="A round", day=date(2025, 6, 21))
-    assert pdf.startswith(b"%PDF")
-    assert len(pdf) > len(fewer) > 10_000
+
+
+@pytest.mark.parametrize("paper", PaperSize)
+@pytest.mark.parametrize("for_players", [False, True])
+def test_eighteen_holes_are_one_page(course: Course, paper: PaperSize, for_players: bool) -> None:
+    """Of A4 (ISO 216: 210 by 297 mm) and of Letter (ANSI A: 8.5 by 11 inches), every hole with its depth, in one type."""
+    places = {number: one.place for number, one in propose(course).locations.items()}
+    slopes = GreenSlopes(course, read_elevations(course, [GREENS]), slope_limits(10))
+    pdf = sheet_pdf(
+        course, places, title="A round", day=DAY, slopes=slopes, for_players=for_players, paper=paper
+    )
+    (page,) = PdfReader(BytesIO(pdf)).pages
+    inches = [float(one) / 72 for one in (page.mediabox.width, page.mediabox.height)]
+    assert inches == pytest.approx((210 / 25.4, 297 / 25.4) if paper is PaperSize.A4 else (8.5, 11), abs=0.01)
+    told = page.extract_text()
+    for row in sheet_rows(course, places):
+        assert re.search(rf"\b{row.hole}\s+{row.par}\s+{row.depth}\s+{row.side[0]}", told), row.hole
+    fonts = {str(one.get_object()["/BaseFont"]) for one in page["/Resources"]["/Font"].values()}
+    assert {name.partition("+")[2].partition("-")[0] for name in fonts} == {"AtkinsonHyperlegibleNext"}
+    assert (said("holes.slope.falls", percent=1, way="").split()[0] in told) is not for_players
+
+
+def test_more_than_eighteen_holes_take_more_pages(course: Course) -> None:
+    """Nine more holes are a second page, not smaller greens."""
+    places = {number: one.place for number, one in propose(course).locations.items()}
+    holes = {**course.holes, **{n + 18: replace(course.holes[n], number=n + 18) for n in range(1, 10)}}
+    more = replace(course, holes=holes)
+    pdf = sheet_pdf(more, {**places, **{n + 18: places[n] for n in range(1, 10)}}, title="All", day=DAY)
+    assert len(PdfReader(BytesIO(pdf)).pages) == 2
 
 
 def test_the_marking_sheet_is_set(course: Course) -> None:

@@ -184,6 +184,8 @@ def test_the_hole_locations_are_told_in_the_language(editing: TestClient, course
     faulty = editing.post("/holes/2025-06-21", data={"base": "0", "who": "", "front-1": "x"})
     assert left(course, faulty.text, "'x'", "x") == set()
     saved = editing.post("/holes/2025-06-21", data={"base": "0", "who": "Ada"})
+    for reader in ("players", "committee"):
+        assert left(course, editing.get(f"/holes/2025-06-21/sheet?reader={reader}").text) == set()
     assert left(course, saved.text, "Ada") == set()
     assert left(course, editing.get("/holes/2025-06-22?speed=9").text, "Ada") == set()
     for query in ("front=1&side=1&which=left", "front=12&side=6&which=right", "x=0&y=0"):

@@ -22,7 +22,7 @@ from tests.words.unmarked import plain_values, seen_in, unmarked
 
 BAD = Path(__file__).parents[1] / "bad" / "course"
 DAY = date(2025, 6, 21)
-KEYS = {"language", "drawing"}
+KEYS = {"language", "drawing", "paper"}
 """What a template needs beside words."""
 
 
@@ -65,6 +65,7 @@ def test_the_hole_location_sheet_is_told_in_the_language(printed: list[str], spe
     slopes = green_slopes(course, [GREENS] if speed else [], None, speed)
 
     sheet_pdf(course, places, title="Ada", day=DAY, slopes=slopes)
+    sheet_pdf(course, places, title="Ada", day=DAY, slopes=slopes, for_players=True)
     said = [*printed, *seen_in(sheet_svg(course, places, slopes))]
 
     assert len(said) > 60

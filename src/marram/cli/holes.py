@@ -17,8 +17,9 @@ from marram.course.greens.slope import GreenSlopes, Slope, in_percent
 from marram.course.model import Course
 from marram.course.reading.files import bytes_of, text_of
 from marram.errors import BadPlace, InputError
+from marram.paper.paper_size import PaperSize
 from marram.rules.plain import as_plain
-from marram.said import said
+from marram.said import one_of, said
 from marram.services.holes import HoleLook, green_slopes, look_at_hole, propose_holes
 from marram.services.marking import check_marking
 from marram.words.faults import fault_words
@@ -37,6 +38,8 @@ def hole_locations(
     pdf: Path | None,
     svg: Path | None,
     as_json: bool,
+    for_players: bool = False,
+    paper: str = "a4",
     elevations: Sequence[Path] = (),
     crs: str | None = None,
     green_speed: float | None = None,
@@ -65,11 +68,19 @@ def hole_locations(
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf
 
-        contents[pdf] = sheet_pdf(course, places, title=title or course.name, day=day, slopes=slopes)
+        contents[pdf] = sheet_pdf(
+            course,
+            places,
+            title=title or course.name,
+            day=day,
+            slopes=slopes,
+            for_players=for_players,
+            paper=_paper(paper),
+        )
     if svg is not None:
         from marram.paper.hole_location_sheet import sheet_svg
 
-        contents[svg] = sheet_svg(course, places, slopes).encode()
+        contents[svg] = sheet_svg(course, places, slopes, for_players=for_players).encode()
     write_files(contents)
     if as_json:
         rows = [
@@ -110,6 +121,15 @@ def hole_locations(
         yield "quiet", _about_slope(slopes, [number for number, one in looks.items() if one.slope is None])
 
     show_lines(lines())
+
+
+def _paper(typed: str) -> PaperSize:
+    known = [one.value for one in PaperSize]
+    if typed.lower() not in known:
+        raise InputError(
+            said("--paper is {typed}; give {known}.", typed=repr(typed), known=one_of(tuple(known)))
+        )
+    return PaperSize(typed.lower())
 
 
 def _slopes(

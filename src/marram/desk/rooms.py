@@ -4,7 +4,7 @@ from fastapi import APIRouter
 
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
-from marram.desk.holes import hole_locations
+from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
@@ -22,6 +22,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     map_editor.router,
     mending.router,
     hole_locations.router,
+    hole_sheet.router,
     marking.router,
 )
 """Every router of the desk."""

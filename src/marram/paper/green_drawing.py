@@ -14,6 +14,8 @@ SIZE = 240.0
 """Picture units, across and up."""
 
 MARGIN = 22.0
+FONT = "Atkinson Hyperlegible Next, sans-serif"
+"""The type of figures: that of the page they stand on, on paper (``paper/fonts``) and on the desk."""
 INK = "#16211d"
 SLOPE_INK = "#5d6f52"
 STEEP_INK = "#a3271a"
@@ -98,7 +100,7 @@ def _arrow(here: NDArray[np.float64], way: NDArray[np.float64], percent: float, 
 def _label(text: str, x: float, y: float, anchor: str) -> str:
     # A pale rim keeps the number legible over arrows.
     return (
-        f'<text x="{x:.1f}" y="{y:.1f}" font-size="21" font-family="Libertinus Serif" text-anchor="{anchor}" '
+        f'<text x="{x:.1f}" y="{y:.1f}" font-size="21" font-family="{FONT}" font-weight="bold" text-anchor="{anchor}" '
         f'fill="{INK}" stroke="#e3ead2" stroke-width="4" paint-order="stroke">{text}</text>'
     )
 

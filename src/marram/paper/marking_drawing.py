@@ -14,6 +14,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.checks.stakes import stakes_of
 from marram.course.lies.as_read import as_read
 from marram.course.model import Course, Kind
+from marram.paper.green_drawing import FONT
 
 WIDTH = 660.0
 """Picture units from left to right."""
@@ -82,7 +83,7 @@ def marking_svg(course: Course, places: Mapping[int, Point], line: LineString | 
     parts.append(frame.scale_bar())
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH:g} {frame.height:.0f}" width="{WIDTH:g}" '
-        f'height="{frame.height:.0f}" font-family="Libertinus Serif"><rect width="{WIDTH:g}" height="{frame.height:.0f}" '
+        f'height="{frame.height:.0f}" font-family="{FONT}"><rect width="{WIDTH:g}" height="{frame.height:.0f}" '
         f'fill="#ffffff" stroke="{INK}" stroke-width=".6"/>{"".join(parts)}</svg>'
     )
 

@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Mapping
-from importlib.resources import files
+from importlib.resources import as_file, files
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
@@ -25,6 +25,9 @@ def typeset(template: str, data: Mapping[str, Any], drawings: Mapping[str, str] 
         (root / "data.json").write_text(json.dumps(data), encoding="utf-8")
         for name, drawing in (drawings or {}).items():
             (root / f"{name}.svg").write_text(drawing, encoding="utf-8")
-        printed = typst.compile(str(root / "main.typ"), root=str(root), ignore_system_fonts=True)
+        with as_file(files("marram.paper") / "fonts") as fonts:
+            printed = typst.compile(
+                str(root / "main.typ"), root=str(root), font_paths=[str(fonts)], ignore_system_fonts=True
+            )
     assert isinstance(printed, bytes)
     return printed

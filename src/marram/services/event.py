@@ -17,6 +17,7 @@ from marram.services.schema import STRICT, give, read_into, read_json
 
 _WORDS = said("words in quotation marks")
 _TIME = said("a time of day such as 08:11")
+_DAY = said("a day as year-month-day, for example 2025-06-21")
 _NAMES = said("a list of names")
 
 
@@ -31,6 +32,7 @@ class Event:
         form_of_play: the form of play, or ``None`` when the Terms of the Competition are not known here.
         sides: who plays together, or ``None``.
         local_rules: codes of the Model Local Rules in force, or ``None`` when not known here.
+        rounds: every round by its day, that of ``played_on`` among them.
         notice: the notice to players, sentence by sentence.
         remarks: what is given and not used, in words.
     """
@@ -43,6 +45,11 @@ class Event:
     local_rules: tuple[str, ...] | None = None
     notice: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
+    rounds: Mapping[date, str] = field(default_factory=dict)
+
+    def round_on(self, day: date) -> str:
+        """Return the round that is played on a day; empty where none is known to be."""
+        return self.rounds.get(day, "" if self.played_on else self.round)
 
 
 @dataclass(frozen=True)
@@ -77,6 +84,16 @@ class Group:
 
 
 @dataclass(frozen=True)
+class RoundOnDay:
+    """A round, as the file names it with its day."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(_WORDS))
+    played_on: date = field(metadata=give(_DAY))
+
+
+@dataclass(frozen=True)
 class EventFile:
     """What ``event.json`` may hold; all of it may be left out."""
 
@@ -86,8 +103,9 @@ class EventFile:
     name: str = field(default="", metadata=give(_WORDS))
     club: str = field(default="", metadata=give(_WORDS))
     round: str = field(default="", metadata=give(_WORDS))
-    played_on: date | None = field(
-        default=None, metadata=give(said("a day as year-month-day, for example 2025-06-21"))
+    played_on: date | None = field(default=None, metadata=give(_DAY))
+    rounds: tuple[RoundOnDay, ...] = field(
+        default=(), metadata=give(said('a list of objects with "name" and "played_on"'))
     )
     form_of_play: FormOfPlay | None = field(
         default=None,
@@ -140,13 +158,18 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     faults += [joined(": ", where, fault) for fault in adopted.faults]
     if found:
         faults += [
-            joined(": ", where, fault) for fault in (*_faults_of_sides(found), *_faults_of_start(found))
+            joined(": ", where, fault)
+            for fault in (*_faults_of_sides(found), *_faults_of_start(found), *_faults_of_rounds(found))
         ]
     if found is None or faults:
         raise InputError(*faults)
     return Event(
         name=found.name,
         round=found.round,
+        rounds={
+            **{one.played_on: one.name for one in found.rounds},
+            **({found.played_on: found.round} if found.played_on and found.round else {}),
+        },
         played_on=found.played_on,
         form_of_play=found.form_of_play,
         sides=found.sides,
@@ -163,6 +186,21 @@ def _faults_of_sides(found: EventFile) -> tuple[str, ...]:
     except BadAnswer as error:
         return error.faults
     return ()
+
+
+def _faults_of_rounds(found: EventFile) -> Iterator[str]:
+    """Yield each day that is given two rounds of different names."""
+    named: dict[date, str] = {found.played_on: found.round} if found.played_on and found.round else {}
+    for number, one in enumerate(found.rounds, start=1):
+        before = named.setdefault(one.played_on, one.name)
+        if before != one.name:
+            yield said(
+                "rounds {number}: {day} is the day of {before} and of {name}; correct one of them.",
+                number=number,
+                day=one.played_on.isoformat(),
+                before=shown(before),
+                name=shown(one.name),
+            )
 
 
 def _faults_of_start(found: EventFile) -> Iterator[str]:

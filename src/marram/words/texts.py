@@ -86,6 +86,11 @@ def day_words(day: date) -> str:
     return _day("days.day", "days.month.{}".format, day)
 
 
+def long_day_words(day: date) -> str:
+    """Return a day with its weekday: ``Saturday, 21 June 2025``."""
+    return text("days.long", weekday=text(f"days.weekday.{day.isoweekday()}"), day=day_words(day))
+
+
 def short_day_words(day: date) -> str:
     """Return a day in short: ``21 Jun 2025``."""
     return _day("days.day", "days.short.{}".format, day)

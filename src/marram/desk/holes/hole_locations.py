@@ -1,6 +1,6 @@
 """Hole locations: each green with its hole, moved by hand or by numbers, saved as a version of its day."""
 
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Annotated, Any
 from urllib.parse import urlencode
@@ -17,13 +17,15 @@ from marram.course.versions.hole_days import HoleConflict, HoleDays, HoleVersion
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.holes.hole_setting import HoleSetting
+from marram.desk.holes.readers import Reader
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import show
 from marram.errors import BadPlace, InputError, told
-from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg, slope_note
+from marram.paper.hole_location_sheet import slope_note
+from marram.paper.paper_size import PaperSize
 from marram.services.holes import green_slopes
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import short_day_words, text
 
 router = APIRouter()
 
@@ -77,7 +79,7 @@ def save_form(
     request: Request, day: date, form: Annotated[FormData, Depends(typed_form)], speed: float | None = None
 ) -> Response:
     """Save what was typed for every hole, without JavaScript."""
-    setting = _setting(request, day, speed)
+    setting = setting_of(request, day, speed)
     if setting.kept is None:
         return _page(request, day, speed, faults=[text("holes.not_kept")])
     base = str(form.get("base", "0"))
@@ -95,32 +97,10 @@ def save_form(
     return RedirectResponse(_address(day, speed, saved=version.number), 303)
 
 
-@router.get("/holes/{day}/sheet.{form}")
-def sheet(request: Request, day: date, form: str, speed: float | None = None) -> Response:
-    """The hole location sheet of what is saved for a day, as PDF or SVG."""
-    setting = _setting(request, day, speed)
-    if lost := setting.lost():
-        raise InputError(*(text("holes.fault.lost", hole=hole) for hole in lost))
-    places = setting.saved()
-    if not places:
-        raise InputError(text("holes.fault.none_saved", day=day.isoformat()))
-    event = request.app.state.workplace.event
-    title = " · ".join(part for part in (event.name, event.round) if part) or setting.course.name
-    name = f"hole-locations-{day.isoformat()}.{form}"
-    headers = {"Content-Disposition": f'attachment; filename="{name}"'}
-    if form == "pdf":
-        content = sheet_pdf(setting.course, places, title=title, day=day, slopes=setting.slopes)
-        return Response(content, media_type="application/pdf", headers=headers)
-    if form == "svg":
-        drawing = sheet_svg(setting.course, places, setting.slopes)
-        return Response(drawing, media_type="image/svg+xml", headers=headers)
-    return answer(request, 404, "not_found", [text("holes.fault.no_sheet", form=form)])
-
-
 @router.get("/api/holes/{day}")
 def read_holes(request: Request, day: date, speed: float | None = None, seed: int = 0) -> dict[str, Any]:
     """Every green with its hole: as saved for the day, else as proposed; ``seed`` proposes others."""
-    setting = _setting(request, day, speed)
+    setting = setting_of(request, day, speed)
     saved = setting.saved()
     proposal = setting.proposed(seed) if seed or not saved else Proposal({}, {})
     proposed = {number: one.place for number, one in proposal.locations.items()}
@@ -143,7 +123,7 @@ def read_holes(request: Request, day: date, speed: float | None = None, seed: in
 @router.get("/api/holes/{day}/look")
 def look(request: Request, day: date, at: Annotated[LookedAt, Query()]) -> dict[str, Any]:
     """What a hole cut at a place is; the place as a point of the picture, in degrees, or in paces as typed."""
-    setting = _setting(request, day, at.speed)
+    setting = setting_of(request, day, at.speed)
     if at.x is not None and at.y is not None:
         place = setting.at_picture(at.hole, at.x, at.y)
     elif at.longitude is not None and at.latitude is not None:
@@ -158,7 +138,7 @@ def look(request: Request, day: date, at: Annotated[LookedAt, Query()]) -> dict[
 @router.post("/api/holes/{day}")
 def save_holes(request: Request, day: date, given: GivenHoles, speed: float | None = None) -> Response:
     """Keep moved holes as a new version: 201; 409 shows both sides of a conflict; 422 lists every fault."""
-    setting = _setting(request, day, speed)
+    setting = setting_of(request, day, speed)
     if setting.kept is None:
         return answer(request, 404, "not_kept", [text("holes.not_kept")])
     try:
@@ -187,7 +167,8 @@ def save_holes(request: Request, day: date, given: GivenHoles, speed: float | No
     return JSONResponse({"marram": 1, "version": _told(version)}, 201)
 
 
-def _setting(request: Request, day: date, speed: float | None) -> HoleSetting:
+def setting_of(request: Request, day: date, speed: float | None) -> HoleSetting:
+    """Return the holes of a day on the map in force on it."""
     state = request.app.state
     maps: MapVersions | None = state.maps
     course = state.workplace.course
@@ -210,6 +191,23 @@ def _on_greens(setting: HoleSetting, moved: dict[int, tuple[float, float]]) -> N
             faults += error.faults
     if faults:
         raise InputError(*faults)
+
+
+def nearby_days(request: Request) -> list[tuple[str, date]]:
+    """Return the days that are offered first, each with its name: tomorrow, today, the day of play.
+
+    By the clock of this machine; where a script runs, the reader's own clock puts its days in their place.
+    """
+    _, now, then, _ = days_about_now()
+    event = request.app.state.workplace.event
+    play = conditions_of({}, request.cookies.get(COOKIE, ""), event).on
+    return [("tomorrow", then), ("today", now)] + ([("play", play)] if play not in (now, then) else [])
+
+
+def days_about_now() -> tuple[date, date, date, date]:
+    """Return yesterday to the day after tomorrow by the clock here: today and tomorrow of every zone are among them."""
+    now = date.today()  # noqa: DTZ011 - the day where the desk runs
+    return now - timedelta(days=1), now, now + timedelta(days=1), now + timedelta(days=2)
 
 
 def _typed(setting: HoleSetting, form: FormData) -> dict[int, tuple[float, float]]:
@@ -253,7 +251,7 @@ def _page(
     faults: list[str] | None = None,
     typed: FormData | None = None,
 ) -> HTMLResponse:
-    setting = _setting(request, day, speed)
+    setting = setting_of(request, day, speed)
     places = setting.saved() or {n: one.place for n, one in setting.proposed().locations.items()}
     return show(
         request,
@@ -273,6 +271,10 @@ def _page(
         missing=[number for number in setting.course.holes if number not in setting.greens],
         sides=[side.value for side in Side],
         versions=list(reversed(setting.versions)),
+        readers=[one.value for one in Reader],
+        papers=[one.value for one in PaperSize],
+        nearby=nearby_days(request),
+        near_words={one.isoformat(): short_day_words(one) for one in days_about_now()},
         recent_days=setting.kept.days() if setting.kept else [],
         saved=saved if saved in {one.number for one in setting.versions} else None,
         faults=faults or [],

@@ -284,6 +284,22 @@ function side(hole, who) {
   return item;
 }
 
+// Tomorrow and today by the clock of whoever reads, in whatever zone they are.
+function nearDays() {
+  const words = JSON.parse(find("near-days").dataset.words);
+  const now = new Date();
+  for (const [name, ahead] of [["today", 0], ["tomorrow", 1]]) {
+    const link = find("near-days").querySelector(`[data-near=${name}]`);
+    const on = new Date(now.getFullYear(), now.getMonth(), now.getDate() + ahead);
+    const iso = [on.getFullYear(), String(on.getMonth() + 1).padStart(2, "0"), String(on.getDate()).padStart(2, "0")].join("-");
+    link.href = `/holes/${iso}${query}`;
+    link.querySelector(".near-day").textContent = words[iso] ?? iso;
+    if (iso === day) link.setAttribute("aria-current", "date");
+    else link.removeAttribute("aria-current");
+  }
+}
+
+nearDays();
 try {
   await load();
   draft.start(told);

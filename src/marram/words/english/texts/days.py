@@ -2,6 +2,14 @@
 
 TEXTS: dict[str, str] = {
     "day": "{day} {month} {year}",
+    "long": "{weekday}, {day}",
+    "weekday.1": "Monday",
+    "weekday.2": "Tuesday",
+    "weekday.3": "Wednesday",
+    "weekday.4": "Thursday",
+    "weekday.5": "Friday",
+    "weekday.6": "Saturday",
+    "weekday.7": "Sunday",
     "month.1": "January",
     "month.2": "February",
     "month.3": "March",

@@ -1,0 +1,53 @@
+// Handing on what a page shows: printed, copied as text, or shared where the browser can.
+
+const shared = () => document.getElementById("as-text")?.textContent.trim() ?? "";
+
+function say(button, done) {
+  const status = document.getElementById("shared-words");
+  if (status) status.textContent = button.dataset[done] ?? "";
+}
+
+// A page without a secure context has no clipboard; a field that is selected is copied all the same.
+async function copied(words) {
+  if (navigator.clipboard) {
+    await navigator.clipboard.writeText(words);
+    return true;
+  }
+  const field = Object.assign(document.createElement("textarea"), { value: words, readOnly: true });
+  field.className = "hidden";
+  document.body.append(field);
+  field.select();
+  const done = document.execCommand("copy");
+  field.remove();
+  return done;
+}
+
+document.addEventListener("click", async ({ target }) => {
+  const button = target.closest?.("[data-print], [data-copy], [data-share]");
+  if (!button) return;
+  if ("print" in button.dataset) {
+    window.print();
+  } else if ("copy" in button.dataset) {
+    say(button, (await copied(shared()).catch(() => false)) ? "done" : "failed");
+    button.focus();
+  } else {
+    const what = { title: document.title, text: shared(), url: location.href };
+    await navigator.share(what).catch((error) => error.name === "AbortError" || say(button, "failed"));
+  }
+});
+
+// What is folded away is printed open, and folded again afterwards.
+addEventListener("beforeprint", () => {
+  for (const fold of document.querySelectorAll("main details:not([open])")) {
+    fold.open = true;
+    fold.dataset.forPrint = "";
+  }
+});
+addEventListener("afterprint", () => {
+  for (const fold of document.querySelectorAll("[data-for-print]")) {
+    fold.open = false;
+    delete fold.dataset.forPrint;
+  }
+});
+
+if (!navigator.share) document.documentElement.classList.add("no-share");
