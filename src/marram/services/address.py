@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import TypeVar
 
-from marram.errors import InputError, shown
+from marram.errors import InputError, UnknownIncident, shown
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.several import BETWEEN as FACTS_BETWEEN
 from marram.rules.facts.several import MOST_INCIDENTS
@@ -203,12 +203,12 @@ def read_address(
     number = _number(own, kept, faults)
     strokes = _strokes(own, faults)
     by_another = _by_another(own, faults)
-    if faults:
-        raise InputError(*faults)
     what, ask = incident_now(own.get("what", "")) or None, own.get("ask") or None
-    for name in (what, *(one.what for one in kept.values())):
-        if name:
-            incident(name)
+    unknown = _unknown_incidents([what, *(one.what for one in kept.values())])
+    if len(unknown) == 1 and not faults:
+        raise unknown[0]
+    if unknown or faults:
+        raise InputError(*(fault for error in unknown for fault in error.faults), *faults)
     if ask:
         ask = fact_named(fact_now(ask)).name
     return kind(
@@ -228,6 +228,18 @@ def read_address(
         by_another,
         own.get("said", "")[:LONGEST_SAID],
     )
+
+
+def _unknown_incidents(names: Iterable[str | None]) -> list[UnknownIncident]:
+    """Return the errors of the names that are no incident's."""
+    found: list[UnknownIncident] = []
+    for name in names:
+        try:
+            if name:
+                incident(name)
+        except UnknownIncident as error:
+            found.append(error)
+    return found
 
 
 def _by_another(own: Mapping[str, str], faults: list[str]) -> frozenset[int]:

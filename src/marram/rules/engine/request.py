@@ -6,7 +6,14 @@ from datetime import date
 from threading import Lock
 from typing import Any, TypeVar
 
-from marram.errors import DateNotCovered, InputError, UnknownFact, did_you_mean, shown
+from marram.errors import (
+    DateNotCovered,
+    InputError,
+    UnknownFact,
+    UnknownIncident,
+    did_you_mean,
+    shown,
+)
 from marram.rules.engine.conditions import (
     check_sides,
     conditions,
@@ -111,7 +118,10 @@ def rule(
         UnknownIncident, UnknownFact, BadAnswer, InputError: the input is wrong; all faults are listed.
         DateNotCovered: the day lies before the first one covered for this incident.
     """
-    pages = book(incident)
+    try:
+        pages = book(incident)
+    except UnknownIncident as unknown:
+        raise _with_faults_of(facts or {}, unknown) from None
     if played_on is None or edition is not None:
         played_on = day_meant(played_on, edition)
     try:
@@ -153,6 +163,15 @@ def _walk_among_sides(name: str, known: dict[Fact[Any], Any]) -> Result:
     if who is Sides.THREE_BALL:
         check_sides(who, known.setdefault(the_form, FormOfPlay.MATCH_PLAY))
     return walk(book_among(name, who), known)
+
+
+def _with_faults_of(facts: Mapping[str, Any], unknown: UnknownIncident) -> InputError:
+    """Return the error of an unknown incident, with the faults of the answers given for it."""
+    try:
+        read_facts(facts)
+    except InputError as error:
+        return InputError(*unknown.faults, *error.faults)
+    return unknown
 
 
 def walk(pages: Book, known: Mapping[Fact[Any], Any]) -> Result:

@@ -199,6 +199,44 @@ about_ball = tuple(
 )
 """Which of the balls of the story an incident was about."""
 
+
+class AfterHole(Enum):
+    """When something happened that is told after the hole was completed."""
+
+    BEFORE = "before"
+    """Before: it only came to light, or was only told, afterwards."""
+    AFTER = "after"
+    """On the hole that was completed, with nothing left to play there (Rule 6.5)."""
+    LATER_HOLE = "later_hole"
+
+
+after_hole = tuple(
+    choice(
+        f"after_hole_{gap}",
+        f"Incident {gap + 1} is told after the hole was completed. When did it happen?",
+        {
+            AfterHole.BEFORE: "before the hole was completed: it is only told, or came to light, afterwards",
+            AfterHole.AFTER: "after the hole was completed, still on that hole",
+            AfterHole.LATER_HOLE: "on a later hole",
+        },
+        help="Once a player has holed out, has a stroke conceded or the result of the hole is decided, what is done with that ball costs nothing there.",
+        source="6.5",
+    )
+    for gap in _GAPS
+)
+"""When something was done with the ball that is told after the hole was completed."""
+
+play_resumed = tuple(
+    yes_no(
+        f"play_resumed_{gap}",
+        f"Play had stopped. Had it been resumed, as the Committee or the players said, before the stroke of incident {gap + 1}?",
+        help="While play is stopped, no stroke is made, but for a hole that may be finished after a normal suspension.",
+        source="5.7b, 5.7c",
+    )
+    for gap in _GAPS
+)
+"""Whether play that an act tells as stopped had been resumed when a later act was a stroke."""
+
 same_provisional = tuple(
     yes_no(
         f"same_provisional_{act}",
@@ -210,7 +248,7 @@ same_provisional = tuple(
 )
 """Whether a provisional ball that comes into play is one already told of."""
 
-BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken] | Fact[StoryBall], ...] = (
+BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken] | Fact[StoryBall] | Fact[AfterHole], ...] = (
     *intervening_event,
     *acts_related,
     *moved_ball_not_replaced_before,
@@ -220,5 +258,7 @@ BETWEEN: tuple[Fact[bool] | Fact[EarlierMistake] | Fact[Taken] | Fact[StoryBall]
     *option_taken,
     *about_ball,
     *same_provisional,
+    *after_hole,
+    *play_resumed,
 )
 """Every fact that lies between two incidents of a story, or says what the player chose after one."""

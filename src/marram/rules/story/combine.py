@@ -11,9 +11,9 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.request import Book, conditions, read_facts, walk
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import form_of_play as the_form
-from marram.rules.facts.several import MOST_INCIDENTS, Taken, option_taken
+from marram.rules.facts.several import MOST_INCIDENTS, Taken, option_taken, play_resumed
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Action, Penalty, Ruling
+from marram.rules.ruling import Action, HandOver, Penalty, Ruling
 from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
 from marram.rules.story.bearing import each_breach_once
 from marram.rules.story.breaches import Told, penalties_together
@@ -25,6 +25,11 @@ from marram.rules.story.deeds import (
     drop_already_paid,
     relief_already_paid,
 )
+from marram.rules.story.hole_completed import (
+    made_while_stopped,
+    of_the_last_hole,
+    without_what_came_after,
+)
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
 from marram.rules.story.outside_teeing_area import dropped_where_not_teed
@@ -34,6 +39,7 @@ from marram.rules.story.provisional import (
     without_abandoned,
 )
 from marram.rules.story.relief_taken import check_taken, only_offered, with_stroke_and_distance
+from marram.rules.story.standing import ask
 from marram.said import said
 
 
@@ -151,11 +157,14 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
 
 def combined(
     case: Case, deeds: Sequence[Deed], every: Sequence[Deed], penalties: tuple[Penalty, ...], told: Told
-) -> Ruling:
+) -> Ruling | HandOver:
     """Put the incidents together into one ruling with ``penalties``; ``every`` holds those of another player too."""
+    if any(not ask(case, "5.7b", play_resumed[place - 1]) for place in made_while_stopped(deeds)):
+        return HandOver("played_after_suspension", "5.7b")
+    deeds = without_what_came_after(case, deeds, told)
     case.enter("1.3c(4)")
     taken = {place for place, fact in enumerate(option_taken) if fact in told}
-    standing = ball_after(case, deeds, taken, told)
+    standing = ball_after(case, of_the_last_hole(deeds, told), taken, told)
     case.leave()
     costly = sum(1 for deed in every if deed.ruling.penalties) + bool(standing.relief_taken)
     return replace(
@@ -176,6 +185,7 @@ def combined_penalties(
     What does not count is left out first: strokes solely from a ball that does not count, an abandoned provisional
     ball, a breach told twice. In a match the hole is lost once.
     """
+    deeds = without_what_came_after(case, deeds, told)
     case.enter("1.3c(4)")
     counting = penalties_that_count(case, deeds)
     counting = without_abandoned(case, deeds, counting)

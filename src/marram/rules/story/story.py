@@ -15,7 +15,9 @@ from marram.rules.result import Result
 from marram.rules.ruling import Action, PenaltyKind, Ruling
 from marram.rules.story.bearing import relief_borne, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
+from marram.rules.story.contradictions import check_acts, told_apart
 from marram.rules.story.deeds import NOTHING_DONE
+from marram.rules.story.hole_completed import strokes_count
 from marram.rules.story.strokes import StrokeCount, count_strokes
 from marram.said import joined, said
 
@@ -129,7 +131,7 @@ def rule_story(
         )
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
     parts: list[Result] = []
-    faults: list[str] = []
+    faults = told_apart([(one.incident, one.facts) for one in happened], form_of_play, sides)
     borne: dict[str, Any] = {}
     for one in happened:
         borne |= told_of_the_breach(one.incident, one.facts)
@@ -188,11 +190,13 @@ def rule_story(
     deeds = [
         NOTHING_DONE if place in by_another else deed for place, deed in enumerate(deeds_of(parts, names))
     ]
+    check_acts(deeds, told, [one.strokes for one in happened])
+    of_hole, one_hole = strokes_count(deeds, told)
     count = count_strokes(
         combined,
-        deeds,
+        of_hole,
         told,
-        before=strokes_before,
+        before=strokes_before if one_hole else None,
         said=[one.strokes for one in happened],
         match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
     )
