@@ -152,6 +152,38 @@ def test_a_second_condition_at_the_reference_point_is_said_and_relief_is_from_on
     assert any("ground under repair" in note for note in option.notes)
 
 
+SLAB = Feature(Kind.OBSTRUCTION, "slab", box(13, 49, 15, 51), tags={"height": "0.05"})
+
+
+def test_conditions_that_lead_back_to_each_other_are_left_together() -> None:
+    """Decision 1-4/8 (until 2018): where relief from each ends on the other, the one point is clear of both, and it is said."""
+    where = course(PAVED, SLAB)
+    _, (option,) = drawn(where, (14.0, 50.0), hand="right")
+
+    (area,) = option.areas
+    assert interfering(where, 1, area.reference, None, conditions=RIGHT_HANDED) == ()
+    assert sum("at the same time" in note for note in option.notes) == 1
+    assert not any("in its turn" in note for note in option.notes)
+
+
+def test_conditions_that_do_not_lead_back_are_left_one_after_the_other() -> None:
+    """At the nearest point off the path the feet stand on a patch of repair: relief from it leads away, and is its own procedure."""
+    patch = Feature(Kind.GROUND_UNDER_REPAIR, "patch", box(8, 50.05, 9.95, 52))
+    where = course(PAVED, patch)
+    _, (option,) = drawn(where, (10.6, 50.0), hand="right", year=2019)
+
+    (area,) = option.areas
+    assert area.reference[0] < 10
+    assert [one.feature for one in interfering(where, 1, area.reference, None, conditions=RIGHT_HANDED)] == [
+        patch
+    ]
+    assert sum("in its turn" in note for note in option.notes) == 1
+    assert not any("at the same time" in note for note in option.notes)
+
+
+RIGHT_HANDED = Conditions(date(2023, 6, 1), local=(), handed="right")
+
+
 def test_where_f3_is_in_force_repair_and_the_path_it_adjoins_are_left_together() -> None:
     """Model Local Rule F-3: one condition, so the reference point is clear of both and nothing else is said to interfere."""
     _, options = drawn(course(PAVED, REPAIR), (10.6, 50.0), hand="right", local=("F-3",))

@@ -12,20 +12,21 @@ from marram.course.lies.tolerance import TOUCH
 from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Feature
 from marram.errors import BadPlace, MarramError, told
-from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation, relief_areas
+from marram.relief import Answer, Drawn, NeedsPlace, Place, Situation
 from marram.relief.areas.construction import distance
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.tolerance import BALL_RADIUS
-from marram.relief.place.abnormal_course_conditions import joined_across_kinds
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.services.conditions_together import Together, left_at_once, relief_in_turn
 from marram.services.interference import STAND, in_line_of_sight, interfering, near_conditions, stroke_of
 from marram.services.lies import to_plane
 from marram.services.places import place_words
 from marram.services.rulings import Ruled
 from marram.words.ground import ground_words
+from marram.words.messages import listed
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
@@ -139,7 +140,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         notes.append(text("rulings.note.relief_from", condition=condition_words(condition)))
         if rough := drawn_to(condition):
             notes.append(text("rulings.note.edge_from_phone", metres=rough))
-    together = _taken_together(course, ruled, condition)
+    at_once = left_at_once(course, ruled, condition)
     zones = zones_serving(course, lie.hole.number, places["ball"], condition)
     situation = Situation(
         course,
@@ -154,44 +155,22 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         estimated=places.get("estimated"),
         provisional=places.get("provisional"),
         tee_markers=(places["left_marker"], places["right_marker"]) if places.keys() >= TEE_MARKERS else None,
-        condition=together,
+        condition=at_once,
         zone=zones[0] if len(zones) == 1 else None,
         stroke=stroke_of(ruled.asked.what, ruled.asked.conditions, ruled.asked.tall),
     )
-    (answer,) = relief_areas(situation, (option,))
-    if condition is not None and isinstance(answer, Drawn):
-        notes += _next_conditions(course, ruled, together, answer)
-    return OptionDrawn(option, answer, notes=tuple(notes), choices=choices)
+    found = relief_in_turn(course, ruled, situation, option, at_once)
+    return OptionDrawn(option, found.answer, notes=(*notes, *_in_turn_words(found)), choices=choices)
 
 
-def _taken_together(course: Course, ruled: Ruled, condition: Feature | None) -> tuple[Feature, ...]:
-    """Return what relief is taken from at once: the condition, and where F-3 is in force what adjoins it."""
-    if condition is None:
-        return ()
-    if "F-3" not in (ruled.asked.conditions.local or ()):
-        return (condition,)
-    assert ruled.lie.hole is not None
-    return joined_across_kinds(course, ruled.lie.hole.number, condition)
-
-
-def _next_conditions(course: Course, ruled: Ruled, together: Sequence[Feature], answer: Drawn) -> list[str]:
-    """Say which other conditions interfere at the reference points: relief is taken from one after the other.
-
-    Two conditions are not left in one procedure: Decision 1-4/8 of the Rules until 2018 said so, unless relief from
-    each leads back to the other, and that joined ground under repair and obstruction are one only under Model Local
-    Rule F-3 implies it still. The present Clarification is known second-hand only.
-    """
-    asked = ruled.asked
-    assert ruled.lie.hole is not None
-    hole = ruled.lie.hole.number
-    taken = [piece for one in together for piece in ground_of(course, hole).lies.joined_with(one)]
-    met = {
-        id(one.feature): one.feature
-        for area in answer.areas
-        for one in interfering(course, hole, area.reference, asked.what, conditions=asked.conditions)
-        if not any(one.feature is piece for piece in taken)
-    }
-    return [text("rulings.note.then_interferes", condition=condition_words(one)) for one in met.values()]
+def _in_turn_words(found: Together) -> list[str]:
+    """Say which conditions are left together, and which are left in their turn."""
+    then = "rulings.note.leads_back" if found.blocked else "rulings.note.then_interferes"
+    taken = [condition_words(one) for one in found.taken]
+    return [
+        *([text("rulings.note.taken_together", conditions=listed(taken, "and"))] if taken else []),
+        *(text(then, condition=condition_words(one)) for one in found.then),
+    ]
 
 
 def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Feature, ...]]:

@@ -143,7 +143,9 @@ TEXTS: dict[str, str] = {
     # What was done with a place on the way to a drawing
     "note.from_phone": "The phone knew {place} to about {metres:g} m: measure on the ground.",
     "note.relief_from": "Relief from: {condition}.",
-    "note.then_interferes": "At the reference point {condition} interferes in its turn. It is another condition: after this relief, relief may be taken from it too. Where relief from each leads back to the other, call a referee.",
+    "note.then_interferes": "At the reference point {condition} interferes in its turn. It is another condition: after this relief, relief may be taken from it too.",
+    "note.taken_together": "Relief is drawn from {conditions} at the same time: relief from each would lead back to the other. (So Decision 1-4/8 of the Rules until 2018; the present text is known second-hand only.)",
+    "note.leads_back": "At the reference point {condition} interferes, relief from it leads back, and no place near is clear of both: the Committee decides.",
     "note.edge_from_phone": "Its edge is known only to about {metres:g} m, from a phone: measure from the ground.",
     "note.no_such_condition": "{condition} is no condition within {metres:g} m of the ball.",
     "place.far_from_edge": "{given}: {place}, lies {away:.0f} m from the nearest edge on the map. Give the place where it crossed, to {metres:g} m.",
