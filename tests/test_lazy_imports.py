@@ -19,6 +19,10 @@ HEAVY = (
     "pydantic",
     "rapidfuzz",
     "snowballstemmer",
+    "sqlalchemy",
+    "alembic",
+    "psycopg",
+    "PIL",
 )
 
 

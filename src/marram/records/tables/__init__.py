@@ -1,0 +1,41 @@
+"""The tables: what a club's records hold, each declared once with its types; the migrations make them.
+
+Identifiers are UUIDs in their usual written form, made by whoever makes the row, so that a phone without a network
+can make one too. What can be derived from something else is not stored; columns that are read out of a JSON text are
+made by the database itself, so that they cannot disagree with it.
+"""
+
+from marram.records.tables.base import Table
+from marram.records.tables.club import Club, Course, HoleLocations, MapVersion
+from marram.records.tables.event import (
+    Entrant,
+    Event,
+    Group,
+    GroupMember,
+    OfficialDuty,
+    Round,
+    Side,
+    Team,
+)
+from marram.records.tables.log import LogEntry, SealedPart
+from marram.records.tables.people import Person, PersonalDetails
+
+__all__ = [
+    "Club",
+    "Course",
+    "Entrant",
+    "Event",
+    "Group",
+    "GroupMember",
+    "HoleLocations",
+    "LogEntry",
+    "MapVersion",
+    "OfficialDuty",
+    "Person",
+    "PersonalDetails",
+    "Round",
+    "SealedPart",
+    "Side",
+    "Table",
+    "Team",
+]
