@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely.geometry import LineString, Point, box
+from shapely.geometry import LineString, Point, box, shape
 
 from marram.course import area_at, areas_of, check, load
 from marram.course.lies.areas import Area, PenaltyColour
@@ -12,8 +12,9 @@ from marram.course.lies.coast import seas
 from marram.course.lies.doubts import DoubtKind
 from marram.course.lies.regions import Ground
 from marram.course.lies.water import unmarked_water
+from marram.course.mending.draft import accept, read_draft
 from marram.course.model import Kind
-from tests.course.drawing import BOUNDARY, course, drawn, feature, nine_holes, square, write
+from tests.course.drawing import BOUNDARY, course, drawn, feature, nine_holes, square, to_degrees, write
 from tests.course.every_kind import line
 
 
@@ -157,3 +158,81 @@ def test_what_is_open_water(tmp_path, tags, is_water) -> None:
 def test_a_map_without_coast_has_no_sea() -> None:
     """No coastline, no sea."""
     assert seas(course(BOUNDARY), []) == ()
+
+
+@pytest.mark.parametrize(
+    "tags",
+    [
+        {"natural": "bay"},
+        {"natural": "strait"},
+        {"landuse": "basin"},
+        {"landuse": "reservoir"},
+        {"water": "pond"},
+        {"waterway": "dock"},
+    ],
+    ids=str,
+)
+def test_every_body_of_water_that_is_mapped_counts(tags, tmp_path) -> None:
+    """OpenStreetMap's wiki, page "Water": whatever tag says that there is open water, a ball in it is in a penalty area."""
+    links = load(
+        write(tmp_path / "links.geojson", [*nine_holes(), drawn(square(75, 30, 5), "water", **tags)])
+    )
+    assert area_at(links, *links.plane.inward(middle_of(75, 30)).coords[0], 1).area is Area.PENALTY_AREA
+
+
+@pytest.mark.parametrize(
+    "tags", [{"waterway": "weir"}, {"waterway": "dam"}, {"leisure": "swimming_pool"}], ids=str
+)
+def test_what_is_no_open_water_does_not(tags, tmp_path) -> None:
+    """A dam, a weir and a pool are no body of water that the Definition of penalty area names."""
+    links = load(
+        write(tmp_path / "links.geojson", [*nine_holes(), drawn(square(75, 30, 5), "water", **tags)])
+    )
+    assert area_at(links, *links.plane.inward(middle_of(75, 30)).coords[0], 1).area is Area.GENERAL_AREA
+
+
+def test_where_nothing_says_how_far_the_course_reaches_water_beside_it_counts(tmp_path) -> None:
+    """Without outline and boundary a lake 60 m beyond all that is mapped for golf is read; with a boundary it is out of bounds."""
+    lake = drawn(square(-120, 300, 20), "lake", natural="water")
+    golf = [one for one in nine_holes() if one["id"] != "boundary"]
+    open_links = load(write(tmp_path / "links.geojson", [*golf, lake]))
+    in_lake = open_links.plane.inward(middle_of(-120, 300)).coords[0]
+    assert area_at(open_links, *in_lake, 1).area is Area.PENALTY_AREA
+    bounded = load(write(tmp_path / "links.geojson", [*nine_holes(), lake]))
+    assert area_at(bounded, *bounded.plane.inward(middle_of(-120, 300)).coords[0], 1).area is None
+
+
+def test_water_inside_the_boundary_but_outside_the_outline_counts(tmp_path) -> None:
+    """The outline of the property may be drawn tighter than the boundary: what lies inside the boundary is on the course."""
+    outline = drawn(box(-30, 30, 200, 600), "outline", leisure="golf_course", name="Links")
+    lake = drawn(square(-45, 300, 8), "lake", natural="water")
+    links = load(write(tmp_path / "links.geojson", [*nine_holes(), outline, lake]))
+    assert area_at(links, *links.plane.inward(middle_of(-45, 300)).coords[0], 1).area is Area.PENALTY_AREA
+
+
+def middle_of(x, y):
+    return shape(to_degrees(Point(x, y)))
+
+
+def test_the_sea_has_no_width() -> None:
+    """A coastline is an edge: nothing is said of how wide it is taken."""
+    links = course(line(Kind.WATER, COAST, "coast", natural="coastline"))
+    (said,) = (one for one in area_at(links, 50, -70, 1).doubts if one.kind is DoubtKind.UNMARKED_WATER)
+    assert "wide" not in said.words
+
+
+def test_a_coast_that_puts_the_holes_into_the_sea_is_told_and_turned(tmp_path) -> None:
+    """Drawn in two pieces the wrong way round: one fault, one proposal, and the holes lie on the land."""
+    shore = [(x, -100) for x in range(-500, 900, 100)]
+    west, east = (
+        drawn(LineString(part[::-1]), ident, natural="coastline")
+        for part, ident in ((shore[:8], "west"), (shore[7:], "east"))
+    )
+    golf = [one for one in nine_holes() if one["id"] != "boundary"]
+    draft = read_draft(write(tmp_path / "links.geojson", [*golf, west, east]))
+    (proposal,) = (one for one in draft.proposals if one.fault.check == "coast_backwards")
+    assert {edit.ident for edit in proposal.choices[0].edits} == {"west", "east"}
+    turned = accept(draft, proposal.choices[0])
+    assert "coast_backwards" not in {fault.check for fault in turned.faults}
+    hole = turned.course.hole(5)
+    assert area_at(turned.course, hole.location.x, hole.location.y, 5).area is Area.PUTTING_GREEN

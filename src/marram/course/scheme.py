@@ -66,9 +66,54 @@ PENALTY_AREA = "penalty_area"
 """``marram=penalty_area`` has the colour its ``colour`` says; of no known colour it is red (Definition of penalty area)."""
 
 OPEN_WATERCOURSES = frozenset(
-    {"river", "riverbank", "stream", "brook", "tidal_channel", "canal", "ditch", "drain", "dock"}
+    {
+        "brook",
+        "canal",
+        "derelict_canal",
+        "ditch",
+        "dock",
+        "drain",
+        "drystream",
+        "fish_pass",
+        "rapids",
+        "river",
+        "riverbank",
+        "spillway",
+        "stream",
+        "tidal_channel",
+        "wadi",
+    }
 )
-"""Values of ``waterway=*`` that are open water or a ditch; the others are dams, gates, falls and the like."""
+"""Values of ``waterway=*`` that are open water or a ditch, also when dry; the others are dams, gates, pipes and the like."""
+
+WATERS: dict[str, frozenset[str]] = {
+    "natural": frozenset({"water", "bay", "strait", "coastline"}),
+    "landuse": frozenset({"reservoir", "basin", "pond", "salt_pond"}),
+    "waterway": OPEN_WATERCOURSES,
+    "water": frozenset(
+        {
+            "basin",
+            "canal",
+            "ditch",
+            "drain",
+            "lagoon",
+            "lake",
+            "moat",
+            "oxbow",
+            "pond",
+            "reservoir",
+            "river",
+            "stream",
+            "stream_pool",
+        }
+    ),
+}
+"""Tags of open water, by their keys (OpenStreetMap's wiki, page "Water"): bodies of water and watercourses."""
+
+BODIES_OF_WATER = {key: values - {"coastline"} for key, values in WATERS.items() if key != "waterway"} | {
+    "waterway": frozenset({"riverbank", "dock"})
+}
+"""Those of them that a closed line encloses."""
 
 NO = frozenset({"no", "0", "false"})
 """Values of a tag that say no."""
@@ -105,11 +150,7 @@ def meaning(tags: Mapping[str, str]) -> Kind | Role | None:
 
 
 def _scenery(tags: Mapping[str, str]) -> Kind | None:
-    if (
-        tags.get("natural") in {"water", "coastline"}
-        or tags.get("landuse") == "reservoir"
-        or tags.get("waterway") in OPEN_WATERCOURSES
-    ):
+    if _has(tags, WATERS):
         return None if _underground(tags) else Kind.WATER
     if tags.get("natural") in {"wood", "tree_row", "tree"} or tags.get("landuse") == "forest":
         return Kind.TREES
@@ -118,6 +159,11 @@ def _scenery(tags: Mapping[str, str]) -> Kind | None:
     if "highway" in tags and tags.get("surface") not in UNSURFACED and tags.get("tunnel") is None:
         return Kind.PATH
     return None
+
+
+def _has(tags: Mapping[str, str], wanted: Mapping[str, frozenset[str]]) -> bool:
+    """Whether one of the tags has one of the values wanted for its key."""
+    return any(tags.get(key) in values for key, values in wanted.items())
 
 
 def _underground(tags: Mapping[str, str]) -> bool:
@@ -131,9 +177,9 @@ def is_area(tags: Mapping[str, str]) -> bool:
     return (
         what in AREA_KINDS
         or what in {Role.COURSE, Kind.OBSTRUCTION}
-        or tags.get("natural") in {"water", "wood"}
-        or tags.get("landuse") in {"forest", "reservoir"}
-        or tags.get("waterway") in {"riverbank", "dock"}
+        or _has(tags, BODIES_OF_WATER)
+        or tags.get("natural") == "wood"
+        or tags.get("landuse") == "forest"
         or tags.get("area") == "yes"
     )
 

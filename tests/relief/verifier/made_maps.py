@@ -177,6 +177,9 @@ def unmarked_water(seed):
     d.add(pond, natural="water")
     d.add(pond.intersection(box(0, 288, 99, 400)), golf="water_hazard")
     d.add(d.blob(-45, 250, 12), natural="water")
+    d.add(d.blob(70, 250, 7), landuse="basin")
+    d.add(d.blob(30, 30, 7), water="pond")
+    d.add(LineString([(60, -60), (64, 110), (58, 190)]), waterway="wadi", width=4)
     return d.document()
 
 

@@ -34,7 +34,15 @@ BY_OWN = {
     "dropping_zone": "zone",
 }
 SOFT = {"grass", "ground", "dirt", "earth", "mud", "sand", "unpaved", "rock", "woodland"}
-WATERCOURSES = {"stream", "ditch", "drain", "canal", "river", "brook", "tidal_channel"}
+WATERCOURSES = {
+    *("stream", "ditch", "drain", "canal", "river", "brook", "tidal_channel", "wadi", "rapids", "drystream"),
+    *("spillway", "fish_pass", "derelict_canal", "riverbank", "dock"),
+}
+BODIES = {
+    *(("natural", one) for one in ("water", "bay", "strait")),
+    *(("landuse", one) for one in ("reservoir", "basin", "pond", "salt_pond")),
+    *(("water", one) for one in ("pond", "lake", "reservoir", "lagoon", "basin", "moat", "oxbow", "river")),
+}
 AREAS = {
     "tee",
     "green",
@@ -86,8 +94,7 @@ def what_is(tags):
         return None
     if tags.get("natural") == "coastline":
         return "coast"
-    water = tags.get("natural") == "water" or tags.get("waterway") in {*WATERCOURSES, "riverbank"}
-    if water:
+    if BODIES & tags.items() or tags.get("waterway") in WATERCOURSES:
         return None if tags.get("tunnel") else "water"
     if "building" in tags or tags.get("barrier") == "wall":
         return "obstruction"
@@ -107,11 +114,7 @@ def read(path: Path):
         if what is None or not feature.get("geometry"):
             continue
         geometry = shape(feature["geometry"])
-        closes = (
-            what in AREAS | {"red", "yellow", "course"}
-            or tags.get("natural") == "water"
-            or "building" in tags
-        )
+        closes = what in AREAS | {"red", "yellow", "course"} or BODIES & tags.items() or "building" in tags
         if geometry.geom_type == "LineString" and geometry.is_closed and closes:
             geometry = shapely.Polygon(geometry.coords)
         things.append(Thing(what, str(feature.get("id", tags.get("@id", number))), tags, geometry))

@@ -9,14 +9,13 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
+from marram.course.checks.water_checks import check_water
 from marram.course.fault import Fault, FaultList
 from marram.course.feature_index import index_of
-from marram.course.lies.extents import assumed_width
-from marram.course.lies.water import colour_of, unmarked_water
 from marram.course.model import Course, Feature, Kind
 from marram.course.progress import CHECKING, Progress, no_progress
 from marram.course.reading.assembly import boundary_is_outline
-from marram.course.scheme import PENALTY_AREA, is_about_golf
+from marram.course.scheme import PENALTY_AREA
 from marram.said import Said, all_of, counted, joined, said
 
 SPECIFIC = (
@@ -42,7 +41,7 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
     checks = (
         check_holes,
         _greens,
-        _water,
+        check_water,
         _colours,
         _overlaps,
         _all_out_of_bounds,
@@ -96,33 +95,6 @@ def _greens(course: Course, faults: FaultList) -> None:
                 feature=green.ident,
                 at=green.geometry,
             )
-
-
-def _water(course: Course, faults: FaultList) -> None:
-    for water in unmarked_water(course):
-        if is_about_golf(water.feature.tags):
-            continue
-        width = assumed_width(water.feature)
-        extent = (
-            ""
-            if width is None
-            else said(", taken as {width:g} m wide because its width is not mapped", width=width)
-        )
-        faults.warn(
-            "water_without_status",
-            said(
-                "this water is not marked as a penalty area: it counts as a {ground} (Definition of penalty area){extent}, "
-                "whose edge the map does not know",
-                ground=colour_of(water.feature),
-                extent=extent,
-            ),
-            said(
-                "Draw its edge as golf=lateral_water_hazard (red) or golf=water_hazard (yellow); or, where it is none, write "
-                "penalty_area=no, and why in its note."
-            ),
-            feature=water.feature.ident,
-            at=water.shape,
-        )
 
 
 def _colours(course: Course, faults: FaultList) -> None:

@@ -13,7 +13,11 @@ from marram.course.reading.shapes import strip, width_of
 ASSUMED_WIDTHS: dict[str, float] = {
     "river": 10.0,
     "canal": 8.0,
+    "derelict_canal": 8.0,
+    "rapids": 10.0,
     "tidal_channel": 3.0,
+    "spillway": 3.0,
+    "wadi": 3.0,
     "stream": 2.0,
     "brook": 2.0,
     "ditch": 1.5,
@@ -58,8 +62,15 @@ class Extent:
 
 
 def assumed_width(feature: Feature) -> float | None:
-    """Return the width that is assumed for a feature drawn as a line without one, metres; ``None`` for any other."""
-    if not _is_line(feature.geometry) or feature.kind not in ASSUMED_WIDTH:
+    """Return the width that is assumed for a feature drawn as a line without one, metres; ``None`` for any other.
+
+    A coastline has no width: it is the edge of the sea.
+    """
+    if (
+        not _is_line(feature.geometry)
+        or feature.kind not in ASSUMED_WIDTH
+        or feature.tags.get("natural") == "coastline"
+    ):
         return None
     said = (feature.tags.get(key, "") for key in ("waterway", "golf", "highway"))
     known = (ASSUMED_WIDTHS[value] for value in said if value in ASSUMED_WIDTHS)

@@ -2,6 +2,7 @@
 
 import shapely
 from shapely.geometry import LineString, Point
+from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
@@ -117,6 +118,30 @@ def fit_boundary(setting: Setting, fault: Fault) -> Proposal | None:
     choices.append(Choice(said("Take it off the map"), setting.remove(fault.feature)))
     why = said("Ground outside the boundary is out of bounds; one of the two edges is drawn wrongly.")
     return offer("fit_boundary", fault, why, choices)
+
+
+def turn_coast(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose to turn a coastline round, with all its pieces that meet end to end, so that the course lies on the land."""
+    lines = {ident: shape for ident, shape in _coast(setting).items() if shape.geom_type == "LineString"}
+    if fault.feature not in lines:
+        return None
+    merged = shapely.get_parts(shapely.line_merge(shapely.multilinestrings(list(lines.values()))))
+    own = next(one for one in merged if shapely.covers(one, lines[fault.feature]))
+    pieces = [ident for ident, shape in lines.items() if shapely.covers(own, shape)]
+    edits = tuple(setting.redraw(ident, lines[ident].reverse()) for ident in pieces)
+    why = said(
+        "The land lies on the left of a coastline, the water on its right; as it is drawn, the holes are cut in the sea."
+    )
+    return offer("turn_coast", fault, why, [Choice(said("Turn the coastline round"), edits)])
+
+
+def _coast(setting: Setting) -> dict[str, BaseGeometry]:
+    shapes = (
+        (ident, setting.shape(ident))
+        for ident, one in setting.read.items()
+        if one.tags.get("natural") == "coastline"
+    )
+    return {ident: shape for ident, shape in shapes if shape is not None}
 
 
 def mark_boundary(setting: Setting, fault: Fault) -> Proposal | None:

@@ -56,6 +56,7 @@ MENDERS: Mapping[str, tuple[Mender, ...]] = {
     "bad_stroke_index": (figures.set_stroke_index,),
     "repeated_stroke_index": (figures.set_stroke_index,),
     "penalty_area_colour": (figures.set_colour,),
+    "coast_backwards": (edges.turn_coast,),
     "water_without_status": (figures.mark_water,),
 }
 """For each check the mendings, of which the first that has something to propose is shown."""

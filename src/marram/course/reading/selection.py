@@ -7,6 +7,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
+from marram.course.model import Kind
 from marram.course.reading.antimeridian import from_greenwich
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
@@ -15,6 +16,10 @@ from marram.said import Said, joined, said, sentences
 
 COAST_DEGREES = 0.02
 """A coastline within this of the course (some 2 km) says where the sea is, also where it touches nothing mapped."""
+
+BEYOND_DEGREES = 0.005
+"""Where no outline and no boundary says how far a course reaches, water, paths and buildings within this of what is mapped
+for golf (some 500 m, own choice) count: a ball can lie there."""
 
 FURTHEST_DEGREES = 0.2
 """Golf features further than this from the middle of the others (some 20 km) are in the wrong place."""
@@ -68,15 +73,17 @@ def choose_outline(
 def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
     """Return what belongs to the course: golf features, scenery that touches the course, and the coast beside it.
 
-    Golf features that lie inside another course's outline belong to that course.
+    Golf features that lie inside another course's outline belong to that course. A course reaches as far as its outline
+    and its boundary; where it has neither, some way beyond what is mapped for golf.
     """
     others = [f.geometry for f in features if meaning(f.tags) is Role.COURSE and f is not outline]
     golf = [feature for feature in features if is_about_golf(feature.tags)]
-    ground: BaseGeometry
-    if outline is None:
-        ground = shapely.convex_hull(shapely.union_all([shapely.convex_hull(f.geometry) for f in golf]))
-    else:
-        ground = outline.geometry if outline.geometry.is_valid else outline.geometry.convex_hull
+    bounded = [feature for feature in golf if meaning(feature.tags) is Kind.BOUNDARY]
+    ground = _hull(golf if outline is None else bounded)
+    if outline is not None:
+        own = outline.geometry if outline.geometry.is_valid else outline.geometry.convex_hull
+        ground = shapely.union(ground, own)
+    beyond = 0.0 if outline is not None or bounded else BEYOND_DEGREES
     abroad = [other for other in others if other.is_valid]
     kept = [] if outline is None else [outline]
     for feature in features:
@@ -87,11 +94,18 @@ def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) 
         if is_about_golf(feature.tags):
             belongs = not any(other.intersects(shape) for other in abroad) or ground.intersects(shape)
         else:
-            reach = COAST_DEGREES if feature.tags.get("natural") == "coastline" else 0.0
+            reach = COAST_DEGREES if feature.tags.get("natural") == "coastline" else beyond
             belongs = ground.dwithin(shape, reach)
         if belongs:
             kept.append(feature)
     return kept
+
+
+def _hull(features: Sequence[SourceFeature]) -> BaseGeometry:
+    hull: BaseGeometry = shapely.convex_hull(
+        shapely.union_all([shapely.convex_hull(one.geometry) for one in features])
+    )
+    return hull
 
 
 def misplaced(features: Sequence[SourceFeature]) -> list[Fault]:
