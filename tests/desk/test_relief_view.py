@@ -101,7 +101,7 @@ def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(
     def fails(*_: object, **__: object) -> None:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(relief_service, "relief_areas", fails)
+    monkeypatch.setattr(relief_service, "relief_in_turn", fails)
     page = client.get(f"/case?hole=9&ball={ground.in_the_burn()}&{PENALTY_AREA}")
 
     assert page.status_code == 200

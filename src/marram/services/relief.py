@@ -2,7 +2,7 @@
 
 import logging
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import shapely
 from shapely import Point
@@ -39,7 +39,12 @@ SNAP = 25.0
 WORTH_SAYING = 0.5
 """Metres: a move farther than this is said (a choice of ours)."""
 
+SEEN = 0.02
+"""Metres: a place moved farther than this is shown where it went (a choice of ours: half a ball)."""
+
 TEE_MARKERS = {"left_marker", "right_marker"}
+EDGES = frozenset({"entry", "boundary"})
+"""Places that by their meaning lie on an edge, and are moved onto it."""
 FROM_CROSSING = frozenset({Reference.CROSSING_POINT, Reference.LINE_THROUGH_CROSSING_POINT})
 FROM_BALL = frozenset({Reference.BALL, Reference.LINE_THROUGH_BALL})
 FROM_CONDITION = frozenset(
@@ -57,6 +62,7 @@ class OptionDrawn:
         fault: why it could not be drawn, in words.
         notes: what was moved or chosen on the way, in words.
         choices: mapped conditions that relief may be taken from, to choose another.
+        moved: where places were taken to be that were shown beside the edge they stand for, by role, in metres of the course.
     """
 
     option: ReliefOption
@@ -64,6 +70,7 @@ class OptionDrawn:
     fault: str = ""
     notes: tuple[str, ...] = ()
     choices: tuple[Feature, ...] = ()
+    moved: Mapping[str, XY] = field(default_factory=dict)
 
     @property
     def areas(self) -> tuple[ReliefArea, ...]:
@@ -109,6 +116,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
     assert lie.hole is not None
     assert lie.place is not None
     places = {role: to_plane(course, at) for role, at in shown.at.items()}
+    as_shown = dict(places)
     notes: list[str] = []
     if lie.place.area is None and "boundary" in places:
         ground = ground_of(course, lie.hole.number)
@@ -122,6 +130,7 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         areas = [feature for feature, _ in ground_of(course, lie.hole.number).penalty_areas]
         around = [one for one in areas if one.geometry.distance(Point(places["ball"])) <= BALL_RADIUS]
         places["entry"] = _onto_edge(around or areas, "entry", places["entry"], written, notes)
+    moved = {role: at for role, at in places.items() if role in EDGES and distance(at, as_shown[role]) > SEEN}
     notes += [
         text("rulings.note.from_phone", place=place_words(role), metres=metres)
         for role, metres in shown.accuracy.items()
@@ -160,7 +169,9 @@ def _draw(course: Course, ruled: Ruled, option: ReliefOption, written: Mapping[s
         stroke=stroke_of(ruled.asked.what, ruled.asked.conditions, ruled.asked.tall),
     )
     found = relief_in_turn(course, ruled, situation, option, at_once)
-    return OptionDrawn(option, found.answer, notes=(*notes, *_in_turn_words(found)), choices=choices)
+    return OptionDrawn(
+        option, found.answer, notes=(*notes, *_in_turn_words(found)), choices=choices, moved=moved
+    )
 
 
 def _in_turn_words(found: Together) -> list[str]:

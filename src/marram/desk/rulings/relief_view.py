@@ -1,5 +1,6 @@
 """The relief options of a ruling as the screen shows them: words, drawing, or what is still needed."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -14,14 +15,20 @@ from marram.relief import svg
 from marram.relief.areas.construction import ArcMark, LineMark, PointMark, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
+from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ARC_ERROR
+from marram.relief.pictures.legend import WIDTH
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
+from marram.relief.pictures.view import view_of
+from marram.relief.pictures.wanted import limit_labels, point_labels, size_labels, to_hole_words
+from marram.relief.pictures.where_not import not_nearer_arcs, where_not
 from marram.relief.place.answer import NeedsPlace, NoRelief, Place
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.rules.ruling import Ruling
 from marram.services.places import place_words
 from marram.services.relief import TEE_MARKERS, OptionDrawn, draw_options
 from marram.words.relief_options import OptionWords, option_words
+from marram.words.texts import text
 
 LETTERS = "ABCDEFGHIJ"
 TEE_GUESSED = "relief.mapped_tee_shown"
@@ -42,6 +49,9 @@ class OptionView:
         messages: what the map could not do, and what was assumed.
         measures: distances to check on the ground.
         features: what to draw, as GeoJSON features.
+        frame: what of the map to show for it, as (south, west) and (north, east) in degrees.
+        to_hole: from where and to where the hole is, in degrees, and how far in words.
+        moved: where places shown beside their edge are taken to be, by role, in degrees.
         figure: a drawing with its measures, as SVG; works without JavaScript and on paper.
     """
 
@@ -54,6 +64,9 @@ class OptionView:
     messages: tuple[str, ...] = ()
     measures: tuple[str, ...] = ()
     features: list[dict[str, Any]] = field(default_factory=list)
+    frame: tuple[tuple[float, float], tuple[float, float]] | None = None
+    to_hole: dict[str, Any] | None = None
+    moved: Mapping[str, tuple[float, float]] = field(default_factory=dict)
     figure: Markup = field(default=Markup(), repr=False)
 
     @property
@@ -76,6 +89,8 @@ class OptionView:
             "messages": list(self.messages),
             "measures": list(self.measures),
             "features": self.features,
+            "frame": self.frame,
+            "to_hole": self.to_hole,
         }
 
 
@@ -119,6 +134,8 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
     assumed: list[str] = []
     for area in drawn.areas:
         features += _features(course, view.letter, area)
+    features += _labels(course, view.letter, drawn.areas)
+    for area in drawn.areas:
         measures += [measure_words(one) for one in area.measures]
         assumed += area.remarks
     return replace(
@@ -129,8 +146,46 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
         messages=(*drawn.notes, *map(assumed_words, dict.fromkeys(assumed))),
         measures=tuple(dict.fromkeys(measures)),
         features=features,
+        frame=_frame(course, drawn.areas),
+        to_hole=_to_hole(course, drawn.areas[0]),
+        moved={role: _degrees(course, at) for role, at in drawn.moved.items()},
         figure=Markup(svg(drawn.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
     )
+
+
+def _frame(course: Course, areas: Sequence[ReliefArea]) -> tuple[tuple[float, float], tuple[float, float]]:
+    """Return what of the map to show for an option: the frame of its drawing."""
+    view = view_of(areas, WIDTH)
+    return (
+        _degrees(course, (view.left, view.bottom)),
+        _degrees(course, (view.left + view.size, view.bottom + view.size)),
+    )
+
+
+def _to_hole(course: Course, area: ReliefArea) -> dict[str, Any]:
+    return {
+        "from": _degrees(course, area.reference),
+        "to": _degrees(course, area.hole),
+        "words": to_hole_words(area),
+    }
+
+
+def _labels(course: Course, letter: str, areas: Sequence[ReliefArea]) -> list[dict[str, Any]]:
+    """Return what is said on the map of an option brought out, each at its place; the limit at both ends of its arc."""
+    wanted = (*point_labels(areas), *size_labels(areas), *limit_labels(areas))
+    return [
+        {
+            "type": "Feature",
+            "properties": {"letter": letter, "role": "label", "words": words},
+            "geometry": in_degrees(course, Point(at)),
+        }
+        for words, at in wanted
+    ]
+
+
+def _degrees(course: Course, at: XY) -> tuple[float, float]:
+    longitude, latitude = course.plane.to_degrees(*at)
+    return round(latitude, 8), round(longitude, 8)
 
 
 def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, Any]]:
@@ -141,7 +196,12 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
             properties = {"letter": letter, "role": role, "words": words}
             drawn.append({"type": "Feature", "properties": properties, "geometry": in_degrees(course, shape)})
 
+    add("where_not", where_not(area), text("relief.mark.where_not"))
     add("spot" if area.is_spot else "area", area.picture)
+    for arc in not_nearer_arcs(area):
+        if arc not in area.construction:
+            points = arc_points(arc.centre, arc.radius, arc.start, arc.end, ARC_ERROR)
+            add(arc.role.value, LineString(points), mark_words(arc.role))
     for mark in area.construction:
         words = mark_words(mark.role)
         if isinstance(mark, PointMark):

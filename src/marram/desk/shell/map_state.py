@@ -1,6 +1,7 @@
 """What the map on the screen is to show on one page, handed over as JSON inside the page."""
 
 from collections.abc import Sequence
+from math import dist
 from typing import Any
 
 from marram.course.model import Course, Hole
@@ -8,6 +9,10 @@ from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
 from marram.services.places import place_words
+from marram.words.texts import text
+
+SHOWN_TO = 1.0
+"""Metres: a shorter move is told to the centimetre."""
 
 
 def again(case: CaseAddress, options: Sequence[OptionView]) -> tuple[str, ...]:
@@ -40,6 +45,7 @@ def map_state(
     }
     if pick:
         picks[pick] = {"url": pick_url, "words": place_words(pick)}
+    moved = {role: at for view in options for role, at in view.moved.items()}
     frame = hole.line.buffer(25) if hole else None
     return {
         "hole": hole.number if hole else None,
@@ -47,9 +53,11 @@ def map_state(
         "marks": [
             {
                 "role": role,
-                "at": list(at),
+                "at": list(moved.get(role, at)),
                 "words": place_words(role),
                 "accuracy": case.accuracy.get(role),
+                "shown": list(at) if role in moved else None,
+                "moved": _moved_words(course, at, moved[role]) if role in moved else None,
             }
             for role, at in case.places.items()
         ],
@@ -58,3 +66,9 @@ def map_state(
         "picks": picks,
         "options": [view.drawing() for view in options],
     }
+
+
+def _moved_words(course: Course, shown: tuple[float, float], taken: tuple[float, float]) -> str:
+    """Return how far a place was moved onto its edge, in words."""
+    away = dist(*(course.plane.to_metres(longitude, latitude) for latitude, longitude in (shown, taken)))
+    return text("map_script.moved", metres=f"{away:.1f}" if away >= SHOWN_TO else f"{away:.2f}")

@@ -13,21 +13,24 @@ def mark_words(role: Role) -> str:
     return text(f"relief.mark.{role.value}")
 
 
-def label_words(role: Role, area: ReliefArea, number: int | None = None) -> str:
+def label_words(role: Role, area: ReliefArea, number: int | None = None, name: str | None = None) -> str:
     """Return the words at a mark of a drawing.
 
     Args:
         role: what the mark stands for.
         area: the area it belongs to; where that is one spot, the mark says that the ball is placed there.
         number: which of several areas, or ``None`` where there is one.
+        name: what tells it apart from the others, if anything.
     """
     words = mark_words(role)
     if role is Role.SPOT:
         words = text("relief.label.place_here")
     elif role is Role.PREVIOUS_SPOT and area.is_spot:
         words = text("relief.label.with", words=words, more=text("relief.label.place_here"))
-    numbered = number is not None and role in {Role.REFERENCE, Role.SPOT}
-    return text("relief.label.numbered", words=words, number=number) if numbered else words
+    if number is None or role not in {Role.REFERENCE, Role.SPOT}:
+        return words
+    words = text("relief.label.numbered", words=words, number=number)
+    return text("relief.label.named", words=words, name=name) if name else words
 
 
 def kind_words(kind: ReliefKind) -> str:
@@ -47,8 +50,9 @@ def assumed_words(key: str) -> str:
 
 
 def size_words(club_lengths: float, club_length: float) -> str:
-    """Return the size of a relief area in words."""
-    return f"{club_lengths:g} \u00d7 {club_length:.2f} m = {club_lengths * club_length:.2f} m"
+    """Return the size of a relief area in words, in club-lengths and in metres."""
+    key = "relief.size.1" if club_lengths == 1 else "relief.size.n"
+    return text(key, clubs=club_lengths, metres=club_lengths * club_length)
 
 
 def measure_words(measure: Measure) -> str:

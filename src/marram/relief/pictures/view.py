@@ -1,38 +1,41 @@
-"""From metres to the picture: which part of the map is shown, and where a place lies on it."""
+"""From metres to the picture: which part of the map is shown, and where a place lies on it.
+
+The frame has the scale of the decision: the point measured from with its club-lengths, the ball and the nearest edge of
+what relief is taken from. How long a path, or how far back a line goes, does not matter for it: that is for the
+overview. Drawing, sheet and screen take the frame from here.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot, log10
+from math import hypot, inf, log10
 
 import numpy as np
 import shapely
+from shapely import Point
 from shapely.geometry.base import BaseGeometry
 
-from marram.relief.areas.construction import ArcMark, LineMark, PointMark, Role
+from marram.relief.areas.construction import ArcMark, PointMark, Role, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
 
-_SHOWN_POINTS = {
-    Role.BALL,
-    Role.CROSSING_POINT,
-    Role.REFERENCE,
-    Role.SPOT,
-    Role.BOUNDARY_POINT,
-    Role.FAIRWAY_POINT,
-    Role.PREVIOUS_SPOT,
-    Role.FIRST_TOUCHED,
-    Role.EXAMPLE_SPOT,
-}
-"""Points that the frame must hold. The hole is far away as a rule: an arrow points at it."""
-_SHOWN_LINES = {Role.SHIFT}
-_ROOM = 0.22
+_CORE = frozenset({Role.REFERENCE, Role.SPOT, Role.EXAMPLE_SPOT, Role.FIRST_TOUCHED, Role.FAIRWAY_POINT})
+"""Points that the frame always holds: something is measured from there, or placed there."""
+LESSER = (Role.CROSSING_POINT, Role.BOUNDARY_POINT, Role.PREVIOUS_SPOT, Role.BALL)
+"""Points that the frame holds where they are not too far off, the most telling first; else an arrow points at them."""
+_ROOM = 0.2
 """The part of the frame left free on each side, for labels."""
-_OVERVIEW, _OVERVIEW_TIMES = 60.0, 3.0
-"""Metres, and times the extent of the points: how far beyond the points an area is built from it is shown. An
-alternative to stroke and distance may go on for a kilometre; its two points would then be one blot."""
-_Bounds = tuple[float, float, float, float]
+_AT_MOST = 5.0
+"""Times the extent of what the frame always holds: how large it may grow for a lesser point (a choice of ours: a
+club-length then still spans a thirtieth of the picture)."""
+_GROWN, _BEYOND = 12.0, 0.5
+"""Metres, and times the extent of the points: how far beyond the points an area that is not measured in club-lengths
+is shown. An alternative to stroke and distance may go on for a kilometre; its two points would then be one blot."""
+_WHOLE = 40.0
+"""Metres: an area no larger than this is shown whole, such as a teeing area."""
 _LEAST = 4.0
 """Metres: no frame shows less."""
+_OVERVIEW_ROOM = 0.12
+_Bounds = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,32 +117,88 @@ class View:
 
 
 def view_of(areas: Sequence[ReliefArea], pixels: float) -> View:
-    """Return the frame that shows relief areas and the points they are built from."""
-    boxes = []
+    """Return the frame at the scale of the decision: what is measured from, how big, and the edge that matters."""
+    held = [box for area in areas for box in _core(area)]
+    widest = max(_AT_MOST * _extent(_around(held)), _GROWN) if held else inf
+    for box in _lesser(areas):
+        grown = _around([*held, box])
+        if _extent(grown) <= widest:
+            held.append(box)
+    shapes = [area.picture.bounds for area in areas if area.radius is None]
+    held += _near(shapes, held) if held else shapes
+    return _square(_around(held or [area.picture.bounds for area in areas]), _ROOM, _LEAST, pixels)
+
+
+def overview_of(areas: Sequence[ReliefArea], pixels: float) -> View:
+    """Return the frame that shows every point and the hole, and of the area as much again at most."""
+    held = [
+        (*mark.at, *mark.at) for area in areas for mark in area.construction if isinstance(mark, PointMark)
+    ] + [(*area.hole, *area.hole) for area in areas]
+    far = _extent(_around(held)) / 2
+    held += _cut([area.picture.bounds for area in areas], held, far)
+    return _square(_around(held), _OVERVIEW_ROOM, _LEAST, pixels)
+
+
+def _core(area: ReliefArea) -> list[_Bounds]:
+    """Return the bounds of what the frame of an area always holds."""
+    held: list[_Bounds] = [(*area.reference, *area.reference)] if area.radius is not None else []
+    for mark in area.construction:
+        if isinstance(mark, PointMark) and mark.role in _CORE:
+            held.append((*mark.at, *mark.at))
+        elif isinstance(mark, ArcMark) and mark.role is Role.CLUB_LENGTHS:
+            (x, y), r = mark.centre, mark.radius
+            held.append((x - r, y - r, x + r, y + r))
+    if any(isinstance(mark, PointMark) and mark.role is Role.FAIRWAY_POINT for mark in area.construction):
+        held.append((*area.reference, *area.reference))
+    return held
+
+
+def _lesser(areas: Sequence[ReliefArea]) -> list[_Bounds]:
+    """Return the bounds of what the frames hold if it is not too far: the nearest edge first, then points."""
+    found: list[_Bounds] = []
     for area in areas:
-        for mark in area.construction:
-            if isinstance(mark, PointMark) and mark.role in _SHOWN_POINTS:
-                boxes.append((*mark.at, *mark.at))
-            elif isinstance(mark, LineMark) and mark.role in _SHOWN_LINES:
-                boxes.append((*mark.start, *mark.start))
-            elif isinstance(mark, ArcMark) and mark.role is Role.CLUB_LENGTHS:
-                (x, y), r = mark.centre, mark.radius
-                boxes.append((x - r, y - r, x + r, y + r))
-    shapes = [area.picture.bounds for area in areas]
-    boxes += _near(shapes, boxes) if boxes else shapes
-    columns = np.array(boxes)
-    left, bottom = columns[:, 0].min(), columns[:, 1].min()
-    right, top = columns[:, 2].max(), columns[:, 3].max()
-    size = max(right - left, top - bottom, _LEAST) / (1 - 2 * _ROOM)
-    return View(float((left + right - size) / 2), float((bottom + top - size) / 2), float(size), pixels)
+        edges = [
+            shapely.shortest_line(shapely.Polygon(mark.points, mark.holes).boundary, Point(area.reference))
+            for mark in area.construction
+            if isinstance(mark, ShapeMark) and mark.role is Role.CONDITION
+        ]
+        near = min((one for one in edges if one is not None), key=shapely.length, default=None)
+        if near is not None:
+            found.append(near.bounds)
+    for role in LESSER:
+        found += [
+            (*mark.at, *mark.at)
+            for area in areas
+            for mark in area.construction
+            if isinstance(mark, PointMark) and mark.role is role
+        ]
+    return found
+
+
+def _around(boxes: Sequence[_Bounds]) -> _Bounds:
+    left, bottom, right, top = np.array(boxes).T
+    return float(left.min()), float(bottom.min()), float(right.max()), float(top.max())
+
+
+def _extent(box: _Bounds) -> float:
+    return max(box[2] - box[0], box[3] - box[1])
+
+
+def _square(box: _Bounds, room: float, least: float, pixels: float) -> View:
+    left, bottom, right, top = box
+    size = max(_extent(box), least) / (1 - 2 * room)
+    return View((left + right - size) / 2, (bottom + top - size) / 2, size, pixels)
 
 
 def _near(shapes: Sequence[_Bounds], points: Sequence[_Bounds]) -> list[_Bounds]:
     """Return the bounds of areas, cut where they go on far beyond the points they are built from."""
-    columns = np.array(points)
-    left, bottom = columns[:, 0].min(), columns[:, 1].min()
-    right, top = columns[:, 2].max(), columns[:, 3].max()
-    far = max(_OVERVIEW, _OVERVIEW_TIMES * max(right - left, top - bottom))
+    far = max(_GROWN, _BEYOND * _extent(_around(points)))
+    small = [one for one in shapes if _extent(one) <= _WHOLE]
+    return small + _cut([one for one in shapes if _extent(one) > _WHOLE], points, far)
+
+
+def _cut(shapes: Sequence[_Bounds], points: Sequence[_Bounds], far: float) -> list[_Bounds]:
+    left, bottom, right, top = _around(points)
     return [
         (max(x0, left - far), max(y0, bottom - far), min(x1, right + far), min(y1, top + far))
         for x0, y0, x1, y1 in shapes

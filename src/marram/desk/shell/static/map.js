@@ -53,6 +53,7 @@ export function startMap() {
     marks.clearLayers();
     for (const mark of state.marks) {
       if (mark.accuracy) marks.addLayer(L.circle(mark.at, { radius: mark.accuracy, interactive: false, className: "accuracy" }));
+      if (mark.moved) movedMark(mark).forEach((one) => marks.addLayer(one));
       marks.addLayer(markFor(mark));
     }
     relief.show(state.options);
@@ -91,6 +92,13 @@ export function startMap() {
   window.marramMap = map; // for whoever looks from outside, such as the tests
   window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
   return { sync };
+}
+
+// A place that was moved onto its edge: where it was tapped, and the way it went.
+function movedMark(mark) {
+  const way = L.polyline([mark.shown, mark.at], { interactive: false, className: "moved-way", weight: 2 });
+  way.bindTooltip(mark.moved, { permanent: true, direction: "auto", className: "moved-words", interactive: false });
+  return [way, L.circleMarker(mark.shown, { radius: 4, interactive: false, className: "moved-from" })];
 }
 
 function markFor(mark) {

@@ -4,6 +4,7 @@ TEXTS: dict[str, str] = {
     "named": "{ground}: {name}",
     "zoom_in": "Zoom in",
     "zoom_out": "Zoom out",
+    "moved": "moved {metres} m onto the edge",
     "tap": "Tap {place}",
     "tap_again": "Tap again to move it",
     "asking": "Asking the phone …",
