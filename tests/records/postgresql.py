@@ -7,6 +7,7 @@ import signal
 import subprocess
 import tempfile
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 
 import psycopg
@@ -52,14 +53,23 @@ class Server:
         )
 
     def kill(self) -> None:
-        """End every process of the server at once, as a power failure of its machine's processes would."""
-        leader = int((self.folder / "data" / "postmaster.pid").read_text().split()[0])
-        children = Path(f"/proc/{leader}/task/{leader}/children").read_text().split()
-        for process in (leader, *map(int, children)):
-            try:
-                os.kill(process, signal.SIGKILL)
-            except ProcessLookupError:
-                continue
+        """End every process of the server at once, and return when none is left."""
+        while running := self._processes():
+            for process in running:
+                with suppress(ProcessLookupError):
+                    os.kill(process, signal.SIGKILL)
+        # nobody else can be running it; where nobody buries the dead, its locks would seem to be held
+        for lock in (self.folder / "data" / "postmaster.pid", *self.folder.glob(".s.PGSQL.*")):
+            lock.unlink(missing_ok=True)
+
+    def _processes(self) -> list[int]:
+        """Return the processes of this server: those that work in its folder; the dead work nowhere."""
+        found = []
+        for path in Path("/proc").glob("[0-9]*/cwd"):
+            with suppress(OSError):
+                if path.readlink() == self.folder / "data":
+                    found.append(int(path.parent.name))
+        return found
 
     def stop(self) -> None:
         self._run("pg_ctl", "-D", self.data, "-m", "immediate", "-s", "stop")
