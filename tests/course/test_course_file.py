@@ -34,7 +34,7 @@ def test_a_change_of_the_file_changes_no_version_and_is_said(maps: MapVersions) 
     assert maps.file_news() is None
     write(maps, with_ground("f"))
 
-    for one in (maps, MapVersions(maps.course_file, maps.folder)):
+    for one in (maps, MapVersions(maps.course_file, maps.place)):
         news = one.file_news()
         assert news is not None
         assert [(edit.action, edit.ident) for edit in news.edits] == [("add", "f")]
@@ -72,7 +72,7 @@ def test_left_out_it_is_noted_by_whom_and_no_news_any_more(maps: MapVersions) ->
 
     assert (saved.who, saved.note, saved.edits) == ("Bo", "changes of the course file left out", ())
     assert there(maps, TODAY) == {"a"}
-    assert MapVersions(maps.course_file, maps.folder).file_news() is None
+    assert MapVersions(maps.course_file, maps.place).file_news() is None
 
 
 @pytest.mark.parametrize(("how", "size"), [(Overlap.KEEP, 0.0001), (Overlap.REPLACE, 0.00002)])
@@ -123,7 +123,7 @@ def test_a_file_that_is_gone_or_broken_is_said_and_the_versions_go_on(
     """Nothing depends on the file once versions are kept; what is wrong with it is said all the same."""
     maps.save([added("a")], base=1, who="Ada", in_force_from=TODAY)
     maps.course_file.unlink() if content is None else maps.course_file.write_text(content, encoding="utf-8")
-    again = MapVersions(maps.course_file, maps.folder)
+    again = MapVersions(maps.course_file, maps.place)
     news = again.file_news()
 
     assert news is not None
@@ -138,6 +138,6 @@ def test_before_any_version_a_running_program_stays_with_what_it_read(maps: MapV
     assert "f" not in by_ident(maps.document(1))
     write(maps, with_ground("f"))
     assert [edit.ident for edit in maps.file_news().edits] == ["f"]
-    assert MapVersions(maps.course_file, maps.folder).file_news() is None
+    assert MapVersions(maps.course_file, maps.place).file_news() is None
     maps.settle_file(mark(maps), take=True, who="Ada", in_force_from=TODAY)
     assert there(maps, TODAY) == {"f"}

@@ -21,7 +21,7 @@ def days(tmp_path):
 def test_what_is_saved_is_found_again(days) -> None:
     """By another reader of the same folder, with who, why and when."""
     days.save(DAY, {1: HERE, 2: THERE}, base=0, who=" Ada ", note="first round")
-    (found,) = HoleDays(days.folder).versions(DAY)
+    (found,) = HoleDays(days.place).versions(DAY)
     assert (found.number, found.who, found.note, found.places) == (
         1,
         "Ada",
@@ -108,13 +108,13 @@ def test_a_damaged_file_is_named_and_left(days) -> None:
     """A changed file does not fit its digest; a missing one is missed."""
     for base in (0, 1):
         days.save(DAY, {1: (4.0, 55 + base)}, base=base, who="Ada")
-    path = days.folder / "2025-06-21-0002.json"
+    path = days.place / "2025-06-21-0002.json"
     kept = json.loads(path.read_text())
     path.write_text(json.dumps({**kept, "who": "Eve"}))
     with pytest.raises(InputError, match=r"2025-06-21-0002\.json holds no hole locations that can be read"):
         days.versions(DAY)
     path.write_text(json.dumps(kept))
-    (days.folder / "2025-06-21-0001.json").unlink()
+    (days.place / "2025-06-21-0001.json").unlink()
     with pytest.raises(InputError, match=r"2025-06-21-0001\.json is missing"):
         days.versions(DAY)
 

@@ -72,7 +72,7 @@ def test_an_edit_is_in_force_from_its_day(maps: MapVersions) -> None:
 def test_versions_survive_a_restart(maps: MapVersions) -> None:
     """Another process reads what was saved, whole."""
     saved = maps.save([added("new/1")], base=1, who="Referee", in_force_from=DAY, note="why")
-    again = MapVersions(COURSE, maps.folder)
+    again = MapVersions(COURSE, maps.place)
     assert again.latest() == saved
     assert "new/1" in names(again, 2)
 
@@ -103,7 +103,7 @@ def test_a_map_with_errors_is_refused_and_nothing_written(maps: MapVersions) -> 
     ring[1], ring[2] = ring[2], ring[1]
     with pytest.raises(BadCourse, match="bad/1"):
         maps.save([Edit("add", "bad/1", bow_tie)], base=1, who="A", in_force_from=DAY)
-    assert not maps.folder.exists()
+    assert not maps.place.exists()
 
 
 @pytest.mark.parametrize(
@@ -160,7 +160,7 @@ def test_a_crash_before_the_name_is_given_leaves_the_previous_version(maps: MapV
     """When writing dies half-way the newest version is the one before, whole, and saving again works."""
     with patch.object(os, "link", side_effect=KeyboardInterrupt), pytest.raises(KeyboardInterrupt):
         maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
-    again = MapVersions(COURSE, maps.folder)
+    again = MapVersions(COURSE, maps.place)
     assert again.latest().number == 1
     assert again.save([added("a/1")], base=1, who="A", in_force_from=DAY).number == 2
 
@@ -174,12 +174,12 @@ def save_and_be_killed(folder: str) -> None:
 def test_a_killed_process_leaves_the_previous_version_whole(maps: MapVersions) -> None:
     """What the dead process left behind is no version; the one before is whole and can be built upon."""
     saved = maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
-    dying = get_context("spawn").Process(target=save_and_be_killed, args=(str(maps.folder),))
+    dying = get_context("spawn").Process(target=save_and_be_killed, args=(str(maps.place),))
     dying.start()
     dying.join()
     assert dying.exitcode == -signal.SIGKILL
-    again = MapVersions(COURSE, maps.folder)
-    assert list(maps.folder.glob(".writing-*"))
+    again = MapVersions(COURSE, maps.place)
+    assert list(maps.place.glob(".writing-*"))
     assert again.versions()[1:] == [saved]
     assert again.save([added("b/1")], base=2, who="B", in_force_from=DAY).number == 3
 
@@ -190,11 +190,11 @@ def test_a_missing_version_is_named_and_nothing_saved(maps: MapVersions) -> None
         maps.save(
             [added(f"a/{number}", longitude=4.0 + number / 1000)], base=number, who="A", in_force_from=DAY
         )
-    (maps.folder / "000003.json").unlink()
-    again = MapVersions(COURSE, maps.folder)
+    (maps.place / "000003.json").unlink()
+    again = MapVersions(COURSE, maps.place)
     with pytest.raises(InputError, match=r"000003\.json is missing"):
         again.save([added("b/1")], base=2, who="A", in_force_from=DAY)
-    assert not (maps.folder / "000005.json").exists()
+    assert not (maps.place / "000005.json").exists()
 
 
 def test_a_folder_that_cannot_be_written_is_said(tmp_path: Path) -> None:
@@ -209,7 +209,7 @@ def test_a_file_that_changes_is_read_again(maps: MapVersions) -> None:
     """Versions are kept in memory, yet a file damaged while the program runs is noticed."""
     maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
     assert maps.latest().number == 2
-    (maps.folder / "000002.json").write_text("{}", encoding="utf-8")
+    (maps.place / "000002.json").write_text("{}", encoding="utf-8")
     with pytest.raises(InputError, match=r"000002\.json is not a version"):
         maps.versions()
 
@@ -217,8 +217,8 @@ def test_a_file_that_changes_is_read_again(maps: MapVersions) -> None:
 @pytest.mark.parametrize("content", ["", "{}", '{"marram_map_version": 9}', "[1]"])
 def test_a_damaged_or_foreign_file_is_named_and_left(maps: MapVersions, content: str) -> None:
     """The message names the file; it is never overwritten."""
-    maps.folder.mkdir(parents=True)
-    strange = maps.folder / "000002.json"
+    maps.place.mkdir(parents=True)
+    strange = maps.place / "000002.json"
     strange.write_text(content, encoding="utf-8")
     with pytest.raises(InputError, match=r"000002\.json is not a version"):
         maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
@@ -228,12 +228,12 @@ def test_a_damaged_or_foreign_file_is_named_and_left(maps: MapVersions, content:
 def test_a_changed_document_is_noticed(maps: MapVersions) -> None:
     """A version whose contents were tampered with no longer fits its digest."""
     maps.save([added("a/1")], base=1, who="A", in_force_from=DAY)
-    path = maps.folder / "000002.json"
+    path = maps.place / "000002.json"
     kept = json.loads(path.read_text(encoding="utf-8"))
     kept["document"]["features"].pop()
     path.write_text(json.dumps(kept), encoding="utf-8")
     with pytest.raises(InputError, match="digest"):
-        MapVersions(COURSE, maps.folder).versions()
+        MapVersions(COURSE, maps.place).versions()
 
 
 def save_one(folder: str, ident: str, place: int) -> int:

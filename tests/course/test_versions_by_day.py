@@ -62,7 +62,7 @@ def maps(tmp_path: Path) -> MapVersions:
 
 def there(maps: MapVersions, day: date) -> set[str]:
     """Ground under repair on the map in force on a day, as a program that starts now reads it."""
-    again = MapVersions(maps.course_file, maps.folder)
+    again = MapVersions(maps.course_file, maps.place)
     found = again.map_on(day)
     features = again.course(found.version.number, day).features
     return {one.ident for one in features if one.kind.value == "ground_under_repair"}

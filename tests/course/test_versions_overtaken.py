@@ -25,7 +25,7 @@ def names(maps: MapVersions, number: int) -> set[str]:
 
 def while_another_saves(maps: MapVersions) -> None:
     """Let somebody else save when these versions are about to write."""
-    other = MapVersions(COURSE, maps.folder)
+    other = MapVersions(COURSE, maps.place)
     write = maps._files.write
 
     def overtaken(*given: object) -> bool:

@@ -108,7 +108,7 @@ def test_what_saves_is_refused_to_another_site(
         answer = desk.request(method, path, headers=headers, **body)
 
         assert answer.status_code == 403
-    assert not list(desk.app.state.maps.folder.glob("*"))  # type: ignore[attr-defined]
+    assert not list(desk.app.state.maps.place.glob("*"))  # type: ignore[attr-defined]
 
 
 @pytest.mark.parametrize(

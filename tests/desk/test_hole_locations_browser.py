@@ -37,7 +37,7 @@ def days(folder: Path) -> Iterator[HoleDays]:
     """What the desk keeps; empty when a test begins."""
     kept = HoleDays(folder / "hole-locations")
     yield kept
-    for path in kept.folder.glob("*.json"):
+    for path in kept.place.glob("*.json"):
         path.unlink()
 
 

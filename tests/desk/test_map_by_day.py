@@ -173,7 +173,7 @@ def test_a_desk_started_again_rules_on_the_versions_not_on_the_changed_file(desk
     """Version 1 is as it was when edits began, also for days before them."""
     add(desk, "a", 1, DAY)
     changed_file(desk)
-    again = TestClient(create_app(maps_of(desk).course_file, maps=maps_of(desk).folder))
+    again = TestClient(create_app(maps_of(desk).course_file, maps=maps_of(desk).place))
 
     assert "From the file" not in again.get("/api/course?on=2025-06-20").text
     assert said("rulings.start.file_changed") in again.get("/").text
@@ -201,7 +201,7 @@ def test_a_broken_course_file_is_said_and_rulings_go_on(desk: TestClient) -> Non
     """The editor names the fault; the map is that of the versions, also after a new start."""
     add(desk, "a", 1, DAY)
     maps_of(desk).course_file.write_text("{", encoding="utf-8")
-    again = TestClient(create_app(maps_of(desk).course_file, maps=maps_of(desk).folder))
+    again = TestClient(create_app(maps_of(desk).course_file, maps=maps_of(desk).place))
 
     for one in (desk, again):
         assert "cannot be read any more" in one.get("/map").text

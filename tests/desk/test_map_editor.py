@@ -99,7 +99,7 @@ def test_a_bow_tie_is_refused_with_its_place_and_remedy(desk: TestClient) -> Non
     assert fault.startswith("drawn/1, at 55.00")
     assert "Draw" in fault.rpartition(". ")[2] or "draw" in fault
     assert maps_of(desk).latest().number == 1
-    assert not list(maps_of(desk).folder.glob("*.json"))
+    assert not list(maps_of(desk).place.glob("*.json"))
 
 
 @pytest.mark.parametrize(

@@ -28,7 +28,7 @@ def desk(maps: MapVersions) -> TestClient:
     """A desk on whose map ground was marked on 21 June 2025."""
     marked = Edit("add", "new/1", square("new/1", size=0.0002))
     maps.save([marked], base=1, who="A referee", in_force_from=date(2025, 6, 21))
-    app = create_app(maps=maps.folder)
+    app = create_app(maps=maps.place)
     return TestClient(app, follow_redirects=False, raise_server_exceptions=False)
 
 
@@ -55,7 +55,7 @@ def test_every_answer_names_its_map_version(desk: TestClient, path: str) -> None
 
 def test_a_damaged_version_has_a_page_that_names_it(desk: TestClient, maps: MapVersions) -> None:
     """No ruling is given on a guess: page and JSON say which file, and what to do."""
-    (maps.folder / "000002.json").write_text("{}", encoding="utf-8")
+    (maps.place / "000002.json").write_text("{}", encoding="utf-8")
     for path in ("/", f"/case?{CASE}", "/api/course"):
         answer = desk.get(path)
         assert answer.status_code == 400

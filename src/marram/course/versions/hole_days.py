@@ -12,7 +12,8 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Any
 
-from marram.course.versions.numbered_files import NumberedFiles, unsealed
+from marram.course.versions.numbered_files import NumberedFiles, sealed, unsealed
+from marram.course.versions.shelf import Shelf
 from marram.errors import BadPlace, InputError, told
 from marram.said import counted, said
 
@@ -78,21 +79,16 @@ class HoleDays:
     """The hole locations of one course, by day.
 
     Args:
-        folder: where they are kept; it is made when the first is saved.
+        place: the folder they are kept in, which is made when the first is saved; or another place for them.
     """
 
-    def __init__(self, folder: Path) -> None:
-        self.folder = folder
-        self._files = NumberedFiles(folder)
+    def __init__(self, place: Path | Shelf) -> None:
+        self.place = place
+        self.shelf: Shelf = NumberedFiles(place) if isinstance(place, Path) else place
 
     def days(self) -> list[date]:
         """Return the days of which hole locations are kept, the earliest first."""
-        found = (
-            {path.name[:10] for path in self.folder.glob("????-??-??-*.json")}
-            if self.folder.is_dir()
-            else set()
-        )
-        return sorted(date.fromisoformat(day) for day in found)
+        return sorted({date.fromisoformat(name[:10]) for name in self.shelf.names("????-??-??-*.json")})
 
     def versions(self, day: date) -> list[HoleVersion]:
         """Return the versions of a day, the first first.
@@ -100,13 +96,13 @@ class HoleDays:
         Raises:
             InputError: a file is damaged or missing; it is named, and left as it is.
         """
-        found = [_read(path, day) for path in self._files.paths(f"{day.isoformat()}-*.json")]
+        found = [self._read(name, day) for name in self.shelf.names(f"{day.isoformat()}-*.json")]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
                     said(
                         "{path} is missing, while later versions are there. Put it back from a copy.",
-                        path=self._path(day, number),
+                        path=self.shelf.called(_name(day, number)),
                     )
                 )
         return found
@@ -170,47 +166,49 @@ class HoleDays:
                 return version
         raise InputError(said("Others keep saving at the same moment; nothing was saved. Try again."))
 
-    def _path(self, day: date, number: int) -> Path:
-        return self.folder / f"{day.isoformat()}-{number:04d}.json"
-
     def _write(self, version: HoleVersion) -> bool:
         """Write a version under its number; tell whether nobody had taken the number."""
         kept = {**asdict(version), "marram_hole_locations": FORMAT, "day": version.day.isoformat()}
         kept["places"] = {str(hole): list(place) for hole, place in version.places.items()}
-        return self._files.keep(self._path(version.day, version.number), kept)
+        return self.shelf.keep(_name(version.day, version.number), sealed(kept))
 
-
-def _read(path: Path, day: date) -> HoleVersion:
-    try:
-        kept: dict[str, Any] = json.loads(path.read_bytes())
-        if kept["marram_hole_locations"] != FORMAT:
-            raise ValueError(
-                said(
-                    "format {given!r}, this reads {known}", given=kept["marram_hole_locations"], known=FORMAT
+    def _read(self, name: str, day: date) -> HoleVersion:
+        try:
+            kept: dict[str, Any] = json.loads(self.shelf.read(name))
+            if kept["marram_hole_locations"] != FORMAT:
+                raise ValueError(
+                    said(
+                        "format {given!r}, this reads {known}",
+                        given=kept["marram_hole_locations"],
+                        known=FORMAT,
+                    )
                 )
+            unsealed(kept)
+            version = HoleVersion(
+                date.fromisoformat(kept["day"]),
+                int(kept["number"]),
+                str(kept["saved_at"]),
+                str(kept["who"]),
+                str(kept["note"]),
+                {int(hole): (float(place[0]), float(place[1])) for hole, place in kept["places"].items()},
             )
-        unsealed(kept)
-        version = HoleVersion(
-            date.fromisoformat(kept["day"]),
-            int(kept["number"]),
-            str(kept["saved_at"]),
-            str(kept["who"]),
-            str(kept["note"]),
-            {int(hole): (float(place[0]), float(place[1])) for hole, place in kept["places"].items()},
-        )
-        if version.day != day or path.name != f"{day.isoformat()}-{version.number:04d}.json":
-            raise ValueError(said("its contents do not fit its name"))
-    except (OSError, ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
-        raise InputError(
-            said(
-                "{path} holds no hole locations that can be read ({kind}: {error}). "
-                "It was left as it is: move it away, or put back a copy.",
-                path=path,
-                kind=type(error).__name__,
-                error=told(error),
-            )
-        ) from None
-    return version
+            if version.day != day or name != _name(day, version.number):
+                raise ValueError(said("its contents do not fit its name"))
+        except (OSError, ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
+            raise InputError(
+                said(
+                    "{path} holds no hole locations that can be read ({kind}: {error}). "
+                    "It was left as it is: move it away, or put back a copy.",
+                    path=self.shelf.called(name),
+                    kind=type(error).__name__,
+                    error=told(error),
+                )
+            ) from None
+        return version
+
+
+def _name(day: date, number: int) -> str:
+    return f"{day.isoformat()}-{number:04d}.json"
 
 
 def _same(one: tuple[float, float] | None, other: tuple[float, float] | None) -> bool:

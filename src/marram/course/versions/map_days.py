@@ -16,6 +16,7 @@ from marram.course.model import Course
 from marram.course.versions.course_file import CourseFile
 from marram.course.versions.folder import default_folder
 from marram.course.versions.map_edits import Document
+from marram.course.versions.shelf import Shelf
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
 from marram.errors import BadCourse, BadPlace
 from marram.said import Said, said
@@ -42,13 +43,14 @@ class MapDays:
 
     Args:
         course_file: the map as GeoJSON; it is never written.
-        folder: where versions are kept; ``None`` for a folder of the user's own data.
+        place: the folder that versions are kept in, or another place for them; ``None`` for a folder of the user's
+            own data.
     """
 
-    def __init__(self, course_file: Path, folder: Path | None = None) -> None:
+    def __init__(self, course_file: Path, place: Path | Shelf | None = None) -> None:
         self.course_file = Path(course_file)
-        self.folder = folder or default_folder(self.course_file)
-        self._files = VersionFiles(self.folder)
+        self.place = place or default_folder(self.course_file)
+        self._files = VersionFiles(self.place)
         self._file = CourseFile(self.course_file)
         self._held: Document | None = None
         self._built: dict[tuple[int, date], tuple[Course, list[Fault]]] = {}
@@ -91,7 +93,7 @@ class MapDays:
             InputError: its file, or the course file, cannot be read.
         """
         version = self._numbered(number)
-        if number == 1 and not self._files.path(1).exists():
+        if number == 1 and not self._files.has(1):
             if self._held is None:
                 self._held = self._file.document()
             return self._held

@@ -24,6 +24,7 @@ from marram.course.versions.map_edits import (
     carry,
     differences,
 )
+from marram.course.versions.shelf import Shelf
 from marram.course.versions.version_files import FIRST, Later, Version
 from marram.errors import BadCourse, BadPlace, InputError, told
 from marram.said import joined, said
@@ -47,11 +48,12 @@ class MapVersions(MapDays):
 
     Args:
         course_file: the map as GeoJSON; it is never written.
-        folder: where versions are kept; ``None`` for a folder of the user's own data.
+        place: the folder that versions are kept in, or another place for them; ``None`` for a folder of the user's
+            own data.
     """
 
-    def __init__(self, course_file: Path, folder: Path | None = None) -> None:
-        super().__init__(course_file, folder)
+    def __init__(self, course_file: Path, place: Path | Shelf | None = None) -> None:
+        super().__init__(course_file, place)
         self._news: tuple[tuple[int, str], FileNews | None] | None = None
 
     def save(
@@ -238,7 +240,7 @@ class MapVersions(MapDays):
         for before, since in zip(documents, later, strict=False):
             stages.append(Later(since, tuple(differences(documents[before], documents[since]))))
         version = replace(version, later=tuple(one for one in stages if one.edits))
-        if not self._files.path(1).exists() and not self._files.write(FIRST, self.document(1)):
+        if not self._files.has(1) and not self._files.write(FIRST, self.document(1)):
             return None
         if not self._files.write(version, documents[first], course_file):
             return None

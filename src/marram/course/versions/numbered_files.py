@@ -28,19 +28,34 @@ class NumberedFiles:
         self.folder = folder
         self.remedy = remedy
 
-    def paths(self, pattern: str) -> list[Path]:
-        """Return the files whose names fit a pattern, by name; none where there is no folder."""
-        return sorted(self.folder.glob(pattern)) if self.folder.is_dir() else []
+    def names(self, pattern: str) -> list[str]:
+        """Return the names that fit a shell pattern, sorted; none where there is no folder."""
+        return sorted(path.name for path in self.folder.glob(pattern)) if self.folder.is_dir() else []
 
-    def keep(self, path: Path, contents: Mapping[str, Any]) -> bool:
-        """Write a file of the folder with the digest of its contents; tell whether nobody had taken its name.
+    def mark(self, name: str) -> tuple[int, int] | None:
+        """Return time and size of a file, by which it is known again; ``None`` where there is none."""
+        try:
+            state = self.called(name).stat()
+        except OSError:  # reading it says what is wrong
+            return None
+        return state.st_mtime_ns, state.st_size
+
+    def read(self, name: str) -> bytes:
+        """Return what a file holds.
+
+        Raises:
+            OSError: it cannot be read.
+        """
+        return self.called(name).read_bytes()
+
+    def keep(self, name: str, content: bytes) -> bool:
+        """Write a file of the folder; tell whether nobody had taken its name.
 
         Raises:
             InputError: the folder cannot be written; nothing was saved.
         """
-        text = json.dumps({**contents, "digest": digest(contents)}, ensure_ascii=False)
         try:
-            return self._written(path, text.encode())
+            return self._written(self.called(name), content)
         except OSError as error:
             raise InputError(
                 said(
@@ -51,6 +66,10 @@ class NumberedFiles:
                     remedy=self.remedy,
                 )
             ) from None
+
+    def called(self, name: str) -> Path:
+        """Return the file of a name."""
+        return self.folder / name
 
     def _written(self, path: Path, content: bytes) -> bool:
         self.folder.mkdir(parents=True, exist_ok=True)
@@ -78,6 +97,11 @@ def synchronise(folder: Path) -> None:
         os.fsync(opened)
     finally:
         os.close(opened)
+
+
+def sealed(contents: Mapping[str, Any]) -> bytes:
+    """Return contents as JSON, with their digest."""
+    return json.dumps({**contents, "digest": digest(contents)}, ensure_ascii=False).encode()
 
 
 def unsealed(contents: dict[str, Any]) -> dict[str, Any]:

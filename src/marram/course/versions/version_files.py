@@ -1,4 +1,4 @@
-"""The files of map versions: one each, written whole before it gets its number, and never written again."""
+"""The versions of a map as they are kept: each whole under its number, and never written again."""
 
 import json
 from collections.abc import Iterator
@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from marram.course.versions.map_edits import Document, Edit, apply_edits
-from marram.course.versions.numbered_files import NumberedFiles, unsealed
+from marram.course.versions.numbered_files import NumberedFiles, sealed, unsealed
+from marram.course.versions.shelf import Shelf
 from marram.errors import InputError, told
 from marram.said import said
 
@@ -66,21 +67,24 @@ FIRST = Version(1, "", date.min, "", said("the map as its file holds it"))
 
 
 class VersionFiles:
-    """The folder that holds the versions of one map.
+    """Where the versions of one map are kept.
 
     Args:
-        folder: the folder; it is made when the first file is written.
+        place: the folder, which is made when the first version is kept; or another place for them.
     """
 
-    def __init__(self, folder: Path) -> None:
-        self.folder = folder
-        self._files = NumberedFiles(folder, said(", or name another folder with --maps"))
-        self._seen: dict[Path, tuple[tuple[int, int], Version]] = {}
-        self._read_last: dict[Path, tuple[tuple[int, int], dict[str, Any]]] = {}
+    def __init__(self, place: Path | Shelf) -> None:
+        self.shelf: Shelf = (
+            NumberedFiles(place, said(", or name another folder with --maps"))
+            if isinstance(place, Path)
+            else place
+        )
+        self._seen: dict[str, tuple[object, Version]] = {}
+        self._read_last: dict[str, tuple[object, dict[str, Any]]] = {}
 
-    def path(self, number: int) -> Path:
-        """Return the file of a version."""
-        return self.folder / f"{number:06d}.json"
+    def has(self, number: int) -> bool:
+        """Tell whether a version is kept."""
+        return self.shelf.mark(name_of(number)) is not None
 
     def versions(self) -> list[Version]:
         """Return every version kept, the first first; empty when none is.
@@ -88,21 +92,21 @@ class VersionFiles:
         Raises:
             InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
         """
-        found = [self._version(path) for path in self._files.paths("[0-9]*.json")]
+        found = [self._version(name) for name in self.shelf.names("[0-9]*.json")]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
                     said(
                         "{path} is missing, while later versions are there. "
                         "Put it back from a copy; nothing is saved until then.",
-                        path=self.path(number),
+                        path=self.shelf.called(name_of(number)),
                     )
                 )
         return found
 
     def document(self, version: Version, since: date) -> Document:
         """Return the map that a version has from ``since`` on."""
-        kept = self._kept(self.path(version.number))
+        kept = self._kept(name_of(version.number))
         document: Document = kept["document"]
         for one in version.later:
             if one.since <= since:
@@ -111,7 +115,7 @@ class VersionFiles:
 
     def course_file(self, version: Version) -> Document:
         """Return the course file as it was when a version settled its changes."""
-        found: Document = self._kept(self.path(version.number))["course_file"]
+        found: Document = self._kept(name_of(version.number))["course_file"]
         return found
 
     def write(self, version: Version, document: Document, course_file: Document | None = None) -> bool:
@@ -126,32 +130,27 @@ class VersionFiles:
             InputError: the folder cannot be written; nothing was saved.
         """
         contents = {"document": document, "course_file": course_file}
-        return self._files.keep(self.path(version.number), {**_plain(version), **contents})
+        return self.shelf.keep(name_of(version.number), sealed({**_plain(version), **contents}))
 
-    def _version(self, path: Path) -> Version:
-        """Return the version in a file, read again only when the file is another than last time."""
-        try:
-            state = path.stat()
-        except OSError:  # reading it says what is wrong
-            return self._read(path)[0]
-        mark = (state.st_mtime_ns, state.st_size)
-        if path not in self._seen or self._seen[path][0] != mark:
-            self._seen[path] = (mark, self._read(path)[0])
-        return self._seen[path][1]
+    def _version(self, name: str) -> Version:
+        """Return the version of a name, read again only when it is another than last time."""
+        mark = self.shelf.mark(name)
+        if mark is None or name not in self._seen or self._seen[name][0] != mark:
+            self._seen[name] = (mark, self._read(name)[0])
+        return self._seen[name][1]
 
-    def _kept(self, path: Path) -> dict[str, Any]:
-        """Return what a file holds; the last few read stay in memory."""
-        state = path.stat() if path.exists() else None
-        mark = (state.st_mtime_ns, state.st_size) if state else (0, 0)
-        if path not in self._read_last or self._read_last[path][0] != mark:
-            self._read_last[path] = (mark, self._read(path)[1])
+    def _kept(self, name: str) -> dict[str, Any]:
+        """Return what is kept under a name; the last few read stay in memory."""
+        mark = self.shelf.mark(name)
+        if mark is None or name not in self._read_last or self._read_last[name][0] != mark:
+            self._read_last[name] = (mark, self._read(name)[1])
             for old in list(self._read_last)[:-_IN_MEMORY]:
                 self._read_last.pop(old, None)
-        return self._read_last[path][1]
+        return self._read_last[name][1]
 
-    def _read(self, path: Path) -> tuple[Version, dict[str, Any]]:
+    def _read(self, name: str) -> tuple[Version, dict[str, Any]]:
         try:
-            kept = json.loads(path.read_bytes())
+            kept = json.loads(self.shelf.read(name))
             if kept["marram_map_version"] != FORMAT:
                 raise ValueError(
                     said(
@@ -173,19 +172,24 @@ class VersionFiles:
                 kept["course_file"] is not None,
             )
             unsealed(kept)
-            if self.path(version.number) != path:
+            if name_of(version.number) != name:
                 raise ValueError(said("its contents do not fit its name"))
         except (OSError, ValueError, KeyError, TypeError) as error:
             raise InputError(
                 said(
                     "{path} is not a version of this map that can be read ({kind}: {error}). "
                     "It was left as it is: move it away, or put back a copy.",
-                    path=path,
+                    path=self.shelf.called(name),
                     kind=type(error).__name__,
                     error=told(error),
                 )
             ) from None
         return version, kept
+
+
+def name_of(number: int) -> str:
+    """Return the name that a version is kept under."""
+    return f"{number:06d}.json"
 
 
 def _edits(given: list[dict[str, Any]]) -> Iterator[Edit]:
