@@ -3,21 +3,26 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.rulings.as_text import ruling_text
+from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.proposals import proposals
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import handed_over, next_incident, together
+from marram.desk.rulings.story_view import consult_story
 from marram.desk.rulings.teaching import taught
 from marram.desk.shell.map_state import again as shown_again
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import Workplace, show, workplace
+from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
-from marram.services.address import BETWEEN
+from marram.services.address import BETWEEN, STROKES_BEFORE
 from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
 from marram.services.usual import usual_here
 from marram.words.questions import question_words
+from marram.words.story import next_stroke_words
 
 router = APIRouter()
 
@@ -89,6 +94,20 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,
         judge=found.judge,
+        next_stroke=_next_stroke(desk, case),
+        before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),
+        measuring=how_to_measure_anywhere(case.conditions.club)
+        if any(one.how_to_measure for one in options)
+        else "",
+        as_text=ruling_text(found, sheet, options, desk.event, desk.course.name),
         hole=found.hole,
         place=found.place,
     )
+
+
+def _next_stroke(desk: Workplace, case: CaseAddress) -> str:
+    """Return which stroke comes next as a sentence; empty where the strokes before were not told or it is still open."""
+    if case.strokes_before is None or case.kept:  # of several incidents their own page tells it
+        return ""
+    count = consult_story(desk.course, case).count
+    return "" if count is None or count.next_stroke is None else next_stroke_words(count.next_stroke)

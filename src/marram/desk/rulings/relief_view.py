@@ -18,6 +18,7 @@ from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.legend import WIDTH
+from marram.relief.pictures.measuring import how_to_measure
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
 from marram.relief.pictures.view import view_of
 from marram.relief.pictures.wanted import limit_labels, point_labels, size_labels, to_hole_words
@@ -48,6 +49,7 @@ class OptionView:
         needs_handedness: whether the player's handedness is still needed.
         messages: what the map could not do, and what was assumed.
         measures: distances to check on the ground.
+        how_to_measure: from which point, with which club, how far, straight across what.
         features: what to draw, as GeoJSON features.
         frame: what of the map to show for it, as (south, west) and (north, east) in degrees.
         to_hole: from where and to where the hole is, in degrees, and how far in words.
@@ -63,6 +65,7 @@ class OptionView:
     needs_handedness: bool = False
     messages: tuple[str, ...] = ()
     measures: tuple[str, ...] = ()
+    how_to_measure: tuple[str, ...] = ()
     features: list[dict[str, Any]] = field(default_factory=list)
     frame: tuple[tuple[float, float], tuple[float, float]] | None = None
     to_hole: dict[str, Any] | None = None
@@ -88,6 +91,7 @@ class OptionView:
             ],
             "messages": list(self.messages),
             "measures": list(self.measures),
+            "how_to_measure": list(self.how_to_measure),
             "features": self.features,
             "frame": self.frame,
             "to_hole": self.to_hole,
@@ -145,6 +149,9 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
         conditions=drawn.choices,
         messages=(*drawn.notes, *map(assumed_words, dict.fromkeys(assumed))),
         measures=tuple(dict.fromkeys(measures)),
+        how_to_measure=tuple(
+            dict.fromkeys(step for area in drawn.areas for step in how_to_measure(area, course))
+        ),
         features=features,
         frame=_frame(course, drawn.areas),
         to_hole=_to_hole(course, drawn.areas[0]),

@@ -36,14 +36,43 @@ document.addEventListener("click", async ({ target }) => {
   }
 });
 
+// A ruling is one page: where its words and drawings need more, all of it is set smaller, down to what can be read.
+const PAGE = { width: "188mm", height: "259mm" }; // what A4 and Letter both hold within the margins of paper.css
+const SMALLEST = 0.6;
+
+function fitOnePage() {
+  const panel = document.querySelector("main:has(.ruling) .panel");
+  const paper = document.getElementById("paper-style");
+  if (!panel) return;
+  const root = document.documentElement;
+  const page = Object.assign(document.createElement("div"), { style: `position: absolute; visibility: hidden; height: ${PAGE.height}` });
+  document.body.append(page);
+  const room = page.getBoundingClientRect().height;
+  page.remove();
+  const scroll = window.scrollY;
+  paper.media = "all";
+  document.body.style.width = PAGE.width;
+  let fit = 1;
+  root.style.setProperty("--fit", fit);
+  while (panel.getBoundingClientRect().height > room && fit > SMALLEST) {
+    fit -= 0.02;
+    root.style.setProperty("--fit", fit);
+  }
+  document.body.style.removeProperty("width");
+  paper.media = "print";
+  window.scrollTo(0, scroll);
+}
+
 // What is folded away is printed open, and folded again afterwards.
 addEventListener("beforeprint", () => {
   for (const fold of document.querySelectorAll("main details:not([open])")) {
     fold.open = true;
     fold.dataset.forPrint = "";
   }
+  fitOnePage();
 });
 addEventListener("afterprint", () => {
+  document.documentElement.style.removeProperty("--fit");
   for (const fold of document.querySelectorAll("[data-for-print]")) {
     fold.open = false;
     delete fold.dataset.forPrint;

@@ -1,0 +1,80 @@
+"""A ruling as plain text, to be copied or shared: what was found, what to do, the Rules it rests on, who decides."""
+
+from collections.abc import Iterator, Sequence
+
+from marram.desk.rulings.consultation import Consultation
+from marram.desk.rulings.relief_view import OptionView
+from marram.relief.pictures.measuring import how_to_measure_anywhere
+from marram.services.event import Event
+from marram.words.language import translate
+from marram.words.sheet import Sheet
+from marram.words.texts import day_words, text
+
+
+def ruling_text(
+    found: Consultation, sheet: Sheet, options: Sequence[OptionView], event: Event, course_name: str
+) -> str:
+    """Return a ruling as text, section by section, an empty line between them; it ends with who decides."""
+    sections = [
+        [sheet.headline],
+        list(_situation(found, event, course_name)),
+        _section("rulings.ruling.tell", [sheet.tell] if sheet.tell not in ("", sheet.headline) else []),
+        _section("rulings.ruling.penalty", [] if sheet.penalty_said else sheet.penalties),
+        _section("rulings.ruling.caution", sheet.cautions),
+        _section("rulings.ruling.what_to_do", sheet.further if sheet.kind == "ruling" else sheet.steps),
+        _section("rulings.ruling.weigh", sheet.criteria),
+        _section("rulings.ruling.ends", sheet.outcomes),
+        _section("rulings.ruling.options", list(_options(found, options))),
+        _section("rulings.ruling.if_wrong", sheet.if_wrong),
+        _section("rulings.ruling.why", [_with(one.question, one.answer, one.citation) for one in sheet.why]),
+        _section(
+            "rulings.ruling.rules", [f"{_rule(one.citation)}: {one.statement}" for one in sheet.provisions]
+        ),
+        [sheet.reminder],
+    ]
+    return "\n\n".join("\n".join(lines) for lines in sections if lines)
+
+
+def _situation(found: Consultation, event: Event, course_name: str) -> Iterator[str]:
+    case, conditions = found.case, found.case.conditions
+    names = (event.name or course_name, event.round_on(conditions.on), day_words(conditions.on))
+    yield " · ".join(one for one in names if one)
+    where = [] if found.hole is None else [text("shell.hole_number", number=found.hole.number)]
+    if found.place is not None:
+        where.append(found.place.words)
+    if case.incident:
+        where.append(translate()(case.incident.title))
+    yield " · ".join(where)
+    rules = (
+        conditions.rules_words,
+        conditions.clarified_words,
+        conditions.form_words,
+        conditions.local_words,
+    )
+    yield " · ".join(one for one in rules if one)
+
+
+def _options(found: Consultation, options: Sequence[OptionView]) -> Iterator[str]:
+    for one in options:
+        yield from _option(one)
+    if any(one.how_to_measure for one in options):
+        yield how_to_measure_anywhere(found.case.conditions.club)
+
+
+def _option(one: OptionView) -> Iterator[str]:
+    words = one.words
+    yield f"{one.letter}. {words.title} ({_rule(words.citation)}), {words.cost}: {'; '.join((words.area, *words.limits))}. {words.how}"
+    yield from (f"   {step}" for step in one.how_to_measure)
+
+
+def _with(question: str, answer: str, citation: str) -> str:
+    return f"{question} {answer} ({_rule(citation)})" if citation else f"{question} {answer}"
+
+
+def _rule(citation: str) -> str:
+    """Return a citation as it is spoken: a sub-rule with the word Rule before it, all else as it is named."""
+    return text("shell.rule", citation=citation) if citation[:1].isdigit() else citation
+
+
+def _section(heading: str, lines: Sequence[str]) -> list[str]:
+    return [text(heading), *lines] if lines else []

@@ -1,0 +1,52 @@
+"""A ruling handed on: as text, with the Rules it rests on, and who decides last."""
+
+import pytest
+
+from tests.desk.asking import TestClient
+from tests.desk.places import Ground
+from tests.desk.test_situation import LIFTED
+
+DONE = "found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+
+
+@pytest.fixture
+def drawn(ground: Ground) -> str:
+    """The address of a ruling with its three options drawn."""
+    places = f"entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}"
+    return f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area&{DONE}&{places}"
+
+
+def test_the_text_of_a_ruling_holds_what_the_page_says(client: TestClient, drawn: str) -> None:
+    """Headline first, the case, each option with its Rule and how it is measured, each provision; who decides last."""
+    context = client.get(drawn).context
+    told, sheet = context["as_text"], context["sheet"]
+    assert told.startswith(sheet.headline)
+    assert told.endswith(sheet.reminder)
+    for words in ("Quillsand Midsummer Cup · First round", "Hole 9", "Rules 2023"):
+        assert words in told
+    for option in context["options"]:
+        assert f"{option.letter}. {option.words.title} (Rule {option.words.citation})" in told
+        assert all(step in told for step in option.how_to_measure)
+    for one in sheet.provisions:
+        assert f"Rule {one.citation}: {one.statement}" in told
+
+
+def test_a_sentence_is_said_once(client: TestClient, drawn: str) -> None:
+    """Where the player is told just the headline, it stands on the page as the headline alone."""
+    page = client.get(drawn)
+    sheet = page.context["sheet"]
+    assert sheet.tell == sheet.headline
+    assert f"<q>{sheet.tell}</q>" not in page.text
+    assert page.context["as_text"].count(sheet.headline) == 1
+
+
+@pytest.mark.parametrize(("before", "comes"), [("2", "fourth"), ("0", "second"), ("", "")])
+def test_the_stroke_that_comes_next_is_told_where_it_is_known(
+    client: TestClient, before: str, comes: str
+) -> None:
+    """A ball lifted without leave costs one stroke (Rule 9.4b): after two strokes the fourth is next; unknown stays unsaid."""
+    page = client.get("/case", params={**LIFTED, "strokes_before": before} if before else LIFTED)
+    assert page.context["sheet"].kind == "ruling"
+    told = page.context["next_stroke"]
+    assert (comes in told, bool(told)) == (True, bool(before))
+    assert page.text.count("next-stroke") == bool(before)
