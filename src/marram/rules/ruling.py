@@ -93,6 +93,8 @@ class Action(Enum):
     """Continue with the other ball that is in play, as the notes describe."""
     LIFT = "lift"
     """Lift the ball out of the way; the notes say what follows."""
+    GO_ON_WITH_RELIEF = "go_on_with_relief"
+    """The ball has been lifted to take relief: go on with that relief, whichever it is."""
     PLAY_ON = "play_on"
     """Nothing more to do with the ball; the play of the hole continues."""
     STOP_PLAY = "stop_play"

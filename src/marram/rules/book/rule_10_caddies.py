@@ -24,7 +24,6 @@ from marram.rules.ruling import (
     Deadline,
     HandOver,
     Judgement,
-    NotCovered,
     Ruling,
     Who,
     general,
@@ -55,11 +54,11 @@ def another_player_as_caddie(_case: Case) -> Ruling:
 
 
 @provision("10.3a(2)")
-def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
+def shared_caddie_in_breach(case: Case) -> Ruling | Judgement:
     """A shared caddie acts for the one who gave the instruction, else for the one whose ball it was."""
     acted_for = case[for_whom_shared_caddie_acted]
     if acted_for is SharedCaddie.NEITHER and not case.played_since(EDITION_2023):
-        return NotCovered("shared_caddie_for_nobody_2019", "10.3a(2)")
+        return caddie_of_nobody(case)
     who = Who.EACH_PLAYER if acted_for is SharedCaddie.NEITHER else Who.PLAYER
     level = case[shared_caddie_breach]
     cost = strokes(1, "10.3a(2)", who) if level is BreachLevel.ONE_STROKE else general("10.3a(2)", who)
@@ -69,6 +68,21 @@ def shared_caddie_in_breach(case: Case) -> Ruling | NotCovered:
     if acted_for is SharedCaddie.DIRECTED_BY_ONE:
         return ruling.note("penalty_to_player_who_directed")
     return ruling.note("penalty_to_player_whose_ball")
+
+
+@provision("20.3")
+def caddie_of_nobody(case: Case) -> Judgement:
+    """The 2019 text is silent where nobody gave the instruction and no ball was involved: the Committee decides.
+
+    In 2016 it was decided in equity that each of the players who shared the caddie got the penalty (Decisions on the
+    Rules of Golf, under Rule 30, on a caddie shared by opponents); the text of 2023 says so for all.
+    """
+    one = case[shared_caddie_breach] is BreachLevel.ONE_STROKE
+    cost = strokes(1, "10.3a(2)", Who.EACH_PLAYER) if one else general("10.3a(2)", Who.EACH_PLAYER)
+    each = Ruling().also(cost).under("20.3").next(Action.PLAY_ON)
+    return Judgement(
+        "20.3", "committee", ("shared_caddie_for_nobody_2019", "treat_like_similar_cases"), (each,)
+    )
 
 
 @provision("10.3b")

@@ -44,7 +44,7 @@ def deliberately_deflected(case: Case) -> Ruling:
     """The general penalty for a player who deliberately deflects or stops any ball in motion."""
     by = case[deflector]
     if by is Deflector.LIFTED_FROM_WATER:
-        return no_penalty("11.2b Exception").next(Action.LIFT).note("go_on_from_moving_water")
+        return no_penalty("11.2b Exception").next(Action.GO_ON_WITH_RELIEF).note("go_on_from_moving_water")
     if by is Deflector.BALL_OR_MARKER_LEFT:
         return ran_into_ball_or_marker(case)
     return deflected_with_no_chance(case, by) or deflected_on_purpose(case, by)

@@ -61,7 +61,7 @@ def lifted_in_expectation_of_relief(case: Case) -> Ruling:
     The 2019 book said so by a clarification of December 2018 to Rule 10.3b(2); the 2023 book in Rule 14.1b.
     """
     citation = "14.1b Exception" if case.played_since(EDITION_2023) else "10.3b(2)"
-    return no_penalty(citation).next(Action.LIFT).note("go_on_with_relief")
+    return no_penalty(citation).next(Action.GO_ON_WITH_RELIEF).note("go_on_with_relief")
 
 
 @provision("14.1a")
@@ -76,7 +76,7 @@ def lifted_by_player(case: Case) -> Ruling:
 def lifted_off_the_green(case: Case) -> Ruling:
     """Off the green what the ball was lifted for decides: relief taken, no reason, or one that lets it go back."""
     if case.is_one_of(reason_for_lifting, ReasonForLifting.TAKING_RELIEF):
-        return no_penalty("14.1a").next(Action.LIFT).note("go_on_with_relief")
+        return no_penalty("14.1a").next(Action.GO_ON_WITH_RELIEF).note("go_on_with_relief")
     if case.is_one_of(reason_for_lifting, ReasonForLifting.NO_RULE_ALLOWED, ReasonForLifting.RELIEF_GIVEN_UP):
         return lifted_without_a_right(case)
     return lifted_to_be_replaced(case)

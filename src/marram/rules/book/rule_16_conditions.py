@@ -22,7 +22,7 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
-from marram.rules.relief_option import ReliefOption
+from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, HandOver, Ruling, WhichBall, no_penalty
 
 _WHY_NO_CONDITION = {
@@ -37,9 +37,26 @@ _WHY_NO_CONDITION = {
 def something_interferes(case: Case) -> Ruling | HandOver:
     """Where something interferes, it is asked whether that is an abnormal course condition at all."""
     elsewhere = case.is_one_of(area_of_ball, Area.PENALTY_AREA, Area.TEEING_AREA)
-    if elsewhere or not interferes(case) or case.is_one_of(in_the_way, *ABNORMAL_COURSE_CONDITIONS):
+    if elsewhere or not interferes(case):
+        return abnormal_course_condition(case)
+    if case.is_one_of(in_the_way, InTheWay.TWO_CONDITIONS):
+        return two_conditions(case)
+    if case.is_one_of(in_the_way, *ABNORMAL_COURSE_CONDITIONS):
         return abnormal_course_condition(case)
     return no_abnormal_course_condition(case)
+
+
+@provision("Clarification 16.1/3")
+def two_conditions(case: Case) -> Ruling:
+    """Of two conditions that interfere at once the player takes relief from either, and then, if need be, the other."""
+    ruling = abnormal_course_condition(case)
+    if any(
+        option.kind is not ReliefKind.STROKE_AND_DISTANCE and not option.penalty for option in ruling.relief
+    ):
+        return ruling.note("relief_from_either_condition").under(
+            "Clarification 16.1/2", "Clarification 16.1/3"
+        )
+    return ruling
 
 
 @provision("Definitions: abnormal course condition")
@@ -76,7 +93,8 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return stroke_unreasonable(case)
     if case[only_by_unreasonable_choice]:
         return unreasonable_choice(case)
-    ruling = offer(no_penalty("16.1"), *condition_or_zone(case)).note("unplayable_is_open_too")
+    ruling = no_penalty("16.1").under("16.1a(1)")
+    ruling = offer(ruling, *condition_or_zone(case)).note("unplayable_is_open_too")
     if case.is_one_of(interference, Interference.BALL_ABOVE_GROUND):
         return ruling.note("measure_from_ground_below")
     return ruling

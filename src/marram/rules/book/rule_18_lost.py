@@ -9,11 +9,17 @@ from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_16_options import in_bunker, in_general_area, on_putting_green, under_the_ball
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
+from marram.rules.book.rule_18_two_provisional_balls import (
+    CONTINUE_WITH_SECOND,
+    provisional_gone_too,
+    which_provisional_in_play,
+)
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.lost import (
+    AT_HAND,
     CrossedArea,
     ProvisionalState,
     SecondBall,
@@ -100,8 +106,8 @@ def ball_not_found(case: Case) -> Ruling:
     certain = case[whereabouts]
     if certain in (Whereabouts.NOT_KNOWN, Whereabouts.OUT_OF_BOUNDS):
         return lost_or_out(case)
-    if case.is_one_of(provisional_state, ProvisionalState.FOUND) and case[nearer_stroke_at_provisional]:
-        return provisional_in_play(case)
+    if case.is_one_of(provisional_state, *AT_HAND) and case[nearer_stroke_at_provisional]:
+        return which_provisional_in_play(case, case[provisional_state])
     if certain is Whereabouts.PENALTY_AREA_OR_CONDITION:
         return penalty_area_or_condition(case)
     if certain is Whereabouts.PENALTY_AREA:
@@ -128,17 +134,18 @@ def lost_or_out(
         provisional: what became of a provisional ball, if that is known already.
     """
     provisional = provisional or case[provisional_state]
-    if provisional is ProvisionalState.FOUND:
-        return provisional_in_play(case)
+    if provisional in AT_HAND:
+        return which_provisional_in_play(case, provisional)
     options = [stroke_and_distance("18.2b")]
     if case.local_rule("E-5"):
         options.extend(alternative_options(case))
     if case[last_stroke_from_penalty_area] if from_penalty_area is None else from_penalty_area:
         options.extend(without_dropping_inside(case))
-    if provisional is ProvisionalState.LOST_OR_OUT:
-        so_far = penalty(1, "18.2b").note("provisional_lost_too")
-    else:
-        so_far = no_penalty("18.2b")
+    so_far = (
+        no_penalty("18.2b")
+        if provisional is ProvisionalState.NOT_PLAYED
+        else provisional_gone_too(provisional)
+    )
     return offer(so_far, *options, may_play_as_it_lies=False).note("original_out_of_play")
 
 
@@ -155,13 +162,6 @@ def dropped_where_lost(case: Case) -> Ruling:
     if ruling.action is Action.HOLE_OVER:
         return ruling
     return ruling.also(strokes(1, "18.2b")).note("stroke_and_distance_is_added")
-
-
-@provision("18.3c(2)")
-def provisional_in_play(_case: Case) -> Ruling:
-    """The provisional ball has become the ball in play, under stroke and distance."""
-    ruling = no_penalty("18.3c(2)").with_options(CONTINUE_WITH_PROVISIONAL)
-    return ruling.next(Action.PLAY_PROVISIONAL).note("original_out_of_play")
 
 
 @provision("17.1c")
@@ -218,4 +218,6 @@ def stroke_and_distance_instead(case: Case) -> tuple[ReliefOption, ...]:
     provisional = case[provisional_state]
     if provisional is ProvisionalState.NOT_PLAYED:
         return (stroke_and_distance("18.1"),)
+    if provisional is ProvisionalState.SECOND_FOUND:
+        return (CONTINUE_WITH_SECOND,)
     return (CONTINUE_WITH_PROVISIONAL,) if provisional is ProvisionalState.FOUND else ()

@@ -9,8 +9,8 @@ from marram.rules.book.rule_18_lost import (
     moved_by_outside_influence,
     not_found_in_condition,
     not_found_in_movable_obstruction,
-    provisional_in_play,
 )
+from marram.rules.book.rule_18_two_provisional_balls import provisional_in_play
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.lost import (

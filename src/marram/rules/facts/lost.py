@@ -24,6 +24,13 @@ class ProvisionalState(Enum):
     NOT_PLAYED = "not_played"
     FOUND = "found"
     LOST_OR_OUT = "lost_or_out"
+    SECOND_FOUND = "second_found"
+    """Two were played from the same spot, each for the one before: the first is gone, the second at hand."""
+    BOTH_LOST_OR_OUT = "both_lost_or_out"
+
+
+AT_HAND = (ProvisionalState.FOUND, ProvisionalState.SECOND_FOUND)
+"""A provisional ball with which the hole is gone on with once the original is lost or out of bounds."""
 
 
 class OriginalBall(Enum):
@@ -113,8 +120,10 @@ provisional_state = choice(
     "Was a provisional ball played, and what became of it?",
     {
         ProvisionalState.NOT_PLAYED: "none was played",
-        ProvisionalState.FOUND: "one was played, and it is at hand on the course",
+        ProvisionalState.FOUND: "one was played (or two), and it (or the first) is at hand on the course",
         ProvisionalState.LOST_OR_OUT: "one was played, and it too is lost or out of bounds",
+        ProvisionalState.SECOND_FOUND: "two were played; the first is lost or out of bounds, and the second is at hand",
+        ProvisionalState.BOTH_LOST_OR_OUT: "two were played, and both are lost or out of bounds",
     },
     help="Announced as a provisional ball, and played from where the previous stroke was made.",
     source="18.3",

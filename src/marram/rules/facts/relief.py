@@ -23,6 +23,7 @@ class InTheWay(Enum):
     GROUND_UNDER_REPAIR = "ground_under_repair"
     IMMOVABLE_OBSTRUCTION = "immovable_obstruction"
     TEMPORARY_WATER = "temporary_water"
+    TWO_CONDITIONS = "two_conditions"
     ANIMAL_TRACK = "animal_track"
     UNMARKED_GROUND = "unmarked_ground"
     WATER_OF_PENALTY_AREA = "water_of_penalty_area"
@@ -36,6 +37,7 @@ ABNORMAL_COURSE_CONDITIONS = (
     InTheWay.GROUND_UNDER_REPAIR,
     InTheWay.IMMOVABLE_OBSTRUCTION,
     InTheWay.TEMPORARY_WATER,
+    InTheWay.TWO_CONDITIONS,
 )
 """The four that Rule 16.1 gives relief from (Definitions: abnormal course condition)."""
 
@@ -99,6 +101,7 @@ in_the_way = choice(
         InTheWay.GROUND_UNDER_REPAIR: "ground marked or declared under repair, a hole made in upkeep, or material piled to be removed",
         InTheWay.IMMOVABLE_OBSTRUCTION: "an artificial object that cannot easily be moved: path, building, sprinkler head, post",
         InTheWay.TEMPORARY_WATER: "water on the surface, seen before or after taking the stance; also an overflow of a pond",
+        InTheWay.TWO_CONDITIONS: "two of these at once, each of which interferes: such as water on a path, or a hole beside one",
         InTheWay.ANIMAL_TRACK: "only a footprint or hoofprint, or damage by an animal that dug no hole",
         InTheWay.UNMARKED_GROUND: "bare, soft, rutted or damaged ground that is not marked or declared; dew or frost",
         InTheWay.WATER_OF_PENALTY_AREA: "the pond or stream itself, where its stakes or lines leave a part of it out",

@@ -44,6 +44,7 @@ _DEMANDS = (
     Action.REPLAY,
     Action.PLAY_FROM_TEEING_AREA,
     Action.LIFT,
+    Action.GO_ON_WITH_RELIEF,
     Action.CORRECT_MISTAKE,
 )
 _STAYS_TRUE = frozenset(

@@ -56,6 +56,7 @@ _WITH_A_BALL = (
     Action.PLACE,
     Action.REPLAY,
     Action.LIFT,
+    Action.GO_ON_WITH_RELIEF,
 )
 
 

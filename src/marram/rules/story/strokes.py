@@ -110,6 +110,7 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
         own += 1 + any(
             one.fact == "nearer_stroke_at_provisional" and one.answers == (True,) for one in ruling.reasons
         )
+        own += "second_provisional_counts" in ruling.notes  # the stroke at the first one
     if deed.pays_stroke_and_distance and (
         deed.incident == "another_ball_played" or ruling.action is Action.TAKE_RELIEF
     ):

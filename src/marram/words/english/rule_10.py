@@ -63,7 +63,7 @@ NOTES: dict[str, str] = {
     "local_rule_may_limit_caddies": "Look whether a Local Rule limits who may be a caddie (Model Local Rule H-1).",
     "penalty_to_player_who_directed": "The penalty is for the player who told the caddie to do it.",
     "penalty_to_player_whose_ball": "The penalty is for the player whose ball was involved.",
-    "shared_caddie_for_nobody_2019": "The 2019 text does not say for whom a shared caddie acted when nobody gave the instruction and no ball was involved; ask the Committee.",
+    "shared_caddie_for_nobody_2019": "The 2019 text does not say for whom a shared caddie acted when nobody gave the instruction and no ball was involved. Every player who shares the caddie may get the penalty, as was decided in equity before 2019 and as the text says since 2023.",
     "caddie_bound_by_same_limits": "The caddie is bound by every limit that binds the player; a breach by the caddie costs the player.",
     "player_takes_the_relief": "The player decides on the relief and drops or places the ball.",
     "unauthorised_restoring_improves": "Without the player's authority the protection of Rule 8.1d may be missing: did the caddie's act improve the conditions as they were then? If so, Rule 8.1a is broken.",

@@ -52,7 +52,7 @@ NOTES: dict[str, str] = {
     "relief_has_been_taken": "The relief has been taken, and what it costs is counted: play the ball that was put into play.",
     # Lifting and replacing
     "lifted_by_other_see_rule_9": "For the person who lifted it, look at the ball moved by an opponent or by an outside influence.",
-    "go_on_with_relief": "Go on with the relief; the spot need not have been marked.",
+    "go_on_with_relief": "The spot of the ball need not have been marked.",
     "no_need_to_put_dirt_back": "What was cleaned off need not be put back.",
     "replace_as_rule_14_2_says": "Set the ball down by hand on its spot, and take the ball-marker away before the stroke.",
     "spot_includes_height": "Restore the height too: on, under or against what the ball lay on, under or against.",

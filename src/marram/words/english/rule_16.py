@@ -2,6 +2,8 @@
 
 PROVISIONS: dict[str, str] = {
     "16.1": "Animal holes, ground under repair, immovable obstructions and temporary water give free relief where they interfere.",
+    "Clarification 16.1/2": "After complete relief from one condition, relief may be taken from another one that interferes where the ball then lies.",
+    "Clarification 16.1/3": "Where two conditions interfere at the same time, the player may take relief from either of them.",
     "16.1a(1)": "A condition interferes when the ball touches it or is in or on it, when it is in the way of stance or swing or, for a ball on the green only, when it is on the line of play.",
     "16.1a(2)": "Free relief is to be had anywhere on the course, except for a ball in a penalty area or from a condition out of bounds.",
     "16.1a(3)": "There is no free relief when something else makes a stroke clearly unreasonable, or when only a clearly unreasonable club, stance, swing or direction brings the interference.",
@@ -29,6 +31,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "relief_from_either_condition": "Relief may be taken from either condition first; if the other interferes where the ball then lies, relief may be taken from that in its turn. Where each relief leads back to the other, call a referee: relief is then taken from both at once.",
     "unplayable_is_open_too": "Unplayable ball relief may be taken instead, from the spot of the ball, for its stroke.",
     "measure_from_ground_below": "The ball is off the ground: measure from the spot on the ground straight below it.",
     "no_free_relief": "There is no free relief here.",

@@ -28,6 +28,8 @@ NOTES: dict[str, str] = {
     "outside_influence_or_stroke_and_distance": "Put a ball on the spot where the original lay, estimated if need be; or go on under stroke and distance instead.",
     "second_ball_is_provisional": "The ball is a provisional ball. It may also be played after going forward to search, as long as three minutes are not over.",
     "further_ball_replaces_provisional": "The ball last played took the place of the provisional ball, which is out of play; the original may still be found and played.",
+    "both_provisionals_lost_too": "The strokes listed are for the original and the first provisional ball; the options are for the second, which is lost or out of bounds too.",
+    "second_provisional_counts": "Go on with the second provisional ball: the original and the first are both gone, and each costs its stroke and distance.",
     "further_ball_counts": "Go on with the ball last played; the original and the provisional ball are out of play. The strokes made with each from that spot count.",
     "each_provisional_for_the_last": "A further provisional ball from the same spot stands in for the one before, not for the original.",
     "only_in_penalty_area_no_provisional": "Calling it provisional does not help: the original could only be in a penalty area.",

@@ -27,7 +27,7 @@ from marram.rules.facts.former import (
     relief_cost_a_stroke,
     rolled_too_far,
 )
-from marram.rules.facts.lost import ProvisionalState, provisional_state
+from marram.rules.facts.lost import AT_HAND, ProvisionalState, provisional_state
 from marram.rules.facts.penalty_area import (
     Colour,
     certain_in_penalty_area,
@@ -196,20 +196,22 @@ def ball_lost_or_out(case: Case) -> Ruling:
 def former_lost_or_out(case: Case) -> Ruling:
     """Play again from the previous spot for one stroke, or go on with the provisional ball."""
     provisional = case[provisional_state]
-    if provisional is ProvisionalState.FOUND:
+    if provisional in AT_HAND:
         option = ReliefOption(
             ReliefKind.PROVISIONAL,
             "former 27-2b",
             Reference.PROVISIONAL_BALL,
             None,
             (),
-            1,
+            2 if provisional is ProvisionalState.SECOND_FOUND else 1,
             Setting.PLAY,
         )
         ruling = no_penalty("former 27-2b").with_options(option)
         return ruling.next(Action.PLAY_PROVISIONAL)
     if provisional is ProvisionalState.LOST_OR_OUT:
         return former_lost(penalty(1, "former 27-1")).note("provisional_lost_too")
+    if provisional is ProvisionalState.BOTH_LOST_OR_OUT:
+        return former_lost(penalty(2, "former 27-1")).note("both_provisionals_lost_too")
     return former_lost(no_penalty("former 27-1"))
 
 

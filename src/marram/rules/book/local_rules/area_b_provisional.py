@@ -1,8 +1,8 @@
 """Model Local Rules, area B: a ball played provisionally for one that may be in a penalty area."""
 
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL
-from marram.rules.book.rule_18_lost import provisional_in_play
 from marram.rules.book.rule_18_provisional import another_ball_played
+from marram.rules.book.rule_18_two_provisional_balls import provisional_in_play
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.local_course import PenaltyAreaProvisional, penalty_area_provisional

@@ -4,14 +4,15 @@ from marram.rules.book.local_rules.area_e_options import with_dropping_zone
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_17_options import penalty_area_relief
+from marram.rules.book.rule_18_two_provisional_balls import provisional_gone_too
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.alternative import alternative_ball_dropped, alternative_ball_in_area
-from marram.rules.facts.lost import ProvisionalState, provisional_state
+from marram.rules.facts.lost import AT_HAND, ProvisionalState, provisional_state
 from marram.rules.facts.penalty_area import certain_in_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, penalty, strokes
+from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, strokes
 
 
 def alternative_option() -> ReliefOption:
@@ -41,11 +42,11 @@ def alternative_to_stroke_and_distance(case: Case) -> Ruling:
     if case[certain_in_penalty_area]:
         return not_for_a_ball_in_a_penalty_area(case)
     provisional = case[provisional_state]
-    if provisional is ProvisionalState.FOUND:
+    if provisional in AT_HAND:
         return not_after_a_provisional_ball(case)
     so_far = no_penalty("E-5")
-    if provisional is ProvisionalState.LOST_OR_OUT:
-        so_far = penalty(1, "18.2b").under("E-5").note("provisional_lost_too")
+    if provisional is not ProvisionalState.NOT_PLAYED:
+        so_far = provisional_gone_too(provisional).under("E-5")
     if case[alternative_ball_dropped]:
         return ball_dropped_under_the_alternative(case, so_far.also(strokes(2, "E-5")))
     options = (stroke_and_distance("18.2b"), *alternative_options(case))
