@@ -14,7 +14,9 @@ from marram.relief import Situation, relief_areas, svg
 from marram.relief.geometry.outline import Outline
 from marram.relief.pictures.labels import place_labels
 from marram.relief.pictures.sheet import sheet_svg
+from marram.relief.pictures.styles import EDGES, FILLS, GROUND, PATTERNS
 from marram.relief.pictures.view import view_of
+from tests.desk.test_map_contrast import contrast
 from tests.relief.ground_for_tests import FREE_GREEN, IN_2023, PLAYER, STROKE_AND_DISTANCE, TWO_POINTS
 from tests.relief.test_drawing import CASES, COURSE, SVG, areas
 from tests.relief.test_two_points_on_any_map import fairway, hole_with
@@ -64,13 +66,13 @@ def test_the_points_of_the_alternative_are_told_apart_at_any_distance(away):
 
 
 def test_on_a_green_the_ball_is_placed_not_dropped_from_a_reference_point():
-    """Relief on the putting green is placing (Rules 14.2 and 16.1d): "place here", each choice with its number."""
+    """Relief on the putting green is placing (Rules 14.2 and 16.1d): "place here", each choice with its side."""
     puddle = Outline(box(-0.5, 193, 0.5, 194))
     situation = Situation(COURSE, 1, ball=(0.0, 190.0), played_on=IN_2023, player=PLAYER, condition=puddle)
     (answer,) = relief_areas(situation, [FREE_GREEN])
     drawn = texts(svg(answer.areas, COURSE))
 
-    assert {"place here 1", "place here 2"} <= set(drawn)
+    assert {"place here 1 (right of the line)", "place here 2 (left of the line)"} <= set(drawn)
     assert not any("reference point" in one for one in drawn)
 
 
@@ -123,8 +125,29 @@ def test_names_of_the_map_are_words_never_markup():
 
 
 def test_features_mapped_as_lines_are_drawn():
-    """A path without a width is a line on the map too."""
+    """A path without a width is a line on the map too, and in its overview."""
     track = Feature(Kind.PATH, "track", LineString([(0, 55), (6, 62)]))
     where = Course(COURSE.name, COURSE.plane, COURSE.holes, (*COURSE.features, track))
 
-    assert svg(areas("unplayable"), where).count('stroke="#8d8a84" stroke-width="3"') == 1
+    assert svg(areas("unplayable"), where).count('stroke="#55524d" stroke-width="3"') == 2
+
+
+def drawn_kinds():
+    """The kinds of mapped areas that a drawing outlines."""
+    return [one for one in EDGES if one in FILLS]
+
+
+@pytest.mark.parametrize("kind", drawn_kinds())
+def test_the_edge_of_a_mapped_area_stands_out(kind):
+    """3 to 1 at least against its own ground and the ground beside it (WCAG 2.2, criterion 1.4.11)."""
+    edge = EDGES[kind]["stroke"]
+    fill = FILLS[kind]
+    own = PATTERNS[fill].ground["fill"] if fill in PATTERNS else GROUND if fill == "none" else fill
+    found = {ground: contrast(edge, ground) for ground in (own, GROUND, FILLS[Kind.FAIRWAY])}
+
+    assert min(found.values()) >= 3, found
+
+
+def test_every_mapped_area_has_an_edge():
+    """No area of a drawing is told by its fill alone."""
+    assert set(FILLS) <= set(EDGES)

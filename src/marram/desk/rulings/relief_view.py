@@ -17,7 +17,7 @@ from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ARC_ERROR
-from marram.relief.pictures.legend import WIDTH
+from marram.relief.pictures.lettering import WIDTH
 from marram.relief.pictures.measuring import how_to_measure
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
 from marram.relief.pictures.view import view_of

@@ -12,11 +12,12 @@ import shapely
 
 from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
-from marram.relief.areas.construction import PointMark, Role
+from marram.relief.areas.construction import PointMark, Role, distance
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.labels import SIZE, Box, place_labels
-from marram.relief.pictures.legend import ROW, SMALL, WIDTH, add_key, add_notes, wrapped, write
+from marram.relief.pictures.legend import add_key, add_notes
+from marram.relief.pictures.lettering import ROW, SMALL, WIDTH, wrapped, write
 from marram.relief.pictures.marks import (
     add_area,
     add_arrow_head,
@@ -26,15 +27,17 @@ from marram.relief.pictures.marks import (
     line_in_picture,
 )
 from marram.relief.pictures.markup import Ids, Node, add, root, say, written
+from marram.relief.pictures.overview import SIDE as OVERVIEW
+from marram.relief.pictures.overview import add_overview, needs_overview
 from marram.relief.pictures.picture_words import (
     kind_words,
-    label_words,
     mark_words,
     measure_words,
-    size_words,
 )
 from marram.relief.pictures.styles import FILLS, GROUND, INK, PAPER, add_patterns, stroke
-from marram.relief.pictures.view import View, edge_towards, view_of
+from marram.relief.pictures.view import LESSER, View, edge_towards, view_of
+from marram.relief.pictures.wanted import point_labels, size_labels
+from marram.relief.pictures.where_not import not_nearer_arcs, where_not
 from marram.said import said
 from marram.words.texts import text
 
@@ -74,11 +77,15 @@ def figure(areas: Sequence[ReliefArea], course: Course | None, ids: Ids, heading
         raise BadPlace(said("There is no relief area to draw."))
     view = view_of(areas, WIDTH)
     shown = _features(course, view)
+    over = OVERVIEW if needs_overview(areas, view) else 0.0
     content = root(WIDTH, 0)
     bottom = _add_heading(content, heading)
     frame = add(content, "g", transform=f"translate(0 {bottom:g})") if bottom else add(content, "g")
     _add_map(frame, areas, shown, view, ids)
-    bottom = add_key(content, shown, areas, bottom + view.pixels, ids)
+    top = bottom + view.pixels
+    if over:
+        add_overview(content, areas, lambda frame: _features(course, frame), view, (10, top + 10), ids)
+    bottom = add_key(content, shown, areas, top, ids, over)
     cut = not all(view.holds(area.picture) for area in areas)
     height = add_notes(content, areas, course, bottom, (text("relief.picture.cut"),) if cut else ())
     return _page(areas, list(content), height, ids)
@@ -91,7 +98,8 @@ def _page(areas: Sequence[ReliefArea], content: Sequence[Node], height: float, i
     say(page, "desc", describe(areas), id=ids("desc"))
     defs = add(page, "defs")
     add_patterns(defs, ids)
-    add(add(defs, "clipPath", id=ids("frame")), "rect", width=WIDTH, height=WIDTH)
+    for name, side in (("frame", WIDTH), ("over", OVERVIEW)):
+        add(add(defs, "clipPath", id=ids(name)), "rect", width=side, height=side)
     add(page, "rect", width=WIDTH, height=height, fill=PAPER)
     page.extend(content)
     return page
@@ -139,15 +147,17 @@ def _add_map(
         add_feature(clipped, feature, view, ids)
     for area in areas:
         add_area(clipped, area, view, ids)
-    for mark in marks:
+        if path := view.path(view.clip(where_not(area))):
+            add(clipped, "path", d=path, fill=ids.url("not"))
+    for mark in (*marks, *(arc for area in areas for arc in not_nearer_arcs(area) if arc not in marks)):
         add_line(clipped, mark, view)
-    tip = edge_towards(view, areas[0].reference, areas[0].hole, 10.0)
-    if tip is not None:
-        add_arrow_head(clipped, view.at(areas[0].reference), tip)
+    away = _away(areas, view)
+    for start, tip, _ in away:
+        add_arrow_head(clipped, start, tip)
     for mark in marks:
         if isinstance(mark, PointMark) and view.shows(mark.at):
             add_point(clipped, mark, view)
-    _add_labels(parent, areas, view, tip)
+    _add_labels(parent, areas, view, [(words, tip) for _, tip, words in away])
     _add_north(parent)
     _add_scale(parent, view)
     add(parent, "rect", {"fill": "none", **stroke(INK, 1)}, x=0.5, y=0.5, width=WIDTH - 1, height=WIDTH - 1)
@@ -164,16 +174,38 @@ def _features(course: Course | None, view: View) -> list[Feature]:
     return sorted(shown, key=lambda one: order.index(one.kind) if one.kind in FILLS else len(order))
 
 
-def _add_labels(parent: Node, areas: Sequence[ReliefArea], view: View, tip: XY | None) -> None:
-    wanted = _wanted(areas, view)
-    if tip is not None:
-        apart = next((one.metres for one in areas[0].measures if one.end is Role.HOLE), None)
-        wanted.append((mark_words(Role.HOLE) + (f" {apart:.0f} m" if apart is not None else ""), tip))
+def _away(areas: Sequence[ReliefArea], view: View) -> list[tuple[XY, XY, str]]:
+    """Return the arrows to what lies outside the frame: the hole, and a ball or point that is far off.
+
+    Each is where it starts and ends in the picture, and how far it is in words.
+    """
+    arrows = []
+    for mark in dict.fromkeys(mark for area in areas for mark in area.construction):
+        if not isinstance(mark, PointMark) or mark.role not in {Role.HOLE, *LESSER}:
+            continue
+        tip = edge_towards(view, areas[0].reference, mark.at, 10.0)
+        if tip is not None:
+            metres = distance(areas[0].reference, mark.at)
+            words = text("relief.label.away", words=mark_words(mark.role), metres=metres)
+            arrows.append((view.at(areas[0].reference), tip, words))
+    return arrows
+
+
+def _add_labels(
+    parent: Node, areas: Sequence[ReliefArea], view: View, away: Sequence[tuple[str, XY]]
+) -> None:
+    wanted = [*_wanted(areas, view), *away]
     taken = [
         Box(WIDTH - 44, 0, WIDTH, 62),
         Box(0, WIDTH - 34, 12 + view.scale_bar() * view.scale + 12, WIDTH),
     ]
-    covered = [view.drawn(area.polygon) for area in areas if not area.is_spot]
+    covered = [
+        view.drawn(shape)
+        for area in areas
+        if not area.is_spot
+        for shape in (area.polygon, where_not(area))
+        if not shape.is_empty
+    ]
     lines = [line_in_picture(mark, view) for area in areas for mark in area.construction]
     for label in place_labels(wanted, view.pixels, taken, covered, [one for one in lines if one is not None]):
         if label.leader:
@@ -186,23 +218,17 @@ def _add_labels(parent: Node, areas: Sequence[ReliefArea], view: View, tip: XY |
 def _wanted(areas: Sequence[ReliefArea], view: View) -> list[tuple[str, XY]]:
     """Return the labels of the points shown, each with its place; marks at one place share a label."""
     wanted: list[tuple[str, XY]] = []
-    for number, area in enumerate(areas, 1):
-        for mark in reversed(area.construction):
-            if not isinstance(mark, PointMark) or not view.shows(mark.at):
-                continue
-            words, at = label_words(mark.role, area, number if len(areas) > 1 else None), view.at(mark.at)
-            same = next((i for i, (_, other) in enumerate(wanted) if _apart(other, at) < _ONE_MARK), None)
-            if same is None:
-                wanted.append((words, at))
-            elif words not in wanted[same][0]:
-                both = text("relief.label.both", first=wanted[same][0], second=words)
-                wanted[same] = (both, wanted[same][1])
-    first = areas[0]
-    if first.radius:
-        x, y = view.at(first.reference)
-        size = size_words(first.option.club_lengths or 0, first.club_length)
-        wanted.append((size, (x, y + first.radius * view.scale)))
-    return wanted
+    for words, place in point_labels(areas):
+        if not view.shows(place):
+            continue
+        at = view.at(place)
+        same = next((i for i, (_, other) in enumerate(wanted) if _apart(other, at) < _ONE_MARK), None)
+        if same is None:
+            wanted.append((words, at))
+        elif words not in wanted[same][0]:
+            both = text("relief.label.both", first=wanted[same][0], second=words)
+            wanted[same] = (both, wanted[same][1])
+    return wanted + [(words, view.at(place)) for words, place in size_labels(areas) if view.shows(place)]
 
 
 def _apart(one: XY, other: XY) -> float:

@@ -1,13 +1,12 @@
 """What stands below the map of a drawing: the key, the distances to check, what was taken for granted."""
 
-import re
 from collections.abc import Sequence
 
 from marram.course.model import Course, Feature
 from marram.relief.areas.construction import PointMark
 from marram.relief.areas.relief_area import ReliefArea
-from marram.relief.geometry.outline import XY
-from marram.relief.pictures.markup import Attributes, Ids, Node, add, say
+from marram.relief.pictures.lettering import MARGIN, ROW, SMALL, WIDTH, wrapped, write
+from marram.relief.pictures.markup import Attributes, Ids, Node, add
 from marram.relief.pictures.picture_words import (
     assumed_words,
     ground_words,
@@ -15,45 +14,53 @@ from marram.relief.pictures.picture_words import (
     mark_words,
     measure_words,
 )
-from marram.relief.pictures.styles import AREA, EDGES, INK, LINES, OWN_EDGE, PAPER, fill_of, stroke
+from marram.relief.pictures.styles import AREA, EDGES, INK, LINES, OWN_EDGE, fill_of, stroke
 from marram.relief.pictures.type_width import text_width
-
-WIDTH = 390.0
-"""Picture units across: a usual phone."""
-SMALL = 14.0
-"""Picture units: the height of letters below the map."""
-ROW = 21.0
-"""Picture units from one line of text to the next."""
-_MARGIN = 10.0
-_UNIT = re.compile(r"(?<=\d) (?=(m|yd)\b)")
-"""The space between a number and its unit, which the end of a line never parts."""
+from marram.relief.pictures.wanted import area_names
+from marram.relief.pictures.where_not import not_nearer_arcs, where_not
+from marram.words.texts import text
 
 
-def write(parent: Node, text: str, at: XY, size: float, *, anchor: str = "start", bold: bool = False) -> None:
-    """Write a line of text with a light edge around the letters, legible on any pattern."""
-    halo = {**stroke(PAPER, 4), "stroke-linejoin": "round", "paint-order": "stroke"}
-    weight = {"font-weight": "700"} if bold else {}
-    place: Attributes = {"text-anchor": anchor, **weight, **halo}
-    say(parent, "text", text, place, x=at[0], y=at[1], font_size=size, fill=INK)
-
-
-def add_key(
-    parent: Node, features: Sequence[Feature], areas: Sequence[ReliefArea], top: float, ids: Ids
+def add_key(  # noqa: PLR0917 - what is drawn, and where
+    parent: Node,
+    features: Sequence[Feature],
+    areas: Sequence[ReliefArea],
+    top: float,
+    ids: Ids,
+    beside: float = 0.0,
 ) -> float:
-    """Draw the key, what each pattern and line means, in two columns; return where it ends."""
-    x, y = _MARGIN, top + 8
+    """Draw the key, what each pattern and line means, in two columns; return where it ends.
+
+    Args:
+        parent: what it is added to.
+        features: the features of the map that the drawing shows.
+        areas: the relief areas.
+        top: where the key begins.
+        ids: the ids of the drawing.
+        beside: the side of the overview that stands at the left: beside it there is one column.
+    """
+    x, y, foot = MARGIN, top + 8, top + 8 + beside
     for style, words, is_area in _entries(features, areas, ids):
-        wide = 36 + text_width(words, SMALL, bold=False) > WIDTH / 2 - _MARGIN
-        if wide and x > _MARGIN:
-            x, y = _MARGIN, y + ROW
+        narrow = beside > 0 and y + ROW <= foot
+        if beside and not narrow and y < foot:
+            x, y = MARGIN, foot + 6
+        left = 2 * MARGIN + beside if narrow else MARGIN
+        x = max(x, left)
+        wide = narrow or 36 + text_width(words, SMALL, bold=False) > WIDTH / 2 - MARGIN
+        if wide and x > left:
+            x, y = left, y + ROW
         swatch = f"M{x:g} {y + 2:g}h24v13h-24z" if is_area else f"M{x:g} {y + 9:g}h24"
         add(parent, "path", style, d=swatch)
-        write(parent, words, (x + 32, y + 14), SMALL)
-        if x > _MARGIN or wide:
-            x, y = _MARGIN, y + ROW
+        for row in wrapped(words, SMALL, width=WIDTH - x - 32 - MARGIN):
+            write(parent, row, (x + 32, y + 14), SMALL)
+            y += ROW
+        y -= ROW
+        if x > left or wide:
+            x, y = MARGIN, y + ROW
         else:
             x += WIDTH / 2
-    return (y if x == _MARGIN else y + ROW) + 4
+    end = y if x == MARGIN else y + ROW
+    return max(end, foot if beside else 0.0) + 4
 
 
 def _entries(
@@ -62,11 +69,16 @@ def _entries(
     entries = []
     if not areas[0].is_spot:
         entries.append(({**stroke(AREA, 2), "fill": ids.url("area")}, kind_words(areas[0].kind), True))
+    if any(not where_not(area).is_empty for area in areas):
+        entries.append(({**stroke(INK, 1), "fill": ids.url("not")}, text("relief.mark.where_not"), True))
     for kind in dict.fromkeys(one.kind for one in features):
         style = fill_of(kind, ids)
         entries.append((style if kind in EDGES else {**style, **OWN_EDGE}, ground_words(kind), True))
     roles = dict.fromkeys(
-        mark.role for area in areas for mark in area.construction if not isinstance(mark, PointMark)
+        mark.role
+        for area in areas
+        for mark in (*area.construction, *not_nearer_arcs(area))
+        if not isinstance(mark, PointMark)
     )
     return [*entries, *((LINES[role], mark_words(role), False) for role in roles if role in LINES)]
 
@@ -76,8 +88,8 @@ def add_notes(
 ) -> float:
     """Write the distances to check, what was taken for granted, and the map's credit line; return where they end."""
     lines = []
-    for number, area in enumerate(areas, 1):
-        which = f"{number}: " if len(areas) > 1 else ""
+    for number, (area, name) in enumerate(zip(areas, area_names(areas), strict=True), 1):
+        which = text("relief.measure.which", number=number, name=name) if name else ""
         lines += [which + measure_words(one) for one in area.measures]
     if not areas[0].is_spot:
         lines.append(f"{sum(area.area_m2 for area in areas):.1f} m²")
@@ -87,17 +99,5 @@ def add_notes(
         lines.append(course.credit)
     rows = [row for line in dict.fromkeys(lines) for row in wrapped(line, SMALL)]
     for number, row in enumerate(rows):
-        write(parent, row, (_MARGIN, top + 14 + number * ROW), SMALL)
+        write(parent, row, (MARGIN, top + 14 + number * ROW), SMALL)
     return top + len(rows) * ROW + 8
-
-
-def wrapped(line: str, size: float, *, bold: bool = False) -> list[str]:
-    """Return a line of text as rows no wider than the picture."""
-    rows = [""]
-    for word in _UNIT.sub("\u00a0", line).split(" "):
-        longer = f"{rows[-1]} {word}".strip()
-        if text_width(longer, size, bold=bold) > WIDTH - 2 * _MARGIN and rows[-1]:
-            rows.append(word)
-        else:
-            rows[-1] = longer
-    return rows

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from marram.course.model import Course
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.pictures.drawing import figure, title
-from marram.relief.pictures.legend import WIDTH
+from marram.relief.pictures.lettering import WIDTH
 from marram.relief.pictures.markup import Ids, add, root, written
 from marram.relief.pictures.styles import PAPER
 
@@ -13,8 +13,8 @@ GAP = 12.0
 """Picture units between two drawings."""
 SIDE_BY_SIDE = 2
 """Drawings in a row: as many as stay legible at arm's length on a sheet of paper or a screen (a choice of ours)."""
-TYPE = {"font-family": "system-ui, sans-serif", "fill": "none"}
-"""The type of a page that stands by itself."""
+TYPE = {"font-family": "Atkinson Hyperlegible Next, system-ui, sans-serif", "fill": "none"}
+"""The type of a page that stands by itself: that of the desk and of the printed sheets."""
 
 
 def sheet_svg(drawings: Sequence[Sequence[ReliefArea]], course: Course | None = None) -> str:

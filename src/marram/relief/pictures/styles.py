@@ -55,6 +55,7 @@ PATTERNS: dict[str, Pattern] = {
     "repair": Pattern(8, 8, {"fill": "#e6e3f2"}, "M4 1V7M1 4H7", stroke("#4d4670", 1.2)),
     "water": Pattern(12, 8, {"fill": "#d5e6f0"}, "M0 4q3 -4 6 0t6 0", stroke(WATER, 1.2)),
     "noplay": Pattern(10, 10, {"fill": "#ecdcea"}, "M2 2L8 8M8 2L2 8", stroke(INK, 1)),
+    "not": Pattern(7, 7, {"fill": PAPER, "fill-opacity": ".35"}, "M0 0V7", stroke(INK, 1.2), -45),
     "out": Pattern(12, 12, {"fill": "#ffffff"}, "M0 0V12", stroke(INK, 1), 45),
 }
 
@@ -81,6 +82,13 @@ EDGES: dict[Kind, Attributes] = {
     Kind.WATER: stroke(RED, 2, "9 4"),
     Kind.YELLOW_PENALTY_AREA: stroke(YELLOW, 3, "2 4"),
     Kind.DROPPING_ZONE: stroke(INK, 2),
+    Kind.FAIRWAY: stroke("#5b7a35", 1.2),
+    Kind.TEEING_AREA: stroke("#33561f", 1.2),
+    Kind.PATH: stroke("#55524d", 1.2),
+    Kind.OBSTRUCTION: stroke(INK, 2),
+    Kind.GROUND_UNDER_REPAIR: stroke("#4d4670", 2),
+    Kind.TEMPORARY_WATER: stroke(WATER, 2),
+    Kind.OUT_OF_BOUNDS: stroke(INK, 2.5, "1 5"),
     Kind.PUTTING_GREEN: stroke("#33561f", 1.5),
     Kind.BUNKER: stroke("#6d5a2c", 1.5),
     Kind.BOUNDARY: stroke(INK, 3, "5 3"),
@@ -92,7 +100,7 @@ OWN_EDGE = stroke(INK, 1)
 """The outline, in the key alone, of an area that has none on the map."""
 
 ON_LINES: dict[Kind, Attributes] = {
-    Kind.PATH: stroke("#8d8a84", 3),
+    Kind.PATH: stroke("#55524d", 3),
     Kind.OBSTRUCTION: stroke(INK, 3),
     Kind.WATER: stroke(WATER, 3),
 }

@@ -133,7 +133,7 @@ def overview_of(areas: Sequence[ReliefArea], pixels: float) -> View:
     """Return the frame that shows every point and the hole, and of the area as much again at most."""
     held = [
         (*mark.at, *mark.at) for area in areas for mark in area.construction if isinstance(mark, PointMark)
-    ] + [(*area.hole, *area.hole) for area in areas]
+    ] + [(*at, *at) for area in areas for at in (area.hole, area.reference)]
     far = _extent(_around(held)) / 2
     held += _cut([area.picture.bounds for area in areas], held, far)
     return _square(_around(held), _OVERVIEW_ROOM, _LEAST, pixels)

@@ -15,6 +15,10 @@ _ON = 6.0
 """Metres: how far beyond the outermost points the arc about the hole is drawn."""
 
 
+_SEEN = 0.01
+"""Square metres: a smaller rest is a sliver along a line, not a place (a number of our own: 10 cm by 10 cm)."""
+
+
 def where_not(area: ReliefArea) -> BaseGeometry:
     """Return the part within the club-lengths that the other limits take away; empty where there is none."""
     size = next((one for one in area.limits if isinstance(one, WithinDistance)), None)
@@ -22,7 +26,8 @@ def where_not(area: ReliefArea) -> BaseGeometry:
         return shapely.Polygon()
     (x, y), r = size.centre, size.radius
     whole = size.cut(shapely.box(x - r, y - r, x + r, y + r))
-    return areal(shapely.difference(whole, area.polygon))
+    rest = areal(shapely.difference(whole, area.polygon))
+    return rest if rest.area > _SEEN else shapely.Polygon()
 
 
 def not_nearer_arcs(area: ReliefArea) -> tuple[ArcMark, ...]:

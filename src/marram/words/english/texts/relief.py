@@ -89,6 +89,7 @@ TEXTS: dict[str, str] = {
     # Measures
     "measure.length": "{metres} m ({yards} yd)",
     "measure.club_lengths": "club-lengths: {both}",
+    "measure.which": "{number}, {name}: ",
     "measure.between": "{start} to {end}: {both}, {bearing:.0f}°",
     # How to measure a relief area on the ground
     "measuring.from_ball": "The point is {length} from where the ball lies, {way}.",

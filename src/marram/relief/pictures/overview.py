@@ -1,0 +1,77 @@
+"""The small overview beside a drawing's key: the whole way to the hole, with the frame of the drawing in it."""
+
+from collections.abc import Callable, Sequence
+
+from marram.course.model import Feature
+from marram.relief.areas.construction import LineMark, PointMark, Role
+from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.pictures.labels import SIZE
+from marram.relief.pictures.lettering import SMALL, write
+from marram.relief.pictures.marks import add_area, add_feature, add_line, add_point
+from marram.relief.pictures.markup import Ids, Node, add
+from marram.relief.pictures.styles import GROUND, INK, PAPER, stroke
+from marram.relief.pictures.view import View, overview_of
+
+SIDE = 132.0
+"""Picture units: the side of the overview."""
+_LEAST_FRAME = 7.0
+"""Picture units: the frame of the drawing is marked no smaller than this."""
+_SHOWN = frozenset({Role.LINE_TO_HOLE, Role.DROP_LINE, Role.REFERENCE_LINE, Role.CORRIDOR_EDGE})
+
+
+def needs_overview(areas: Sequence[ReliefArea], view: View) -> bool:
+    """Return whether anything that matters lies outside the frame: the hole as a rule."""
+    points = [mark.at for area in areas for mark in area.construction if isinstance(mark, PointMark)]
+    return not all(view.shows(at) for at in (*points, *(area.hole for area in areas)))
+
+
+def add_overview(  # noqa: PLR0917 - what is drawn, and where
+    parent: Node,
+    areas: Sequence[ReliefArea],
+    features: Callable[[View], Sequence[Feature]],
+    view: View,
+    corner: tuple[float, float],
+    ids: Ids,
+) -> None:
+    """Draw the overview with its upper left corner at a place of the drawing.
+
+    Args:
+        parent: what it is added to.
+        areas: the relief areas of the drawing.
+        features: the features of the map that a frame shows.
+        view: the frame of the drawing, which is marked.
+        corner: where the overview stands.
+        ids: the ids of the drawing.
+    """
+    over = overview_of(areas, SIDE)
+    page = add(parent, "g", transform=f"translate({corner[0]:g} {corner[1]:g})")
+    clipped = add(page, "g", clip_path=ids.url("over"))
+    add(clipped, "rect", width=SIDE, height=SIDE, fill=GROUND)
+    for feature in features(over):
+        add_feature(clipped, feature, over, ids)
+    for area in areas:
+        if not area.is_spot:
+            add_area(clipped, area, over, ids)
+    marks = [mark for area in areas for mark in area.construction]
+    for mark in marks:
+        if isinstance(mark, LineMark) and mark.role in _SHOWN:
+            add_line(clipped, mark, over)
+    for mark in marks:
+        if isinstance(mark, PointMark) and mark.role in {Role.HOLE, Role.BALL}:
+            add_point(clipped, mark, over)
+    _add_frame(clipped, view, over)
+    length, y = over.scale_bar(), SIDE - 6
+    bar = f"M8 {y - 4:g}V{y:g}H{8 + length * over.scale:.1f}V{y - 4:g}"
+    add(page, "path", stroke(PAPER, 5), d=bar)
+    add(page, "path", stroke(INK, 1.8), d=bar)
+    write(page, f"{length:g} m", (8, y - 7), min(SMALL, SIZE), bold=True)
+    edge = {"fill": "none", **stroke(INK, 1)}
+    add(page, "rect", edge, x=0.5, y=0.5, width=SIDE - 1, height=SIDE - 1)
+
+
+def _add_frame(parent: Node, view: View, over: View) -> None:
+    x, y = over.at((view.left + view.size / 2, view.bottom + view.size / 2))
+    side = max(view.size * over.scale, _LEAST_FRAME)
+    place = {"x": x - side / 2, "y": y - side / 2, "width": side, "height": side}
+    for style in (stroke(PAPER, 4.5), stroke(INK, 2)):
+        add(parent, "rect", {"fill": "none", **style}, **place)
