@@ -243,3 +243,41 @@ def test_convex_pieces_make_up_the_whole(shape):
     assert sum(one.area for one in pieces) == pytest.approx(shape.area)
     assert all(one.convex_hull.area == pytest.approx(one.area) for one in pieces)
     assert shapely.union_all(pieces).area == pytest.approx(shape.area)
+
+
+@settings(max_examples=30, deadline=None)
+@given(
+    radius=st.floats(0.5, 8),
+    corners=st.integers(3, 40),
+    turn=st.floats(0, 6.3),
+    away=st.floats(0.1, 20),
+    bearing=st.floats(0, 6.3),
+)
+def test_water_about_the_hole_leaves_no_line_of_play_clear(radius, corners, turn, away, bearing):
+    """Every line to a hole that lies in water runs over it: no place is clear, not even on the ray through a corner."""
+    hole = (0.0, 0.0)
+    ball = (away * cos(bearing), away * sin(bearing))
+    ring = [
+        (radius * cos(turn + 2 * pi * i / corners), radius * sin(turn + 2 * pi * i / corners))
+        for i in range(corners)
+    ]
+    water = Outline(shapely.Polygon(ring))
+
+    assert nearest_point(ball, [LineOfPlayOn((water,), hole)], hole, farthest=60.0) is None
+
+
+@settings(max_examples=30, deadline=None)
+@given(
+    middle=st.tuples(st.floats(-6, 6), st.floats(2.5, 9)),
+    half=st.tuples(st.floats(0.2, 2), st.floats(0.2, 2)),
+    ball=st.tuples(st.floats(-8, 8), st.floats(5, 20)),
+)
+def test_the_line_of_play_from_a_place_found_runs_over_no_water(middle, half, ball):
+    """The water shrunk by a tenth of a millimetre meets no line from the place found to the hole."""
+    x, y = middle
+    water = shapely.box(x - half[0], y - half[1], x + half[0], y + half[1])
+    found = nearest_point(ball, [LineOfPlayOn((Outline(water),), (0.0, 0.0))], (0.0, 0.0), farthest=60.0)
+
+    assert found is not None
+    for place in found.points:
+        assert not shapely.LineString([place, (0.0, 0.0)]).intersects(water.buffer(-1e-4))

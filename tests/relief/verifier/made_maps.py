@@ -161,6 +161,10 @@ def several_ways(seed):
     end = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "1").coords[-1]
     d.add(d.blob(end[0] + 6, end[1] - 3, 2), marram="temporary_water")
     d.add(d.blob(end[0] - 12, end[1] - 4, 2), marram="temporary_water")
+    second = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "2").coords[-1]
+    d.add(
+        Point(second).buffer(4, quad_segs=4), marram="temporary_water"
+    )  # about the hole: no line of play is clear
     return d.document()
 
 

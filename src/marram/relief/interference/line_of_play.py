@@ -16,6 +16,9 @@ from marram.relief.interference.interference import Booleans
 _BEHIND = 4.0
 """How far the shadow of a corner is drawn on, in reaches: beyond all that a search looks at."""
 
+_TOUCHED = 10 * ROUNDING
+"""Metres: a corner no further from the line is taken as touched by it."""
+
 
 @dataclass(frozen=True, eq=False)
 class LineOfPlayOn:
@@ -79,14 +82,23 @@ class PreparedLine:
         return free
 
     def outside(self, place: XY) -> bool:
-        """Return whether neither the place nor the middle of its line to the hole is inside a condition.
+        """Return whether neither the place nor its line to the hole is inside a condition anywhere.
 
-        A line that cuts no edge may still run through a condition, entering exactly at corners.
+        A line that cuts no edge may still run through a condition, entering exactly at corners: between two corners
+        that it touches it is all inside or all outside, so one place of each stretch tells.
         """
-        x, y = place[0] + self._ball[0], place[1] + self._ball[1]
-        middle_x, middle_y = (x + self._whole.hole[0]) / 2, (y + self._whole.hole[1]) / 2
+        at = np.array(place)
+        way = self._hole - at
+        length = float(np.hypot(*way))
+        along = way / max(length, ROUNDING)
+        corners = self._edges[:, :2] - at
+        ahead = corners @ along
+        touched = (np.abs(corners @ (-along[1], along[0])) <= _TOUCHED) & (ahead > 0) & (ahead < length)
+        stops = np.unique(np.concatenate(([0.0, length], ahead[touched])))
+        middles = np.concatenate(([0.0], (stops[1:] + stops[:-1]) / 2))
+        x, y = (at + self._ball + middles[:, None] * along).T.tolist()
         return not any(
-            one.holds(*at) and one.depth(*at) > ROUNDING
+            one.holds(*on_line) and one.depth(*on_line) > ROUNDING
             for one in self._whole.conditions
-            for at in ((x, y), (middle_x, middle_y))
+            for on_line in zip(x, y, strict=True)
         )
