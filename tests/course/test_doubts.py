@@ -1,6 +1,7 @@
 """What a map cannot know is said: the reasons to look on the ground."""
 
-from shapely.geometry import LineString, box
+import pytest
+from shapely.geometry import LineString, Point, box
 
 from marram.course.lies.areas import Area, PenaltyColour, area_at
 from marram.course.lies.doubts import DoubtKind
@@ -75,6 +76,30 @@ def test_a_path_of_unknown_width_is_a_doubt_beside_it() -> None:
     links = course(BOUNDARY, GREEN, path)
     assert kinds(area_at(links, 32, 0, 1)) == {DoubtKind.PATH_WITHOUT_WIDTH}
     assert area_at(links, 34, 0, 1).certain
+
+
+@pytest.mark.parametrize(
+    ("geometry", "half"),
+    [(Point(30, 0), 0.25), (LineString([(30, -50), (30, 50)]), 0.15)],
+    ids=["post", "wall"],
+)
+def test_an_obstruction_of_unknown_size_is_taken_as_usual_and_told(geometry, half) -> None:
+    """A post half a metre across, a wall of 30 cm: a ball just touching it is on it, one just beyond is not; both are told."""
+    links = course(BOUNDARY, GREEN, feature(Kind.OBSTRUCTION, geometry, "thing"))
+    touching, beyond = (area_at(links, 30 + half + RADIUS + more, 0, 1) for more in (-0.001, 0.001))
+    assert [one.ident for one in touching.conditions] == ["thing"]
+    assert beyond.conditions == ()
+    assert DoubtKind.OBSTRUCTION_WITHOUT_SIZE in kinds(touching) & kinds(beyond)
+    sized = feature(Kind.OBSTRUCTION, Point(30, 0), "thing", tags={"width": "2"})
+    reading = area_at(course(BOUNDARY, GREEN, sized), 30.9, 0, 1)
+    assert [one.ident for one in reading.conditions] == ["thing"]
+    assert DoubtKind.OBSTRUCTION_WITHOUT_SIZE not in kinds(reading)
+
+
+def test_a_building_mapped_as_a_point_covers_no_ground() -> None:
+    """How large a building is nobody can tell from a point."""
+    house = feature(Kind.OBSTRUCTION, Point(30, 0), "house", tags={"building": "yes"})
+    assert area_at(course(BOUNDARY, GREEN, house), 30, 0, 1).conditions == ()
 
 
 def test_a_path_of_unknown_surface_is_a_doubt_on_it() -> None:

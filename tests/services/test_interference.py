@@ -192,3 +192,27 @@ def test_where_f3_is_in_force_repair_and_the_path_it_adjoins_are_left_together()
     both = PAVED.geometry.union(REPAIR.geometry)
     assert all(both.distance(Point(area.reference)) > 0 for area in option.areas)
     assert len(option.notes) == 1
+
+
+ZONE = Feature(Kind.NO_PLAY_ZONE, "zone", box(-30, 40, -24, 46))
+
+
+@pytest.mark.parametrize("year", [2019, 2023])
+def test_a_ball_in_a_no_play_zone_must_be_dropped_clear_of_it(year: int) -> None:
+    """Rule 16.1f(1) is chosen, playing on is not offered, and the area drawn is clear of the zone."""
+    ruled, options = drawn(course(ZONE), (-27.0, 43.0), year=year, hand="right")
+
+    assert ruled.asked.what == "no_play_zone"
+    assert ruled.result.action is Action.TAKE_RELIEF
+    (area,) = (area for option in options for area in option.areas)
+    assert area.polygon.intersection(ZONE.geometry).area < 1e-9
+
+
+def test_a_no_play_zone_in_a_penalty_area_counts_there_too() -> None:
+    """Rule 17.1e(1): a ball in the zone must be played from outside the penalty area, with penalty relief."""
+    water = Feature(Kind.RED_PENALTY_AREA, "water", box(-40, 30, -20, 60))
+    ruled, _ = drawn(course(water, ZONE), (-27.0, 43.0), hand="right")
+
+    assert ruled.asked.what == "no_play_zone"
+    assert ruled.result.action is Action.TAKE_RELIEF
+    assert {option.citation for option in ruled.result.relief} == {"17.1d(1)", "17.1d(2)", "17.1d(3)"}

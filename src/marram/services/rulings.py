@@ -13,13 +13,20 @@ from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
 from marram.rules.result import Result
 from marram.services.conditions import Conditions
-from marram.services.interference import CONDITION, WRONG_GREEN, interfering
+from marram.services.interference import CONDITION, NO_PLAY_ZONE, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
 from marram.services.places import Places
 from marram.words.sheet import Sheet, sheet
 
 PREMISES: dict[str, dict[str, str]] = {
     WRONG_GREEN: {"only_by_unreasonable_choice": "no", "played_despite_wrong_green": "no"},
+    NO_PLAY_ZONE: {
+        "only_by_unreasonable_choice": "no",
+        "stroke_unreasonable_anyway": "no",
+        "played_despite_zone": "no",
+        "last_stroke_from_penalty_area": "no",
+        "nearest_point_exists": "yes",
+    },
     "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
     "ball_near_boundary": {"provisional_state": "not_played", "last_stroke_from_penalty_area": "no"},
     "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
@@ -139,16 +146,17 @@ def rule_at_place(course: Course, asked: Asked) -> Ruled:
 def _what_interferes(
     course: Course, asked: Asked, lie: Lie, ball: XY
 ) -> tuple[str | None, Mapping[str, str]]:
-    """Return the incident and the facts of what interferes with a ball on the course; a wrong green goes first.
+    """Return the incident and the facts of what interferes with a ball on the course; where relief must be taken goes first.
 
-    Relief from a wrong green must be taken; from an abnormal course condition it may be. In a penalty area and out
-    of bounds the place itself says what happened.
+    Relief from a wrong green and a no play zone must be taken; from an abnormal course condition it may be. In a penalty
+    area only a no play zone counts (Rule 17.1e); out of bounds the place itself says what happened.
     """
     assert lie.place is not None
     assert lie.hole is not None
-    if lie.place.area in (None, Area.PENALTY_AREA):
+    if lie.place.area is None:
         return None, {}
-    for what in (WRONG_GREEN, CONDITION):
+    in_penalty_area = lie.place.area is Area.PENALTY_AREA
+    for what in (NO_PLAY_ZONE,) if in_penalty_area else (WRONG_GREEN, NO_PLAY_ZONE, CONDITION):
         found = interfering(course, lie.hole.number, ball, what, conditions=asked.conditions, tall=asked.tall)
         if found:
             return what, found[0].facts

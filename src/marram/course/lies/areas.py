@@ -145,8 +145,7 @@ def area_at(course: Course, x: float, y: float, hole: int, *, accuracy: float = 
 
 def _conditions(ground: HoleGround, place: Point) -> tuple[Feature, ...]:
     areas = ground.within(place, TOUCH, "conditions")
-    spots = (spot for spot in ground.spots if spot.geometry.dwithin(place, TOUCH))
-    return (*(feature for area in areas for feature in area.touching(place, TOUCH)), *spots)
+    return tuple(feature for area in areas for feature in area.touching(place, TOUCH))
 
 
 def area_at_degrees(

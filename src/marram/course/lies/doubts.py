@@ -51,6 +51,7 @@ class DoubtKind(Enum):
     PATH_WITHOUT_SURFACE = "path_without_surface"
     """The ball is on a path that may have no artificial surface and so be no obstruction."""
     PATH_WITHOUT_WIDTH = "path_without_width"
+    OBSTRUCTION_WITHOUT_SIZE = "obstruction_without_size"
     """A path is near of which the map knows only the middle."""
 
 
@@ -91,6 +92,7 @@ class Reading:
             *self._water(),
             *self._bounds(),
             *self._paths(),
+            *self._obstructions(),
         )
 
     def _accuracy(self) -> Iterator[Doubt]:
@@ -213,6 +215,25 @@ class Reading:
                         width=width,
                     ),
                     path,
+                )
+
+    def _obstructions(self) -> Iterator[Doubt]:
+        near = (
+            thing
+            for area in self.ground.within(self.place, NEAR_PATH, "conditions")
+            if area.kind is Kind.OBSTRUCTION
+            for thing in area.touching(self.place, NEAR_PATH)
+        )
+        for thing in near:
+            if (width := assumed_width(thing)) is not None:
+                yield Doubt(
+                    DoubtKind.OBSTRUCTION_WITHOUT_SIZE,
+                    said(
+                        "the middle of an obstruction of unknown size is {away:.1f} m away: it is taken as {width:g} m across",
+                        away=thing.geometry.distance(self.place),
+                        width=width,
+                    ),
+                    thing,
                 )
 
 

@@ -43,6 +43,13 @@ ASSUMED_WIDTH: dict[Kind, float] = {Kind.WATER: 2.0, Kind.PATH: 2.5, Kind.OBSTRU
 """Metres: the same for lines whose tags say no more than that they are water, a path or an obstruction such as a wall
 (own choice)."""
 
+ASSUMED_ACROSS = 0.5
+"""Metres: how far across an obstruction is taken to be that is mapped as a point, such as a post or a manhole (own choice,
+said with every answer that rests on it)."""
+
+ROUND = 16
+"""Corners in a quarter of the circle that such an obstruction is taken as."""
+
 
 @dataclass(frozen=True, eq=False, slots=True)
 class Extent:
@@ -62,10 +69,12 @@ class Extent:
 
 
 def assumed_width(feature: Feature) -> float | None:
-    """Return the width that is assumed for a feature drawn as a line without one, metres; ``None`` for any other.
+    """Return the width that is assumed for a feature drawn as a line or point without one, metres; ``None`` for any other.
 
     A coastline has no width: it is the edge of the sea.
     """
+    if _is_spot(feature):
+        return ASSUMED_ACROSS if width_of(feature) is None else None
     if (
         not _is_line(feature.geometry)
         or feature.kind not in ASSUMED_WIDTH
@@ -78,11 +87,14 @@ def assumed_width(feature: Feature) -> float | None:
 
 
 def extents(features: Iterable[Feature]) -> tuple[Extent, ...]:
-    """Return the ground that features cover; a point, and a line that has no width, cover none and are left out."""
+    """Return the ground that features cover; what has no width covers none and is left out, such as a tree."""
     found = []
     for feature in features:
         width = assumed_width(feature)
-        if width is not None:
+        if _is_spot(feature):
+            half = (width or width_of(feature) or 0.0) / 2
+            found.append(Extent(feature, shapely.buffer(feature.geometry, half, quad_segs=ROUND)))
+        elif width is not None:
             middles, half = _lines(feature.geometry), width / 2
             found.append(Extent(feature, strip(feature.geometry, half), middles, half))
         elif feature.geometry.area > 0:
@@ -90,6 +102,13 @@ def extents(features: Iterable[Feature]) -> tuple[Extent, ...]:
             half = (width_of(feature) or 0.0) / 2
             found.append(Extent(feature, feature.geometry, middles, half))
     return tuple(found)
+
+
+def _is_spot(feature: Feature) -> bool:
+    """Whether a feature is a small obstruction mapped as a point; how large a building is nobody can tell from one."""
+    tags = feature.tags
+    small = feature.kind is Kind.OBSTRUCTION and "building" not in tags and tags.get("golf") != "clubhouse"
+    return small and feature.geometry.geom_type in {"Point", "MultiPoint"}
 
 
 def _is_line(geometry: BaseGeometry) -> bool:

@@ -99,7 +99,6 @@ class HoleGround:
         wrong_greens: the greens that are not the hole's.
         fairways: the fairways of the hole: those mapped as its own, else those its line of play runs over.
         conditions: paths, obstructions, ground under repair, temporary water and no play zones.
-        spots: conditions mapped as points, which cover no ground.
         water: water that is not marked.
         idle_tees: tees that belong to no hole.
         kept: indexes of these areas, made when first asked for.
@@ -112,7 +111,6 @@ class HoleGround:
     wrong_greens: tuple[UnitedArea, ...]
     fairways: tuple[UnitedArea, ...]
     conditions: tuple[UnitedArea, ...]
-    spots: tuple[Feature, ...]
     water: tuple[UnitedArea, ...]
     idle_tees: tuple[UnitedArea, ...]
     kept: dict[str, Any] = field(default_factory=dict)
@@ -237,7 +235,6 @@ def _build(course: Course, hole: Hole) -> HoleGround:
         wrong_greens=tuple(green for green in shared.greens if green not in own),
         fairways=_fairways(shared.fairways, hole),
         conditions=shared.conditions,
-        spots=tuple(f for f in course.of(*TOUCHABLE) if f.geometry.geom_type in {"Point", "MultiPoint"}),
         water=shared.water,
         idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
     )
