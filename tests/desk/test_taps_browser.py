@@ -232,7 +232,7 @@ def test_no_answer_moves_away_from_a_finger_when_the_course_arrives(phone: Brows
     """What stands above the answers takes its room before the map is there, on a slow network too."""
     page = phone.new_page()
     held: list[Route] = []
-    page.route("**/api/course*", holding(held))
+    page.route("**/api/course/**", holding(held))
     page.goto("/ball?hole=9")
     drawn(page)
     before = page.locator("#panel").bounding_box()
@@ -252,7 +252,7 @@ def test_an_option_chosen_before_the_course_is_there_is_brought_out(
     """A tap on "Show on the map" is not lost while the map is on its way."""
     page = phone.new_page()
     held: list[Route] = []
-    page.route("**/api/course*", holding(held))
+    page.route("**/api/course/**", holding(held))
     page.goto(
         f"/case?hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&what=ball_in_penalty_area"
         "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"

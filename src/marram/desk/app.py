@@ -5,7 +5,6 @@ from pathlib import Path
 from typing import Any
 
 from fastapi import FastAPI
-from fastapi.staticfiles import StaticFiles
 
 from marram import __version__
 from marram.course import load
@@ -15,9 +14,10 @@ from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.course.mending import register_mending
 from marram.desk.rooms import ROUTERS
+from marram.desk.shell.assets import DESK, ROOMS, AsItLies, ForEver
+from marram.desk.shell.compressing import Compressing
 from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
-from marram.desk.shell.templating import DESK, ROOMS
 from marram.desk.shell.workplace import Workplace, with_holes, workplaces
 from marram.services.event import Event, read_event
 from marram.services.holes import green_slopes
@@ -65,8 +65,10 @@ def create_app(
     green_slopes(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
     for room in ROOMS:
         if (folder := DESK / room / "static").is_dir():
-            app.mount(f"/static/{room}", StaticFiles(directory=folder), name=f"static-{room}")
+            app.mount(f"/static/{room}", AsItLies(directory=folder), name=f"static-{room}")
+            app.mount(f"/static/{{version}}/{room}", ForEver(room), name=f"kept-{room}")
     register(app)
+    app.add_middleware(Compressing)
     app.add_middleware(Guard, hosts=hosts)
     register_mending(app)
     for router in ROUTERS:

@@ -13,8 +13,9 @@ from fastapi.responses import Response
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.relief_view import relief_views
+from marram.desk.shell.assets import ASKED_ANEW, FOR_EVER
 from marram.desk.shell.workplace import Workplace, workplace, workplace_on
-from marram.errors import BadPlace, InputError, UnknownIncident
+from marram.errors import BadPlace, InputError, UnknownIncident, shown
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
@@ -36,6 +37,29 @@ def course(request: Request) -> Response:
     if request.headers.get("if-none-match") == desk.drawing_tag:
         return Response(status_code=304, headers=headers)
     return Response(desk.drawing, media_type="application/geo+json", headers=headers)
+
+
+@router.get("/course/{tag}/{part}")
+def course_part(request: Request, tag: str, part: str) -> Response:
+    """The course drawn for the map on the screen: ``overview``, ``hole-N`` or ``whole``; kept for ever under its tag."""
+    desk = workplace(request)
+    drawn = desk.map_parts.part(part)
+    if drawn is None:
+        raise BadPlace(
+            said(
+                "{part}: there is no such part of the drawing. Ask for overview, whole, or hole-7 for a hole of the "
+                "course.",
+                part=shown(part),
+            )
+        )
+    current = desk.drawing_tag.strip('"') == tag
+    headers = {
+        "ETag": f'"{desk.drawing_tag[1:-1]}-{part}"',
+        "Cache-Control": FOR_EVER if current else ASKED_ANEW,
+    }
+    if request.headers.get("if-none-match") == headers["ETag"]:
+        return Response(status_code=304, headers=headers)
+    return Response(drawn, media_type="application/geo+json", headers=headers)
 
 
 @router.get("/incidents")

@@ -7,7 +7,7 @@ from shapely import to_geojson
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.as_read import as_read
-from marram.course.model import Course, Kind
+from marram.course.model import Course, Feature, Kind
 
 DRAWN: tuple[Kind, ...] = (
     Kind.BOUNDARY,
@@ -35,29 +35,36 @@ DRAWN: tuple[Kind, ...] = (
 def course_drawing(course: Course) -> dict[str, Any]:
     """Return the course as a GeoJSON feature collection in degrees, in drawing order."""
     features = [
-        {
-            "type": "Feature",
-            "properties": {"kind": feature.kind.value, "name": feature.name, "holes": list(feature.holes)},
-            "geometry": in_degrees(course, ground),
-        }
-        for feature, ground in as_read(course, *DRAWN)
+        feature_drawn(feature, in_degrees(course, ground)) for feature, ground in as_read(course, *DRAWN)
     ]
+    return collection(course, features)
+
+
+def feature_drawn(feature: Feature, geometry: dict[str, Any]) -> dict[str, Any]:
+    """Return a feature as the drawing holds it."""
+    told = {"kind": feature.kind.value, "name": feature.name, "holes": list(feature.holes)}
+    return {"type": "Feature", "properties": told, "geometry": geometry}
+
+
+def collection(course: Course, features: list[dict[str, Any]]) -> dict[str, Any]:
+    """Return a drawing of these features, with the lines of play and the holes above them."""
+    every = [*features]
     for hole in course.holes.values():
         told = {"number": hole.number, "par": hole.par, "stroke_index": hole.stroke_index}
         line = {"kind": "line_of_play", "metres": round(hole.line.length), **told}
-        features.append({"type": "Feature", "properties": line, "geometry": in_degrees(course, hole.line)})
+        every.append({"type": "Feature", "properties": line, "geometry": in_degrees(course, hole.line)})
         pin = {"kind": "hole", **told}
-        features.append({"type": "Feature", "properties": pin, "geometry": in_degrees(course, hole.location)})
-    return {"type": "FeatureCollection", "marram": 1, "credit": course.credit, "features": features}
+        every.append({"type": "Feature", "properties": pin, "geometry": in_degrees(course, hole.location)})
+    return {"type": "FeatureCollection", "marram": 1, "credit": course.credit, "features": every}
 
 
-def in_degrees(course: Course, geometry: BaseGeometry) -> dict[str, Any]:
-    """Return a geometry in metres as a GeoJSON geometry in degrees."""
+def in_degrees(course: Course, geometry: BaseGeometry, places: int = 8) -> dict[str, Any]:
+    """Return a geometry in metres as a GeoJSON geometry in degrees, rounded to decimal places."""
     placed: dict[str, Any] = json.loads(to_geojson(course.plane.outward(geometry)))
-    placed["coordinates"] = rounded(placed["coordinates"])
+    placed["coordinates"] = rounded(placed["coordinates"], places)
     return placed
 
 
-def rounded(numbers: Any) -> Any:
-    """Return coordinates rounded to 8 places: about a millimetre on the ground."""
-    return round(numbers, 8) if isinstance(numbers, float) else [rounded(one) for one in numbers]
+def rounded(numbers: Any, places: int = 8) -> Any:
+    """Return coordinates rounded to decimal places; 8 are about a millimetre on the ground."""
+    return round(numbers, places) if isinstance(numbers, float) else [rounded(one, places) for one in numbers]

@@ -22,6 +22,7 @@ from marram.desk.competition.conditions import COOKIE
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
 from marram.desk.shell.map_drawing import course_drawing
+from marram.desk.shell.map_parts import WHOLE, MapParts, part_of
 from marram.desk.shell.templating import templates
 from marram.errors import InputError
 from marram.relief.place.place_facts import PlaceFacts
@@ -78,6 +79,19 @@ class Workplace:
     def drawing_tag(self) -> str:
         """A tag that changes with the drawing, so that a phone fetches it once."""
         return f'"{hashlib.sha256(self.drawing).hexdigest()[:20]}"'
+
+    @cached_property
+    def map_parts(self) -> MapParts:
+        """The drawing in parts, for a phone that fetches first what it shows."""
+        return MapParts(self.course)
+
+    def map_addresses(self, hole: int | None, day: date) -> dict[str, str]:
+        """Return where the map of a page is fetched: the part that it shows first, and the whole drawn finely."""
+        tag = self.drawing_tag.strip('"')
+        return {
+            name: f"/api/course/{tag}/{part}?on={day.isoformat()}"
+            for name, part in (("first", part_of(hole)), ("whole", WHOLE))
+        }
 
     def read(self, request: Request) -> CaseAddress:
         """Return the case that the address of this request holds."""
@@ -189,6 +203,8 @@ def show(
         desk = workplace(request)
     except InputError:  # a version of the map cannot be read: this is the page that says so
         desk = request.app.state.workplace
+    if map_state is not None and case is not None:
+        map_state = {**map_state, "course": desk.map_addresses(map_state["hole"], case.conditions.on)}
     here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
     return templates().TemplateResponse(
         request,

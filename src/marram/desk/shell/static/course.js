@@ -1,4 +1,4 @@
-// The ground of the course in layers, from the GeoJSON of /api/course, which comes in drawing order.
+// The ground of the course in layers, from the GeoJSON of the desk, which comes in drawing order.
 
 import { text } from "./words.js";
 
@@ -26,12 +26,13 @@ export function drawCourse(map, drawing) {
   }).addTo(map);
 
   const labels = L.layerGroup();
+  const flags = L.layerGroup().addTo(map);
   const numbers = new Map();
   for (const feature of drawing.features) {
     const { kind, name, number } = feature.properties;
     if (LABELLED.has(kind)) labels.addLayer(label(feature, called(text(`ground.${kind}`), name), kind));
     if (kind === "line_of_play") numbers.set(number, numberAt(feature).addTo(map));
-    if (kind === "hole") flag(feature).addTo(map);
+    if (kind === "hole") flags.addLayer(flag(feature));
   }
   const toggle = () => {
     if (map.getZoom() >= LABEL_ZOOM && map.getZoom() < NEAR_ZOOM) labels.addTo(map);
@@ -42,6 +43,12 @@ export function drawCourse(map, drawing) {
   toggle();
   return {
     bounds: ground.getBounds(),
+    // Below what was drawn before it, such as relief, each feature above the one before.
+    toBack: () => ground.getLayers().reverse().forEach((one) => one.bringToBack()),
+    remove() {
+      map.off("zoomend", toggle);
+      for (const layer of [ground, labels, flags, ...numbers.values()]) layer.remove();
+    },
     choose(hole) {
       for (const [number, marker] of numbers) {
         marker.getElement()?.classList.toggle("chosen", number === hole);

@@ -24,7 +24,7 @@ document.body.addEventListener("htmx:afterSettle", (event) => {
 for (const kind of ["focusin", "input"]) {
   document.addEventListener(kind, async ({ target }) => {
     if (!target.matches?.("#q")) return;
-    const finding = await import("/static/rulings/finding.js");
+    const finding = await import("../rulings/finding.js");
     if (kind === "input") finding.find(target);
     else finding.prepare();
   });

@@ -1,18 +1,12 @@
 // The map: the course's own polygons, no tiles. What it shows is read from the page's #map-state.
 
-import { drawCourse } from "./course.js";
+import { Ground } from "./ground.js";
 import { Picker } from "./picker.js";
 import { Relief } from "./relief.js";
 import { text } from "./words.js";
 
 const L = window.L;
 const AROUND_BALL = 70; // metres shown to each side of the ball
-
-// The day of play, where the address names it: it decides which version of the map is in force.
-function dayInAddress() {
-  const on = new URLSearchParams(window.location.search).get("on");
-  return on ? `?on=${encodeURIComponent(on)}` : "";
-}
 
 export function startMap() {
   const map = L.map("map", {
@@ -29,14 +23,8 @@ export function startMap() {
   const marks = L.layerGroup().addTo(map);
   const relief = new Relief(map);
   const picker = new Picker(map);
-  let course = null;
+  const course = new Ground(map);
   let shown = null;
-
-  const drawn = fetch(`/api/course${dayInAddress()}`)
-    .then((answer) => answer.json())
-    .then((drawing) => {
-      course = drawCourse(map, drawing);
-    });
 
   async function sync() {
     const source = document.getElementById("map-state");
@@ -45,7 +33,8 @@ export function startMap() {
     relief.chosen = null;
     picker.offer(state); // at once: its tools take room, and nothing is to move under a finger when the course arrives
     listen();
-    await drawn;
+    await course.show(state.course);
+    if (document.getElementById("map-state") !== source) return; // another page stands here by now
     picker.ready(course.bounds);
     map.invalidateSize({ animate: false });
     frame(state);

@@ -57,6 +57,7 @@ function tapped(event) {
     return;
   }
   taken = choice;
+  if (choice.matches("a[href], button:not([type=button])")) choice.classList.add("taken"); // seen at once, whatever the desk and the network do
   if (byHand) sessionStorage.setItem(LAST, Date.now());
   else sessionStorage.removeItem(LAST);
 }

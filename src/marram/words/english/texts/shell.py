@@ -42,6 +42,8 @@ TEXTS: dict[str, str] = {
     "guard.size": "More was sent at once than the desk takes; nothing was saved. Send less at a time.",
     "guard.json": "What is sent to this address must be JSON, with the content type application/json.",
     "out_of_reach": "The desk cannot be reached. What you chose is kept here and sent as soon as it can be.",
+    "map_not_here": "The map has not arrived. The rest works without it; it is fetched again by itself.",
+    "map_again": "Fetch the map now",
     "error.title": "This page cannot be shown",
     "error.no_page": "There is no such page",
     "error.not_used": "This cannot be used",

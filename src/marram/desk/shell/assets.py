@@ -1,0 +1,108 @@
+"""Styles, scripts and fonts of the desk: at addresses that hold for ever, each as few requests as can be.
+
+``/static/ROOM/FILE`` is the file as it lies here, asked for anew each time. Pages name ``/static/VERSION/ROOM/FILE``,
+where the version is a digest of all these files, so that a phone keeps what it has until a file changes (RFC 8246,
+``immutable``). There a script comes with the modules it imports, and two sets of files come as one.
+"""
+
+import hashlib
+from functools import cache
+from pathlib import Path
+
+from starlette.datastructures import Headers
+from starlette.responses import Response
+from starlette.staticfiles import StaticFiles
+from starlette.types import Scope
+
+from marram.desk.shell.joined_modules import joined
+
+ROOMS = ("shell", "rulings", "course", "holes", "competition")
+"""The folders of the desk that hold templates, styles and scripts."""
+
+DESK = Path(__file__).parents[1]
+
+FOR_EVER = "public, max-age=31536000, immutable"
+"""A year, the longest that RFC 9111 lets a sender mean."""
+ASKED_ANEW = "no-cache"
+
+SETS = {
+    "shell/desk.css": (
+        "shell/vendor/leaflet/leaflet.css",
+        "shell/base.css",
+        "shell/panel.css",
+        "shell/map.css",
+    ),
+    "shell/libraries.js": ("shell/vendor/htmx/htmx.min.js", "shell/vendor/leaflet/leaflet.js"),
+}
+"""What comes as one file, in this order; all lie in the room, and name files beside the set itself."""
+
+
+def source(path: str) -> str:
+    """Return the text of ``ROOM/FILE``."""
+    room, _, file = path.partition("/")
+    return (DESK / room / "static" / file).read_text(encoding="utf-8")
+
+
+@cache
+def version() -> str:
+    """Return the version of the desk's files: a digest of their names and what they hold."""
+    found = hashlib.sha256(repr(SETS).encode())
+    for room in ROOMS:
+        for file in sorted((DESK / room / "static").rglob("*.*")):
+            found.update(f"{file.relative_to(DESK)}\n".encode() + hashlib.sha256(file.read_bytes()).digest())
+    return found.hexdigest()[:12]
+
+
+def asset(path: str) -> str:
+    """Return the address of ``ROOM/FILE``, or of a set, that a page names."""
+    return f"/static/{version()}/{path}"
+
+
+@cache
+def made(path: str) -> str | None:
+    """Return a set, or a script with all its modules; ``None`` for a file that is sent as it lies here."""
+    if path in SETS:
+        return "\n".join(source(one) for one in SETS[path])
+    if path.endswith(".js") and "/vendor/" not in path:
+        return joined(path, source)
+    return None
+
+
+class AsItLies(StaticFiles):
+    """Files as they lie here, asked for anew each time."""
+
+    async def get_response(self, path: str, scope: Scope) -> Response:
+        """Return a file."""
+        answer = await super().get_response(path, scope)
+        answer.headers["Cache-Control"] = ASKED_ANEW
+        return answer
+
+
+class ForEver(StaticFiles):
+    """Files of a room under their version; those of another version are sent, but not to be kept."""
+
+    def __init__(self, room: str) -> None:
+        super().__init__(directory=DESK / room / "static")
+        self.room = room
+
+    async def get_response(self, path: str, scope: Scope) -> Response:
+        """Return a file, a set or a script with its modules."""
+        name = f"{self.room}/{path}"
+        answer = _sent(name, scope) if name in SETS else await super().get_response(path, scope)
+        if answer.status_code == 200 and name not in SETS and made(name) is not None:
+            answer = _sent(name, scope)
+        current = scope.get("path_params", {}).get("version") == version()
+        answer.headers["Cache-Control"] = FOR_EVER if current else ASKED_ANEW
+        return answer
+
+
+def _sent(name: str, scope: Scope) -> Response:
+    """Return what was made of files, or that it has not changed."""
+    tag = f'"{version()}"'
+    if Headers(scope=scope).get("if-none-match") == tag:
+        return Response(status_code=304, headers={"ETag": tag})
+    kind = "text/css" if name.endswith(".css") else "text/javascript"
+    return Response(made(name), media_type=kind, headers={"ETag": tag})
+
+
+__all__ = ["DESK", "ROOMS", "AsItLies", "ForEver", "asset", "made", "version"]
