@@ -1,0 +1,71 @@
+"""Records with something in every table, all of it invented."""
+
+from datetime import UTC, date, datetime, time
+from pathlib import Path
+
+from sqlalchemy import select
+
+from marram.records import tables
+from marram.records.database import Records
+from marram.records.entry import Entry, Part, new_ident
+from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
+from marram.records.log import Log
+from marram.records.maps import take_over
+from tests.records.conftest import clock
+from tests.records.test_maps import made_folder
+
+GIVEN = Given(
+    name="Quillsand Midsummer Cup",
+    conditions={"form_of_play": "stroke_play", "local_rules": ["E-5"]},
+    round_name="First round",
+    played_on=date(2025, 6, 21),
+    players=[Player("Fenwin Dulsey", "3.2"), Player("Maris Quillan-Roe"), Player("=Osric Tarnbeck", "+1.4")],
+    officials=[
+        Official("Ottiline Brackmere", "chief_referee"),
+        Official("Jorund Saltwick", "referee", "holes 1 to 9"),
+    ],
+    starts=[
+        Start(time(8, 0), 1, ("Fenwin Dulsey", "Maris Quillan-Roe")),
+        Start(None, 10, ("=Osric Tarnbeck",)),
+    ],
+)
+
+
+def fill(records: Records, folder: Path) -> str:
+    """Put something into every table; return the event."""
+    club = new_club(records, "Quillsand Links", "Europe/London")
+    course = new_course(records, club, "Quillsand Links", "course.geojson")
+    made_folder(folder)
+    take_over(records, course, folder)
+    event = new_event(records, club, GIVEN)
+    with records.changing() as session:
+        team, side = new_ident(), new_ident()
+        session.add(tables.Team(id=team, event_id=event, name="Quillsand"))
+        session.flush()
+        session.add(tables.Side(id=side, event_id=event, team_id=team, name=""))
+        session.flush()
+        entrant = session.scalars(select(tables.Entrant)).first()
+        assert entrant is not None
+        entrant.side_id = side
+        player = entrant.person_id
+    log = Log(records, clock())
+    told = datetime(2025, 6, 21, 9, tzinfo=UTC)
+    for number in range(5):
+        parts = (
+            Part("note", f"said {number} »so«\r\n".encode()),
+            Part("photograph", bytes(range(256)), "image/jpeg"),
+        )
+        log.append(
+            event,
+            Entry("ruling", told, player=player, hole=7, content={"n": number}, parts=parts[: number % 3]),
+        )
+    return event
+
+
+def everything(records: Records) -> dict[str, list[tuple[object, ...]]]:
+    """Every row of every table."""
+    with records.reading() as connection:
+        return {
+            table.name: [tuple(row) for row in connection.execute(select(table).order_by(*table.primary_key))]
+            for table in tables.Table.metadata.sorted_tables
+        }
