@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from marram.demo import COURSE
+from marram.demo import COURSE, EVENT
 from marram.docs.documents import DOCUMENTS
 from tests.cli.running import marram
 
@@ -22,6 +22,8 @@ ARGUMENTS = {
     "changes": ["--incident", "unplayable_ball"],
     "may": ["bunker"],
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
+    "records verify": ["club.db"],
+    "records log": ["club.db"],
     "graph": ["ball_moved_by_player", "--edition", "2023"],
     "course check": [MAP],
     "course mend": [MAP, "--maps", "maps"],
@@ -42,6 +44,8 @@ def test_a_document_holds_the_keys_that_are_documented(
     situation = {"edition": 2023, "local_rules": [], "incidents": [MOVED]}
     Path("situation.json").write_text(json.dumps(situation), encoding="utf-8")
     Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
+    if command.startswith("records"):
+        marram("records", "init", "club.db", "--club", "Quillsand Links", "--event", str(EVENT))
     option = [] if command == "graph" else ["--json"]
 
     found = marram(*command.split(), *ARGUMENTS[command], *option)

@@ -10,21 +10,10 @@ from marram.errors import InputError
 from marram.records import tables
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
-from marram.records.events import (
-    Official,
-    Player,
-    Start,
-    conditions,
-    courses,
-    events,
-    groups,
-    new_club,
-    new_course,
-    new_event,
-    rounds,
-)
+from marram.records.events import Official, Player, Start, new_club, new_course, new_event
 from marram.records.log import Log
 from marram.records.people import erase, named, names
+from marram.records.starting_sheet import conditions, courses, events, groups, rounds
 from marram.records.verifying import verified
 from tests.records.conftest import NOON, clock, note
 from tests.records.full import GIVEN, everything, fill

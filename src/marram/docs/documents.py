@@ -47,6 +47,16 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "options": "each with option, state (Drawn, NeedsPlace, NoRelief or NotDrawn), lines, area_m2 and drop",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "records verify": {
+        "logs": "each with event, name, entries, receipt (number and first digits of the digest of the last entry) and "
+        "broken: the first entry that is not as it was, with event, number and how; null where all is",
+        "database": "what the database finds wrong with itself",
+    },
+    "records log": {
+        "event": "its name",
+        "entries": "each with number, id, recorded_at, digest, kind, given_at, and as far as known by, player, round, hole, "
+        "place, corrects, alike, content and sealed (what belongs to it and can be erased)",
+    },
     "graph": {
         "incident, played_on, sides": "what it is the graph of; played_on is null for all days, sides where nobody said who plays together",
         "vertices": "questions with their branches, and outcomes; the first is the root, `to` is a place in this list",

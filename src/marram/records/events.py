@@ -1,6 +1,5 @@
-"""A club, its courses and its events: made from plain values, and read as plain values."""
+"""A club, its courses and its events, made from plain values: whole, or not at all."""
 
-import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, time
@@ -61,8 +60,21 @@ class Start:
 
 
 @dataclass(frozen=True)
+class OtherRound:
+    """A round of an event beside the one whose groups are given.
+
+    Attributes:
+        name: what it is called.
+        played_on: its day.
+    """
+
+    name: str
+    played_on: date
+
+
+@dataclass(frozen=True)
 class Given:
-    """An event as it is given, with its first round.
+    """An event as it is given, with the groups of one round.
 
     Attributes:
         name: its name.
@@ -72,7 +84,8 @@ class Given:
         course: the identifier of the course it is played on; ``None``: not set yet.
         players: who plays.
         officials: who officiates.
-        starts: the groups, in their order.
+        starts: the groups of that round, in their order.
+        other_rounds: the rounds of other days.
     """
 
     name: str
@@ -83,21 +96,7 @@ class Given:
     players: Sequence[Player] = ()
     officials: Sequence[Official] = ()
     starts: Sequence[Start] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Known:
-    """A club, course, event or round by its name.
-
-    Attributes:
-        id: its identifier.
-        name: its name.
-        day: the day of play of a round; else ``None``.
-    """
-
-    id: str
-    name: str
-    day: date | None = None
+    other_rounds: Sequence[OtherRound] = ()
 
 
 def new_club(records: Records, name: str, time_zone: str | None = None) -> str:
@@ -140,7 +139,7 @@ def new_event(records: Records, club: str, given: Given) -> str:
         InputError: the club has an event of this name, a name is several people's, a group names nobody who plays;
             every fault is listed and nothing was made.
     """
-    event, round_ = new_ident(), new_ident()
+    event = new_ident()
     with records.changing() as session:
         there = select(tables.Event.id).where(tables.Event.club_id == club, tables.Event.name == given.name)
         if session.scalar(there) is not None:
@@ -152,17 +151,7 @@ def new_event(records: Records, club: str, given: Given) -> str:
             tables.Event(id=event, club_id=club, name=given.name, conditions=canonical(given.conditions))
         )
         session.flush()
-        session.add(
-            tables.Round(
-                id=round_,
-                event_id=event,
-                number=1,
-                name=given.round_name,
-                played_on=given.played_on,
-                course_id=given.course,
-                conditions="{}",
-            )
-        )
+        round_ = _rounds(session, event, given)
         duties = {(known[one.name], one.role): one.duty for one in given.officials}
         for (person, role), duty in duties.items():
             session.add(tables.OfficialDuty(event_id=event, person_id=person, role=role, duty=duty))
@@ -220,96 +209,29 @@ def _people(session: Session, given: Given) -> dict[str, str]:
     return found
 
 
+def _rounds(session: Session, event: str, given: Given) -> str:
+    """Make the rounds in the order of their days; return the one whose groups are given."""
+    own = (given.played_on or date.min, given.round_name, new_ident())
+    others = [(one.played_on, one.name, new_ident()) for one in given.other_rounds]
+    for number, (day, name, ident) in enumerate(sorted([own, *others]), start=1):
+        session.add(
+            tables.Round(
+                id=ident,
+                event_id=event,
+                number=number,
+                name=name,
+                played_on=None if day == date.min else day,
+                course_id=given.course,
+                conditions="{}",
+            )
+        )
+    session.flush()
+    return own[2]
+
+
 def _group(session: Session, round_: str, number: int, start: Start, entrants: Mapping[str, str]) -> None:
     group = new_ident()
     session.add(tables.Group(id=group, round_id=round_, number=number, starts_at=start.at, tee=start.tee))
     session.flush()
     for place, name in enumerate(start.players, start=1):
         session.add(tables.GroupMember(group_id=group, entrant_id=entrants[name], place=place))
-
-
-def courses(records: Records) -> list[Known]:
-    """Return every course, by name."""
-    with records.reading() as connection:
-        rows = connection.execute(select(tables.Course.id, tables.Course.name).order_by(tables.Course.name))
-        return [Known(row.id, row.name) for row in rows]
-
-
-def events(records: Records) -> list[Known]:
-    """Return every event with the day of its first round, the latest first."""
-    wanted = (
-        select(tables.Event.id, tables.Event.name, tables.Round.played_on)
-        .join(
-            tables.Round,
-            (tables.Round.event_id == tables.Event.id) & (tables.Round.number == 1),
-            isouter=True,
-        )
-        .order_by(tables.Round.played_on.desc(), tables.Event.name)
-    )
-    with records.reading() as connection:
-        return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
-
-
-def rounds(records: Records, event: str) -> list[Known]:
-    """Return the rounds of an event, the first first."""
-    wanted = (
-        select(tables.Round.id, tables.Round.name, tables.Round.played_on)
-        .where(tables.Round.event_id == event)
-        .order_by(tables.Round.number)
-    )
-    with records.reading() as connection:
-        return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
-
-
-def conditions(records: Records, event: str) -> dict[str, Any]:
-    """Return the conditions of an event, as plain data.
-
-    Raises:
-        InputError: there is no such event.
-    """
-    with records.reading() as connection:
-        found = connection.scalar(select(tables.Event.conditions).where(tables.Event.id == event))
-    if found is None:
-        raise InputError(said("There is no event with the identifier {event}.", event=event))
-    read: dict[str, Any] = json.loads(found)
-    return read
-
-
-@dataclass(frozen=True, slots=True)
-class GroupOfDay:
-    """A group of a round.
-
-    Attributes:
-        id: its identifier.
-        number: its number on the starting sheet.
-        starts_at: its starting time.
-        tee: the hole it starts at.
-        players: the people in it, as they stand on the sheet.
-    """
-
-    id: str
-    number: int
-    starts_at: time | None
-    tee: int
-    players: tuple[Known, ...]
-
-
-def groups(records: Records, round_: str) -> list[GroupOfDay]:
-    """Return the groups of a round in the order of the starting sheet; who was erased has an empty name."""
-    wanted = (
-        select(tables.Group, tables.Entrant.person_id, tables.PersonalDetails.name)
-        .join(tables.GroupMember, tables.GroupMember.group_id == tables.Group.id)
-        .join(tables.Entrant, tables.Entrant.id == tables.GroupMember.entrant_id)
-        .join(
-            tables.PersonalDetails, tables.PersonalDetails.person_id == tables.Entrant.person_id, isouter=True
-        )
-        .where(tables.Group.round_id == round_)
-        .order_by(tables.Group.number, tables.GroupMember.place)
-    )
-    found: dict[str, GroupOfDay] = {}
-    with records.changing() as session:
-        for group, person, name in session.execute(wanted):
-            before = found.get(group.id)
-            players = (*(before.players if before else ()), Known(person, name or ""))
-            found[group.id] = GroupOfDay(group.id, group.number, group.starts_at, group.tee, players)
-    return list(found.values())

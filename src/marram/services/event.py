@@ -142,6 +142,32 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     if source is None:
         return Event()
     where = source.name if isinstance(source, Path) else said("the event")
+    found = read_event_file(source)
+    return Event(
+        name=found.name,
+        round=found.round,
+        rounds={
+            **{one.played_on: one.name for one in found.rounds},
+            **({found.played_on: found.round} if found.played_on and found.round else {}),
+        },
+        played_on=found.played_on,
+        form_of_play=found.form_of_play,
+        sides=found.sides,
+        local_rules=None
+        if found.local_rules is None
+        else adopt(found.local_rules, found.played_on).in_rulings,
+        notice=found.notice_to_players,
+        remarks=tuple(joined(": ", where, remark) for remark in _remarks(found)),
+    )
+
+
+def read_event_file(source: Path | Mapping[str, Any]) -> EventFile:
+    """Return all that a JSON file (or what it holds) says of an event.
+
+    Raises:
+        InputError: it cannot be used; every fault is listed, with its place and what to give.
+    """
+    where = source.name if isinstance(source, Path) else said("the event")
     document = read_json(source, where) if isinstance(source, Path) else source
     if not isinstance(document, Mapping):
         raise InputError(
@@ -163,20 +189,7 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         ]
     if found is None or faults:
         raise InputError(*faults)
-    return Event(
-        name=found.name,
-        round=found.round,
-        rounds={
-            **{one.played_on: one.name for one in found.rounds},
-            **({found.played_on: found.round} if found.played_on and found.round else {}),
-        },
-        played_on=found.played_on,
-        form_of_play=found.form_of_play,
-        sides=found.sides,
-        local_rules=None if found.local_rules is None else adopted.in_rulings,
-        notice=found.notice_to_players,
-        remarks=tuple(joined(": ", where, remark) for remark in _remarks(found)),
-    )
+    return found
 
 
 def _faults_of_sides(found: EventFile) -> tuple[str, ...]:

@@ -1,0 +1,115 @@
+"""Courses, events, rounds and groups as they are kept, read as plain values."""
+
+import json
+from dataclasses import dataclass
+from datetime import date, time
+from typing import Any
+
+from sqlalchemy import select
+
+from marram.errors import InputError
+from marram.records import tables
+from marram.records.database import Records
+from marram.said import said
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """A club, course, event or round by its name.
+
+    Attributes:
+        id: its identifier.
+        name: its name.
+        day: the day of play of a round; else ``None``.
+    """
+
+    id: str
+    name: str
+    day: date | None = None
+
+
+def courses(records: Records) -> list[Known]:
+    """Return every course, by name."""
+    with records.reading() as connection:
+        rows = connection.execute(select(tables.Course.id, tables.Course.name).order_by(tables.Course.name))
+        return [Known(row.id, row.name) for row in rows]
+
+
+def events(records: Records) -> list[Known]:
+    """Return every event with the day of its first round, the latest first."""
+    wanted = (
+        select(tables.Event.id, tables.Event.name, tables.Round.played_on)
+        .join(
+            tables.Round,
+            (tables.Round.event_id == tables.Event.id) & (tables.Round.number == 1),
+            isouter=True,
+        )
+        .order_by(tables.Round.played_on.desc(), tables.Event.name)
+    )
+    with records.reading() as connection:
+        return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
+
+
+def rounds(records: Records, event: str) -> list[Known]:
+    """Return the rounds of an event, the first first."""
+    wanted = (
+        select(tables.Round.id, tables.Round.name, tables.Round.played_on)
+        .where(tables.Round.event_id == event)
+        .order_by(tables.Round.number)
+    )
+    with records.reading() as connection:
+        return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
+
+
+def conditions(records: Records, event: str) -> dict[str, Any]:
+    """Return the conditions of an event, as plain data.
+
+    Raises:
+        InputError: there is no such event.
+    """
+    with records.reading() as connection:
+        found = connection.scalar(select(tables.Event.conditions).where(tables.Event.id == event))
+    if found is None:
+        raise InputError(said("There is no event with the identifier {event}.", event=event))
+    read: dict[str, Any] = json.loads(found)
+    return read
+
+
+@dataclass(frozen=True, slots=True)
+class GroupOfDay:
+    """A group of a round.
+
+    Attributes:
+        id: its identifier.
+        number: its number on the starting sheet.
+        starts_at: its starting time.
+        tee: the hole it starts at.
+        players: the people in it, as they stand on the sheet.
+    """
+
+    id: str
+    number: int
+    starts_at: time | None
+    tee: int
+    players: tuple[Known, ...]
+
+
+def groups(records: Records, round_: str) -> list[GroupOfDay]:
+    """Return the groups of a round in the order of the starting sheet; who was erased has an empty name."""
+    wanted = (
+        select(tables.Group, tables.Entrant.person_id, tables.PersonalDetails.name)
+        .join(tables.GroupMember, tables.GroupMember.group_id == tables.Group.id)
+        .join(tables.Entrant, tables.Entrant.id == tables.GroupMember.entrant_id)
+        .join(
+            tables.PersonalDetails, tables.PersonalDetails.person_id == tables.Entrant.person_id, isouter=True
+        )
+        .where(tables.Group.round_id == round_)
+        .order_by(tables.Group.number, tables.GroupMember.place)
+    )
+    found: dict[str, GroupOfDay] = {}
+    with records.changing() as session:
+        for group, person, name in session.execute(wanted):
+            before = found.get(group.id)
+            players = (*(before.players if before else ()), Known(person, name or ""))
+            found[group.id] = GroupOfDay(group.id, group.number, group.starts_at, group.tee, players)
+    return list(found.values())
