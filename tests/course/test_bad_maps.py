@@ -107,6 +107,7 @@ FAULTS = {
     "area_outside_outline.geojson": (WARNING, "area_outside", "50 m² of this bunker"),
     "stream_line.geojson": (WARNING, "penalty_area_line", "without a width"),
     "water_without_status.geojson": (WARNING, "water_without_status", "not marked as a penalty area"),
+    "perhaps_swapped.geojson": (WARNING, "perhaps_swapped", "with longitude and latitude swapped they have"),
     "coast_backwards.geojson": (WARNING, "coast_backwards", "drawn the wrong way round"),
     "overlap.geojson": (WARNING, "overlap", "Rule 2.2c puts first"),
     "all_out_of_bounds.geojson": (ERROR, "all_out_of_bounds", "holds every hole"),

@@ -12,6 +12,7 @@ from shapely.geometry import shape
 from marram.course import load
 from marram.course.fault import Severity
 from marram.course.mending.draft import accept, draft_of, read_draft
+from marram.demo import COURSE
 from marram.errors import InputError
 from tests.course.drawing import drawn, square
 from tests.course.mending.broken import BREAKS, around, document, features, second_course
@@ -393,6 +394,23 @@ def test_a_map_written_latitude_first_is_proposed_to_be_swapped() -> None:
     draft = draft_of(document(found))
     found_again = accept(draft, proposal(draft, "perhaps_swapped").choices[0])
     assert found_again.course.plane.latitude == pytest.approx(51, abs=0.01)
+
+
+def test_the_demo_course_written_latitude_first_is_told_and_swapped_back() -> None:
+    """Four holes of eighteen have no longer the length of their par, and every green is longer from north to south."""
+    found = json.loads(COURSE.read_text(encoding="utf-8"))
+    assert "perhaps_swapped" not in {fault.check for fault in draft_of(found).faults}
+
+    def swapped(value):
+        return value[::-1] if isinstance(value[0], float) else [swapped(one) for one in value]
+
+    for one in found["features"]:
+        one["geometry"]["coordinates"] = swapped(one["geometry"]["coordinates"])
+        one["properties"].pop("par", None)
+    draft = draft_of(found)
+    right = accept(draft, proposal(draft, "perhaps_swapped").choices[0])
+    assert right.course.plane.latitude == pytest.approx(55, abs=0.1)
+    assert "perhaps_swapped" not in {fault.check for fault in right.faults}
 
 
 @pytest.mark.parametrize(

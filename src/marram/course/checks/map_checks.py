@@ -7,6 +7,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.hole_checks import check_holes
+from marram.course.checks.latitude_first import check_latitude_first
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
 from marram.course.checks.water_checks import check_water
@@ -39,6 +40,7 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
     """Return what is wrong with a map that could be put together; ``progress`` is told before each check."""
     faults = FaultList(course.plane)
     checks = (
+        check_latitude_first,
         check_holes,
         _greens,
         check_water,

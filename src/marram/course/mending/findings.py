@@ -1,13 +1,11 @@
-"""What only mending looks for: doubled positions, tees far from their hole, a map written latitude first."""
+"""What only mending looks for: doubled positions, tees far from their hole."""
 
 from collections.abc import Iterator
 from typing import Any
 
-from shapely.geometry import LineString, Point
+from shapely.geometry import Point
 
-from marram.course.checks.par_by_length import recommended_pars
 from marram.course.fault import Fault, Severity
-from marram.course.mending.places import looks_swapped
 from marram.course.mending.shapes import without_doubled
 from marram.course.model import Course
 from marram.course.reading.geojson import tags_of
@@ -25,7 +23,6 @@ def drawing_faults(document: Document, course: Course | None) -> list[Fault]:
     found = list(_doubled(document))
     if course is not None:
         found += _far_tees(course)
-        found += _latitude_first(course)
     return found
 
 
@@ -83,28 +80,3 @@ def _far_tees(course: Course) -> Iterator[Fault]:
                 longitude,
                 latitude,
             )
-
-
-def _latitude_first(course: Course) -> Iterator[Fault]:
-    lines = []
-    for hole in course.holes.values():
-        if hole.par is not None:
-            line = course.plane.outward(LineString(hole.line.coords))
-            lines.append(([(x, y) for x, y in line.coords], hole.par))
-    if looks_swapped(lines, lambda length, par: par in recommended_pars(length)):
-        plane = course.plane
-        yield Fault(
-            Severity.WARNING,
-            "perhaps_swapped",
-            said(
-                "the course would lie at latitude {latitude:.4f}, longitude {longitude:.4f}, where its holes do "
-                "not have the lengths of their pars; with longitude and latitude swapped they have",
-                latitude=plane.latitude,
-                longitude=plane.longitude,
-            ),
-            said("Look where the course is. GeoJSON wants longitude first (RFC 7946)."),
-            "",
-            None,
-            plane.longitude,
-            plane.latitude,
-        )

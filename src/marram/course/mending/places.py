@@ -1,9 +1,7 @@
 """Places that cannot be right: longitude and latitude swapped, other coordinate systems, beyond the antimeridian."""
 
-import math
 from collections.abc import Callable, Sequence
 from copy import deepcopy
-from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -95,31 +93,6 @@ def swap_all(setting: Setting, fault: Fault) -> Proposal | None:
         why,
         [Choice(said("Swap longitude and latitude of the whole map"), edits, adds)] if edits else [],
     )
-
-
-def looks_swapped(
-    lines: Sequence[tuple[Sequence[tuple[float, float]], int]], fits: Callable[[float, int], bool]
-) -> bool:
-    """Whether lines of play have the lengths of their pars only with longitude and latitude swapped.
-
-    Args:
-        lines: for each hole the positions of its line of play, in degrees as written, and its par.
-        fits: whether a length in metres fits a par.
-    """
-    if len(lines) < 3 or any(abs(x) > 90 for places, _ in lines for x, _ in places):
-        return False
-    here = sum(fits(_length(places), par) for places, par in lines)
-    there = sum(fits(_length([(y, x) for x, y in places]), par) for places, par in lines)
-    return here <= len(lines) / 2 and there >= 0.9 * len(lines)
-
-
-def _length(places: Sequence[tuple[float, float]]) -> float:
-    """Return the length of a line on a sphere of the mean radius 6,371,008.8 m (Moritz, GRS 80), enough to compare."""
-    total = 0.0
-    for (x, y), (to_x, to_y) in pairwise(places):
-        east = math.radians(to_x - x) * math.cos(math.radians((y + to_y) / 2))
-        total += 6_371_008.8 * math.hypot(east, math.radians(to_y - y))
-    return total
 
 
 def _swapped(x: float, y: float) -> tuple[float, float]:
