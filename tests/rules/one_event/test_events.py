@@ -3,6 +3,7 @@
 ``events.json`` holds events, each with the ways into it and the facts that tell it in each::
 
     {"event": "what happened", "source": "...", "edition": "both" | "2019" | "2023", "local_rules": ["E-12"]?,
+     "forms": ["stroke_play"]?,
      "ways": [{"incident": "ball_dropped", "facts": {"way_of_dropping": "right"}}, ...]}
 
 Facts that are left open are compared over all their answers; a hand-over is followed. What is compared are the penalties,
@@ -25,8 +26,16 @@ EVENTS: list[dict[str, Any]] = json.loads((Path(__file__).parent / "events.json"
 DAYS = {"2019": (EDITION_2019,), "2023": (EDITION_2023,), "both": (EDITION_2019, EDITION_2023)}
 
 
-@pytest.mark.parametrize("form", [FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY], ids=lambda one: one.value)
-@pytest.mark.parametrize("event", EVENTS, ids=lambda one: one["event"])
+FORMS = (FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY)
+COMPARED = [
+    pytest.param(event, form, id=f"{event['event']}-{form.value}")
+    for event in EVENTS
+    for form in FORMS
+    if form.value in event.get("forms", [form.value])
+]
+
+
+@pytest.mark.parametrize(("event", "form"), COMPARED)
 def test_every_way_into_an_event_ends_alike(event: dict[str, Any], form: FormOfPlay) -> None:
     """Whatever is answered to the questions that two ways share, both end in the same penalties and the same ball."""
     adopted = tuple(event.get("local_rules", ()))

@@ -1,7 +1,7 @@
 """Rule 2: the course."""
 
 from marram.rules.book.relief_options import offer
-from marram.rules.book.rule_16_conditions import abnormal_course_condition
+from marram.rules.book.rule_16_conditions import something_interferes
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import as_it_lies_or_unplayable
 from marram.rules.engine.case import Case
@@ -14,7 +14,7 @@ from marram.rules.facts.course import (
     touches_green,
     touches_penalty_area,
 )
-from marram.rules.ruling import Ruling, no_penalty
+from marram.rules.ruling import HandOver, Ruling, no_penalty
 
 
 @provision("2.2c")
@@ -32,7 +32,7 @@ def ball_in_two_areas(case: Case) -> Ruling:
 
 
 @provision("2.3")
-def something_in_the_way(case: Case) -> Ruling:
+def something_in_the_way(case: Case) -> Ruling | HandOver:
     """What may be done about a thing in the way depends on what it is."""
     thing = case[thing_in_the_way]
     if thing is Thing.LOOSE_IMPEDIMENT:
@@ -40,7 +40,7 @@ def something_in_the_way(case: Case) -> Ruling:
     if thing is Thing.MOVABLE_OBSTRUCTION:
         return no_penalty("15.2a(1)").play_as_it_lies().note("may_remove_movable_obstruction")
     if thing is Thing.CONDITION:
-        return abnormal_course_condition(case)
+        return something_interferes(case)
     return no_free_relief(case, thing)
 
 

@@ -20,7 +20,8 @@ from marram.rules.facts.order import (
     must_take_stroke_and_distance,
     opponent_on_cancelling,
 )
-from marram.rules.ruling import Action, Ruling, Stroke, Who, general_penalty, no_penalty
+from marram.rules.facts.wrong_place import next_hole_started
+from marram.rules.ruling import Action, HandOver, Ruling, Stroke, Who, general_penalty, no_penalty
 
 
 @provision("6.4")
@@ -146,7 +147,7 @@ def _order(citation: str, *notes: str) -> Ruling:
 
 
 @provision("6.5")
-def hole_completed(case: Case) -> Ruling:
+def hole_completed(case: Case) -> Ruling | HandOver:
     """Has the player completed the hole?"""
     if case.is_one_of(how_hole_ended, HoleEnd.HOLED):
         return hole_is_completed(case)
@@ -172,8 +173,10 @@ def hole_is_not_completed(_case: Case) -> Ruling:
 
 
 @provision("3.3c")
-def must_hole_out(_case: Case) -> Ruling:
-    """In stroke play every hole is holed out, whatever anybody concedes."""
+def must_hole_out(case: Case) -> Ruling | HandOver:
+    """In stroke play every hole is holed out, whatever anybody concedes; on the next hole it is too late."""
+    if case[next_hole_started]:
+        return HandOver("did_not_hole_out", "3.3c")
     return no_penalty("6.5").under("3.3c").next(Action.PLAY_ON).note("hole_out_in_stroke_play")
 
 

@@ -9,6 +9,7 @@ from marram.rules.facts.replacing import original_ball_unavailable
 from marram.rules.facts.substitution import (
     WhySubstituted,
     stroke_at_original,
+    substituted_for_penalty_area,
     substituted_in_wrong_place,
     why_substituted,
 )
@@ -16,6 +17,7 @@ from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.ruling import (
     Action,
     Deadline,
+    HandOver,
     Ruling,
     WhichBall,
     general,
@@ -103,8 +105,10 @@ def _play_out(ruling: Ruling) -> Ruling:
 
 
 @provision("6.3b(2)")
-def original_found_after_substitution(case: Case) -> Ruling:
+def original_found_after_substitution(case: Case) -> Ruling | HandOver:
     """Once another ball is in play under a Rule, the original is out of play even if found in time."""
     if case[stroke_at_original]:
         return wrong_ball_penalty(case).under("6.3b(2)")
+    if case[substituted_for_penalty_area]:
+        return HandOver("found_after_penalty_area_relief", "17.1c")
     return no_penalty("6.3b(2)").next(Action.PLAY_OTHER_BALL).note("go_on_with_substituted_ball")

@@ -21,7 +21,7 @@ from marram.rules.facts.wrong_place import (
 from marram.rules.ruling import (
     Action,
     Deadline,
-    NotCovered,
+    HandOver,
     Ruling,
     disqualification,
     disqualified,
@@ -31,7 +31,7 @@ from marram.rules.ruling import (
 
 
 @provision("14.7")
-def ball_played_from_elsewhere(case: Case) -> Ruling | NotCovered:
+def ball_played_from_elsewhere(case: Case) -> Ruling | HandOver:
     """A ball was played from another place than the Rules require or allow."""
     if case.is_one_of(not_a_wrong_place, Elsewhere.NEITHER):
         if not case.match_play and case.is_one_of(serious_breach, SeriousBreach.NO):
@@ -41,11 +41,11 @@ def ball_played_from_elsewhere(case: Case) -> Ruling | NotCovered:
 
 
 @provision("Definitions: wrong place")
-def no_wrong_place(case: Case) -> NotCovered:
-    """A stroke not replayed, or made from outside the teeing area, has a penalty in another Rule."""
+def no_wrong_place(case: Case) -> HandOver:
+    """A stroke from the green not replayed, or made from outside the teeing area, has a penalty in another Rule."""
     if case.is_one_of(not_a_wrong_place, Elsewhere.STROKE_NOT_REPLAYED):
-        return NotCovered("see_rule_not_replayed", "Definitions: wrong place")
-    return NotCovered("see_rule_teeing_area", "Definitions: wrong place")
+        return HandOver("stroke_from_green_not_replayed", "Definitions: wrong place")
+    return HandOver("began_outside_teeing_area", "Definitions: wrong place")
 
 
 @provision("14.7a")
@@ -146,6 +146,8 @@ def corrected_wrong_place(case: Case) -> Ruling:
 @provision("14.7b")
 def second_ball_played(case: Case) -> Ruling:
     """After a stroke from a wrong place a second ball was played: reported, and which ball counts?"""
+    if case.match_play:
+        return general_penalty("14.7a").next(Action.HOLE_OVER)
     if not case[facts_reported]:
         return disqualification("14.7b(2)").next(Action.HOLE_OVER)
     if case[first_ball_serious]:

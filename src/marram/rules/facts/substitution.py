@@ -104,3 +104,9 @@ played_by_another_known = yes_no(
     help="About 95 % certain, on all evidence reasonably available.",
     source="6.3c(2)",
 )
+substituted_for_penalty_area = yes_no(
+    "substituted_for_penalty_area",
+    "Was the other ball dropped because the original was taken to be in a penalty area, and then found elsewhere?",
+    help="Then it matters whether that was known or virtually certain when the ball was dropped.",
+    source="17.1c",
+)

@@ -125,7 +125,7 @@ not_a_wrong_place = choice(
     "Is it one of two cases that have a penalty in another Rule?",
     {
         Elsewhere.NEITHER: "neither of them",
-        Elsewhere.STROKE_NOT_REPLAYED: "a stroke had to be replayed, and the ball was played from where it came to rest",
+        Elsewhere.STROKE_NOT_REPLAYED: "a stroke from the putting green had to be replayed, and the ball was played from where it came to rest",
         Elsewhere.OUTSIDE_TEEING_AREA: "the hole was begun from outside the teeing area",
     },
     help="Neither of the two counts as playing from a wrong place.",

@@ -99,8 +99,6 @@ NOTES: dict[str, str] = {
     "estimate_previous_spot": "Estimate the spot of the previous stroke if it is not known.",
     "play_from_previous_spot": "Play from where the previous stroke was made",
     # Wrong place
-    "see_rule_not_replayed": "This is not playing from a wrong place: rule under the Rule that required the stroke to be replayed.",
-    "see_rule_teeing_area": "This is not playing from a wrong place: rule on a ball played from outside the teeing area.",
     "do_not_correct_wrong_place": "Play out the hole with this ball; the mistake must not be corrected.",
     "play_out_from_right_place": "Play out the hole with a ball from the right place; the strokes from the wrong place and after it do not count.",
     "correct_serious_breach": "Play out the hole from the right place",
