@@ -6,24 +6,45 @@ Golf 2019 and 2023, Rules 1.3c, 14.5, 14.7, 17.1d, 18.2b and 19.2; the rest is w
 
 from collections.abc import Iterator
 from datetime import date
+from enum import Enum
 
 import pytest
 
-from marram.rules.done_wrong import AS_EVER
+from marram.rules.done_wrong import BY_NOTE as WRONG_BY_NOTE
+from marram.rules.done_wrong import corrections_of
 from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book, rule
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import BY_FACT, BY_NOTE, finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
+from marram.rules.free_findings import FREE_BY_FACT
 from marram.rules.incidents import INCIDENTS
 from marram.rules.ruling import Action, PenaltyKind, Ruling, Who
 from marram.words.english import catalogue
 from marram.words.headline import headline, tell_the_player
-from marram.words.messages import term
+from marram.words.messages import say, term
 from marram.words.sheet import sheet
 
+NOTHING_TO_DO_WRONG = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.PLAY_AS_IT_LIES)
+"""After these nothing has to be done with a ball but to play it as it lies, or nothing at all."""
+
 FORCED = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+SAID_BY_NOTE = {
+    "play_out_both_balls": "play out both balls",
+    "replace_on_lip": "replace it on the lip of the hole",
+    "put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
+    "shape_the_lie_in_sand": "shape the lie in the sand, and replace the ball in it",
+    "go_on_with_relief": "go on with the relief",
+    "go_on_from_moving_water": "go on with the relief",
+    "put_ball_in_play_first": "lift it, and put a ball in play",
+    "go_on_with_right_ball": "go on with the right ball",
+    "correct_the_ruling": "correct the ruling",
+    "nothing_conceded_in_stroke_play": "hole out",
+    "lift_ball_dropped_by_mistake": "play the original",
+}
+"""Steps that a note says better than the step's own name (Rules 13.2c, 14.2d(1), 14.4, 14.5 and 14.7b)."""
+
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 IN_STROKES = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
 
@@ -75,9 +96,12 @@ def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: da
         told = tell_the_player(ruling, FormOfPlay.STROKE_PLAY)
         noted = {BY_NOTE[note] for note in ruling.notes if note in BY_NOTE}
         finding = finding_of(ruling)
+        assert line not in ("No penalty: play on.", "No penalty."), ruling
         if finding is not None:
             assert line.startswith(term(finding)), (line, ruling)
-        if noted and "18.2b" not in ruling.citations:
+        if ruling.action is Action.HOLED:
+            assert finding is not Finding.ORIGINAL_IN_PLAY, (line, ruling)
+        elif noted and "18.2b" not in ruling.citations:
             assert finding in noted, (line, ruling)
         if any(one.kind is PenaltyKind.DISQUALIFICATION for one in ruling.penalties):
             continue
@@ -86,12 +110,19 @@ def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: da
             Action.REPLACE: "replace the ball",
             Action.PLACE: "place the ball",
             Action.DROP_AGAIN: "drop again",
-            Action.CORRECT_MISTAKE: "correct the mistake",
             Action.LIFT: "lift the ball",
             Action.PLAY_FROM_TEEING_AREA: "play from the teeing area",
             Action.PLAY_PROVISIONAL: "provisional ball",
         }
-        if ruling.action in undone:
+        if ruling.action is Action.CORRECT_MISTAKE:
+            assert ruling.corrections or set(ruling.notes) & SAID_BY_NOTE.keys(), ruling
+            what = [say("NOTES", one.what).rstrip(".").lower() for one in ruling.corrections]
+            what += [SAID_BY_NOTE[note] for note in ruling.notes if note in SAID_BY_NOTE]
+            assert any(one in line.lower() and one in told.lower() for one in what), (line, ruling)
+        noted_step = [SAID_BY_NOTE[note] for note in ruling.notes if note in SAID_BY_NOTE]
+        if noted_step and ruling.action in (Action.REPLACE, Action.LIFT, Action.PLAY_ON):
+            assert noted_step[0] in line.lower() or ruling.action is Action.PLAY_ON, (line, ruling)
+        elif ruling.action in undone and not noted_step:
             assert undone[ruling.action] in line.lower(), (line, ruling)
             assert undone[ruling.action] in told.lower(), (told, ruling)
         if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
@@ -104,11 +135,17 @@ def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: da
 
 @pytest.mark.parametrize("name", [one.name for one in INCIDENTS])
 @pytest.mark.parametrize("day", EDITIONS)
-def test_what_follows_if_it_is_done_wrong_is_told_for_every_procedure(name: str, day: date) -> None:
-    """Wherever a ball has to be put down, or one of two balls played, the mistake and its cost are told (14.5, 14.7)."""
+def test_a_page_says_each_thing_once_and_what_follows_if_it_is_done_wrong(name: str, day: date) -> None:
+    """Rules 14.2d(2), 14.5 and 14.7: for every procedure the mistake that fits it is told; no step repeats the headline."""
     for ruling in rulings(name, day):
-        if ruling.action in AS_EVER:
-            assert sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY).if_wrong, ruling
+        words = sheet(ruling, form_of_play=FormOfPlay.STROKE_PLAY)
+        if ruling.action not in NOTHING_TO_DO_WRONG:
+            assert words.if_wrong, ruling
+        if ruling.action is Action.PLACE:
+            assert "replace_before_stroke" not in {one.what for one in corrections_of(ruling)}, ruling
+        assert len(set(words.further)) == len(words.further), words.further
+        for step in words.further:
+            assert step.rstrip(".").lower() not in words.headline.lower(), (words.headline, step)
 
 
 @pytest.mark.parametrize("name", [one.name for one in INCIDENTS])
@@ -176,3 +213,22 @@ def test_the_keys_findings_are_read_from_exist() -> None:
 
     assert BY_NOTE.keys() <= catalogue("NOTES").keys()
     assert BY_FACT.keys() <= vocabulary().keys()
+    assert WRONG_BY_NOTE.keys() <= catalogue("NOTES").keys()
+
+
+def test_each_answer_a_finding_is_read_from_is_an_answer_of_its_fact() -> None:
+    """No answer is spelled as the vocabulary does not spell it: such a finding would never be found."""
+    from marram.rules.facts import vocabulary
+
+    for name, findings in FREE_BY_FACT.items():
+        if name.startswith("local_rule_"):
+            continue
+        fact = vocabulary()[name]
+        known = {str(one.value if isinstance(one, Enum) else one) for one in fact.answers} or {""}
+        if name not in (
+            "blind_help",
+            "device_act",
+            "aide_act",
+            "amputee_act",
+        ):  # one list for the four of them
+            assert findings.keys() <= known, (name, findings.keys() - known)

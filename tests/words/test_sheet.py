@@ -178,7 +178,7 @@ def test_going_on_with_a_provisional_ball_is_not_announced_as_free() -> None:
 def test_relief_that_must_be_paid_for_is_not_headed_no_penalty() -> None:
     """Rule 18.2b: a lost ball costs the stroke of stroke and distance, though nothing was done wrong."""
     words = sheet(no_penalty("18.2b").with_options(lateral(1), may_play_as_it_lies=False))
-    assert words.penalties == ("The relief that must be taken costs one penalty stroke (17.1d(3)).",)
+    assert words.penalties == ("One penalty stroke for the relief that must be taken (17.1d(3)).",)
 
 
 def test_a_disqualified_player_is_told_nothing_of_the_hole() -> None:

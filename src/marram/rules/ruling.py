@@ -134,6 +134,8 @@ class Deadline(Enum):
     BEFORE_NEXT_HOLE = "before_next_hole"
     """Before a stroke to begin another hole; on the final hole, before returning the scorecard."""
     BEFORE_SCORECARD = "before_scorecard"
+    BEFORE_RESULT = "before_result"
+    """Before the result of the match is final, or the competition closed."""
     PROMPTLY = "promptly"
 
 

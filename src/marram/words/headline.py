@@ -1,6 +1,6 @@
 """A ruling in one line: what it finds, what it comes to with relief that must be taken, and what to do next."""
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Mapping
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
@@ -101,6 +101,12 @@ def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
         return ""
     if ends_the_hole(ruling.penalties, ruling.action, form):
         return term(Action.HOLE_OVER, ".short")
+    noted = said_by_note(ruling)
+    if noted:
+        return say("TERMS", f"next.note.{noted}")
+    if ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
+        what = say("NOTES", ruling.corrections[0].what).rstrip(".")
+        return what[0].lower() + what[1:]
     if ruling.action is Action.TAKE_RELIEF and ruling.relief:
         if all(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief):
             return say("TERMS", "next.family.18")
@@ -108,6 +114,26 @@ def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and ruling.relief:
         return say("TERMS", "next.choice").format(relief=say("TERMS", "next.or").join(_choices(ruling)))
     return term(ruling.action, ".short")
+
+
+def said_by_note(ruling: Ruling) -> str:
+    """Return the note that says the next step better than the step's own name; empty where none does."""
+    steps = _STEP_OF_NOTE.get(ruling.action) if ruling.action else None
+    return next((note for note in ruling.notes if steps and note in steps), "")
+
+
+_STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
+    Action.PLAY_ON: ("play_out_both_balls", "go_on_under_that_rule", "resume_where_stopped"),
+    Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake",),
+    Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
+    Action.LIFT: ("go_on_with_relief", "go_on_from_moving_water", "put_ball_in_play_first"),
+    Action.CORRECT_MISTAKE: (
+        "go_on_with_right_ball",
+        "correct_the_ruling",
+        "nothing_conceded_in_stroke_play",
+    ),
+}
+"""For a step, the notes that say how it is done here; the step's own sentence is then left out."""
 
 
 def _common(families: Iterable[str]) -> str:

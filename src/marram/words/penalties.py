@@ -1,6 +1,7 @@
 """Penalties in words, resolved by the form of play where it is known."""
 
 from collections.abc import Collection, Sequence
+from dataclasses import replace
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Penalty, PenaltyKind, Who
@@ -44,8 +45,17 @@ def level_words(penalty: Penalty, form: FormOfPlay | None) -> str:
     return say("TERMS", f"level.{penalty.kind.value}")
 
 
-def penalty_words(penalty: Penalty, form: FormOfPlay | None) -> str:
-    """Return one penalty as a sentence: what it is, for whom, under which provision."""
+def penalty_words(penalty: Penalty, form: FormOfPlay | None, times: int = 1) -> str:
+    """Return one penalty as a sentence: what it is, for whom, under which provision, and how often it is given."""
+    if times > 1:
+        total = penalties_in_short([replace(penalty, who=Who.PLAYER)] * times, form)
+        return say("TERMS", "penalty_times").format(
+            total=total,
+            whom=term(penalty.who),
+            level=level_words(penalty, form),
+            count=count_words(times),
+            citation=penalty.citation,
+        )
     level = say("TERMS", "penalty_under").format(
         level=level_words(penalty, form), whom=term(penalty.who), citation=penalty.citation
     )
@@ -67,9 +77,12 @@ def penalties_in_short(
         persons.setdefault(one.who, []).append(one)
     if any(relief) and not persons.keys() & {Who.PLAYER, Who.SIDE}:
         persons = {Who.PLAYER: [], **persons}
+    several = len(persons) > 1
     payer = next((who for who in persons if who in (Who.PLAYER, Who.SIDE)), None)
     parts = [
-        level if who is Who.PLAYER else say("TERMS", "penalty_for").format(level=level, whom=term(who))
+        level
+        if who is Who.PLAYER and not several
+        else say("TERMS", "penalty_for").format(level=level, whom=term(who))
         for who, own in persons.items()
         for level in _levels_in_short(own, form, relief if who is payer and any(relief) else (0,))
     ]
@@ -92,18 +105,18 @@ def _levels_in_short(
         first = [level_words(general, form)]
     elif general is not None or charged or any(relief):
         totals = sorted({charged + GENERAL_IN_STROKES * generals + cost for cost in relief})
-        first = [_totals_words(totals)]
+        first = [totals_words(totals)]
         if general is not None and form is None:
             first = [say("TERMS", "level.general.summed").format(strokes=first[0])]
     return (*first, *dict.fromkeys(others))
 
 
-def _totals_words(totals: Sequence[int]) -> str:
+def totals_words(totals: Sequence[int]) -> str:
     """Return what strokes come to, where it depends on the option: ``one or two penalty strokes``."""
     if len(totals) == 1:
         return strokes_words(totals[0])
     if totals[0] == 0:
-        rest = _totals_words(totals[1:])
+        rest = totals_words(totals[1:])
         return say("TERMS", "or.after_comma").join((strokes_words(0), rest))
     counts = say("TERMS", "or").join(count_words(one) for one in totals)
     return say("TERMS", "strokes.n").format(count=counts)

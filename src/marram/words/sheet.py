@@ -21,12 +21,13 @@ from marram.words.headline import (
     goes_without_saying,
     headline,
     hole_lost_words,
+    said_by_note,
     side_loses_hole,
     tell_the_player,
 )
 from marram.words.language import translate
 from marram.words.messages import amount_words, say, term
-from marram.words.penalties import penalties_in_short, penalty_words, strokes_words
+from marram.words.penalties import penalties_in_short, penalty_words, totals_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
 from marram.words.relief_options import OptionWords, option_words
@@ -112,6 +113,7 @@ def sheet(
     form_of_play: FormOfPlay | str | None = None,
     given: Mapping[str, Any] | None = None,
     from_map: Collection[str] = (),
+    with_finding: bool = True,
 ) -> Sheet:
     """Return ``result`` in words.
 
@@ -120,11 +122,12 @@ def sheet(
         form_of_play: how general penalties are resolved; both ways are said when unknown.
         given: the facts as given, so that a number is shown as given rather than as a threshold.
         from_map: names of the facts that came from the course map.
+        with_finding: whether one finding speaks for all of a ruling; of several acts together it does not.
     """
     form = FormOfPlay(form_of_play) if isinstance(form_of_play, str) else form_of_play
     why = tuple(_why(reason, given or {}, from_map) for reason in result.reasons)
     if isinstance(result, Ruling):
-        return _ruling_sheet(result, form, why)
+        return _ruling_sheet(result, form, why, with_finding)
     if isinstance(result, NeedFacts):
         fact = fact_named(result.fact)
         return Sheet(
@@ -173,27 +176,31 @@ def _not_covered_sheet(result: NotCovered, why: tuple[Why, ...]) -> Sheet:
     )
 
 
-def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...]) -> Sheet:
+def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...], with_finding: bool) -> Sheet:
     provisions = tuple(
         cited(citation) for citation in ruling.citations
     )  # first: notes mostly stand beside them
     lost = ends_the_hole(ruling.penalties, ruling.action, form)
+    found = finding_of(ruling) if with_finding else None
     if lost or side_loses_hole(ruling.penalties, form):
         steps = hole_lost_words(ruling.penalties, form)
     else:
-        action = None if goes_without_saying(ruling, form) else ruling.action
+        saying_less = goes_without_saying(ruling, form) or said_by_note(ruling)
+        action = None if saying_less else ruling.action
         steps = [term(one) for one in (ruling.stroke, action, ruling.which_ball) if one]
-    penalties, found = _penalty_lines(ruling, form), finding_of(ruling)
-    said = () if lost else tuple(term(one) for one in _in_the_headline(ruling))
+    penalties = _penalty_lines(ruling, form)
+    said = set() if lost else {term(one) for one in _in_the_headline(ruling, found)}
+    if found is not None:
+        said |= {say("TERMS", "headline.finding").format(finding=term(found)), *_said_by_finding(found)}
     steps += [say("NOTES", key) for key in ruling.notes]
     return Sheet(
         "ruling",
-        headline(ruling, form),
+        headline(ruling, form, with_finding=with_finding),
         penalties=penalties,
         steps=tuple(steps),
         finding="" if found is None else found.value,
         further=tuple(step for step in steps if step not in said),
-        tell=tell_the_player(ruling, form),
+        tell=tell_the_player(ruling, form, with_finding=with_finding),
         penalty_said=len(penalties) == 1,
         options=() if lost else tuple(option_words(option) for option in ruling.relief),
         if_wrong=() if lost else tuple(_correction_words(one, form) for one in corrections_of(ruling)),
@@ -206,24 +213,42 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...])
 
 def _penalty_lines(ruling: Ruling, form: FormOfPlay | None) -> tuple[str, ...]:
     """Return each penalty as a sentence, and what relief that must be taken costs; one sentence if nothing does."""
-    lines = [penalty_words(one, form) for one in ruling.penalties]
+    lines = [
+        penalty_words(one, form, times=ruling.penalties.count(one)) for one in dict.fromkeys(ruling.penalties)
+    ]
     costs = forced_costs(ruling, form)
-    for cost in () if 0 in costs else sorted(costs):
-        citations = dict.fromkeys(option.citation for option in ruling.relief if option.penalty == cost)
+    if any(costs) and 0 not in costs:
+        citations = dict.fromkeys(option.citation for option in ruling.relief if option.penalty)
         line = say("TERMS", "relief_to_be_taken")
-        lines.append(line.format(strokes=strokes_words(cost), citation=", ".join(citations)))
+        total = totals_words(sorted(costs))
+        lines.append(line.format(strokes=total[0].upper() + total[1:], citation=", ".join(citations)))
     return tuple(lines) or (say("TERMS", "no_penalty"),)
 
 
-def _in_the_headline(ruling: Ruling) -> tuple[Enum, ...]:
+def _said_by_finding(found: Finding) -> tuple[str, ...]:
+    """Return the notes that say no more than the finding does."""
+    return tuple(say("NOTES", note) for note in _NO_MORE_THAN.get(found, ()))
+
+
+_NO_MORE_THAN: Mapping[Finding, tuple[str, ...]] = {
+    Finding.NO_FREE_RELIEF: ("no_free_relief",),
+    Finding.RULING_STANDS: ("wrong_ruling_stands",),
+    Finding.NO_RULING: ("no_ruling_result_stands",),
+    Finding.FOLLOW_REFEREE: ("follow_referee",),
+    Finding.BALL_MAY_BE_PLAYED: ("ball_may_come_from_anyone",),
+    Finding.NO_PRACTICE_STROKE: ("not_a_practice_stroke",),
+}
+
+
+def _in_the_headline(ruling: Ruling, found: Finding | None) -> tuple[Enum, ...]:
     """Return what the headline says already: whether the stroke counts, and a next step that needs no more words."""
     action = () if ruling.action in (None, *_NEEDS_MORE_WORDS) else (ruling.action,)
     stroke = () if ruling.stroke is None or ruling.stroke is Stroke.OPPONENT_MAY_CANCEL else (ruling.stroke,)
-    return (*stroke, *action) if finding_of(ruling) in _OF_STROKE else action
+    return (*stroke, *action) if found in _OF_STROKE else action
 
 
 _NEEDS_MORE_WORDS = (Action.REPLACE, Action.STOP_PLAY)
-_OF_STROKE = (Finding.STROKE_COUNTS, Finding.STROKE_DOES_NOT_COUNT)
+_OF_STROKE = (Finding.STROKE_COUNTS, Finding.STROKE_DOES_NOT_COUNT, Finding.STROKE_MADE, Finding.HOLED)
 
 
 def _settled_words(settled: Settled, form: FormOfPlay | None) -> tuple[str, ...]:

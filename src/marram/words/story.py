@@ -8,7 +8,6 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import StoryBall
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import StoryResult
-from marram.words.headline import headline, tell_the_player
 from marram.words.messages import say, term
 from marram.words.sheet import Sheet, sheet
 
@@ -34,19 +33,18 @@ def story_sheet(
     if result.combined is None:
         return None
     form = FormOfPlay(form_of_play) if isinstance(form_of_play, str) else form_of_play
-    words = sheet(result.combined, form_of_play=form, given=given)
-    if not isinstance(result.combined, Ruling):
-        return words
     alone = (
         len(result.parts) == 1 and result.parts[0] == result.combined
     )  # else no one finding speaks for all
-    lines = [headline(result.combined, form, with_finding=alone)]
+    words = sheet(result.combined, form_of_play=form, given=given, with_finding=alone)
+    if not isinstance(result.combined, Ruling):
+        return words
+    lines = [words.headline]
     if result.count is not None and result.count.next_stroke is not None:
         lines.append(next_stroke_words(result.count.next_stroke))
     others = _steps_of_other_balls(result)
     steps, further = (*words.steps, *others), (*words.further, *others)
-    told = tell_the_player(result.combined, form, with_finding=alone)
-    return replace(words, headline=" ".join(lines), steps=steps, further=further, tell=told)
+    return replace(words, headline=" ".join(lines), steps=steps, further=further)
 
 
 def ball_words(ball: StoryBall | str | None) -> str:

@@ -72,7 +72,7 @@ def ignored_a_rule(case: Case) -> Ruling | Judgement:
 def anothers_breach_ignored(case: Case) -> Ruling | Judgement:
     """In a match a player may let the opponent's breach go; in stroke play the rest of the field is protected."""
     if case.match_play:
-        return free("3.2d(4)")
+        return free("3.2d(4)").note("opponent_may_overlook_breach")
     return breach_by_another_kept_quiet(case)
 
 

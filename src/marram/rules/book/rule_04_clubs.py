@@ -70,7 +70,8 @@ def _penalty_for_holes(case: Case, citation: str, holes: int) -> Ruling:
         note = "deduct_one_hole" if holes == 1 else "deduct_two_holes"
         ruling = Ruling().also(holes_deducted(holes, citation)).under("21.3c")
         return ruling.note(note, "report_before_returning_card")
-    return Ruling().also(*(general(citation) for _ in range(holes))).note("on_first_holes_of_breach")
+    note = "on_hole_of_breach" if holes == 1 else "on_first_holes_of_breach"
+    return Ruling().also(*(general(citation) for _ in range(holes))).note(note)
 
 
 @provision("4.1a(1)")

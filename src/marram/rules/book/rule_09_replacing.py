@@ -25,5 +25,5 @@ def place_on_similar_lie(ruling: Ruling) -> Ruling:
     """The lie was altered, not in sand: the ball is placed on the nearest spot with the most similar lie."""
     placed = replace(ruling, relief=(SIMILAR_LIE,)).under("14.2d(2)").next(Action.PLACE, WhichBall.ORIGINAL)
     return placed.note("nearest_spot_with_similar_lie", "estimate_the_lie_if_not_known").correct(
-        "replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a")
+        "place_on_similar_lie", Deadline.BEFORE_STROKE, general("14.7a")
     )

@@ -20,7 +20,7 @@ TERMS: dict[str, str] = {
     "Action.DROP": "Drop a ball in the relief area.",
     "Action.DROP_AGAIN": "Drop again in the relief area.",
     "Action.PLACE": "Place the ball.",
-    "Action.REPLAY": "Play again from where that stroke was made.",
+    "Action.REPLAY": "Play again from where the last stroke was made.",
     "Action.PLAY_FROM_TEEING_AREA": "Play from inside the teeing area.",
     "Action.PLAY_PROVISIONAL": "Continue with the provisional ball.",
     "Action.PLAY_OTHER_BALL": "Continue with the other ball.",
@@ -38,7 +38,7 @@ TERMS: dict[str, str] = {
     "Action.DROP.short": "drop a ball",
     "Action.DROP_AGAIN.short": "drop again",
     "Action.PLACE.short": "place the ball",
-    "Action.REPLAY.short": "play again from the same spot",
+    "Action.REPLAY.short": "play again from where the last stroke was made",
     "Action.PLAY_FROM_TEEING_AREA.short": "play from the teeing area",
     "Action.PLAY_PROVISIONAL.short": "go on with the provisional ball",
     "Action.PLAY_OTHER_BALL.short": "go on with the other ball",
@@ -61,6 +61,7 @@ TERMS: dict[str, str] = {
     "Deadline.BEFORE_STROKE": "before making a stroke",
     "Deadline.BEFORE_NEXT_HOLE": "before a stroke is made to begin another hole (on the final hole: before the scorecard is returned)",
     "Deadline.BEFORE_SCORECARD": "before the scorecard is returned",
+    "Deadline.BEFORE_RESULT": "before the result of the match is final, or the competition has closed",
     "Deadline.PROMPTLY": "promptly",
     # Relief
     "ReliefKind.STROKE_AND_DISTANCE": "Stroke and distance",
@@ -153,8 +154,9 @@ TERMS: dict[str, str] = {
     "relief_cost": "{action} {cost}",
     # Parts of sentences
     "no_penalty": "No penalty.",
-    "relief_to_be_taken": "The relief that must be taken costs {strokes} ({citation}).",
-    "hole_lost_by_side": "The side loses the hole: no ball of the side is played on.",
+    "relief_to_be_taken": "{strokes} for the relief that must be taken ({citation}).",
+    "penalty_times": "{total} for {whom}: {level}, {count} times ({citation}).",
+    "hole_lost_by_side": "No ball of the side is played on.",
     "partner_plays_on": "the partner plays on for the side",
     "side_loses_hole": "the side loses the hole",
     "hole_lost": "The hole is lost: no ball is played on, though in Four-Ball and Three-Ball the others play it out.",
@@ -213,5 +215,15 @@ TERMS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "play_inside_teeing_area": "Play from inside the teeing area",
+    "tee_inside_teeing_area": "Tee the ball inside the teeing area; of a stroke from outside, the opponent may have it cancelled in a match, and in stroke play it costs two strokes and does not count (6.1b)",
+    "stay_stopped": "Wait until play may be resumed",
+    "be_ready_on_resumption": "Be in place when the Committee orders play to go on; being late then counts as at the start (5.7c)",
+    "go_on_when_one_wants": "Go on as soon as one of the two wants to",
+    "put_ball_in_play": "Put a ball in play as the Rule in use requires",
+    "lift_when_asked": "Lift the ball when the other player asks for it",
+    "go_on_with_right_ball_now": "Go on with the right ball",
+    "correct_ruling_in_time": "Correct the ruling; after that it stands",
+    "place_on_similar_lie": "Place the ball on the nearest spot with the most similar lie",
     "put_relief_right": "Lift a ball put down in a wrong place or in a wrong way, and put it down right",
 }

@@ -14,11 +14,11 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "how_to_use_dropping_zone": "In the dropping zone: drop a ball in it, and it must come to rest in it; a line that marks it belongs to it, and the player may stand outside while dropping.",
-    "no_preferred_lie_here": "The lie may not be preferred here; do not lift the ball for that.",
+    "no_preferred_lie_here": "Do not lift the ball to prefer its lie.",
     "prefer_once": "Choose a spot within the length that the notice gives, set the ball on it by hand and let it go. This may be done once: then the ball is in play.",
     "lift_wrongly_placed_ball": "Lift the ball again and place it inside the relief area before playing; so far there is no penalty.",
     "aeration_hole_again": "If the ball comes to rest in another aeration hole, relief may be taken again.",
-    "power_line_replay": "The stroke does not count. Play a ball again from where that stroke was made: a teed ball from the teeing area, a dropped one elsewhere.",
+    "power_line_replay": "From the teeing area the ball may be teed; elsewhere it is dropped.",
     "replay_power_line_stroke": "Go back and play the stroke again",
     "power_line_no_wrong_place": "The ball then played counts, and it was not played from a wrong place.",
     "may_also_drop_again": "The player may play it from there, or drop a second time.",

@@ -26,7 +26,7 @@ NOTES: dict[str, str] = {
     "teed_ball_may_be_abandoned": "The original, if found within three minutes, may be played; the ball in the teeing area is then simply picked up.",
     "replace_or_play_again": "The stroke for lifting stays. The ball may instead be put back on its spot and played from there.",
     "outside_influence_or_stroke_and_distance": "Put a ball on the spot where the original lay, estimated if need be; or go on under stroke and distance instead.",
-    "second_ball_is_provisional": "The ball is a provisional ball. It may also be played after going forward to search, as long as three minutes are not over.",
+    "second_ball_is_provisional": "It could be played also after going forward to search, as long as the three minutes were not over.",
     "further_ball_replaces_provisional": "The ball last played took the place of the provisional ball, which is out of play; the original may still be found and played.",
     "both_provisionals_lost_too": "The strokes listed are for the original and the first provisional ball; the options are for the second, which is lost or out of bounds too.",
     "second_provisional_counts": "Go on with the second provisional ball: the original and the first are both gone, and each costs its stroke and distance.",

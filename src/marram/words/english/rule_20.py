@@ -23,7 +23,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
-    "ruling_is_given": "The request is in time: establish the facts and rule.",
+    "ruling_is_given": "Establish the facts and rule.",
     "no_ruling_result_stands": "No ruling is given; the result of the hole or match stands.",
     "raise_before_returning_card": "In stroke play the question should be raised with the Committee before the scorecard is returned.",
     "agreement_not_binding": "The agreement binds nobody; rule on the facts.",

@@ -17,7 +17,7 @@ NOTES: dict[str, str] = {
     "stroke_replayed_by_same_partner": "The partner who made the stroke makes it again.",
     "after_relief_other_partner_plays": "Whatever the choice, the partner who did not make the last stroke plays next.",
     "other_partner_plays": "The partner who did not make the last stroke plays next.",
-    "same_partner_plays": "The same partner plays; a stroke by the other would be in the wrong order.",
+    "same_partner_plays": "A stroke by the other partner would be in the wrong order.",
     "next_in_turn_plays_provisional": "The partner whose turn it is for the side's next stroke plays the provisional ball, not the one who made the last stroke.",
     "same_tee_for_both_partners": "If it was the tee shot, that partner plays from the same teeing area, even where men and women use different ones.",
     "second_ball_has_taken_three": "The second ball is in play, the side has taken three strokes with the penalty, and the partner who teed off first plays next.",

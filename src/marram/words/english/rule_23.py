@@ -39,7 +39,7 @@ NOTES: dict[str, str] = {
     "hole_is_tied": "The Committee should rule that the hole is tied.",
     "a_partner_holes_out": "One of the partners goes back and holes out.",
     "only_counting_score_matters": "No penalty: the score does not count for the side.",
-    "join_on_next_hole": "The partner joins on the next hole; until then advice and help are allowed, but no stroke.",
+    "join_on_next_hole": "Until then advice and help are allowed, but no stroke.",
     "both_partners_get_it": "It is one penalty of the side: in stroke play each partner's score gets it, in a match the score is adjusted once.",
     "partner_has_no_score": "The player's score stands without penalty, but the partner's score for the hole cannot count.",
     "standing_behind_has_another_limit": "If the player stood there while the partner took the stance, rule on that as well, as for a caddie standing behind.",

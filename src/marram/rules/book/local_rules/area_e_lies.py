@@ -88,7 +88,7 @@ def choice_to_prefer(_case: Case) -> Ruling:
 def placing(case: Case) -> Ruling:
     """A ball lifted is placed on a spot the player chooses; one put back may be played."""
     if case.is_one_of(preferred_lie, PreferredLie.PUT_BACK):
-        return no_penalty("E-3").play_as_it_lies().note("prefer_once")
+        return no_penalty("E-3").play_as_it_lies()
     return offer(no_penalty("E-3"), PREFERRED_LIE, may_play_as_it_lies=False).note("prefer_once")
 
 
