@@ -35,8 +35,6 @@ SAID_BY_NOTE = {
     "replace_on_lip": "replace it on the lip of the hole",
     "put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
     "shape_the_lie_in_sand": "shape the lie in the sand, and replace the ball in it",
-    "go_on_with_relief": "go on with the relief",
-    "go_on_from_moving_water": "go on with the relief",
     "put_ball_in_play_first": "lift it, and put a ball in play",
     "go_on_with_right_ball": "go on with the right ball",
     "correct_the_ruling": "correct the ruling",

@@ -25,7 +25,7 @@ AS_EVER: Mapping[Action, Correction] = {
     Action.REPLAY: Correction("play_from_previous_spot", Deadline.BEFORE_STROKE, _WRONG_PLACE),
     Action.PLAY_PROVISIONAL: Correction("leave_ball_out_of_play", Deadline.BEFORE_STROKE, _WRONG_BALL),
     Action.PLAY_OTHER_BALL: Correction("leave_ball_out_of_play", Deadline.BEFORE_STROKE, _WRONG_BALL),
-    Action.LIFT: Correction("put_relief_right", Deadline.BEFORE_STROKE, _WRONG_PLACE),
+    Action.GO_ON_WITH_RELIEF: Correction("put_relief_right", Deadline.BEFORE_STROKE, _WRONG_PLACE),
     Action.PLAY_FROM_TEEING_AREA: Correction("play_inside_teeing_area", Deadline.BEFORE_STROKE, _WRONG_PLACE),
 }
 """For each step with the ball that can be done wrong: what puts it right, until when, and what it costs if not."""

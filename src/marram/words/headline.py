@@ -126,7 +126,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
     Action.PLAY_ON: ("play_out_both_balls", "go_on_under_that_rule", "resume_where_stopped"),
     Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake",),
     Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
-    Action.LIFT: ("go_on_with_relief", "go_on_from_moving_water", "put_ball_in_play_first"),
+    Action.LIFT: ("put_ball_in_play_first",),
     Action.CORRECT_MISTAKE: (
         "go_on_with_right_ball",
         "correct_the_ruling",

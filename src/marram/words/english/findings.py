@@ -202,8 +202,6 @@ TERMS: dict[str, str] = {
     "next.note.replace_on_lip": "replace it on the lip of the hole",
     "next.note.put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
     "next.note.shape_the_lie_in_sand": "shape the lie in the sand, and replace the ball in it",
-    "next.note.go_on_with_relief": "go on with the relief",
-    "next.note.go_on_from_moving_water": "go on with the relief",
     "next.note.go_on_under_that_rule": "go on under that Rule",
     "next.note.put_ball_in_play_first": "lift it, and put a ball in play",
     "next.note.go_on_with_right_ball": "go on with the right ball",
