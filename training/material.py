@@ -14,6 +14,8 @@ from marram.rules.incidents import INCIDENTS
 HERE = Path(__file__).parent
 SENTENCES = HERE / "sentences"
 WORDS = HERE / "words"
+NOTHING = "nothing"
+"""The heading of sentences that tell of no incident in the book; learned from so that a list can say that it is only near."""
 LITTLE = ("a", "an", "the")
 """Words that say nothing by themselves."""
 
@@ -45,7 +47,7 @@ def sentences() -> list[Told]:
 
 
 def _read(file: Path) -> Iterator[Told]:
-    known, incident, number = {one.name for one in INCIDENTS}, "", 0
+    known, incident, number = {NOTHING, *(one.name for one in INCIDENTS)}, "", 0
     for at, line in enumerate(file.read_text(encoding="utf-8").splitlines(), start=1):
         if line.startswith("#"):
             incident, number = line.removeprefix("#").strip(), 0

@@ -1,27 +1,40 @@
 """Several acts in one sentence: "he swung, the twig broke, then he dropped over there and played".
 
-A sentence is cut where it goes on in time or to another clause; parts that do not stand by themselves are joined to their
-neighbour again. Whether the whole sentence is one incident is said beside the acts: a story can be begun either way.
+A sentence is cut wherever it may go on to another clause; of all ways to join the pieces again the one is taken whose
+parts are likeliest to be an act each. Acts stand in the order in which they happened, as far as the words tell
+("before that", "after he had"), and each is ranked by its own words, with the rest of the sentence beside them.
+Whether the whole sentence is one incident is said beside the acts: a story can be begun either way.
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from marram.rules.finding.find import Found, find
-from marram.rules.finding.ranking import Context
+from marram.rules.finding.ranking import Context, likeliest
 
-AND_THEN = re.compile(
-    r"\s*(?:[.;!?]+\s+|,?\s+\b(?:and then|then|after that|afterwards|later|next|before that|and after|whereupon|so then)\b,?\s*|,\s+(?:and|but|so)\s+|,\s+|\s+\band\b\s+)",
+SUBJECT = r"(?:he|she|they|we|i|it|you|his|her|my|our|their|the|a|an|some\w*|another|that|one|both)"
+JOINT = re.compile(
+    r"\s*[.;:!?]+\s+"
+    r"|,?\s+\b(?:(?:and|but|so)\s+)?(?:then|after that|after which|afterwards|later(?: on)?|next(?=,)|before that|earlier"
+    r"|meanwhile|whereupon|a moment later|subsequently|eventually|finally)\b,?\s+"
+    r"|,\s+(?:and|but|so|or|yet)\s+"
+    r"|,\s+(?:which|where)\s+"
+    rf"|,?\s+(?:before|after|when|while|as|because|until|although|though)\s+(?={SUBJECT}\b)"
+    r"|,\s+"
+    r"|\s+(?:and|but)\s+",
     re.IGNORECASE,
 )
 """Where a sentence may go on to another act."""
-CLEARLY = re.compile(r"[.;!?]|then|after|later|next|before|whereupon", re.IGNORECASE)
-"""Where it surely goes on in time."""
+HAPPENED_BEFORE = re.compile(r"\b(?:before that|earlier|after)\b", re.IGNORECASE)
+"""A joint after which something stands that happened before."""
 FEWEST = 3
 """Words: a shorter part does not stand by itself (our choice)."""
-LIKELY, LIKELY_ALONE = 0.3, 0.6
-"""How likely the first incident of a part must be for it to be an act of its own: where the sentence surely goes on, and
-where it only may (our choice)."""
+MOST_PIECES, MOST_JOINED = 7, 3
+"""Into how many pieces a sentence is cut, and how many of them are joined to one part of several (our choice)."""
+COST, TWICE = 0.4, 0.5
+"""How likely an act must be to be told for itself, and by how much more where the act before it is the same: chosen on our
+own sentences of several acts (``training/held_out/several_acts.txt``) and of one."""
 WHOLE = 0.5
 """How likely the first incident of the whole sentence must be to be said to cover it (our choice)."""
 MOST_ACTS = 6
@@ -53,6 +66,16 @@ class Acts:
     acts: tuple[ActTold, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """A part of a sentence: what joins it to the one before, its words, and what it likely is."""
+
+    joint: str
+    words: str
+    incident: str
+    likelihood: float
+
+
 def acts(sentence: str, context: Context | None = None) -> Acts:
     """Return what a sentence tells, as one incident and as acts in order.
 
@@ -61,35 +84,63 @@ def acts(sentence: str, context: Context | None = None) -> Acts:
         context: what is known without having been said.
     """
     whole = find(sentence, context)
-    told: list[ActTold] = []
-    for joint, part in _parts(sentence):
-        one = ActTold(part, find(part, context))
-        if told and not _of_its_own(one.found, told[-1].found, clearly=CLEARLY.search(joint) is not None):
-            joined = f"{told[-1].words}{joint}{part}"
-            told[-1] = ActTold(joined, find(joined, context))
-        else:
-            told.append(one)
-    several = tuple(told[:MOST_ACTS]) if len(told) > 1 else ()
+    parts = in_order(_parts(sentence, context))[:MOST_ACTS]
+    told = tuple(ActTold(one.words, find(one.words, context, beside=sentence)) for one in parts)
+    several = told if len(told) > 1 else ()
     first = whole.likelihoods[0] if whole.likelihoods else 0.0
     return Acts(whole, first >= WHOLE or not several, several)
 
 
-def _of_its_own(part: Found, before: Found, *, clearly: bool) -> bool:
-    """Tell whether a part is an act of its own: likely something, and something else than the part before it."""
-    likelihood = part.likelihoods[0] if part.likelihoods else 0.0
-    return likelihood >= (LIKELY if clearly else LIKELY_ALONE) and part.incidents[:1] != before.incidents[:1]
+def in_order(parts: Sequence[_Part]) -> list[_Part]:
+    """Return parts in the order in which they happened, as far as what joins them tells."""
+    ordered: list[_Part] = []
+    for one in parts:
+        ordered.insert(
+            len(ordered) - bool(ordered and HAPPENED_BEFORE.search(one.joint) and not _after_that(one)), one
+        )
+    return ordered
 
 
-def _parts(sentence: str) -> list[tuple[str, str]]:
-    """Return the parts of a sentence, each with what joins it to the one before; a short one stays with that."""
-    parts: list[tuple[str, str]] = []
+def _after_that(part: _Part) -> bool:
+    return re.search(r"\bafter (?:that|which)\b", part.joint, re.IGNORECASE) is not None
+
+
+def _parts(sentence: str, context: Context | None) -> list[_Part]:
+    """Return the parts that are likeliest to be an act each."""
+    pieces = _pieces(sentence)
+    best: list[tuple[float, list[_Part]] | None] = [(0.0, [])]
+    for end in range(1, len(pieces) + 1):
+        ways = []
+        for start in (
+            *range(max(0, end - MOST_JOINED), end),
+            *((0,) if end == len(pieces) > MOST_JOINED else ()),
+        ):
+            before = best[start]
+            words = _joined(pieces[start:end])
+            if before is None or (len(words.split()) < FEWEST and len(pieces) > 1):
+                continue
+            part = _Part(pieces[start][0], words, *likeliest(words, context))
+            again = bool(before[1]) and before[1][-1].incident == part.incident
+            ways.append((before[0] + part.likelihood - COST - TWICE * again, [*before[1], part]))
+        best.append(max(ways, key=lambda way: way[0]) if ways else None)
+    last = best[-1]
+    return last[1] if last else []
+
+
+def _joined(pieces: Sequence[tuple[str, str]]) -> str:
+    return "".join(joint * (number > 0) + words for number, (joint, words) in enumerate(pieces))
+
+
+def _pieces(sentence: str) -> list[tuple[str, str]]:
+    """Return the pieces of a sentence, each with what joins it to the one before; the last holds all that is left."""
+    pieces: list[tuple[str, str]] = []
     at, joint = 0, ""
-    for match in [*AND_THEN.finditer(sentence), None]:
-        part = sentence[at : match.start() if match else len(sentence)].strip()
-        if parts and len(part.split()) < FEWEST and not CLEARLY.search(joint):
-            parts[-1] = (parts[-1][0], f"{parts[-1][1]}{joint}{part}")
-        elif part:
-            parts.append((joint, part))
-        if match:
-            at, joint = match.end(), match[0]
-    return parts
+    for match in [*JOINT.finditer(sentence), None]:
+        last = match is None or len(pieces) == MOST_PIECES - 1
+        piece = sentence[at : None if last or match is None else match.start()].strip()
+        if piece:
+            pieces.append((joint, piece))
+        if last or match is None:
+            break
+        at, joint = match.end(), match[0]
+    return pieces

@@ -66,16 +66,17 @@ class Found:
     read_as: tuple[tuple[str, str], ...] = ()
 
 
-def find(words: str, context: Context | None = None) -> Found:
+def find(words: str, context: Context | None = None, *, beside: str = "") -> Found:
     """Return the incidents that words point to; every incident, in order, when there are no words.
 
     Args:
         words: what an official would say or type: a sentence, everyday words, or a Rule number.
         context: what is known without having been said; incidents of Local Rules that are not in force come last.
+        beside: the sentence that the words are a part of; it counts a little.
     """
     if LITTLE.issuperset(WORD.findall(words.lower())):
         return Found(INCIDENTS)
-    ranked = rank(words, context)
+    ranked = rank(words, context, beside=beside)
     cited = citations(words)
     if cited and not WORD.search(without(words, cited).lower()):
         return _of_rule(ranked, cited)

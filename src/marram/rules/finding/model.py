@@ -24,7 +24,7 @@ class Model:
     """What was fitted.
 
     Attributes:
-        incidents: the names of the incidents, in the order of the weights.
+        incidents: the names of the incidents, in the order of the weights; after the last stands that it is none of them.
         tables: what is known of words.
         places: the place of each feature.
         starts: where the row of each feature starts, in pairs; one more for the end.

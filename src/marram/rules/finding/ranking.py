@@ -19,8 +19,9 @@ from marram.rules.finding.sentence import Word, plain, words
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 
-SAID, KNOWN = 4, 2
-"""What a feature of the sentence counts, beside one of what is known without having been said (our choice)."""
+SAID, KNOWN, BESIDE = 4, 2, 1
+"""What a feature of the sentence counts, beside one of what is known without having been said, and one of the rest of the
+sentence that an act is a part of (our choice, the last by our own sentences of several acts)."""
 CODE = re.compile(r"[A-M]-[0-9]+")
 FORMER = re.compile(
     r"\b(former|formerly|old|older|previous|previously|earlier|until|prior to|used to|back then|back in|those days|ago|decades?"
@@ -87,38 +88,63 @@ class Ranked:
     read_as: tuple[tuple[str, str], ...] = ()
 
 
-def rank(sentence: str, context: Context | None = None) -> Ranked:
+def rank(sentence: str, context: Context | None = None, *, beside: str = "") -> Ranked:
     """Return all incidents in the order in which a sentence speaks for them.
 
     Args:
         sentence: what was told, in whatever words; Rule numbers in it are exact.
         context: what is known without having been said.
+        beside: the sentence that this is a part of, if any.
     """
     learned, context = model(), context or Context()
     cited = citations(sentence)
     said, read_as = corrected(words(without(sentence, cited), learned.tables), learned)
-    scores, length = _scores(learned, said, words(context.words(), learned.tables))
-    _put_back(scores, learned, length, former=FORMER.search(plain(sentence)) is not None, context=context)
-    closest = {
-        one.name: max((closeness(one, number) for number in cited), default=0) for one in _incidents(learned)
-    }
+    scores, likely = _weighed(sentence, said, context, beside)
+    closest = _closest(cited)
     order = sorted(
         range(len(scores)),
-        key=lambda at: (
-            -closest[learned.incidents[at]],
-            out_of_force(_incidents(learned)[at], context),
-            -scores[at],
-            at,
-        ),
+        key=lambda at: (-closest[at], out_of_force(_incidents()[at], context), -scores[at], at),
     )
-    likely = _likelihoods(learned, scores, length)
     return Ranked(
-        tuple(_incidents(learned)[at] for at in order),
+        tuple(_incidents()[at] for at in order),
         tuple(scores[at] for at in order),
         tuple(likely[at] for at in order),
-        1.0 if any(closest.values()) else _known(said, learned),
+        1.0 if any(closest) else _known(said, learned),
         read_as,
     )
+
+
+def likeliest(sentence: str, context: Context | None = None) -> tuple[str, float]:
+    """Return the incident that a sentence speaks for most, and how likely it is, less where words are not known.
+
+    Args:
+        sentence: what was told.
+        context: what is known without having been said.
+    """
+    learned = model()
+    said, _ = corrected(words(sentence, learned.tables), learned)
+    scores, likely = _weighed(sentence, said, context or Context(), "")
+    best = max(range(len(scores)), key=scores.__getitem__)
+    return learned.incidents[best], likely[best] * _known(said, learned)
+
+
+def _weighed(
+    sentence: str, said: Sequence[Word], context: Context, beside: str
+) -> tuple[list[int], list[float]]:
+    """Return the score of each incident, and how likely each is; that it is none of them is likely too."""
+    learned = model()
+    tables = learned.tables
+    told = ((SAID, said), (KNOWN, words(context.words(), tables)), (BESIDE, words(beside, tables)))
+    scores, length = _scores(learned, told)
+    _put_back(scores, learned, length, former=FORMER.search(plain(sentence)) is not None, context=context)
+    likely = _likelihoods(learned, scores, length)
+    return scores[:-1], likely[:-1]
+
+
+def _closest(cited: Sequence[str]) -> list[int]:
+    if not cited:
+        return [0] * len(_incidents())
+    return [max(closeness(one, number) for number in cited) for one in _incidents()]
 
 
 def corrected(said: Sequence[Word], learned: Model) -> tuple[list[Word], tuple[tuple[str, str], ...]]:
@@ -136,11 +162,11 @@ def _known(said: Sequence[Word], learned: Model) -> float:
     return sum(one.stem in learned.places or bool(one.things) for one in said) / (len(said) or 1)
 
 
-def _scores(learned: Model, said: Sequence[Word], known: Sequence[Word]) -> tuple[list[int], int]:
-    """Return the score of each incident, and the squared length of what was said, in the model's units."""
-    scores, length = [0] * len(learned.incidents), 0
-    for share, told in ((SAID, said), (KNOWN, known)):
-        for place in learned.known(features(told)):
+def _scores(learned: Model, told: Sequence[tuple[int, Sequence[Word]]]) -> tuple[list[int], int]:
+    """Return the score of each incident and of none, and the squared length of what was said, in the model's units."""
+    scores, length = [0] * (len(learned.incidents) + 1), 0
+    for share, spoken in told:
+        for place in learned.known(features(spoken)):
             length += learned.values[place] if share == SAID else 0
             for at, weight in learned.row(place):
                 scores[at] += share * weight
@@ -150,12 +176,12 @@ def _scores(learned: Model, said: Sequence[Word], known: Sequence[Word]) -> tupl
 def _put_back(scores: list[int], learned: Model, length: int, *, former: bool, context: Context) -> None:
     """Lower the scores of what is unlikely by what is known, whatever the words."""
     unit = SAID * sqrt(length or 1) / learned.sharpness
-    for at, one in enumerate(_incidents(learned)):
-        if one.for_teaching and not former:
-            scores[at] -= floor(NOT_FORMER * unit)
-        if context.local_rules is None and CODE.fullmatch(one.rule):
+    for at in () if former else _for_teaching():
+        scores[at] -= floor(NOT_FORMER * unit)
+    for at, code in _of_local_rules():
+        if context.local_rules is None:
             scores[at] -= floor(NOT_KNOWN * unit)
-        if out_of_force(one, context):
+        elif code not in context.local_rules:
             scores[at] -= floor(NOT_IN_FORCE * unit)
 
 
@@ -168,9 +194,20 @@ def _likelihoods(learned: Model, scores: Sequence[int], length: int) -> list[flo
 
 
 @cache
-def _incidents(learned: Model) -> tuple[Incident, ...]:
+def _incidents() -> tuple[Incident, ...]:
     named = {one.name: one for one in INCIDENTS}
-    return tuple(named[name] for name in learned.incidents)
+    return tuple(named[name] for name in model().incidents)
+
+
+@cache
+def _for_teaching() -> tuple[int, ...]:
+    return tuple(at for at, one in enumerate(_incidents()) if one.for_teaching)
+
+
+@cache
+def _of_local_rules() -> tuple[tuple[int, str], ...]:
+    """Return the places of the incidents that begin from a Local Rule, with its code."""
+    return tuple((at, one.rule) for at, one in enumerate(_incidents()) if CODE.fullmatch(one.rule))
 
 
 def out_of_force(one: Incident, context: Context) -> bool:

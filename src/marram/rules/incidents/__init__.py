@@ -12,6 +12,7 @@ from marram.said import said, sentences
 
 THEMES: tuple[str, ...] = (
     "round",
+    "order_of_holes",
     "equipment",
     "teeing",
     "stroke",

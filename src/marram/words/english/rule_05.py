@@ -1,6 +1,7 @@
 """Words for Rule 5."""
 
 PROVISIONS: dict[str, str] = {
+    "5.1": "A round is played over its holes in the order that the Committee has set.",
     "5.2": "On the day of a round practice on the course is free in match play and restricted in stroke play.",
     "5.2a": "Before and between rounds of match play practice on the course is allowed.",
     "5.2b": "On a day of stroke play practice on the course is allowed only at the first tee, on practice areas, at the green just completed, and after the day's last round: general penalty on the first hole, then disqualification.",
@@ -34,6 +35,8 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "start_at_right_place_now": "Start at the place the Committee has set; strokes made elsewhere do not count.",
+    "committee_decides_how_round_goes_on": "The mistake was the Committee's: it decides where and when the player starts, and whether what was played counts.",
     "on_first_hole": "The penalty counts on the player's first hole.",
     "first_hole_is_tied": "Each of the two loses the first hole, so it is tied: go on with the second.",
     "deduct_one_point": "Deduct one point from the total of the round.",

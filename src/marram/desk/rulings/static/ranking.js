@@ -63,7 +63,7 @@ function knownPart(said, model) {
 }
 
 function score(model, said, known) {
-  const scores = new Int32Array(model.incidents.length);
+  const scores = new Int32Array(model.incidents.length + 1); // the last: that it is none of them
   let length = 0;
   for (const [share, told] of [[SAID, said], [KNOWN, known]]) {
     for (const feature of features(told)) {
