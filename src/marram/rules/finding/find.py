@@ -45,7 +45,7 @@ SURE = 0.5
 """How likely the first three must be together for the list to be called likely; else it is said to be only near (our choice)."""
 KNOWN = 0.6
 """Which part of the words must be known for that (our choice)."""
-FAR = 0.0001
+FAR = 0.00001
 """What is less likely is not offered, where something else is likely (our choice)."""
 
 
