@@ -43,7 +43,11 @@ def test_a_gap_between_stakes_is_told_with_its_place(desk: TestClient) -> None:
     (place,) = told["places"]
     assert PLANE.to_metres(*reversed(place["at"])) == pytest.approx((100, -60), abs=0.05)
     assert len(told["stakes"]) == 14
-    assert "1 thing to look at before play" in desk.get("/marking").text
+    page = desk.get("/marking").text
+    assert "1 thing to look at before play" in page
+    looked = {one["subject"]: (one["count"], one["found"]) for one in told["looked_at"]}
+    assert (looked["stakes"], looked["holes"]) == ((14, 1), (9, 0))
+    assert all(one["words"] in page and one["outcome"] in page for one in told["looked_at"])
 
 
 def test_the_map_of_the_day_is_looked_at(desk: TestClient) -> None:

@@ -1,11 +1,12 @@
 """The marking sheet: what to mend before play, hole by hole, with boxes to tick and the places on a drawing."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
 from shapely.geometry import Point
 
+from marram.course.checks.looked_at import LookedAt, looked_at
 from marram.course.checks.marking import HoleSheet, marking_sheet
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
@@ -13,7 +14,7 @@ from marram.paper.marking_drawing import marking_svg
 from marram.paper.typeset import typeset
 from marram.words.language import language
 from marram.words.spoken import spoken
-from marram.words.texts import capital, day_words, text
+from marram.words.texts import capital, count_text, long_day_words, text
 
 
 def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
@@ -50,19 +51,31 @@ def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
         )
     data = {
         "course": course.name,
-        "day": day_words(day),
+        "day": long_day_words(day),
         "sheets": sheets,
+        "looked_at": [[what, outcome] for _, what, outcome in looked_at_words(looked_at(course, faults))],
         "credit": text("marking.credit", credit=course.credit) if course.credit else "",
         "words": {
             "language": language().code,
             "title": text("marking.sheet"),
             "title_of": text("marking.sheet_of", course=course.name),
             "nothing": text("marking.nothing"),
+            "looked_at": text("marking.looked_at"),
             "must": text("marking.must"),
             "decides": text("marking.decides"),
         },
     }
     return typeset("marking_sheet", data, drawings)
+
+
+def looked_at_words(subjects: Iterable[LookedAt]) -> Iterator[tuple[LookedAt, str, str]]:
+    """Yield what was looked at, in words, with the outcome: nothing found, so many found, or none on the map."""
+    for one in subjects:
+        if one.found:
+            outcome = count_text("marking.looked_at.found", one.found)
+        else:
+            outcome = text("marking.looked_at.found_none" if one.count else "marking.looked_at.none")
+        yield one, count_text(f"marking.looked_at.{one.subject.value}", one.count), outcome
 
 
 def _called(sheet: HoleSheet) -> str:

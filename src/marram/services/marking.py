@@ -6,6 +6,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from marram.course.checks.looked_at import LookedAt, looked_at
 from marram.course.checks.marking import HoleSheet, marking_sheet
 from marram.course.fault import Fault, Severity
 from marram.course.loading import examine
@@ -29,6 +30,10 @@ class Marking:
     def sheets(self) -> list[HoleSheet]:
         """Return what to mend, by hole; the course as a whole has no number."""
         return list(marking_sheet(self.course, self.faults))
+
+    def looked_at(self) -> tuple[LookedAt, ...]:
+        """Return what was looked at, how many of it there are, and how many faults were found."""
+        return looked_at(self.course, self.faults)
 
     def pdf(self, day: date) -> bytes:
         """Return the marking sheet of a day as PDF."""

@@ -56,12 +56,19 @@ def question_words(
         fact.unit,
         tuple(
             AnswerWords(fact.token(answer), translate()(words), _stake_words(by_answer.get(answer), form))
-            for answer, words in fact.answers.items()
+            for answer, words in yes_first(fact)
             if answer in possible
         ),
         cited(citation) if citation else None,
         text(f"units.{fact.unit}") if fact.unit else "",
     )
+
+
+def yes_first(fact: Fact[Any]) -> list[tuple[Any, str]]:
+    """Return the answers of a fact in the order in which every question offers them: yes, no, all else as declared."""
+    order = {"yes": 0, "no": 1}
+    both = order.keys() <= {fact.token(answer) for answer in fact.answers}
+    return sorted(fact.answers.items(), key=lambda one: order.get(fact.token(one[0]), 2) if both else 0)
 
 
 def _stake_words(stake: Stake | None, form: FormOfPlay | None) -> str:

@@ -5,7 +5,6 @@ from typing import Annotated
 
 from fastapi import APIRouter, Form, Request
 from fastapi.responses import HTMLResponse, RedirectResponse, Response
-from pydantic import BaseModel
 
 from marram.course.versions.course_file import FileNews
 from marram.course.versions.map_edits import EditConflict, by_ident
@@ -19,6 +18,7 @@ from marram.desk.course.map_editing import (
     tale,
 )
 from marram.desk.course.saver import keep_saver, saver
+from marram.desk.course.saving import Saving, not_kept
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.words.texts import text
@@ -26,7 +26,7 @@ from marram.words.texts import text
 router = APIRouter()
 
 
-class FilledArea(BaseModel):
+class FilledArea(Saving):
     """The form of a new area, for whoever draws by coordinates."""
 
     kind: str = ""
@@ -34,29 +34,21 @@ class FilledArea(BaseModel):
     hole: str = ""
     serves: str = ""
     places: str = ""
-    base: int = 0
-    who: str = ""
-    in_force_from: str = ""
     note: str = ""
 
 
-class FilledRestore(BaseModel):
+class FilledRestore(Saving):
     """The form that goes back to an earlier version."""
 
     number: int
-    base: int
-    who: str = ""
-    in_force_from: str = ""
 
 
-class FilledFile(BaseModel):
+class FilledFile(Saving):
     """The form that decides about changes of the course file."""
 
     mark: str = ""
     take: bool = False
     overlap: Overlap = Overlap.ASK
-    who: str = ""
-    in_force_from: str = ""
 
 
 @router.get("/map")
@@ -70,21 +62,15 @@ def save_area(request: Request, filled: Annotated[FilledArea, Form()]) -> Respon
     """Add one area given by its coordinates, without JavaScript."""
     maps = maps_of(request)
     if maps is None:
-        return _page(request)
-    faults: list[str] = []
+        return not_kept(request)
+    edit, faults = None, list[str]()
     try:
         edit = drawn_area(filled.kind, filled.name, filled.hole, filled.places, filled.serves)
     except InputError as error:
         faults += error.faults
     try:
-        day = read_day(filled.in_force_from)
-    except InputError as error:
-        faults += error.faults
-    if not filled.who.strip():
-        faults.append(text("editor.fault.who"))
-    if faults:
-        return _page(request, faults=faults, filled=filled)
-    try:
+        day = filled.signed(*faults, unsigned=text("editor.fault.who"))
+        assert edit is not None
         version = maps.save(
             [edit],
             base=filled.base,
@@ -103,9 +89,9 @@ def restore(request: Request, filled: Annotated[FilledRestore, Form()]) -> Respo
     """Go back to an earlier version, as a new one."""
     maps = maps_of(request)
     if maps is None:
-        return _page(request)
+        return not_kept(request)
     try:
-        day = read_day(filled.in_force_from)
+        day = filled.signed(unsigned=text("editor.fault.who"))
         version = maps.restore(filled.number, base=filled.base, who=filled.who, in_force_from=day)
     except InputError as error:
         return _page(request, faults=list(error.faults))
@@ -117,9 +103,9 @@ def settle_file(request: Request, filled: Annotated[FilledFile, Form()]) -> Resp
     """Take the changes of the course file over as a new version, or leave them out."""
     maps = maps_of(request)
     if maps is None:
-        return _page(request)
+        return not_kept(request)
     try:
-        day = read_day(filled.in_force_from)
+        day = filled.signed(unsigned=text("editor.fault.who"))
         version = maps.settle_file(
             filled.mark, take=filled.take, who=filled.who, in_force_from=day, overlap=filled.overlap
         )
@@ -146,14 +132,7 @@ def _page(
     maps = maps_of(request)
     day = day or usual_day(request)
     if maps is None:
-        return show(
-            request,
-            "map_editor.html",
-            None,
-            title=text("editor.title"),
-            maps=None,
-            not_kept=text("editor.not_kept"),
-        )
+        return not_kept(request)
     versions = maps.versions()
     here = maps.map_on(day)
     known = saved is not None and 1 < saved <= len(versions)

@@ -11,7 +11,7 @@ from marram.course.fault import Fault
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.shell.workplace import show
-from marram.paper.marking_sheet import numbered
+from marram.paper.marking_sheet import looked_at_words, numbered
 from marram.services.marking import Marking, check_marking
 from marram.words.spoken import spoken
 from marram.words.texts import text
@@ -33,6 +33,7 @@ def page(request: Request, day: date | None = None) -> HTMLResponse:
         course_name=found.course.name or text("marking.course"),
         sheets=told["sheets"],
         count=len(found.faults),
+        looked_at=told["looked_at"],
         findings={"day": on.isoformat(), "places": told["places"], "stakes": told["stakes"]},
     )
 
@@ -83,7 +84,17 @@ def _told(found: Marking) -> dict[str, Any]:
     for stake in stakes_of(found.course):
         longitude, latitude = found.course.plane.to_degrees(stake.place.x, stake.place.y)
         stakes.append({"at": [round(latitude, 8), round(longitude, 8)], "colour": stake.colour})
-    return {"sheets": sheets, "places": places, "stakes": stakes}
+    subjects = [
+        {
+            "subject": one.subject.value,
+            "count": one.count,
+            "found": one.found,
+            "words": what,
+            "outcome": outcome,
+        }
+        for one, what, outcome in looked_at_words(found.looked_at())
+    ]
+    return {"sheets": sheets, "places": places, "stakes": stakes, "looked_at": subjects}
 
 
 def _task(fault: Fault, number: int | None) -> dict[str, Any]:

@@ -6,7 +6,7 @@ from typing import Annotated, Any
 
 from fastapi import APIRouter, FastAPI, Form, Request
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
-from pydantic import BaseModel, ConfigDict
+from pydantic import ConfigDict
 
 from marram.course.mending.draft import Draft
 from marram.course.mending.keeping import draft_on, keep_mended
@@ -15,6 +15,7 @@ from marram.desk.course.map_api import maps_of, usual_day
 from marram.desk.course.map_editing import read_day
 from marram.desk.course.mending_view import ground, places, told
 from marram.desk.course.saver import keep_saver, saver
+from marram.desk.course.saving import Saving, not_kept
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import show
 from marram.errors import BadCourse, InputError
@@ -28,7 +29,7 @@ MOST_LEFT = 300
 MEND = "/map/mend"
 
 
-class FilledMending(BaseModel):
+class FilledMending(Saving):
     """The form of the page: what is accepted or left, by whom, why, from which day."""
 
     model_config = ConfigDict(extra="allow")
@@ -37,10 +38,7 @@ class FilledMending(BaseModel):
     choose: str = ""
     leave: str = ""
     again: str = ""
-    base: int = 0
-    who: str = ""
     why: str = ""
-    in_force_from: str = ""
 
     @property
     def chosen(self) -> str:
@@ -101,15 +99,12 @@ def accept_or_leave(request: Request, filled: Annotated[FilledMending, Form()]) 
     """Accept a choice as a new version of the map, or leave a proposal until the browser is closed."""
     maps = maps_of(request)
     if maps is None:
-        return _page(request)
+        return not_kept(request)
     try:
-        day = read_day(filled.in_force_from)
         if filled.leave or filled.again:
-            return _leave(request, filled, day)
-        if not filled.who.strip():
-            raise InputError(text("mending.say_who"))
-        if not filled.chosen:
-            raise InputError(text("mending.choose_first"))
+            return _leave(request, filled, read_day(filled.in_force_from))
+        missing = [] if filled.chosen else [text("mending.choose_first")]
+        day = filled.signed(*missing, unsigned=text("mending.say_who"))
         accepted = draft_of_day(request, maps, day).choice(filled.chosen)
         version = keep_mended(
             maps, [accepted], who=filled.who, in_force_from=day, why=filled.why, base=filled.base
@@ -152,14 +147,7 @@ def _page(
 ) -> HTMLResponse:
     maps = maps_of(request)
     if maps is None:
-        return show(
-            request,
-            "map_editor.html",
-            None,
-            title=text("editor.title"),
-            maps=None,
-            not_kept=text("editor.not_kept"),
-        )
+        return not_kept(request)
     if filled is not None and day is None:
         try:
             day = read_day(filled.in_force_from)

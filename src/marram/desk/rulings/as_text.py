@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.rulings.relief_view import OptionView
+from marram.desk.shell.wording import rule_words
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.services.event import Event
 from marram.words.language import translate
@@ -28,7 +29,8 @@ def ruling_text(
         _section("rulings.ruling.if_wrong", sheet.if_wrong),
         _section("rulings.ruling.why", [_with(one.question, one.answer, one.citation) for one in sheet.why]),
         _section(
-            "rulings.ruling.rules", [f"{_rule(one.citation)}: {one.statement}" for one in sheet.provisions]
+            "rulings.ruling.rules",
+            [f"{rule_words(one.citation)}: {one.statement}" for one in sheet.provisions],
         ),
         [sheet.reminder],
     ]
@@ -63,17 +65,12 @@ def _options(found: Consultation, options: Sequence[OptionView]) -> Iterator[str
 
 def _option(one: OptionView) -> Iterator[str]:
     words = one.words
-    yield f"{one.letter}. {words.title} ({_rule(words.citation)}), {words.cost}: {'; '.join((words.area, *words.limits))}. {words.how}"
+    yield f"{one.letter}. {words.title} ({rule_words(words.citation)}), {words.cost}: {'; '.join((words.area, *words.limits))}. {words.how}"
     yield from (f"   {step}" for step in one.how_to_measure)
 
 
 def _with(question: str, answer: str, citation: str) -> str:
-    return f"{question} {answer} ({_rule(citation)})" if citation else f"{question} {answer}"
-
-
-def _rule(citation: str) -> str:
-    """Return a citation as it is spoken: a sub-rule with the word Rule before it, all else as it is named."""
-    return text("shell.rule", citation=citation) if citation[:1].isdigit() else citation
+    return f"{question} {answer} ({rule_words(citation)})" if citation else f"{question} {answer}"
 
 
 def _section(heading: str, lines: Sequence[str]) -> list[str]:

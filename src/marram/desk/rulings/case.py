@@ -63,6 +63,7 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
         current=None if current is None else fact.token(fact.parse(current)),
         current_from_map=question.fact in found.from_map,
         again=again,
+        number=1 + sum(one.fact in case.facts for one in sheet.why),
         sheet=sheet,
         hole=found.hole,
         place=found.place,

@@ -1,5 +1,6 @@
 """How templates say things: every text from the catalogue, by key."""
 
+import re
 from typing import Any
 
 from markupsafe import Markup, escape
@@ -25,6 +26,9 @@ from marram.words.texts import (
     texts_of,
 )
 
+LOCAL_RULE = re.compile(r"[A-Z]-\d")
+"""How the code of a Model Local Rule begins."""
+
 
 def in_their_language(value: object) -> object:
     """Return what a template shows: a sentence of the layers below in the reader's language, all else as it is."""
@@ -49,6 +53,13 @@ def rich_count_text(key: str, count: int, /, **values: object) -> Markup:
 def strong(words: object) -> Markup:
     """Return words in bold, for a value of :func:`rich_text`."""
     return Markup("<strong>{}</strong>").format(words)
+
+
+def rule_words(citation: str) -> str:
+    """Return a citation as it is spoken: "Rule 17.1d", "Model Local Rule E-5"; Definitions and the like as they are named."""
+    if citation[:1].isdigit():
+        return text("shell.rule", citation=citation)
+    return text("shell.local_rule", citation=citation) if LOCAL_RULE.match(citation) else citation
 
 
 def code(typed: str) -> Markup:
@@ -96,6 +107,7 @@ WORDING: dict[str, Any] = {
     "rich_text": rich_text,
     "rich_count_text": rich_count_text,
     "strong": strong,
+    "rule_words": rule_words,
     "code": code,
     "spoken_and": spoken_and,
     "link": link,

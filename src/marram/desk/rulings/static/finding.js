@@ -63,7 +63,7 @@ function shown(near, incidents, words, sure, said) {
   const list = element("ul");
   for (const { name, later } of near) {
     const one = incidents.get(name);
-    const cite = [words.rule.replace("{rule}", one.rule)];
+    const cite = [(/^[A-Z]-\d/.test(one.rule) ? words.localRule : words.rule).replace("{rule}", one.rule)];
     if (one.former) cite.push(words.teaching);
     if (later) cite.push(words.notInForce);
     const href = words.choose.replace("what=WHAT", `what=${name}`);
