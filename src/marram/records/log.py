@@ -6,25 +6,31 @@ from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import Connection, Select, insert, select, text
+from sqlalchemy import Connection, Select, bindparam, insert, select, text
 
 from marram.errors import InputError
 from marram.records.chain import START, sealed
 from marram.records.database import Records
 from marram.records.entry import Entry, Kept, Part, instant, part_ident
-from marram.records.tables import Event, LogEntry, SealedPart
+from marram.records.tables import LogEntry, SealedPart, Table
 from marram.said import said
 
-_KEPT = (
-    LogEntry.event_id,
-    LogEntry.number,
-    LogEntry.id,
-    LogEntry.recorded_at,
-    LogEntry.body,
-    LogEntry.previous,
-    LogEntry.digest,
+_LOG, _PARTS, _EVENTS = (Table.metadata.tables[name] for name in ("log", "sealed_parts", "events"))
+_KEPT = tuple(
+    _LOG.c[name] for name in ("event_id", "number", "id", "recorded_at", "body", "previous", "digest")
 )
+
+# Statements of every appending, built once: building one takes longer than running it.
 _LOCK = text("SELECT pg_advisory_xact_lock(hashtextextended(:event, 0))")
+_EVENT = select(_EVENTS.c.id).where(_EVENTS.c.id == bindparam("event"))
+_HEAD = (
+    select(_LOG.c.number, _LOG.c.digest)
+    .where(_LOG.c.event_id == bindparam("event"))
+    .order_by(_LOG.c.number.desc())
+    .limit(1)
+)
+_THERE = select(*_KEPT).where(_LOG.c.id.in_(bindparam("ids", expanding=True)))
+_ADD, _ADD_PARTS = insert(_LOG), insert(_PARTS)
 
 Given = tuple[str, Entry]
 """An entry and the event whose log it is for."""
@@ -190,18 +196,13 @@ class _Adding:
             if self.postgresql:
                 self.connection.execute(_LOCK, {"event": event})
             if event not in self.known:
-                if self.connection.scalar(select(Event.id).where(Event.id == event)) is None:
+                if self.connection.scalar(_EVENT, {"event": event}) is None:
                     continue
                 self.known.add(event)
-            head = self.connection.execute(
-                select(LogEntry.number, LogEntry.digest)
-                .where(LogEntry.event_id == event)
-                .order_by(LogEntry.number.desc())
-                .limit(1)
-            ).first()
+            head = self.connection.execute(_HEAD, {"event": event}).first()
             self.heads[event] = (head.number, head.digest) if head else (0, START)
         named = {entry.id for _, entry in given} | {one.corrects for _, one in given if one.corrects}
-        rows = self.connection.execute(select(*_KEPT).where(LogEntry.id.in_(named)))
+        rows = self.connection.execute(_THERE, {"ids": list(named)})
         self.there = {row.id: Kept(*row) for row in rows}
 
     def add(self, event: str, entry: Entry, body: str) -> Kept:
@@ -254,9 +255,9 @@ class _Adding:
     def finish(self) -> None:
         """Write what was added."""
         if self.rows:
-            self.connection.execute(insert(LogEntry), self.rows)
+            self.connection.execute(_ADD, self.rows)
         if self.parts:
-            self.connection.execute(insert(SealedPart), self.parts)
+            self.connection.execute(_ADD_PARTS, self.parts)
         self.rows, self.parts = [], []
 
     def _again(self, event: str, entry: Entry, kept: Kept) -> Kept:
