@@ -6,18 +6,24 @@ from pathlib import Path
 from marram.cli.exits import BAD_INPUT, DECIDED
 from marram.cli.long_work import shown
 from marram.cli.show import Line, print_json, show_lines
-from marram.course import check
 from marram.course.fault import Fault, Severity
+from marram.course.loading import examine
 from marram.rules.plain import as_plain
+from marram.services.given import day_of_play, local_rules_in_force
+from marram.services.marked import marking_faults, without_local_rule
 from marram.words.faults import fault_words
 from marram.words.texts import text
 
 
-def check_course(path: Path, as_json: bool) -> None:
-    """Print every fault of a map; exit with 2 when it cannot be used."""
+def check_course(path: Path, local_rules: list[str] | None, as_json: bool) -> None:
+    """Print every fault of a map, and what of its marking needs a Local Rule; exit with 2 when it cannot be used."""
+    adopted = local_rules_in_force(local_rules, day_of_play(None, None))
     with shown() as progress:
-        faults = check(path, progress=progress)
+        course, faults = examine(path, progress=progress)
     errors = [one for one in faults if one.severity is Severity.ERROR]
+    if course is not None and not errors:
+        found = without_local_rule(course, adopted.codes if adopted else None)
+        faults = [*faults, *marking_faults(course, found)]
     if as_json:
         document = {"marram": 1, "kind": "course_check", "usable": not errors, "faults": as_plain(faults)}
         print_json(document)

@@ -5,7 +5,18 @@ from typing import Annotated
 
 import typer
 
-from marram.cli.shared_options import CourseMap, Crs, Drawing, Elevations, Hole, Json, Maps, PlayedOn, Sheet
+from marram.cli.shared_options import (
+    CourseMap,
+    Crs,
+    Drawing,
+    Elevations,
+    Hole,
+    Json,
+    LocalRules,
+    Maps,
+    PlayedOn,
+    Sheet,
+)
 
 course_app = typer.Typer(help="Look after course maps.", rich_markup_mode=None, no_args_is_help=True)
 
@@ -13,12 +24,13 @@ course_app = typer.Typer(help="Look after course maps.", rich_markup_mode=None, 
 @course_app.command("check")
 def course_check(
     file: CourseMap,
+    local_rule: LocalRules = None,
     json: Json = False,
 ) -> None:
     """Say every fault of a course map, with its place and what to do about it."""
     from marram.cli.course import check_course
 
-    check_course(file, json)
+    check_course(file, local_rule, json)
 
 
 @course_app.command("mend")

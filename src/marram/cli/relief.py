@@ -29,6 +29,7 @@ from marram.services.conditions import Conditions
 from marram.services.drops import check_drops
 from marram.services.given import form_given, local_rules_in_force, sides_given
 from marram.services.lies import to_plane
+from marram.services.marked import zones_not_offered
 from marram.services.places import Degrees, Places
 from marram.services.relief import draw_options
 from marram.services.rulings import Asked, rule_at_place
@@ -141,7 +142,13 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     if areas:
         files.write(areas, course)
     report = Report(
-        request.incident is None and request.local_rules is None, ruled, drawn, drops, version, holes
+        request.incident is None and request.local_rules is None,
+        ruled,
+        drawn,
+        drops,
+        version,
+        holes,
+        zones_not_offered(course, ruled),
     )
     if as_json:
         print_json(report.document())

@@ -13,6 +13,7 @@ from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
+from marram.services.marked import WithoutLocalRule
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.relief_options import option_words
@@ -36,6 +37,7 @@ class Report:
         drops: the check of a dropped ball, by the number of the option.
         version: the version of the map, where versions are kept.
         holes: the hole locations of the day, where some were set.
+        not_offered: dropping zones that only a Local Rule which is not in force would offer.
     """
 
     no_local_rule: bool
@@ -44,6 +46,7 @@ class Report:
     drops: "Mapping[int, DropCheck]"
     version: "Version | None" = None
     holes: "HoleVersion | None" = None
+    not_offered: WithoutLocalRule | None = None
 
     @property
     def in_force_from(self) -> date | None:
@@ -71,6 +74,8 @@ class Report:
         yield "text", words.headline
         for name, premise in ruled.assumed.items():
             yield "quiet", text("cli.relief.assumed", fact=name, answer=premise)
+        if self.not_offered is not None:
+            yield "caution", self.not_offered.here_words
         if self.no_local_rule:
             yield "quiet", text("cli.relief.no_local_rule")
         for number, one in enumerate(self.drawn, start=1):
@@ -129,6 +134,7 @@ class Report:
                 }
                 for number, one in enumerate(self.drawn, start=1)
             ],
+            "not_offered": self.not_offered.here_words if self.not_offered else None,
             "case": case_asked(ruled.asked, made_with(self.version_number, self.in_force_from)).document(),
         }
 

@@ -45,6 +45,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "assumed": "which of the facts are taken for granted",
         "result": "as of `marram rule`",
         "options": "each with option, state (Drawn, NeedsPlace, NoRelief or NotDrawn), lines, area_m2 and drop",
+        "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
     "records verify": {

@@ -32,6 +32,7 @@ class Event:
         form_of_play: the form of play, or ``None`` when the Terms of the Competition are not known here.
         sides: who plays together, or ``None``.
         local_rules: codes of the Model Local Rules in force, or ``None`` when not known here.
+        adopted: every code that the event adopts, those that only define an area among them.
         rounds: every round by its day, that of ``played_on`` among them.
         notice: the notice to players, sentence by sentence.
         remarks: what is given and not used, in words.
@@ -46,6 +47,7 @@ class Event:
     notice: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
     rounds: Mapping[date, str] = field(default_factory=dict)
+    adopted: tuple[str, ...] = ()
 
     def round_on(self, day: date) -> str:
         """Return the round that is played on a day; empty where none is known to be."""
@@ -153,6 +155,7 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
         played_on=found.played_on,
         form_of_play=found.form_of_play,
         sides=found.sides,
+        adopted=adopt(found.local_rules or (), found.played_on).codes,
         local_rules=None
         if found.local_rules is None
         else adopt(found.local_rules, found.played_on).in_rulings,

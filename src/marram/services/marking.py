@@ -1,6 +1,6 @@
 """Check the marking: what to mend before play, hole by hole, on a map and its sheet."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -13,6 +13,7 @@ from marram.course.loading import examine
 from marram.course.model import Course
 from marram.course.versions.map_days import checked
 from marram.errors import BadCourse
+from marram.services.marked import marking_faults, without_local_rule
 
 
 @dataclass(frozen=True)
@@ -42,11 +43,17 @@ class Marking:
         return marking_pdf(self.course, self.faults, day=day)
 
 
-def check_marking(source: Path | Mapping[str, Any]) -> Marking:
+def check_marking(
+    source: Path | Mapping[str, Any],
+    local_rules: Collection[str] | None = None,
+    also: Collection[str] = (),
+) -> Marking:
     """Return what there is to mend on a map.
 
     Args:
         source: the file of the map, or the GeoJSON it holds.
+        local_rules: the Local Rules in force, which some markings need; ``None``: not known.
+        also: codes that the event adopts beside them.
 
     Raises:
         BadCourse: the map cannot be used; every fault is listed.
@@ -56,5 +63,6 @@ def check_marking(source: Path | Mapping[str, Any]) -> Marking:
         errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
         if errors or course is None:
             raise BadCourse(*errors)
-        return Marking(course, faults)
-    return Marking(*checked(dict(source)))
+    else:
+        course, faults = checked(dict(source))
+    return Marking(course, [*faults, *marking_faults(course, without_local_rule(course, local_rules, also))])

@@ -59,11 +59,13 @@ def sheet(request: Request, day: date | None = None) -> Response:
 
 def _marking(request: Request, day: date | None) -> tuple[date, Marking]:
     state = request.app.state
-    on = day or conditions_of({}, request.cookies.get(COOKIE, ""), state.workplace.event).on
+    event = state.workplace.event
+    conditions = conditions_of({}, request.cookies.get(COOKIE, ""), event)
+    on = day or conditions.on
     maps: MapVersions | None = state.maps
     if maps is None:
-        return on, check_marking(state.course_file)
-    return on, check_marking(maps.document_on(on))
+        return on, check_marking(state.course_file, conditions.local, event.adopted)
+    return on, check_marking(maps.document_on(on), conditions.local, event.adopted)
 
 
 def _told(found: Marking) -> dict[str, Any]:

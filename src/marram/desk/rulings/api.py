@@ -23,6 +23,7 @@ from marram.said import said
 from marram.services.address_case import address_of, case_at
 from marram.services.case_file import read_case
 from marram.services.conditions import Conditions
+from marram.services.marked import zones_not_offered
 
 router = APIRouter(prefix="/api")
 VERSION = 1
@@ -176,6 +177,7 @@ def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:
         "from_map": sorted(found.from_map),
         "decided_by": found.judge,
         "result": asdict(found.sheet),
+        "not_offered": one.here_words if (one := zones_not_offered(desk.course, found)) else None,
         "case": case_at(case, desk.made_with).document(),
     }
 

@@ -18,6 +18,7 @@ from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
 from marram.services.address import BETWEEN, STROKES_BEFORE
+from marram.services.marked import zones_not_offered
 from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
 from marram.services.usual import usual_here
@@ -91,6 +92,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         taught=taught(case),
         proposals=proposals(found),
         choices=choices(case, case.number, [found.result] if found.result else []),
+        not_offered=zones_not_offered(desk.course, found),
         rather_url=handed_over(case, sheet.rather) if sheet.rather else None,
         next_url=next_incident(case),
         together_url=together(case).url("/together", ask=None) if case.kept else None,

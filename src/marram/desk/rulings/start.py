@@ -6,6 +6,7 @@ from fastapi.responses import HTMLResponse
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.services.marked import without_local_rule
 from marram.words.texts import text
 
 router = APIRouter()
@@ -24,6 +25,7 @@ def start(request: Request) -> HTMLResponse:
         case,
         state,
         title=text("rulings.start.title"),
+        marked=without_local_rule(desk.course, case.conditions.local, desk.event.adopted),
         keeps_maps=maps is not None,
         file_changed=maps is not None and maps.file_news() is not None,
     )
