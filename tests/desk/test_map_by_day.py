@@ -92,7 +92,7 @@ def test_who_saved_is_kept_for_the_next_save_and_named_in_the_ruling(desk: TestC
     case = f"/case?{PLACE}&what=abnormal_course_condition&interference=ball&in_the_way=ground_under_repair"
     case += "&stroke_unreasonable_anyway=no&only_by_unreasonable_choice=no&form=stroke_play&local=none"
     ruling = desk.get(f"{case}&on={DAY}").text
-    assert said("shell.map_version", number="2", since="2025-06-21", who="Å. Ö") in ruling
+    assert said("shell.map_version", number="2", since="21 June 2025", who="Å. Ö") in ruling
     before = desk.get(f"{case}&on=2025-06-20").text
     assert said("shell.map_version.file", number="1") in before
 
