@@ -1,51 +1,57 @@
-"""Edges on the map can be seen in bright light: 3 to 1 at least against the ground on either side.
+"""Edges on the map can be seen in bright light and at night: 3 to 1 at least against the ground on either side, in every theme.
 
 The number is that of WCAG 2.2, success criterion 1.4.11 (non-text contrast); the formula that of its definition of
-relative luminance.
+relative luminance; 4.5 to 1 for text is criterion 1.4.3.
 """
-
-import re
-from pathlib import Path
 
 import pytest
 
-import marram.desk
+from tests.desk.styles import THEMES, contrast, declared
 
-STYLE = Path(marram.desk.__file__).parent / "shell" / "static" / "map.css"
 LEAST = 3.0
-GROUND = ("boundary", "rough", "fairway", "teeing_area", "putting_green", "bunker", "trees", "water", "path")
+GRASS = ("rough", "fairway", "boundary")
 BESIDE = {
     "boundary": ("boundary",),
     "rough": ("rough", "boundary"),
-    "fairway": ("fairway", "rough", "boundary"),
-    "teeing_area": ("teeing_area", "rough", "fairway", "boundary"),
-    "putting_green": ("putting_green", "fairway", "rough", "boundary"),
-    "bunker": ("bunker", "rough", "fairway", "putting_green", "boundary"),
-    "trees": ("trees", "rough", "fairway", "boundary"),
-    "water": ("water", "rough", "fairway", "boundary"),
-    "path": ("path", "rough", "fairway", "boundary"),
+    "fairway": GRASS,
+    "teeing_area": ("teeing_area", *GRASS),
+    "putting_green": ("putting_green", *GRASS),
+    "bunker": ("bunker", "putting_green", *GRASS),
+    "trees": ("trees", *GRASS),
+    "water": ("water", *GRASS),
+    "path": ("path", *GRASS),
+    "obstruction": ("obstruction", *GRASS),
+    "red_penalty_area": ("red", *GRASS),
+    "yellow_penalty_area": ("yellow", *GRASS),
+    "ground_under_repair": ("repair", *GRASS),
+    "temporary_water": ("temporary", *GRASS),
+    "no_play_zone": ("no-play", *GRASS),
+    "out_of_bounds": ("out", *GRASS),
+    "dropping_zone": ("dropping_zone", *GRASS),
 }
 """What may lie on either side of an edge."""
+PATTERNS = {
+    "red": ".h-red",
+    "yellow": ".h-yellow",
+    "repair": ".h-repair",
+    "temporary": ".h-water",
+    "no-play": ".h-no-play",
+    "out": ".h-out",
+}
+OPTIONS = "abcdef"
 
 
-def declared(kind: str, name: str) -> str:
-    """Return a colour of the style sheet for a kind of ground."""
-    rule = re.search(rf"^\.k-{kind} \{{([^}}]*)\}}", STYLE.read_text(encoding="utf-8"), re.MULTILINE)
-    assert rule, kind
-    colour = re.search(rf"(?:^|[ ;]){name}: (#[0-9a-f]{{6}})", rule[1])
-    assert colour, (kind, name)
-    return colour[1]
+def ground(kind: str, theme: str) -> str:
+    """Return the colour of a kind of ground, of what lies under its lines where it has a pattern."""
+    if kind in PATTERNS:
+        return declared(PATTERNS[kind], "--ground", theme)
+    return declared(f".k-{kind}", "fill", theme)
 
 
-def luminance(colour: str) -> float:
-    parts = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
-    linear = [part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts]
-    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
-
-
-def contrast(one: str, other: str) -> float:
-    lighter, darker = sorted((luminance(one), luminance(other)), reverse=True)
-    return (lighter + 0.05) / (darker + 0.05)
+def edge_contrast(kind: str, theme: str) -> dict[str, float]:
+    """Return the contrast of an edge with what may lie on either side of it."""
+    edge = declared(f".k-{kind}", "stroke", theme)
+    return {beside: round(contrast(edge, ground(beside, theme)), 2) for beside in BESIDE[kind]}
 
 
 def test_the_formula_is_that_of_the_standard() -> None:
@@ -53,10 +59,61 @@ def test_the_formula_is_that_of_the_standard() -> None:
     assert contrast("#000000", "#ffffff") == pytest.approx(21)
 
 
-@pytest.mark.parametrize("kind", GROUND)
-def test_an_edge_stands_out_on_both_sides(kind: str) -> None:
+@pytest.mark.parametrize("theme", THEMES)
+@pytest.mark.parametrize("kind", BESIDE)
+def test_an_edge_stands_out_on_both_sides(kind: str, theme: str) -> None:
     """The outline of each kind of ground is seen against it and against what may lie beside it."""
-    edge = declared(kind, "stroke")
-    found = {beside: round(contrast(edge, declared(beside, "fill")), 2) for beside in BESIDE[kind]}
+    found = edge_contrast(kind, theme)
 
     assert min(found.values()) >= LEAST, found
+
+
+@pytest.mark.parametrize("theme", THEMES)
+@pytest.mark.parametrize("pattern", PATTERNS)
+def test_the_lines_of_a_pattern_stand_out(pattern: str, theme: str) -> None:
+    """A hatching, not only a colour, tells what an area is; dots are told from their ground by fill or rim."""
+    selector = PATTERNS[pattern]
+    lines = [declared(selector, "--lines", theme)]
+    if pattern == "yellow":
+        lines.append(declared(selector, "--dots", theme))
+    seen = [contrast(one, declared(selector, "--ground", theme)) for one in lines]
+
+    assert max(seen) >= LEAST, seen
+
+
+@pytest.mark.parametrize("theme", THEMES)
+@pytest.mark.parametrize("option", OPTIONS)
+def test_the_outline_of_an_option_stands_out_on_grass(option: str, theme: str) -> None:
+    """A relief area is drawn in the colour of its option, on the general area as a rule."""
+    tone = declared(":root", f"--option-{option}", theme)
+    found = {one: round(contrast(tone, ground(one, theme)), 2) for one in (*GRASS, "bunker", "putting_green")}
+
+    assert min(found[one] for one in ("rough", "fairway", "boundary")) >= LEAST, found
+
+
+@pytest.mark.parametrize("theme", THEMES)
+@pytest.mark.parametrize(
+    ("text", "behind"),
+    [
+        *(
+            (text, behind)
+            for text in ("--ink", "--soft")
+            for behind in ("--paper", "--card", "--sand", "--grass-light")
+        ),
+        *(
+            (text, behind)
+            for text in ("--grass", "--sea", "--rust")
+            for behind in ("--paper", "--card", "--sand")
+        ),
+        *(("--on-tone", f"--option-{option}") for option in OPTIONS),
+        ("--ink", "--caution"),
+        ("--ink", "--rust-light"),
+        ("--ink", "--field"),
+        ("--on-tone", "--grass"),
+    ],
+)
+def test_words_of_the_page_are_read_in_every_theme(text: str, behind: str, theme: str) -> None:
+    """4.5 to 1 at least for every colour of text on what may lie behind it."""
+    found = contrast(declared(":root", text, theme), declared(":root", behind, theme))
+
+    assert found >= 4.5, found

@@ -16,7 +16,7 @@ from marram.relief.pictures.labels import place_labels
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.pictures.styles import EDGES, FILLS, GROUND, PATTERNS
 from marram.relief.pictures.view import view_of
-from tests.desk.test_map_contrast import contrast
+from tests.desk.styles import contrast
 from tests.relief.ground_for_tests import FREE_GREEN, IN_2023, PLAYER, STROKE_AND_DISTANCE, TWO_POINTS
 from tests.relief.test_drawing import CASES, COURSE, SVG, areas
 from tests.relief.test_two_points_on_any_map import fairway, hole_with

@@ -2,7 +2,7 @@
 
 ``/static/ROOM/FILE`` is the file as it lies here, asked for anew each time. Pages name ``/static/VERSION/ROOM/FILE``,
 where the version is a digest of all these files, so that a phone keeps what it has until a file changes (RFC 8246,
-``immutable``). There a script comes with the modules it imports, and two sets of files come as one.
+``immutable``). There a script comes with the modules it imports, and three sets of files come as one.
 """
 
 import hashlib
@@ -31,7 +31,9 @@ SETS = {
         "shell/base.css",
         "shell/panel.css",
         "shell/map.css",
+        "shell/themes.css",
     ),
+    "shell/first.js": ("shell/early.js", "shell/theme.js"),
     "shell/libraries.js": ("shell/vendor/htmx/htmx.min.js", "shell/vendor/leaflet/leaflet.js"),
 }
 """What comes as one file, in this order; all lie in the room, and name files beside the set itself."""

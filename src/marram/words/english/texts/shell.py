@@ -1,6 +1,15 @@
 """The frame around every page of the desk, the map in it, and the page of an error."""
 
 TEXTS: dict[str, str] = {
+    "look": "Look on this device",
+    "look.colours": "Colours",
+    "look.type": "Type",
+    "look.as_device": "as the device",
+    "look.light": "light",
+    "look.dark": "dark",
+    "look.sun": "bright sun",
+    "look.larger": "larger",
+    "look.largest": "largest",
     "page_title": "{title} · marram",
     "skip": "Skip to the case",
     "brand": "marram: start a new case",
