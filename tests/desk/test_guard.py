@@ -18,7 +18,7 @@ from marram.desk.rooms import ROUTERS
 from marram.desk.shell.guard import HEADERS, MOST_BYTES
 from tests.desk.asking import TestClient
 
-SAMPLE = {"tag": "0", "part": "overview", "day": "2025-06-21", "form": "svg"}
+SAMPLE = {"number": 1, "tag": "0", "part": "overview", "day": "2025-06-21", "form": "svg"}
 ROUTES = [
     (method, route.path.format_map(SAMPLE))
     for router in ROUTERS for route in router.routes if isinstance(route, APIRoute)

@@ -181,6 +181,12 @@ def serve(
     ] = None,
     open_browser: Annotated[bool, typer.Option("--open", help="Open it in this machine's browser.")] = False,
     maps: Maps = None,
+    records: Annotated[
+        str | None,
+        typer.Option(
+            help="Records to work with and to keep the log in; --event then names an event in them."
+        ),
+    ] = None,
     elevations: Elevations = None,
     crs: Crs = None,
 ) -> None:
@@ -195,6 +201,7 @@ def serve(
         demo=demo,
         open_browser=open_browser,
         maps=maps,
+        records=records,
         elevations=elevations or [],
         elevations_crs=crs,
         hosts=allow_host or [],

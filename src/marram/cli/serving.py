@@ -23,6 +23,7 @@ def serve_desk(
     demo: bool,
     open_browser: bool,
     maps: Path | None,
+    records: str | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
@@ -30,10 +31,15 @@ def serve_desk(
     """Say the address and serve until stopped."""
     if demo and course is not None:
         stop(BAD_INPUT, said("--demo serves the invented course; leave out the course map, or --demo."))
-    found = read_event(event)
+    if records is not None and (demo or course is not None or maps is not None):
+        stop(
+            BAD_INPUT,
+            said("Records hold the course and its versions; leave out the course map, --maps and --demo."),
+        )
+    found = read_event(None if records else event)
     for remark in found.remarks:
         print(spoken(remark), file=sys.stderr)
-    if event is None and (demo or course is None):
+    if records is None and event is None and (demo or course is None):
         from marram.demo import EVENT
 
         found = read_event(EVENT)
@@ -63,8 +69,9 @@ def serve_desk(
         port,
         course,
         open_browser=open_browser,
-        event=found,
+        event=found if records is None else None if event is None else str(event),
         maps=maps,
+        records=records,
         elevations=elevations,
         elevations_crs=elevations_crs,
         hosts=hosts,

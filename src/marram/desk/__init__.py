@@ -19,11 +19,12 @@ def serve(
     course: str | Path | None = None,
     *,
     open_browser: bool = False,
-    event: "Path | Mapping[str, Any] | Event | None" = None,
+    event: "Path | str | Mapping[str, Any] | Event | None" = None,
     maps: Path | None = None,
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
+    records: str | Path | None = None,
     ready: Callable[[int], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
@@ -38,6 +39,8 @@ def serve(
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.
         hosts: further names the desk is reached by, such as that of the machine in a network.
+        records: the records to work with, in place of course map and folder; ``event`` is then the name of an event
+            in them.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
             that must be mended at the desk before the map can be used.
 
@@ -49,9 +52,19 @@ def serve(
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
-    app = create_app(
-        course, event, maps or _maps_of(course), elevations, elevations_crs, hosts=(host, *hosts)
-    )
+    if records is None:
+        assert not isinstance(event, str)
+        app = create_app(
+            course, event, maps or _maps_of(course), elevations, elevations_crs, hosts=(host, *hosts)
+        )
+    else:
+        from marram.desk.log.kept import keep_here  # noqa: PLC0415 - the same
+        from marram.records.database import opened  # noqa: PLC0415 - the same
+
+        kept = keep_here(opened(records), event if isinstance(event, str) else None)
+        app = create_app(
+            elevations=elevations, elevations_crs=elevations_crs, hosts=(host, *hosts), kept_here=kept
+        )
     if ready is not None:
         ready(errors_to_mend(app.state.maps))
     if open_browser:

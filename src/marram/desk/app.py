@@ -13,6 +13,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.course.mending import register_mending
+from marram.desk.log.kept import KeptHere
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.assets import DESK, ROOMS, AsItLies, ForEver
 from marram.desk.shell.compressing import Compressing
@@ -31,6 +32,7 @@ def create_app(
     elevations_crs: str | None = None,
     *,
     hosts: Sequence[str] = (),
+    kept_here: KeptHere | None = None,
 ) -> FastAPI:
     """Return the application for one course.
 
@@ -42,25 +44,27 @@ def create_app(
         elevations: files with elevations of the greens, for hole locations; see ``docs/course-map.md``.
         elevations_crs: their coordinate system, where they are not in degrees.
         hosts: names and addresses the desk is reached by, beside those of this machine; others are refused.
+        kept_here: the records it works with, in place of course map, event and folder.
 
     Raises:
         BadCourse: the map cannot be used, and no versions are kept in which it could be mended.
         InputError: the map cannot be read at all, or the event cannot be used; every fault is listed.
     """
-    if course_path is None:
+    if course_path is None and kept_here is None:
         course_path, event, elevations = COURSE, event or EVENT, elevations or (GREENS,)
     app = FastAPI(
         title="marram", version=__version__, docs_url=None, redoc_url=None, openapi_url="/api/openapi.json"
     )
-    kept = None if maps is None else MapVersions(Path(course_path), maps)
-    course = load(course_path) if kept is None else newest_usable(kept)
-    app.state.workplace = Workplace(course, read_event(event))
+    kept, hole_days = _kept_by_day(course_path, maps, kept_here)
+    course = load(course_path or COURSE) if kept is None else newest_usable(kept)
+    app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))
+    app.state.kept_here = kept_here
     app.state.maps = kept
     app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)
     app.state.with_holes = with_holes()
     app.state.drafts = {}
-    app.state.course_file = Path(course_path)
-    app.state.hole_days = None if maps is None else HoleDays(Path(maps) / "hole-locations")
+    app.state.course_file = None if course_path is None else Path(course_path)
+    app.state.hole_days = hole_days
     app.state.elevations, app.state.elevations_crs = tuple(elevations), elevations_crs
     green_slopes(app.state.workplace.course, elevations, elevations_crs, None)  # says now what cannot be read
     for room in ROOMS:
@@ -74,3 +78,14 @@ def create_app(
     for router in ROUTERS:
         app.include_router(router)
     return app
+
+
+def _kept_by_day(
+    course_path: str | Path | None, maps: Path | None, kept_here: KeptHere | None
+) -> tuple[MapVersions | None, HoleDays | None]:
+    """Return where map versions and hole locations are kept by day; ``None`` where they are not."""
+    if kept_here is not None:
+        return kept_here.maps(), kept_here.holes()
+    if maps is None or course_path is None:
+        return None, None
+    return MapVersions(Path(course_path), maps), HoleDays(Path(maps) / "hole-locations")

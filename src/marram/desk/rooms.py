@@ -5,6 +5,7 @@ from fastapi import APIRouter
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.holes import hole_locations, hole_sheet
+from marram.desk.log import log_pages, recording
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
@@ -24,6 +25,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     hole_locations.router,
     hole_sheet.router,
     marking.router,
+    recording.router,
+    log_pages.router,
 )
 """Every router of the desk."""
 

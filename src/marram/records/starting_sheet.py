@@ -75,6 +75,19 @@ def conditions(records: Records, event: str) -> dict[str, Any]:
     return read
 
 
+def officials(records: Records, event: str) -> list[Known]:
+    """Return who officiates at an event, by name; who was erased is not among them."""
+    wanted = (
+        select(tables.PersonalDetails.person_id, tables.PersonalDetails.name)
+        .join(tables.OfficialDuty, tables.OfficialDuty.person_id == tables.PersonalDetails.person_id)
+        .where(tables.OfficialDuty.event_id == event)
+        .distinct()
+        .order_by(tables.PersonalDetails.name)
+    )
+    with records.reading() as connection:
+        return [Known(row.person_id, row.name) for row in connection.execute(wanted)]
+
+
 @dataclass(frozen=True, slots=True)
 class GroupOfDay:
     """A group of a round.

@@ -166,6 +166,13 @@ def earlier(log: Log, entry: Entry) -> list[Earlier]:
     return [Earlier(one, _way(one.content) == mine) for one in found]
 
 
+def earlier_of(log: Log, kept: Kept) -> list[Earlier]:
+    """Return the rulings about the same situation as one that is recorded, as :func:`earlier` does."""
+    word = kept.told.get("alike", "")
+    found = [one for one in log.alike(word) if word and one.id != kept.id and not log.corrections(one.id)]
+    return [Earlier(one, _way(one.content) == _way(kept.content)) for one in found]
+
+
 def _way(content: dict[str, Any]) -> tuple[Any, bool]:
     return content.get("outcome"), bool(content.get("otherwise"))
 

@@ -18,7 +18,7 @@ from marram.course.versions.folder import default_folder
 from marram.course.versions.map_edits import Document
 from marram.course.versions.shelf import Shelf
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
-from marram.errors import BadCourse, BadPlace
+from marram.errors import BadCourse, BadPlace, InputError
 from marram.said import Said, said
 
 _MOST_BUILT = 12
@@ -42,16 +42,20 @@ class MapDays:
     """The maps of one course by day.
 
     Args:
-        course_file: the map as GeoJSON; it is never written.
+        course_file: the map as GeoJSON; it is never written. ``None`` where the versions hold all there is.
         place: the folder that versions are kept in, or another place for them; ``None`` for a folder of the user's
             own data.
     """
 
-    def __init__(self, course_file: Path, place: Path | Shelf | None = None) -> None:
-        self.course_file = Path(course_file)
-        self.place = place or default_folder(self.course_file)
+    def __init__(self, course_file: Path | None, place: Path | Shelf | None = None) -> None:
+        self.course_file = None if course_file is None else Path(course_file)
+        if place is None:
+            if self.course_file is None:
+                raise InputError(said("Say where the versions of the map are kept, or which file it is."))
+            place = default_folder(self.course_file)
+        self.place = place
         self._files = VersionFiles(self.place)
-        self._file = CourseFile(self.course_file)
+        self._file = None if self.course_file is None else CourseFile(self.course_file)
         self._held: Document | None = None
         self._built: dict[tuple[int, date], tuple[Course, list[Fault]]] = {}
 
@@ -94,6 +98,10 @@ class MapDays:
         """
         version = self._numbered(number)
         if number == 1 and not self._files.has(1):
+            if self._file is None:
+                raise InputError(
+                    said("The map has no version yet, and there is no file to make the first of.")
+                )
             if self._held is None:
                 self._held = self._file.document()
             return self._held

@@ -47,12 +47,12 @@ class MapVersions(MapDays):
     """The versions of one course map, read and saved.
 
     Args:
-        course_file: the map as GeoJSON; it is never written.
+        course_file: the map as GeoJSON; it is never written. ``None`` where the versions hold all there is.
         place: the folder that versions are kept in, or another place for them; ``None`` for a folder of the user's
             own data.
     """
 
-    def __init__(self, course_file: Path, place: Path | Shelf | None = None) -> None:
+    def __init__(self, course_file: Path | None, place: Path | Shelf | None = None) -> None:
         super().__init__(course_file, place)
         self._news: tuple[tuple[int, str], FileNews | None] | None = None
 
@@ -143,6 +143,8 @@ class MapVersions(MapDays):
 
     def file_news(self) -> FileNews | None:
         """Return what changed in the course file since its versions last took note of it, or ``None``."""
+        if self._file is None:
+            return None
         try:
             now = self._file.document()
         except InputError as error:
@@ -175,7 +177,7 @@ class MapVersions(MapDays):
             InputError: the file has changed again or cannot be read, or nobody is named.
         """
         news = self.file_news()
-        if news is None or news.fault or news.mark != mark:
+        if self._file is None or news is None or news.fault or news.mark != mark:
             raise InputError(
                 (news.fault if news else "")
                 or said("The course file has changed again. Look at it once more.")

@@ -163,7 +163,8 @@ def _page(
         None,
         status=422 if faults else 200,
         title=text("mending.title"),
-        name=(draft.course.name if draft.course else "") or maps.course_file.name,
+        name=(draft.course.name if draft.course else "")
+        or (maps.course_file.name if maps.course_file else ""),
         draft=draft,
         places=[one for one in listed if not one.left],
         left=[one for one in listed if one.left],

@@ -3,6 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.log.recording import record_form
 from marram.desk.rulings.as_text import ruling_text
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.chosen import choices
@@ -105,6 +106,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         as_text=ruling_text(found, sheet, options, desk.event, desk.course.name),
         hole=found.hole,
         place=found.place,
+        record=record_form(request, case) if not case.kept and sheet.kind == "ruling" else None,
     )
 
 

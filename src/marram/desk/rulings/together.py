@@ -3,6 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.desk.log.recording import record_form
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
@@ -51,6 +52,7 @@ def all_together(request: Request) -> Response:
         strokes_words=strokes_words,
         whom=term,
         next_url=next_incident(case),
+        record=record_form(request, case) if view.sheet and view.sheet.kind == "ruling" else None,
         choices=choices(case, len(view.parts), [view.result] if view.result else []),
         told={part.number: told_of_act(case, part.number) for part in view.parts},
         before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),

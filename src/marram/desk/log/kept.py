@@ -1,0 +1,110 @@
+"""The records a desk works with: its event, its course, and the log that its officials add to."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+
+from fastapi import Request
+
+from marram.course.versions.hole_days import HoleDays
+from marram.course.versions.map_versions import MapVersions
+from marram.errors import InputError
+from marram.records.database import Records
+from marram.records.group_commit import GroupCommit
+from marram.records.log import Log
+from marram.records.maps import HoleShelf, MapShelf
+from marram.records.people import names
+from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds
+from marram.said import said
+from marram.services.event import Event
+from marram.services.keeping import kept_event
+
+
+@dataclass(frozen=True)
+class KeptHere:
+    """What a desk keeps, and where.
+
+    Attributes:
+        records: where.
+        event_id: whose log it adds to.
+        event: the event.
+        course_id: the course its map versions and hole locations are of.
+    """
+
+    records: Records
+    event_id: str
+    event: Event
+    course_id: str
+
+    @cached_property
+    def shared(self) -> GroupCommit:
+        """The log as all officials of this desk add to it."""
+        return GroupCommit(Log(self.records))
+
+    @property
+    def log(self) -> Log:
+        """The log as it is read."""
+        return self.shared.log
+
+    def maps(self) -> MapVersions:
+        """Return the versions of the map."""
+        return MapVersions(None, MapShelf(self.records, self.course_id))
+
+    def holes(self) -> HoleDays:
+        """Return the hole locations by day."""
+        return HoleDays(HoleShelf(self.records, self.course_id))
+
+    def round_on(self, day: date) -> Known | None:
+        """Return the round of a day."""
+        return next((one for one in rounds(self.records, self.event_id) if one.day == day), None)
+
+    def groups_on(self, day: date) -> list[GroupOfDay]:
+        """Return the groups of a day, as they start."""
+        found = self.round_on(day)
+        return [] if found is None else groups(self.records, found.id)
+
+    def officials(self) -> list[Known]:
+        """Return who officiates, by name."""
+        return officials(self.records, self.event_id)
+
+    def names(self) -> Mapping[str, str]:
+        """Return the name of everybody in the records."""
+        return names(self.records)
+
+
+def keep_here(records: Records, event: str | None = None, course: str | None = None) -> KeptHere:
+    """Return what a desk keeps in some records.
+
+    Args:
+        records: where.
+        event: the name of the event; ``None`` for the only one.
+        course: the name of the course; ``None`` for the only one.
+
+    Raises:
+        InputError: there is no such event or course, or several.
+    """
+    ident, found = kept_event(records, event)
+    known = courses(records)
+    chosen = [one for one in known if course is None or one.name == course]
+    if len(chosen) != 1:
+        raise InputError(
+            said(
+                "{name} holds no such course, or several. It holds: {names}. Name one, or add it with 'marram records init'.",
+                name=records.name,
+                names=", ".join(one.name for one in known) or "–",
+            )
+        )
+    return KeptHere(records, ident, found, chosen[0].id)
+
+
+def kept_here(request: Request) -> KeptHere:
+    """Return what the desk that got this request keeps.
+
+    Raises:
+        InputError: it keeps no records.
+    """
+    found: KeptHere | None = request.app.state.kept_here
+    if found is None:
+        raise InputError(said("This desk keeps no log. Serve it with --records to keep one."))
+    return found
