@@ -3,13 +3,20 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 
-from marram.desk.rulings.consultation import consult
+from marram.course.model import Course
+from marram.desk.rulings.case_address import CaseAddress
+from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.story import last_places
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
+from marram.relief.place.edges_near import EdgeNear, edges_near
+from marram.services.lies import to_plane
 from marram.words.texts import text
 
 router = APIRouter()
+
+SHOWN = 40.0
+"""Metres: the way to an edge farther off than this is told, but not drawn (a choice of ours)."""
 
 
 @router.get("/ball")
@@ -18,8 +25,14 @@ def ball(request: Request) -> HTMLResponse:
     desk = workplace(request)
     case = desk.read(request)
     found = consult(desk.course, case)
+    edges = _edges(desk.course, case, found)
     state = map_state(
-        desk.course, case, hole=found.hole, pick="ball", pick_url=case.pick_url("/ball", "ball")
+        desk.course,
+        case,
+        hole=found.hole,
+        pick="ball",
+        pick_url=case.pick_url("/ball", "ball"),
+        edges=[one for one in edges if one.metres <= SHOWN],
     )
     return show(
         request,
@@ -29,7 +42,16 @@ def ball(request: Request) -> HTMLResponse:
         title=text("rulings.ball.title"),
         hole=found.hole,
         place=found.place,
+        edges=edges,
         same_place=last_places(case),
         keeps_maps=request.app.state.maps is not None,
         next_path="/case" if case.what else "/what",
     )
+
+
+def _edges(course: Course, case: CaseAddress, found: Consultation) -> tuple[EdgeNear, ...]:
+    """Return the edges near the ball, once it is placed."""
+    if found.hole is None or found.place is None:
+        return ()
+    ball = to_plane(course, case.places["ball"])
+    return edges_near(course, found.hole.number, ball, case.accuracy.get("ball", 0.0))

@@ -4,10 +4,13 @@ from collections.abc import Sequence
 from math import dist
 from typing import Any
 
+from shapely import Point
+
 from marram.course.model import Course, Hole
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
+from marram.relief.place.edges_near import EdgeNear
 from marram.services.places import place_words
 from marram.words.texts import text
 
@@ -28,6 +31,7 @@ def map_state(
     pick: str | None = None,
     pick_url: str = "",
     options: Sequence[OptionView] = (),
+    edges: Sequence[EdgeNear] = (),
 ) -> dict[str, Any]:
     """Return what the map is to show.
 
@@ -38,6 +42,7 @@ def map_state(
         pick: the role of the place that a tap sets (``ball``, ``entry``, …), or ``None``.
         pick_url: the address a tap leads to; ``{at}`` stands for the place.
         options: the relief options to draw.
+        edges: the edges near the ball, to be drawn with how far they are.
     """
     picks = {
         role: {"url": case.pick_url("/case", role), "words": place_words(role)}
@@ -65,6 +70,10 @@ def map_state(
         "overview": hole is None,
         "picks": picks,
         "options": [view.drawing() for view in options],
+        "edges": [
+            {"at": in_degrees(course, Point(one.at))["coordinates"][::-1], "words": one.sentence}
+            for one in edges
+        ],
     }
 
 

@@ -98,6 +98,8 @@ def script_words(subject: str, *, labels: bool = False) -> dict[str, str]:
     for kind in Kind:
         words = capital_of(ground_words(kind, "label")) if labels else ground_words(kind)
         said[f"ground.{kind.value}"] = words
+        if labels:
+            said[f"key.{kind.value}"] = capital_of(ground_words(kind))
     return said
 
 

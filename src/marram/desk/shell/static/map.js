@@ -1,6 +1,8 @@
 // The map: the course's own polygons, no tiles. What it shows is read from the page's #map-state.
 
 import { Ground } from "./ground.js";
+import { Legend } from "./legend.js";
+import { outLabels } from "./out_labels.js";
 import { Picker } from "./picker.js";
 import { Relief } from "./relief.js";
 import { text } from "./words.js";
@@ -23,6 +25,8 @@ export function startMap() {
   const marks = L.layerGroup().addTo(map);
   const relief = new Relief(map);
   const picker = new Picker(map);
+  new Legend(map);
+  outLabels(map);
   const course = new Ground(map);
   let shown = null;
 
@@ -46,6 +50,7 @@ export function startMap() {
       marks.addLayer(markFor(mark));
     }
     relief.show(state.options);
+    if (state.edges.length) showEdges(state, marks, relief.labels);
     document.getElementById("map").dataset.ready = "yes";
   }
 
@@ -81,6 +86,13 @@ export function startMap() {
   window.marramMap = map; // for whoever looks from outside, such as the tests
   window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
   return { sync };
+}
+
+// The way from the ball to the edges that decide, each with how far it is.
+function showEdges(state, marks, labels) {
+  const ball = state.marks.find((mark) => mark.role === "ball").at;
+  for (const edge of state.edges) marks.addLayer(L.polyline([ball, edge.at], { interactive: false, className: "edge-way", weight: 2 }));
+  labels.beside(state.edges, ball);
 }
 
 // A place that was moved onto its edge: where it was tapped, and the way it went.

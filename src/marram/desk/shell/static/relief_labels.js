@@ -29,6 +29,14 @@ export class Labels {
     this.place();
   }
 
+  // Words at places that belong to no option, clear of another place.
+  beside(words, clear) {
+    const at = ([latitude, longitude]) => ({ type: "Point", coordinates: [longitude, latitude] });
+    const feature = (role, told, place) => ({ properties: { role, words: told }, geometry: at(place) });
+    this.option = { features: [feature("clear", "", clear), ...words.map((one) => feature("label", one.words, one.at))] };
+    this.place();
+  }
+
   place() {
     this.layer.clearLayers();
     this.hole.remove();
@@ -37,7 +45,8 @@ export class Labels {
       .filter((one) => one.properties.role === "label")
       .map((one) => ({ words: one.properties.words, at: L.GeoJSON.coordsToLatLng(one.geometry.coordinates) }))
       .filter(({ at }) => this.map.getBounds().contains(at));
-    const taken = [CORNER, ...anchors.map(({ at }) => around(this.map.latLngToContainerPoint(at)))];
+    const clear = this.option.features.filter((one) => one.properties.role === "clear").map((one) => L.GeoJSON.coordsToLatLng(one.geometry.coordinates));
+    const taken = [CORNER, ...clear.map((at) => around(this.map.latLngToContainerPoint(at))), ...anchors.map(({ at }) => around(this.map.latLngToContainerPoint(at)))];
     const areas = this.option.features.filter((one) => ["area", "where_not"].includes(one.properties.role)).flatMap((one) => this.rings(one.geometry));
     const told = new Set();
     for (const { words, at } of merged(anchors, this.map)) if (!told.has(words) && this.put(words, at, taken, areas)) told.add(words);
@@ -79,6 +88,7 @@ export class Labels {
 
   // The hole is out of the picture as a rule: an arrow says which way, and how far.
   point() {
+    if (!this.option.to_hole) return;
     const { from, to, words } = this.option.to_hole;
     if (this.map.getBounds().contains(to)) return;
     const [here, there] = [this.map.project(from, 20), this.map.project(to, 20)];

@@ -16,6 +16,11 @@ TEXTS: dict[str, str] = {
     "none.no_interference": "For the stance and swing assumed, the map finds no interference. Check on the ground.",
     # The place of a ball
     "far_away": "This is {kilometres:.1f} km from the hole: is it the right course, and the right place?",
+    # Edges near a ball
+    "edge.inside": "{metres} m inside the edge ({ground})",
+    "edge.outside": "{metres} m outside the edge ({ground})",
+    "edge.boundary.inside": "{metres} m inside the boundary",
+    "edge.boundary.outside": "{metres} m beyond the boundary",
     # Marks of a drawing
     "mark.hole": "hole",
     "mark.ball": "ball",

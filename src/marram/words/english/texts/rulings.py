@@ -25,6 +25,7 @@ TEXTS: dict[str, str] = {
     "ball.of_hole": "hole {number}",
     "ball.lies": "The ball lies {where}",
     "ball.to_hole": "To the hole",
+    "ball.edge": "Edges",
     "ball.there": "There",
     "ball.also_there": "Also there",
     "ball.look": "Look on the ground.",

@@ -1,0 +1,86 @@
+"""The map read in the sun: its key, what is out, the edges near the ball, and the look chosen on the device."""
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+from shapely import Point, box
+
+from marram.course.model import Course, Kind
+from tests.desk.places import Ground
+from tests.desk.settled import drawn
+
+pytestmark = pytest.mark.browser
+
+BY_THE_SALTMARSH = (595.0, 20.0)
+
+
+def in_view(page: Page, course: Course) -> object:
+    """Return the part of the course that the map shows, in metres."""
+    west, south, east, north = page.evaluate(
+        "() => { const b = marramMap.getBounds(); return [b.getWest(), b.getSouth(), b.getEast(), b.getNorth()]; }"
+    )
+    return box(*course.plane.to_metres(west, south), *course.plane.to_metres(east, north))
+
+
+def test_the_key_names_what_is_in_view_and_out_stands_beyond_the_boundary(
+    chromium: Browser, address: str, ground: Ground, course: Course
+) -> None:
+    """No kind of area in view is missing from the key, none farther off is in it; every "out" lies outside the boundary."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, base_url=address)
+    page = context.new_page()
+    page.goto(f"/ball?hole=14&ball={ground.at(BY_THE_SALTMARSH)}")
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    expect(page.locator(".out-label").first).to_be_attached()
+    drawn(page)
+    shown = in_view(page, course)
+    page.get_by_role("button", name="Key").click()
+    expect(page.locator(".map-key li").first).to_be_visible()
+    named = set(page.locator(".map-key li").all_inner_texts())
+    areas = {
+        Kind.RED_PENALTY_AREA: "Red penalty area",
+        Kind.BUNKER: "Bunker",
+        Kind.PUTTING_GREEN: "Putting green",
+    }
+    far = {Kind.YELLOW_PENALTY_AREA: "Yellow penalty area", Kind.GROUND_UNDER_REPAIR: "Ground under repair"}
+    places = page.evaluate(
+        """() => { const found = []; marramMap.eachLayer((one) => {
+          if (one.options.icon?.options.className === "out-label") found.push([one.getLatLng().lng, one.getLatLng().lat]);
+        }); return found; }"""
+    )
+    boundary = next(iter(course.of(Kind.BOUNDARY))).geometry
+
+    for kind, words in {**areas, **far}.items():
+        seen = any(one.geometry.intersects(shown) for one in course.of(kind))
+        nearly = any(one.geometry.intersects(shown.buffer(15)) for one in course.of(kind))
+        assert words in named if seen else words not in named or nearly, words
+    assert places
+    assert not any(boundary.contains(Point(course.plane.to_metres(*place))) for place in places)
+    expect(page.locator(".relief-label", has_text="inside the boundary")).to_be_attached()
+    context.close()
+
+
+def test_a_look_chosen_on_the_device_is_kept_and_the_device_decides_else(
+    chromium: Browser, address: str
+) -> None:
+    """Dark by the device; light once chosen, also after a reload; larger type makes letters a quarter larger."""
+    context = chromium.new_context(
+        viewport={"width": 390, "height": 844}, base_url=address, color_scheme="dark"
+    )
+    page = context.new_page()
+    page.goto("/ball?hole=9")
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    paper = "getComputedStyle(document.body).backgroundColor"
+    fairway = "getComputedStyle(document.querySelector('path.k-fairway')).fill"
+    dark = page.evaluate(f"[{paper}, {fairway}]")
+    page.locator("[data-look=colours]").select_option("light")
+    page.locator("[data-look=type]").select_option("larger")
+    page.reload()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    expect(page.locator("[data-look=colours]")).to_have_value("light")
+    light = page.evaluate(f"[{paper}, {fairway}]")
+    size = page.evaluate("parseFloat(getComputedStyle(document.documentElement).fontSize)")
+
+    assert all(sum(map(int, one[4:-1].split(","))) < 300 for one in dark), dark
+    assert all(sum(map(int, one[4:-1].split(","))) > 400 for one in light), light
+    assert size == 20
+    assert page.evaluate("document.documentElement.scrollWidth") == 390
+    context.close()
