@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from marram.course.checks.map_checks import check_course
+from marram.course.checks.refusing import errors_of
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.progress import CHECKING, Progress, no_progress, part_of
@@ -30,7 +30,15 @@ def load(path: str | Path, which: str | None = None, *, progress: Progress = no_
     Raises:
         BadCourse: the map has errors; ``faults`` lists them all.
     """
-    course, faults = examine(path, which, progress)
+    progress(READING, 0.0)
+    source = _read(Path(path))
+    rest = part_of(progress, READ, 1.0)
+    rest(ASSEMBLING, 0.0)
+    course, faults = assemble(source, which)
+    if course is not None:
+        rest(CHECKING, ASSEMBLED)
+        faults = [*faults, *errors_of(course)]
+    rest(CHECKING, 1.0)
     errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
     if errors or course is None:
         raise BadCourse(*errors)
@@ -61,6 +69,8 @@ def examine_source(
     source: Source, which: str | None = None, progress: Progress = no_progress
 ) -> tuple[Course | None, list[Fault]]:
     """Return the map that a source holds as far as it can be built, with every fault, errors first."""
+    from marram.course.checks.map_checks import check_course  # noqa: PLC0415 - opening a map needs but few of the checks
+
     progress(ASSEMBLING, 0.0)
     course, faults = assemble(source, which)
     if course is not None:

@@ -5,9 +5,9 @@ from collections import defaultdict
 from shapely.geometry import Point
 
 from marram.course.checks.par_by_length import recommended_pars
+from marram.course.checks.refusing import line_backwards
 from marram.course.fault import FaultList
-from marram.course.feature_index import index_of
-from marram.course.model import Course, Hole, Kind
+from marram.course.model import Course, Hole
 from marram.said import one_of, said
 
 
@@ -42,15 +42,8 @@ def _missing_holes(course: Course, faults: FaultList) -> None:
 
 
 def _check_line(course: Course, hole: Hole, faults: FaultList) -> None:
-    start, end = Point(hole.line.coords[0]), Point(hole.line.coords[-1])
-    if index_of(course, Kind.PUTTING_GREEN).near(start) and index_of(course, Kind.TEEING_AREA).near(end):
-        faults.error(
-            "hole_backwards",
-            said("its line of play runs from the green to the tee"),
-            said("Reverse the line."),
-            hole=hole.number,
-            at=start,
-        )
+    start = Point(hole.line.coords[0])
+    line_backwards(course, hole, faults)
     if not hole.tees:
         faults.warn(
             "hole_without_tee",

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
-import numpy as np
-import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.latitude_first import check_latitude_first
+from marram.course.checks.refusing import OVERLAP, SPECIFIC, all_out_of_bounds, areas_outside
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
 from marram.course.checks.water_checks import check_water
@@ -15,22 +14,8 @@ from marram.course.fault import Fault, FaultList
 from marram.course.feature_index import index_of
 from marram.course.model import Course, Feature, Kind
 from marram.course.progress import CHECKING, Progress, no_progress
-from marram.course.reading.assembly import boundary_is_outline
 from marram.course.scheme import PENALTY_AREA
 from marram.said import Said, all_of, counted, joined, said
-
-SPECIFIC = (
-    Kind.RED_PENALTY_AREA,
-    Kind.YELLOW_PENALTY_AREA,
-    Kind.BUNKER,
-    Kind.PUTTING_GREEN,
-    Kind.TEEING_AREA,
-)
-"""Kinds of the four specific areas of the course (Rule 2.2b)."""
-
-OVERLAP = 1.0
-"""Overlaps up to this many square metres are taken for loose drawing (own choice)."""
-
 
 RED, YELLOW = said("red"), said("yellow")
 """Colours of penalty areas: the words for them are the values of the tag."""
@@ -46,8 +31,8 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
         check_water,
         _colours,
         _overlaps,
-        _all_out_of_bounds,
-        _outside,
+        all_out_of_bounds,
+        areas_outside,
         check_relief,
         check_stakes,
         _holes_named,
@@ -165,70 +150,6 @@ def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometr
     for i, j in sorted(pairs):
         if (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
             yield areas[i], areas[j], common
-
-
-def _all_out_of_bounds(course: Course, faults: FaultList) -> None:
-    """Refuse ground out of bounds that holds every hole: what is meant is the boundary around the course."""
-    for area in course.of(Kind.OUT_OF_BOUNDS) if course.holes else ():
-        if all(area.geometry.contains(hole.location) for hole in course.holes.values()):
-            faults.error(
-                "all_out_of_bounds",
-                said("this ground out of bounds holds every hole: no ball could be played"),
-                said(
-                    "Mark it marram=boundary if the course lies inside it; else draw the ground that is out of bounds."
-                ),
-                feature=area.ident,
-                at=area.geometry,
-            )
-
-
-def _outside(course: Course, faults: FaultList) -> None:
-    boundaries = course.of(Kind.BOUNDARY)
-    if not boundaries:
-        return
-    ground = shapely.union_all([boundary.geometry for boundary in boundaries])
-    shapely.prepare(ground)
-    only_outline = boundary_is_outline(course)
-    report = faults.warn if only_outline else faults.error
-    name = said("outline of the course, which serves as boundary") if only_outline else said("boundary")
-    if only_outline:
-        faults.warn(
-            "outline_as_boundary",
-            said(
-                "the map has no boundary: the outline of the course serves as one, but property is not always boundary"
-            ),
-            said("Draw the boundary as it is marked with marram=boundary."),
-            feature=boundaries[0].ident,
-        )
-    for hole in course.holes.values():
-        outside = hole.line.difference(ground)
-        if outside.length > OVERLAP:
-            faults.warn(
-                "line_leaves_course",
-                said(
-                    "its line of play leaves the {name} for {length:.0f} m", name=name, length=outside.length
-                ),
-                said("Check the boundary; a line of play may cut a corner that is out of bounds."),
-                hole=hole.number,
-                at=outside,
-            )
-    areas = index_of(course, *SPECIFIC, Kind.FAIRWAY)
-    for number in np.flatnonzero(~shapely.covers(ground, areas.shapes)).tolist():
-        area = areas.features[number]
-        outside = area.geometry.difference(ground)
-        if outside.area > OVERLAP and (area.holes or area.kind is not Kind.TEEING_AREA):
-            report(
-                "area_outside",
-                said(
-                    "{area:.0f} m² of this {kind} lie outside the {name}",
-                    area=outside.area,
-                    kind=area.kind,
-                    name=name,
-                ),
-                said("Check both edges on the ground."),
-                feature=area.ident,
-                at=outside,
-            )
 
 
 def _holes_named(course: Course, faults: FaultList) -> None:
