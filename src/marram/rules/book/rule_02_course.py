@@ -1,6 +1,7 @@
 """Rule 2: the course."""
 
 from marram.rules.book.relief_options import offer
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_16_conditions import something_interferes
 from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import as_it_lies_or_unplayable
@@ -47,6 +48,8 @@ def something_in_the_way(case: Case) -> Ruling | HandOver:
 @provision("2.3")
 def no_free_relief(case: Case, thing: Thing) -> Ruling:
     """There is no free relief from boundary objects, integral objects and growing things."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case).under("2.3")
     ruling = no_penalty("2.3").note("no_free_relief", "do_not_move_it")
     if thing is Thing.BOUNDARY_OBJECT:
         ruling = ruling.under("Definitions: boundary object")

@@ -2,6 +2,7 @@
 
 from marram.rules.book.local_rules.area_g_books import only_approved_books_broken
 from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -90,6 +91,8 @@ def lifted_to_see_damage(case: Case) -> Ruling:
     fault = case[lifting_fault]
     if fault is LiftingFault.NONE:
         return _back(no_penalty("4.2c(1)"))
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
     if fault is not LiftingFault.NOT_MARKED and case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return _back(no_penalty("13.1b").under("4.2c(1)"))
     return _back(penalty(1, "4.2c(1)"))

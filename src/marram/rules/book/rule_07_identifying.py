@@ -1,6 +1,7 @@
 """Rules 7.2 and 7.3: identifying a ball, and lifting it to do so."""
 
 from marram.rules.book.relief_options import stroke_and_distance
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_18_provisional import provisional_found_alike
 from marram.rules.engine.case import Case
@@ -64,6 +65,8 @@ def ball_lifted_to_identify(case: Case) -> Ruling:
 @provision("7.3")
 def own_ball_lifted_to_identify(case: Case) -> Ruling:
     """The player's own ball: one stroke if lifting was not needed, or the spot not marked, or it was cleaned."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return lifted_on_green(case)
     as_allowed = (

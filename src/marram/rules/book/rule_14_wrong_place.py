@@ -34,15 +34,18 @@ from marram.rules.ruling import (
 def ball_played_from_elsewhere(case: Case) -> Ruling | HandOver:
     """A ball was played from another place than the Rules require or allow."""
     if case.is_one_of(not_a_wrong_place, Elsewhere.NEITHER):
-        if not case.match_play and case.is_one_of(serious_breach, SeriousBreach.NO):
-            return no_serious_breach_and_how_play_went_on(case)
         return played_from_wrong_place(case)
     return no_wrong_place(case)
 
 
 @provision("Definitions: wrong place")
 def no_wrong_place(case: Case) -> HandOver:
-    """A stroke from the green not replayed, or made from outside the teeing area, has a penalty in another Rule."""
+    """A stroke from the green not replayed, or made from outside the teeing area, has a penalty in another Rule.
+
+    So has a ball played from near where the original was lost: stroke and distance is owed besides (Rule 18.2b).
+    """
+    if case.is_one_of(not_a_wrong_place, Elsewhere.ORIGINAL_LOST_OR_OUT):
+        return HandOver("dropped_where_lost", "18.2b", (("played_since_put_down", "yes"),))
     if case.is_one_of(not_a_wrong_place, Elsewhere.STROKE_NOT_REPLAYED):
         return HandOver("stroke_from_green_not_replayed", "Definitions: wrong place")
     return HandOver("began_outside_teeing_area", "Definitions: wrong place")
@@ -55,7 +58,7 @@ def played_from_wrong_place(case: Case) -> Ruling:
         return general_penalty("14.7a").next(Action.HOLE_OVER)
     breach = case[serious_breach]
     if breach is SeriousBreach.NO:
-        return no_serious_breach(case)
+        return no_serious_breach_and_how_play_went_on(case)
     if breach is SeriousBreach.YES:
         return serious_breach_in_stroke_play(case)
     return uncertain_whether_serious(case)

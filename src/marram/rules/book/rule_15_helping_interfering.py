@@ -1,5 +1,6 @@
 """Rule 15.3: a ball or ball-marker helping or interfering with play."""
 
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -120,10 +121,10 @@ def _lifted(ruling: Ruling) -> Ruling:
 def interfering_ball_at_rest(case: Case) -> Ruling:
     """The player's ball might interfere with another player's play, anywhere on the course."""
     done = case[interfering_ball]
-    if done is InterferingBall.LIFTED_ON_REQUEST:
-        return lifted_on_request(case)
-    if done is InterferingBall.LIFTED_UNASKED:
-        return lifted_unasked(case)
+    if done in (InterferingBall.LIFTED_ON_REQUEST, InterferingBall.LIFTED_UNASKED):
+        if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+            return lying_in_teeing_area(case)
+        return lifted_on_request(case) if done is InterferingBall.LIFTED_ON_REQUEST else lifted_unasked(case)
     if done is InterferingBall.OWNER_PLAYS_FIRST:
         return owner_plays_first(case, "15.3b(2)")
     return refused_to_lift(case)

@@ -2,6 +2,7 @@
 
 from marram.rules.book.local_rules.area_f_limits import embedded_in_turf_face, embedded_where_no_relief
 from marram.rules.book.relief_options import free_option, offer
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_16_conditions import condition_or_zone, in_teeing_area
 from marram.rules.book.rule_16_options import under_the_ball
@@ -103,6 +104,8 @@ def no_relief(case: Case, citation: str) -> Ruling:
 @provision("16.4")
 def lifted_to_see(case: Case) -> Ruling:
     """A ball may be lifted to see whether free relief is allowed; mark it first, and do not clean it."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
     allowed = case.is_one_of(area_of_ball, Area.PUTTING_GREEN) or case[believed_relief_allowed]
     so_far = no_penalty("16.4") if allowed else penalty(1, "16.4")
     found = case[condition_found]

@@ -2,6 +2,7 @@
 
 from marram.rules.book.local_rules.area_e_options import with_dropping_zone
 from marram.rules.book.relief_options import back_on_the_line, lateral, offer, stroke_and_distance
+from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -17,6 +18,8 @@ def unplayable_ball(case: Case) -> Ruling:
     """Only the player decides that the ball is unplayable, anywhere except in a penalty area."""
     if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
         return unplayable_in_penalty_area(case)
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return lying_in_teeing_area(case)
     if not case[spot_of_ball_known]:
         return spot_not_known(case)
     ruling = offer(no_penalty("19.1"), *with_dropping_zone(case, unplayable_relief(case), penalty=1))

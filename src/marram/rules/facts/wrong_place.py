@@ -14,11 +14,12 @@ class SeriousBreach(Enum):
 
 
 class Elsewhere(Enum):
-    """Situations that look like a wrong place and are none."""
+    """Cases that are told as a wrong place and ruled on elsewhere."""
 
     NEITHER = "neither"
     STROKE_NOT_REPLAYED = "stroke_not_replayed"
     OUTSIDE_TEEING_AREA = "outside_teeing_area"
+    ORIGINAL_LOST_OR_OUT = "original_lost_or_out"
 
 
 class SecondBallPlace(Enum):
@@ -87,6 +88,7 @@ balls_after_wrong_place = choice(
     },
     help="Ask which balls were played, and when the player decided to.",
     source="14.7b(1)",
+    usual=BallsPlayed.NOT_CORRECTED,
 )
 next_hole_started = yes_no(
     "next_hole_started",
@@ -122,14 +124,15 @@ place_of_second_ball = choice(
 )
 not_a_wrong_place = choice(
     "not_a_wrong_place",
-    "Is it one of two cases that have a penalty in another Rule?",
+    "Is it one of these cases, which are ruled on elsewhere?",
     {
-        Elsewhere.NEITHER: "neither of them",
+        Elsewhere.NEITHER: "none of them",
         Elsewhere.STROKE_NOT_REPLAYED: "a stroke from the putting green had to be replayed, and the ball was played from where it came to rest",
         Elsewhere.OUTSIDE_TEEING_AREA: "the hole was begun from outside the teeing area",
+        Elsewhere.ORIGINAL_LOST_OR_OUT: "the original was lost or out of bounds, and another ball was played from near there",
     },
-    help="Neither of the two counts as playing from a wrong place.",
-    source="Definitions: wrong place",
+    help="A stroke not replayed, or from outside the teeing area, is no wrong place; for a ball lost, stroke and distance is owed too.",
+    source="Definitions: wrong place; 18.2b",
 )
 mistake_in_relief = choice(
     "mistake_in_relief",
