@@ -3,6 +3,7 @@
 import json
 import shutil
 import sqlite3
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,14 +11,16 @@ import pytest
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT
 from marram.records.database import opened
-from marram.records.entry import Part
+from marram.records.entry import Part, new_ident
 from marram.records.log import Log
 from marram.records.maps import MapShelf
 from marram.records.starting_sheet import courses
 from marram.services.keeping import kept_event
+from marram.services.log import ruling_entry
 from tests.cli.running import marram
 from tests.records.conftest import note
 from tests.records.test_maps import made_folder
+from tests.services.test_log import CASE, NOW
 
 CUP = "Quillsand Midsummer Cup"
 
@@ -123,6 +126,24 @@ def test_the_log_lists_what_was_recorded(club: Path) -> None:
     assert "1. 2025-06-21 12:00 note hole 7" in told
     assert told.index("Corrected by a later entry") < told.index("2. 2025-06-21")
     assert "1 entry" in marram("records", "log", str(club), "--hole", "9").out
+
+
+def test_old_rulings_are_ruled_again(club: Path) -> None:
+    """One that holds what this program says does not differ; one recorded otherwise is named with today's ruling."""
+    with opened(club) as records:
+        event, _ = kept_event(records)
+        entry = ruling_entry(CASE, NOW)
+        Log(records).append(event, entry)
+        outcome = {**entry.content["outcome"], "kind": "Judgement"}
+        Log(records).append(
+            event, replace(entry, id=new_ident(), content={**entry.content, "outcome": outcome})
+        )
+    told = marram("records", "log", str(club), "--again").out
+    entries = json.loads(marram("records", "log", str(club), "--again", "--json").out)["entries"]
+
+    assert "2 rulings were ruled again; 1 would differ today." in told
+    assert told.count("Today:") == 1
+    assert [one.get("differs") for one in entries] == [None, None, [], ["kind"]]
 
 
 def test_erasing_asks_to_be_sure(club: Path) -> None:

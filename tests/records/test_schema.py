@@ -1,5 +1,6 @@
 """The tables are what the migrations make, on both databases; foreign, old and new files are told apart."""
 
+import shutil
 import sqlite3
 from pathlib import Path
 
@@ -10,10 +11,13 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import CheckConstraint, inspect, text
 
 from marram.errors import InputError
+from marram.records import database, making
 from marram.records.database import SCHEMA, Records, opened, schema_of
 from marram.records.database import address as address_of
 from marram.records.making import brought_up_to_date, config, made
 from marram.records.tables import Table
+from marram.records.verifying import verified
+from tests.records.full import everything, fill
 
 
 def test_the_migrations_make_the_tables(records: Records) -> None:
@@ -42,7 +46,7 @@ def test_the_schema_of_the_program_is_the_newest_migration(records: Records, add
         head = ScriptDirectory.from_config(config(connection)).get_current_head()
 
     assert head == SCHEMA == schema_of(records)
-    assert not brought_up_to_date(address)
+    assert brought_up_to_date(address) is None
 
 
 def test_records_synchronise_fully(tmp_path: Path) -> None:
@@ -130,3 +134,67 @@ def test_making_records_twice_changes_nothing(tmp_path: Path) -> None:
     made(tmp_path / "club.db").close()
 
     assert (tmp_path / "club.db").read_bytes() == before
+
+
+NEXT = """
+import sqlalchemy as sa
+from alembic import op
+
+revision = "0002"
+down_revision = "0001"
+
+
+def upgrade() -> None:
+    op.add_column("clubs", sa.Column("country", sa.Text(), nullable=True))
+    {more}
+"""
+"""A migration as a later program might bring it."""
+
+
+def later(folder: Path, monkeypatch: pytest.MonkeyPatch, more: str = "") -> None:
+    """Make this program a later one, with one migration more."""
+    shutil.copytree(making.MIGRATIONS, folder / "migrations")
+    (folder / "migrations" / "versions" / "m0002_next.py").write_text(
+        NEXT.format(more=more), encoding="utf-8"
+    )
+    monkeypatch.setattr(making, "MIGRATIONS", folder / "migrations")
+    for module in (making, database):
+        monkeypatch.setattr(module, "SCHEMA", "0002")
+
+
+def test_records_with_data_are_brought_up_to_date(
+    address: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Every row of the first schema is there under the next one, the log whole; a file as it was is kept beside it."""
+    with opened(address) as records:
+        fill(records, tmp_path / "maps")
+        before = everything(records)
+    later(tmp_path, monkeypatch)
+    with pytest.raises(InputError, match="made by an earlier marram"):
+        opened(address)
+    copy = brought_up_to_date(address)
+    with opened(address) as records:
+        assert everything(records) == before
+        assert [one.broken for one in verified(records)] == [None]
+        with records.reading() as connection:
+            assert connection.scalar(text("SELECT country FROM clubs")) is None
+    if copy:
+        monkeypatch.undo()
+        with opened(copy) as kept:
+            assert everything(kept) == before
+    assert brought_up_to_date(address) is None
+
+
+def test_a_migration_that_fails_changes_nothing(
+    address: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What went before it in the same migration is undone; the earlier program still reads all of it."""
+    with opened(address) as records:
+        fill(records, tmp_path / "maps")
+        before = everything(records)
+    with monkeypatch.context() as patch:
+        later(tmp_path, patch, more='op.execute("INSERT INTO no_such_table VALUES (1)")')
+        with pytest.raises(InputError, match="refused what was asked"):
+            brought_up_to_date(address)
+    with opened(address) as records:
+        assert everything(records) == before

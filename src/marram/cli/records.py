@@ -17,6 +17,8 @@ from marram.records.verifying import Verified, unsound, verified
 from marram.rules.plain import as_plain
 from marram.said import Said, said
 from marram.services.keeping import Started, kept_event, start
+from marram.services.log import RULING
+from marram.services.log import again as ruled_again
 from marram.words.texts import count_text, text
 
 
@@ -33,8 +35,8 @@ def init(
         raise InputError(said("Say whose course or event it is: give the club's name with --club."))
     if maps is not None and course is None:
         raise InputError(said("--maps holds versions of a map; give the map too, with --course."))
-    if _is_there(records):
-        brought_up_to_date(records)
+    if _is_there(records) and (copy := brought_up_to_date(records)) is not None:
+        print(text("records.upgraded", copy=copy) if copy else text("records.upgraded.database"))
     with made(records) as there:
         done = Started()
         if club is not None:
@@ -96,12 +98,13 @@ def import_(folder: Path, to: str) -> None:
         stop(BAD_INPUT, text("records.not_whole"))
 
 
-def list_log(records: str, event: str | None, hole: int | None, as_json: bool) -> None:
-    """Print the entries of an event's log."""
+def list_log(records: str, event: str | None, hole: int | None, again: bool, as_json: bool) -> None:
+    """Print the entries of an event's log; with ``again`` also what differs where they are ruled today."""
     with opened(records) as there:
         id_, found = kept_event(there, event)
         entries = Log(there).entries(id_, hole=hole)
         known = names(there)
+    anew = {one.id: ruled_again(one) for one in entries if again and one.kind == RULING}
     if as_json:
         told = [
             {
@@ -110,6 +113,11 @@ def list_log(records: str, event: str | None, hole: int | None, as_json: bool) -
                 "recorded_at": one.recorded_at,
                 "digest": one.digest,
                 **one.told,
+                **(
+                    {"differs": anew[one.id].differs, "today": anew[one.id].headline}
+                    if one.id in anew
+                    else {}
+                ),
             }
             for one in entries
         ]
@@ -131,8 +139,14 @@ def list_log(records: str, event: str | None, hole: int | None, as_json: bool) -
             yield "item", line
             if headline := one.content.get("headline"):
                 yield "text", f"     {headline}"
+            if one.id in anew and anew[one.id].differs:
+                yield "caution", "     " + text("records.log.differs", today=anew[one.id].headline)
             if one.id in corrected:
                 yield "caution", "     " + text("records.log.corrected")
+
+        if again:
+            differing = sum(bool(one.differs) for one in anew.values())
+            yield "text", count_text("records.log.again", len(anew), differing=differing)
 
     show_lines(lines())
 

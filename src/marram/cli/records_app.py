@@ -103,12 +103,15 @@ def records_log(
     records: RecordsAt,
     event: OfEvent = None,
     hole: Annotated[int | None, typer.Option(help="Only this hole.")] = None,
+    again: Annotated[
+        bool, typer.Option("--again", help="Rule each again with this marram, and tell what differs.")
+    ] = False,
     json: Json = False,
 ) -> None:
     """List the entries of an event's log."""
     from marram.cli.records import list_log
 
-    list_log(records, event, hole, json)
+    list_log(records, event, hole, again, json)
 
 
 @records_app.command("erase")

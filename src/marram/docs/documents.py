@@ -56,7 +56,8 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "records log": {
         "event": "its name",
         "entries": "each with number, id, recorded_at, digest, kind, given_at, and as far as known by, player, round, hole, "
-        "place, corrects, alike, content and sealed (what belongs to it and can be erased)",
+        "place, corrects, alike, content and sealed (what belongs to it and can be erased); with `--again`, differs (what of the outcome is not "
+        "as it was) and today (the ruling in one line)",
     },
     "graph": {
         "incident, played_on, sides": "what it is the graph of; played_on is null for all days, sides where nobody said who plays together",

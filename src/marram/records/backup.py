@@ -1,12 +1,9 @@
 """A copy of a file of records while it is in use, and putting one back; never over anything that is there."""
 
-import os
-import sqlite3
-from contextlib import closing, suppress
 from pathlib import Path
-from secrets import token_hex
 
 from marram.errors import InputError
+from marram.records.copying import copied
 from marram.records.database import Records, opened
 from marram.records.verifying import Verified, unsound, verified
 from marram.said import said
@@ -50,40 +47,8 @@ def restored(backup: Path, to: Path) -> list[Verified]:
 
 
 def _copied(source: Path, to: Path) -> list[Verified]:
-    if os.path.lexists(to):
-        raise InputError(said("{path} is there already. Move it away, or give another name.", path=to))
-    draft = to.parent / f".writing-{token_hex(8)}"
-    try:
-        try:
-            with (
-                closing(sqlite3.connect(f"{source.absolute().as_uri()}?mode=ro", uri=True)) as old,
-                closing(sqlite3.connect(draft)) as new,
-            ):
-                old.backup(new)
-                new.execute("PRAGMA journal_mode = DELETE")  # one file, with nothing beside it
-        except sqlite3.Error as error:
-            raise InputError(
-                said(
-                    "{path} could not be copied to {to} ({why}); no copy was made. "
-                    "Make room there, or name another place.",
-                    path=source,
-                    to=to,
-                    why=error,
-                )
-            ) from None
-        logs = _looked_at(draft, source)
-        _to_the_disk(draft)
-        try:
-            os.link(draft, to)  # fails when somebody else took the name meanwhile
-        except OSError as error:
-            raise InputError(
-                said("{path} cannot be written: {why}. Name another place.", path=to, why=error.strerror)
-            ) from None
-    finally:
-        for left in to.parent.glob(f"{draft.name}*"):
-            with suppress(OSError):
-                left.unlink()
-    _to_the_disk(to.parent)
+    logs: list[Verified] = []
+    copied(source, to, lambda draft: logs.extend(_looked_at(draft, source)))
     return logs
 
 
@@ -105,11 +70,3 @@ def _looked_at(draft: Path, source: Path) -> list[Verified]:
             )
         )
     return logs
-
-
-def _to_the_disk(path: Path) -> None:
-    handle = os.open(path, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)

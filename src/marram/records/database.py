@@ -185,7 +185,7 @@ def opened(given: str | Path) -> Records:
         raise InputError(
             said(
                 "{name} was made by an earlier marram. Bring it up to date with 'marram records init'; "
-                "it is backed up first.",
+                "a file is copied first.",
                 name=found.name,
             )
         )

@@ -7,6 +7,7 @@ from alembic.config import Config
 from sqlalchemy import Connection, text
 
 from marram.errors import InputError
+from marram.records.copying import copied
 from marram.records.database import APPLICATION, SCHEMA, Records, connected, opened, schema_of
 from marram.said import said
 
@@ -32,19 +33,27 @@ def made(given: str | Path) -> Records:
     return opened(given)
 
 
-def brought_up_to_date(given: str | Path) -> bool:
-    """Bring records of an earlier schema up to date; tell whether there was anything to do.
+def brought_up_to_date(given: str | Path) -> str | None:
+    """Bring records of an earlier schema up to date; a file is copied first.
+
+    All migrations run in one transaction: where one fails, the records are as they were.
+
+    Returns:
+        The name of the copy; empty for a database, of which none is made; ``None`` where there was nothing to do.
 
     Raises:
-        InputError: there are none, or they cannot be written.
+        InputError: there are none, or they or the copy cannot be written.
     """
     with connected(given) as found:
         schema = schema_of(found)
         if schema is None or schema >= SCHEMA:
-            return False
+            return None
+        copy = found.file.with_name(f"{found.file.name}.schema-{schema}") if found.is_file else None
+        if copy is not None:
+            copied(found.file, copy)
         with found.writing() as connection:
             migrate(connection)
-    return True
+    return "" if copy is None else str(copy)
 
 
 def migrate(connection: Connection, to: str = "head") -> None:

@@ -1,6 +1,8 @@
 """What is said about records."""
 
 TEXTS: dict[str, str] = {
+    "upgraded": "Brought up to date. As it was before, it is kept in {copy}.",
+    "upgraded.database": "Brought up to date.",
     "ready": "{name} is ready.",
     "taken.maps.one": "{count} version of the map was taken over.",
     "taken.maps.several": "{count} versions of the map were taken over.",
@@ -25,6 +27,9 @@ TEXTS: dict[str, str] = {
     "log.several": "{event}: {count} entries",
     "log.entry": "{number}. {time} {what} {more}",
     "log.hole": "hole {hole}",
+    "log.differs": "Today: {today}",
+    "log.again.one": "{count} ruling was ruled again; {differing} would differ today.",
+    "log.again.several": "{count} rulings were ruled again; {differing} would differ today.",
     "log.corrected": "Corrected by a later entry.",
     "erased.one": "Erased: the name, and {count} note or photograph. Older backups and exports still hold them.",
     "erased.several": "Erased: the name, and {count} notes and photographs. Older backups and exports still hold them.",
