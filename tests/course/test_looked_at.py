@@ -12,7 +12,7 @@ from marram.errors import BadCourse
 BAD = sorted((Path(__file__).parents[1] / "bad" / "course").glob("*"))
 SOURCES = "\n".join(
     path.read_text(encoding="utf-8")
-    for path in Path(marram.course.__file__).parent.rglob("*.py")
+    for path in Path(marram.course.__file__).parents[1].rglob("*.py")
     if path.name != "looked_at.py"
 )
 

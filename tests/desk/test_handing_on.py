@@ -50,3 +50,26 @@ def test_the_stroke_that_comes_next_is_told_where_it_is_known(
     told = page.context["next_stroke"]
     assert (comes in told, bool(told)) == (True, bool(before))
     assert page.text.count("next-stroke") == bool(before)
+
+
+def test_a_story_is_handed_on_with_each_of_its_acts(client: TestClient) -> None:
+    """The ruling on both together, each act with its own, every Rule they rest on once; who decides last."""
+    acts = {f"{number}.{key}": value for number in (1, 2) for key, value in LIFTED.items()}
+    page = client.get("/together", params={**acts, "intervening_event_1": "yes"})
+    told, view = page.context["as_text"], page.context["view"]
+    assert view.sheet.kind == "ruling"
+    assert told.startswith(view.headline)
+    assert told.endswith(view.sheet.reminder)
+    for part in view.parts:
+        assert f"{part.number}. {part.title}: {part.sheet.headline}" in told
+    provisions = {one for part in view.parts for one in part.sheet.provisions}
+    assert all(told.count(one.statement) == 1 for one in provisions)
+
+
+def test_a_story_with_an_open_question_is_not_handed_on(client: TestClient) -> None:
+    """While something between the acts is asked, there is no ruling to copy."""
+    acts = {f"{number}.{key}": value for number in (1, 2) for key, value in LIFTED.items()}
+    page = client.get("/together", params=acts)
+    assert page.context["question"] is not None
+    assert not page.context["as_text"]
+    assert "data-copy" not in page.text

@@ -202,6 +202,33 @@ def test_moved_holes_survive_a_reload_and_are_saved(page: Page, days: HoleDays) 
     expect(page.locator("#changes")).to_contain_text("Version 1 is saved; nothing is changed")
 
 
+def test_tomorrow_is_that_of_the_readers_clock(chromium: Browser, desk_address: str) -> None:
+    """Late on 30 June in Auckland, wherever the desk is: tomorrow is 1 July, today 30 June."""
+    context = chromium.new_context(
+        viewport=SIZES["phone"], base_url=desk_address, timezone_id="Pacific/Auckland"
+    )
+    page = context.new_page()
+    page.clock.set_fixed_time("2031-06-30T22:15:00+12:00")
+    page.goto(f"/holes/{DAY}")
+    links = page.locator("#near-days a")
+    expect(links.nth(0)).to_have_attribute("href", "/holes/2031-07-01")
+    expect(links.nth(1)).to_have_attribute("href", "/holes/2031-06-30")
+    context.close()
+
+
+def test_the_sheet_of_a_day_can_be_read_by_everybody(page: Page) -> None:
+    """Opened from the page of its day: eighteen greens, no wider than the screen; axe finds nothing grave."""
+    opened(page)
+    save(page)
+    expect(page.locator(".settled")).to_be_visible()
+    page.get_by_role("link", name=said("holes.sheet.open")).first.click()
+    expect(page.locator(".sheet-green")).to_have_count(18)
+    settled(page)
+    assert page.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
+    found = Axe().run(page).response["violations"]
+    assert [one["id"] for one in found if one["impact"] in ("serious", "critical")] == []
+
+
 def test_kept_moves_can_be_thrown_away(page: Page) -> None:
     """What a reload brought back goes when the official says so."""
     opened(page)

@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator, Sequence
 
+from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.rulings.relief_view import OptionView
+from marram.desk.rulings.story_view import StoryView
 from marram.desk.shell.wording import rule_words
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.services.event import Event
@@ -37,23 +39,47 @@ def ruling_text(
     return "\n\n".join("\n".join(lines) for lines in sections if lines)
 
 
+def story_text(view: StoryView, event: Event, course_name: str) -> str:
+    """Return a story as text: the ruling on all acts together, then each of them; it ends with who decides."""
+    assert view.sheet is not None
+    sheet = view.sheet
+    acts = [
+        f"{part.number}. {part.title}: {part.sheet.headline} {view.taken(part.number)}".rstrip()
+        for part in view.parts
+    ]
+    rests_on = dict.fromkeys(one for part in view.parts for one in part.sheet.provisions)
+    sections = [
+        [view.headline],
+        list(_conditions(view.case, event, course_name)),
+        _section("rulings.ruling.tell", [sheet.tell] if sheet.tell not in ("", view.headline) else []),
+        _section("rulings.ruling.penalty", [] if sheet.penalty_said else sheet.penalties),
+        _section("rulings.ruling.caution", list(view.cautions)),
+        _section("rulings.together.ball", sheet.further),
+        _section("rulings.together.corrections", list(view.corrections)),
+        _section("rulings.together.incidents", acts),
+        _section(
+            "rulings.ruling.rules",
+            [
+                f"{rule_words(one.citation)}: {one.statement}"
+                for one in dict.fromkeys((*sheet.provisions, *rests_on))
+            ],
+        ),
+        [sheet.reminder],
+    ]
+    return "\n\n".join("\n".join(lines) for lines in sections if lines)
+
+
 def _situation(found: Consultation, event: Event, course_name: str) -> Iterator[str]:
-    case, conditions = found.case, found.case.conditions
-    names = (event.name or course_name, event.round_on(conditions.on), day_words(conditions.on))
-    yield " · ".join(one for one in names if one)
+    case = found.case
+    names, rules = _conditions(case, event, course_name)
+    yield names
     where = [] if found.hole is None else [text("shell.hole_number", number=found.hole.number)]
     if found.place is not None:
         where.append(found.place.words)
     if case.incident:
         where.append(translate()(case.incident.title))
     yield " · ".join(where)
-    rules = (
-        conditions.rules_words,
-        conditions.clarified_words,
-        conditions.form_words,
-        conditions.local_words,
-    )
-    yield " · ".join(one for one in rules if one)
+    yield rules
 
 
 def _options(found: Consultation, options: Sequence[OptionView]) -> Iterator[str]:
@@ -61,6 +87,19 @@ def _options(found: Consultation, options: Sequence[OptionView]) -> Iterator[str
         yield from _option(one)
     if any(one.how_to_measure for one in options):
         yield how_to_measure_anywhere(found.case.conditions.club)
+
+
+def _conditions(case: CaseAddress, event: Event, course_name: str) -> tuple[str, str]:
+    """Return the competition with its round and day, and the Rules that it is played under."""
+    conditions = case.conditions
+    names = (event.name or course_name, event.round_on(conditions.on), day_words(conditions.on))
+    rules = (
+        conditions.rules_words,
+        conditions.clarified_words,
+        conditions.form_words,
+        conditions.local_words,
+    )
+    return " · ".join(filter(None, names)), " · ".join(filter(None, rules))
 
 
 def _option(one: OptionView) -> Iterator[str]:

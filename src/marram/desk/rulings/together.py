@@ -4,6 +4,7 @@ from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
 from marram.desk.log.recording import record_form
+from marram.desk.rulings.as_text import story_text
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.story import next_incident, together
@@ -46,6 +47,9 @@ def all_together(request: Request) -> Response:
         ),
         title=question.question if question else text("rulings.together.title"),
         view=view,
+        as_text=story_text(view, desk.event, desk.course.name)
+        if view.sheet and not view.sheet.question
+        else "",
         question=question,
         again=again,
         hidden=case.pairs(without=(question.fact, "ask")) if question else (),

@@ -36,6 +36,8 @@ TEXTS: dict[str, str] = {
     "looked_at.ground_under_repair.several": "{count} grounds under repair and temporary waters: room for relief",
     "looked_at.paths.one": "{count} path: how wide, of what",
     "looked_at.paths.several": "{count} paths: how wide, of what",
+    "looked_at.local_rules.one": "{count} marking that rests on a Local Rule: in force on this day",
+    "looked_at.local_rules.several": "{count} markings that rest on a Local Rule: in force on this day",
     "looked_at.the_map.one": "{count} area, line or point: drawn soundly, nothing over another that must not be",
     "looked_at.the_map.several": "{count} areas, lines and points: drawn soundly, nothing over another that must not be",
     "pdf": "Marking sheet as PDF",
