@@ -18,7 +18,7 @@ def test_a_bunker_shows_what_may_be_done_there(client: TestClient) -> None:
     """Rule 12.2: a stone may go, the club must not be grounded; the no says what is allowed instead."""
     page = client.get("/may", params={**ASKED, "area_of_ball": "bunker"})
     assert page.status_code == 200
-    lines = {one.act: one for one in page.context["lines"]}
+    lines = {one.act: one for _, own in page.context["groups"] for one in own}
     assert lines["loose"].verdict == "yes"
     assert lines["ground_club"].verdict == "no"
     assert lines["ground_club"].instead

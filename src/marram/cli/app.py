@@ -97,6 +97,7 @@ def may(
     played_on: PlayedOn = None,
     edition: Edition = None,
     form: Form = None,
+    sides: Sides = None,
     local_rule: LocalRules = None,
     json: Json = False,
 ) -> None:
@@ -111,6 +112,7 @@ def may(
         form=form,
         local_rules=local_rule,
         as_json=json,
+        sides=sides,
     )
 
 

@@ -13,10 +13,11 @@ from typing import Any
 from marram.rules.engine.conditions import conditions_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import Graph, outcomes
-from marram.rules.engine.request import Book, book, fact_named, read_facts
+from marram.rules.engine.request import Book, book, book_among, fact_named, read_facts
 from marram.rules.engine.tree import Node
 from marram.rules.facts.ball import Area, area_of_ball
-from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
+from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play
+from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Outcome, Reason, Ruling
@@ -66,6 +67,7 @@ def missing_relief(
     played_on: date,
     form_of_play: FormOfPlay | str | None = None,
     local_rules: frozenset[str] | None = None,
+    sides: Sides | None = None,
 ) -> tuple[MissingRelief, ...]:
     """Return the relief that a ruling does not offer and a neighbouring one does, the most sought first.
 
@@ -76,12 +78,14 @@ def missing_relief(
         played_on: the day of the round.
         form_of_play: the form of play, if known.
         local_rules: the Local Rules in force, if known.
+        sides: who plays together, if known.
 
     Raises:
         UnknownIncident, UnknownFact, BadAnswer, InputError: as of :func:`marram.rule`.
     """
-    pages = book(incident)
-    known = {**conditions_of(incident, played_on, form_of_play, local_rules), **read_facts(facts)}
+    pages = book(incident) if sides is None else book_among(incident, sides)
+    together = {} if sides is None else {the_sides: sides}
+    known = {**together, **conditions_of(incident, played_on, form_of_play, local_rules), **read_facts(facts)}
     offered = {_key(option) for option in ruling.relief}
     found: dict[tuple[str, ReliefKind | None], MissingRelief] = {}
     for reason in reversed(ruling.reasons):  # the one read last stands nearest to what was decided

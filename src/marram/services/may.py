@@ -13,11 +13,12 @@ from typing import Any
 import marram
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.ball import Area, area_of_ball
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.relief_family import family
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Ruling
-from marram.services.acts import ACTS, AskedAct
+from marram.rules.ruling import HandOver, Penalty, Ruling
+from marram.services.acts import ACTS, GROUPS
+from marram.services.asked_act import AskedAct
 from marram.words.headline import costs_something
 
 MOST_OPEN = 3
@@ -47,6 +48,7 @@ class MayAsk:
         form_of_play: the form of play, if known.
         local_rules: the Local Rules in force; ``None``: not known.
         facts: what else is known, by fact name; it outweighs what an act takes for granted.
+        sides: who plays together, if known: each penalty then names who bears it.
     """
 
     area: Area
@@ -54,6 +56,7 @@ class MayAsk:
     form_of_play: FormOfPlay | None = None
     local_rules: tuple[str, ...] | None = ()
     facts: Mapping[str, Any] | None = None
+    sides: Sides | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +80,11 @@ class MayAnswer:
         costs: penalty strokes it costs, over the options; empty where none, or where it is not allowed.
         instead: for what is not allowed, the nearest way that is; ``None`` where there is none one fact away.
         elsewhere: for what is not allowed, the areas of the course in which it is, all else the same.
+        group: what the act is about, a key of :data:`marram.services.acts.GROUPS`.
+        penalties: for what is not allowed, what it costs; several, where that hangs on what is not known.
+        granted: the facts that the act takes for granted, with their answers, where the ruling rests on them.
+        rather: for what is not allowed, another act that is.
+        citation: the provision that decides; where it depends, the one that asks.
     """
 
     act: str
@@ -87,6 +95,11 @@ class MayAnswer:
     costs: tuple[int, ...] = ()
     instead: Instead | None = None
     elsewhere: tuple[Area, ...] = ()
+    group: str = ""
+    penalties: tuple[tuple[Penalty, ...], ...] = ()
+    granted: tuple[tuple[str, str], ...] = ()
+    rather: str = ""
+    citation: str = ""
 
 
 def may(asked: MayAsk) -> tuple[MayAnswer, ...]:
@@ -96,8 +109,53 @@ def may(asked: MayAsk) -> tuple[MayAnswer, ...]:
         UnknownFact, BadAnswer, InputError: a fact or a condition cannot be used.
         DateNotCovered: the day lies before the editions.
     """
-    answers = (_answer(asked, act) for act in ACTS if asked.area in act.areas)
-    return tuple(_with_elsewhere(asked, one) for one in answers)
+    acts = [act for act in ACTS if asked.area in act.areas]
+    answers = {act.name: _answer(asked, act) for act in acts}
+    return tuple(
+        replace(
+            _with_elsewhere(asked, answers[act.name]),
+            group=_GROUP_OF[act.name],
+            granted=_granted(asked, act, answers[act.name].result),
+            rather=_rather(act, answers),
+            citation=_citation(asked, act, answers[act.name]),
+        )
+        for act in acts
+    )
+
+
+_GROUP_OF = {act.name: name for name, group in GROUPS.items() for act in group}
+_ALLOWED = (Verdict.YES, Verdict.AT_A_COST)
+_ALWAYS_GRANTED = ("spot_marking",)
+
+
+def _granted(asked: MayAsk, act: AskedAct, result: Result) -> tuple[tuple[str, str], ...]:
+    """Return what the act takes for granted beside what its name says, where the ruling rests on it."""
+    read = {one.fact for one in result.reasons}
+    return tuple(
+        (fact, answer)
+        for fact, answer in act.facts.items()
+        if fact in read and fact not in act.named and fact not in (asked.facts or {})
+        if answer in ("yes", "no") or fact in _ALWAYS_GRANTED
+    )
+
+
+def _citation(asked: MayAsk, act: AskedAct, answer: MayAnswer) -> str:
+    """Return the provision that decides: of what is not allowed, the one that an end of the act rests on."""
+    result = answer.result
+    if isinstance(result, NeedFacts) and answer.verdict in (Verdict.NO, Verdict.NO_RELIEF):
+        facts = _facts(asked, act)
+        ends = (end for end in _ends(asked, act, facts, MOST_OPEN) if isinstance(end, Ruling))
+        result = next(ends, result)
+    if isinstance(result, Ruling):
+        return result.citations[0] if result.citations else ""
+    return "" if isinstance(result, HandOver) else result.citation
+
+
+def _rather(act: AskedAct, answers: Mapping[str, MayAnswer]) -> str:
+    """Return the act that an official would point to instead: the first of those named that is allowed here."""
+    if answers[act.name].verdict in (*_ALLOWED, Verdict.DEPENDS):
+        return ""
+    return next((name for name in act.rather if name in answers and answers[name].verdict in _ALLOWED), "")
 
 
 def _with_elsewhere(asked: MayAsk, answer: MayAnswer) -> MayAnswer:
@@ -109,46 +167,54 @@ def _with_elsewhere(asked: MayAsk, answer: MayAnswer) -> MayAnswer:
         for act in ACTS
         if act.name == answer.act
         for area in act.areas - {asked.area}
-        if _answer(replace(asked, area=area), act).verdict in (Verdict.YES, Verdict.AT_A_COST)
+        if _answer(replace(asked, area=area), act).verdict in _ALLOWED
     }
     return replace(answer, elsewhere=tuple(area for area in Area if area in allowed))
 
 
-RELIEF = {"unplayable": ("19",), "path": ("free",), "embedded": ("free",), "again": ("18",)}
-"""The acts that are relief taken, and the families of relief that the question is about."""
+def _facts(asked: MayAsk, act: AskedAct) -> dict[str, Any]:
+    return {area_of_ball.name: area_of_ball.token(asked.area), **act.facts, **(asked.facts or {})}
 
 
 def _answer(asked: MayAsk, act: AskedAct) -> MayAnswer:
-    facts = {area_of_ball.name: area_of_ball.token(asked.area), **act.facts, **(asked.facts or {})}
+    facts = _facts(asked, act)
     result = _rule(asked, act, facts)
+    if act.relief:
+        return _relief_answer(asked, act, facts, result)
     ends = list(_ends(asked, act, facts, MOST_OPEN))
-    if act.name in RELIEF:
-        return _relief_answer(act, result, ends)
     costly = [one for one in ends if not isinstance(one, Ruling) or costs_something(one)]
     if not costly:
         return MayAnswer(act.name, act.incident, Verdict.YES, result)
     if len(costly) < len(ends) and isinstance(result, NeedFacts):
         return MayAnswer(act.name, act.incident, Verdict.DEPENDS, result, hangs_on=result.fact)
     instead = _instead(asked, act, facts, result)
-    return MayAnswer(act.name, act.incident, Verdict.NO, result, instead=instead)
+    penalties = tuple(dict.fromkeys(one.penalties for one in costly if isinstance(one, Ruling)))
+    return MayAnswer(act.name, act.incident, Verdict.NO, result, instead=instead, penalties=penalties)
 
 
-def _relief_answer(act: AskedAct, result: Result, ends: list[Result]) -> MayAnswer:
+def _relief_answer(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], result: Result) -> MayAnswer:
     """Return whether relief of the kind asked about is offered, and what it costs."""
-    costs: set[int] = set()
-    without = 0
-    for end in ends:
-        offered = [] if not isinstance(end, Ruling) else [
-            one.penalty for one in end.relief if family(one) in RELIEF[act.name]
-        ]  # fmt: skip
-        costs |= set(offered)
-        without += not offered
+    costs, without = _costs_of_relief(asked, act, facts)
     if not costs:
-        return MayAnswer(act.name, act.incident, Verdict.NO_RELIEF, result)
+        instead = _instead(asked, act, facts, result)
+        return MayAnswer(act.name, act.incident, Verdict.NO_RELIEF, result, instead=instead)
     if without and isinstance(result, NeedFacts):
         return MayAnswer(act.name, act.incident, Verdict.DEPENDS, result, hangs_on=result.fact)
     verdict = Verdict.YES if costs == {0} else Verdict.AT_A_COST
     return MayAnswer(act.name, act.incident, verdict, result, costs=tuple(sorted(costs)))
+
+
+def _costs_of_relief(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> tuple[set[int], int]:
+    """Return what the relief asked about costs, over all the act can end in, and in how many of them it is not offered."""
+    costs: set[int] = set()
+    without = 0
+    for end in _ends(asked, act, facts, MOST_OPEN):
+        offered = [] if not isinstance(end, Ruling) else [
+            one.penalty for one in end.relief if family(one) in act.relief
+        ]  # fmt: skip
+        costs |= set(offered)
+        without += not offered
+    return costs, without
 
 
 def _rule(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> Result:
@@ -158,6 +224,7 @@ def _rule(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> Result:
         played_on=asked.played_on,
         form_of_play=asked.form_of_play,
         local_rules=asked.local_rules,
+        sides=asked.sides,
     )
 
 
@@ -192,5 +259,8 @@ def _instead(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], result: Res
 
 
 def _is_free(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> bool:
+    """Tell whether the act costs nothing so; of relief, whether it is offered for nothing, whatever is still open."""
+    if act.relief:
+        return _costs_of_relief(asked, act, facts) == ({0}, 0)
     ends = list(_ends(asked, act, facts, MOST_OPEN))
     return all(isinstance(one, Ruling) and not costs_something(one) for one in ends)

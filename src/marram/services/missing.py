@@ -20,5 +20,6 @@ def sheet_with_missing(ruled: Ruled) -> Sheet | None:
         played_on=request["played_on"],
         form_of_play=request["form_of_play"],
         local_rules=None if codes is None else frozenset(codes),
+        sides=request.get("sides"),
     )
     return with_missing(ruled.sheet, missing)

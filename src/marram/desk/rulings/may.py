@@ -8,7 +8,7 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.services.may import MayAsk, may
-from marram.services.may_words import may_line
+from marram.services.may_words import MayLine, may_line
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -24,7 +24,13 @@ def may_page(request: Request) -> HTMLResponse:
     area = _area(case.facts.get(area_of_ball.name)) or (found.place.area if found.place else None)
     conditions = case.conditions
     answers = () if area is None else may(
-        MayAsk(area, conditions.on, conditions.form, None if conditions.local is None else tuple(conditions.local))
+        MayAsk(
+            area,
+            conditions.on,
+            conditions.form,
+            None if conditions.local is None else tuple(conditions.local),
+            sides=conditions.sides,
+        )
     )  # fmt: skip
     return show(
         request,
@@ -36,10 +42,18 @@ def may_page(request: Request) -> HTMLResponse:
         areas=[(area_of_ball.token(one), translate()(words)) for one, words in area_of_ball.answers.items()],
         fact=area_of_ball.name,
         hidden=case.pairs(without=(area_of_ball.name,)),
-        lines=[may_line(one, conditions.form) for one in answers],
+        groups=_by_group([may_line(one, conditions.form) for one in answers]),
         hole=found.hole,
         place=found.place,
     )
+
+
+def _by_group(lines: list[MayLine]) -> list[tuple[str, list[MayLine]]]:
+    """Return the lines by what they are about, each group with its heading."""
+    groups: dict[str, list[MayLine]] = {}
+    for line in lines:
+        groups.setdefault(line.group, []).append(line)
+    return [(text(f"may.group.{group}"), own) for group, own in groups.items()]
 
 
 def _area(told: str | None) -> Area | None:
