@@ -265,3 +265,106 @@ def test_an_option_chosen_before_the_course_is_there_is_brought_out(
 
     expect(option).to_have_attribute("aria-pressed", "true")
     expect(page.locator(f".relief.o-{option.get_attribute('data-letter')}.strong").first).to_be_attached()
+
+
+def test_an_answer_given_out_of_reach_survives_a_reload_and_arrives_once(phone: BrowserContext) -> None:
+    """Whoever loads the page anew before the answer could be sent finds it sent, once, when the desk is back."""
+    page, (what, fact, value) = phone.new_page(), CASES[5]
+    page.goto(asked((what, fact, value)))
+    settled(page)
+    answer = re.compile(f"[?&]{fact}={value}")
+    page.route(answer, lambda route: route.abort("internetdisconnected"))
+    page.locator(f"button[name={fact}][value={value}]").click()
+    expect(page.locator("#reach")).to_contain_text("cannot be reached")
+    page.unroute(answer)
+
+    sent: list[str] = []
+    page.on("request", lambda request: answer.search(request.url) and sent.append(request.url))
+    page.reload()
+    page.wait_for_url(answer)
+    settled(page)
+    assert answers(page) == {fact: value}
+    page.reload()
+    settled(page)
+    assert len(sent) == 2  # the answer, and the page it led to loaded anew
+    assert answers(page) == {fact: value}
+
+
+def test_the_whole_course_zooms_by_double_tap_and_opens_a_hole_by_its_number(phone: BrowserContext) -> None:
+    """Neither places a ball; a single tap elsewhere is shown at once, and places it once however often it is repeated."""
+    page = phone.new_page()
+    page.goto("/")
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    drawn(page)
+    box = page.locator("#map").bounding_box()
+    assert box is not None
+    middle = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    before = page.evaluate("marramMap.getZoom()")
+    page.touchscreen.tap(*middle)
+    expect(page.locator(".tapped")).to_have_count(1)
+    page.touchscreen.tap(*middle)
+    expect(page.locator(".tapped")).to_have_count(0)
+    assert page.evaluate("marramMap.getZoom()") > before
+    assert urlsplit(page.url).path == "/"
+
+    page.goto("/")
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    drawn(page)
+    number = page.locator("#map .hole-number").filter(has_text=re.compile("^9$")).bounding_box()
+    assert number is not None
+    page.touchscreen.tap(number["x"] + 12, number["y"] + 12)
+    page.wait_for_url(re.compile(r"/ball\?hole=9(&|$)"))
+    settled(page)
+    assert "ball=" not in page.url
+
+    asked_for: list[str] = []
+    page.on("request", lambda request: "ball=" in request.url and asked_for.append(request.url))
+    held: list[Route] = []
+    page.route(re.compile("ball="), holding(held))
+    drawn(page)
+    box = page.locator("#map").bounding_box()
+    assert box is not None
+    at = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    with page.expect_request(re.compile("ball=")):
+        page.touchscreen.tap(*at)
+    expect(page.locator(".tapped")).to_have_count(1)
+    page.touchscreen.tap(at[0] + 8, at[1])
+    held.pop().continue_()
+    page.wait_for_url(re.compile("ball="))
+    page.touchscreen.tap(at[0] + 8, at[1])
+    settled(page)
+    assert not held
+    assert len(asked_for) == 1
+
+
+def test_a_map_that_does_not_arrive_is_said_and_fetched_again(phone: BrowserContext) -> None:
+    """Out of reach the page says that the map is missing and goes on working; a tap on the button fetches it."""
+    page = phone.new_page()
+    page.route("**/api/course/**", lambda route: route.abort("internetdisconnected"))
+    page.goto("/ball?hole=9")
+    fault = page.locator("#map-fault[role=status]")
+    expect(fault).to_contain_text("has not arrived")
+    page.unroute("**/api/course/**")
+    fault.get_by_role("button").click()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    expect(fault).to_be_empty()
+
+
+def test_an_entry_that_has_just_come_under_the_finger_is_not_taken(page: Page) -> None:
+    """When the list of incidents is replaced while one types, a tap meant for what stood there takes nothing else."""
+    page.goto("/what?q=embedded")
+    page.clock.run_for(2000)
+    page.get_by_label("Search").focus()
+    page.evaluate(
+        """() => { const list = document.querySelector('#incidents ul');
+             list.prepend(...[...list.children].slice(1).reverse()); }"""
+    )
+    link = page.locator("#incidents a").first
+    box = link.bounding_box()
+    assert box is not None
+    page.touchscreen.tap(box["x"] + 30, box["y"] + 10)
+    page.clock.run_for(100)
+    assert urlsplit(page.url).path == "/what"
+    page.clock.run_for(2000)
+    page.touchscreen.tap(box["x"] + 30, box["y"] + 10)
+    page.wait_for_url("**/case?*")

@@ -111,3 +111,8 @@ def test_a_script_that_cannot_be_joined_is_refused(source_text: str, fault: str)
     """What is not understood is not misread."""
     with pytest.raises(ValueError, match=fault):
         joined("shell/self.js", lambda _: source_text)
+
+
+def test_a_joined_script_gives_what_it_gave(phone: TestClient) -> None:
+    """Who imports a script that comes with its modules finds the same names in it."""
+    assert "export { prepare, find };" in phone.get(asset("rulings/finding.js")).text

@@ -50,7 +50,7 @@ def joined(entry: str, read: Callable[[str], str]) -> str:
             ready[path] = (
                 f"const {_name(path)} = (() => {{\n{body}\nreturn {{ {', '.join(exported)} }};\n}})();\n"
             )
-        return body
+        return f"{body}\nexport {{ {', '.join(exported)} }};\n" if exported else body
 
     body = add(entry, ())
     return "".join(ready.values()) + body

@@ -7,6 +7,7 @@ const APART = 750; // ms: taps nearer to each other than this are one double tap
 const CHOICES = ":is(#panel, #conditions) :is(a[href], button, summary, label)";
 const AGAIN = 2000; // ms until a choice that could not be sent is tried again; doubled each time
 const AGAIN_AT_MOST = 30_000;
+const SENT = "sent"; // what was chosen and where, until its page is there: a reload loses neither
 const LAST = "tapped"; // when the last choice was made, for the page that is loaded next
 
 let waiting = false; // a choice is on its way
@@ -16,18 +17,29 @@ let free = 0; // when the next tap is taken
 let kept = null; // makes a choice again that could not be sent
 let again = AGAIN;
 let timer = 0;
+let listed = { at: 0, links: "" }; // when the list of incidents changed last, and to what
+let pressed = false; // a finger is on that list
 let freed = 0; // what lets the page take taps again
 
 const panel = () => document.getElementById("panel");
 
 export function guardTaps() {
-  document.addEventListener("pointerdown", () => (meant = !waiting && Date.now() >= free), true);
+  document.addEventListener("pointerdown", ({ target }) => {
+    pressed = inList(target);
+    meant = !waiting && Date.now() >= free && !(pressed && Date.now() < listed.at + SEEN);
+  }, true);
+  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => setTimeout(() => (pressed = false)), true);
   document.addEventListener("click", (event) => tapped(event), true);
   const { body } = document;
   body.addEventListener("htmx:beforeRequest", (event) => {
     if (leadsOn(event)) sent(event);
     else if (waiting) event.preventDefault(); // a list of a page that is being left
   });
+  // While a finger is on the list no other takes its place; and an entry that has just come there is not what was meant.
+  body.addEventListener("htmx:beforeSwap", (event) => {
+    if (pressed && event.detail.target.id === "incidents") event.detail.shouldSwap = false;
+  });
+  watchList();
   body.addEventListener("htmx:afterSwap", () => waiting && panel()?.classList.add("still"));
   body.addEventListener("htmx:afterSettle", (event) => leadsOn(event) && arrived());
   for (const lost of ["htmx:sendError", "htmx:timeout"]) {
@@ -37,10 +49,14 @@ export function guardTaps() {
     body.addEventListener(refused, (event) => leadsOn(event) && released());
   }
   window.addEventListener("online", () => kept?.());
+  sendKept();
   const since = () => wait(Number(sessionStorage.getItem(LAST)) || 0);
   window.addEventListener("pageshow", (event) => event.persisted && since());
   since();
 }
+
+// Whether the pointer went down on a page that stood there long enough, and that waits for nothing.
+export const wasMeant = () => !waiting && (meant ?? Date.now() >= free);
 
 // Whether a request of htmx leads to another page, rather than filling a list on this one.
 function leadsOn(event) {
@@ -51,7 +67,7 @@ function tapped(event) {
   const choice = event.target.closest?.(CHOICES);
   if (!choice) return;
   const byHand = event.detail > 0; // a key or a script gives no count of taps, and meets what has the focus
-  if (waiting || (byHand && !(meant ?? Date.now() >= free))) {
+  if (waiting || (byHand && !wasMeant())) {
     event.preventDefault();
     event.stopImmediatePropagation();
     return;
@@ -74,6 +90,7 @@ function sent(event) {
     if (elt.matches("form")) elt.requestSubmit(submitter ?? null);
     else elt.click();
   };
+  sessionStorage.setItem(SENT, JSON.stringify({ from: here(), to: event.detail.pathInfo.finalRequestPath }));
   for (const one of panel().querySelectorAll(".htmx-request")) if (one !== elt) window.htmx.trigger(one, "htmx:abort");
   control?.classList.add("taken");
   panel().setAttribute("aria-busy", "true");
@@ -82,6 +99,7 @@ function sent(event) {
 
 function arrived() {
   waiting = false;
+  sessionStorage.removeItem(SENT);
   kept = null;
   again = AGAIN;
   clearTimeout(timer);
@@ -107,6 +125,7 @@ function release() {
 // The desk answered with nothing to show: the page stands as it was, and the next tap is taken.
 function released() {
   waiting = false;
+  sessionStorage.removeItem(SENT);
   kept = null;
   panel().removeAttribute("aria-busy");
   panel().classList.remove("still");
@@ -119,6 +138,33 @@ function unsent() {
   tell(document.getElementById("reach").dataset.words);
   timer = setTimeout(() => kept?.(), again);
   again = Math.min(2 * again, AGAIN_AT_MOST);
+}
+
+// What was chosen before this page was loaded anew, and has not arrived, is chosen again; once, for its page is an address.
+function sendKept() {
+  const { from, to } = JSON.parse(sessionStorage.getItem(SENT) ?? "{}");
+  if (!to || from !== here() || !panel()) {
+    sessionStorage.removeItem(SENT);
+    return;
+  }
+  const link = Object.assign(document.createElement("a"), { href: to, hidden: true });
+  panel().append(link);
+  const send = () => link.isConnected && link.click();
+  if (document.readyState === "complete") send();
+  else window.addEventListener("load", send);
+}
+
+const here = () => `${location.pathname}${location.search}`;
+const inList = (target) => Boolean(target.closest?.("#incidents"));
+
+function watchList() {
+  const links = () => Array.from(document.querySelectorAll("#incidents a[href]"), (one) => one.pathname + one.search).join(" ");
+  listed.links = links();
+  new MutationObserver(() => {
+    const now = links();
+    if (now === listed.links) return;
+    listed = { at: document.getElementById("q") === document.activeElement ? Date.now() : 0, links: now };
+  }).observe(document.body, { childList: true, subtree: true });
 }
 
 function forget() {
