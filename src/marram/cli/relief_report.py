@@ -16,9 +16,9 @@ from marram.rules.result import NeedFacts
 from marram.services.marked import WithoutLocalRule
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
-from marram.words.relief_options import option_words
 from marram.words.spoken import spoken
 from marram.words.texts import text
+from marram.words.told_apart import options_words
 
 if TYPE_CHECKING:
     from marram.course.versions.hole_days import HoleVersion
@@ -78,8 +78,8 @@ class Report:
             yield "caution", self.not_offered.here_words
         if self.no_local_rule:
             yield "quiet", text("cli.relief.no_local_rule")
-        for number, one in enumerate(self.drawn, start=1):
-            option = option_words(one.option)
+        told = options_words(one.option for one in self.drawn)
+        for number, (one, option) in enumerate(zip(self.drawn, told, strict=True), start=1):
             yield "head", option_head(number, option)
             yield from _option_lines(one)
             if number in self.drops:

@@ -30,7 +30,8 @@ from marram.words.messages import amount_words, say, term
 from marram.words.penalties import penalties_in_short, penalty_words, totals_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
-from marram.words.relief_options import OptionWords, option_words
+from marram.words.relief_options import OptionWords
+from marram.words.told_apart import options_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,7 +203,7 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...],
         further=tuple(step for step in steps if step not in said),
         tell=tell_the_player(ruling, form, with_finding=with_finding),
         penalty_said=len(penalties) == 1,
-        options=() if lost else tuple(option_words(option) for option in ruling.relief),
+        options=() if lost else options_words(ruling.relief),
         if_wrong=() if lost else tuple(_correction_words(one, form) for one in corrections_of(ruling)),
         cautions=tuple(say("NOTES", key) for key in ruling.cautions),
         why=why,

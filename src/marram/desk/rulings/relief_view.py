@@ -28,8 +28,9 @@ from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_r
 from marram.rules.ruling import Ruling
 from marram.services.places import place_words
 from marram.services.relief import TEE_MARKERS, OptionDrawn, draw_options
-from marram.words.relief_options import OptionWords, option_words
+from marram.words.relief_options import OptionWords
 from marram.words.texts import text
+from marram.words.told_apart import options_words
 
 LETTERS = "ABCDEFGHIJ"
 TEE_GUESSED = "relief.mapped_tee_shown"
@@ -102,7 +103,7 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     """Return the options of a ruling, drawn where the map can draw them."""
     if not isinstance(found.result, Ruling) or not found.result.relief:
         return ()
-    words = [option_words(option) for option in found.result.relief]
+    words = options_words(found.result.relief)
     plain = tuple(OptionView(letter, one) for letter, one in zip(LETTERS, words, strict=False))
     if found.hole is None or found.place is None:
         return plain

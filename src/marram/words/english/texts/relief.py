@@ -16,6 +16,15 @@ TEXTS: dict[str, str] = {
     "none.no_interference": "For the stance and swing assumed, the map finds no interference. Check on the ground.",
     # The place of a ball
     "far_away": "This is {kilometres:.1f} km from the hole: is it the right course, and the right place?",
+    # Options of one name
+    "apart.title": "{title}, {own}",
+    "apart.previous_stroke": "from the previous stroke",
+    "apart.last_stroke_outside_penalty_area": "from the last stroke outside",
+    "apart.crossing_point": "from where the ball crossed the edge",
+    "apart.opposite_edge": "from the opposite edge",
+    "apart.ball": "from the ball",
+    "apart.line_through_ball": "through the ball",
+    "apart.line_through_crossing_point": "through where the ball crossed the edge",
     # Edges near a ball
     "edge.inside": "{metres} m inside the edge ({ground})",
     "edge.outside": "{metres} m outside the edge ({ground})",
