@@ -7,14 +7,14 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
-from shapely.geometry import shape
+from shapely.geometry import box, shape
 
 from marram.course import load
 from marram.course.fault import Severity
 from marram.course.mending.draft import accept, draft_of, read_draft
 from marram.demo import COURSE
 from marram.errors import InputError
-from tests.course.drawing import drawn, square
+from tests.course.drawing import drawn, square, to_degrees
 from tests.course.mending.broken import BREAKS, around, document, features, second_course
 
 BAD = Path(__file__).parents[2] / "bad" / "course"
@@ -155,6 +155,42 @@ def test_tee_and_green_wait_for_the_number_of_their_line() -> None:
     assert whole.faults == ()
     assert whole.course.hole(1).green.ident == "green 1"
     assert [tee.ident for tee in whole.course.hole(1).tees] == ["tee 1"]
+
+
+def test_what_follows_from_a_line_that_runs_backwards_waits_for_it() -> None:
+    """Tee and green named by number, the line turned: the tee is offered to no other hole, the green loses nothing."""
+    found = features()
+    BREAKS["hole_backwards"](found, 4)
+    for kind in ("tee", "green"):
+        found[f"{kind} 4"]["properties"]["ref"] = "4"
+    draft = draft_of(document(found))
+    (only,) = draft.proposals
+    assert only.mending == "turn_line"
+    assert accept(draft, only.choices[0]).faults == ()
+
+
+def test_a_line_that_ends_on_a_green_at_fault_waits_for_the_green() -> None:
+    """The edge of the green crosses itself: the line is not led anywhere before that is mended."""
+    draft = broken(("invalid_geometry", 4))
+    assert {one.mending for one in draft.proposals} == {"untangle"}
+
+
+def test_where_one_of_two_courses_ends_the_rest_may_be_eithers() -> None:
+    """Six par-3 holes beside nine: the nine are offered whole, though the seventh tee is nearer to the sixth short hole."""
+    short = [one for one in second_course(shift=-400.0) if int(one["id"].split()[1]) <= 6]
+    found = features(*short)
+    found["boundary"] = {**around(), "geometry": to_degrees(box(-600, -60, 400, 660))}
+    draft = draft_of(document(found))
+    choices = proposal(draft, "repeated_hole").choices
+    kept = [
+        {
+            ident
+            for ident in (f"line {n}" for n in range(1, 10))
+            if ident not in {e.ident for e in choice.edits if e.action == "remove"}
+        }
+        for choice in choices
+    ]
+    assert {f"line {n}" for n in range(1, 10)} in kept
 
 
 def test_a_choice_that_changes_nothing_is_not_offered() -> None:

@@ -36,10 +36,12 @@ class Candidate:
     Attributes:
         name: what it is called in the map, or an empty string.
         lines: its lines of play by the number of their hole.
+        otherwise: whether it is another way to take lines that already make a course.
     """
 
     name: str
     lines: dict[int, LineThing]
+    otherwise: bool = False
 
     @property
     def called(self) -> str:
@@ -110,7 +112,7 @@ def which_course(setting: Setting, faults: Sequence[Fault]) -> Proposal | None:
     found = candidates(setting)
     if len(found) < 2 or not faults:
         return None
-    every = [line for one in found for line in one.lines.values()]
+    every = list({line.ident: line for one in found for line in one.lines.values()}.values())
     choices = [
         Choice(
             said("Use {course}", course=one.words),
@@ -120,7 +122,7 @@ def which_course(setting: Setting, faults: Sequence[Fault]) -> Proposal | None:
         )
         for one in found
     ]
-    for first, second in permutations([one for one in found if _is_nine(one)], 2):
+    for first, second in permutations([one for one in found if _is_nine(one) and not one.otherwise], 2):
         both = [*first.lines.values(), *second.lines.values()]
         named = all_of((first.called, second.called))
         words = said(
@@ -169,7 +171,9 @@ def candidates(setting: Setting) -> list[Candidate]:
         if not _repeated(lines):
             found.append(Candidate(name, {line.number or 0: line for line in lines}))
         else:
-            found += [Candidate(name, chain) for chain in _chains(lines)]
+            chains = _chains(lines)
+            found += [Candidate(name, chain) for chain in chains]
+            found += [Candidate(name, chain, otherwise=True) for chain in _other_ends(chains)]
     # Named courses whose numbers never meet are parts of one course.
     if len(found) > 1 and not any(set(a.lines) & set(b.lines) for a, b in combinations(found, 2)):
         return []
@@ -199,6 +203,16 @@ def _chains(lines: Sequence[LineThing]) -> list[dict[int, LineThing]]:
         onward = number > seed
         _attach(chains, by_number[number], number, onward=onward)
     return chains
+
+
+def _other_ends(chains: Sequence[dict[int, LineThing]]) -> list[dict[int, LineThing]]:
+    """Return what two chains may be as well: where one ends before the other, the rest could belong to either."""
+    if len(chains) != 2:
+        return []
+    shared = max(chains[0].keys() & chains[1].keys())
+    rest = {number: line for chain in chains for number, line in chain.items() if number > shared}
+    heads = [{number: line for number, line in chain.items() if number <= shared} for chain in chains]
+    return [one for head in heads for one in (head | rest, head) if one not in chains] if rest else []
 
 
 def _attach(

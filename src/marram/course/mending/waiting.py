@@ -1,10 +1,11 @@
-"""Faults of tees and greens that wait for their line of play: it is on the map, but nothing tells yet which hole it is.
+"""Faults that follow from another fault and wait for it: mended by themselves, they would be mended wrongly.
 
 A tee at a line of play whose number cannot be read belongs to no hole, and the green at its end to none either. To
 offer it to another hole, or to call that green a practice green, would be wrong: with the line mended both belong to it.
+So with a line of play that runs backwards, and with the green at its end that cannot be read yet.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 import shapely
@@ -32,11 +33,17 @@ LINE_AT_FAULT = frozenset(
 )
 """Faults of a line of play that keep it from being a hole."""
 
+OF_TURNED = frozenset({"hole_off_green", "tee_far_off"})
+"""What follows from a line of play that runs the wrong way."""
+
+GREEN_AT_FAULT = frozenset({"invalid_geometry", "open_ring", "bad_position", "no_geometry"})
+"""Faults of a green's shape that keep a line of play from ending on it."""
+
 
 def without_waiting(setting: Setting, proposals: Sequence[Proposal]) -> Iterator[Proposal]:
-    """Yield proposals but those for tees and greens of a line of play that is proposed to be mended itself.
+    """Yield proposals but those for faults that follow from another one, which is proposed to be mended.
 
-    What waits is told with the proposal for the line: mending that answers it.
+    What waits is told with the proposal it waits for: mending that answers it.
     """
     of_lines = {
         fault.feature: one
@@ -45,17 +52,37 @@ def without_waiting(setting: Setting, proposals: Sequence[Proposal]) -> Iterator
         if fault.check in LINE_AT_FAULT and fault.feature in setting.holes
     }
     lines = _Lines(setting, tuple(of_lines))
+    turned = {
+        one.fault.hole: one for one in proposals if one.mending == "turn_line" and one.fault.hole is not None
+    }
+    shapes = {one.fault.feature: one for one in proposals if one.fault.check in GREEN_AT_FAULT}
     waiting: dict[int, list[Fault]] = {id(one): [] for one in proposals}
     waits = set()
     for one in proposals:
-        line = lines.of(one.fault)
-        if line is not None:
-            waiting[id(of_lines[line])] += [one.fault, *one.also]
+        first = _waits_for(setting, one, turned, shapes)
+        if first is None and (line := lines.of(one.fault)) is not None:
+            first = of_lines[line]
+        if first is not None:
+            waiting[id(first)] += [one.fault, *one.also]
             waits.add(id(one))
     for one in proposals:
         if id(one) not in waits:
             also = waiting[id(one)]
             yield replace(one, also=(*one.also, *also)) if also else one
+
+
+def _waits_for(
+    setting: Setting, one: Proposal, turned: Mapping[int, Proposal], shapes: Mapping[str, Proposal]
+) -> Proposal | None:
+    """Return the proposal for the line to be turned, or for the green that it ends on, that a fault of a hole follows from."""
+    hole = one.fault.hole
+    if one.fault.check in OF_TURNED and hole is not None and hole in turned:
+        return turned[hole]
+    if one.mending != "end_on_green":
+        return None
+    line = setting.line(one.fault)
+    ends = (green.ident for green in setting.greens if line is not None and green.shape.covers(line.end))
+    return next((shapes[ident] for ident in ends if ident in shapes), None)
 
 
 class _Lines:
