@@ -11,6 +11,8 @@ from marram.records.database import Records, opened
 from marram.records.entry import Entry, Kept, Part, new_ident
 from marram.records.group_commit import GroupCommit
 from marram.records.log import Log
+from marram.records.people import names
+from marram.records.starting_sheet import courses, events, groups, officials, rounds
 from marram.records.verifying import verified
 from tests.records.conftest import NOON, clock, new_event, note
 
@@ -233,3 +235,19 @@ def test_a_fault_reaches_everybody_who_waits(records: Records, event: str) -> No
             log.append(event, Entry("note", datetime.now(UTC).replace(tzinfo=None)))
 
         assert log.append(event, note()).number == 1
+
+
+@pytest.mark.parametrize("address", ["sqlite"], indirect=True)
+def test_reading_waits_for_nobody_who_writes(records: Records, event: str) -> None:
+    """While one writes, all that pages read is read, as it was before: a long save holds up nobody."""
+    log = Log(records)
+    kept = log.append(event, note())
+    with records.writing() as connection:
+        connection.execute(text("UPDATE events SET name = 'Other'"))
+
+        assert log.entries(event) == [kept]
+        assert [one.name for one in events(records)] == ["Quillsand Midsummer Cup"]
+        assert rounds(records, event) == groups(records, event) == officials(records, event) == []
+        assert names(records) == {}
+        assert courses(records) == []
+        assert verified(records)[0].entries == 1

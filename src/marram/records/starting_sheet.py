@@ -109,20 +109,30 @@ class GroupOfDay:
 
 def groups(records: Records, round_: str) -> list[GroupOfDay]:
     """Return the groups of a round in the order of the starting sheet; who was erased has an empty name."""
+    group = tables.Group
     wanted = (
-        select(tables.Group, tables.Entrant.person_id, tables.PersonalDetails.name)
-        .join(tables.GroupMember, tables.GroupMember.group_id == tables.Group.id)
+        select(
+            group.id,
+            group.number,
+            group.starts_at,
+            group.tee,
+            tables.Entrant.person_id,
+            tables.PersonalDetails.name,
+        )
+        .join(tables.GroupMember, tables.GroupMember.group_id == group.id)
         .join(tables.Entrant, tables.Entrant.id == tables.GroupMember.entrant_id)
         .join(
-            tables.PersonalDetails, tables.PersonalDetails.person_id == tables.Entrant.person_id, isouter=True
+            tables.PersonalDetails,
+            tables.PersonalDetails.person_id == tables.Entrant.person_id,
+            isouter=True,
         )
-        .where(tables.Group.round_id == round_)
-        .order_by(tables.Group.number, tables.GroupMember.place)
+        .where(group.round_id == round_)
+        .order_by(group.number, tables.GroupMember.place)
     )
     found: dict[str, GroupOfDay] = {}
-    with records.changing() as session:
-        for group, person, name in session.execute(wanted):
-            before = found.get(group.id)
+    with records.reading() as connection:
+        for ident, number, starts_at, tee, person, name in connection.execute(wanted):
+            before = found.get(ident)
             players = (*(before.players if before else ()), Known(person, name or ""))
-            found[group.id] = GroupOfDay(group.id, group.number, group.starts_at, group.tee, players)
+            found[ident] = GroupOfDay(ident, number, starts_at, tee, players)
     return list(found.values())
