@@ -91,7 +91,12 @@ def test_ready_golf_always_comes_with_its_caution(day: date) -> None:
 @pytest.mark.parametrize("form", FormOfPlay)
 def test_a_concession_ends_a_hole_in_match_play_only(day: date, form: FormOfPlay) -> None:
     """Rule 6.5: in stroke play a conceded putt ends nothing."""
-    result = marram.rule("hole_completed", {"how_hole_ended": "conceded"}, played_on=day, form_of_play=form)
+    result = marram.rule(
+        "hole_completed",
+        {"how_hole_ended": "conceded", "next_hole_started": "no"},
+        played_on=day,
+        form_of_play=form,
+    )
 
     assert isinstance(result, Ruling)
     assert (result.action is Action.HOLE_OVER) == (form is FormOfPlay.MATCH_PLAY)

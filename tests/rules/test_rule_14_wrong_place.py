@@ -11,7 +11,7 @@ from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.wrong_place import Elsewhere, SecondBallPlace
-from marram.rules.ruling import Action, NotCovered, PenaltyKind, Ruling
+from marram.rules.ruling import Action, HandOver, PenaltyKind, Ruling
 
 MAY_BE_CORRECTED = [
     "ball_put_back",
@@ -70,10 +70,18 @@ def test_disqualification_needs_regular_stroke_play_or_a_report_left_out(name: s
 def test_what_the_definition_leaves_out_is_not_ruled_on_as_a_wrong_place(
     day: date, left_out: Elsewhere
 ) -> None:
-    """Definition of wrong place: a stroke not replayed and a wrong teeing area belong to other Rules."""
+    """Definition of wrong place: a stroke not replayed and a wrong teeing area are handed over to other Rules.
+
+    So is a ball played from near where the original was lost, for which stroke and distance is owed too (18.2b).
+    """
     result = marram.rule("played_from_wrong_place", {"not_a_wrong_place": left_out}, played_on=day)
 
-    assert isinstance(result, NotCovered)
+    assert isinstance(result, HandOver)
+    assert result.incident in (
+        "stroke_from_green_not_replayed",
+        "began_outside_teeing_area",
+        "dropped_where_lost",
+    )
 
 
 @pytest.mark.parametrize("day", EDITIONS)

@@ -71,7 +71,7 @@ def test_free_relief_from_a_movable_obstruction_is_measured_from_right_under_the
 @pytest.mark.parametrize("day", EDITIONS)
 @pytest.mark.parametrize("area", Area)
 def test_a_ball_lifted_on_request_may_be_cleaned_on_the_putting_green_only(day: date, area: Area) -> None:
-    """Rule 15.3b(2): marked and cleaned, it costs a stroke everywhere but on the putting green."""
+    """Rule 15.3b(2): marked and cleaned, it costs a stroke but on the putting green, and in the teeing area (6.2b(6))."""
     facts = {
         "area_of_ball": area,
         "interfering_ball": "lifted_on_request",
@@ -81,5 +81,5 @@ def test_a_ball_lifted_on_request_may_be_cleaned_on_the_putting_green_only(day: 
     result = marram.rule("interfering_ball", facts, played_on=day)
 
     assert isinstance(result, Ruling)
-    assert bool(result.penalties) == (area is not Area.PUTTING_GREEN)
+    assert bool(result.penalties) == (area not in (Area.PUTTING_GREEN, Area.TEEING_AREA))
     assert all(one.kind is PenaltyKind.STROKES for one in result.penalties)
