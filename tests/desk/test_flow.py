@@ -42,8 +42,12 @@ def test_the_hole_is_found_from_the_place(client: TestClient, ground: Ground) ->
 
 
 def test_likely_themes_stand_open_first(client: TestClient, ground: Ground) -> None:
-    """For a ball in a penalty area the list begins with penalty areas, open."""
-    first = client.get(f"/what?hole=9&ball={ground.in_the_burn()}").context["themes"][0]
+    """For a ball in a penalty area the list begins with what is likely there, then penalty areas, open; nothing twice."""
+    likely, first, *others = client.get(f"/what?hole=9&ball={ground.in_the_burn()}").context["themes"]
+    assert likely.incidents[0].name == "ball_in_penalty_area"
+    assert likely.open
+    every = [one.name for theme in (likely, first, *others) for one in theme.incidents]
+    assert len(every) == len(set(every))
 
     assert first.title == "Penalty areas"
     assert first.open

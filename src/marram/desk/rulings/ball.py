@@ -1,16 +1,20 @@
 """Where does the ball lie? The official taps the map, or uses the phone's position."""
 
+from dataclasses import replace
+
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 
 from marram.course.model import Course
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import Consultation, consult
-from marram.desk.rulings.story import last_places
+from marram.desk.rulings.story import choosing, last_places
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.relief.place.edges_near import EdgeNear, edges_near
+from marram.rules.incidents.incident import Incident
 from marram.services.lies import to_plane
+from marram.services.likely import likely_here
 from marram.words.texts import text
 
 router = APIRouter()
@@ -43,6 +47,7 @@ def ball(request: Request) -> HTMLResponse:
         hole=found.hole,
         place=found.place,
         edges=edges,
+        likely=_likely(desk.course, found),
         same_place=last_places(case),
         keeps_maps=request.app.state.maps is not None,
         next_path="/case" if case.what else "/what",
@@ -55,3 +60,13 @@ def _edges(course: Course, case: CaseAddress, found: Consultation) -> tuple[Edge
         return ()
     ball = to_plane(course, case.places["ball"])
     return edges_near(course, found.hole.number, ball, case.accuracy.get("ball", 0.0))
+
+
+def _likely(course: Course, found: Consultation) -> list[tuple[str, Incident]]:
+    """Return the addresses of the incidents that are likely where the ball lies, while none is chosen."""
+    case, place = found.case, found.place
+    if place is None or found.hole is None or case.what or case.conditions.former:
+        return []
+    here = replace(case, hole=found.hole.number)
+    ball = to_plane(course, case.places["ball"])
+    return [(choosing(here, one.name), one) for one in likely_here(course, ball, place.area, case.conditions)]

@@ -16,6 +16,8 @@ from marram.rules.facts.ball import Area
 from marram.rules.finding.ranking import out_of_force
 from marram.rules.incidents.incident import Incident
 from marram.services.conditions import Conditions
+from marram.services.lies import to_plane
+from marram.services.likely import by_place, likely_here
 from marram.services.told import Sentence, Told, told
 from marram.words.language import translate
 from marram.words.texts import text
@@ -36,7 +38,14 @@ def what(request: Request, q: str = "") -> HTMLResponse:
     found = consult(desk.course, case)
     area = found.place.area if found.place else None
     heard = told(_sentence(q, case, area)) if q.strip() else None
-    themes = listing_of(heard) if heard else listing(area, placed=found.place is not None)
+    likely = (
+        likely_here(desk.course, to_plane(desk.course, case.places["ball"]), area, case.conditions)
+        if found.place
+        else ()
+    )
+    if heard:
+        heard = replace(heard, offered=by_place(heard.offered, _sentence(q, case, area), likely))
+    themes = listing_of(heard) if heard else listing(area, placed=found.place is not None, likely=likely)
     return show(
         request,
         "what.html",
@@ -46,6 +55,7 @@ def what(request: Request, q: str = "") -> HTMLResponse:
         hole=found.hole,
         place=found.place,
         q=q,
+        likely=likely,
         said=q if len(q.split()) >= A_SENTENCE else "",
         context=_sentence(q, case, area).context(),
         out_of_force=out_of_force,

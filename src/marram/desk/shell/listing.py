@@ -43,18 +43,22 @@ def listing_of(told: Told) -> tuple[Theme, ...]:
     return (Theme(heading, tuple(one.incident for one in told.offered), open=True),) if told.offered else ()
 
 
-def listing(area: Area | None = None, placed: bool = False) -> tuple[Theme, ...]:
+def listing(
+    area: Area | None = None, placed: bool = False, likely: tuple[Incident, ...] = ()
+) -> tuple[Theme, ...]:
     """Return the incidents by theme.
 
     Args:
         area: the area of the course the ball lies in.
         placed: whether the ball has been placed on the map at all.
+        likely: the incidents that are likely where it lies, which come first.
     """
-    likely = LIKELY[area] if placed else ()
-    keys = sorted(THEMES, key=lambda key: likely.index(key) if key in likely else len(likely))
-    themes = []
+    first = LIKELY[area] if placed else ()
+    keys = sorted(THEMES, key=lambda key: first.index(key) if key in first else len(first))
+    themes = [Theme(text("rulings.what.likely_here"), likely, open=True)] if likely else []
     for key in keys:
         title = headings()[key]
-        listed = tuple(one for one in INCIDENTS if one.theme == title)
-        themes.append(Theme(translate()(title), listed, open=key in likely))
+        listed = tuple(one for one in INCIDENTS if one.theme == title and one not in likely)
+        if listed:
+            themes.append(Theme(translate()(title), listed, open=key in first))
     return tuple(themes)

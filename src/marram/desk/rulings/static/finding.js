@@ -1,6 +1,7 @@
 // What happened, found while it is typed: ranked here, by the weights that the desk also has, so that it works without a
 // network once they have arrived. The desk's own answer, with the acts of a sentence, takes its place when it comes.
 
+import { byPlace } from "./by_place.js";
 import { readModel } from "./finding_model.js";
 import { rank } from "./ranking.js";
 
@@ -46,7 +47,8 @@ export async function find(field) {
   const first = incidents.slice(0, 3).reduce((sum, one) => sum + one.likelihood, 0);
   const sure = known >= KNOWN && first >= SURE;
   const said = words.trim().split(/\s+/).length >= A_SENTENCE ? words : "";
-  list.replaceChildren(shown(near, held.incidents, list.dataset, sure, said));
+  const ordered = byPlace(near, (list.dataset.likely ?? "").split(" "));
+  list.replaceChildren(shown(ordered, held.incidents, list.dataset, sure, said));
   window.htmx?.process(list); // these links lead on within the page, as those of the desk do
 }
 
