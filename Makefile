@@ -23,7 +23,8 @@ $(READY): pyproject.toml constraints.txt
 	touch $(READY)
 
 demo: $(READY)
-	$(BIN)/marram serve --demo --open --port $(PORT)
+	mkdir -p build
+	$(BIN)/marram serve --demo --records build/demo.db --open --port $(PORT)
 
 # Browser tests come after the others, which would starve a browser, and with few workers. Both runs report, whatever
 # the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it with what failed.

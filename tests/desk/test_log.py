@@ -6,11 +6,13 @@ from pathlib import Path
 
 import pytest
 
+from marram.cli.serving import _demo_in
 from marram.course import load
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
 from marram.errors import InputError
+from marram.records.database import opened
 from marram.records.making import made
 from marram.records.people import erase
 from marram.records.verifying import verified
@@ -168,6 +170,23 @@ def test_map_and_holes_are_edited_in_the_records(desk: TestClient, kept: KeptHer
     assert [one.number for one in kept.maps().versions()] == [1, 2]
     assert desk.get("/map").status_code == 200
     assert desk.get("/marking").status_code == 200
+
+
+def test_the_invented_club_is_put_into_records_once(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The first start makes its records, a later one finds what was recorded meanwhile."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    file = tmp_path / "demo.db"
+    assert [path.name for path in _demo_in(str(file))] == ["greens.csv"]
+    with opened(file) as records:
+        kept = keep_here(records)
+        desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
+        desk.post("/record", data=form(desk))
+    _demo_in(str(file))
+    with opened(file) as records:
+        again = keep_here(records)
+
+        assert len(again.log.entries(again.event_id)) == 1
+        assert [len(group.players) for group in again.groups_on(again.event.played_on)] == [3, 3, 3, 3]  # type: ignore[arg-type]
 
 
 def test_what_to_serve_must_be_plain(tmp_path: Path) -> None:

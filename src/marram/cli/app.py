@@ -186,7 +186,7 @@ def serve(
     records: Annotated[
         str | None,
         typer.Option(
-            help="Records to work with and to keep the log in; --event then names an event in them."
+            help="Records to work with and to keep the log in; --event then names an event in them. With --demo they are made."
         ),
     ] = None,
     elevations: Elevations = None,

@@ -13,6 +13,9 @@ from marram.services.event import read_event
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
+CLUB = "Quillsand Links"
+"""The invented club."""
+
 
 def serve_desk(
     course: Path | None,
@@ -31,11 +34,13 @@ def serve_desk(
     """Say the address and serve until stopped."""
     if demo and course is not None:
         stop(BAD_INPUT, said("--demo serves the invented course; leave out the course map, or --demo."))
-    if records is not None and (demo or course is not None or maps is not None):
+    if records is not None and (course is not None or maps is not None):
         stop(
             BAD_INPUT,
-            said("Records hold the course and its versions; leave out the course map, --maps and --demo."),
+            said("Records hold the course and its versions; leave out the course map and --maps."),
         )
+    if records is not None and demo:
+        elevations = elevations or _demo_in(records)
     found = read_event(None if records else event)
     for remark in found.remarks:
         print(spoken(remark), file=sys.stderr)
@@ -77,3 +82,16 @@ def serve_desk(
         hosts=hosts,
         ready=say_where,
     )
+
+
+def _demo_in(records: str) -> Sequence[Path]:
+    """Put the invented club into records that are not there yet; return the elevations of its greens."""
+    from marram.demo import COURSE, EVENT, GREENS
+    from marram.records.making import made
+    from marram.records.starting_sheet import events
+    from marram.services.keeping import start
+
+    with made(records) as there:
+        if not events(there):
+            start(there, CLUB, course_file=COURSE, event=EVENT)
+    return (GREENS,)
