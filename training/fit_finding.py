@@ -63,10 +63,10 @@ def _measured(trial: Rounded, kept_out: Sequence[Told], held: Tables) -> float:
 def _document(final: Rounded, held: Tables, sure: float) -> str:
     named = [one.name for one in INCIDENTS]
     columns = [final.incidents.index(name) for name in (*named, NOTHING)]
-    rows, sizes = bytearray(), []
+    steps, sizes = bytearray(), []
     for weights in final.weights[:, columns]:
         row = _row(weights)
-        rows += row
+        steps += row
         sizes.append(len(row) // 2)
     plain = {
         "marram": 1,
@@ -83,7 +83,8 @@ def _document(final: Rounded, held: Tables, sure: float) -> str:
         "features": "\n".join(final.features),
         "values": b64encode(final.values.astype(np.uint8).tobytes()).decode(),
         "sizes": sizes,
-        "rows": b64encode(bytes(rows)).decode(),
+        "gaps": b64encode(bytes(steps[0::2])).decode(),
+        "weights": b64encode(bytes(steps[1::2])).decode(),
     }
     return json.dumps(plain, ensure_ascii=True, separators=(",", ":")) + "\n"
 

@@ -17,7 +17,7 @@ SITUATIONS = {
     "E-9": {"zone_beyond_boundary"},
     "E-10": {"young_tree"},
     "E-11": {"hit_power_line"},
-    "E-12": {"back_on_the_line_drop", "ball_dropped", "dropped_ball_played"},
+    "E-12": {"back_on_the_line_drop", "ball_dropped", "dropped_ball_played", "fairway_mat"},
     "F-2.1": {"embedded_ball", "lifted_to_see"},
     "F-2.2": {"embedded_ball", "lifted_to_see"},
     "F-3": {"ground_beside_obstruction"},

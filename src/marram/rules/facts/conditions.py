@@ -107,7 +107,7 @@ LOCAL_RULE_TITLES: dict[str, str] = {
     "E-9": "an area out of bounds that is a no play zone",
     "E-10": "protection of young trees",
     "E-11": "ball deflected by a power line",
-    "E-12": "ball dropped back on the line that rolls out of the relief area, until 2022",
+    "E-12": "mats on the fairway; until 2022 a ball dropped back on the line that rolls out of the relief area",
     "F-2.1": "embedded ball relief only at fairway height or less",
     "F-2.2": "no relief for a ball embedded in a stacked turf face above a bunker",
     "F-3": "ground under repair joined to an obstruction is one condition with it",

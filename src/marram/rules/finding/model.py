@@ -1,8 +1,9 @@
 """The weights by which incidents are found, read from the one file that Python and the browser share.
 
 ``model.json`` is written by ``training/fit_finding.py``: for each feature of a sentence, how much it speaks for which
-incidents, as small integers; and the tables of words. Rows are pairs of bytes: how many incidents further on, and the
-weight; a pair of weight 0 only leads further on.
+incidents, as small integers; and the tables of words. A row is told in steps of two bytes: how many incidents further on,
+and the weight; a step of weight 0 only leads further on. The first bytes of all steps stand together, and the second, which
+compresses better.
 """
 
 import json
@@ -27,8 +28,9 @@ class Model:
         incidents: the names of the incidents, in the order of the weights; after the last stands that it is none of them.
         tables: what is known of words.
         places: the place of each feature.
-        starts: where the row of each feature starts, in pairs; one more for the end.
-        rows: the pairs of bytes, one row after the other.
+        starts: where the row of each feature starts, in steps; one more for the end.
+        gaps: how many incidents further on each step leads, one row after the other.
+        weights: the weight of each step, as a signed byte.
         values: how much each feature adds to the length of a sentence (its value in fitting, squared and scaled).
         sharpness: by how much a score must be multiplied to be a logarithm of odds.
         made_from: a digest of the sentences and tables that it was fitted to.
@@ -39,7 +41,8 @@ class Model:
     tables: Tables
     places: Mapping[str, int]
     starts: tuple[int, ...]
-    rows: bytes
+    gaps: bytes
+    weights: bytes
     values: bytes
     sharpness: float
     made_from: str
@@ -52,9 +55,9 @@ class Model:
     def row(self, place: int) -> Iterator[tuple[int, int]]:
         """Yield the incidents a feature speaks for or against, by their place, and its weight."""
         at = 0
-        for pair in range(2 * self.starts[place], 2 * self.starts[place + 1], 2):
-            at += self.rows[pair]
-            weight = self.rows[pair + 1]
+        for step in range(self.starts[place], self.starts[place + 1]):
+            at += self.gaps[step]
+            weight = self.weights[step]
             if weight:
                 yield at, weight - 256 if weight > 127 else weight
 
@@ -83,7 +86,8 @@ def read(plain: Mapping[str, object]) -> Model:
         Tables(tables["forms"], tables["compounds"], tables["things"], frozenset(tables["little"])),
         {one: place for place, one in enumerate(features)},
         tuple(accumulate(sizes, initial=0)),
-        b64decode(str(held["rows"])),
+        b64decode(str(held["gaps"])),
+        b64decode(str(held["weights"])),
         values,
         float(str(held["sharpness"])),
         str(held["made_from"]),

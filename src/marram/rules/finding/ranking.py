@@ -154,8 +154,12 @@ def corrected(said: Sequence[Word], learned: Model) -> tuple[list[Word], tuple[t
         near = None if one.stem in learned.places else meant(one.stem, learned.stems)
         if near is not None:
             read_as[one.written] = near
-        read.append(one if near is None else Word(near, one.written, one.things))
+        read.append(one if near is None else Word(near, one.written, one.things or _things(near, learned)))
     return read, tuple(read_as.items())
+
+
+def _things(meant_for: str, learned: Model) -> tuple[str, ...]:
+    return tuple(learned.tables.things.get(meant_for, "").split())
 
 
 def _known(said: Sequence[Word], learned: Model) -> float:

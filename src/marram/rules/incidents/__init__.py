@@ -31,6 +31,7 @@ THEMES: tuple[str, ...] = (
     "lost_or_out",
     "unplayable",
     "local_rules_relief",
+    "mats",
     "committee",
     "forms",
     "local_rules_conduct",

@@ -9,7 +9,7 @@ PROVISIONS: dict[str, str] = {
     "E-9": "Where adopted: an area out of bounds that is named is a no play zone; a player whose ball is in bounds must take relief if the area, or what grows or stands in it, interferes with stance or swing.",
     "E-10": "Where adopted: the young trees marked are no play zones, and relief from them must be taken.",
     "E-11": "Where adopted: a stroke whose ball is known to have hit a power line does not count and must be played again without penalty.",
-    "E-12": "Where adopted, until 2022: a ball dropped back on the line may be played from outside the relief area if it rests within one club-length of where it first touched the ground, but not nearer the hole than where the line starts.",
+    "E-12": "Where adopted, since 2023: a ball in the general area at fairway height is placed on a mat, without penalty, and played from it, except with a putter. Until 2022: a ball dropped back on the line may be played from outside the relief area if it rests within one club-length of where it first touched the ground, but not nearer the hole than where the line starts.",
 }
 
 NOTES: dict[str, str] = {
@@ -21,5 +21,9 @@ NOTES: dict[str, str] = {
     "power_line_replay": "From the teeing area the ball may be teed; elsewhere it is dropped.",
     "replay_power_line_stroke": "Go back and play the stroke again",
     "power_line_no_wrong_place": "The ball then played counts, and it was not played from a wrong place.",
+    "place_on_mat": "Put the mat down where the ball lies, lift the ball, place it or another one on the mat and play it from there; it may be cleaned. If a tee holds the mat, the ball must not lie on the tee.",
+    "place_on_mat_once_more": "Place it on the mat a second time.",
+    "move_mat_until_ball_stays": "Move the mat to the nearest spot, not nearer the hole, where the ball stays on it when placed.",
+    "place_on_mat_without_penalty": "Place the ball on the mat again; there is no penalty.",
     "may_also_drop_again": "The player may play it from there, or drop a second time.",
 }

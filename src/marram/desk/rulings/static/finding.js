@@ -6,7 +6,7 @@ import { readModel } from "./finding_model.js";
 import { rank } from "./ranking.js";
 
 const MOST = 12; // how many are offered
-const SURE = 0.5; // how likely the first three must be together for the list to be called likely
+const SURE = 0.7; // how likely the first three must be together for the list to be called likely
 const KNOWN = 0.6; // which part of the words must be known for that
 const FAR = 0.00001; // what is less likely is not offered
 const A_SENTENCE = 3; // words from which what was typed is kept with the case

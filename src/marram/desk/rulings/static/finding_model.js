@@ -6,7 +6,8 @@ export function readModel(plain) {
   const { forms, compounds, things, little } = plain.tables;
   const starts = [0];
   for (const size of plain.sizes) starts.push(starts.at(-1) + size);
-  const rows = bytes(plain.rows);
+  const gaps = bytes(plain.gaps);
+  const weights = new Int8Array(bytes(plain.weights).buffer);
   const values = bytes(plain.values);
   const features = plain.features.split("\n");
   return {
@@ -24,10 +25,9 @@ export function readModel(plain) {
     // Calls each(incident, weight) for every incident that a feature speaks for or against.
     row(place, each) {
       let at = 0;
-      for (let pair = 2 * starts[place]; pair < 2 * starts[place + 1]; pair += 2) {
-        at += rows[pair];
-        const weight = rows[pair + 1];
-        if (weight) each(at, weight > 127 ? weight - 256 : weight);
+      for (let step = starts[place]; step < starts[place + 1]; step += 1) {
+        at += gaps[step];
+        if (weights[step]) each(at, weights[step]);
       }
     },
   };

@@ -54,7 +54,8 @@ function putBack(scores, model, incidents, length, former, context) {
 function corrected(said, model) {
   return said.map((one) => {
     const near = model.places.has(one.stem) ? null : meant(one.stem, model.stems);
-    return near === null ? one : { stem: near, things: one.things };
+    if (near === null) return one;
+    return { stem: near, things: one.things.length ? one.things : (model.tables.things.get(near)?.split(" ") ?? []) };
   });
 }
 

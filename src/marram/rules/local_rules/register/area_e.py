@@ -67,10 +67,13 @@ LOCAL_RULES_OF_AREA: tuple[LocalRule, ...] = (
     ),
     LocalRule(
         "E-12",
-        "Playing a ball dropped back on the line from outside the relief area",
-        ("14.3c", "14.7"),
-        editions=(2019,),
-        discouraged="Some national unions advise clubs against it, as it was made for professional events.",
+        "Mats required on the fairway; until 2022: a ball dropped back on the line played from outside the relief area",
+        ("9.1a", "14.3c", "14.7"),
+        discouraged=(
+            "The mats are meant for cold months in which grass does not grow; the Local Rule of this code until 2022 "
+            "was made for professional events, and some national unions advised clubs against it."
+        ),
         citation="E-12",
+        remark="The code was given anew: until 2022 it stood for something else.",
     ),
 )
