@@ -1,5 +1,6 @@
 """Laws of asking: facts added never change a settled ruling, hiding facts never changes it to another."""
 
+import re
 from datetime import date
 from typing import Any
 
@@ -109,3 +110,13 @@ def test_every_declared_fact_can_change_some_ruling() -> None:
     idle = vocabulary().keys() - used - between - tests_own
 
     assert not idle, sorted(idle)
+
+
+def test_yes_stands_before_no_in_every_question() -> None:
+    """An official who answers many questions in a row finds yes and no in one order, also where yes has several kinds."""
+    for name, fact in vocabulary().items():
+        tokens = [fact.answers[one].lower() for one in fact.answers]
+        yes = [place for place, words in enumerate(tokens) if words.startswith("yes")]
+        no = [place for place, words in enumerate(tokens) if re.match(r"no\b", words)]
+        if yes and no:
+            assert min(no) > min(yes), (name, tokens)

@@ -72,6 +72,7 @@ class Finding(Enum):
     WITHIN_TIME = "within_time"
     IN_POSITION = "in_position"
     NO_PACE_POLICY = "no_pace_policy"
+    AS_COMMITTEE_SET = "as_committee_set"
     CHANGE_APPROVED = "change_approved"
     SHORT_PAUSE = "short_pause"
     PRACTICE_ALLOWED = "practice_allowed"

@@ -37,6 +37,8 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "over_policy_time": {_NO: Finding.WITHIN_TIME},
     "behind_group_in_front": {_NO: Finding.IN_POSITION},
     "local_rule_k_4": {_NO: Finding.NO_PACE_POLICY},
+    "sent_there_by_committee": {_YES: Finding.AS_COMMITTEE_SET},
+    "order_set_by_committee": {_YES: Finding.AS_COMMITTEE_SET},
     "group_change_approved": {_YES: Finding.CHANGE_APPROVED},
     "stop_reason": {"short_pause": Finding.SHORT_PAUSE},
     "reported_stop": {_YES: Finding.STOPPING_ALLOWED},

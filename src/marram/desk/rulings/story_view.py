@@ -15,6 +15,7 @@ from marram.rules.ruling import Ruling, Who
 from marram.rules.story.story import ANOTHER_PLAYER, Happened, rule_story, total_strokes
 from marram.rules.story.strokes import StrokeCount
 from marram.said import said
+from marram.words.headline import forced_costs
 from marram.words.language import translate
 from marram.words.penalties import strokes_words
 from marram.words.sheet import Sheet
@@ -117,10 +118,20 @@ class StoryView:
 
     @property
     def on_top(self) -> list[tuple[Part, str, list[str]]]:
-        """What relief that still stands open costs besides the total, by incident; what was taken is in the total."""
+        """What relief that still stands open costs besides the total, by incident.
+
+        Relief taken is in the total, and relief that must be taken in the headline.
+        """
+        if self.relief_in_headline:
+            return []
         return [
             (part, cost, titles) for part in self.options_from for cost, titles in part.relief_costs.items()
         ]
+
+    @property
+    def relief_in_headline(self) -> bool:
+        """Whether relief must be taken that is not free: the headline counts it, so that no total stands beside it."""
+        return isinstance(self.result, Ruling) and any(forced_costs(self.result, _form(self.case)))
 
     @property
     def options_from(self) -> list[Part]:

@@ -90,9 +90,9 @@ outside_cause_known = choice(
     "outside_cause_known",
     "Is it known or virtually certain (about 95 %) that an outside influence lifted or moved the ball?",
     {
-        OutsideCause.NO: "no",
         OutsideCause.YES: "yes: another person (in stroke play also another player), an object, another ball",
         OutsideCause.AN_ANIMAL: "yes: an animal",
+        OutsideCause.NO: "no",
     },
     help="Weigh all information available with reasonable effort and without unreasonable delay.",
     source="9.6",

@@ -95,9 +95,9 @@ stroke_with_club = choice(
     "stroke_with_club",
     "Was a stroke made with the club?",
     {
-        StrokeWithClub.NONE: "no, it was only carried",
-        StrokeWithClub.NOT_COUNTED: "only one that does not count (cancelled, provisional never in play)",
         StrokeWithClub.COUNTED: "yes",
+        StrokeWithClub.NOT_COUNTED: "only one that does not count (cancelled, provisional never in play)",
+        StrokeWithClub.NONE: "no, it was only carried",
     },
     help="Carrying such a club is allowed, but it counts towards the 14.",
     source="4.1a(1), Clarification 4.1a(1)/2",

@@ -104,9 +104,9 @@ someone_had_started = choice(
     "someone_had_started",
     "Had any of those players started the round with the agreement still standing?",
     {
-        AgreementAtStart.NO: "no",
         AgreementAtStart.YES: "yes",
         AgreementAtStart.CALLED_OFF: "yes, but the player asked about had called it off before and told the others",
+        AgreementAtStart.NO: "no",
     },
     help="Before the start an agreement may still be called off; who held to it is disqualified all the same.",
     source="1.3b(1)",

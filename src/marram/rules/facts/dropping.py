@@ -84,11 +84,11 @@ deflection_of_drop = choice(
     "deflection_of_drop",
     "After it hit the ground, did anybody or anybody's equipment deflect or stop the dropped ball?",
     {
-        Deflection.NOTHING: "no",
         Deflection.BY_ACCIDENT: "yes, by accident",
         Deflection.DELIBERATE_BY_PLAYER: "yes, deliberately, the player or caddie",
         Deflection.DELIBERATE_BY_OTHER_PLAYER: "yes, deliberately, another player or that player's caddie",
         Deflection.DELIBERATE_BY_OTHER_PERSON: "yes, deliberately, any other person",
+        Deflection.NOTHING: "no",
     },
     help="Deliberate includes an object or person put in place to deflect or stop it.",
     source="14.3d",

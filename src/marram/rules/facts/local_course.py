@@ -167,9 +167,9 @@ excluded_green = choice(
     "excluded_green",
     "Does the Local Rule take this green out of the wrong greens?",
     {
-        ExcludedGreen.NOT_NAMED: "no, it does not name this green",
         ExcludedGreen.PLAYED_AS_IT_LIES: "yes: it is no wrong green, and the ball is played as it lies",
         ExcludedGreen.UNDER_REPAIR: "yes: it is no wrong green, but ground under repair that relief may be taken from",
+        ExcludedGreen.NOT_NAMED: "no, it does not name this green",
     },
     help="A practice green, or a temporary green that is not in use.",
     source="D-5",

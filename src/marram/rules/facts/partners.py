@@ -73,9 +73,9 @@ act_for_partner = choice(
     "act_for_partner",
     "If the player had done this, would it have been a breach?",
     {
-        ActForPartner.ALLOWED: "no: the player was allowed to do it",
         ActForPartner.ONE_STROKE: "yes, one costing one penalty stroke",
         ActForPartner.GENERAL: "yes, one costing the general penalty",
+        ActForPartner.ALLOWED: "no: the player was allowed to do it",
     },
     help="Rule on the act first as if the player had done it; marking and lifting, for instance, is allowed.",
     source="23.5",

@@ -78,10 +78,10 @@ exchange_of_balls = choice(
     "exchange_of_balls",
     "Did player and opponent play each other's ball, and who first?",
     {
-        Exchange.ONLY_THE_PLAYER: "no, only the player played a wrong ball",
         Exchange.PLAYER_FIRST: "yes, the player first",
         Exchange.OPPONENT_FIRST: "yes, the opponent first",
         Exchange.NOT_KNOWN: "yes, and it is not known who was first",
+        Exchange.ONLY_THE_PLAYER: "no, only the player played a wrong ball",
     },
     help="Reconstruct the order of strokes on the hole from both players' accounts.",
     source="6.3c(1)",

@@ -73,7 +73,7 @@ class WhyPlayedAgain(Enum):
 serious_breach = choice(
     "serious_breach",
     "Could the player have gained a significant advantage by playing from the wrong place (serious breach)?",
-    {SeriousBreach.NO: "no", SeriousBreach.YES: "yes", SeriousBreach.UNCERTAIN: "not decided yet"},
+    {SeriousBreach.YES: "yes", SeriousBreach.NO: "no", SeriousBreach.UNCERTAIN: "not decided yet"},
     help="Weigh the difficulty of the stroke, the distance to the hole, obstacles and the lie.",
     source="Definitions: serious breach",
     decided_by=DecidedBy.COMMITTEE,

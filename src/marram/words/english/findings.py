@@ -65,6 +65,7 @@ TERMS: dict[str, str] = {
     "Finding.WITHIN_TIME": "Within the time allowed",
     "Finding.IN_POSITION": "Not out of position",
     "Finding.NO_PACE_POLICY": "No pace of play policy applies",
+    "Finding.AS_COMMITTEE_SET": "It was as the Committee had set it",
     "Finding.CHANGE_APPROVED": "The change of group was approved",
     "Finding.SHORT_PAUSE": "Only a pause in play",
     "Finding.PRACTICE_ALLOWED": "That practice is allowed",
