@@ -84,3 +84,53 @@ def test_a_look_chosen_on_the_device_is_kept_and_the_device_decides_else(
     assert size == 20
     assert page.evaluate("document.documentElement.scrollWidth") == 390
     context.close()
+
+
+def test_magnified_to_twice_its_size_nothing_overflows_and_on_its_side_the_map_stands_beside(
+    chromium: Browser, address: str, ground: Ground
+) -> None:
+    """390 pixels at 200 % are 195 wide: no page is wider. At 844 by 390 map and interview share the screen."""
+    burn = f"hole=9&ball={ground.in_the_burn()}"
+    ruled = (
+        f"/case?{burn}&what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+    drawn_too = f"{ruled}&entry={ground.in_the_burn(0)}"
+    context = chromium.new_context(viewport={"width": 195, "height": 422}, base_url=address)
+    page = context.new_page()
+    for path in ("/", f"/ball?{burn}", f"/what?{burn}", f"/case?{burn}&what=ball_in_penalty_area", drawn_too):
+        page.goto(path)
+        drawn(page)
+        assert page.evaluate("document.documentElement.scrollWidth") == 195, path
+    page.set_viewport_size({"width": 844, "height": 390})
+    drawn(page)
+    map_box, panel = page.locator("#map").bounding_box(), page.locator("#panel").bounding_box()
+
+    assert map_box
+    assert panel
+    assert map_box["x"] + map_box["width"] <= panel["x"] + 1
+    assert map_box["y"] + map_box["height"] <= 390
+    assert map_box["height"] > 250
+    context.close()
+
+
+def test_a_drawing_fills_the_screen_and_goes_back_to_its_card(
+    chromium: Browser, address: str, ground: Ground
+) -> None:
+    """The figure of a card is as wide as the phone, and stands in its card again when it is closed."""
+    done = "found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, base_url=address)
+    page = context.new_page()
+    page.goto(
+        f"/case?hole=9&ball={ground.in_the_burn()}&what=ball_in_penalty_area&{done}&entry={ground.in_the_burn(0)}"
+    )
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    page.locator("[data-whole-screen]").first.click()
+    expect(page.locator("dialog[open] svg")).to_be_visible()
+    box_of = page.locator("dialog[open] svg").bounding_box()
+    page.keyboard.press("Escape")
+    expect(page.locator("dialog[open]")).to_have_count(0)
+
+    assert box_of
+    assert box_of["width"] >= 370
+    assert page.locator(".option figure svg").count() == page.locator("[data-whole-screen]").count()
+    context.close()

@@ -31,6 +31,7 @@ SETS = {
         "shell/base.css",
         "shell/panel.css",
         "shell/map.css",
+        "shell/magnified.css",
         "shell/themes.css",
     ),
     "shell/first.js": ("shell/early.js", "shell/theme.js"),

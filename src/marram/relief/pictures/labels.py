@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.type_width import text_width
 
-SIZE = 15.0
+SIZE = 16.0
 """Picture units: the height of the letters; legible on a phone in sunlight."""
 _PAD = 3.0
 _DISTANCES = (12.0, 18.0, 26.0, 40.0, 60.0, 85.0, 115.0, 150.0, 190.0, 240.0)

@@ -9,9 +9,9 @@ from marram.relief.pictures.type_width import text_width
 
 WIDTH = 390.0
 """Picture units across: a usual phone."""
-SMALL = 14.0
+SMALL = 16.0
 """Picture units: the height of letters below the map."""
-ROW = 21.0
+ROW = 23.0
 """Picture units from one line of text to the next."""
 MARGIN = 10.0
 """Picture units between the text and the edge of the drawing."""

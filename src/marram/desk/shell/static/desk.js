@@ -3,8 +3,10 @@
 import { startMap } from "./map.js";
 import "./sharing.js";
 import { guardTaps } from "./taps.js";
+import { wholeScreen } from "./whole_screen.js";
 
 guardTaps();
+wholeScreen();
 const map = document.getElementById("map") ? startMap() : null;
 
 function arrived() {

@@ -130,6 +130,8 @@ TEXTS: dict[str, str] = {
     # A relief option
     "option.letter": "Option {letter}:",
     "option.show": "Show {place}",
+    "option.whole_screen": "Drawing on the whole screen",
+    "option.close": "Close the drawing",
     "option.on_map": "Show on the map",
     "option.from": "From",
     "option.size": "Size",
