@@ -8,6 +8,7 @@ from fastapi.responses import HTMLResponse, RedirectResponse
 from pydantic import BaseModel
 
 from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
+from marram.desk.shell.back import within
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.conditions import LOCAL_RULE_TITLES, form_of_play, sides
 from marram.services.conditions import KEYS, NONE, in_competition
@@ -31,7 +32,7 @@ def settings(request: Request, back: str = "/") -> HTMLResponse:
         None,
         title=text("conditions.title"),
         conditions=now,
-        back=_local(back),
+        back=within(back),
         forms=form_of_play.answers,
         side_forms=sides.answers,
         local_rules=_by_area(),
@@ -58,25 +59,9 @@ def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectRespons
     given = filled.model_dump(include={"on", "form", "sides", "handed", "club"})
     given["local"] = (",".join(filled.local) or NONE) if filled.local_known == "yes" else "open"
     kept = in_competition(conditions_of(given, "", desk.event))
-    answer = RedirectResponse(_with(_local(filled.back), kept.pairs()), 303)
+    answer = RedirectResponse(_with(within(filled.back), kept.pairs()), 303)
     answer.set_cookie(COOKIE, cookie_of(kept), max_age=YEAR, httponly=True, samesite="lax")
     return answer
-
-
-def _local(back: str) -> str:
-    """Return where to go back to: a path of this desk, never another site.
-
-    Browsers read a backslash as a slash and leave control characters out (URL Standard, 4.4), so neither may stand in it.
-    """
-    plain = all(character > " " and character not in "\\\x7f" for character in back)
-    try:
-        parts = urlsplit(back)
-    except ValueError:
-        return "/"
-    inside = (
-        plain and back.startswith("/") and not back.startswith("//") and not parts.scheme and not parts.netloc
-    )
-    return back if inside else "/"
 
 
 def _with(back: str, pairs: list[tuple[str, str]]) -> str:

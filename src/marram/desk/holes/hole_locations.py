@@ -58,9 +58,9 @@ def today(request: Request, day: date | None = None, speed: str = "") -> Redirec
     """Go to the hole locations of a day; without one, of the day of play."""
     event = request.app.state.workplace.event
     chosen = day or conditions_of({}, request.cookies.get(COOKIE, ""), event).on
-    return RedirectResponse(
-        f"/holes/{chosen.isoformat()}" + (f"?{urlencode({'speed': speed})}" if speed.strip() else ""), 303
-    )
+    given = {"speed": speed.strip(), "back": request.query_params.get("back", "")}
+    query = urlencode({key: value for key, value in given.items() if value})
+    return RedirectResponse(f"/holes/{chosen.isoformat()}" + (f"?{query}" if query else ""), 303)
 
 
 @router.get("/holes/{day}")

@@ -21,6 +21,7 @@ from marram.course.versions.map_versions import MapVersions, Version
 from marram.desk.competition.conditions import COOKIE
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
+from marram.desk.shell.back import back_of, keep_back, to_a_case
 from marram.desk.shell.map_drawing import course_drawing
 from marram.desk.shell.map_parts import WHOLE, MapParts, part_of
 from marram.desk.shell.templating import templates
@@ -206,10 +207,13 @@ def show(
     if map_state is not None and case is not None:
         map_state = {**map_state, "course": desk.map_addresses(map_state["hole"], case.conditions.on)}
     here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
-    return templates().TemplateResponse(
+    back = back_of(request)
+    answer = templates().TemplateResponse(
         request,
         template,
         {
+            "back_url": back,
+            "back_to_case": to_a_case(back),
             "case": case,
             "event": desk.event,
             "course": desk.course,
@@ -227,3 +231,5 @@ def show(
         },
         status_code=status,
     )
+    keep_back(request, answer)
+    return answer

@@ -10,6 +10,11 @@ import { text } from "./words.js";
 const L = window.L;
 const AROUND_BALL = 70; // metres shown to each side of the ball
 
+const VIEW = "view"; // the key of what is remembered of the map
+
+const here = () => `${location.pathname}${location.search}`;
+const remembered = () => JSON.parse(sessionStorage.getItem(VIEW) ?? "null");
+
 export function startMap() {
   const map = L.map("map", {
     attributionControl: false,
@@ -28,13 +33,16 @@ export function startMap() {
   new Legend(map);
   outLabels(map);
   const course = new Ground(map);
+  const left = remembered(); // the view and the option of this page, when it was left for another one
   let shown = null;
+  let picking = null; // the option that a place is being picked for
 
   async function sync() {
     const source = document.getElementById("map-state");
     if (!source) return;
     const state = JSON.parse(source.textContent);
-    relief.chosen = null;
+    relief.chosen = picking; // a place picked for an option leads back to it
+    picking = null;
     picker.offer(state); // at once: its tools take room, and nothing is to move under a finger when the course arrives
     listen();
     await course.show(state.course);
@@ -52,12 +60,20 @@ export function startMap() {
     relief.show(state.options);
     if (state.edges.length) showEdges(state, marks, relief.labels);
     document.getElementById("map").dataset.ready = "yes";
+    if (left?.at === here()) {
+      if (left.option) relief.highlight(left.option, false);
+      map.setView(left.centre, left.zoom, { animate: false });
+      left.at = null;
+    }
   }
 
   // What leads from the panel to the map answers from the first, though the course may still be on its way.
   function listen() {
     for (const button of document.querySelectorAll("[data-pick]")) {
-      button.addEventListener("click", () => picker.start(button.dataset.pick));
+      button.addEventListener("click", () => {
+        picking = button.closest(".option")?.dataset.letter ?? null;
+        picker.start(button.dataset.pick);
+      });
     }
     for (const button of document.querySelectorAll(".show-option")) {
       button.addEventListener("click", () => relief.highlight(button.dataset.letter));
@@ -83,6 +99,11 @@ export function startMap() {
     map.fitBounds(bounds, { paddingTopLeft: [6, 6], paddingBottomRight: [6, 56], animate: false });
   }
 
+  window.addEventListener("pagehide", () => {
+    if (!shown) return;
+    const now = { at: here(), centre: map.getCenter(), zoom: map.getZoom(), option: relief.chosen };
+    sessionStorage.setItem(VIEW, JSON.stringify(now));
+  });
   window.marramMap = map; // for whoever looks from outside, such as the tests
   window.addEventListener("resize", () => map.invalidateSize({ animate: false }));
   return { sync };

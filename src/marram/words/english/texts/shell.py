@@ -39,6 +39,7 @@ TEXTS: dict[str, str] = {
     "hole": "Hole",
     "hole_number": "Hole {number}",
     "par": "par {par}",
+    "back_to_case": "Back to the case",
     "back_to_course": "Back to the course",
     # Errors
     "guard.host": (
