@@ -53,6 +53,21 @@ def test_lateral_relief_is_missed_at_a_yellow_penalty_area() -> None:
     assert (lateral.fact, lateral.given_by, lateral.always) == ("penalty_area_colour", "17.1d(3)", True)
 
 
+def test_an_unplayable_ball_whose_spot_is_not_known_misses_what_is_measured_from_it() -> None:
+    """Rule 19.2: without the spot of the ball only stroke and distance is left; the other options need it."""
+    found = missed("unplayable_ball", area_of_ball="general_area", spot_of_ball_known="no")
+    against = found["19", ReliefKind.LATERAL]
+    assert (against.fact, against.given_by) == ("spot_of_ball_known", "19.2c")
+
+
+def test_out_of_bounds_says_that_no_local_rule_gives_another_way() -> None:
+    """Model Local Rule E-5: the alternative to stroke and distance is there only where the Committee has adopted it."""
+    found = missed("ball_near_boundary", all_of_ball_out_of_bounds="yes", provisional_state="not_played")
+    against = found["other", ReliefKind.EXTENDED]
+    assert (against.fact, against.given_by) == ("local_rule_e_5", "E-5")
+    assert "E-5" in missing_words(against)
+
+
 def test_an_embedded_ball_in_a_bunker_misses_the_general_area() -> None:
     """Rule 16.3a(1): free relief for an embedded ball is for the general area only."""
     against = missed("embedded_ball", area_of_ball="bunker")["free", None]

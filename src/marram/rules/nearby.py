@@ -18,6 +18,7 @@ from marram.rules.engine.tree import Node
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play
 from marram.rules.facts.conditions import sides as the_sides
+from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Outcome, Reason, Ruling
@@ -27,6 +28,9 @@ MOST_TOLD = 3
 
 _LOOKED_FOR = ("free", "preferred", "19", "17")
 """Families of relief that an official looks for; the first is the most sought."""
+
+_LEAST_SOUGHT = len(_LOOKED_FOR)
+"""Where the alternative to stroke and distance of a Local Rule (E-5) stands among them: after the others."""
 
 _NEVER_MISSED = (ReliefKind.PROVISIONAL, ReliefKind.REPLAY, ReliefKind.STROKE_AND_DISTANCE)
 
@@ -93,8 +97,12 @@ def missing_relief(
             key = (one.family, one.kind)
             if key not in found or (one.always and not found[key].always):
                 found[key] = one
-    sought = sorted(found.values(), key=lambda one: (_LOOKED_FOR.index(one.family), not one.always))
+    sought = sorted(found.values(), key=lambda one: (_rank(one), not one.always))
     return tuple(sought[:MOST_TOLD])
+
+
+def _rank(missing: MissingRelief) -> int:
+    return _LOOKED_FOR.index(missing.family) if missing.family in _LOOKED_FOR else _LEAST_SOUGHT
 
 
 def _with_other_answers(
@@ -108,9 +116,8 @@ def _with_other_answers(
         for option, always in _offered_in(ends):
             name, kind = _key(option)
             if (name, kind) not in offered and _is_missed(name, kind, fact, reason, families):
-                brought.setdefault((name, kind if name in families else None), []).append(
-                    (answer, option, always)
-                )
+                own_kind = name in families or kind is ReliefKind.EXTENDED
+                brought.setdefault((name, kind if own_kind else None), []).append((answer, option, always))
     for (name, missed), ways in brought.items():
         sure = [way for way in ways if way[2]] or ways
         answers = tuple(dict.fromkeys(answer for answer, _, _ in sure))
@@ -124,11 +131,16 @@ def _is_missed(
 ) -> bool:
     """Tell whether an official would look for relief that is not offered, and it is truly not to be had.
 
-    A ball can be unplayable everywhere but in a penalty area (Rule 19.1), whether a ruling lists that or not; and nobody
-    looks for the relief of another area than the ball's.
+    A ball can be unplayable everywhere but in a penalty area (Rule 19.1), whether a ruling lists that or not, but measured
+    from its spot only where that is known (19.2); the alternative of a Local Rule (E-5) is looked for wherever it would be
+    given; and nobody looks for the relief of another area than the ball's.
     """
+    if kind is ReliefKind.EXTENDED:
+        return True
     if name not in _LOOKED_FOR:
         return False
+    if fact is spot_of_ball_known:
+        return kind is ReliefKind.LATERAL
     if name == "19":
         return fact is area_of_ball and reason.answers == (Area.PENALTY_AREA,)
     if name in families:
