@@ -6,11 +6,13 @@ the tools apply), the processor is slowed down four times. Run ``python bench/de
 
 import argparse
 import os
+import re
 import socket
 import statistics
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from urllib.request import urlopen
 
 import uvicorn
 from playwright.sync_api import Browser, BrowserContext, CDPSession, Page, sync_playwright
@@ -123,6 +125,10 @@ def main() -> None:
     parser.add_argument("--taps", type=int, default=20, help="taps measured")
     given = parser.parse_args()
     with served() as address, sync_playwright() as playwright:
+        for path in SCREENS.values():  # what the desk makes once, for whoever comes first
+            page = urlopen(address + path).read().decode()  # noqa: S310 - our own address
+            for part in re.findall(r'/api/course/[^"?]+\?on=[0-9-]+', page):
+                urlopen(address + part).read()  # noqa: S310 - the same
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox", "--disable-gpu"])
         for network in NETWORKS:
             for name, path in SCREENS.items():

@@ -3,6 +3,7 @@
 from fastapi import APIRouter, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.course.model import Course
 from marram.desk.log.recording import record_form
 from marram.desk.rulings.as_text import ruling_text
 from marram.desk.rulings.case_address import CaseAddress
@@ -19,6 +20,7 @@ from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
 from marram.services.address import BETWEEN, STROKES_BEFORE
+from marram.services.from_tee import tee_of
 from marram.services.marked import zones_not_offered
 from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
@@ -93,6 +95,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         taught=taught(case),
         proposals=proposals(found),
         choices=choices(case, case.number, [found.result] if found.result else []),
+        from_tee=_from_tee(desk.course, found),
         not_offered=zones_not_offered(desk.course, found),
         rather_url=handed_over(case, sheet.rather) if sheet.rather else None,
         next_url=next_incident(case),
@@ -116,3 +119,9 @@ def _next_stroke(desk: Workplace, case: CaseAddress) -> str:
         return ""
     count = consult_story(desk.course, case).count
     return "" if count is None or count.next_stroke is None else next_stroke_words(count.next_stroke)
+
+
+def _from_tee(course: Course, found: Consultation) -> str | None:
+    """Return the address of the case with the previous stroke made from the teeing area of its hole."""
+    tee = tee_of(course, found.hole) if found.hole is not None and found.place is not None else None
+    return found.case.url("/case", places={**found.case.places, "previous": tee}, ask=None) if tee else None

@@ -129,6 +129,7 @@ TEXTS: dict[str, str] = {
     "chosen.title": "Which did the player take?",
     # A relief option
     "option.letter": "Option {letter}:",
+    "option.from_tee": "It was made from the tee",
     "option.show": "Show {place}",
     "option.whole_screen": "Drawing on the whole screen",
     "option.close": "Close the drawing",
