@@ -13,6 +13,7 @@ import pytest
 import marram
 from marram.rules.engine.request import book, fact_named
 from marram.rules.engine.tree import leaves_on
+from marram.rules.facts.conditions import Sides
 from marram.rules.nearby import MissingRelief, missing_relief
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
@@ -111,3 +112,28 @@ def test_the_neighbour_that_is_named_does_offer_it(incident: str) -> None:
                 if isinstance(other, Ruling):
                     assert one.family in {family(option) for option in other.relief}, (one, facts)
     assert told or incident == "ball_near_boundary"
+
+
+def test_who_plays_together_is_no_answer_to_change() -> None:
+    """Like the form of play, it is a condition of the competition: where it is known, nothing is looked for beside it."""
+    told = {"stood_to_learn_line": "no"}
+    found = marram.rule(
+        "partner_stood_behind",
+        told,
+        played_on=ON,
+        form_of_play="stroke_play",
+        local_rules=[],
+        sides="individual",
+    )
+    assert isinstance(found, Ruling)
+    assert "sides" in {reason.fact for reason in found.reasons}
+    missing = missing_relief(
+        "partner_stood_behind",
+        told,
+        found,
+        played_on=ON,
+        form_of_play="stroke_play",
+        local_rules=frozenset(),
+        sides=Sides.INDIVIDUAL,
+    )
+    assert "sides" not in {one.fact for one in missing}

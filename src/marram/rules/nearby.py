@@ -154,7 +154,7 @@ def _key(option: ReliefOption) -> tuple[str, ReliefKind]:
 
 def _other_answers(fact: Fact[Any], reason: Reason) -> Iterator[Any]:
     """Yield the answers of a fact that the ruling does not rest on; none of a condition of the competition."""
-    if fact in (date_of_play, form_of_play) or not fact.answers:
+    if fact in (date_of_play, form_of_play, the_sides) or not fact.answers:
         return
     yield from (answer for answer in fact.answers if answer not in reason.answers)
 
