@@ -113,3 +113,14 @@ def test_local_rules_are_read_as_the_shell_reads_them() -> None:
     assert marram.rule("ball_moved_by_player", {}, played_on=DAY, local_rules=["e-8"]) == alone
     with pytest.raises(BadAnswer, match="2022-01-01"):
         marram.rule("ball_moved_by_player", {}, played_on=date(2019, 1, 1), local_rules=["G-10"])
+
+
+def test_play_on_is_not_settled_where_a_penalty_is_certain() -> None:
+    """Fifteen clubs in a match, how many holes still open: holes are deducted in any case, so "play on" is not said."""
+    asked = marram.rule(
+        "too_many_clubs", {"excess_noticed": "during_round"}, edition=2023, form_of_play="match_play"
+    )
+    assert isinstance(asked, NeedFacts)
+    assert all(stake.penalties and all(stake.penalties) for stake in asked.stakes)
+    assert asked.settled.penalties is None
+    assert asked.settled.action is None

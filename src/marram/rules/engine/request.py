@@ -29,7 +29,7 @@ from marram.rules.facts.conditions import form_of_play as the_form
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled, Stake
-from marram.rules.ruling import Outcome, Ruling
+from marram.rules.ruling import Action, Outcome, Ruling
 from marram.said import said, sentences
 
 _UNKNOWN = object()
@@ -285,11 +285,13 @@ def _settled(vertex: Vertex) -> Settled:
     def common(values: list[Any]) -> Any:
         return values[0] if all(value == values[0] for value in values) else None
 
-    return Settled(
-        common([ruling.penalties for ruling in rulings]),
-        common([ruling.action for ruling in rulings]),
-        common([ruling.relief for ruling in rulings]),
-    )
+    penalties = common([ruling.penalties for ruling in rulings])
+    action = common([ruling.action for ruling in rulings])
+    if action is Action.PLAY_ON and penalties is None and all(ruling.penalties for ruling in rulings):
+        action = (
+            None  # a penalty is certain and only its size is open: "play on" would say that nothing is owed
+        )
+    return Settled(penalties, action, common([ruling.relief for ruling in rulings]))
 
 
 __all__ = ["Book", "book", "conditions", "conditions_of", "fact_named", "read_facts", "rule", "walk"]
