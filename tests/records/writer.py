@@ -10,6 +10,7 @@ from itertools import count
 from threading import Lock, Thread
 from uuid import NAMESPACE_OID, uuid5
 
+from marram.errors import InputError
 from marram.records.database import opened
 from marram.records.entry import Entry, Part
 from marram.records.group_commit import GroupCommit
@@ -37,7 +38,11 @@ def main(address: str, event: str, *more: str) -> None:
                     number = next(numbers, None)
                 if number is None:
                     return
-                kept = log.append(event, entry(name, number))
+                try:
+                    kept = log.append(event, entry(name, number))
+                except InputError as fault:  # the server has gone: said in a line, which no pipe holds up
+                    os.write(2, f"{fault}\n".encode())
+                    return
                 with saying:
                     os.write(1, f"{number} {kept.number}\n".encode())  # one line at once, or none
 
