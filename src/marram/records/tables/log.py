@@ -65,7 +65,7 @@ class SealedPart(Table):
     )
 
     id: Mapped[Ident] = mapped_column(primary_key=True)
-    entry_id: Mapped[Ident] = mapped_column(ForeignKey("log.id"), index=True)
+    entry_id: Mapped[Ident] = mapped_column(ForeignKey(LogEntry.id), index=True)
     what: Mapped[Words]
     media_type: Mapped[Words]
     salt: Mapped[bytes | None] = mapped_column(LargeBinary)

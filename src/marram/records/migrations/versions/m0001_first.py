@@ -14,7 +14,8 @@ down_revision = None
 branch_labels = None
 depends_on = None
 
-KEPT_AS_IT_IS = ("log", "map_versions", "hole_locations")
+LOG = "log"
+KEPT_AS_IT_IS = (LOG, "map_versions", "hole_locations")
 """Tables whose rows are only ever added."""
 
 
@@ -236,7 +237,7 @@ def _log() -> None:
         Column("content", sa.LargeBinary(), nullable=True),
         _words("erased_at", nullable=True),
         sa.PrimaryKeyConstraint("id"),
-        sa.ForeignKeyConstraint(["entry_id"], ["log.id"]),
+        sa.ForeignKeyConstraint(["entry_id"], [f"{LOG}.id"]),
         sa.CheckConstraint(
             "(content IS NULL) = (erased_at IS NOT NULL) AND (salt IS NULL) = (content IS NULL)",
             name="whole_or_erased",
