@@ -7,10 +7,11 @@ import pytest
 
 import marram
 from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, UnknownIncident
+from marram.rules.engine.case import Case
 from marram.rules.engine.request import Book, walk
 from marram.rules.facts.conditions import date_of_play
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.ruling import Action, PenaltyKind, Ruling, general_penalty, no_penalty, penalty
 from tests.rules.engine.toy import Colour, colour, entry, late, wet
 
 DAY = date(2024, 5, 1)
@@ -115,12 +116,16 @@ def test_local_rules_are_read_as_the_shell_reads_them() -> None:
         marram.rule("ball_moved_by_player", {}, played_on=date(2019, 1, 1), local_rules=["G-10"])
 
 
-def test_play_on_is_not_settled_where_a_penalty_is_certain() -> None:
-    """Fifteen clubs in a match, how many holes still open: holes are deducted in any case, so "play on" is not said."""
-    asked = marram.rule(
-        "too_many_clubs", {"excess_noticed": "during_round"}, edition=2023, form_of_play="match_play"
-    )
+@pytest.mark.parametrize("free", [True, False])
+def test_play_on_is_not_settled_where_a_penalty_is_certain(free: bool) -> None:
+    """Where only the size of a penalty is open, "play on" is not said; where there may be none, it is."""
+
+    def costs(case: Case) -> Ruling:
+        if case[wet]:
+            return general_penalty("1.1").next(Action.PLAY_ON)
+        return (no_penalty("1.1") if free else penalty(1, "1.1")).next(Action.PLAY_ON)
+
+    asked = walk(Book(costs), {})
     assert isinstance(asked, NeedFacts)
-    assert all(stake.penalties and all(stake.penalties) for stake in asked.stakes)
     assert asked.settled.penalties is None
-    assert asked.settled.action is None
+    assert asked.settled.action is (Action.PLAY_ON if free else None)
