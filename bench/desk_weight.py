@@ -25,7 +25,7 @@ NETWORKS = {
     "slow 3G": {"latency": 2000.0, "downloadThroughput": 400e3 / 8, "uploadThroughput": 400e3 / 8},
 }
 """Latency in milliseconds, rates in bytes a second."""
-SLOWED = 4
+SLOWED = 4.0
 """How many times slower than this machine the processor is."""
 SCREENS = {"start": "/", "hole": "/ball?hole=9", "what": "/what?hole=9"}
 """The first screens measured, each with nothing in the phone's cache."""
@@ -55,23 +55,25 @@ def served() -> Iterator[str]:
         thread.join(timeout=20)
 
 
-def slowed(context: BrowserContext, page: Page, network: str | None) -> CDPSession:
+def slowed(context: BrowserContext, page: Page, network: str | None, rate: float = SLOWED) -> CDPSession:
     """Slow a page down, and return the session that tells its traffic."""
     session = context.new_cdp_session(page)
     session.send("Network.enable")
     if network:
         session.send("Network.emulateNetworkConditions", {"offline": False, **NETWORKS[network]})
-        session.send("Emulation.setCPUThrottlingRate", {"rate": SLOWED})
+        session.send("Emulation.setCPUThrottlingRate", {"rate": rate})
     return session
 
 
-def first_screen(browser: Browser, address: str, path: str, network: str) -> tuple[float, int, int, int, int]:
+def first_screen(
+    browser: Browser, address: str, path: str, network: str, rate: float
+) -> tuple[float, int, int, int, int]:
     """Return seconds until the map is ready; requests and bytes until then, and until the page is quiet."""
     context = browser.new_context(base_url=address, **PHONE)
     page = context.new_page()
     page.add_init_script(WATCH)
     told: list[int] = []
-    session = slowed(context, page, network)
+    session = slowed(context, page, network, rate)
     session.on("Network.loadingFinished", lambda event: told.append(round(event["encodedDataLength"])))
     page.goto(path, wait_until="commit", timeout=120_000)
     page.locator("[data-ready=yes]").wait_for(state="attached", timeout=120_000)
@@ -123,6 +125,9 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--runs", type=int, default=3, help="runs of each first screen; the median is told")
     parser.add_argument("--taps", type=int, default=20, help="taps measured")
+    parser.add_argument(
+        "--slowed", type=float, default=SLOWED, help="how many times slower the processor is made"
+    )
     given = parser.parse_args()
     with served() as address, sync_playwright() as playwright:
         for path in SCREENS.values():  # what the desk makes once, for whoever comes first
@@ -132,7 +137,9 @@ def main() -> None:
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox", "--disable-gpu"])
         for network in NETWORKS:
             for name, path in SCREENS.items():
-                runs = sorted(first_screen(browser, address, path, network) for _ in range(given.runs))
+                runs = sorted(
+                    first_screen(browser, address, path, network, given.slowed) for _ in range(given.runs)
+                )
                 seconds, requests, weight, every, whole = runs[len(runs) // 2]
                 print(
                     f"{network}, {name:5}: map ready in {seconds:5.2f} s; {requests} requests, {weight / 1000:.0f} kB"

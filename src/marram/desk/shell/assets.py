@@ -31,13 +31,14 @@ SETS = {
         "shell/base.css",
         "shell/panel.css",
         "shell/map.css",
+        "rulings/said.css",
         "shell/magnified.css",
         "shell/themes.css",
     ),
     "shell/first.js": ("shell/early.js", "shell/theme.js"),
     "shell/libraries.js": ("shell/vendor/htmx/htmx.min.js", "shell/vendor/leaflet/leaflet.js"),
 }
-"""What comes as one file, in this order; all lie in the room, and name files beside the set itself."""
+"""What comes as one file, in this order; what they name lies beside the set itself."""
 
 
 def source(path: str) -> str:
