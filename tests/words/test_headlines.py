@@ -198,6 +198,15 @@ def test_a_lost_ball_is_said_to_be_lost() -> None:
     )
 
 
+def test_a_ball_not_identified_or_not_found_after_it_was_moved_is_lost() -> None:
+    """Rule 18.2a(1): neither identified in time nor found at all: lost, and never said to be found in time."""
+    for what, facts in (
+        ("identifying_ball", {"how_identified": "not_at_all"}),
+        ("ball_moved_by_outside_influence", {"outside_cause_known": "no", "found_after_moving": "no"}),
+    ):
+        assert said(what, **facts)[0].startswith("The ball is lost: one penalty stroke;")
+
+
 def test_every_finding_has_words_and_comes_from_somewhere() -> None:
     """No finding is a key left bare, and none is idle: some ruling of the book finds it."""
     assert all(term(one) != f"Finding.{one.name}" for one in Finding)

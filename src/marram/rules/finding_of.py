@@ -16,6 +16,8 @@ BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "new_place": {"out_of_bounds": Finding.OUT_OF_BOUNDS},
     "after_penalty_area": {"lost_outside": Finding.LOST, "out_of_bounds": Finding.OUT_OF_BOUNDS},
     "boundary_feature": {"fence": Finding.OUT_OF_BOUNDS, "wall_or_road": Finding.OUT_OF_BOUNDS},
+    "boundary_for_this_hole": {"True": Finding.OUT_OF_BOUNDS},
+    "balls_alike": {"none": Finding.LOST},
     "road_named": {"True": Finding.OUT_OF_BOUNDS},
     "identified_in_reasonable_time": {"False": Finding.LOST},
     "found_in_penalty_area": {"False": Finding.LOST},
