@@ -137,3 +137,21 @@ def test_the_condition_relief_is_taken_from_is_said(client: TestClient, ground: 
     messages = relief(client, query + answers)["free"]["messages"]
 
     assert messages[0] == said("rulings.note.relief_from", condition="Reseeded fairway (ground under repair)")
+
+
+def test_the_mark_of_a_moved_place_stands_where_it_is_taken_to_be(
+    client: TestClient, course: Course, ground: Ground
+) -> None:
+    """The X of a crossing point tapped beside the edge stands on the edge; the page keeps where it was tapped, and how far off."""
+    tapped = ground.fairway(along=290)
+    page = client.get(f"/case?hole=9&ball={ground.in_the_burn()}&entry={tapped}&{PENALTY_AREA}")
+    (mark,) = [one for one in page.context["map_state"]["marks"] if one["role"] == "entry"]
+    burn = next(one for one in course.features if one.name == "The Burn").geometry
+    there, shown = (
+        Point(course.plane.to_metres(longitude, latitude))
+        for latitude, longitude in (mark["at"], mark["shown"])
+    )
+
+    assert burn.boundary.distance(there) < 0.01
+    assert f"{there.distance(shown):.1f} m" in mark["moved"]
+    assert shown.distance(burn) == pytest.approx(there.distance(shown), abs=0.02)

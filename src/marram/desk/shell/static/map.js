@@ -57,6 +57,7 @@ export function startMap() {
       if (mark.moved) movedMark(mark).forEach((one) => marks.addLayer(one));
       marks.addLayer(markFor(mark));
     }
+    relief.labels.moved = state.marks.filter((mark) => mark.moved).map((mark) => ({ words: mark.moved, at: L.latLng(mark.shown) }));
     relief.show(state.options);
     if (state.edges.length) showEdges(state, marks, relief.labels);
     document.getElementById("map").dataset.ready = "yes";
@@ -119,7 +120,6 @@ function showEdges(state, marks, labels) {
 // A place that was moved onto its edge: where it was tapped, and the way it went.
 function movedMark(mark) {
   const way = L.polyline([mark.shown, mark.at], { interactive: false, className: "moved-way", weight: 2 });
-  way.bindTooltip(mark.moved, { permanent: true, direction: "auto", className: "moved-words", interactive: false });
   return [way, L.circleMarker(mark.shown, { radius: 4, interactive: false, className: "moved-from" })];
 }
 

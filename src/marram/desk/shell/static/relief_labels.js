@@ -15,6 +15,7 @@ export class Labels {
     this.map = map;
     this.layer = L.layerGroup().addTo(map);
     this.option = null;
+    this.moved = []; // places that were moved onto their edge: how far, where they were shown
     this.hole = new (L.Control.extend({ onAdd: () => L.DomUtil.create("div", "to-hole") }))({ position: "topleft" });
     map.on("moveend resize", () => this.place());
   }
@@ -40,10 +41,12 @@ export class Labels {
   place() {
     this.layer.clearLayers();
     this.hole.remove();
+    if (!this.option) this.option = this.moved.length ? { features: [] } : null;
     if (!this.option) return;
     const anchors = this.option.features
       .filter((one) => one.properties.role === "label")
       .map((one) => ({ words: one.properties.words, at: L.GeoJSON.coordsToLatLng(one.geometry.coordinates) }))
+      .concat(this.moved)
       .filter(({ at }) => this.map.getBounds().contains(at));
     const clear = this.option.features.filter((one) => one.properties.role === "clear").map((one) => L.GeoJSON.coordsToLatLng(one.geometry.coordinates));
     const taken = [CORNER, ...clear.map((at) => around(this.map.latLngToContainerPoint(at))), ...anchors.map(({ at }) => around(this.map.latLngToContainerPoint(at)))];
