@@ -40,6 +40,8 @@ NOT_SAID = {
     "Interior is disconnected": "the same",
     "Too few points in geometry component": "the same",
     "Ring Self-intersection": "the same",
+    "{} imports itself by way of {}; take the circle apart.": "to whoever writes a script of the desk, not to its reader",
+    "{}, line {}: write the import or export as {} says.": "the same",
     "Map data © OpenStreetMap contributors, ODbL 1.0": "a credit, as its licence asks for it",
     "back to version {}": "the note of a version, kept as it was written",
     "; what was prepared from {} is set aside": "the same",

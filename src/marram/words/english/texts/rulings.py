@@ -43,7 +43,6 @@ TEXTS: dict[str, str] = {
     "what.examples": "moved, lost, path, 9.4 …",
     "what.nothing": "Nothing found for “{words}”. Try another word, or a Rule number.",
     "what.likely_here": "Likely here",
-    "what.something_else": "Something else happened",
     "what.likeliest": "Likeliest first",
     "what.near": "Not sure; these come near",
     "what.teaching": "former Rules, for teaching",
