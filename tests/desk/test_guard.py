@@ -13,8 +13,8 @@ from hypothesis import strategies as st
 from starlette.routing import Mount
 
 from marram.desk.app import create_app
-from marram.desk.competition.settings import _local
 from marram.desk.rooms import ROUTERS
+from marram.desk.shell.back import within
 from marram.desk.shell.guard import HEADERS, MOST_BYTES
 from tests.desk.asking import TestClient
 
@@ -243,7 +243,7 @@ def test_back_leads_only_to_a_page_of_the_desk(client: TestClient, back: str) ->
 @given(st.text(st.sampled_from("/\\:?#@.a\t\n []%"), max_size=12))
 def test_back_stays_inside_however_it_is_written(back: str) -> None:
     """It begins with one slash, and holds nothing that a browser reads as a second one, or leaves out."""
-    found = _local(back)
+    found = within(back)
 
     assert found.startswith("/")
     assert not found.startswith("//")

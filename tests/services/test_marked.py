@@ -92,7 +92,7 @@ def test_the_marking_check_and_the_desk_say_it() -> None:
     assert {one.hole for one in found} == {17, 14, None}
 
     event = json.loads(EVENT.read_text(encoding="utf-8"))
-    said = TestClient(create_app()).get("/").text
+    said = TestClient(create_app(COURSE, event | {"local_rules": ["E-5"]})).get("/").text
     assert "Dropping zone of the Cauldron" in said
     assert "Orchid ground" in said
     adopting = event | {"local_rules": ["E-1", "E-5", "E-8"]}
