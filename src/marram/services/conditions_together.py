@@ -15,6 +15,7 @@ from marram.relief.areas.complete_relief import CompleteRelief
 from marram.relief.constructions.free import interferences
 from marram.relief.geometry.outline import XY
 from marram.relief.interference.interference import FootprintOn
+from marram.relief.interference.tallness import stands_up
 from marram.relief.place.abnormal_course_conditions import joined_across_kinds
 from marram.relief.place.ground import ground_of
 from marram.rules.relief_option import ReliefKind, ReliefOption
@@ -68,7 +69,9 @@ def relief_in_turn(
     answer = case.drawn(taken)
     while isinstance(answer, Drawn) and conditions:
         then = case.others(answer, taken)
-        back = tuple(one for one in then if case.leads_back(one, answer, taken))
+        back = tuple(
+            one for one in then if case.same_swing(one, taken) and case.leads_back(one, answer, taken)
+        )
         both = case.drawn((*taken, *back)) if back else None
         if not isinstance(both, Drawn):
             return Together(answer, taken[len(conditions) :], then, blocked=both is not None)
@@ -96,6 +99,15 @@ class _Case:
         pieces = self._pieces(taken)
         met = (one for area in answer.areas for one in self._met_at(area.reference))
         return tuple({id(one): one for one in met if not _is_one_of(one, pieces)}.values())
+
+    def same_swing(self, other: Feature, taken: Sequence[Feature]) -> bool:
+        """Whether one swing is measured against all: a low one, or the whole where a wall or a building stands up.
+
+        Of several conditions with different swings none is drawn at once: the picture shows one footprint.
+        """
+        if self.situation.stroke.tall is not None:
+            return True
+        return len({bool(stands_up(one)) for one in (*taken, other)}) == 1
 
     def leads_back(self, other: Feature, answer: Drawn, taken: Sequence[Feature]) -> bool:
         """Whether relief one after the other never ends: no place of either relief area is clear of both."""
