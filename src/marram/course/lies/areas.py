@@ -18,7 +18,7 @@ from marram.course.lies.regions import Ground, HoleGround, ground_of
 from marram.course.lies.tolerance import TOUCH
 from marram.course.model import Course, Feature, Kind
 from marram.errors import BadPlace
-from marram.said import said
+from marram.said import Said, said
 
 FURTHEST = 20_000.0
 """A place further than this from the middle of the course is no place on it, metres (own choice)."""
@@ -113,14 +113,7 @@ def area_at(course: Course, x: float, y: float, hole: int, *, accuracy: float = 
         BadPlace: the map has no such hole, or the place is not on or near the course.
     """
     if not (math.hypot(x, y) <= FURTHEST):
-        raise BadPlace(
-            said(
-                "({x:g}, {y:g}) is not within {furthest:.0f} km of the middle of the course.",
-                x=x,
-                y=y,
-                furthest=FURTHEST / 1000,
-            )
-        )
+        raise BadPlace(_too_far(course, x, y))
     if not 0 <= accuracy < math.inf:
         raise BadPlace(
             said("An accuracy of {accuracy:g} m is none; give metres, 0 or more.", accuracy=accuracy)
@@ -140,6 +133,24 @@ def area_at(course: Course, x: float, y: float, hole: int, *, accuracy: float = 
         edge_distance=answer.edge_distance,
         edge=answer.edge,
         doubts=Reading(course, hole, ground, place, accuracy, answer).doubts(),
+    )
+
+
+def _too_far(course: Course, x: float, y: float) -> Said:
+    """Say where a place that is not near the course lies, as it can be compared with what was given."""
+    middle_longitude, middle_latitude = course.plane.to_degrees(0.0, 0.0)
+    if not math.isfinite(math.hypot(x, y)):
+        return said("A place has no number for its latitude or longitude; give both in degrees.")
+    longitude, latitude = course.plane.to_degrees(x, y)
+    return said(
+        "The place at latitude {latitude:.4f}, longitude {longitude:.4f} is not within {furthest:.0f} km of the middle "
+        "of the course (latitude {middle_latitude:.4f}, longitude {middle_longitude:.4f}). Look whether the two were "
+        "exchanged.",
+        latitude=latitude,
+        longitude=longitude,
+        furthest=FURTHEST / 1000,
+        middle_latitude=middle_latitude,
+        middle_longitude=middle_longitude,
     )
 
 
