@@ -56,7 +56,7 @@ def test_a_club_is_put_into_records_whole(club: Path) -> None:
 
     given = json.loads(EVENT.read_text(encoding="utf-8"))
     assert (event.name, event.round, str(event.played_on)) == (CUP, given["round"], given["played_on"])
-    assert list(event.local_rules or ()) == given["local_rules"]
+    assert list(event.adopted) == given["local_rules"]
     assert list(event.notice) == given["notice_to_players"]
     assert [one.number for one in versions] == [1, 2, 3]
 

@@ -38,9 +38,12 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     tap_map(phone, ground.fairway(along=300))
     phone.get_by_role("link", name=said("rulings.what.title")).click()
     phone.get_by_label("Search").fill("frost altered ground")
-    phone.get_by_role(
+    altered = phone.get_by_role(
         "link", name=re.compile("The ground, sand, soil, dew, frost or water was altered")
-    ).click()
+    )
+    expect(phone).to_have_url(re.compile("q=frost"))  # the list has followed the typing
+    settled(phone)
+    altered.press("Enter")
     answer(phone, "Elsewhere")
     expect(phone).to_have_url(re.compile(r"1\.what=ball_lifted_by_player.*number=2.*altered_place=elsewhere"))
     phone.reload()

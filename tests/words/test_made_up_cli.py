@@ -193,6 +193,7 @@ def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
             "zeppelin",
             "here",
             "cause",
+            "a4|letter",
         )
         == set()
     )

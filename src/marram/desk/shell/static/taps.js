@@ -164,7 +164,15 @@ function watchList() {
     const now = links();
     if (now === listed.links) return;
     listed = { at: document.getElementById("q") === document.activeElement ? Date.now() : 0, links: now };
+    if (listed.at) showNew();
   }).observe(document.body, { childList: true, subtree: true });
+}
+
+// The list says itself that its entries are not taken yet.
+function showNew() {
+  const left = listed.at + SEEN - Date.now();
+  document.getElementById("incidents")?.classList.toggle("new", left > 0);
+  if (left > 0) setTimeout(showNew, left);
 }
 
 function forget() {
