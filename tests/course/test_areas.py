@@ -198,7 +198,7 @@ def test_an_accuracy_that_is_none_is_refused(accuracy) -> None:
 @pytest.mark.parametrize("place", [(math.nan, 0), (1e6, 0), (0, -math.inf)])
 def test_a_place_far_from_the_course_is_refused(place) -> None:
     """A place that is not on or near the course is an error, never an answer."""
-    with pytest.raises(BadPlace, match="middle of the course|no number"):
+    with pytest.raises(BadPlace, match=r"middle of the course|no number"):
         area_at(LINKS, *place, 1)
     with pytest.raises(BadPlace, match="middle of the course"):
         areas_of(LINKS, np.array([place], dtype=float), 1)
