@@ -54,7 +54,7 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
     if before.ruling.relief and (deed.follows_relief or _is_taking(before, deed)):
         return True
     if before.place in told:
-        return not _took(case, before, Taken.NOTHING_YET)
+        return not _took(case, before, Taken.NOTHING_YET) or _told_taken(case, gap + 1, deed, told)
     if deed.is_replacing or deed.follows_a_drop or (gap + 1 in told and deed.ruling.relief):
         return True
     if _overtakes(before.ruling, deed):
@@ -62,6 +62,16 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
     if relief_costs(before.ruling) and not _costs_one_way(before.ruling):
         return not _took(case, before, Taken.NOTHING_YET)
     return ask(case, "14.5a", ball_settled[gap])
+
+
+def _told_taken(case: Case, place: int, deed: Deed, told: AbstractSet[int]) -> bool:
+    """Whether it was told what the player took of what this act offers: what stood open before is then settled by it."""
+    if place not in told or not deed.ruling.relief:
+        return False
+    case.enter("1.3c(4)")
+    waits = case.is_one_of(option_taken[place], Taken.NOTHING_YET)
+    case.leave()
+    return not waits
 
 
 def _is_taking(before: Standing, deed: Deed) -> bool:
