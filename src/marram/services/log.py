@@ -159,18 +159,17 @@ def earlier(log: Log, entry: Entry) -> list[Earlier]:
 
     One that was ruled otherwise than computed did not; corrected ones are left out.
     """
-    found = [
-        one for one in log.alike(entry.alike or "") if one.id != entry.id and not log.corrections(one.id)
-    ]
-    mine = _way(json.loads(canonical(entry.content)))
-    return [Earlier(one, _way(one.content) == mine) for one in found]
+    return _earlier(log, entry.alike, entry.id, json.loads(canonical(entry.content)))
 
 
 def earlier_of(log: Log, kept: Kept) -> list[Earlier]:
     """Return the rulings about the same situation as one that is recorded, as :func:`earlier` does."""
-    word = kept.told.get("alike", "")
-    found = [one for one in log.alike(word) if word and one.id != kept.id and not log.corrections(one.id)]
-    return [Earlier(one, _way(one.content) == _way(kept.content)) for one in found]
+    return _earlier(log, kept.told.get("alike"), kept.id, kept.content)
+
+
+def _earlier(log: Log, word: str | None, own: str, content: dict[str, Any]) -> list[Earlier]:
+    others = [one for one in log.alike(word) if one.id != own and not log.corrections(one.id)] if word else []
+    return [Earlier(one, _way(one.content) == _way(content)) for one in others]
 
 
 def _way(content: dict[str, Any]) -> tuple[Any, bool]:

@@ -75,15 +75,19 @@ def entry(request: Request, number: int) -> HTMLResponse:
         for other in earlier_of(kept.log, one.entry)
         if other.entry.id in mine
     ]
-    parts = [part for part in kept.log.parts(one.entry.id) if part and part.media_type == "text/plain"]
+    parts = kept.log.parts(one.entry.id)
     return show(
         request,
         "entry.html",
         None,
         title=text("log.entry", number=number),
         one=one,
-        notes=[(part.what, part.content.decode(errors="replace")) for part in parts],
-        erased=None in kept.log.parts(one.entry.id),
+        notes=[
+            (part.what, part.content.decode(errors="replace"))
+            for part in parts
+            if part and part.media_type == "text/plain"
+        ],
+        erased=None in parts,
         again=_case_url(one.entry),
         before=before,
     )
