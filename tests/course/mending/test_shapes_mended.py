@@ -5,7 +5,7 @@ from shapely.geometry import LineString, shape
 from marram.course.mending.draft import accept, draft_of
 from tests.course.drawing import drawn, square
 from tests.course.mending.broken import document, features
-from tests.course.mending.test_proposals import after, proposal
+from tests.course.mending.proposing import after, proposal
 
 CLEAR = 75.0
 """Metres along a hole where nothing else is drawn."""
