@@ -10,7 +10,7 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 SOURCE = ROOT / "src" / "marram"
-PURE = ("rules", "words")
+PURE = ("rules", "handicap", "words")
 """Layers that use the standard library only."""
 
 FILES = [path for layer in PURE for path in sorted((SOURCE / layer).rglob("*.py"))]
