@@ -18,8 +18,9 @@ from marram.rules.facts.several import BETWEEN
 from marram.rules.former_names import FORMER_FACTS, FORMER_INCIDENTS
 from marram.rules.incidents import INCIDENTS, incident
 from marram.services import case as schema
-from marram.services.address import Address, read_address
+from marram.services.address import Address
 from marram.services.address_case import SHARED, address_of, case_at
+from marram.services.address_reading import read_address
 from marram.services.case import Act, Case, CasePlayer, MadeWith, Spot
 from marram.services.case_file import read_case
 from marram.services.conditions import Conditions, read_conditions

@@ -7,7 +7,7 @@ from urllib.parse import urlencode
 
 from marram.desk.competition.conditions import conditions_of
 from marram.services.address import BETWEEN, Address
-from marram.services.address import read_address as read
+from marram.services.address_reading import read_address as read
 from marram.services.event import Event
 
 
