@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, Polygon, box
 
+from marram.course.lies.decision import decider, points_at
 from marram.course.lies.extents import extents
-from marram.course.lies.regions import ground_of
+from marram.course.lies.regions import Ground, ground_of
 from marram.course.lies.tolerance import SEAM
 from marram.course.lies.united import unite
 from marram.course.model import Kind
@@ -162,3 +163,56 @@ def test_fairways_of_a_hole_come_with_what_is_joined() -> None:
     (fairway,) = ground_of(every_kind.COURSE, 1).fairways
     assert [piece.ident for piece in fairway.features] == ["fairway 1a", "fairway 1b"]
     assert [one.ident for one in ground_of(every_kind.COURSE, 2).fairways] == ["fairway 2"]
+
+
+SIDES = {Kind.RED_PENALTY_AREA: Kind.YELLOW_PENALTY_AREA, Kind.BUNKER: Kind.PUTTING_GREEN}
+"""Kinds of area, each with another whose area it may adjoin."""
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    kinds=st.sampled_from(list(SIDES.items())),
+    gap=st.integers(0, 20),
+    skew=st.integers(-20, 20),
+    corner=st.integers(0, 40),
+    swapped=st.booleans(),
+)
+def test_areas_of_different_kinds_that_adjoin_leave_nothing_between(
+    kinds, gap, skew, corner, swapped
+) -> None:
+    """Edges drawn as one, up to 2 cm apart along 40 m, with corners of their own: no place between is general area.
+
+    Ten centimetres from the ends, where the gap opens to the ground around, so that nothing closes it.
+    """
+    at = 5.0 * corner / 40
+    # The edge of the one is straight; that of the other has a corner somewhere, and runs beside it.
+    ends = [gap / 1000, max(0, min(20, gap + skew)) / 1000]
+    middle = np.interp(at + 1, [0, 40], ends)
+    one = box(0, -10, 40, 0)
+    other = Polygon([(0, ends[0]), (at + 1, middle), (40, ends[1]), (40, 10), (0, 10)])
+    first, second = (
+        feature(kind, shape) for kind, shape in zip(kinds[:: -1 if swapped else 1], (one, other), strict=True)
+    )
+    links = course(
+        BOUNDARY, first, second, holes=[hole(green=second if second.kind is Kind.PUTTING_GREEN else first)]
+    )
+    x = np.linspace(0.1, 39.9, 200)
+    between = np.column_stack([x, 0.5 * np.interp(x, [0, at + 1, 40], [ends[0], middle, ends[1]])])
+    found = decider(ground_of(links, 1)).decide(points_at(between), 1e-6)
+    assert not (found == Ground.GENERAL_AREA).any()
+    assert (found <= Ground.PENALTY_AREA_OF_TWO_COLOURS).all() or kinds[0] is Kind.BUNKER
+
+
+@settings(max_examples=30, deadline=None)
+@given(kinds=st.sampled_from(list(SIDES.items())), gap=st.integers(21, 60))
+def test_areas_further_apart_have_general_area_between(kinds, gap) -> None:
+    """From 2.1 cm on the strip between two areas is general area, and either keeps the shape of the map."""
+    first = feature(kinds[0], box(0, -10, 40, 0))
+    second = feature(kinds[1], box(0, gap / 1000, 40, 10))
+    links = course(BOUNDARY, first, second, holes=[hole(green=second)])
+    found = decider(ground_of(links, 1)).decide(points_at(np.array([[20.0, gap / 2000]])), 1e-6)
+    assert found.tolist() == [Ground.GENERAL_AREA]
+    (area,) = (
+        area for region in ground_of(links, 1).specific for area in region.areas if area.kind is kinds[0]
+    )
+    assert area.geometry.wkb == first.geometry.wkb

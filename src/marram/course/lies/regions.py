@@ -19,7 +19,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.extents import extents
 from marram.course.lies.tolerance import TOUCH
-from marram.course.lies.united import UnitedArea, one_by_one, unite
+from marram.course.lies.united import UnitedArea, closed_up, one_by_one, unite
 from marram.course.lies.water import colour_of, unmarked_water
 from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Hole, Kind
 
@@ -192,12 +192,15 @@ def _read(course: Course) -> _Shared:
 
     holes = (hole.green for hole in course.holes.values() if hole.green is not None)
     greens = {id(green): green for green in (*course.of(Kind.PUTTING_GREEN), *holes)}.values()
+    red, yellow = penalty_areas(Kind.RED_PENALTY_AREA), penalty_areas(Kind.YELLOW_PENALTY_AREA)
+    bunkers = unite(extents(course.of(Kind.BUNKER)))
+    every_green = unite(extents(greens), apart=lambda green: DIVIDED in green.tags.items())
     return _Shared(
         boundary=_region(Ground.OUT_OF_BOUNDS, unite(extents(course.of(Kind.BOUNDARY)))),
-        red=_region(Ground.RED_PENALTY_AREA, penalty_areas(Kind.RED_PENALTY_AREA)),
-        yellow=_region(Ground.YELLOW_PENALTY_AREA, penalty_areas(Kind.YELLOW_PENALTY_AREA)),
-        bunkers=_region(Ground.BUNKER, unite(extents(course.of(Kind.BUNKER)))),
-        greens=unite(extents(greens), apart=lambda green: DIVIDED in green.tags.items()),
+        red=_region(Ground.RED_PENALTY_AREA, closed_up(red, yellow, bunkers, every_green)),
+        yellow=_region(Ground.YELLOW_PENALTY_AREA, closed_up(yellow, bunkers, every_green)),
+        bunkers=_region(Ground.BUNKER, closed_up(bunkers, every_green)),
+        greens=every_green,
         fairways=unite(extents(course.of(Kind.FAIRWAY))),
         conditions=_conditions(course),
         water=unite(water),

@@ -2,12 +2,14 @@
 
 Pieces that overlap, touch, or lie no further apart than :data:`~marram.course.lies.tolerance.SEAM` make one area. Its
 outline is that of its pieces wherever they do not meet; between them no edge is left, nor a gap too narrow to be one.
-An area of one piece keeps the very geometry of the map.
+An area of one piece keeps the very geometry of the map. Areas of different kinds that adjoin stay two, and no gap is left
+between them either.
 """
 
 import math
+from collections import defaultdict
 from collections.abc import Callable, Hashable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Any
 
@@ -124,6 +126,28 @@ def one_by_one(pieces: Sequence[Extent]) -> tuple[UnitedArea, ...]:
     return tuple(UnitedArea((piece,), piece.shape) for piece in pieces)
 
 
+def closed_up(areas: Sequence[UnitedArea], *others: Sequence[UnitedArea]) -> tuple[UnitedArea, ...]:
+    """Return areas with the gaps filled that are too narrow to be one between them and areas of other kinds.
+
+    What lies between two areas that adjoin is no strip of general area: it counts to the first. Areas that adjoin
+    none of the others stay as they are, to the last bit.
+    """
+    every = (*areas, *(one for some in others for one in some))
+    shapes = np.array([area.geometry for area in every], dtype=object)
+    if not areas or len(every) == len(areas):
+        return tuple(areas)
+    first, second = STRtree(shapes[len(areas) :]).query(
+        shapes[: len(areas)], predicate="dwithin", distance=SEAM
+    )
+    fillings: dict[int, list[BaseGeometry]] = defaultdict(list)
+    for one, other in zip(first.tolist(), (second + len(areas)).tolist(), strict=True):
+        fillings[one] += _seams([shapes[one], shapes[other]], [(0, 1)])
+    return tuple(
+        replace(area, geometry=_sum([area.geometry, *fillings[i]]), kept={}) if fillings[i] else area
+        for i, area in enumerate(areas)
+    )
+
+
 def _joined(shapes: Shapes, apart: Sequence[bool]) -> list[tuple[int, int]]:
     """Return which pairs of shapes are joined, the lesser index first."""
     first, second = STRtree(shapes).query(shapes, predicate="dwithin", distance=SEAM)
@@ -162,8 +186,12 @@ def _union(pieces: Sequence[Extent], pairs: Sequence[tuple[int, int]]) -> BaseGe
     between = [*joints(lines), *_seams(shapes, drawn)]
     if not between and len(shapes) == 1:
         return shapes[0]
+    return _sum([*shapes, *between])
+
+
+def _sum(shapes: Sequence[BaseGeometry]) -> BaseGeometry:
     # Where edges cross or run together, rounding leaves corners a hair apart: no edge of theirs is one.
-    return shapely.remove_repeated_points(shapely.union_all([*shapes, *between]), EDGE_TOLERANCE)
+    return shapely.remove_repeated_points(shapely.union_all(shapes), EDGE_TOLERANCE)
 
 
 def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> list[BaseGeometry]:
