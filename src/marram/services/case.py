@@ -12,7 +12,7 @@ from typing import Any, ClassVar, Literal
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.schema import STRICT, give
+from marram.schema import STRICT, give
 
 _ANSWERS = said('an object of facts and answers, for example {{"cause_known": "yes"}}')
 _NAMES = said("a word in quotation marks")

@@ -16,10 +16,10 @@ from marram.rules.facts.several import BETWEEN, MOST_INCIDENTS, about_ball, opti
 from marram.rules.former_names import fact_now, incident_now
 from marram.rules.incidents import incident
 from marram.said import joined, said
+from marram.schema import read_into, read_json
 from marram.services.case import Act, Case
 from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
 from marram.services.places import ROLES, WORST_ACCURACY
-from marram.services.schema import read_into, read_json
 
 THE_CASE = said("the case")
 

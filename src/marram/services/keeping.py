@@ -9,6 +9,7 @@ from datetime import time
 from pathlib import Path
 from typing import Any
 
+from marram.competition.conditions.reading import event_document
 from marram.course.loading import load
 from marram.course.versions.folder import default_folder
 from marram.course.versions.map_versions import MapVersions
@@ -18,9 +19,11 @@ from marram.records.database import Records
 from marram.records.events import Given, Official, OtherRound, Player, Start, new_club, new_course, new_event
 from marram.records.maps import MapShelf, TakenOver, take_over
 from marram.records.starting_sheet import conditions, events, rounds
-from marram.rules.plain import as_plain
 from marram.said import joined, said
 from marram.services.event import Event, EventFile, read_event, read_event_file
+
+_APART = frozenset({"name", "round", "played_on", "rounds", "players", "officials", "starting_times"})
+"""What records keep in tables of its own; all else are conditions of the competition."""
 
 ROLES = ("chief_referee", "referee", "committee", "scorer", "starter")
 
@@ -88,15 +91,9 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
     Raises:
         InputError: an official's role is not known.
     """
-    told = {
-        "form_of_play": found.form_of_play,
-        "sides": found.sides,
-        "local_rules": found.local_rules,
-        "notice_to_players": found.notice_to_players or None,
-    }
     return Given(
         name=found.name or str(said("Event")),
-        conditions={key: as_plain(value) for key, value in told.items() if value is not None},
+        conditions={key: value for key, value in event_document(found).items() if key not in _APART},
         round_name=found.round,
         played_on=found.played_on,
         course=course,

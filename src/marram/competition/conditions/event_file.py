@@ -1,0 +1,221 @@
+"""What ``event.json`` may hold: the conditions of a competition, who plays, who officiates, who starts when."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from datetime import date
+from decimal import Decimal
+from enum import Enum
+from typing import ClassVar
+
+from marram.competition.conditions.choices import (
+    ConductPenalty,
+    CountbackStrokes,
+    MaximumBy,
+    Score,
+    Sex,
+    Target,
+    TeamsBy,
+    TieMethod,
+    Variation,
+)
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.said import Said, said
+from marram.schema import STRICT, give
+
+WORDS = said("words in quotation marks")
+TIME = said("a time of day such as 08:11")
+DAY = said("a day as year-month-day, for example 2025-06-21")
+_NAMES = said("a list of names")
+_INDEX = said("a number such as 8.1")
+_COUNT = said("a whole number")
+_AGE = said("an age in years")
+_HOLES = said("a list of hole numbers, for example [1, 2, 3]")
+
+
+def _one_of(kind: Iterable[Enum]) -> Said:
+    return said("one of {known}", known=", ".join(str(one.value) for one in kind))
+
+
+def _some_of(kind: Iterable[Enum]) -> Said:
+    return said("a list of some of {known}", known=", ".join(str(one.value) for one in kind))
+
+
+@dataclass(frozen=True)
+class Official:
+    """An official, as the file names them."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(WORDS))
+    role: str = field(default="", metadata=give(WORDS))
+
+
+@dataclass(frozen=True)
+class Entrant:
+    """A player, as the file names them."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(WORDS))
+    handicap_index: Decimal | None = field(default=None, metadata=give(_INDEX))
+    club: str = field(default="", metadata=give(WORDS))
+    sex: Sex | None = field(default=None, metadata=give(_one_of(Sex)))
+    born: int | None = field(default=None, metadata=give(said("a year of birth such as 1990")))
+
+
+@dataclass(frozen=True)
+class Group:
+    """A group, as the file lets it start."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    time: str = field(metadata=give(TIME))
+    tee: int = field(metadata=give(said("the number of the hole it starts at")))
+    players: tuple[str, ...] = field(metadata=give(_NAMES))
+
+
+@dataclass(frozen=True)
+class RoundOnDay:
+    """A round, as the file names it with its day; ``holes`` where it is not over all of the course."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(WORDS))
+    played_on: date = field(metadata=give(DAY))
+    holes: tuple[int, ...] = field(default=(), metadata=give(_HOLES))
+
+
+@dataclass(frozen=True)
+class Maximum:
+    """The maximum for a hole (Rule 21.2a)."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    by: MaximumBy = field(metadata=give(_one_of(MaximumBy)))
+    number: int = field(metadata=give(_COUNT))
+
+
+@dataclass(frozen=True)
+class Division:
+    """A part of the field with a result of its own; every bound that is given must hold, both ends included."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    name: str = field(metadata=give(WORDS))
+    handicap_from: Decimal | None = field(default=None, metadata=give(_INDEX))
+    handicap_to: Decimal | None = field(default=None, metadata=give(_INDEX))
+    age_from: int | None = field(default=None, metadata=give(_AGE))
+    age_to: int | None = field(default=None, metadata=give(_AGE))
+    sex: Sex | None = field(default=None, metadata=give(_one_of(Sex)))
+    clubs: tuple[str, ...] = field(default=(), metadata=give(_NAMES))
+    tees: str = field(default="", metadata=give(WORDS))
+
+
+@dataclass(frozen=True)
+class Cut:
+    """Who plays on after a round: the first ``places``, or who is within some strokes (or points) of the lead."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    after_round: int = field(metadata=give(said("the number of a round")))
+    places: int | None = field(default=None, metadata=give(_COUNT))
+    ties: bool = field(default=True, metadata=give(said("true or false")))
+    within: int | None = field(default=None, metadata=give(_COUNT))
+    score: Score | None = field(default=None, metadata=give(_one_of(Score)))
+
+
+@dataclass(frozen=True)
+class Ties:
+    """How ties are decided: for the first place, and for every other; in order, until one method decides."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    first_place: tuple[TieMethod, ...] = field(default=(), metadata=give(_some_of(TieMethod)))
+    other_places: tuple[TieMethod, ...] = field(default=(), metadata=give(_some_of(TieMethod)))
+    countback_strokes: CountbackStrokes | None = field(default=None, metadata=give(_one_of(CountbackStrokes)))
+
+
+@dataclass(frozen=True)
+class Teams:
+    """Teams whose best scores count."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    size: int = field(metadata=give(_COUNT))
+    counting: int = field(metadata=give(_COUNT))
+    by: TeamsBy = field(default=TeamsBy.ROUND, metadata=give(_one_of(TeamsBy)))
+
+
+@dataclass(frozen=True)
+class Conduct:
+    """A part of the Code of Conduct (Rule 1.2b): what is not to be done, and what each further time brings."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    about: str = field(metadata=give(WORDS))
+    penalties: tuple[ConductPenalty, ...] = field(metadata=give(_some_of(ConductPenalty)))
+
+
+@dataclass(frozen=True)
+class EventFile:
+    """What ``event.json`` may hold; all of it may be left out."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    about: str = field(default="", metadata=give(WORDS))
+    name: str = field(default="", metadata=give(WORDS))
+    club: str = field(default="", metadata=give(WORDS))
+    round: str = field(default="", metadata=give(WORDS))
+    played_on: date | None = field(default=None, metadata=give(DAY))
+    rounds: tuple[RoundOnDay, ...] = field(
+        default=(), metadata=give(said('a list of objects with "name" and "played_on"'))
+    )
+    holes: tuple[int, ...] = field(default=(), metadata=give(_HOLES))
+    form_of_play: FormOfPlay | None = field(default=None, metadata=give(_one_of(FormOfPlay)))
+    sides: Sides | None = field(default=None, metadata=give(_one_of(Sides)))
+    variation: Variation | None = field(default=None, metadata=give(_one_of(Variation)))
+    side_size: int | None = field(default=None, metadata=give(_COUNT))
+    scores_counting: int | None = field(default=None, metadata=give(_COUNT))
+    scores: tuple[Score, ...] = field(default=(), metadata=give(_some_of(Score)))
+    allowance: Decimal | None = field(default=None, metadata=give(said("per cent of the Course Handicap")))
+    handicap_limit: Decimal | None = field(default=None, metadata=give(_INDEX))
+    field_size: int | None = field(default=None, metadata=give(_COUNT))
+    maximum: Maximum | None = field(default=None, metadata=give(said('an object with "by" and "number"')))
+    target: Target | None = field(default=None, metadata=give(_one_of(Target)))
+    tees: str = field(default="", metadata=give(WORDS))
+    divisions: tuple[Division, ...] = field(
+        default=(), metadata=give(said('a list of objects with "name" and bounds'))
+    )
+    cut: Cut | None = field(default=None, metadata=give(said('an object with "after_round" and "places"')))
+    ties: Ties | None = field(
+        default=None, metadata=give(said('an object with "first_place" and "other_places"'))
+    )
+    match_may_end_tied: bool | None = field(default=None, metadata=give(said("true or false")))
+    teams: Teams | None = field(default=None, metadata=give(said('an object with "size" and "counting"')))
+    local_rules: tuple[str, ...] | None = field(
+        default=None, metadata=give(said('a list of codes, for example ["E-5"]; [] for none'))
+    )
+    notice_to_players: tuple[str, ...] = field(
+        default=(), metadata=give(said("a list of sentences, each in quotation marks"))
+    )
+    pace_policy: str = field(default="", metadata=give(WORDS))
+    code_of_conduct: tuple[Conduct, ...] = field(
+        default=(), metadata=give(said('a list of objects with "about" and "penalties"'))
+    )
+    closes: str = field(default="", metadata=give(WORDS))
+    officials: tuple[Official, ...] = field(
+        default=(), metadata=give(said('a list of objects with "name" and "role"'))
+    )
+    players: tuple[Entrant, ...] = field(
+        default=(), metadata=give(said('a list of objects with "name" and "handicap_index"'))
+    )
+    starting_times: tuple[Group, ...] = field(
+        default=(), metadata=give(said('a list of objects with "time", "tee" and "players"'))
+    )
+
+    def days(self) -> dict[date, str]:
+        """Return the name of every round by its day, in the order of the days."""
+        known = {one.played_on: one.name for one in self.rounds}
+        if self.played_on:
+            known.setdefault(self.played_on, self.round)
+        return dict(sorted(known.items()))

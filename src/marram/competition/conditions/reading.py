@@ -1,0 +1,119 @@
+"""Reading the conditions of a competition, every fault at once, and writing them back."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import fields, is_dataclass
+from datetime import date
+from decimal import Decimal
+from enum import Enum
+from pathlib import Path
+from typing import Any
+
+from marram.competition.conditions.contradictions import contradictions
+from marram.competition.conditions.event_file import TIME, EventFile
+from marram.errors import InputError, shown
+from marram.rules.local_rules.adoption import adopt
+from marram.said import joined, said
+from marram.schema import read_into, read_json
+
+
+def read_event_file(source: Path | Mapping[str, Any]) -> EventFile:
+    """Return all that a JSON file (or what it holds) says of an event.
+
+    Raises:
+        InputError: it cannot be used; every fault is listed, with its place and what to give.
+    """
+    where = source.name if isinstance(source, Path) else said("the event")
+    document = read_json(source, where) if isinstance(source, Path) else source
+    if not isinstance(document, Mapping):
+        raise InputError(
+            said("{where} is not a JSON object. See demo/event.json for one that is.", where=where)
+        )
+    faults: list[str] = []
+    found = read_into(EventFile, dict(document), where, faults)
+    codes = document.get("local_rules")
+    played_on = found.played_on if found else None
+    adopted = adopt(
+        [one for one in codes or () if isinstance(one, str)] if isinstance(codes, list | tuple) else [],
+        played_on,
+    )
+    faults += [joined(": ", where, fault) for fault in adopted.faults]
+    if found:
+        faults += [
+            joined(": ", where, fault)
+            for fault in (*contradictions(found), *_faults_of_start(found), *_faults_of_rounds(found))
+        ]
+    if found is None or faults:
+        raise InputError(*faults)
+    return found
+
+
+def event_document(found: EventFile) -> dict[str, Any]:
+    """Return an event as JSON holds it: what is as where nothing is given is left out; reading it gives the same."""
+    document: dict[str, Any] = _plain(found)
+    return document
+
+
+def _plain(value: Any) -> Any:
+    if is_dataclass(value):
+        return {
+            one.name: _plain(getattr(value, one.name))
+            for one in fields(value)
+            if getattr(value, one.name) != one.default
+        }
+    if isinstance(value, tuple):
+        return [_plain(one) for one in value]
+    if isinstance(value, Enum):
+        return value.value
+    if isinstance(value, date):
+        return value.isoformat()
+    if isinstance(value, Decimal):
+        return int(value) if value == value.to_integral_value() else float(value)
+    return value
+
+
+def _faults_of_rounds(found: EventFile) -> Iterator[str]:
+    """Yield each day that is given two rounds of different names."""
+    named: dict[date, str] = {found.played_on: found.round} if found.played_on and found.round else {}
+    for number, one in enumerate(found.rounds, start=1):
+        before = named.setdefault(one.played_on, one.name)
+        if before != one.name:
+            yield said(
+                "rounds {number}: {day} is the day of {before} and of {name}; correct one of them.",
+                number=number,
+                day=one.played_on.isoformat(),
+                before=shown(before),
+                name=shown(one.name),
+            )
+
+
+def _faults_of_start(found: EventFile) -> Iterator[str]:
+    """Yield what cannot be in the starting times: a time that is none, a hole that is none, a player nobody knows."""
+    known = {one.name for one in found.players}
+    for number, group in enumerate(found.starting_times, start=1):
+        hours, colon, minutes = group.time.partition(":")
+        if not (colon and _below(hours, 24) and _below(minutes, 60)):
+            yield said(
+                "starting_times {number}, time is {time}; give {remedy}.",
+                number=number,
+                time=shown(group.time),
+                remedy=TIME,
+            )
+        if group.tee < 1:
+            yield said(
+                "starting_times {number}, tee is {tee}; give the number of the hole it starts at.",
+                number=number,
+                tee=shown(group.tee),
+            )
+        yield from (
+            said(
+                "starting_times {number} names {name}, who is not among the players; correct one of them.",
+                number=number,
+                name=shown(name),
+            )
+            for name in group.players
+            if known and name not in known
+        )
+
+
+def _below(text: str, limit: int) -> bool:
+    return len(text) == 2 and text.isascii() and text.isdecimal() and int(text) < limit
