@@ -83,7 +83,7 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
 )
 def test_a_contradiction_is_refused_with_its_reason(document: dict[str, Any], reason: str) -> None:
     """Each contradiction is refused, and the sentence names why."""
-    with pytest.raises(InputError, match="(?s).*") as refused:
+    with pytest.raises(InputError) as refused:
         read_event_file(document)
     assert any(reason in fault for fault in refused.value.faults), refused.value.faults
 
@@ -170,7 +170,8 @@ def test_every_choice_can_be_read() -> None:
         assert read_event_file({"scores": [one.value]}).scores == (one,)
     for by in MaximumBy:
         found = read_event_file({"form_of_play": "maximum_score", "maximum": {"by": by.value, "number": 2}})
-        assert found.maximum and found.maximum.by is by
+        assert found.maximum
+        assert found.maximum.by is by
     for target in Target:
         assert read_event_file({"form_of_play": "par_bogey", "target": target.value}).target is target
     for strokes in CountbackStrokes:

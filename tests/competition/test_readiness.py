@@ -1,0 +1,105 @@
+"""Readiness tells what still stands between now and the first start, and nothing that is done."""
+
+from datetime import date, time
+from typing import Any
+
+import pytest
+
+from marram.competition.conditions.readiness import About, Exists, readiness
+from marram.competition.conditions.reading import read_event_file
+
+DAY = date(2025, 6, 21)
+COMPLETE: dict[str, Any] = {
+    "played_on": DAY.isoformat(),
+    "round": "Final",
+    "holes": [1, 2, 3],
+    "form_of_play": "stroke_play",
+    "sides": "individual",
+    "scores": ["net"],
+    "allowance": 95,
+    "local_rules": ["E-8"],
+    "ties": {"first_place": ["countback", "play_off"], "other_places": ["shared"]},
+    "closes": "when the result is announced",
+    "officials": [{"name": "Ottiline Brackmere", "role": "chief referee, holes 1 to 3"}],
+    "players": [{"name": "Tobiah Ling", "handicap_index": 8.1}],
+    "starting_times": [{"time": "08:00", "tee": 1, "players": ["Tobiah Ling"]}],
+}
+THERE = Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 2, 3)})
+
+LACKING: list[tuple[dict[str, Any], Exists, About, str]] = [
+    ({"form_of_play": None}, THERE, About.CONDITIONS, "form of play is not set"),
+    ({"form_of_play": "maximum_score"}, THERE, About.CONDITIONS, "the maximum for a hole is not set"),
+    ({"allowance": None}, THERE, About.CONDITIONS, "no handicap allowance"),
+    ({"ties": None}, THERE, About.CONDITIONS, "how ties are decided"),
+    (
+        {"ties": {"first_place": ["countback"], "other_places": ["shared"]}},
+        THERE,
+        About.CONDITIONS,
+        "may leave it undecided",
+    ),
+    ({"local_rules": None}, THERE, About.CONDITIONS, "which Local Rules"),
+    ({}, Exists(holes_on_map=(1, 2), holes_set={DAY: (1, 2)}), About.COURSE, "holes 3 are not on the map"),
+    ({}, Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 3)}), About.HOLES, "location is set for 2"),
+    (
+        {},
+        Exists(["the green of 2 is open"], (1, 2, 3), {DAY: (1, 2, 3)}),
+        About.COURSE,
+        "the green of 2 is open",
+    ),
+    (
+        {},
+        Exists(
+            holes_on_map=(1, 2, 3), holes_set={DAY: (1, 2, 3)}, unmarked={"E-8": "no such zone is drawn."}
+        ),
+        About.LOCAL_RULES,
+        "E-8 is in force, and no such zone is drawn.",
+    ),
+    ({"players": [{"name": "Tobiah Ling"}]}, THERE, About.PLAYERS, "no handicap: Tobiah Ling"),
+    ({"handicap_limit": 8}, THERE, About.PLAYERS, "Above the handicap limit of 8: Tobiah Ling"),
+    ({"field_size": 0}, THERE, About.PLAYERS, "the field is 0"),
+    ({"starting_times": []}, THERE, About.STARTING_TIMES, "no starting time: Tobiah Ling"),
+    (
+        {},
+        Exists(
+            holes_on_map=(1, 2, 3),
+            holes_set={DAY: (1, 2, 3)},
+            last_home={DAY: time(22)},
+            sunset={DAY: time(21, 30)},
+        ),
+        About.STARTING_TIMES,
+        "the sun sets at 21:30",
+    ),
+    (
+        {"officials": [{"name": "Ottiline Brackmere", "role": "referee"}]},
+        THERE,
+        About.OFFICIALS,
+        "without a place",
+    ),
+]
+
+
+def test_nothing_stands_where_everything_is_there() -> None:
+    """A complete event on a complete course is ready."""
+    assert readiness(read_event_file(COMPLETE), THERE) == ()
+
+
+@pytest.mark.parametrize(("change", "there", "about", "words"), LACKING, ids=[one[3] for one in LACKING])
+def test_what_is_lacking_is_told_with_a_remedy(
+    change: dict[str, Any], there: Exists, about: About, words: str
+) -> None:
+    """Taking one thing away tells exactly that, with what to do."""
+    document = {key: value for key, value in {**COMPLETE, **change}.items() if value is not None}
+    (only,) = readiness(read_event_file(document), there)
+    assert only.about is about
+    assert words in only.what
+    assert only.remedy
+
+
+def test_an_empty_event_is_told_all_it_lacks() -> None:
+    """Where nothing is set, every part of the work but the Local Rules' marking is named."""
+    assert {one.about for one in readiness(read_event_file({}))} == {
+        About.CONDITIONS,
+        About.COURSE,
+        About.PLAYERS,
+        About.OFFICIALS,
+    }
