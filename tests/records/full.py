@@ -11,6 +11,7 @@ from marram.records.entry import Entry, Part, new_ident
 from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
 from marram.records.log import Log
 from marram.records.maps import take_over
+from marram.records.open_cases import begin, keep_page
 from tests.records.conftest import clock
 from tests.records.test_maps import made_folder
 
@@ -59,6 +60,9 @@ def fill(records: Records, folder: Path) -> str:
             event,
             Entry("ruling", told, player=player, hole=7, content={"n": number}, parts=parts[: number % 3]),
         )
+    case = new_ident()
+    begin(records, event, case, by=None, player=player, group=None)
+    keep_page(records, case, new_ident(), "/ball?hole=7", "Where is the ball?")
     return event
 
 

@@ -23,7 +23,13 @@ from tests.records.full import everything, fill
 def test_the_migrations_make_the_tables(records: Records) -> None:
     """What the migrations made differs in nothing from the tables as the program declares them."""
     with records.reading() as connection:
-        assert compare_metadata(MigrationContext.configure(connection), Table.metadata) == []
+        context = MigrationContext.configure(connection, opts={"include_name": no_index_for_search})
+        assert compare_metadata(context, Table.metadata) == []
+
+
+def no_index_for_search(name: str | None, kind: str, _: object) -> bool:
+    """The index for full-text search is each database's own, and no table: what it finds is tested in test_searching.py."""
+    return not (kind in {"table", "index"} and (name or "").startswith("log_words_index"))
 
 
 def test_generated_columns_and_names_are_those_declared(records: Records) -> None:
@@ -140,8 +146,8 @@ NEXT = """
 import sqlalchemy as sa
 from alembic import op
 
-revision = "0002"
-down_revision = "0001"
+revision = "9000"
+down_revision = "{before}"
 
 
 def upgrade() -> None:
@@ -154,12 +160,12 @@ def upgrade() -> None:
 def later(folder: Path, monkeypatch: pytest.MonkeyPatch, more: str = "") -> None:
     """Make this program a later one, with one migration more."""
     shutil.copytree(making.MIGRATIONS, folder / "migrations")
-    (folder / "migrations" / "versions" / "m0002_next.py").write_text(
-        NEXT.format(more=more), encoding="utf-8"
+    (folder / "migrations" / "versions" / "m9000_next.py").write_text(
+        NEXT.format(more=more, before=SCHEMA), encoding="utf-8"
     )
     monkeypatch.setattr(making, "MIGRATIONS", folder / "migrations")
     for module in (making, database):
-        monkeypatch.setattr(module, "SCHEMA", "0002")
+        monkeypatch.setattr(module, "SCHEMA", "9000")
 
 
 def test_records_with_data_are_brought_up_to_date(

@@ -25,7 +25,7 @@ from marram.errors import InputError
 from marram.records.canonical import canonical
 from marram.records.database import SCHEMA, Records
 from marram.records.entry import instant
-from marram.records.tables import Table
+from marram.records.tables import EXPORTED
 from marram.records.verifying import Verified, verified
 from marram.said import said
 
@@ -51,7 +51,7 @@ def exported(records: Records, folder: Path) -> list[Verified]:
     try:
         draft.mkdir()
         with records.reading() as connection:
-            tables = {one.name: _write_table(connection, one, draft) for one in Table.metadata.sorted_tables}
+            tables = {one.name: _write_table(connection, one, draft) for one in EXPORTED}
             _write_views(connection, draft)
         files = {
             path.relative_to(draft).as_posix(): sha256(path.read_bytes()).hexdigest()
@@ -98,7 +98,7 @@ def read_back(folder: Path, records: Records) -> list[Verified]:
                     "{name} holds something already. Read an export back into new records.", name=records.name
                 )
             )
-        for one in Table.metadata.sorted_tables:
+        for one in EXPORTED:
             rows = list(_read_table(one, folder))
             if rows:
                 connection.execute(insert(one), rows)
@@ -203,7 +203,7 @@ def _manifest(folder: Path) -> dict[str, Any]:
 
 def _faults(folder: Path, manifest: dict[str, Any]) -> Iterator[str]:
     """Yield what of an export is not as it was written."""
-    needed = {f"{one.name}.jsonl" for one in Table.metadata.sorted_tables}
+    needed = {f"{one.name}.jsonl" for one in EXPORTED}
     for name in sorted(needed | set(manifest["files"])):
         path = folder / name
         if not path.resolve().is_relative_to(folder.resolve()):

@@ -10,7 +10,8 @@ from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.entry import Entry, instant
 from marram.records.log import Log
-from marram.records.tables import LogEntry, Person, PersonalDetails, SealedPart
+from marram.records.searching import forget_words
+from marram.records.tables import LogEntry, OpenCase, OpenCasePage, Person, PersonalDetails, SealedPart
 from marram.said import said
 
 
@@ -70,6 +71,9 @@ def erase(records: Records, person: str, *, by: str | None = None, now: datetime
             .where(SealedPart.entry_id.in_(gone), SealedPart.content.is_not(None))
             .values(content=None, salt=None, erased_at=instant(moment))
         )
+        forget_words(connection, list(connection.scalars(gone)))
+        begun = select(OpenCase.id).where(OpenCase.player == person)
+        connection.execute(delete(OpenCasePage).where(OpenCasePage.case_id.in_(begun)))
     _overwrite(records)
     return parts.rowcount
 
@@ -80,4 +84,4 @@ def _overwrite(records: Records) -> None:
         if records.is_file:
             connection.execute(text("PRAGMA wal_checkpoint(TRUNCATE)"))
         else:
-            connection.execute(text("VACUUM personal_details, sealed_parts"))
+            connection.execute(text("VACUUM personal_details, sealed_parts, log_words, open_case_pages"))

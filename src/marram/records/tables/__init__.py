@@ -19,8 +19,13 @@ from marram.records.tables.event import (
 )
 from marram.records.tables.log import LogEntry, SealedPart
 from marram.records.tables.people import Person, PersonalDetails
+from marram.records.tables.working import MADE_ANEW, LogWords, OpenCase, OpenCasePage
+
+EXPORTED = tuple(one for one in Table.metadata.sorted_tables if not one.info.get(MADE_ANEW))
+"""The tables that an export holds."""
 
 __all__ = [
+    "EXPORTED",
     "Club",
     "Course",
     "Entrant",
@@ -29,8 +34,11 @@ __all__ = [
     "GroupMember",
     "HoleLocations",
     "LogEntry",
+    "LogWords",
     "MapVersion",
     "OfficialDuty",
+    "OpenCase",
+    "OpenCasePage",
     "Person",
     "PersonalDetails",
     "Round",
