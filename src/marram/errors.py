@@ -10,6 +10,7 @@ The tree::
         + DateNotCovered                   the date of play lies before the first edition covered
         + BadCourse                        a course map that cannot be used, with every fault found
         + BadPlace                         a place, hole or length that does not fit the course
+        + BadHandicap                      figures that no handicap can be worked out from
       x BookError                          a fault in marram's own encoding of the Rules
 
 Each message says what was wrong, where, and what to do about it. Missing facts and matters of
@@ -55,6 +56,10 @@ class BadCourse(InputError):
 
 class BadPlace(InputError):
     """A place, hole number or length that does not fit the course."""
+
+
+class BadHandicap(InputError):
+    """Figures that no handicap, differential or index can be worked out from."""
 
 
 class BookError(MarramError):

@@ -74,6 +74,16 @@ def commands(folder: Path) -> dict[str, list[str]]:
     course = str(COURSE)
     return {
         "incidents": ["incidents"],
+        "a Course Handicap": ["handicap", "course", "14.3", "--slope", "129", "--course-rating", "71", "--par", "72"],
+        "a Course Handicap of faults": ["handicap", "course", "-1", "--slope", "1", "--course-rating", "1", "--par", "x"],
+        "handicaps of a match": ["handicap", "playing", "6", "+2", "--course-handicaps", "--allowance", "90", "--match"],
+        "a handicap of a side": ["handicap", "playing", "6", "8", "--course-handicaps", "--format", "foursomes"],
+        "strokes by hole": ["handicap", "strokes", "4", "--stroke-indexes", "1,2,3,4,5,6,7,8,9"],
+        "strokes not to be read": ["handicap", "strokes", "4", "--stroke-indexes", "one"],
+        "a differential": ["handicap", "differential", "94", "--slope", "125", "--course-rating", "73", "--par", "72"],
+        "nine holes": ["handicap", "differential", "45", "--slope", "125", "--course-rating", "36", "--par", "36", "--holes", "9"],
+        "an index": ["handicap", "index", *["15.3"] * 20, "--low", "8.2"],
+        "an index of nothing": ["handicap", "index", "15.35"],
         "a search": ["incidents", "lost", "ball"],
         "nearly found": ["incidents", "lost", "zeppelin"],
         "facts": ["facts"],

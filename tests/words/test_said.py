@@ -22,6 +22,7 @@ WORDED = (
     "competition",
     "course",
     "desk",
+    "handicap",
     "paper",
     "relief",
     "services",

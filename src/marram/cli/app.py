@@ -10,6 +10,7 @@ import typer
 
 from marram.cli.course_app import course_app
 from marram.cli.exits import faults_as_exit_codes
+from marram.cli.handicap_app import handicap_app
 from marram.cli.records_app import records_app
 from marram.cli.relief_command import relief
 from marram.cli.shared_options import (
@@ -35,6 +36,7 @@ app = typer.Typer(
     no_args_is_help=True,
 )
 app.add_typer(course_app, name="course")
+app.add_typer(handicap_app, name="handicap")
 app.add_typer(records_app, name="records")
 
 

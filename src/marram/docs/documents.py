@@ -48,6 +48,28 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "handicap course": {
+        "course_handicap": "rounded; a plus one negative",
+        "unrounded": "exact, as a fraction: what an allowance is applied to",
+        "steps": "step by step: each with step (its key), values, result (exact, a fraction where no decimal holds it), citation and words",
+    },
+    "handicap playing": {
+        "allowance": "in per cent, of a side lowest handicap first",
+        "playing_handicaps": "of each player, or the one of the side: each with value and steps (as of `marram handicap course`)",
+        "strokes_received": "with `--match`, the strokes of each from the lowest: value and steps; else empty",
+    },
+    "handicap strokes": {
+        "playing_handicap": "a plus one negative",
+        "strokes": "on each hole, in the order of the stroke indexes; negative where strokes are given back",
+    },
+    "handicap differential": {
+        "differential": "in decimals; better than the Course Rating negative",
+        "steps": "as of `marram handicap course`",
+    },
+    "handicap index": {
+        "index": "as golfers write it, '+1.4' for a plus one",
+        "steps": "as of `marram handicap course`",
+    },
     "records verify": {
         "logs": "each with event, name, entries, receipt (number and first digits of the digest of the last entry) and "
         "broken: the first entry that is not as it was, with event, number and how; null where all is",

@@ -1,0 +1,34 @@
+"""Handicaps in words: numbers as golfers write them, and the steps of a calculation as sentences."""
+
+from fractions import Fraction
+
+from marram.handicap.checking import decimal
+from marram.handicap.worked import Step
+from marram.words.texts import text
+
+
+def number_words(value: Fraction | int | str) -> str:
+    """Return a number in decimals; cut after four, with ``…``, where it goes on."""
+    return value if isinstance(value, str) else decimal(Fraction(value))
+
+
+def handicap_words(value: Fraction | int, *, tenths: bool = False) -> str:
+    """Return a handicap as golfers write it: a plus one with its sign, ``tenths`` always with one decimal."""
+    written = decimal(abs(Fraction(value)))
+    if tenths and "." not in written:
+        written += ".0"
+    return f"+{written}" if value < 0 else written
+
+
+def citation_words(citation: str) -> str:
+    """Return a citation of the Rules of Handicapping in words: ``Rule 6.1a``, ``Appendix C``."""
+    if citation.isalpha():
+        return text("handicap.appendix", letter=citation)
+    return text("handicap.rule", number=citation)
+
+
+def step_words(step: Step) -> str:
+    """Return one step of a calculation as a sentence with its citation."""
+    values = {name: number_words(value) for name, value in step.values.items()}
+    sentence = text(f"handicap.step.{step.key}", **values, result=number_words(step.result))
+    return text("handicap.cited", sentence=sentence, citation=citation_words(step.citation))
