@@ -10,7 +10,7 @@ from marram.errors import BadHandicap, DateNotCovered
 from marram.handicap import RatedTee, course_handicap, handicap_index, playing_handicap
 from marram.handicap.adjusted_score import Ending, HolePlayed, Why, adjusted_gross_score
 from marram.handicap.allowances import Allowance, Format, allowance
-from marram.handicap.course_handicap import CourseHandicap
+from marram.handicap.course_handicaps import CourseHandicap
 from marram.handicap.differential import combine_nines, nine_hole_differential
 from marram.handicap.editions import Edition, edition_on
 from marram.handicap.scoring_record import Posted, revise

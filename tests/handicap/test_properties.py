@@ -7,11 +7,11 @@ from hypothesis import strategies as st
 
 from marram.handicap.allowances import Allowance
 from marram.handicap.arithmetic import to_tenth, to_whole
-from marram.handicap.course_handicap import CourseHandicap, course_handicap
+from marram.handicap.course_handicaps import CourseHandicap, course_handicap
 from marram.handicap.differential import score_differential
 from marram.handicap.index import USED, handicap_index
 from marram.handicap.matches import MatchMethod, match_strokes
-from marram.handicap.playing_handicap import playing_handicap, side_handicap
+from marram.handicap.playing_handicaps import playing_handicap, side_handicap
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.strokes import GivenBack, strokes_by_hole
 

@@ -10,7 +10,7 @@ import pytest
 from marram.errors import BadHandicap
 from marram.handicap.adjusted_score import Ending, HolePlayed, Why, adjusted_gross_score
 from marram.handicap.allowances import Allowance, Format, allowance, for_field
-from marram.handicap.course_handicap import CourseHandicap, Formula, course_handicap
+from marram.handicap.course_handicaps import CourseHandicap, Formula, course_handicap
 from marram.handicap.differential import (
     combine_nines,
     complete_round,
@@ -21,7 +21,7 @@ from marram.handicap.editions import Edition
 from marram.handicap.hole_scores import LengthUnit, maximum_hole_score, most_likely_score
 from marram.handicap.index import handicap_index
 from marram.handicap.matches import MatchMethod, differences, match_strokes
-from marram.handicap.playing_handicap import Basis, playing_handicap, side_handicap
+from marram.handicap.playing_handicaps import Basis, playing_handicap, side_handicap
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.scoring_record import Posted, revise
 from marram.handicap.strokes import strokes_by_hole

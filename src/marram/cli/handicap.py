@@ -9,12 +9,12 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.errors import BadHandicap
 from marram.handicap.allowances import Allowance, Format, allowance
 from marram.handicap.checking import Checking
-from marram.handicap.course_handicap import CourseHandicap, Formula, course_handicap
+from marram.handicap.course_handicaps import CourseHandicap, Formula, course_handicap
 from marram.handicap.differential import combine_nines, nine_hole_differential, score_differential
 from marram.handicap.editions import Edition
 from marram.handicap.index import handicap_index
 from marram.handicap.matches import MatchMethod, match_strokes
-from marram.handicap.playing_handicap import Basis, playing_handicap, side_handicap
+from marram.handicap.playing_handicaps import Basis, playing_handicap, side_handicap
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.strokes import GivenBack, strokes_by_hole
 from marram.handicap.worked import Step, Worked

@@ -12,12 +12,12 @@ from marram.lazy_names import on_first_use
 if TYPE_CHECKING:
     from marram.handicap.adjusted_score import HolePlayed, adjusted_gross_score
     from marram.handicap.allowances import Allowance, Format, allowance
-    from marram.handicap.course_handicap import CourseHandicap, course_handicap
+    from marram.handicap.course_handicaps import CourseHandicap, course_handicap
     from marram.handicap.differential import combine_nines, nine_hole_differential, score_differential
     from marram.handicap.hole_scores import maximum_hole_score, most_likely_score
     from marram.handicap.index import handicap_index
     from marram.handicap.matches import MatchMethod, match_strokes
-    from marram.handicap.playing_handicap import playing_handicap, side_handicap
+    from marram.handicap.playing_handicaps import playing_handicap, side_handicap
     from marram.handicap.rated_tee import RatedTee
     from marram.handicap.scoring_record import Posted, revise
     from marram.handicap.strokes import strokes_by_hole
@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
 _WHERE = {
     "Allowance": "allowances",
-    "CourseHandicap": "course_handicap",
+    "CourseHandicap": "course_handicaps",
     "Format": "allowances",
     "HolePlayed": "adjusted_score",
     "MatchMethod": "matches",
@@ -34,16 +34,16 @@ _WHERE = {
     "adjusted_gross_score": "adjusted_score",
     "allowance": "allowances",
     "combine_nines": "differential",
-    "course_handicap": "course_handicap",
+    "course_handicap": "course_handicaps",
     "handicap_index": "index",
     "match_strokes": "matches",
     "maximum_hole_score": "hole_scores",
     "most_likely_score": "hole_scores",
     "nine_hole_differential": "differential",
-    "playing_handicap": "playing_handicap",
+    "playing_handicap": "playing_handicaps",
     "revise": "scoring_record",
     "score_differential": "differential",
-    "side_handicap": "playing_handicap",
+    "side_handicap": "playing_handicaps",
     "strokes_by_hole": "strokes",
     "strokes_for_par": "tees_apart",
 }

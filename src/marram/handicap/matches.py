@@ -11,8 +11,8 @@ from fractions import Fraction
 from marram.errors import BadHandicap
 from marram.handicap.allowances import Allowance
 from marram.handicap.arithmetic import to_whole
-from marram.handicap.course_handicap import CourseHandicap
-from marram.handicap.playing_handicap import Basis, playing_handicap
+from marram.handicap.course_handicaps import CourseHandicap
+from marram.handicap.playing_handicaps import Basis, playing_handicap
 from marram.handicap.worked import Worked, step, worked
 from marram.said import said
 

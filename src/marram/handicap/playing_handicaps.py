@@ -7,7 +7,7 @@ from fractions import Fraction
 from marram.handicap.allowances import Allowance
 from marram.handicap.arithmetic import to_whole
 from marram.handicap.checking import Checking
-from marram.handicap.course_handicap import CourseHandicap
+from marram.handicap.course_handicaps import CourseHandicap
 from marram.handicap.worked import Step, Worked, step, worked
 from marram.said import said
 
