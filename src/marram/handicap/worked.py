@@ -42,13 +42,8 @@ class Worked:
 
     @property
     def whole(self) -> int:
-        """The number as a whole one.
-
-        Raises:
-            ValueError: it is not whole.
-        """
-        if self.value.denominator != 1:
-            raise ValueError(f"{self.value} is not a whole number.")
+        """The number as a whole one; only of one that was rounded to a whole number."""
+        assert self.value.denominator == 1, self.value
         return self.value.numerator
 
 
