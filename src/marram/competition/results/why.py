@@ -1,0 +1,219 @@
+"""Why a side has its place: every comparison with the side before it, up to the one that decided, down to the hole."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from marram.competition.results.board import LeaderBoard, Place
+from marram.competition.results.comparisons import Compared, Comparison
+from marram.competition.results.side_score import SideScore
+from marram.competition.results.ties import comparisons, figure
+from marram.errors import InputError, shown
+from marram.said import Said, said
+
+
+@dataclass(frozen=True, slots=True)
+class HoleBeside:
+    """A hole of both sides: what it counts for each."""
+
+    round: int
+    number: int
+    mine: int | None
+    theirs: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A comparison with the side before.
+
+    Attributes:
+        comparison: what was compared.
+        mine: the figure of the side asked about; ``None``: not known.
+        theirs: that of the side before it.
+        holes: the holes compared, where the figures differ.
+        words: the comparison in words.
+    """
+
+    comparison: Comparison
+    mine: Fraction | int | None
+    theirs: Fraction | int | None
+    holes: tuple[HoleBeside, ...]
+    words: Said
+
+    @property
+    def differs(self) -> bool:
+        """Whether it decided."""
+        return self.mine != self.theirs
+
+
+@dataclass(frozen=True, slots=True)
+class Why:
+    """Why a side has its place.
+
+    Attributes:
+        place: the side asked about.
+        before: the one before it; ``None`` for the first, and for who has no place.
+        steps: the comparisons in their order, the last one that which decided, where one did.
+        words: the answer in words.
+    """
+
+    place: Place
+    before: Place | None
+    steps: tuple[Step, ...]
+    words: Said
+
+    @property
+    def decided(self) -> Step | None:
+        """The comparison that decided; ``None`` where the place is shared, or there is nobody before."""
+        return self.steps[-1] if self.steps and self.steps[-1].differs else None
+
+
+def why(board: LeaderBoard, side: str) -> Why:
+    """Return why a side has its place; of sides that share a place each is compared with the one named before it.
+
+    Raises:
+        InputError: nobody of this name competes.
+    """
+    places = board.places
+    at = next((number for number, one in enumerate(places) if one.side == side), None)
+    if at is None:
+        raise InputError(said("{side} does not compete here; give a side of the board.", side=shown(side)))
+    mine = places[at]
+    if mine.out is not None:
+        return Why(mine, None, (), _out_words(mine))
+    if mine.place is None:
+        return Why(mine, None, (), said("{side} has not started.", side=side))
+    if at == 0:
+        return Why(mine, None, (), said("{side} leads: nobody is before.", side=side))
+    before = places[at - 1]
+    if before.standing is not mine.standing and mine.standing.value == "missed_cut":
+        return Why(mine, before, (), said("{side} missed the cut.", side=side))
+    steps = _steps(board, before, mine)
+    return Why(mine, before, steps, _words(mine, before, steps))
+
+
+def _steps(board: LeaderBoard, before: Place, mine: Place) -> tuple[Step, ...]:
+    terms = board.terms
+    totals = board.final or (
+        mine.score.complete_rounds == before.score.complete_rounds
+        and not (mine.left - before.left)
+        and mine.score.played == before.score.played
+    )
+    by = Compared.TOTAL if totals else Compared.AGAINST_LEVEL
+    values = (
+        (mine.score.total, before.score.total)
+        if totals
+        else (mine.score.against_level, before.score.against_level)
+    )
+    found = [_step(Comparison(by), *values, mine.score, before.score)]
+    if found[0].differs or not board.final:
+        return tuple(found)
+    first = board.places[0].score.rank(True) == mine.score.rank(True)
+    methods = terms.ties.first_place if first else terms.ties.other_places
+    for one in comparisons(mine.score, methods):
+        found.append(
+            _step(
+                one,
+                figure(terms, mine.score, one),
+                figure(terms, before.score, one),
+                mine.score,
+                before.score,
+            )
+        )
+        if found[-1].differs:
+            break
+    return tuple(found)
+
+
+def _step(
+    comparison: Comparison,
+    mine: Fraction | int | None,
+    theirs: Fraction | int | None,
+    my_score: SideScore,
+    their_score: SideScore,
+) -> Step:
+    holes = () if mine == theirs else _beside(comparison, my_score, their_score)
+    words = said(
+        "{what}: {mine} against {theirs}",
+        what=compared_words(comparison, my_score),
+        mine=in_figures(mine),
+        theirs=in_figures(theirs),
+    )
+    return Step(comparison, mine, theirs, holes, words)
+
+
+def _beside(comparison: Comparison, mine: SideScore, theirs: SideScore) -> tuple[HoleBeside, ...]:
+    """Return the holes compared that count differently for the two."""
+    if comparison.by in (Compared.HANDICAP, Compared.PLAY_OFF, Compared.LOT):
+        return ()
+    whole = comparison.by in (Compared.TOTAL, Compared.AGAINST_LEVEL)
+    rounds = mine.rounds if whole else mine.rounds[-1:]
+    found = []
+    for one in rounds:
+        other = next((its for its in theirs.rounds if its.round == one.round), None)
+        ends = (
+            slice(None)
+            if whole or comparison.by is Compared.LAST_ROUND
+            else slice(comparison.first, comparison.end)
+        )
+        for hole, value in list(zip(one.holes, one.values, strict=True))[ends]:
+            against = other.of_hole(hole.number) if other else None
+            if value != against:
+                found.append(HoleBeside(one.round, hole.number, value, against))
+    return tuple(found)
+
+
+def compared_words(comparison: Comparison, score: SideScore) -> Said:
+    """Return what is compared, in words."""
+    simple = {
+        Compared.TOTAL: said("the total"),
+        Compared.AGAINST_LEVEL: said("the score against par or target, on the holes played"),
+        Compared.LAST_ROUND: said("the last round"),
+        Compared.HANDICAP: said("the handicap"),
+        Compared.PLAY_OFF: said("the order in the play-off"),
+        Compared.LOT: said("the order by lot"),
+    }
+    if comparison.by in simple:
+        return simple[comparison.by]
+    holes = score.rounds[-1].holes
+    first, last = holes[comparison.first].number, holes[comparison.end - 1].number
+    if first == last:
+        return said("hole {hole}", hole=first)
+    return said("holes {first} to {last}", first=first, last=last)
+
+
+def in_figures(value: Fraction | int | None) -> str:
+    """Return a figure as it is written: whole, or whole with a fraction; ``?`` where it is not known."""
+    if value is None:
+        return "?"
+    exact = Fraction(value)
+    if exact.denominator == 1:
+        return str(exact.numerator)
+    whole, part = divmod(abs(exact.numerator), exact.denominator)
+    sign = "-" if exact < 0 else ""
+    return f"{sign}{whole} {part}/{exact.denominator}" if whole else f"{sign}{part}/{exact.denominator}"
+
+
+def _words(mine: Place, before: Place, steps: tuple[Step, ...]) -> Said:
+    last = steps[-1]
+    if not last.differs:
+        if mine.place == before.place:
+            return said(
+                "{side} shares place {place} with {other}.",
+                side=mine.side,
+                place=mine.place,
+                other=before.side,
+            )
+        return said("{side} comes after {other}.", side=mine.side, other=before.side)
+    return said("{side} comes after {other}: {words}.", side=mine.side, other=before.side, words=last.words)
+
+
+def _out_words(mine: Place) -> Said:
+    assert mine.out is not None
+    if mine.out.citation:
+        return said(
+            "{side} is out: {kind} (Rule {citation}).",
+            side=mine.side,
+            kind=mine.out.kind,
+            citation=mine.out.citation,
+        )
+    return said("{side} is out: {kind}.", side=mine.side, kind=mine.out.kind)
