@@ -1,0 +1,313 @@
+"""The state of a match, from what happened on its holes (Rule 3.2).
+
+A match is played over holes in the order of the round; tied after the last one it goes on from the hole where it began, with
+strokes on the same holes (Rules 3.2a(4) and 3.2c(2)), unless it may end in a tie.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import Enum
+from itertools import combinations
+
+from marram.competition.results.card import NO_SCORE, HoleScore
+from marram.errors import InputError, shown
+from marram.said import Said, said
+
+
+class HoleBy(Enum):
+    """How a hole was won without being holed out in fewer strokes."""
+
+    CONCEDED = "conceded"
+    PENALTY = "penalty"
+    """The other side lost it by the general penalty."""
+
+
+@dataclass(frozen=True, slots=True)
+class HolePlayed:
+    """A hole played out: gross strokes of each side, conceded strokes included; ``"-"`` where a side picked up."""
+
+    first: HoleScore
+    second: HoleScore
+
+
+@dataclass(frozen=True, slots=True)
+class HoleGiven:
+    """A hole that a side has without playing it out."""
+
+    winner: str
+    by: HoleBy
+
+
+@dataclass(frozen=True, slots=True)
+class HoleAgreedTied:
+    """A hole that the players agreed to call tied, after one of them had begun it (Rule 3.2a(2))."""
+
+
+@dataclass(frozen=True, slots=True)
+class MatchConceded:
+    """A side concedes the match (Rule 3.2b(1))."""
+
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
+class MatchDisqualified:
+    """A side is disqualified; the other one wins (Rule 3.2a(3))."""
+
+    side: str
+    citation: str
+
+
+@dataclass(frozen=True, slots=True)
+class HolesDeducted:
+    """The score is adjusted against a side: its holes are taken off, as for clubs (Rule 4.1b)."""
+
+    side: str
+    holes: int
+    citation: str = "4.1b"
+
+
+@dataclass(frozen=True, slots=True)
+class ResultAgreed:
+    """The result is reported as the Committee has laid down, and final (Rule 3.2a(5))."""
+
+
+MatchAct = (
+    HolePlayed | HoleGiven | HoleAgreedTied | MatchConceded | MatchDisqualified | HolesDeducted | ResultAgreed
+)
+"""What can happen in a match; each of the first three is the next hole."""
+
+
+class MatchStatus(Enum):
+    """How a match stands."""
+
+    ALL_SQUARE = "all_square"
+    UP = "up"
+    DORMIE = "dormie"
+    """The leader is as many holes up as are left; a word of the trade, not a term of the Rules."""
+    EXTENDED = "extended"
+    """Tied after its last hole, and going on hole by hole."""
+    TO_BE_SAID = "to_be_said"
+    """Tied after its last hole, and nobody has said whether it may end so."""
+    WON = "won"
+    TIED = "tied"
+
+
+@dataclass(frozen=True)
+class Match:
+    """A match.
+
+    Attributes:
+        first: a side.
+        second: the other.
+        holes: the numbers of its holes, in the order in which they are played; for two rounds each twice.
+        strokes: for each side the handicap strokes on each hole, by its number; as if each round were one of 18.
+        may_end_tied: whether it may; ``None``: the Terms of the Competition are not known.
+    """
+
+    first: str
+    second: str
+    holes: tuple[int, ...] = tuple(range(1, 19))
+    strokes: Mapping[str, Mapping[int, int]] = field(default_factory=dict)
+    may_end_tied: bool | None = None
+
+    def hole_at(self, place: int) -> int:
+        """Return the number of the hole at a place, from 0: after the last it goes on from where the match began."""
+        return self.holes[place % len(self.holes)]
+
+    def received(self, side: str, hole: int) -> int:
+        """Return the handicap strokes of a side on a hole."""
+        return self.strokes.get(side, {}).get(hole, 0)
+
+    def other(self, side: str) -> str:
+        """Return the opponent."""
+        return self.second if side == self.first else self.first
+
+
+@dataclass(frozen=True)
+class HoleResult:
+    """A hole of a match: its number, who won it (``None``: tied), and how the match stood after it (first side's lead)."""
+
+    hole: int
+    winner: str | None
+    up: int
+
+
+@dataclass(frozen=True)
+class MatchState:
+    """How a match stands.
+
+    Attributes:
+        status: how.
+        leader: who leads or has won; ``None``: nobody.
+        up: by how many holes.
+        left: how many holes are left of those laid down; 0 from the first extra hole on.
+        holes: the holes so far.
+        final: whether the result is final.
+        words: the state in words: ``2 up``, ``all square``, ``3 and 2``, ``1 up after 19 holes``.
+    """
+
+    status: MatchStatus
+    leader: str | None
+    up: int
+    left: int
+    holes: tuple[HoleResult, ...]
+    final: bool
+    words: Said
+
+    @property
+    def over(self) -> bool:
+        """Whether the match is over."""
+        return self.status in (MatchStatus.WON, MatchStatus.TIED)
+
+    @property
+    def winner(self) -> str | None:
+        """Who has won; ``None`` while it is open, or tied."""
+        return self.leader if self.status is MatchStatus.WON else None
+
+
+def match_state(match: Match, acts: Iterable[MatchAct]) -> MatchState:
+    """Return how a match stands after what happened, in its order.
+
+    Raises:
+        InputError: something does not fit: a hole after the match was over, a side that does not play in it.
+    """
+    holes: list[HoleResult] = []
+    up = 0
+    ended: tuple[str, Said] | None = None
+    final = False
+    for act in acts:
+        _check(match, act)
+        if isinstance(act, ResultAgreed):
+            final = True
+        elif isinstance(act, HolesDeducted):
+            up += act.holes if act.side == match.second else -act.holes
+        elif isinstance(act, MatchConceded | MatchDisqualified):
+            loser = act.by if isinstance(act, MatchConceded) else act.side
+            words = (
+                said("conceded")
+                if isinstance(act, MatchConceded)
+                else said("disqualified (Rule {citation})", citation=act.citation)
+            )
+            ended = match.other(loser), words
+        else:
+            if ended or _decided(match, up, len(holes)):
+                raise InputError(
+                    said(
+                        "The match was over after {holes} holes; nothing that happened on a hole can follow.",
+                        holes=len(holes),
+                    )
+                )
+            hole = match.hole_at(len(holes))
+            winner = _winner(match, act, hole)
+            up += 0 if winner is None else 1 if winner == match.first else -1
+            holes.append(HoleResult(hole, winner, up))
+    return _state(match, up, holes, ended, final)
+
+
+def _check(match: Match, act: MatchAct) -> None:
+    named = {
+        HoleGiven: "winner",
+        MatchConceded: "by",
+        MatchDisqualified: "side",
+        HolesDeducted: "side",
+    }.get(type(act))
+    side = getattr(act, named) if named else match.first
+    if side not in (match.first, match.second):
+        raise InputError(
+            said(
+                "{side} does not play in this match; give {first} or {second}.",
+                side=shown(side),
+                first=shown(match.first),
+                second=shown(match.second),
+            )
+        )
+
+
+def _winner(match: Match, act: HolePlayed | HoleGiven | HoleAgreedTied, hole: int) -> str | None:
+    if isinstance(act, HoleGiven):
+        return act.winner
+    if isinstance(act, HoleAgreedTied):
+        return None
+    net = []
+    for side, score in ((match.first, act.first), (match.second, act.second)):
+        if score is None or (score != NO_SCORE and score < 1):
+            raise InputError(
+                said(
+                    "Hole {hole}: {side} has no score. Give strokes, '-' for picked up, or say who has the hole.",
+                    hole=hole,
+                    side=shown(side),
+                )
+            )
+        net.append(None if score == NO_SCORE else score - match.received(side, hole))
+    first, second = net
+    if first is None and second is None:
+        raise InputError(
+            said("Hole {hole}: both picked up. Say who conceded, or that they agreed to a tie.", hole=hole)
+        )
+    if first == second:
+        return None
+    return match.first if second is None or (first is not None and first < second) else match.second
+
+
+def _decided(match: Match, up: int, played: int) -> bool:
+    left = len(match.holes) - played
+    if left > 0:
+        return abs(up) > left
+    return up != 0 or match.may_end_tied is True
+
+
+def _state(
+    match: Match, up: int, holes: Sequence[HoleResult], ended: tuple[str, Said] | None, final: bool
+) -> MatchState:
+    left = max(0, len(match.holes) - len(holes))
+    leader = match.first if up > 0 else match.second if up < 0 else None
+
+    def state(status: MatchStatus, words: Said, who: str | None = leader) -> MatchState:
+        return MatchState(status, who, abs(up), left, tuple(holes), final, words)
+
+    if ended is not None:
+        return state(MatchStatus.WON, ended[1], ended[0])
+    if up and _decided(match, up, len(holes)):
+        return state(MatchStatus.WON, _won(match, abs(up), left, len(holes)))
+    if up:
+        dormie = abs(up) == left
+        words = said("dormie {up}", up=abs(up)) if dormie else said("{up} up", up=abs(up))
+        return state(MatchStatus.DORMIE if dormie else MatchStatus.UP, words)
+    if left:
+        return state(MatchStatus.ALL_SQUARE, said("all square"))
+    if match.may_end_tied is None:
+        return state(
+            MatchStatus.TO_BE_SAID, said("all square after the last hole; may the match end in a tie?")
+        )
+    if match.may_end_tied:
+        return state(MatchStatus.TIED, said("tied"))
+    return state(MatchStatus.EXTENDED, said("all square after {holes} holes", holes=len(holes)))
+
+
+def _won(match: Match, up: int, left: int, played: int) -> Said:
+    if left:
+        return said("{up} and {left}", up=up, left=left)
+    if played > len(match.holes):
+        return said("{up} up after {holes} holes", up=up, holes=played)
+    return said("{up} up", up=up)
+
+
+def three_ball(
+    players: tuple[str, str, str], holes: tuple[int, ...] = tuple(range(1, 19))
+) -> tuple[Match, ...]:
+    """Return the three matches of Three-Ball: each player against each of the others (Rule 21.4a)."""
+    return tuple(Match(one, other, holes) for one, other in combinations(players, 2))
+
+
+def best_of(scores: Iterable[tuple[HoleScore, int]]) -> tuple[HoleScore, int]:
+    """Return the partners' score that counts for a side on a hole: the lowest net, with its strokes (Rule 23.2a).
+
+    Args:
+        scores: for each partner the gross score and the handicap strokes of the hole.
+    """
+    some = list(scores)
+    played: Iterator[tuple[int, int]] = (
+        (gross, received) for gross, received in some if isinstance(gross, int)
+    )
+    return min(played, key=lambda one: one[0] - one[1], default=(NO_SCORE, 0))
