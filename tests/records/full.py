@@ -1,6 +1,6 @@
 """Records with something in every table, all of it invented."""
 
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 
 from sqlalchemy import select
@@ -9,9 +9,12 @@ from marram.records import tables
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
 from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
+from marram.records.invitations import invite
 from marram.records.log import Log
 from marram.records.maps import take_over
 from marram.records.open_cases import begin, keep_page
+from marram.records.sign_ins import in_role, join, set_password
+from marram.records.whereabouts import report
 from tests.records.conftest import clock
 from tests.records.test_maps import made_folder
 
@@ -32,8 +35,8 @@ GIVEN = Given(
 )
 
 
-def fill(records: Records, folder: Path) -> str:
-    """Put something into every table; return the event."""
+def fill(records: Records, folder: Path, *, signed_in: bool = True) -> str:
+    """Put something into every table, but where nobody is to be signed in; return the event."""
     club = new_club(records, "Quillsand Links", "Europe/London")
     course = new_course(records, club, "Quillsand Links", "course.geojson")
     made_folder(folder)
@@ -63,7 +66,19 @@ def fill(records: Records, folder: Path) -> str:
     case = new_ident()
     begin(records, event, case, by=None, player=player, group=None)
     keep_page(records, case, new_ident(), "/ball?hole=7", "Where is the ball?")
+    if signed_in:
+        sign_in(records, event)
     return event
+
+
+def sign_in(records: Records, event: str) -> None:
+    """An invitation, somebody who joined by it, with a password, at a place."""
+    noon = datetime(2025, 6, 21, 12, tzinfo=UTC)
+    _, secret = invite(records, event, "referee", now=noon, expires_at=noon + timedelta(days=1), uses=2)
+    (person, _), *_ = in_role(records, event, "referee")
+    join(records, event, secret, person=person, name="", device="a phone", now=noon)
+    set_password(records, person, "$argon2id$invented", noon)
+    report(records, event, person, hole=7, words="beside the green", now=noon)
 
 
 def everything(records: Records) -> dict[str, list[tuple[object, ...]]]:

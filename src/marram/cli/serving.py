@@ -8,6 +8,7 @@ from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
+from marram.desk.reaching import LOOPBACK
 from marram.said import said
 from marram.services.event import read_event
 from marram.words.spoken import spoken
@@ -63,10 +64,14 @@ def serve_desk(
                 ),
             )
 
-    def say_where(errors: int) -> None:
+    def say_where(errors: int, link: str | None) -> None:
         print(text("cli.serve.at", address=f"http://{host}:{port}/"), flush=True)
         if errors:
             print(count_text("cli.serve.to_mend", errors), flush=True)
+        if link:
+            print(text("cli.serve.first_link", link=link), flush=True)
+        elif records is None and host not in LOOPBACK:
+            print(text("cli.serve.open_door"), file=sys.stderr, flush=True)
 
     signal.signal(signal.SIGINT, signal.default_int_handler)  # the server ends in its own order
     serve(

@@ -25,7 +25,7 @@ def serve(
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
     records: str | Path | None = None,
-    ready: Callable[[int], None] | None = None,
+    ready: Callable[[int, str | None], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -42,7 +42,8 @@ def serve(
         records: the records to work with, in place of course map and folder; ``event`` is then the name of an event
             in them.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
-            that must be mended at the desk before the map can be used.
+            that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
+            where the desk serves more than this machine and no chief referee is signed in.
 
     Raises:
         InputError: the map cannot be read at all, or the event cannot be used.
@@ -52,6 +53,7 @@ def serve(
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
+    link: str | None = None
     if records is None:
         assert not isinstance(event, str)
         app = create_app(
@@ -59,14 +61,24 @@ def serve(
         )
     else:
         from marram.desk.log.kept import keep_here  # noqa: PLC0415 - the same
+        from marram.desk.people.door import Door  # noqa: PLC0415 - the same
+        from marram.desk.reaching import reached_at, this_machine_alone  # noqa: PLC0415 - the same
         from marram.records.database import opened  # noqa: PLC0415 - the same
 
         kept = keep_here(opened(records), event if isinstance(event, str) else None)
+        door = None if this_machine_alone(host, hosts) else Door(kept.records, kept.event_id)
         app = create_app(
-            elevations=elevations, elevations_crs=elevations_crs, hosts=(host, *hosts), kept_here=kept
+            elevations=elevations,
+            elevations_crs=elevations_crs,
+            hosts=(host, *hosts),
+            kept_here=kept,
+            door=door,
+            reached_at=reached_at(host, port, hosts),
         )
+        first = door.first_link() if door else None
+        link = f"{app.state.reached_at}join/{first}" if first else None
     if ready is not None:
-        ready(errors_to_mend(app.state.maps))
+        ready(errors_to_mend(app.state.maps), link)
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from fastapi import FastAPI
+from fastapi import Depends, FastAPI
 
 from marram import __version__
 from marram.course import load
@@ -14,6 +14,9 @@ from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.course.mending import register_mending
 from marram.desk.log.kept import KeptHere
+from marram.desk.people.door import Door
+from marram.desk.people.doorkeeper import Doorkeeper, signed
+from marram.desk.people.routes import routes_of
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.assets import DESK, ROOMS, AsItLies, ForEver
 from marram.desk.shell.compressing import Compressing
@@ -33,6 +36,8 @@ def create_app(
     *,
     hosts: Sequence[str] = (),
     kept_here: KeptHere | None = None,
+    door: Door | None = None,
+    reached_at: str | None = None,
 ) -> FastAPI:
     """Return the application for one course.
 
@@ -45,6 +50,8 @@ def create_app(
         elevations_crs: their coordinate system, where they are not in degrees.
         hosts: names and addresses the desk is reached by, beside those of this machine; others are refused.
         kept_here: the records it works with, in place of course map, event and folder.
+        door: where people sign in; ``None``: whoever reaches the desk may do everything.
+        reached_at: the address others reach it by, ending in a slash, for links that let people join.
 
     Raises:
         BadCourse: the map cannot be used, and no versions are kept in which it could be mended.
@@ -53,8 +60,14 @@ def create_app(
     if course_path is None and kept_here is None:
         course_path, event, elevations = COURSE, event or EVENT, elevations or (GREENS,)
     app = FastAPI(
-        title="marram", version=__version__, docs_url=None, redoc_url=None, openapi_url="/api/openapi.json"
+        title="marram",
+        version=__version__,
+        docs_url=None,
+        redoc_url=None,
+        openapi_url="/api/openapi.json",
+        dependencies=[Depends(signed)],
     )
+    app.state.door, app.state.reached_at = door, reached_at
     kept, hole_days = _kept_by_day(course_path, maps, kept_here)
     course = load(course_path or COURSE) if kept is None else newest_usable(kept)
     app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))
@@ -72,11 +85,13 @@ def create_app(
             app.mount(f"/static/{room}", AsItLies(directory=folder), name=f"static-{room}")
             app.mount(f"/static/{{version}}/{room}", ForEver(room), name=f"kept-{room}")
     register(app)
+    app.add_middleware(Doorkeeper)
     app.add_middleware(Compressing)
     app.add_middleware(Guard, hosts=hosts)
     register_mending(app)
     for router in ROUTERS:
         app.include_router(router)
+    app.state.routes = routes_of(app)
     return app
 
 

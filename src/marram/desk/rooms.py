@@ -6,6 +6,7 @@ from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.log import log_pages, recording
+from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
@@ -27,6 +28,10 @@ ROUTERS: tuple[APIRouter, ...] = (
     marking.router,
     recording.router,
     log_pages.router,
+    joining.router,
+    signing_in.router,
+    people_page.router,
+    me.router,
 )
 """Every router of the desk."""
 

@@ -2,7 +2,8 @@
 
 ``manifest.json`` says what the export is, with a digest of every file and the receipt of every log. Each table is a file
 of JSON lines; what is bytes stands in a file of its own, byte for byte. Beside them stand, for people and
-spreadsheets, each course's newest map as GeoJSON and each log as CSV; these are not read back.
+spreadsheets, each course's newest map as GeoJSON and each log as CSV; these are not read back. What lets people in
+(invitations, sign-ins, passwords) is in no export: whoever reads one back invites anew.
 """
 
 import csv

@@ -11,7 +11,17 @@ from marram.records.database import Records
 from marram.records.entry import Entry, instant
 from marram.records.log import Log
 from marram.records.searching import forget_words
-from marram.records.tables import LogEntry, OpenCase, OpenCasePage, Person, PersonalDetails, SealedPart
+from marram.records.tables import (
+    LogEntry,
+    OpenCase,
+    OpenCasePage,
+    Password,
+    Person,
+    PersonalDetails,
+    SealedPart,
+    SignIn,
+    Whereabouts,
+)
 from marram.said import said
 
 
@@ -39,6 +49,8 @@ def named(records: Records, name: str) -> list[str]:
 def erase(records: Records, person: str, *, by: str | None = None, now: datetime | None = None) -> int:
     """Erase what is personal about somebody: the details, and all that was sealed beside entries that concern them.
 
+    With them go the person's sign-ins, password and last place: an erased person is signed in nowhere.
+
     The identifier stays, with all that rests on it; every log that names it says that this was done. Return how many
     sealed parts were erased. Copies made before (backups, exports) still hold what they held.
 
@@ -64,7 +76,8 @@ def erase(records: Records, person: str, *, by: str | None = None, now: datetime
             log.append(event, Entry("erasure", moment, ident, by=by, player=person))
     gone = select(LogEntry.id).where(LogEntry.player == person)
     with records.writing() as connection:
-        connection.execute(delete(PersonalDetails).where(PersonalDetails.person_id == person))
+        for table in (PersonalDetails, Password, SignIn, Whereabouts):
+            connection.execute(delete(table).where(table.person_id == person))
         connection.execute(update(Person).where(Person.id == person).values(erased_at=instant(moment)))
         parts = connection.execute(
             update(SealedPart)
@@ -84,4 +97,8 @@ def _overwrite(records: Records) -> None:
         if records.is_file:
             connection.execute(text("PRAGMA wal_checkpoint(TRUNCATE)"))
         else:
-            connection.execute(text("VACUUM personal_details, sealed_parts, log_words, open_case_pages"))
+            connection.execute(
+                text(
+                    "VACUUM personal_details, sealed_parts, log_words, open_case_pages, passwords, sign_ins, whereabouts"
+                )
+            )

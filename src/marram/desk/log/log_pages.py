@@ -8,6 +8,7 @@ from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import HTMLResponse
 
 from marram.desk.log.kept import KeptHere, kept_here
+from marram.desk.people.who import may_see
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
@@ -85,6 +86,7 @@ def entry(request: Request, number: int) -> HTMLResponse:
         notes=[
             (part.what, part.content.decode(errors="replace"))
             for part in parts
+            if may_see(request, "note")
             if part and part.media_type == "text/plain"
         ],
         erased=None in parts,

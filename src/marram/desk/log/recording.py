@@ -11,6 +11,7 @@ from pydantic import BaseModel
 
 from marram.desk.competition.conditions import COOKIE
 from marram.desk.log.kept import KeptHere, kept_here
+from marram.desk.people.who import may, who_asks
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import together
 from marram.desk.rulings.story_view import consult_story
@@ -55,14 +56,14 @@ class RecordForm:
 def record_form(request: Request, case: CaseAddress) -> RecordForm | None:
     """Return what the form needs; ``None`` where the desk keeps no records, or the case is one of the former Rules."""
     kept: KeptHere | None = request.app.state.kept_here
-    if kept is None or case.conditions.former:
+    if kept is None or case.conditions.former or not may(request, "POST /record"):
         return None
     return RecordForm(
         new_ident(),
         datetime.now(UTC).isoformat(timespec="seconds"),
         case.url("").removeprefix("?"),
         kept.groups_on(case.conditions.on),
-        kept.officials(),
+        kept.officials() if who_asks(request).person is None else [],
         request.cookies.get(OFFICIAL, ""),
     )
 
@@ -89,7 +90,7 @@ def record(request: Request, filled: Annotated[Recorded, Form()]) -> RedirectRes
     desk = workplace_on(request, address.conditions.on)
     round_ = kept.round_on(address.conditions.on)
     about = About(
-        by=filled.by or None,
+        by=who_asks(request).person or filled.by or None,
         player=filled.player or None,
         round=round_.id if round_ else None,
         note=filled.note,

@@ -15,14 +15,9 @@ from fastapi import HTTPException, Request
 from starlette.datastructures import Headers, MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from marram.desk.reaching import EVERY_ADDRESS, LOOPBACK
 from marram.desk.shell.errors import answer, failure
 from marram.words.texts import text
-
-LOOPBACK = frozenset({"localhost", "127.0.0.1", "::1"})
-"""The names of this machine, which always may be used."""
-
-EVERY_ADDRESS = frozenset({"0.0.0.0", "::"})  # noqa: S104 - compared, not bound
-"""Told to serve on these, the desk is reached by whatever address the machine has; an address is no name to rebind."""
 
 MOST_BYTES = 4_000_000
 """The largest body taken (own choice: edits of a whole course are about a tenth of it)."""

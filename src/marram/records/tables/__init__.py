@@ -19,10 +19,15 @@ from marram.records.tables.event import (
 )
 from marram.records.tables.log import LogEntry, SealedPart
 from marram.records.tables.people import Person, PersonalDetails
+from marram.records.tables.sign_in import OPENS_DOORS, Invitation, Password, SignIn, Whereabouts
 from marram.records.tables.working import MADE_ANEW, LogWords, OpenCase, OpenCasePage
 
-EXPORTED = tuple(one for one in Table.metadata.sorted_tables if not one.info.get(MADE_ANEW))
-"""The tables that an export holds."""
+EXPORTED = tuple(
+    one
+    for one in Table.metadata.sorted_tables
+    if not one.info.get(MADE_ANEW) and not one.info.get(OPENS_DOORS)
+)
+"""The tables that an export holds: neither what is made anew from others, nor what lets people in."""
 
 __all__ = [
     "EXPORTED",
@@ -33,17 +38,21 @@ __all__ = [
     "Group",
     "GroupMember",
     "HoleLocations",
+    "Invitation",
     "LogEntry",
     "LogWords",
     "MapVersion",
     "OfficialDuty",
     "OpenCase",
     "OpenCasePage",
+    "Password",
     "Person",
     "PersonalDetails",
     "Round",
     "SealedPart",
     "Side",
+    "SignIn",
     "Table",
     "Team",
+    "Whereabouts",
 ]

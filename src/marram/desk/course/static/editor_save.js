@@ -3,6 +3,7 @@
 import { busyWith } from "/static/shell/busy.js";
 import { text } from "/static/shell/words.js";
 import { button, find, refuse, say } from "./editor_words.js";
+import { signed } from "/static/shell/signed.js";
 
 export class Save {
   constructor(draft, map, on) {
@@ -114,6 +115,6 @@ export class Save {
 
 // The answer of the desk; its result is null when it is not the desk's own.
 async function post(body) {
-  const answer = await fetch("/api/map", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+  const answer = await fetch("/api/map", { method: "POST", headers: signed({ "Content-Type": "application/json" }), body: JSON.stringify(body) });
   return { status: answer.status, result: await answer.json().catch(() => null) };
 }

@@ -5,6 +5,7 @@ import { countText, text } from "/static/shell/words.js";
 import { answered, LookQueue } from "./holes_asking.js";
 import { HoleDraft } from "./holes_draft.js";
 import { GreenPicture } from "./holes_green.js";
+import { signed } from "/static/shell/signed.js";
 
 const find = (id) => document.getElementById(id);
 const page = find("setting");
@@ -235,7 +236,7 @@ async function save() {
   find("save").disabled = true;
   try {
     const saved = await answered(
-      fetch(address(`/api/holes/${day}`), { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) }),
+      fetch(address(`/api/holes/${day}`), { method: "POST", headers: signed({ "Content-Type": "application/json" }), body: JSON.stringify(body) }),
     );
     draft.forget();
     location.assign(address(`/holes/${day}`, { saved: saved.version.number }));

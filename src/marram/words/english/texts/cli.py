@@ -153,5 +153,7 @@ TEXTS: dict[str, str] = {
     "progress.points": "Reading points",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
+    "serve.first_link": "No chief referee is signed in. Open this link on the chief referee's device; it works once, for an hour:\n  {link}",
+    "serve.open_door": "Whoever reaches this desk may change everything: nobody signs in without records. Serve it with --records to have officials join.",
     "serve.to_mend.several": "The map cannot be used yet: the desk opens with {count} things to mend.",
 }

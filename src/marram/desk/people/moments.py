@@ -1,0 +1,11 @@
+"""Times of the records as people read them, on the clocks of the machine."""
+
+from datetime import datetime
+
+from marram.words.texts import short_day_words
+
+
+def moment(written: str) -> str:
+    """Return a time, ISO 8601 in UTC, as day and time."""
+    found = datetime.fromisoformat(written).astimezone()
+    return f"{short_day_words(found.date())}, {found:%H:%M}"

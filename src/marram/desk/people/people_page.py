@@ -1,0 +1,125 @@
+"""Who is signed in, ended from here; and links by which others join."""
+
+from datetime import timedelta
+from typing import Annotated, Literal
+
+import segno
+from fastapi import APIRouter, Form, Request, Response
+from fastapi.responses import RedirectResponse
+from pydantic import BaseModel, Field
+
+from marram.desk.people.answers import door_of, page
+from marram.desk.people.moments import moment
+from marram.desk.people.roles import CHIEF, INVITES, ROLES
+from marram.desk.people.who import who_asks
+from marram.desk.reaching import LOOPBACK
+from marram.errors import InputError
+from marram.records.invitations import invite, open_invitations, take_back
+from marram.records.people import names
+from marram.records.sign_ins import all_signed_in, end
+from marram.said import said
+from marram.words.texts import text
+
+router = APIRouter()
+
+MOST_USES = 500
+"""How many may join by one link at most (own choice): a field of players."""
+MOST_HOURS = 8 * 24
+
+
+class Inviting(BaseModel):
+    """The form as it was filled in."""
+
+    role: Literal["chief_referee", "referee", "committee", "scorer", "starter", "player"]
+    uses: int = Field(1, ge=1, le=MOST_USES)
+    hours: int = Field(12, ge=1, le=MOST_HOURS)
+
+
+class Named(BaseModel):
+    """The form that ends a sign-in, or takes an invitation back."""
+
+    id: str
+
+
+@router.get("/people")
+def people(request: Request) -> Response:
+    """Show who is signed in, and which links are open."""
+    return _page(request)
+
+
+@router.post("/people/invite")
+def invite_here(request: Request, filled: Annotated[Inviting, Form()]) -> Response:
+    """Make a link and show it, once, also as a QR code: its secret is kept nowhere."""
+    door, who = door_of(request), who_asks(request)
+    if filled.role not in INVITES[who.role]:
+        raise InputError(said("Only a chief referee invites a chief referee."))
+    now = door.clock()
+    _, secret = invite(
+        door.records,
+        door.event,
+        filled.role,
+        now=now,
+        expires_at=now + timedelta(hours=filled.hours),
+        uses=filled.uses,
+        by=who.person,
+    )
+    link = f"{_reached_at(request)}join/{secret}"
+    return _page(request, link=link, link_role=filled.role)
+
+
+@router.post("/people/take-back")
+def take_back_here(request: Request, filled: Annotated[Named, Form()]) -> Response:
+    """Take a link back: nobody joins by it any more; who did stays."""
+    door = door_of(request)
+    take_back(door.records, door.event, door.clock(), ident=filled.id)
+    return RedirectResponse("/people", 303)
+
+
+@router.post("/people/end")
+def end_here(request: Request, filled: Annotated[Named, Form()]) -> Response:
+    """End the sign-in of a device."""
+    door, who = door_of(request), who_asks(request)
+    ended = [one for one in all_signed_in(door.records, door.event, door.clock()) if one.id == filled.id]
+    if any(one.role == CHIEF for one in ended) and who.role != CHIEF:
+        raise InputError(said("Only a chief referee ends the sign-in of a chief referee."))
+    end(door.records, door.event, filled.id, door.clock())
+    return RedirectResponse("/people", 303)
+
+
+def _page(request: Request, link: str = "", link_role: str = "") -> Response:
+    door, who = door_of(request), who_asks(request)
+    now = door.clock()
+    signed_in = all_signed_in(door.records, door.event, now)
+    return page(
+        request,
+        "people.html",
+        title=text("people.people.title"),
+        signed_in=signed_in,
+        invitations=open_invitations(door.records, door.event, now),
+        known=names(door.records),
+        me=who,
+        roles=[one for one in ROLES if one in INVITES[who.role]],
+        may_end=lambda role: role != CHIEF or who.role == CHIEF,
+        moment=moment,
+        link=link,
+        link_role=link_role,
+        code=_code(link) if link else "",
+        only_here=request.url.hostname in LOOPBACK and bool(link) and _is_here(link),
+    )
+
+
+def _code(link: str) -> str:
+    """Return a link as a QR code (ISO/IEC 18004), black on white whatever the theme, as the address of a picture."""
+    return str(segno.make(link, error="m").svg_data_uri(scale=8, border=4, dark="#000", light="#fff"))
+
+
+def _reached_at(request: Request) -> str:
+    """Return the address others reach the desk by: as this device does, or as the desk was told where that is this machine."""
+    told: str | None = request.app.state.reached_at
+    if request.url.hostname in LOOPBACK and told:
+        return told
+    return str(request.base_url)
+
+
+def _is_here(link: str) -> bool:
+    return any(f"//{name}" in link or f"//[{name}]" in link for name in LOOPBACK)

@@ -1,0 +1,163 @@
+"""The one table of the desk: every room with its routes, who may use each, and where it stands at which hour.
+
+Plain data, checked on every request and written out as ``docs/rights.md``. A route that the desk serves and that is not
+here stops the desk from starting; a role that does not stand beside a route is refused. A new room, or a route more,
+is entered here and nowhere else.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from marram.desk.people.hours import AFTER, BEFORE, PLAY, SCORING
+from marram.desk.people.roles import EVERYBODY, LEADING, OFFICIALS, RULING, SIGNED_IN, Roles
+
+
+@dataclass(frozen=True)
+class Room:
+    """A room of the desk.
+
+    Attributes:
+        name: its name; what it is called stands under ``day.room.NAME`` of the texts.
+        rights: who may use each of its routes, by method and path as they are declared.
+        entry: the path of its first page; empty where it has no place in the navigation.
+        order: its place there by hour, the first first; an hour that is missing: after all that have one.
+    """
+
+    name: str
+    rights: Mapping[str, Roles]
+    entry: str = ""
+    order: Mapping[str, int] = field(default_factory=dict)
+
+    def for_role(self, role: str) -> bool:
+        """Whether somebody in this role finds the room in the navigation."""
+        return bool(self.entry) and role in self.rights.get(f"GET {self.entry}", frozenset())
+
+
+ROOMS: tuple[Room, ...] = (
+    Room(
+        "rulings",
+        {
+            "GET /": SIGNED_IN,
+            "GET /ball": SIGNED_IN,
+            "GET /what": SIGNED_IN,
+            "GET /case": SIGNED_IN,
+            "GET /together": SIGNED_IN,
+            "GET /may": SIGNED_IN,
+            "GET /settings": SIGNED_IN,
+            "POST /settings": SIGNED_IN,
+            "GET /api/course": SIGNED_IN,
+            "GET /api/course/{tag}/{part}": SIGNED_IN,
+            "GET /api/incidents": SIGNED_IN,
+            "GET /api/facts": SIGNED_IN,
+            "GET /api/area": SIGNED_IN,
+            "GET /api/rule": SIGNED_IN,
+            "POST /api/rule": SIGNED_IN,
+            "GET /api/relief": SIGNED_IN,
+            "GET /api/finding/model": SIGNED_IN,
+            "GET /api/finding/incidents": SIGNED_IN,
+            "GET /api/situation": SIGNED_IN,
+            "POST /api/situation": SIGNED_IN,
+            "GET /api/openapi.json": OFFICIALS,
+        },
+        entry="/",
+        order={PLAY: 1, SCORING: 3, BEFORE: 4, AFTER: 3},
+    ),
+    Room(
+        "log",
+        {
+            "GET /log": RULING | {"scorer"},
+            "GET /log/{number}": RULING | {"scorer"},
+            "POST /record": RULING,
+        },
+        entry="/log",
+        order={PLAY: 2, SCORING: 1, BEFORE: 5, AFTER: 1},
+    ),
+    Room(
+        "holes",
+        {
+            "GET /holes": OFFICIALS,
+            "GET /holes/{day}": OFFICIALS,
+            "POST /holes/{day}": LEADING,
+            "GET /holes/{day}/sheet": SIGNED_IN,
+            "GET /holes/{day}/sheet.{form}": SIGNED_IN,
+            "GET /api/holes/{day}": OFFICIALS,
+            "GET /api/holes/{day}/look": OFFICIALS,
+            "POST /api/holes/{day}": LEADING,
+        },
+        entry="/holes",
+        order={BEFORE: 1, PLAY: 5},
+    ),
+    Room(
+        "course",
+        {
+            "GET /map": RULING,
+            "POST /map": RULING,
+            "POST /map/restore": LEADING,
+            "POST /map/file": LEADING,
+            "GET /map/mend": LEADING,
+            "POST /map/mend": LEADING,
+            "GET /api/map": RULING,
+            "POST /api/map": RULING,
+            "GET /api/map/draft": LEADING,
+        },
+        entry="/map",
+        order={BEFORE: 2, PLAY: 4},
+    ),
+    Room(
+        "marking",
+        {
+            "GET /marking": RULING,
+            "GET /api/marking": RULING,
+            "GET /marking/sheet.pdf": RULING,
+        },
+        entry="/marking",
+        order={BEFORE: 3},
+    ),
+    Room(
+        "people",
+        {
+            "GET /people": LEADING,
+            "POST /people/invite": LEADING,
+            "POST /people/take-back": LEADING,
+            "POST /people/end": LEADING,
+        },
+        entry="/people",
+        order={BEFORE: 6, PLAY: 6, SCORING: 6, AFTER: 2},
+    ),
+    Room(
+        "me",
+        {
+            "GET /me": SIGNED_IN,
+            "POST /me/password": OFFICIALS,
+            "POST /me/end": SIGNED_IN,
+            "POST /sign-out": SIGNED_IN,
+            "GET /api/me": EVERYBODY,
+        },
+    ),
+    Room(
+        "door",
+        {
+            "GET /join/{secret}": EVERYBODY,
+            "POST /join/{secret}": EVERYBODY,
+            "GET /sign-in": EVERYBODY,
+            "POST /sign-in": EVERYBODY,
+            "GET /static": EVERYBODY,
+        },
+    ),
+)
+"""Every room. ``GET /static`` stands for styles, scripts and fonts, which hold nothing of anybody."""
+
+
+def rights_of(rooms: tuple[Room, ...] = ROOMS) -> dict[str, Roles]:
+    """Return who may use each route, of all rooms.
+
+    Raises:
+        ValueError: a route stands in two rooms.
+    """
+    found: dict[str, Roles] = {}
+    for room in rooms:
+        for route, roles in room.rights.items():
+            if route in found:
+                raise ValueError(f"{route} stands twice in {__name__}. Leave it in one room.")
+            found[route] = roles
+    return found

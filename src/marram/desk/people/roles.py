@@ -1,0 +1,42 @@
+"""The roles at an event, and what each may know of people. Plain data: this is the table, and there is no other."""
+
+CHIEF = "chief_referee"
+REFEREE = "referee"
+COMMITTEE = "committee"
+SCORER = "scorer"
+STARTER = "starter"
+PLAYER = "player"
+PUBLIC = "public"
+
+ROLES = (CHIEF, REFEREE, COMMITTEE, SCORER, STARTER, PLAYER, PUBLIC)
+"""Every role. ``public`` is whoever is not signed in."""
+
+Roles = frozenset[str]
+
+NOBODY: Roles = frozenset()
+LEADING: Roles = frozenset({CHIEF, COMMITTEE})
+"""They are responsible for the event: conditions, course, people."""
+RULING: Roles = LEADING | {REFEREE}
+"""They rule."""
+OFFICIALS: Roles = RULING | {SCORER, STARTER}
+SIGNED_IN: Roles = OFFICIALS | {PLAYER}
+EVERYBODY: Roles = SIGNED_IN | {PUBLIC}
+
+INVITES: dict[str, Roles] = {CHIEF: SIGNED_IN, COMMITTEE: SIGNED_IN - {CHIEF}}
+"""Whom a role may invite into which roles."""
+
+PERSONAL: dict[str, Roles] = {
+    "player_name": OFFICIALS,
+    "handicap_index": LEADING | {SCORER, STARTER},
+    "official_name": OFFICIALS,
+    "whereabouts": OFFICIALS,
+    "note": RULING,
+    "photograph": RULING,
+    "device": LEADING,
+}
+"""What is personal, and who sees it. A field that is not here is seen by nobody."""
+
+
+def sees(role: str, field: str) -> bool:
+    """Whether a role sees what is personal."""
+    return role in PERSONAL.get(field, NOBODY)
