@@ -18,7 +18,14 @@ from marram.desk.shell.back import within
 from marram.desk.shell.guard import HEADERS, MOST_BYTES
 from tests.desk.asking import TestClient
 
-SAMPLE = {"number": 1, "tag": "0", "part": "overview", "day": "2025-06-21", "form": "svg"}
+SAMPLE = {
+    "number": 1,
+    "tag": "0",
+    "part": "overview",
+    "day": "2025-06-21",
+    "form": "svg",
+    "secret": "nonsense",
+}
 ROUTES = [
     (method, route.path.format_map(SAMPLE))
     for router in ROUTERS for route in router.routes if isinstance(route, APIRoute)

@@ -13,6 +13,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.demo import COURSE, EVENT, GREENS
 from marram.desk.course.mending import register_mending
+from marram.desk.live.hub import Hub
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import Door
 from marram.desk.people.doorkeeper import Doorkeeper, signed
@@ -72,6 +73,7 @@ def create_app(
     course = load(course_path or COURSE) if kept is None else newest_usable(kept)
     app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))
     app.state.kept_here = kept_here
+    app.state.live = None if kept_here is None else Hub(kept_here)
     app.state.maps = kept
     app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)
     app.state.with_holes = with_holes()

@@ -4,7 +4,9 @@ from fastapi import APIRouter
 
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
+from marram.desk.day import now
 from marram.desk.holes import hole_locations, hole_sheet
+from marram.desk.live import stream
 from marram.desk.log import log_pages, recording
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
@@ -28,6 +30,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     marking.router,
     recording.router,
     log_pages.router,
+    now.router,
+    stream.router,
     joining.router,
     signing_in.router,
     people_page.router,

@@ -117,6 +117,12 @@ class Log:
                 wanted = wanted.where(column == value)
         return self._found(wanted.order_by(LogEntry.number))
 
+    def head(self, event: str) -> int:
+        """Return the number of the last entry of an event; 0 where there is none."""
+        with self.records.reading() as connection:
+            found = connection.execute(_HEAD, {"event": event}).first()
+        return found.number if found else 0
+
     def entry(self, id_: str) -> Kept | None:
         """Return the entry of this identifier, or ``None``."""
         found = self._found(select(*_KEPT).where(LogEntry.id == id_))

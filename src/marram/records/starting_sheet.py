@@ -61,6 +61,17 @@ def rounds(records: Records, event: str) -> list[Known]:
         return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
 
 
+def time_zone(records: Records, event: str) -> str | None:
+    """Return the IANA name of the zone that the clocks of an event's club show; ``None`` where it is not known."""
+    wanted = (
+        select(tables.Club.time_zone)
+        .join(tables.Event, tables.Event.club_id == tables.Club.id)
+        .where(tables.Event.id == event)
+    )
+    with records.reading() as connection:
+        return connection.scalar(wanted)
+
+
 def conditions(records: Records, event: str) -> dict[str, Any]:
     """Return the conditions of an event, as plain data.
 

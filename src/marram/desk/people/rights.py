@@ -35,6 +35,16 @@ class Room:
 
 ROOMS: tuple[Room, ...] = (
     Room(
+        "now",
+        {
+            "GET /now": EVERYBODY,
+            "POST /now/where": OFFICIALS,
+            "GET /api/live": OFFICIALS,
+        },
+        entry="/now",
+        order={BEFORE: 0, PLAY: 0, SCORING: 0, AFTER: 0},
+    ),
+    Room(
         "rulings",
         {
             "GET /": SIGNED_IN,

@@ -40,3 +40,12 @@ PERSONAL: dict[str, Roles] = {
 def sees(role: str, field: str) -> bool:
     """Whether a role sees what is personal."""
     return role in PERSONAL.get(field, NOBODY)
+
+
+HEARS: dict[str, Roles] = {"ruling": RULING | {SCORER}, "note": RULING, "erasure": LEADING}
+"""Who hears live of an entry of the log, by its kind. A kind that is not here is heard of by those who rule."""
+
+
+def hears(role: str, kind: str) -> bool:
+    """Whether a role hears live of entries of a kind."""
+    return role in HEARS.get(kind, RULING)

@@ -16,7 +16,7 @@ from starlette.types import Scope
 
 from marram.desk.shell.joined_modules import joined
 
-ROOMS = ("shell", "rulings", "course", "holes", "competition", "log", "people")
+ROOMS = ("shell", "rulings", "course", "holes", "competition", "log", "people", "day", "live")
 """The folders of the desk that hold templates, styles and scripts."""
 
 DESK = Path(__file__).parents[1]
@@ -30,6 +30,7 @@ SETS = {
         "shell/vendor/leaflet/leaflet.css",
         "shell/base.css",
         "shell/panel.css",
+        "day/rooms.css",
         "shell/map.css",
         "rulings/said.css",
         "shell/magnified.css",

@@ -4,6 +4,7 @@ from functools import cache
 
 from fastapi.templating import Jinja2Templates
 
+from marram.desk.day.navigation import navigation
 from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import DESK, ROOMS, asset
 from marram.desk.shell.signed_forms import SignedForms, signed_form
@@ -15,7 +16,13 @@ def templates() -> Jinja2Templates:
     """Return the page templates."""
     found = Jinja2Templates(directory=[DESK / room / "templates" for room in ROOMS])
     found.env.add_extension(SignedForms)
-    found.env.globals |= {"signed_form": signed_form, "may": may, "may_see": may_see, "who_asks": who_asks}
+    found.env.globals |= {
+        "signed_form": signed_form,
+        "may": may,
+        "may_see": may_see,
+        "who_asks": who_asks,
+        "navigation": navigation,
+    }
     found.env.globals |= WORDING
     found.env.globals["asset"] = asset
     found.env.finalize = in_their_language

@@ -12,7 +12,7 @@ branch_labels = None
 depends_on = None
 
 KNOWN_ROLE = "role IN ('chief_referee', 'referee', 'committee', 'scorer', 'starter', 'player')"
-CHANGING = ("log", "whereabouts")
+CHANGING = ("log", "open_cases", "whereabouts")
 """Tables whose changes others want to hear of at once."""
 
 

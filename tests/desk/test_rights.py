@@ -1,0 +1,170 @@
+"""Every route and every role: what the one table allows is answered, and nothing else is, however it is asked."""
+
+import re
+from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from fastapi import FastAPI
+from httpx import Response
+
+from marram.demo import COURSE, EVENT
+from marram.desk.app import create_app
+from marram.desk.log.kept import KeptHere, keep_here
+from marram.desk.people.door import COOKIE, Door
+from marram.desk.people.rights import ROOMS, rights_of
+from marram.desk.people.roles import CHIEF, PUBLIC, ROLES
+from marram.desk.people.routes import declared, routes_of
+from marram.records.invitations import invite
+from marram.records.making import made
+from marram.records.sign_ins import join
+from marram.services.keeping import start
+from tests.desk.asking import TestClient
+
+SAMPLE = {
+    "number": 1,
+    "tag": "0",
+    "part": "overview",
+    "day": "2025-06-21",
+    "form": "svg",
+    "secret": "nonsense",
+}
+RIGHTS = rights_of()
+CELLS = [
+    pytest.param(*route.split(" "), role, id=f"{route} {role}")
+    for route in RIGHTS if route != "GET /static"
+    for role in ROLES
+]  # fmt: skip
+SIGNATURE = re.compile(r'<meta name="csrf" content="(\w{64})">')
+
+
+@pytest.fixture(scope="module")
+def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
+    folder = tmp_path_factory.mktemp("rights")
+    with made(folder / "club.db") as records:
+        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
+        yield keep_here(records)
+
+
+@pytest.fixture(scope="module")
+def app(kept: KeptHere) -> FastAPI:
+    return create_app(
+        kept_here=kept, door=Door(kept.records, kept.event_id), reached_at="http://desk.example:8123/"
+    )
+
+
+def signed_in(app: FastAPI, kept: KeptHere, role: str, name: str = "") -> TestClient:
+    """A device signed in in a role; nobody for the public."""
+    client = TestClient(app, follow_redirects=False)
+    if role == PUBLIC:
+        return client
+    now = datetime.now(UTC)
+    _, secret = invite(kept.records, kept.event_id, role, now=now, expires_at=now + timedelta(hours=1))
+    who = "Fenwin Dulsey" if role == "player" else name or f"Invented {role}"
+    signed = join(kept.records, kept.event_id, secret, person=None, name=who, device="a test", now=now)
+    assert signed
+    client.cookies.set(COOKIE, signed)
+    return client
+
+
+@pytest.fixture(scope="module")
+def devices(app: FastAPI, kept: KeptHere) -> dict[str, TestClient]:
+    return {role: signed_in(app, kept, role) for role in ROLES}
+
+
+def test_the_table_holds_every_route_and_no_other(app: FastAPI) -> None:
+    """What the application serves and what the table names are the same; each room's entry is one of its routes."""
+    served = {f"{method} {path}" for method, path in declared(app)}
+
+    assert served == set(RIGHTS) - {"GET /static"}
+    assert [one.name for one in ROOMS if one.entry and f"GET {one.entry}" not in one.rights] == []
+    assert {role for roles in RIGHTS.values() for role in roles} <= set(ROLES)
+
+
+def test_a_route_that_is_in_no_room_stops_the_desk_from_starting(kept: KeptHere) -> None:
+    """The fault names the route and where to enter it."""
+    app = create_app(kept_here=kept)
+    app.add_api_route("/forgotten", lambda: "", methods=["GET", "POST"])
+    with pytest.raises(ValueError, match=r"GET /forgotten, POST /forgotten.*rights\.py"):
+        routes_of(app)
+
+
+@pytest.mark.parametrize(("method", "path", "role"), CELLS)
+def test_every_cell_of_the_table(devices: dict[str, TestClient], method: str, path: str, role: str) -> None:
+    """A role that stands beside a route passes the doorkeeper, and no other does.
+
+    What changes something is sent without the signature of a form: where the role is allowed, that is what it is
+    refused for, so that each cell is tried and nothing is changed.
+    """
+    asked = "HEAD" if path == "/api/live" else method  # the stream itself never ends
+    answer = devices[role].request(asked, path.format_map(SAMPLE))
+
+    assert _passed(answer, asked) is (role in RIGHTS[f"{method} {path}"])
+
+
+def _passed(answer: Response, method: str) -> bool:
+    """Whether the doorkeeper let something pass, whatever became of it then."""
+    status, text_ = answer.status_code, answer.text
+    if status == 303 and answer.headers["location"].startswith("/sign-in?next="):
+        return False
+    if status == 401:
+        return False
+    if status == 403 and (method == "HEAD" or "does not include this" in text_):
+        return False
+    assert method in {"GET", "HEAD"} or status in {403, 410, 413, 415}, (status, text_[:300])
+    return True
+
+
+def test_head_tells_no_more_than_get(devices: dict[str, TestClient]) -> None:
+    """Whoever may not get a page is told nothing of it by another method."""
+    assert devices[PUBLIC].head("/log").status_code == 303
+    assert devices["player"].head("/log").status_code == 403
+
+
+def test_what_is_not_signed_changes_nothing(devices: dict[str, TestClient]) -> None:
+    """Form and JSON, without the signature, with another device's, and with the right one."""
+    chief, other = devices[CHIEF], devices["committee"]
+    mine, theirs = (SIGNATURE.search(one.get("/people").text) for one in (chief, other))
+    assert mine
+    assert theirs
+    sent = {"role": "referee", "uses": "1", "hours": "1"}
+    for wrong in ("", theirs[1], mine[1][:-1], "\u2603"):
+        assert chief.post("/people/invite", data={**sent, "csrf": wrong}).status_code == 403
+        saving = chief.post(
+            "/api/map", json={}, headers={"X-CSRF-Token": wrong.encode("latin-1", "ignore").decode()}
+        )
+        assert saving.status_code == 403
+    assert chief.post("/api/map", json={"csrf": mine[1]}).status_code == 403
+
+    assert chief.post("/people/invite", data={**sent, "csrf": mine[1]}).status_code == 200
+    assert chief.post("/api/map", json={}, headers={"X-CSRF-Token": mine[1]}).status_code == 400
+
+
+def test_every_form_that_is_posted_is_signed(devices: dict[str, TestClient]) -> None:
+    """On every page with such a form, in whichever room."""
+    found = 0
+    for page in (
+        "/people",
+        "/me",
+        "/now",
+        "/settings",
+        "/map",
+        "/holes/2025-06-21",
+        "/marking",
+        "/?on=2025-06-21",
+    ):
+        text_ = devices[CHIEF].get(page).text
+        for form in re.findall(r'<form\b[^>]*method="post"[^>]*>(.{0,80})', text_, re.DOTALL):
+            found += 1
+            assert form.startswith('<input type="hidden" name="csrf" value="'), (page, form)
+
+    assert found > 6
+
+
+def test_who_sees_what_is_personal(devices: dict[str, TestClient]) -> None:
+    """Names of players on the first screen for officials; no name of anybody for the public and for players."""
+    player, official = "Fenwin Dulsey", "Ottiline Brackmere"
+    for role, device in devices.items():
+        page = device.get("/now").text
+        assert (player in page) is (role not in {PUBLIC, "player"}), role
+        assert official not in page or role not in {PUBLIC, "player"}
