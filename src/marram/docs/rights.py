@@ -25,7 +25,9 @@ def rights_page() -> str:
         parts.append(_table("route", room.rights))
     parts.append("## What is personal\n\nWho sees it; what is not in this list is seen by nobody.\n")
     parts.append(_table("what", PERSONAL))
-    parts.append("## What is told live\n\nEntries of the log by their kind; others are heard of by those who rule.\n")
+    parts.append(
+        "## What is told live\n\nEntries of the log by their kind; others are heard of by those who rule.\n"
+    )
     parts.append(_table("kind", HEARS))
     parts.append("## Who invites whom\n\nThe role that invites, and into which roles.\n")
     parts.append(_table("role", INVITES))

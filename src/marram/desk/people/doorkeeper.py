@@ -1,10 +1,9 @@
 """The doorkeeper: who asks, and whether the one table lets them. It stands before every route; what is not allowed is refused."""
 
-from typing import Annotated
 from urllib.parse import urlencode
 
 from anyio import to_thread
-from fastapi import Depends, HTTPException, Request
+from fastapi import HTTPException, Request
 from starlette.responses import RedirectResponse, Response
 from starlette.types import ASGIApp, Receive, Scope, Send
 
@@ -64,6 +63,10 @@ async def signed(request: Request) -> None:
     Raises:
         HTTPException: it does not, or it came to another route than the one that was asked about.
     """
+    form = request.method not in READING and not request.url.path.startswith("/api/")
+    sent = (
+        (await request.form()).get(SIGNED_BY) if form else None
+    )  # read whole, also where a route needs none of it
     if request.app.state.door is None:
         return
     declared = getattr(request.scope.get("route"), "path", None)
@@ -72,14 +75,8 @@ async def signed(request: Request) -> None:
         raise HTTPException(403, text("people.refused.route"))
     if request.method in READING:
         return
-    given = request.headers.get(SIGNED_BY_HEADER)
-    if given is None and not request.url.path.startswith("/api/"):
-        given = str((await request.form()).get(SIGNED_BY, ""))
-    if not who_asks(request).signed(given):
+    if not who_asks(request).signed(request.headers.get(SIGNED_BY_HEADER, sent)):
         raise HTTPException(403, text("people.refused.signature"))
-
-
-Signed = Annotated[None, Depends(signed)]
 
 
 def _refused(request: Request, who: Who) -> Response:
