@@ -6,6 +6,7 @@ where the version is a digest of all these files, so that a phone keeps what it 
 """
 
 import hashlib
+import re
 from functools import cache
 from pathlib import Path
 
@@ -37,9 +38,16 @@ SETS = {
         "shell/themes.css",
     ),
     "shell/first.js": ("shell/early.js", "shell/theme.js"),
-    "shell/libraries.js": ("shell/vendor/htmx/htmx.min.js", "shell/vendor/leaflet/leaflet.js"),
+    "shell/map_library.js": ("shell/vendor/leaflet/leaflet.js",),
+    "shell/page_library.js": ("shell/vendor/htmx/htmx.min.js",),
 }
 """What comes as one file, in this order; what they name lies beside the set itself."""
+
+REMARKS = {
+    ".css": re.compile(r"/\*.*?\*/|^[ \t]+", re.DOTALL | re.MULTILINE),
+    ".js": re.compile(r"^[ \t]*//.*\n", re.MULTILINE),
+}
+"""What only a reader of the source needs: in scripts, remarks with a line of their own. No text of ours looks like one."""
 
 
 def source(path: str) -> str:
@@ -67,10 +75,16 @@ def asset(path: str) -> str:
 def made(path: str) -> str | None:
     """Return a set, or a script with all its modules; ``None`` for a file that is sent as it lies here."""
     if path in SETS:
-        return "\n".join(source(one) for one in SETS[path])
+        return "\n".join(_sent_text(one) for one in SETS[path])
     if path.endswith(".js") and "/vendor/" not in path:
-        return joined(path, source)
+        return joined(path, _sent_text)
     return None
+
+
+def _sent_text(path: str) -> str:
+    """Return the text of ``ROOM/FILE`` without the remarks in it."""
+    remarks = REMARKS[path[path.rindex(".") :]]
+    return source(path) if "/vendor/" in path else remarks.sub("", source(path))
 
 
 class AsItLies(StaticFiles):

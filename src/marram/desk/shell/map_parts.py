@@ -20,8 +20,10 @@ FAR = 1.0
 """Metres an outline may be about off where the whole course is shown: a third of what a phone's point then covers."""
 FAR_PLACES = 6
 """Decimal places of degrees: 0.11 m."""
+HOLE = 0.1
+"""Metres an outline may be off where a hole is shown first: less than a phone's point around a ball (0.18 m)."""
 NEAR = 0.01
-"""Metres an outline may be off where a hole is shown: less than a phone's point at the closest view of an option."""
+"""Metres an outline of the whole may be off: less than a phone's point at the closest view of an option."""
 NEAR_PLACES = 7
 """Decimal places of degrees: 11 mm."""
 BESIDE = 80.0
@@ -59,11 +61,15 @@ class MapParts:
             return None
         around = hole.line.buffer(BESIDE)
         close = [ground.intersects(around) for _, ground in as_read(self.course, *DRAWN)]
-        return [near if one else far for near, far, one in zip(self._near, self._far, close, strict=True)]
+        return [fine if one else far for fine, far, one in zip(self._fine, self._far, close, strict=True)]
 
     @cached_property
     def _far(self) -> list[dict[str, Any]]:
         return self._drawn(FAR, FAR_PLACES)
+
+    @cached_property
+    def _fine(self) -> list[dict[str, Any]]:
+        return self._drawn(HOLE, FAR_PLACES)
 
     @cached_property
     def _near(self) -> list[dict[str, Any]]:

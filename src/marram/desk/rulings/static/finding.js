@@ -35,7 +35,7 @@ export async function find(field) {
   const held = await prepare();
   const list = document.getElementById("incidents");
   const words = field.value;
-  if (!held || !list?.dataset.choose || !/[a-z0-9]/i.test(words) || chosen()) return;
+  if (!held || !list?.dataset.choose || !/[a-z0-9]/i.test(words) || chosen() || list.matches(":active")) return;
   const local = list.dataset.local;
   const context = {
     words: list.dataset.context,
@@ -52,7 +52,7 @@ export async function find(field) {
   window.htmx?.process(list); // these links lead on within the page, as those of the desk do
 }
 
-// Whether an incident was tapped and its page is on the way: the list it stood in is left as it is.
+// Whether an incident was tapped and its page is on the way: the list it stood in, or that a finger is on, is left as it is.
 const chosen = () => document.getElementById("panel")?.getAttribute("aria-busy") === "true";
 
 function shown(near, incidents, words, sure, said) {

@@ -1,43 +1,43 @@
 // One tap, one answer. After a choice nothing is taken until the page it leads to stands there and had time to be
-// seen: a second tap of the same hand would fall on another question. That a tap was taken is shown at once; where the
-// desk is out of reach that is said, and the choice is kept and made again as soon as it can be.
+// seen: a second tap of the same hand would fall on another question. That a tap was taken is shown at once, and that
+// one was not; where the desk is out of reach that is said, and the choice is kept and made again as soon as it can be.
+
+import { otherStoodThere, watchList } from "./changed_list.js";
+import { controlAt, controlsNear, tellNotTaken } from "./not_taken.js";
 
 const SEEN = 350; // ms a new page stands there before a tap on it can be meant for it (own choice)
 const APART = 750; // ms: taps nearer to each other than this are one double tap (slowest seen: 700)
+const NEAR = 64; // CSS pixels: the second tap of one hand falls no farther from the first (own choice: a thumb's breadth)
 const CHOICES = ":is(#panel, #conditions) :is(a[href], button, summary, label)";
 const AGAIN = 2000; // ms until a choice that could not be sent is tried again; doubled each time
 const AGAIN_AT_MOST = 30_000;
 const SENT = "sent"; // what was chosen and where, until its page is there: a reload loses neither
-const LAST = "tapped"; // when the last choice was made, for the page that is loaded next
+const LAST = "tapped"; // when and where the last choice was made, for the page that is loaded next
 
 let waiting = false; // a choice is on its way
 let taken = null; // the control of the choice made last
-let meant = null; // whether the pointer went down on a page that stood there long enough
+let refused = null; // why the pointer that went down takes nothing; null where it does
+let down = {}; // where it went down
 let free = 0; // when the next tap is taken
+let freeHere = 0; // when one near the last is
 let kept = null; // makes a choice again that could not be sent
 let again = AGAIN;
 let timer = 0;
-let listed = { at: 0, links: "" }; // when the list of incidents changed last, and to what
-let pressed = false; // a finger is on that list
 let freed = 0; // what lets the page take taps again
 
 const panel = () => document.getElementById("panel");
 
 export function guardTaps() {
-  document.addEventListener("pointerdown", ({ target }) => {
-    pressed = inList(target);
-    meant = !waiting && Date.now() >= free && !(pressed && Date.now() < listed.at + SEEN);
+  document.addEventListener("pointerdown", (event) => {
+    refused = refusal(event);
+    down = { x: event.clientX, y: event.clientY };
+    if (refused) tellNotTaken(controlAt(panel(), CHOICES, event), refused);
   }, true);
-  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => setTimeout(() => (pressed = false)), true);
   document.addEventListener("click", (event) => tapped(event), true);
   const { body } = document;
   body.addEventListener("htmx:beforeRequest", (event) => {
     if (leadsOn(event)) sent(event);
     else if (waiting) event.preventDefault(); // a list of a page that is being left
-  });
-  // While a finger is on the list no other takes its place; and an entry that has just come there is not what was meant.
-  body.addEventListener("htmx:beforeSwap", (event) => {
-    if (pressed && event.detail.target.id === "incidents") event.detail.shouldSwap = false;
   });
   watchList();
   body.addEventListener("htmx:afterSwap", () => waiting && panel()?.classList.add("still"));
@@ -50,13 +50,30 @@ export function guardTaps() {
   }
   window.addEventListener("online", () => kept?.());
   sendKept();
-  const since = () => wait(Number(sessionStorage.getItem(LAST)) || 0);
+  const since = () => wait(lastTap());
   window.addEventListener("pageshow", (event) => event.persisted && since());
   since();
 }
 
 // Whether the pointer went down on a page that stood there long enough, and that waits for nothing.
-export const wasMeant = () => !waiting && (meant ?? Date.now() >= free);
+export const wasMeant = () => !waiting && !refused;
+
+// Why a pointer that goes down takes nothing: "again" for the second tap of one hand, which needs no words.
+function refusal(event) {
+  const { at, x, y } = lastTap();
+  const now = Date.now();
+  const again = at && now < at + APART && Math.hypot(event.clientX - x, event.clientY - y) < NEAR;
+  const changed = otherStoodThere(event);
+  const why = waiting ? "answering" : now < free ? "new" : changed ? "changed" : null;
+  if (again) return why || now < freeHere ? "again" : null;
+  return why;
+}
+
+// When and where a choice was last made by hand; none in a time that a clock set back has not reached.
+function lastTap() {
+  const last = JSON.parse(sessionStorage.getItem(LAST) ?? "{}");
+  return last.at <= Date.now() ? last : {};
+}
 
 // Whether a request of htmx leads to another page, rather than filling a list on this one.
 function leadsOn(event) {
@@ -74,7 +91,7 @@ function tapped(event) {
   }
   taken = choice;
   if (choice.matches("a[href], button:not([type=button])")) choice.classList.add("taken"); // seen at once, whatever the desk and the network do
-  if (byHand) sessionStorage.setItem(LAST, Date.now());
+  if (byHand) sessionStorage.setItem(LAST, JSON.stringify({ at: Date.now(), ...down }));
   else sessionStorage.removeItem(LAST);
 }
 
@@ -104,22 +121,25 @@ function arrived() {
   again = AGAIN;
   clearTimeout(timer);
   tell("");
-  wait(Number(sessionStorage.getItem(LAST)) || 0);
+  wait(lastTap());
 }
 
-// Leave a page alone until it had time to be seen, and until a double tap that began at `last` is over.
+// Leave a page alone until it had time to be seen, and what is near the last tap until a double tap would be over.
 function wait(last) {
   const now = Date.now();
-  free = last && last <= now ? Math.max(now + SEEN, last + APART) : 0;
-  panel()?.classList.toggle("still", free > now);
+  free = last.at ? now + SEEN : 0;
+  freeHere = last.at ? Math.max(free, last.at + APART) : 0;
   clearTimeout(freed);
-  if (free > now) freed = setTimeout(release, free - now);
-}
-
-function release() {
-  const left = free - Date.now();
-  if (left > 0) freed = setTimeout(release, left);
-  else if (!waiting) panel()?.classList.remove("still");
+  hold();
+  function hold() {
+    const [whole, here] = [free - Date.now(), freeHere - Date.now()];
+    if (whole > 0 || !waiting) panel()?.classList.toggle("still", whole > 0);
+    const near = here > 0 ? controlsNear(panel(), CHOICES, last, NEAR) : [];
+    for (const one of document.querySelectorAll(".held")) one.classList.toggle("held", near.includes(one));
+    for (const one of near) one.classList.add("held");
+    const next = whole > 0 ? whole : here;
+    if (next > 0) freed = setTimeout(hold, next);
+  }
 }
 
 // The desk answered with nothing to show: the page stands as it was, and the next tap is taken.
@@ -155,25 +175,6 @@ function sendKept() {
 }
 
 const here = () => `${location.pathname}${location.search}`;
-const inList = (target) => Boolean(target.closest?.("#incidents"));
-
-function watchList() {
-  const links = () => Array.from(document.querySelectorAll("#incidents a[href]"), (one) => one.pathname + one.search).join(" ");
-  listed.links = links();
-  new MutationObserver(() => {
-    const now = links();
-    if (now === listed.links) return;
-    listed = { at: document.getElementById("q") === document.activeElement ? Date.now() : 0, links: now };
-    if (listed.at) showNew();
-  }).observe(document.body, { childList: true, subtree: true });
-}
-
-// The list says itself that its entries are not taken yet.
-function showNew() {
-  const left = listed.at + SEEN - Date.now();
-  document.getElementById("incidents")?.classList.toggle("new", left > 0);
-  if (left > 0) setTimeout(showNew, left);
-}
 
 function forget() {
   clearTimeout(timer);
