@@ -7,7 +7,7 @@ corners, corners on another's edge, edges a few millimetres apart, lines that me
 from dataclasses import replace
 
 import shapely
-from shapely.geometry import LineString, Polygon, box
+from shapely.geometry import LineString, Point, Polygon, box
 
 from marram.course.model import Kind
 from marram.course.reading.shapes import strip
@@ -99,6 +99,11 @@ FEATURES = (
     feature(Kind.DROPPING_ZONE, square(50, -5, 2), "zone", serves=("B3",)),
     feature(Kind.OBSTRUCTION, square(70, 40, 4), "hut"),
     line(Kind.OBSTRUCTION, [(74, 40), (84, 40)], "wall of the hut"),
+    feature(Kind.INTEGRAL_OBJECT, square(170, -30, 2), "sleepers"),
+    line(Kind.BARRIER, [(180, 10), (200, 10)], "fence west", barrier="fence"),
+    line(Kind.BARRIER, [(200, 10), (200, 30)], "fence north", barrier="fence"),
+    feature(Kind.BARRIER, Point(210, 10), "gate", tags={"barrier": "gate"}),
+    feature(Kind.WETLAND, box(180, 50, 200, 70), "marsh", tags={"natural": "wetland"}),
     line(Kind.PATH, [(10, 100), (40, 110)], "track", highway="track"),
     feature(Kind.TREES, square(10, 30, 4), "trees"),
     feature(Kind.ROUGH, box(20, 12, 130, 16), "rough"),

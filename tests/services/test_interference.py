@@ -216,3 +216,23 @@ def test_a_no_play_zone_in_a_penalty_area_counts_there_too() -> None:
     assert ruled.asked.what == "no_play_zone"
     assert ruled.result.action is Action.TAKE_RELIEF
     assert {option.citation for option in ruled.result.relief} == {"17.1d(1)", "17.1d(2)", "17.1d(3)"}
+
+
+WALL = Feature(Kind.BARRIER, "wall", box(20.2, 40, 20.5, 60), tags={"barrier": "wall"})
+
+
+def test_a_wall_that_nobody_has_told_about_is_asked_about() -> None:
+    """A wall in the swing: what interferes is the question; as an obstruction it gives relief from it, as no other."""
+    where = course(WALL)
+    open_ = rule_at_place(where, asked(where, (20.0, 50.0), hand="right"))
+    assert open_.asked.what == "abnormal_course_condition"
+    assert not isinstance(open_.result, Ruling)
+    assert open_.result.fact == "in_the_way"
+
+    _, (option,) = drawn(where, (20.0, 50.0), hand="right", in_the_way="immovable_obstruction")
+    assert option.option.citation == "16.1b"
+    assert isinstance(option.answer, Drawn)
+    told = {"in_the_way": "boundary_or_integral_object", "last_stroke_from_penalty_area": "no"}
+    _, options = drawn(where, (20.0, 50.0), hand="right", **told)
+    assert options
+    assert not any(option.option.citation.startswith("16") for option in options)

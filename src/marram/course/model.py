@@ -30,12 +30,18 @@ class Kind(Enum):
     """An artificially surfaced path or road: an immovable obstruction."""
     OBSTRUCTION = "obstruction"
     """Any other immovable obstruction."""
+    BARRIER = "barrier"
+    """A wall, fence or the like of which nobody has said what it is for the Rules."""
+    INTEGRAL_OBJECT = "integral_object"
+    """Something artificial that the Committee has defined as part of the challenge: no free relief from it."""
     GROUND_UNDER_REPAIR = "ground_under_repair"
     TEMPORARY_WATER = "temporary_water"
     NO_PLAY_ZONE = "no_play_zone"
     DROPPING_ZONE = "dropping_zone"
     WATER = "water"
     """Water that is mapped without saying what it is for the Rules."""
+    WETLAND = "wetland"
+    """A marsh, swamp or the like of which nobody has said what it is for the Rules."""
     ROUGH = "rough"
     TREES = "trees"
     STAKE = "stake"
@@ -46,6 +52,10 @@ class Kind(Enum):
 
 ABNORMAL_COURSE_CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION)
 """The abnormal course conditions that a map holds (Definition; animal holes are too small and too short-lived for one)."""
+
+
+THINGS = (Kind.OBSTRUCTION, Kind.BARRIER, Kind.INTEGRAL_OBJECT)
+"""Artificial things that stand on the ground, which a map may draw as lines or points."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from enum import Enum
 
 from marram.course.fault import Fault, Severity
-from marram.course.model import Kind
+from marram.course.model import THINGS, Kind
 from marram.errors import did_you_mean
 from marram.said import said, sentences
 
@@ -52,6 +52,7 @@ OWN: dict[str, Kind] = {
         Kind.DROPPING_ZONE,
         Kind.OUT_OF_BOUNDS,
         Kind.OBSTRUCTION,
+        Kind.INTEGRAL_OBJECT,
         Kind.BOUNDARY,
         Kind.RED_PENALTY_AREA,
         Kind.YELLOW_PENALTY_AREA,
@@ -90,6 +91,7 @@ WATERS: dict[str, frozenset[str]] = {
     "natural": frozenset({"water", "bay", "strait", "coastline"}),
     "landuse": frozenset({"reservoir", "basin", "pond", "salt_pond"}),
     "waterway": OPEN_WATERCOURSES,
+    "barrier": frozenset({"ditch"}),
     "water": frozenset(
         {
             "basin",
@@ -110,10 +112,13 @@ WATERS: dict[str, frozenset[str]] = {
 }
 """Tags of open water, by their keys (OpenStreetMap's wiki, page "Water"): bodies of water and watercourses."""
 
-BODIES_OF_WATER = {key: values - {"coastline"} for key, values in WATERS.items() if key != "waterway"} | {
-    "waterway": frozenset({"riverbank", "dock"})
-}
+BODIES_OF_WATER = {
+    key: values - {"coastline"} for key, values in WATERS.items() if key not in {"waterway", "barrier"}
+} | {"waterway": frozenset({"riverbank", "dock"})}
 """Those of them that a closed line encloses."""
+
+NO_BARRIERS = frozenset({"no", "none", "entrance", "log", "debris"})
+"""Values of ``barrier=*`` of which nothing artificial stands there; a hedge grows, so it is read with the trees."""
 
 NO = frozenset({"no", "0", "false"})
 """Values of a tag that say no."""
@@ -125,13 +130,17 @@ AREA_KINDS = frozenset(Kind) - {
     Kind.PATH,
     Kind.WATER,
     Kind.OBSTRUCTION,
+    Kind.BARRIER,
+    Kind.INTEGRAL_OBJECT,
     Kind.TREES,
     Kind.STAKE,
     Kind.MARKING,
 }
 """Kinds that must be areas: a line cannot say which balls lie in them."""
 
-SCENERY = frozenset({Kind.ROUGH, Kind.TREES, Kind.WATER, Kind.PATH, Kind.OBSTRUCTION})
+SCENERY = frozenset(
+    {Kind.ROUGH, Kind.TREES, Kind.WATER, Kind.WETLAND, Kind.PATH, Kind.OBSTRUCTION, Kind.BARRIER}
+)
 """Kinds kept only where they touch the course when they come from tags that are not about golf."""
 
 
@@ -152,13 +161,19 @@ def meaning(tags: Mapping[str, str]) -> Kind | Role | None:
 def _scenery(tags: Mapping[str, str]) -> Kind | None:
     if _has(tags, WATERS):
         return None if _underground(tags) else Kind.WATER
-    if tags.get("natural") in {"wood", "tree_row", "tree"} or tags.get("landuse") == "forest":
+    if tags.get("natural") == "wetland":
+        return Kind.WETLAND
+    if (
+        tags.get("natural") in {"wood", "tree_row", "tree"}
+        or tags.get("landuse") == "forest"
+        or tags.get("barrier") == "hedge"
+    ):
         return Kind.TREES
     if "building" in tags:
         return Kind.OBSTRUCTION
     if "highway" in tags and tags.get("surface") not in UNSURFACED and tags.get("tunnel") is None:
         return Kind.PATH
-    return None
+    return Kind.BARRIER if tags.get("barrier", "no") not in NO_BARRIERS else None
 
 
 def _has(tags: Mapping[str, str], wanted: Mapping[str, frozenset[str]]) -> bool:
@@ -174,9 +189,11 @@ def _underground(tags: Mapping[str, str]) -> bool:
 def is_area(tags: Mapping[str, str]) -> bool:
     """Whether a closed line with these tags encloses an area, rather than being a road or line of play."""
     what = meaning(tags)
+    if what in THINGS and "barrier" in tags and "building" not in tags:
+        return tags.get("area") == "yes"  # a fence around a field is not the field
     return (
         what in AREA_KINDS
-        or what in {Role.COURSE, Kind.OBSTRUCTION}
+        or what in {Role.COURSE, Kind.OBSTRUCTION, Kind.INTEGRAL_OBJECT}
         or _has(tags, BODIES_OF_WATER)
         or tags.get("natural") == "wood"
         or tags.get("landuse") == "forest"

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from marram.relief.areas.unsettled_near import with_unsettled_told
 from marram.relief.constructions.back_on_the_line import back_on_the_line
 from marram.relief.constructions.free import free
 from marram.relief.constructions.lateral import lateral
@@ -29,7 +30,8 @@ def relief_areas(situation: Situation, options: Sequence[ReliefOption]) -> list[
         BadPlace: a place given does not lie where the option needs it.
     """
     situation = situation.with_usual_footprint()
-    return [_with_room(draw(situation, option)) for option in options]
+    answers = (_with_room(draw(situation, option)) for option in options)
+    return [_with_unsettled(answer, situation) for answer in answers]
 
 
 def draw(situation: Situation, option: ReliefOption) -> Answer:
@@ -69,6 +71,14 @@ _FREE_BY_REFERENCE: dict[Reference, Callable[[Situation, ReliefOption], Answer]]
     Reference.MAXIMUM_POINT: maximum_available,
     Reference.DROPPING_ZONE: dropping_zone,
 }
+
+
+def _with_unsettled(answer: Answer, situation: Situation) -> Answer:
+    if not isinstance(answer, Drawn):
+        return answer
+    return replace(
+        answer, areas=with_unsettled_told(answer.areas, situation.ground.lies, situation.every_condition)
+    )
 
 
 def _with_room(answer: Answer) -> Answer:

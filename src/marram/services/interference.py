@@ -24,6 +24,9 @@ NO_PLAY_ZONE = "no_play_zone"
 CONDITION = "abnormal_course_condition"
 STAND = "temporary_immovable_obstruction"
 
+WALL = "wall"
+"""Asked instead of an incident: walls and fences of which nobody has said what they are."""
+
 REACH = 3.0
 """Metres: no usual stance or swing reaches farther from the ball (a full swing with a driver reaches about 2.2 m)."""
 
@@ -46,7 +49,7 @@ class Interfering:
 def near_conditions(
     course: Course, hole_number: int, ball: XY, what: str | None, reach: float
 ) -> tuple[Feature, ...]:
-    """Return what an incident asks about near a ball, the nearest first: wrong greens, no play zones, or conditions.
+    """Return what is asked about near a ball, the nearest first: wrong greens, no play zones, walls, or conditions.
 
     Each stands for all that is joined with it, by its piece nearest to the ball.
     """
@@ -55,6 +58,16 @@ def near_conditions(
         greens = list(ground_of(course, hole_number).lies.within(at, reach, "wrong_greens"))
         greens.sort(key=lambda one: float(one.geometry.distance(at)))
         return tuple(green.holding(at) for green in greens)
+    if what == WALL:
+        at = Point(ball)
+        walls = [
+            one
+            for one in ground_of(course, hole_number).lies.within(at, reach, "unsettled")
+            if one.kind is Kind.BARRIER
+        ]
+        return tuple(
+            wall.holding(at) for wall in sorted(walls, key=lambda one: float(one.geometry.distance(at)))
+        )
     kinds = (Kind.NO_PLAY_ZONE,) if what == NO_PLAY_ZONE else ABNORMAL_COURSE_CONDITIONS
     return conditions_near(course, hole_number, ball, reach, kinds)
 

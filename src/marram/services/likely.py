@@ -52,6 +52,7 @@ BY_KIND: dict[Kind, tuple[str, ...]] = {
     Kind.NO_PLAY_ZONE: ("no_play_zone",),
     Kind.PATH: ("abnormal_course_condition",),
     Kind.OBSTRUCTION: ("abnormal_course_condition",),
+    Kind.BARRIER: ("abnormal_course_condition",),
     Kind.GROUND_UNDER_REPAIR: ("abnormal_course_condition",),
     Kind.TEMPORARY_WATER: ("abnormal_course_condition",),
     Kind.RED_PENALTY_AREA: ("ball_in_penalty_area",),

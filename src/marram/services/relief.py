@@ -19,9 +19,17 @@ from marram.relief.geometry.tolerance import BALL_RADIUS
 from marram.relief.place.dropping_zones import zones_serving
 from marram.relief.place.ground import ground_of
 from marram.relief.place.place_facts import XY
+from marram.rules.facts.relief import InTheWay, in_the_way
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.services.conditions_together import Together, left_at_once, relief_in_turn
-from marram.services.interference import STAND, in_line_of_sight, interfering, near_conditions, stroke_of
+from marram.services.interference import (
+    STAND,
+    WALL,
+    in_line_of_sight,
+    interfering,
+    near_conditions,
+    stroke_of,
+)
 from marram.services.lies import to_plane
 from marram.services.places import place_words
 from marram.services.rulings import Ruled
@@ -194,15 +202,19 @@ def condition_of(course: Course, ruled: Ruled) -> tuple[Feature | None, tuple[Fe
     assert ruled.lie.hole is not None
     hole = ruled.lie.hole.number
     ball = to_plane(course, asked.places.at["ball"])
-    near = near_conditions(course, hole, ball, asked.what, NEAR)
+    # Only where the official says that it is an obstruction is a wall of no told status one.
+    obstruction = ruled.known.get(in_the_way.name) == InTheWay.IMMOVABLE_OBSTRUCTION.value
+    sought = (asked.what, WALL) if obstruction else (asked.what,)
+    near = tuple(one for what in sought for one in near_conditions(course, hole, ball, what, NEAR))
     if asked.what == STAND:
         seen = in_line_of_sight(course, hole, ball, asked.conditions)
         near = (*near, *(one for one in seen if one not in near))
     chosen = [one for one in near if _is_piece(course, ruled, one)]
-    touched = near_conditions(course, hole, ball, asked.what, TOUCH)
+    touched = [one for what in sought for one in near_conditions(course, hole, ball, what, TOUCH)]
     met = [
         one.feature
-        for one in interfering(course, hole, ball, asked.what, conditions=asked.conditions, tall=asked.tall)
+        for what in sought
+        for one in interfering(course, hole, ball, what, conditions=asked.conditions, tall=asked.tall)
     ]
     for some in (chosen, touched, met, near):
         if len(some) == 1:

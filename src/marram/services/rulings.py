@@ -13,7 +13,7 @@ from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
 from marram.rules.result import Result
 from marram.services.conditions import Conditions
-from marram.services.interference import CONDITION, NO_PLAY_ZONE, WRONG_GREEN, interfering
+from marram.services.interference import CONDITION, NO_PLAY_ZONE, WALL, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
 from marram.services.places import Places
 from marram.words.sheet import Sheet, sheet
@@ -160,7 +160,13 @@ def _what_interferes(
         found = interfering(course, lie.hole.number, ball, what, conditions=asked.conditions, tall=asked.tall)
         if found:
             return what, found[0].facts
-    return None, {}
+    walls = (
+        ()
+        if in_penalty_area
+        else interfering(course, lie.hole.number, ball, WALL, conditions=asked.conditions, tall=asked.tall)
+    )
+    # What such a wall is for the Rules is left open, so that it is asked.
+    return (CONDITION, walls[0].facts) if walls else (None, {})
 
 
 def incident_here(place: PlaceFacts, *, in_condition: bool) -> str:

@@ -19,6 +19,9 @@ class Subject(Enum):
     BOUNDARY = "boundary"
     PENALTY_AREAS = "penalty_areas"
     WATER = "water"
+    WETLANDS = "wetlands"
+    BARRIERS = "barriers"
+    """Walls, fences and the like: that somebody has said what they are for the Rules."""
     STAKES = "stakes"
     DROPPING_ZONES = "dropping_zones"
     GROUND_UNDER_REPAIR = "ground_under_repair"
@@ -35,6 +38,8 @@ KINDS = {
     Subject.BOUNDARY: (Kind.BOUNDARY, Kind.OUT_OF_BOUNDS),
     Subject.PENALTY_AREAS: (Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA),
     Subject.WATER: (Kind.WATER,),
+    Subject.WETLANDS: (Kind.WETLAND,),
+    Subject.BARRIERS: (Kind.BARRIER,),
     Subject.DROPPING_ZONES: (Kind.DROPPING_ZONE,),
     Subject.GROUND_UNDER_REPAIR: (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER),
     Subject.PATHS: (Kind.PATH,),
@@ -62,6 +67,8 @@ CHECKS = {
     ),
     Subject.PENALTY_AREAS: ("penalty_area_colour", "penalty_area_line", "two_colours"),
     Subject.WATER: ("coast_backwards", "water_without_status"),
+    Subject.WETLANDS: ("wetland_without_status",),
+    Subject.BARRIERS: ("barrier_without_status",),
     Subject.STAKES: (
         *("stake_alone", "stake_colour", "stake_gap", "stake_of_no_edge", "stake_off_edge"),
         *("corner_without_stake", "string_blocked", "string_off_edge", "two_next_stakes"),

@@ -9,6 +9,7 @@ from marram.course.checks.latitude_first import check_latitude_first
 from marram.course.checks.refusing import OVERLAP, SPECIFIC, all_out_of_bounds, areas_outside
 from marram.course.checks.relief_checks import check_relief
 from marram.course.checks.stake_checks import check_stakes
+from marram.course.checks.unsettled_checks import check_unsettled
 from marram.course.checks.water_checks import check_water
 from marram.course.fault import Fault, FaultList
 from marram.course.feature_index import index_of
@@ -29,6 +30,7 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
         check_holes,
         _greens,
         check_water,
+        check_unsettled,
         _colours,
         _overlaps,
         all_out_of_bounds,

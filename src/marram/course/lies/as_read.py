@@ -7,12 +7,12 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.lies.coast import around, is_coastline
 from marram.course.lies.extents import extents
 from marram.course.lies.water import counts_as_penalty_area, unmarked_water
-from marram.course.model import Course, Feature, Kind
+from marram.course.model import THINGS, Course, Feature, Kind
 
 SEA_SHOWN = 300.0
 """Metres: how far beyond the rest of the map the sea is shown (own choice)."""
 
-LINES = (Kind.PATH, Kind.OBSTRUCTION)
+LINES = (Kind.PATH, *THINGS)
 """Kinds that a map may draw as lines without a width."""
 
 

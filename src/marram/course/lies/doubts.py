@@ -10,6 +10,7 @@ from marram.course.lies.decision import Answer
 from marram.course.lies.extents import assumed_width
 from marram.course.lies.regions import TEEING_AREA_OF_THE_DAY, Ground, HoleGround
 from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
+from marram.course.lies.unsettled import barrier_name, what_barrier, what_wetland
 from marram.course.lies.water import colour_of
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
@@ -51,8 +52,13 @@ class DoubtKind(Enum):
     PATH_WITHOUT_SURFACE = "path_without_surface"
     """The ball is on a path that may have no artificial surface and so be no obstruction."""
     PATH_WITHOUT_WIDTH = "path_without_width"
-    OBSTRUCTION_WITHOUT_SIZE = "obstruction_without_size"
     """A path is near of which the map knows only the middle."""
+    OBSTRUCTION_WITHOUT_SIZE = "obstruction_without_size"
+    """The same of an obstruction."""
+    BARRIER_WITHOUT_STATUS = "barrier_without_status"
+    """A wall or fence is near of which the map does not say what it is for the Rules."""
+    WETLAND_WITHOUT_STATUS = "wetland_without_status"
+    """The same of a wetland: the ball may be in a penalty area."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +99,7 @@ class Reading:
             *self._bounds(),
             *self._paths(),
             *self._obstructions(),
+            *self._unsettled(),
         )
 
     def _accuracy(self) -> Iterator[Doubt]:
@@ -234,6 +241,36 @@ class Reading:
                         width=width,
                     ),
                     thing,
+                )
+
+    def _unsettled(self) -> Iterator[Doubt]:
+        for area in self.ground.within(self.place, NEAR_PATH, "unsettled"):
+            if area.kind is Kind.BARRIER:
+                one = area.holding(self.place)
+                yield Doubt(
+                    DoubtKind.BARRIER_WITHOUT_STATUS,
+                    said(
+                        "a {barrier} is {away:.1f} m away: {what}",
+                        barrier=barrier_name(one),
+                        away=area.geometry.distance(self.place),
+                        what=what_barrier(one),
+                    ),
+                    one,
+                )
+        if self.answer.ground <= Ground.PENALTY_AREA_OF_TWO_COLOURS:
+            return
+        for area in self.ground.within(self.place, UNMAPPED_EDGE, "unsettled"):
+            if area.kind is Kind.WETLAND:
+                away = area.geometry.distance(self.place)
+                where = (
+                    said("a wetland is {away:.1f} m away", away=away)
+                    if away > TOUCH
+                    else said("the ball is in a wetland")
+                )
+                yield Doubt(
+                    DoubtKind.WETLAND_WITHOUT_STATUS,
+                    said("{where}: {what}", where=where, what=what_wetland()),
+                    area.holding(self.place),
                 )
 
 

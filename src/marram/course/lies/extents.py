@@ -7,7 +7,7 @@ import shapely
 from shapely.geometry import LineString
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.model import Feature, Kind
+from marram.course.model import THINGS, Feature, Kind
 from marram.course.reading.shapes import strip, width_of
 
 ASSUMED_WIDTHS: dict[str, float] = {
@@ -39,7 +39,7 @@ ASSUMED_WIDTHS: dict[str, float] = {
 """Metres: how wide a line is taken to be whose ``width`` the map does not know, by its ``waterway``, ``golf`` or
 ``highway`` (own choice, about what such things measure; every answer that rests on one says so)."""
 
-ASSUMED_WIDTH: dict[Kind, float] = {Kind.WATER: 2.0, Kind.PATH: 2.5, Kind.OBSTRUCTION: 0.3}
+ASSUMED_WIDTH: dict[Kind, float] = {Kind.WATER: 2.0, Kind.PATH: 2.5, **dict.fromkeys(THINGS, 0.3)}
 """Metres: the same for lines whose tags say no more than that they are water, a path or an obstruction such as a wall
 (own choice)."""
 
@@ -107,7 +107,7 @@ def extents(features: Iterable[Feature]) -> tuple[Extent, ...]:
 def _is_spot(feature: Feature) -> bool:
     """Whether a feature is a small obstruction mapped as a point; how large a building is nobody can tell from one."""
     tags = feature.tags
-    small = feature.kind is Kind.OBSTRUCTION and "building" not in tags and tags.get("golf") != "clubhouse"
+    small = feature.kind in THINGS and "building" not in tags and tags.get("golf") != "clubhouse"
     return small and feature.geometry.geom_type in {"Point", "MultiPoint"}
 
 

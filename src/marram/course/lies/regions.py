@@ -20,6 +20,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.lies.extents import extents
 from marram.course.lies.tolerance import TOUCH
 from marram.course.lies.united import UnitedArea, closed_up, one_by_one, unite
+from marram.course.lies.unsettled import unsettled
 from marram.course.lies.water import colour_of, unmarked_water
 from marram.course.model import ABNORMAL_COURSE_CONDITIONS, Course, Feature, Hole, Kind
 
@@ -100,6 +101,7 @@ class HoleGround:
         fairways: the fairways of the hole: those mapped as its own, else those its line of play runs over.
         conditions: paths, obstructions, ground under repair, temporary water and no play zones.
         water: water that is not marked.
+        unsettled: walls, fences and wetlands of which nobody has said what they are for the Rules.
         idle_tees: tees that belong to no hole.
         kept: indexes of these areas, made when first asked for.
     """
@@ -112,6 +114,7 @@ class HoleGround:
     fairways: tuple[UnitedArea, ...]
     conditions: tuple[UnitedArea, ...]
     water: tuple[UnitedArea, ...]
+    unsettled: tuple[UnitedArea, ...]
     idle_tees: tuple[UnitedArea, ...]
     kept: dict[str, Any] = field(default_factory=dict)
 
@@ -127,7 +130,7 @@ class HoleGround:
     def every(self) -> tuple[UnitedArea, ...]:
         """Every area that a ball can lie in or touch on the hole, but for fairways and what is out of bounds."""
         specific = (area for region in self.specific for area in region.areas)
-        return (*specific, *self.wrong_greens, *self.conditions)
+        return (*specific, *self.wrong_greens, *self.conditions, *self.unsettled)
 
     def joined_with(self, feature: Feature) -> tuple[Feature, ...]:
         """Return the features that are one area on the ground with a feature, itself among them."""
@@ -239,6 +242,7 @@ def _build(course: Course, hole: Hole) -> HoleGround:
         fairways=_fairways(shared.fairways, hole),
         conditions=shared.conditions,
         water=shared.water,
+        unsettled=unsettled(course),
         idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
     )
 

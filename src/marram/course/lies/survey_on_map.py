@@ -147,6 +147,16 @@ def _clear(
     return clear, keys
 
 
+_DOUBTFUL = {
+    Kind.PATH: NEAR_PATH,
+    Kind.OBSTRUCTION: NEAR_PATH,
+    Kind.BARRIER: NEAR_PATH,
+    Kind.WATER: UNMAPPED_EDGE,
+    Kind.WETLAND: UNMAPPED_EDGE,
+}
+"""How far from things of a kind more is told of a point than what it lies in, metres."""
+
+
 class _Shapes:
     """Everything on a hole that can change what is told of a point.
 
@@ -177,7 +187,7 @@ class _Shapes:
         if course.covered is not None:
             add(course.covered, -9)
         for number, united in enumerate(_areas(ground)):
-            doubtful = {Kind.PATH: NEAR_PATH, Kind.WATER: UNMAPPED_EDGE}.get(united.kind, 0.0)
+            doubtful = _DOUBTFUL.get(united.kind, 0.0)
             if any(one is united for one in ground.water):
                 doubtful = UNMAPPED_EDGE
             self._doubtful.setdefault(doubtful, []).append(united.geometry)
@@ -200,7 +210,16 @@ class _Shapes:
 def _areas(ground: HoleGround) -> list[UnitedArea]:
     specific = (area for region in ground.specific for area in region.areas)
     return list(
-        dict.fromkeys((*specific, *ground.wrong_greens, *ground.conditions, *ground.water, *ground.idle_tees))
+        dict.fromkeys(
+            (
+                *specific,
+                *ground.wrong_greens,
+                *ground.conditions,
+                *ground.water,
+                *ground.unsettled,
+                *ground.idle_tees,
+            )
+        )
     )
 
 

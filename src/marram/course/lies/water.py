@@ -5,6 +5,8 @@ lakes, ponds, rivers, ditches, open watercourses, also when dry. The Committee c
 (``penalty_area=no``: a basin that is an obstruction, a covered drain).
 """
 
+from collections.abc import Iterable
+
 import shapely
 from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
@@ -39,14 +41,23 @@ def colour_of(feature: Feature) -> Kind:
     return meaning(feature.tags) if meaning(feature.tags) in MARKED else Kind.RED_PENALTY_AREA  # type: ignore[return-value]
 
 
+def beyond_penalty_areas(course: Course, grounds: Iterable[Extent]) -> tuple[Extent, ...]:
+    """Return the parts of some grounds that lie in no penalty area, marked or not."""
+    areas = [piece.shape for piece in (*extents(course.of(*MARKED)), *unmarked_water(course))]
+    return _rests(grounds, areas)
+
+
+def _rests(grounds: Iterable[Extent], areas: list[BaseGeometry]) -> tuple[Extent, ...]:
+    tree = STRtree(areas)
+    rests = (_beyond(one, [areas[i] for i in tree.query(one.shape, "intersects")]) for one in grounds)
+    return tuple(rest for rest in rests if rest is not None)
+
+
 def _unmarked_water(course: Course) -> tuple[Extent, ...]:
     waters = [feature for feature in course.of(Kind.WATER) if counts_as_penalty_area(feature)]
     inland = extents(feature for feature in waters if not is_coastline(feature))
     every = (*inland, *seas(course, [feature for feature in waters if is_coastline(feature)]))
-    marked = [piece.shape for piece in extents(course.of(*MARKED))]
-    tree = STRtree(marked)
-    rests = (_beyond(piece, [marked[i] for i in tree.query(piece.shape, "intersects")]) for piece in every)
-    return tuple(rest for rest in rests if rest is not None)
+    return _rests(every, [piece.shape for piece in extents(course.of(*MARKED))])
 
 
 def _beyond(water: Extent, marked: list[BaseGeometry]) -> Extent | None:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from marram.course.fault import Fault, Severity
-from marram.course.mending import belongings, edges, figures, lines, numbers, places, shapes
+from marram.course.mending import belongings, edges, figures, lines, numbers, places, shapes, unsettled
 from marram.course.mending.courses import which_course, which_outline
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import Setting
@@ -58,6 +58,8 @@ MENDERS: Mapping[str, tuple[Mender, ...]] = {
     "penalty_area_colour": (figures.set_colour,),
     "coast_backwards": (edges.turn_coast,),
     "water_without_status": (figures.mark_water,),
+    "barrier_without_status": (unsettled.settle_barrier,),
+    "wetland_without_status": (unsettled.settle_wetland,),
 }
 """For each check the mendings, of which the first that has something to propose is shown."""
 

@@ -9,19 +9,22 @@ from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, P
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
-from marram.course.model import Feature, Kind
+from marram.course.model import THINGS, Feature, Kind
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.said import said
 
 PENALTY_AREAS = frozenset({Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA})
-HARMLESS = frozenset({Kind.ROUGH, Kind.TREES})
+HARMLESS = frozenset({Kind.ROUGH, Kind.TREES, Kind.WETLAND})
 """Kinds that decide no area of the course: a broken one is left out with a warning."""
 
 _HOLE_NUMBERS = re.compile(r"[1-9]\d?(\s*;\s*[1-9]\d?)*")
 _METRES = re.compile(r"(\d{1,3}(?:\.\d{1,6})?)\s*m?")
 WIDEST, WIDEST_WATER = 50.0, 500.0
 """Metres: no path, ditch or strip of ground drawn as a line is taken to be wider, and no waterway (own choice)."""
+
+THICKEST_WALL = 3.0
+"""Metres: something with ``barrier`` that is drawn as a thicker area is the ground it encloses, not itself (own choice)."""
 
 _PLACE = re.compile(r"(.*?)\s*\[\s*(\S+)\s+(\S+?)\s*\]")
 
@@ -69,6 +72,8 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
     _check_values(source, geometry, faults)
     if kind is Kind.BOUNDARY or is_area(tags):
         geometry = _closed(geometry)
+    elif kind in THINGS and "barrier" in tags:
+        geometry = _around(geometry)
     if invalid(geometry, source.ident, faults, harmless=kind in HARMLESS):
         return None
     width = width_of(tags)
@@ -85,7 +90,7 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
                 at=geometry,
             )
             kind = Kind.WATER
-        elif width is not None and kind in {Kind.PATH, Kind.WATER, Kind.OBSTRUCTION, *PENALTY_AREAS}:
+        elif width is not None and kind in {Kind.PATH, Kind.WATER, *THINGS, *PENALTY_AREAS}:
             middle, geometry = geometry, strip(geometry, width / 2)
         elif kind in AREA_KINDS and kind is not Kind.BOUNDARY:
             _refuse_line(source, kind, geometry, faults)
@@ -195,6 +200,16 @@ def _closed(geometry: BaseGeometry) -> BaseGeometry:
     if isinstance(geometry, LineString) and geometry.is_closed and len(geometry.coords) > 3:
         return Polygon(geometry)
     return geometry
+
+
+def _around(geometry: BaseGeometry) -> BaseGeometry:
+    """Return what stands around ground that a wall or fence encloses, where the ground was drawn; else as it is."""
+    areal = isinstance(geometry, Polygon | MultiPolygon) and geometry.is_valid
+    return (
+        shapely.boundary(geometry)
+        if areal and not shapely.buffer(geometry, -THICKEST_WALL / 2).is_empty
+        else geometry
+    )
 
 
 def _refuse_line(

@@ -47,6 +47,7 @@ DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.OUT_OF_BOUNDS, ("marram", "out_of_bounds")),
     Drawable(Kind.BOUNDARY, ("marram", "boundary")),
     Drawable(Kind.OBSTRUCTION, ("marram", "obstruction")),
+    Drawable(Kind.INTEGRAL_OBJECT, ("marram", "integral_object")),
     Drawable(Kind.BUNKER, ("golf", "bunker")),
     Drawable(Kind.PATH, ("golf", "cartpath")),
     Drawable(Kind.FAIRWAY, ("golf", "fairway")),

@@ -26,6 +26,9 @@ ACROSS = (
     Kind.RED_PENALTY_AREA,
     Kind.YELLOW_PENALTY_AREA,
     Kind.OBSTRUCTION,
+    Kind.BARRIER,
+    Kind.INTEGRAL_OBJECT,
+    Kind.WETLAND,
     Kind.TREES,
 )
 """What on a map is measured straight across or through: ditches and water, walls and sheds, trees."""

@@ -127,14 +127,14 @@ class Ground:
         return _outlined(one for region in regions if region is not None for one in region.areas)
 
     def outline(self, feature: Feature) -> Outline:
-        """Return the outline of a feature, or of the condition or wrong green that it is a piece of."""
+        """Return the outline of a feature, or of the condition, wrong green or wall that it is a piece of."""
         united = self._pieces.get(id(feature))
         return Outline(feature.geometry) if united is None else _outline(united)
 
     @cached_property
     def _pieces(self) -> dict[int, UnitedArea]:
         # The ground keeps the features alive, so their ids stay theirs.
-        areas = (*self.lies.conditions, *self.lies.wrong_greens)
+        areas = (*self.lies.conditions, *self.lies.wrong_greens, *self.lies.unsettled)
         return {id(feature): area for area in areas for feature in area.features}
 
     def area_at(self, place: XY, ball: float = 0.0) -> Area | None:

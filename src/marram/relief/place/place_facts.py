@@ -43,11 +43,14 @@ SPEAKING = (
     Kind.FAIRWAY,
     Kind.PATH,
     Kind.OBSTRUCTION,
+    Kind.INTEGRAL_OBJECT,
+    Kind.BARRIER,
     Kind.GROUND_UNDER_REPAIR,
     Kind.TEMPORARY_WATER,
     Kind.NO_PLAY_ZONE,
     Kind.DROPPING_ZONE,
     Kind.OUT_OF_BOUNDS,
+    Kind.WETLAND,
     Kind.TREES,
 )
 """What is worth saying of a place, in the order it is said."""
@@ -167,7 +170,7 @@ def about_area(doubt: Doubt) -> bool:
     """Whether a doubt leaves open which area of the course a ball lies in."""
     if doubt.stands or doubt.kind in LACKING:
         return False
-    return doubt.feature is None or doubt.feature.kind not in TOUCHABLE
+    return doubt.feature is None or doubt.feature.kind not in (*TOUCHABLE, Kind.BARRIER)
 
 
 def _touched(course: Course, hole_number: int, xy: XY) -> list[Feature]:

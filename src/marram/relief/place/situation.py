@@ -154,10 +154,11 @@ class Situation:
     @cached_property
     def conditions(self) -> tuple[Outline, ...]:
         """The outlines of what relief is taken from."""
-        return tuple(self._outline(one) for one in self._every_condition)
+        return tuple(self._outline(one) for one in self.every_condition)
 
     @property
-    def _every_condition(self) -> Sequence[Condition]:
+    def every_condition(self) -> Sequence[Condition]:
+        """What relief is taken from, each by itself."""
         if self.condition is None:
             return ()
         return [self.condition] if isinstance(self.condition, Condition) else self.condition
@@ -167,7 +168,7 @@ class Situation:
         """Whether each condition stands up: as said, else by the map; of an outline measured on the ground ``False``."""
         if self.stroke.tall is not None:
             return (self.stroke.tall,) * len(self.conditions)
-        return tuple(stands_up(one) if isinstance(one, Feature) else False for one in self._every_condition)
+        return tuple(stands_up(one) if isinstance(one, Feature) else False for one in self.every_condition)
 
     @cached_property
     def footprints(self) -> tuple[tuple[Footprint, tuple[Outline, ...]], ...]:

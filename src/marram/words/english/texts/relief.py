@@ -94,6 +94,8 @@ TEXTS: dict[str, str] = {
     "assumed.hardly_any_room": "There is hardly any room: the relief area is little more than the spot itself.",
     "assumed.stands_up": "By the map it stands up, so the whole swing counts.",
     "assumed.height_not_known": "The map does not say whether it stands up: it is taken as low, and only the low part of the swing counts. Say so if it stands up.",
+    "assumed.barrier_near": "A wall or fence is in or near the area, and the map does not say what it is: relief from it is free only where it is an immovable obstruction, not where it is a boundary object or an integral object.",
+    "assumed.wetland_in_area": "A wetland reaches into the area, and the map does not say what it is: where it is a penalty area, no ball may be dropped in it.",
     "assumed.usual_stance_and_swing": "A usual stance and swing are drawn; the player's own decide.",
     "assumed.play_straight_at_hole": "Play is taken to go straight at the hole.",
     "assumed.size_of_preferred_lie": "The notice sets how far from the spot the ball may be placed; the picture shows more than that.",
