@@ -7,7 +7,7 @@ from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.day import now
 from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.live import stream
-from marram.desk.log import log_pages, recording
+from marram.desk.log import beginning, log_pages, player_page, recording
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
@@ -28,6 +28,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     hole_locations.router,
     hole_sheet.router,
     marking.router,
+    beginning.router,
+    player_page.router,
     recording.router,
     log_pages.router,
     now.router,

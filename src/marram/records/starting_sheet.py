@@ -86,8 +86,14 @@ def conditions(records: Records, event: str) -> dict[str, Any]:
     return read
 
 
-def officials(records: Records, event: str) -> list[Known]:
-    """Return who officiates at an event, by name; who was erased is not among them."""
+def officials(records: Records, event: str, role: str | None = None) -> list[Known]:
+    """Return who officiates at an event, by name; who was erased is not among them.
+
+    Args:
+        records: where they are kept.
+        event: the event.
+        role: only those of this role.
+    """
     wanted = (
         select(tables.PersonalDetails.person_id, tables.PersonalDetails.name)
         .join(tables.OfficialDuty, tables.OfficialDuty.person_id == tables.PersonalDetails.person_id)
@@ -95,6 +101,8 @@ def officials(records: Records, event: str) -> list[Known]:
         .distinct()
         .order_by(tables.PersonalDetails.name)
     )
+    if role is not None:
+        wanted = wanted.where(tables.OfficialDuty.role == role)
     with records.reading() as connection:
         return [Known(row.person_id, row.name) for row in connection.execute(wanted)]
 

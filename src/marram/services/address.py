@@ -25,7 +25,12 @@ STROKES = {f"strokes_{number}": number for number in range(1, MOST_INCIDENTS + 1
 BY = {f"by_{number}": number for number in range(1, MOST_INCIDENTS + 1)}
 """Keys that say whose act an incident was, by its number."""
 
-OWN_KEYS = frozenset({"hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *BY, *INCIDENT_KEYS, *KEYS})
+BEGUN = "begun"
+"""The key of the identifier of a case that was begun for somebody, so that it is found again."""
+
+OWN_KEYS = frozenset(
+    {BEGUN, "hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *BY, *INCIDENT_KEYS, *KEYS}
+)
 """Keys of an address that are not facts."""
 
 BETWEEN = frozenset(fact.name for fact in FACTS_BETWEEN)
@@ -74,6 +79,7 @@ class Address:
         strokes: strokes made from an incident until the next, by its number, where they were told.
         by_another: the numbers of the incidents that were another player's act.
         said: the words that this incident was told in; what is read in them is no fact until it is confirmed.
+        begun: the identifier of the case, where it was begun for somebody; empty where it was not.
     """
 
     conditions: Conditions
@@ -91,6 +97,7 @@ class Address:
     strokes: dict[int, int] = field(default_factory=dict)
     by_another: frozenset[int] = frozenset()
     said: str = ""
+    begun: str = ""
 
     @property
     def incident(self) -> Incident | None:
@@ -114,6 +121,8 @@ class Address:
         pairs += [(f"by_{number}", ANOTHER_PLAYER) for number in sorted(self.by_another)]
         if self.ask:
             pairs.append(("ask", self.ask))
+        if self.begun:
+            pairs.append((BEGUN, self.begun))
         pairs += self.conditions.pairs()
         left_out = set(without)
         return [(key, value) for key, value in pairs if key not in left_out]

@@ -12,6 +12,7 @@ from marram.rules.incidents import incident
 from marram.rules.story.story import ANOTHER_PLAYER
 from marram.said import joined, said
 from marram.services.address import (
+    BEGUN,
     BETWEEN,
     BY,
     INCIDENT_KEYS,
@@ -30,6 +31,9 @@ LONGEST_STROKES = 3
 
 LONGEST_NUMBER = 4
 """Digits: a longer number is none of a hole or an incident."""
+
+IDENT = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
+"""A UUID in its written form."""
 
 NUMBERED = re.compile(rf"(\d{{1,{LONGEST_NUMBER}}})\.(.*)")
 
@@ -73,6 +77,14 @@ def read_address(
             said("hole: {hole} is not the number of a hole; give for example hole=7.", hole=shown(hole))
         )
     number = _number(own, kept, faults)
+    begun = own.get(BEGUN, "")
+    if begun and not IDENT.fullmatch(begun):
+        faults.append(
+            said(
+                "begun: {given} is no identifier of a case; leave it out, or begin one at /begin.",
+                given=shown(begun),
+            )
+        )
     strokes = _strokes(own, faults)
     by_another = _by_another(own, faults)
     what, ask = incident_now(own.get("what", "")) or None, own.get("ask") or None
@@ -99,6 +111,7 @@ def read_address(
         strokes,
         by_another,
         own.get("said", "")[:LONGEST_SAID],
+        own.get(BEGUN, ""),
     )
 
 

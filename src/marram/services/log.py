@@ -21,8 +21,10 @@ from marram.rules.story.story import StoryResult
 from marram.said import said
 from marram.services.case import Case
 from marram.services.case_file import read_case
+from marram.services.kinds.rulings import Instead
 from marram.services.made_with import made_with
 from marram.services.stories import rule_case
+from marram.words.sheet import Sheet
 from marram.words.story import story_sheet
 
 RULING = "ruling"
@@ -39,6 +41,7 @@ class About:
         round: the round.
         note: words of the official.
         otherwise: why it was ruled otherwise than computed, and how; empty where it was not.
+        instead: what was given then, as far as it counts.
         photographs: as :func:`marram.records.photographs.photograph` returns them.
         corrects: the entry it puts right.
     """
@@ -48,6 +51,7 @@ class About:
     round: str | None = None
     note: str = ""
     otherwise: str = ""
+    instead: Instead | None = None
     photographs: Sequence[Part] = ()
     corrects: str | None = None
 
@@ -103,10 +107,17 @@ def ruling_entry(
             "case": replace(case, made_with=made).document(),
             "outcome": outcome(result),
             "headline": words.headline if words else "",
-            **({"otherwise": True} if whom.otherwise.strip() else {}),
+            **({"otherwise": True} if whom.otherwise.strip() or whom.instead else {}),
+            **({"instead": as_plain(whom.instead)} if whom.instead else {}),
+            **({"rules": rules} if (rules := _rules(words)) else {}),
         },
         parts=tuple(parts),
     )
+
+
+def _rules(sheet: Sheet | None) -> list[str]:
+    """Return the numbers of the Rules a ruling rests on, each once, in their order."""
+    return [] if sheet is None else list(dict.fromkeys(one.citation for one in sheet.provisions))
 
 
 def outcome(result: StoryResult) -> dict[str, Any]:

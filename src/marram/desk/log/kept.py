@@ -11,6 +11,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
 from marram.errors import InputError
 from marram.records.database import Records
+from marram.records.entry import Entry, Kept
 from marram.records.group_commit import GroupCommit
 from marram.records.log import Log
 from marram.records.maps import HoleShelf, MapShelf
@@ -19,6 +20,7 @@ from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, of
 from marram.said import said
 from marram.services.event import Event
 from marram.services.keeping import kept_event
+from marram.services.kinds.registry import checked
 
 
 @dataclass(frozen=True)
@@ -63,6 +65,24 @@ class KeptHere:
         """Return the groups of a day, as they start."""
         found = self.round_on(day)
         return [] if found is None else groups(self.records, found.id)
+
+    def all_groups(self) -> list[GroupOfDay]:
+        """Return the groups of every round."""
+        return [
+            group for one in rounds(self.records, self.event_id) for group in groups(self.records, one.id)
+        ]
+
+    def add(self, entry: Entry) -> Kept:
+        """Add an entry to the log, where it is as its kind wants it; once this returns it is on the disk.
+
+        Raises:
+            InputError: it is not, or it cannot be kept; every fault is listed.
+        """
+        return self.shared.append(self.event_id, checked(entry))
+
+    def chiefs(self) -> list[Known]:
+        """Return the chief referees, by name."""
+        return officials(self.records, self.event_id, "chief_referee")
 
     def officials(self) -> list[Known]:
         """Return who officiates, by name."""

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from fastapi import APIRouter, HTTPException, Request
-from fastapi.responses import HTMLResponse
+from fastapi.responses import HTMLResponse, Response
 
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.who import may_see
@@ -53,6 +53,14 @@ class Shown:
         """What was ruled, in one line."""
         return str(self.entry.content.get("headline", ""))
 
+    @property
+    def instead(self) -> str:
+        """What was given in place of what was computed, as the form says it; empty where it was not said."""
+        given = self.entry.content.get("instead") or {}
+        words = [one for one in ("disqualified", "hole_lost") if given.get(one)]
+        strokes = given.get("penalty_strokes")
+        return words[0] if words else "" if strokes is None else str(strokes)
+
 
 @router.get("/log")
 def log(request: Request) -> HTMLResponse:
@@ -60,6 +68,18 @@ def log(request: Request) -> HTMLResponse:
     kept = kept_here(request)
     entries = _shown(kept, kept.log.entries(kept.event_id))
     return show(request, "log.html", None, title=text("log.title"), entries=entries[::-1])
+
+
+@router.get("/log/{number}/photograph/{place}")
+def one_photograph(request: Request, number: int, place: int) -> Response:
+    """Give a photograph of an entry, by its place among what is sealed beside it, from 0."""
+    kept = kept_here(request)
+    found = kept.log.numbered(kept.event_id, number) if 0 < number < 10**9 else None
+    parts = kept.log.parts(found.id) if found else []
+    part = parts[place] if 0 <= place < len(parts) else None
+    if part is None or part.what != "photograph":
+        raise HTTPException(404)
+    return Response(part.content, media_type=part.media_type, headers={"Cache-Control": "private, no-store"})
 
 
 @router.get("/log/{number}")
@@ -89,6 +109,7 @@ def entry(request: Request, number: int) -> HTMLResponse:
             if may_see(request, "note")
             if part and part.media_type == "text/plain"
         ],
+        photographs=[place for place, part in enumerate(parts) if part and part.what == "photograph"],
         erased=None in parts,
         again=_case_url(one.entry),
         before=before,

@@ -1,35 +1,45 @@
 """Recording a ruling: the form on its page, and what one tap does."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Annotated
 from urllib.parse import parse_qsl
 
-from fastapi import APIRouter, Form, Request
+from fastapi import APIRouter, Depends, Request
 from fastapi.responses import RedirectResponse
-from pydantic import BaseModel
+from pydantic import BaseModel, ValidationError
+from starlette.datastructures import UploadFile
+from starlette.exceptions import HTTPException
 
 from marram.desk.competition.conditions import COOKIE
+from marram.desk.log.begun import begun_here
+from marram.desk.log.here import OFFICIAL, now, person_here, remember, signed_in_here
 from marram.desk.log.kept import KeptHere, kept_here
-from marram.desk.people.who import may, who_asks
+from marram.desk.people.who import may
 from marram.desk.rulings.case_address import CaseAddress, read_address
-from marram.desk.rulings.story import together
+from marram.desk.rulings.chosen import Choice
+from marram.desk.rulings.story import OPTION_TAKEN, together
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.workplace import Workplace, workplace_on
 from marram.errors import InputError
 from marram.records.entry import new_ident
+from marram.records.open_cases import forget_pages
+from marram.records.photographs import photograph
 from marram.records.starting_sheet import GroupOfDay, Known
 from marram.rules.engine.request import fact_named
 from marram.said import said
 from marram.services.address_case import case_at
 from marram.services.case import Act, Case
+from marram.services.kinds.rulings import Instead
 from marram.services.log import About, ruling_entry
 
 router = APIRouter()
 
-OFFICIAL = "official"
-"""The cookie that remembers who used this device last, by identifier."""
-A_DAY = 24 * 3600
+INSTEAD = ("0", "1", "2", "3", "4", "hole_lost", "disqualified")
+"""What can be given in place of what was computed, as the form says it: penalty strokes, or a word."""
+MOST_PHOTOGRAPHS = 4
+"""Photographs of one entry at most (own choice)."""
 
 
 @dataclass(frozen=True)
@@ -41,8 +51,12 @@ class RecordForm:
         given_at: when the ruling was shown, ISO 8601 in UTC.
         case: the case, as its address holds it.
         groups: the groups of the day.
-        officials: who officiates.
-        by: who used this device last.
+        officials: who officiates; empty where somebody is signed in.
+        by: who used this device last, or has the case in hand.
+        player: the player the case was begun for.
+        for_player: the address of the page that is shown to the player.
+        options: what the player can have taken, where that was not told yet.
+        instead: what can be given in place of what was computed.
     """
 
     ident: str
@@ -51,20 +65,28 @@ class RecordForm:
     groups: list[GroupOfDay]
     officials: list[Known]
     by: str
+    player: str
+    for_player: str
+    options: Sequence[Choice] = ()
+    instead: Sequence[str] = INSTEAD
 
 
-def record_form(request: Request, case: CaseAddress) -> RecordForm | None:
+def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] = ()) -> RecordForm | None:
     """Return what the form needs; ``None`` where the desk keeps no records, or the case is one of the former Rules."""
     kept: KeptHere | None = request.app.state.kept_here
     if kept is None or case.conditions.former or not may(request, "POST /record"):
         return None
+    begun = begun_here(request, case)
     return RecordForm(
-        new_ident(),
-        datetime.now(UTC).isoformat(timespec="seconds"),
+        begun.case.id if begun and begun.case.is_open else new_ident(),
+        now().isoformat(timespec="seconds"),
         case.url("").removeprefix("?"),
         kept.groups_on(case.conditions.on),
-        kept.officials() if who_asks(request).person is None else [],
-        request.cookies.get(OFFICIAL, ""),
+        [] if signed_in_here(request) else kept.officials(),
+        (begun.case.by if begun else "") or person_here(request),
+        (begun.case.player if begun else "") or "",
+        case.url("/player"),
+        () if any(one.told for one in options) else options,
     )
 
 
@@ -76,33 +98,79 @@ class Recorded(BaseModel):
     case: str
     by: str = ""
     player: str = ""
+    option: str = ""
     note: str = ""
     otherwise: str = ""
+    instead: str = ""
     corrects: str = ""
+    as_given: bool = False
+    photographs: list[bytes] = []
+
+
+async def recorded(request: Request) -> Recorded:
+    """Read the form as it was sent; its photographs are read whole."""
+    async with request.form(max_files=MOST_PHOTOGRAPHS) as form:
+        words = {key: value for key, value in form.items() if isinstance(value, str)}
+        sent = [one for one in form.getlist("photographs") if isinstance(one, UploadFile)]
+        pictures = [content for one in sent if (content := await one.read())]
+    try:
+        return Recorded(**words, photographs=pictures)  # type: ignore[arg-type]
+    except ValidationError as error:
+        faults = [f"{one['loc'][0]}: {one['msg']}" for one in error.errors()]
+        raise HTTPException(422, "; ".join(faults)) from None
 
 
 @router.post("/record")
-def record(request: Request, filled: Annotated[Recorded, Form()]) -> RedirectResponse:
+def record(request: Request, filled: Annotated[Recorded, Depends(recorded)]) -> RedirectResponse:
     """Record a ruling, and show the entry. The same form sent twice makes one entry."""
     kept = kept_here(request)
     pairs = parse_qsl(filled.case, keep_blank_values=True)
     address = together(read_address(pairs, request.cookies.get(COOKIE, ""), kept.event))
+    if filled.option:
+        taken = {f"{OPTION_TAKEN}_{len(address.kept)}": filled.option}
+        fact_named(*taken).parse(filled.option)
+        address = replace(address, between={**address.between, **taken})
     desk = workplace_on(request, address.conditions.on)
     round_ = kept.round_on(address.conditions.on)
+    by = person_here(request) if signed_in_here(request) else filled.by
     about = About(
-        by=who_asks(request).person or filled.by or None,
+        by=by or None,
         player=filled.player or None,
         round=round_.id if round_ else None,
         note=filled.note,
         otherwise=filled.otherwise,
+        instead=_instead(filled),
+        photographs=[photograph(one, as_given=filled.as_given) for one in filled.photographs],
         corrects=_corrected(kept, filled.corrects),
     )
     entry = ruling_entry(_as_ruled(desk, address), filled.given_at, about, ident=filled.ident)
-    found = kept.shared.append(kept.event_id, entry)
+    found = kept.add(entry)
+    forget_pages(kept.records, found.id)
     answer = RedirectResponse(f"/log/{found.number}", 303)
-    if filled.by:
-        answer.set_cookie(OFFICIAL, filled.by, max_age=A_DAY, httponly=True, samesite="strict")
+    remember(answer, **{OFFICIAL: filled.by})
     return answer
+
+
+def _instead(filled: Recorded) -> Instead | None:
+    """Return what was given in place of what was computed; ``None`` where nothing was said of it.
+
+    Raises:
+        InputError: it is none of what can be given, or no reason stands beside it.
+    """
+    if not filled.instead:
+        return None
+    if filled.instead not in INSTEAD:
+        raise InputError(
+            said(
+                "{given} cannot be given instead; give one of {known}.",
+                given=filled.instead[:20],
+                known=", ".join(INSTEAD),
+            )
+        )
+    if not filled.otherwise.strip():
+        raise InputError(said("It was ruled otherwise than computed. Say why."))
+    strokes = int(filled.instead) if filled.instead.isdecimal() else None
+    return Instead(strokes, filled.instead == "disqualified", filled.instead == "hole_lost")
 
 
 def _as_ruled(desk: Workplace, address: CaseAddress) -> Case:

@@ -94,7 +94,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
         proposals=proposals(found),
-        choices=choices(case, case.number, [found.result] if found.result else []),
+        choices=(taken := choices(case, case.number, [found.result] if found.result else [])),
         from_tee=_from_tee(desk.course, found),
         not_offered=zones_not_offered(desk.course, found),
         rather_url=handed_over(case, sheet.rather) if sheet.rather else None,
@@ -109,7 +109,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         as_text=ruling_text(found, sheet, options, desk.event, desk.course.name),
         hole=found.hole,
         place=found.place,
-        record=record_form(request, case) if not case.kept and sheet.kind == "ruling" else None,
+        record=record_form(request, case, taken) if not case.kept and sheet.kind == "ruling" else None,
     )
 
 

@@ -22,12 +22,14 @@ class Choice:
         url: the address that tells it.
         told: whether it was told.
         remarkable: whether it is worth saying once told; what holds anyway is not.
+        token: the answer as an address gives it.
     """
 
     words: str
     url: str
     told: bool
     remarkable: bool = True
+    token: str = ""
 
 
 def choices(case: CaseAddress, number: int, results: Sequence[Result]) -> list[Choice]:
@@ -55,6 +57,7 @@ def choices(case: CaseAddress, number: int, results: Sequence[Result]) -> list[C
                 "/together", between={**whole.between, f"{OPTION_TAKEN}_{number}": one.value}, ask=None
             ),
             told == one.value,
+            token=one.value,
         )
         for one in can
     ]

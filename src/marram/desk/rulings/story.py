@@ -64,6 +64,7 @@ def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
         strokes_before=case.strokes_before,
         strokes={new[old]: made for old, made in case.strokes.items() if old in new},
         by_another=frozenset(new[old] for old in case.by_another if old in new),
+        begun=case.begun,
     )
 
 

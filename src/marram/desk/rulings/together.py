@@ -56,8 +56,8 @@ def all_together(request: Request) -> Response:
         strokes_words=strokes_words,
         whom=term,
         next_url=next_incident(case),
-        record=record_form(request, case) if view.sheet and view.sheet.kind == "ruling" else None,
-        choices=choices(case, len(view.parts), [view.result] if view.result else []),
+        choices=(taken := choices(case, len(view.parts), [view.result] if view.result else [])),
+        record=record_form(request, case, taken) if view.sheet and view.sheet.kind == "ruling" else None,
         told={part.number: told_of_act(case, part.number) for part in view.parts},
         before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),
     )

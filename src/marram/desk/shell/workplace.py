@@ -19,6 +19,7 @@ from marram.course.model import Course, Hole
 from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.course.versions.map_versions import MapVersions, Version
 from marram.desk.competition.conditions import COOKIE
+from marram.desk.log.begun import begun_here, keep_begun
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import choosing, other_incidents
 from marram.desk.shell.back import back_of, keep_back, to_a_case
@@ -208,6 +209,7 @@ def show(
         map_state = {**map_state, "course": desk.map_addresses(map_state["hole"], case.conditions.on)}
     here = request.url.path + (f"?{request.url.query}" if request.url.query else "")
     back = back_of(request)
+    begun = begun_here(request, case)
     answer = templates().TemplateResponse(
         request,
         template,
@@ -227,9 +229,12 @@ def show(
             "status": status,
             "others": other_incidents(case) if case else (),
             "choosing": choosing,
+            "begun": begun,
+            "keeps_log": request.app.state.kept_here is not None,
             **context,
         },
         status_code=status,
     )
     keep_back(request, answer)
+    keep_begun(request, case, begun, str(context.get("title", "")), answer)
     return answer

@@ -12,9 +12,9 @@ from marram.errors import InputError, did_you_mean, shown
 from marram.records.canonical import canonical
 from marram.records.entry import Entry, Kept
 from marram.said import said, sentences
+from marram.schema import read_into
 from marram.services import kinds as folder
 from marram.services.kinds.kind import Kind, is_ident
-from marram.schema import read_into
 
 
 @cache
@@ -92,7 +92,9 @@ def content_of(entry: Kept) -> Any:
 def _read(kind: Kind, content: dict[str, Any], where: str, faults: list[str]) -> Any:
     if kind.content is None:
         if content:
-            faults.append(said("{where}: give no content; it holds {keys}.", where=where, keys=", ".join(content)))
+            faults.append(
+                said("{where}: give no content; it holds {keys}.", where=where, keys=", ".join(content))
+            )
         return None
     found = read_into(kind.content, content, where, faults)
     if found is None:
@@ -102,7 +104,9 @@ def _read(kind: Kind, content: dict[str, Any], where: str, faults: list[str]) ->
         assert key in known, key
         value = getattr(found, key)
         if value is not None and not is_ident(value):
-            faults.append(said("{where}: {key} is {given}; give a UUID.", where=where, key=key, given=shown(value)))
+            faults.append(
+                said("{where}: {key} is {given}; give a UUID.", where=where, key=key, given=shown(value))
+            )
     if kind.faults:
         faults += kind.faults(found)
     return found

@@ -5,8 +5,8 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
 from marram.said import said
-from marram.services.kinds.kind import A_CASE, AN_ENTRY, WORDS, Kind
 from marram.schema import STRICT, give
+from marram.services.kinds.kind import A_CASE, AN_ENTRY, WORDS, Kind
 
 MOST_STROKES = 20
 """Penalty strokes of one ruling at most (own choice): more is a slip of the hand."""

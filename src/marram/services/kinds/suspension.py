@@ -7,8 +7,8 @@ from enum import Enum
 from typing import ClassVar
 
 from marram.said import said
-from marram.services.kinds.kind import AN_ENTRY, Kind
 from marram.schema import STRICT, give
+from marram.services.kinds.kind import AN_ENTRY, Kind
 
 
 class Suspension(Enum):
@@ -54,7 +54,8 @@ class PlaySuspended:
         metadata=give(said("one of {known}", known=", ".join(one.value for one in Suspension)))
     )
     cause: Cause = field(
-        default=Cause.OTHER, metadata=give(said("one of {known}", known=", ".join(one.value for one in Cause)))
+        default=Cause.OTHER,
+        metadata=give(said("one of {known}", known=", ".join(one.value for one in Cause))),
     )
 
 
@@ -104,7 +105,11 @@ def _moments(found: PlayResumed) -> Iterator[str]:
         except ValueError:
             whole = False
         if not whole:
-            yield said("play_resumed: {what} is {given}; give a time with its distance from UTC.", what=what, given=given)
+            yield said(
+                "play_resumed: {what} is {given}; give a time with its distance from UTC.",
+                what=what,
+                given=given,
+            )
 
 
 def _strokes(found: PositionKept) -> Iterator[str]:
