@@ -84,7 +84,6 @@ def waiting(request: Request) -> HTMLResponse:
         title=text("log.open.title"),
         cases=[(shown_begun(kept, one, ""), one.by == me) for one in found],
         officials=kept.officials(),
-        new_ident=new_ident,
         moment_words=moment_words,
     )
 
@@ -110,7 +109,7 @@ def hand_over(
     if to not in {one.id for one in kept.officials()}:
         raise InputError(said("Choose the official who goes on with the case."))
     headline = found.pages[0].title if found.pages else ""
-    kept.add(
+    kept.add_tapped(
         Entry(
             "handed_over",
             now(),

@@ -1,13 +1,14 @@
 """A case begun for somebody: whom it is for stands over every page of it, and each page it reaches is kept."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from fastapi import Request, Response
 
-from marram.desk.log.here import DEVICE, device_here, remember
+from marram.desk.log.here import DEVICE, device_here, moment_words, remember
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
 from marram.records.open_cases import Begun, begun, keep_page
+from marram.services.opinions import Opinion, opinions
 
 PAGES = frozenset({"/", "/ball", "/what", "/case", "/together"})
 """Pages a case can stand at."""
@@ -22,7 +23,8 @@ class BegunHere:
         player: the name of the player; empty where it is not known.
         group: the number of the group; 0 where it is not known.
         by: the name of the official who has it in hand.
-        elsewhere: where another device has got with it: the address and the title of its page.
+        elsewhere: where another device has got with it, the latest first: the address of its page, its time and title.
+        opinions: the second opinions asked about it, the latest first.
     """
 
     case: Begun
@@ -30,6 +32,7 @@ class BegunHere:
     group: int
     by: str
     elsewhere: tuple[tuple[str, str], ...] = ()
+    opinions: tuple[Opinion, ...] = ()
 
 
 def begun_here(request: Request, case: CaseAddress | None) -> BegunHere | None:
@@ -38,11 +41,10 @@ def begun_here(request: Request, case: CaseAddress | None) -> BegunHere | None:
     if kept is None or case is None or not case.begun:
         return None
     found = begun(kept.records, case.begun)
-    return (
-        None
-        if found is None or found.event != kept.event_id
-        else shown_begun(kept, found, device_here(request))
-    )
+    if found is None or found.event != kept.event_id:
+        return None
+    asked = tuple(opinions(kept.log, kept.event_id, found.id))
+    return replace(shown_begun(kept, found, device_here(request)), opinions=asked)
 
 
 def shown_begun(kept: KeptHere, found: Begun, device: str) -> BegunHere:
@@ -54,7 +56,11 @@ def shown_begun(kept: KeptHere, found: Begun, device: str) -> BegunHere:
         names.get(found.player or "", ""),
         numbers.get(found.group or "", 0),
         names.get(found.by or "", ""),
-        tuple((page.address, page.title) for page in found.pages if page.device != device),
+        tuple(
+            (page.address, f"{moment_words(page.kept_at)} {page.title}")
+            for page in found.pages
+            if page.device != device
+        ),
     )
 
 

@@ -80,6 +80,14 @@ class KeptHere:
         """
         return self.shared.append(self.event_id, checked(entry))
 
+    def add_tapped(self, entry: Entry) -> Kept:
+        """Add an entry that one tap on a page makes; where a second tap of the same page comes later, the first counts.
+
+        Raises:
+            InputError: it is not as its kind wants it, or it cannot be kept; every fault is listed.
+        """
+        return self.log.entry(entry.id) or self.add(entry)
+
     def chiefs(self) -> list[Known]:
         """Return the chief referees, by name."""
         return officials(self.records, self.event_id, "chief_referee")

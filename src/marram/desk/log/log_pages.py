@@ -16,6 +16,7 @@ from marram.records.entry import Kept
 from marram.rules.incidents import incident
 from marram.services.address_case import address_of
 from marram.services.case_file import read_case
+from marram.services.kinds.registry import kinds
 from marram.services.log import RULING, earlier_of
 from marram.words.language import translate
 from marram.words.texts import text
@@ -138,7 +139,7 @@ def _shown(kept: KeptHere, entries: Sequence[Kept]) -> list[Shown]:
 def _title(entry: Kept) -> str:
     """Return what an entry is about, in words."""
     if entry.kind != RULING:
-        return text(f"log.kind.{entry.kind}") if entry.kind in {"note", "erasure"} else entry.kind
+        return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else entry.kind
     try:
         acts = entry.content["case"]["incidents"]
         return " · ".join(translate()(incident(act["incident"]).title) for act in acts)

@@ -14,7 +14,7 @@ from starlette.exceptions import HTTPException
 
 from marram.desk.competition.conditions import COOKIE
 from marram.desk.log.begun import begun_here
-from marram.desk.log.here import OFFICIAL, now, person_here, remember, signed_in_here
+from marram.desk.log.here import OFFICIAL, can_decide, now, person_here, remember, signed_in_here
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.who import may
 from marram.desk.rulings.case_address import CaseAddress, read_address
@@ -57,6 +57,8 @@ class RecordForm:
         for_player: the address of the page that is shown to the player.
         options: what the player can have taken, where that was not told yet.
         instead: what can be given in place of what was computed.
+        answers: the entry of a second opinion that whoever uses this device can answer with this ruling.
+        ask: the address of the page that asks for a second opinion.
     """
 
     ident: str
@@ -69,6 +71,8 @@ class RecordForm:
     for_player: str
     options: Sequence[Choice] = ()
     instead: Sequence[str] = INSTEAD
+    answers: str = ""
+    ask: str = ""
 
 
 def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] = ()) -> RecordForm | None:
@@ -87,6 +91,10 @@ def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] =
         (begun.case.player if begun else "") or "",
         case.url("/player"),
         () if any(one.told for one in options) else options,
+        answers=next((one.asked.id for one in begun.opinions if one.is_open), "")
+        if begun and can_decide(request, kept)
+        else "",
+        ask="" if begun else case.url("/opinions/ask"),
     )
 
 

@@ -9,6 +9,7 @@ from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import DESK, ROOMS, asset
 from marram.desk.shell.signed_forms import SignedForms, signed_form
 from marram.desk.shell.wording import WORDING, in_their_language
+from marram.records.entry import new_ident
 
 
 @cache
@@ -25,5 +26,6 @@ def templates() -> Jinja2Templates:
     }
     found.env.globals |= WORDING
     found.env.globals["asset"] = asset
+    found.env.globals["new_ident"] = new_ident
     found.env.finalize = in_their_language
     return found
