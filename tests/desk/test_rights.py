@@ -23,6 +23,7 @@ from tests.desk.asking import TestClient
 
 SAMPLE = {
     "number": 1,
+    "place": 0,
     "tag": "0",
     "part": "overview",
     "day": "2025-06-21",

@@ -10,6 +10,7 @@ from marram.records.entry import Kept
 from marram.records.open_cases import open_cases
 from marram.records.whereabouts import whereabouts
 from marram.rules.incidents import incident
+from marram.services.kinds.registry import kinds
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -82,14 +83,13 @@ def places(kept: KeptHere, people: bool) -> list[Told]:
 
 def title_of(entry: Kept) -> str:
     """Return what an entry is about, in words."""
-    known = {"ruling", "note", "erasure"}
     if entry.kind == "ruling":
         try:
             acts = entry.content["case"]["incidents"]
             return " · ".join(translate()(incident(act["incident"]).title) for act in acts)
         except (InputError, KeyError, TypeError):
             return text("log.kind.ruling")
-    return text(f"log.kind.{entry.kind}") if entry.kind in known else str(entry.kind)
+    return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else str(entry.kind)
 
 
 def clock_of(written: str) -> str:

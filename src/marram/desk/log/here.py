@@ -5,6 +5,8 @@ from datetime import UTC, datetime
 from fastapi import Request, Response
 
 from marram.desk.log.kept import KeptHere
+from marram.desk.people.roles import LEADING
+from marram.desk.people.who import who_asks
 from marram.errors import InputError
 from marram.records.entry import ident, new_ident
 
@@ -19,13 +21,12 @@ A_DAY = 24 * 3600
 
 def person_here(request: Request) -> str:
     """Return who uses this device: the one who is signed in, else the one named last; empty where nobody is known."""
-    signed_in = getattr(request.scope.get("marram_who"), "person", None)
-    return str(signed_in or _ident(request, OFFICIAL))
+    return who_asks(request).person or _ident(request, OFFICIAL)
 
 
 def signed_in_here(request: Request) -> bool:
     """Whether somebody is signed in, so that nobody has to be named."""
-    return bool(getattr(request.scope.get("marram_who"), "person", None))
+    return who_asks(request).person is not None
 
 
 def device_here(request: Request) -> str:
@@ -47,9 +48,9 @@ def remember(answer: Response, **what: str) -> None:
 
 def can_decide(request: Request, kept: KeptHere) -> bool:
     """Whether whoever uses this device answers second opinions: the chief referee, or anybody at an open desk."""
-    who = request.scope.get("marram_who")
-    if who is not None and not getattr(who, "open", False):
-        return getattr(who, "role", "") in {"chief_referee", "committee"}
+    who = who_asks(request)
+    if not who.open:
+        return who.role in LEADING
     return not person_here(request) or person_here(request) in {one.id for one in kept.chiefs()}
 
 

@@ -117,9 +117,17 @@ class Recorded(BaseModel):
 
 async def recorded(request: Request) -> Recorded:
     """Read the form as it was sent; its photographs are read whole."""
-    async with request.form(max_files=MOST_PHOTOGRAPHS) as form:
+    async with request.form() as form:
         words = {key: value for key, value in form.items() if isinstance(value, str)}
         sent = [one for one in form.getlist("photographs") if isinstance(one, UploadFile)]
+        if len(sent) > MOST_PHOTOGRAPHS:
+            raise InputError(
+                said(
+                    "{count} photographs are too many; give {most} at most.",
+                    count=len(sent),
+                    most=MOST_PHOTOGRAPHS,
+                )
+            )
         pictures = [content for one in sent if (content := await one.read())]
     try:
         return Recorded(**words, photographs=pictures)  # type: ignore[arg-type]

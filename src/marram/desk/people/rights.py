@@ -45,6 +45,19 @@ ROOMS: tuple[Room, ...] = (
         order={BEFORE: 0, PLAY: 0, SCORING: 0, AFTER: 0},
     ),
     Room(
+        "begin",
+        {
+            "GET /begin": RULING,
+            "POST /begin": RULING,
+            "GET /open-cases": RULING,
+            "POST /open-cases/aside": RULING,
+            "POST /open-cases/hand-over": RULING,
+            "GET /player": RULING,
+        },
+        entry="/begin",
+        order={PLAY: 1, SCORING: 4, BEFORE: 7, AFTER: 4},
+    ),
+    Room(
         "rulings",
         {
             "GET /": SIGNED_IN,
@@ -77,10 +90,22 @@ ROOMS: tuple[Room, ...] = (
         {
             "GET /log": RULING | {"scorer"},
             "GET /log/{number}": RULING | {"scorer"},
+            "GET /log/{number}/photograph/{place}": RULING,
             "POST /record": RULING,
         },
         entry="/log",
         order={PLAY: 2, SCORING: 1, BEFORE: 5, AFTER: 1},
+    ),
+    Room(
+        "opinions",
+        {
+            "GET /opinions": RULING,
+            "GET /opinions/ask": RULING,
+            "POST /opinions/ask": RULING,
+            "POST /opinions/answer": LEADING,
+        },
+        entry="/opinions",
+        order={PLAY: 3, SCORING: 2, AFTER: 5},
     ),
     Room(
         "holes",
