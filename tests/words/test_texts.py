@@ -26,6 +26,7 @@ SCRIPTS = {
     "editor_script": "course",
     "marking_script": "course",
     "holes_script": "holes",
+    "offline_script": "offline",
 }
 
 

@@ -213,6 +213,19 @@ def serve(
 
 
 @app.command()
+def pocket(
+    file: Annotated[Path, typer.Argument(metavar="FILE.html", help="The page to write.")],
+    edition: Edition = None,
+    played_on: PlayedOn = None,
+    event: Annotated[Path | None, typer.Option(help="The competition, as a JSON file.")] = None,
+) -> None:
+    """Write the whole book of an edition on one page, for a phone without a network."""
+    from marram.cli.pocket import write_pocket
+
+    write_pocket(file, edition, played_on, event)
+
+
+@app.command()
 def graph(
     incident: Annotated[str, typer.Argument(help="What happened; 'marram incidents' lists them.")],
     played_on: PlayedOn = None,

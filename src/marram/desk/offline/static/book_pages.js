@@ -1,0 +1,51 @@
+// The pages of the book: what happened, the question, the ruling. Each is drawn from the address alone.
+
+import { text } from "/static/shell/words.js";
+import { answeredSoFar, questionPage } from "./asking.js";
+import { element } from "./element.js";
+import { startPage } from "./finding_here.js";
+import { placeOf, readPlace } from "./place.js";
+import { rulingPage } from "./ruling_page.js";
+import { walk } from "./walker.js";
+
+// Draw where one is, now and whenever the address changes; `after` may add to a page what belongs to it there.
+export function openBook({ book, model, panel, title, after = () => null }) {
+  let before = null;
+  const draw = () => {
+    const { incident: name, answers } = readPlace();
+    const incident = book.byName.get(name);
+    const said = incident ? walked(book, incident, answers) : { parts: startPage(book, model), heading: text("what") };
+    panel.replaceChildren(...said.parts.filter(Boolean), ...[after({ incident, answers, ...said })].filter(Boolean));
+    document.title = `${said.heading} · ${title}`;
+    if (before !== null) {
+      scrollTo(0, 0);
+      panel.querySelector("h1")?.focus();
+    }
+    before = name;
+  };
+  addEventListener("hashchange", draw);
+  draw();
+}
+
+function walked(book, incident, answers) {
+  try {
+    const step = walk(book, incident.name, answers);
+    const { question, sheet, reasons } = step;
+    const parts = question ? questionPage(question, incident, answers) : rulingPage(sheet, reasons, incident, answers);
+    return { ...step, heading: question?.question ?? sheet.headline, parts: [...parts, answeredSoFar(reasons, incident, answers), steps(reasons, incident, answers)] };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return walked(book, incident, {}); // an address that somebody wrote: begin anew
+  }
+}
+
+function steps(reasons, incident, answers) {
+  const last = reasons.filter((one) => one.fact in answers).at(-1);
+  const { [last?.fact]: _, ...rest } = answers;
+  return element(
+    "nav",
+    { className: "steps" },
+    element("a", { href: last ? placeOf(incident.name, rest) : placeOf(), textContent: text("back") }),
+    element("a", { href: placeOf(), textContent: text("start") }),
+  );
+}

@@ -1,0 +1,137 @@
+// The interview without a network: the next question, or the sheet it ends in, for what has been answered so far.
+
+import { sheetOf } from "./book.js";
+import { Graph, way } from "./graph.js";
+
+const FORM = "form_of_play";
+const SIDES = "sides";
+const ALONE = "individual";
+const FIRST = 1; // the first fact that tells what is found decides it; else the last
+
+// What the Rules say of an incident with the answers given: {question}, or {end, sheet}; both with the reasons.
+//
+// answers: by the name of a fact, its token, or a number. Answers that the way does not meet change nothing.
+export function walk(book, name, answers) {
+  const incident = book.byName.get(name);
+  const known = knownOf(book, { ...book.answered, ...answers });
+  const form = answers[FORM] ?? book.form_of_play;
+  const graph = new Graph(book);
+  const read = new Map(); // one reason for each fact: its narrowest answer, where it was narrowed last
+  let here = rootOf(book, incident, answers, known, read);
+  while (here >= 0) {
+    const [fact, citation, ways, ...children] = graph.question(here);
+    if (!known.has(fact)) {
+      const left = graph.restrict(here, known);
+      if (left < 0 || graph.question(left)[0] !== fact) {
+        here = children[0]; // whatever the answer, it ends alike
+        continue;
+      }
+      const branches = children.map((child) => graph.restrict(child, known));
+      return { question: asked(book, graph, left, fact, citation, ways, branches, form), reasons: [...read.values()] };
+    }
+    const at = way(book.ways[ways], known.get(fact));
+    read.delete(fact);
+    read.set(fact, { ...reason(book, fact, citation, known.get(fact)), way: book.ways[ways][at] });
+    here = children[at];
+  }
+  const end = -1 - here;
+  const reasons = [...read.values()];
+  const sheets = sheetsOf(book, book.ends[end], reasons);
+  return { end, sheet: sheetOf(book, sheets[sheets.length === 1 ? 0 : formPlace(book, form)]), reasons };
+}
+
+// The sheets of an end by form of play; where the way to it tells what is found, those that say so.
+function sheetsOf(book, [sheets, , , mode, variants], reasons) {
+  if (!mode) return sheets;
+  const found = reasons.map(({ fact, way: answers }) => tells(book.tells[mode][fact], answers)).filter(Boolean);
+  return variants[mode === FIRST ? found[0] : found.at(-1)] ?? sheets;
+}
+
+// What a way of answering tells: nothing where its answers tell different things.
+function tells(table, answers) {
+  if (!table) return null;
+  const found = new Set((Array.isArray(answers) ? answers : [""]).map((one) => table[one] ?? null));
+  return found.size === 1 ? [...found][0] : null;
+}
+
+function knownOf(book, answers) {
+  const known = new Map();
+  for (const [name, answer] of Object.entries(answers)) {
+    const number = book.factNumbers.get(name);
+    if (number !== undefined) known.set(number, answer);
+  }
+  return known;
+}
+
+// Where the incident begins: with partners it goes on in the tree of their sides.
+function rootOf(book, incident, answers, known, read) {
+  const sides = answers[SIDES];
+  if (!incident.among || sides === undefined || sides === ALONE) return incident.root;
+  const number = book.factNumbers.get(SIDES);
+  read.set(number, { ...reason(book, number, 0, sides), citation: "", way: [sides] });
+  const form = book.factNumbers.get(FORM);
+  if (sides === "three_ball" && form !== undefined && !known.has(form)) known.set(form, "match_play");
+  return incident.among[sides];
+}
+
+const formPlace = (book, form) => Math.max(0, book.forms.indexOf(form ?? null));
+
+// A question as it is put to an official, with what each answer would leave open, and what holds whatever the answer.
+function asked(book, graph, left, fact, citation, ways, branches, form) {
+  const place = formPlace(book, form);
+  const stakes = branches.map((branch) => penaltiesOf(book, graph.ends(branch)));
+  const telling = new Set(stakes.map((one) => one.join())).size > 1;
+  const words = book.facts[fact];
+  const possible = book.ways[ways];
+  const tokens = new Map();
+  possible.forEach((one, at) => Array.isArray(one) && one.forEach((token) => tokens.set(token, at)));
+  const answers = (words.answers ?? [])
+    .filter(([token]) => tokens.has(token))
+    .map(([token, said]) => ({
+      token,
+      words: said,
+      stake: telling ? stakeWords(book, stakes[tokens.get(token)], place) : "",
+    }));
+  const [cite, statement] = book.citations[citation];
+  return { ...words, answers, ways: possible, fact: words.name, why: { citation: cite, statement }, settled: settled(book, graph.ends(left), place) };
+}
+
+// The different penalties that ends come to, as numbers of the book's list.
+function penaltiesOf(book, ends) {
+  return [...new Set(ends.map((end) => book.ends[end]).filter((end) => end.length > 1).map((end) => end[1]))];
+}
+
+function stakeWords(book, stake, place) {
+  const leastFirst = [...stake].sort((a, b) => book.penalties[a][0] - book.penalties[b][0]);
+  const said = [...new Set(leastFirst.map((one) => penaltyWords(book, one, place).toLowerCase()))];
+  return said.length < 2 ? said.join("") : said.slice(0, -1).join(", ") + book.or + said.at(-1);
+}
+
+const penaltyWords = (book, number, place) => book.sentences[book.penalties[number][2][place]];
+
+function settled(book, ends, place) {
+  const rulings = ends.map((end) => book.ends[end]);
+  if (!rulings.every((end) => end.length > 1)) return [];
+  const common = (at) => (rulings.every((end) => end[at] === rulings[0][at]) ? rulings[0][at] : null);
+  const penalties = common(1);
+  let action = common(2);
+  if (action === -1) action = null;
+  const playOn = action !== null && book.actions[action][2];
+  if (playOn && penalties === null && rulings.every((end) => book.penalties[end[1]][0])) action = null;
+  const said = [];
+  if (penalties !== null) said.push(book.settled.replace("{penalties}", penaltyWords(book, penalties, place)));
+  const lost = penalties !== null && book.penalties[penalties][1] && book.forms[place] === "match_play";
+  if (action !== null && !(lost && book.actions[action][1])) said.push(book.sentences[book.actions[action][0]]);
+  return said;
+}
+
+function reason(book, fact, citation, answer) {
+  const words = book.facts[fact];
+  return { fact: words.name, question: words.question, answer: answerWords(words, answer), citation: book.citations[citation][0] };
+}
+
+// An answer in words: of a choice its own, of a number the number with its unit.
+export function answerWords(fact, answer) {
+  if (fact.answers) return fact.answers.find(([token]) => token === answer)?.[1] ?? String(answer ?? "");
+  return answer === 1 ? fact.one : `${answer} ${fact.unit_words}`.trim();
+}

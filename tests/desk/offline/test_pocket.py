@@ -1,0 +1,100 @@
+"""The page for the pocket: all of the book in it, nothing asked of a network, and what cannot be used refused."""
+
+import base64
+import gzip
+import json
+import re
+from pathlib import Path
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, expect
+
+from marram.demo import EVENT
+from marram.desk.offline.pocket import pocket_page
+from marram.rules.incidents import INCIDENTS
+from marram.services.conditions import conditions_of_event
+from marram.services.event import read_event
+from tests.cli.running import marram
+from tests.desk.settled import settled
+
+MOST = 1_000_000
+"""What the page may weigh, in bytes: it goes from phone to phone (own choice; 0.63 MB with an event, 0.85 without)."""
+
+
+@pytest.fixture(scope="module")
+def pocket(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The page of the invented event, in a file."""
+    event = read_event(EVENT)
+    file = tmp_path_factory.mktemp("pocket") / "pocket.html"
+    file.write_bytes(pocket_page(conditions_of_event(event), event)[0])
+    return file
+
+
+def held(page: str, name: str) -> Any:
+    found = re.search(rf'<script type="application/gzip" id="{name}">([^<]*)</script>', page)
+    assert found
+    return json.loads(gzip.decompress(base64.b64decode(found[1])))
+
+
+def test_the_page_holds_the_whole_book_and_names_no_other_place(pocket: Path) -> None:
+    """Every incident stands in it; it links to and loads nothing beside itself, and its policy allows nothing else."""
+    page = pocket.read_text(encoding="utf-8")
+
+    assert [one["name"] for one in held(page, "book")["incidents"]] == [one.name for one in INCIDENTS]
+    assert len(page.encode()) < MOST
+    assert "default-src 'none'" in page
+    without_data = re.sub(r'<script type="application/[^<]*</script>', "", page)
+    assert not re.findall(
+        r"""(?:src|href)=["'](?!#)|https?://|@import|url\(|fetch\(|XMLHttpRequest""", without_data
+    )
+
+
+def test_an_event_and_an_edition_name_one_day_only(tmp_path: Path) -> None:
+    """Where the event has its day, an edition beside it is refused, and nothing is written."""
+    done = marram("pocket", str(tmp_path / "p.html"), "--event", str(EVENT), "--edition", "2019")
+
+    assert done.code == 2
+    assert "leave out --edition" in done.err
+    assert not list(tmp_path.iterdir())
+
+
+@pytest.mark.browser
+def test_a_phone_never_connected_finds_asks_and_rules(pocket: Path, chromium: Browser) -> None:
+    """From a file, offline: found by words, answered, an answer changed by one tap, back by the browser; axe finds nothing."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, offline=True)
+    page = context.new_page()
+    faults: list[str] = []
+    page.on("pageerror", lambda error: faults.append(str(error)))
+    page.on("console", lambda message: faults.append(message.text))
+    page.goto(pocket.as_uri())
+    expect(page.locator("#panel")).not_to_have_attribute("aria-busy", "true")
+    assert not serious(page)
+    page.get_by_label("own words").fill("picked up her ball on the fairway without marking it")
+    page.get_by_role("link", name="lifted", exact=False).first.click()
+    asked = []
+    while page.locator(".answers a").count():
+        asked.append(page.locator("h1").inner_text())
+        page.locator(".answers a").last.focus()
+        page.keyboard.press("Enter")
+        expect(page.locator("h1")).not_to_have_text(asked[-1])
+        expect(page.locator("h1")).to_be_focused()
+    ruled = page.locator("h1").inner_text()
+    assert asked
+    assert not serious(page)
+    page.locator(".answered a").first.click()
+    expect(page.locator("h1")).to_have_text(asked[0])
+    page.go_back()
+    expect(page.locator("h1")).to_have_text(ruled)
+    settled(page)
+    assert not faults
+    context.close()
+
+
+def serious(page: Any) -> list[str]:
+    return [
+        one["id"]
+        for one in Axe().run(page).response["violations"]
+        if one["impact"] in ("serious", "critical")
+    ]
