@@ -34,6 +34,18 @@ def test_layers_and_rooms_import_downwards_only() -> None:
     assert said.returncode == 0, said.stdout + said.stderr
 
 
+def test_every_route_of_the_desk_has_its_room_in_the_table_of_rights() -> None:
+    """The desk starts: it refuses to where a route stands in no room of desk/people/rights.py."""
+    said = subprocess.run(
+        [sys.executable, "-c", "from marram.desk.app import create_app; create_app()"],
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+
+    assert said.returncode == 0, said.stderr.splitlines()[-1:]
+
+
 def test_every_layer_has_its_place_in_the_contract() -> None:
     """A new folder or file at the top of the package must be given a layer."""
     contracts = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["importlinter"]

@@ -2,24 +2,18 @@
 
 import re
 from collections.abc import Iterator
-from datetime import UTC, datetime, timedelta
 
 import pytest
 from fastapi import FastAPI
 from httpx import Response
 
-from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
-from marram.desk.log.kept import KeptHere, keep_here
-from marram.desk.people.door import COOKIE, Door
+from marram.desk.log.kept import KeptHere
 from marram.desk.people.rights import ROOMS, rights_of
 from marram.desk.people.roles import CHIEF, PUBLIC, ROLES
 from marram.desk.people.routes import declared, routes_of
-from marram.records.invitations import invite
-from marram.records.making import made
-from marram.records.sign_ins import join
-from marram.services.keeping import start
 from tests.desk.asking import TestClient
+from tests.desk.signing_in import club, guarded, signature, signed_in
 
 SAMPLE = {
     "number": 1,
@@ -36,36 +30,17 @@ CELLS = [
     for route in RIGHTS if route != "GET /static"
     for role in ROLES
 ]  # fmt: skip
-SIGNATURE = re.compile(r'<meta name="csrf" content="(\w{64})">')
 
 
 @pytest.fixture(scope="module")
 def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
-    folder = tmp_path_factory.mktemp("rights")
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
-        yield keep_here(records)
+    with club(tmp_path_factory.mktemp("rights")) as found:
+        yield found
 
 
 @pytest.fixture(scope="module")
 def app(kept: KeptHere) -> FastAPI:
-    return create_app(
-        kept_here=kept, door=Door(kept.records, kept.event_id), reached_at="http://desk.example:8123/"
-    )
-
-
-def signed_in(app: FastAPI, kept: KeptHere, role: str, name: str = "") -> TestClient:
-    """A device signed in in a role; nobody for the public."""
-    client = TestClient(app, follow_redirects=False)
-    if role == PUBLIC:
-        return client
-    now = datetime.now(UTC)
-    _, secret = invite(kept.records, kept.event_id, role, now=now, expires_at=now + timedelta(hours=1))
-    who = "Fenwin Dulsey" if role == "player" else name or f"Invented {role}"
-    signed = join(kept.records, kept.event_id, secret, person=None, name=who, device="a test", now=now)
-    assert signed
-    client.cookies.set(COOKIE, signed)
-    return client
+    return guarded(kept)
 
 
 @pytest.fixture(scope="module")
@@ -125,20 +100,18 @@ def test_head_tells_no_more_than_get(devices: dict[str, TestClient]) -> None:
 def test_what_is_not_signed_changes_nothing(devices: dict[str, TestClient]) -> None:
     """Form and JSON, without the signature, with another device's, and with the right one."""
     chief, other = devices[CHIEF], devices["committee"]
-    mine, theirs = (SIGNATURE.search(one.get("/people").text) for one in (chief, other))
-    assert mine
-    assert theirs
+    mine, theirs = (signature(one, "/people") for one in (chief, other))
     sent = {"role": "referee", "uses": "1", "hours": "1"}
-    for wrong in ("", theirs[1], mine[1][:-1], "\u2603"):
+    for wrong in ("", theirs, mine[:-1], "\u2603"):
         assert chief.post("/people/invite", data={**sent, "csrf": wrong}).status_code == 403
         saving = chief.post(
             "/api/map", json={}, headers={"X-CSRF-Token": wrong.encode("latin-1", "ignore").decode()}
         )
         assert saving.status_code == 403
-    assert chief.post("/api/map", json={"csrf": mine[1]}).status_code == 403
+    assert chief.post("/api/map", json={"csrf": mine}).status_code == 403
 
-    assert chief.post("/people/invite", data={**sent, "csrf": mine[1]}).status_code == 200
-    assert chief.post("/api/map", json={}, headers={"X-CSRF-Token": mine[1]}).status_code == 400
+    assert chief.post("/people/invite", data={**sent, "csrf": mine}).status_code == 200
+    assert chief.post("/api/map", json={}, headers={"X-CSRF-Token": mine}).status_code == 400
 
 
 def test_every_form_that_is_posted_is_signed(devices: dict[str, TestClient]) -> None:

@@ -1,0 +1,60 @@
+"""The hour of an event by its rounds, its starting times and the clock; the rooms of a role in its order."""
+
+from datetime import date, datetime, time
+
+import pytest
+
+from marram.desk.day.hour import hour_at
+from marram.desk.day.navigation import rooms_for
+from marram.desk.people.hours import HOURS
+from marram.desk.people.rights import ROOMS
+from marram.desk.people.roles import ROLES
+
+DAYS = (date(2025, 6, 21), date(2025, 6, 22))
+STARTS = (time(8, 0), time(8, 33), time(8, 11))
+
+
+@pytest.mark.parametrize(
+    ("now", "starts", "hour"),
+    [
+        ("2025-06-20 12:00", (), "before"),
+        ("2025-06-21 07:59", STARTS, "before"),
+        ("2025-06-21 08:00", STARTS, "play"),
+        ("2025-06-21 13:32", STARTS, "play"),
+        ("2025-06-21 13:33", STARTS, "scoring"),
+        ("2025-06-21 15:32", STARTS, "scoring"),
+        ("2025-06-21 15:33", STARTS, "before"),
+        ("2025-06-22 15:33", STARTS, "after"),
+        ("2025-06-22 06:00", (), "play"),
+        ("2025-06-23 00:00", (), "after"),
+    ],
+)
+def test_the_hour_follows_the_clock(now: str, starts: tuple[time, ...], hour: str) -> None:
+    """Before the first start, until five hours after the last one, two more for the cards; before again while a round is to come."""
+    assert hour_at(datetime.fromisoformat(now), DAYS, starts) == hour
+
+
+def test_an_event_without_rounds_is_before_play() -> None:
+    """Nothing is set yet."""
+    assert hour_at(datetime.fromisoformat("2025-06-21 12:00"), (), ()) == "before"
+
+
+def test_the_first_room_is_what_is_needed_now() -> None:
+    """A referee rules during play and looks at the log afterwards; before play the holes come first."""
+    first = {
+        hour: next(one.name for one in rooms_for("referee", hour) if one.name != "now") for hour in HOURS
+    }
+
+    assert first == {"before": "holes", "play": "rulings", "scoring": "log", "after": "log"}
+
+
+@pytest.mark.parametrize("role", ROLES)
+def test_rooms_are_those_of_the_role_in_one_order(role: str) -> None:
+    """At every hour the same rooms, none that the table does not allow, no two at the same place."""
+    sets = {frozenset(one.name for one in rooms_for(role, hour)) for hour in HOURS}
+
+    assert len(sets) == 1
+    assert all(role in one.rights[f"GET {one.entry}"] for one in rooms_for(role, "play"))
+    for hour in HOURS:
+        places = [one.order[hour] for one in ROOMS if hour in one.order]
+        assert len(places) == len(set(places)), hour
