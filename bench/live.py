@@ -36,7 +36,8 @@ async def device(port: int, heard: list[tuple[int, float]], ready: asyncio.Semap
             heard.append((json.loads(line[6:])["number"], time.monotonic()))
 
 
-async def devices(port: int, cookie: str, count: int, begin: object, done: object, answers: object) -> None:
+async def devices(port: int, cookie: str, count: int, begin: object, ends: tuple[object, object]) -> None:
+    done, answers = ends
     heard: list[tuple[int, float]] = []
     ready = asyncio.Semaphore(0)
     tasks = [asyncio.create_task(device(port, heard, ready, cookie)) for _ in range(count)]
@@ -54,12 +55,12 @@ def run_devices(*given: object) -> None:
     asyncio.run(devices(*given))
 
 
-def measured(app: object, port: int, kept: object, cookie: str, count: int) -> dict[str, float]:
+def measured(port: int, kept: object, cookie: str, count: int) -> dict[str, float]:
     from marram.records.entry import Entry
 
     context = multiprocessing.get_context("spawn")
     begin, done, answers = context.Event(), context.Event(), context.Queue()
-    process = context.Process(target=run_devices, args=(port, cookie, count, begin, done, answers))
+    process = context.Process(target=run_devices, args=(port, cookie, count, begin, (done, answers)))
     process.start()
     begin.wait()
     before, started = time.process_time(), time.monotonic()
@@ -97,7 +98,7 @@ def main() -> None:
             port = int(address.rpartition(":")[2])
             print(f"load average {os.getloadavg()[0]:.1f}, {os.cpu_count()} cores")
             for count in (1, DEVICES):
-                print(json.dumps(measured(app, port, kept, cookie, count)), flush=True)
+                print(json.dumps(measured(port, kept, cookie, count)), flush=True)
 
 
 if __name__ == "__main__":
