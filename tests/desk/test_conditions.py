@@ -1,5 +1,6 @@
 """The conditions of the competition: where they come from, how they are kept."""
 
+import re
 from datetime import date
 
 import pytest
@@ -7,6 +8,8 @@ import pytest
 from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.errors import BadAnswer, DateNotCovered, InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.local_rules.adoption import adopt
+from marram.rules.local_rules.register import REGISTER
 from marram.services.conditions import Conditions
 from marram.services.event import Event, read_event
 from tests.desk.asking import TestClient
@@ -151,3 +154,18 @@ def test_all_faults_of_an_event_are_told_at_once() -> None:
         read_event({"played_on": "June", "form_of_play": "skins", "local_rules": ["Z-9"]})
 
     assert len(caught.value.faults) == 3
+
+
+def test_every_local_rule_that_can_be_adopted_can_be_chosen(client: TestClient) -> None:
+    """Those that only define an area too, with what they need marked; each chosen one stands in the bar of the next page."""
+    page = client.get("/settings").text
+    offered = re.findall(r'name="local" value="([^"]+)"', page)
+    adoptable = [code for code in REGISTER if not adopt([code]).faults]
+
+    assert sorted(offered) == sorted(adoptable)
+    assert "Needs a no play zone marked on the course" in page
+    answer = client.post(
+        "/settings", data={"on": "2025-06-21", "local": ["E-5", "E-8"], "back": "/what?hole=9"}
+    )
+    bar = client.get(answer.headers["location"]).text.partition('class="conditions"')[2].partition("</a>")[0]
+    assert "E-5, E-8" in bar

@@ -156,7 +156,7 @@ def test_the_day_chooses_the_map_and_takes_the_edits_along(editor: Page, editing
     expect(editor.locator("#edit-list li")).to_have_count(1)
     save(editor, day="2025-06-22")
 
-    expect(editor.locator("[data-version='2']")).to_contain_text("From 2025-06-22")
+    expect(editor.locator("[data-version='2']")).to_contain_text("From 22 June 2025")
     maps = editing.state.maps
     assert [len(maps.prepared(day)) for day in (maps.latest().in_force_from,)] == [0]
     editor.goto("/map?on=2025-06-21")

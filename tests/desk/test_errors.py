@@ -1,5 +1,7 @@
 """Bad addresses get a clear page, and programs one error shape; never a traceback."""
 
+from html import unescape
+
 import pytest
 from fastapi import FastAPI
 
@@ -77,3 +79,19 @@ def test_a_failure_of_ours_is_a_page_too(app: FastAPI, monkeypatch: pytest.Monke
     assert page.status_code == 500
     assert "secret" not in page.text
     assert "The referee decides" in page.text
+
+
+@pytest.mark.parametrize(
+    ("address", "fault"),
+    [
+        ("/log/abc", "number is 'abc'; give a whole number."),
+        ("/holes/2025-13-40", "day is '2025-13-40'; give a day as year-month-day"),
+        ("/marking?day=31.12.2025", "day is '31.12.2025'; give a day as year-month-day"),
+    ],
+)
+def test_what_a_framework_refuses_is_said_in_our_words(client: TestClient, address: str, fault: str) -> None:
+    """A part of an address that is no number or day is named, with what was given and what to give."""
+    answer = client.get(address)
+
+    assert answer.status_code == 400
+    assert fault in unescape(answer.text)

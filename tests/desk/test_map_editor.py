@@ -61,7 +61,7 @@ def test_an_edit_saved_is_a_version_in_force_from_its_day(desk: TestClient) -> N
     assert answer.json()["version"]["changes"] == ["Added ground under repair “Flooded”"]
     page = desk.get("/map").text
     assert "Version 2" in page
-    assert "From 2025-06-21 · Ada" in page
+    assert "From 21 June 2025 · Ada" in page
     assert "after rain" in page
     assert "Flooded" in desk.get(f"/api/course?on={DAY}").text
     assert "Flooded" not in desk.get("/api/course?on=2025-06-20").text

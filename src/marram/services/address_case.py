@@ -98,7 +98,7 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
         for fact, answer in ((option_taken[place], act.option), (about_ball[place], act.ball))
         if answer is not None
     }
-    local = None if case.local_rules is None else adopt(case.local_rules, case.played_on).in_rulings
+    local = None if case.local_rules is None else adopt(case.local_rules, case.played_on).codes
     length = case.player.club_length
     return kind(
         Conditions(

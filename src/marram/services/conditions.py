@@ -40,7 +40,8 @@ class Conditions:
         on: the day of play, which decides the edition.
         form: the form of play; ``None`` is unknown and will be asked.
         sides: who plays together; ``None`` is unknown and will be asked.
-        local: the codes of the Local Rules in force; ``None`` is unknown and will be asked.
+        local: the codes of the Local Rules in force, those that only define an area among them; ``None`` is
+            unknown and will be asked.
         handed: ``right`` or ``left``: how the player swings; ``None`` is unknown.
         club: the length of the player's longest club other than the putter, in metres.
     """
@@ -132,7 +133,7 @@ def conditions_of_event(event: "Event") -> Conditions:
         on=event.played_on or datetime.now(tz=UTC).astimezone().date(),
         form=event.form_of_play,
         sides=event.sides,
-        local=event.local_rules,
+        local=None if event.local_rules is None else event.adopted or event.local_rules,
     )
 
 
@@ -215,7 +216,7 @@ def _local(text: str, on: day) -> tuple[str, ...] | None:
     found = adopt([code for code in text.split(",") if code and code != NONE], on)
     if found.faults:
         raise BadAnswer(*(joined(": ", "local", fault) for fault in found.faults))
-    return found.in_rulings
+    return found.codes
 
 
 def _handed(text: str) -> str:

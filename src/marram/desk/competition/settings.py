@@ -7,13 +7,12 @@ from fastapi import APIRouter, Form, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 from pydantic import BaseModel
 
+from marram.desk.competition.adoptable import by_area
 from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.desk.shell.back import within
 from marram.desk.shell.workplace import show, workplace
-from marram.rules.facts.conditions import LOCAL_RULE_TITLES, form_of_play, sides
+from marram.rules.facts.conditions import form_of_play, sides
 from marram.services.conditions import KEYS, NONE, in_competition
-from marram.words.language import translate
-from marram.words.local_rules import area_title
 from marram.words.texts import text
 
 router = APIRouter()
@@ -35,7 +34,7 @@ def settings(request: Request, back: str = "/") -> HTMLResponse:
         back=within(back),
         forms=form_of_play.answers,
         side_forms=sides.answers,
-        local_rules=_by_area(),
+        local_rules=by_area(desk.course),
     )
 
 
@@ -68,11 +67,3 @@ def _with(back: str, pairs: list[tuple[str, str]]) -> str:
     parts = urlsplit(back)
     rest = [(key, value) for key, value in parse_qsl(parts.query) if key not in KEYS]
     return f"{parts.path}?{urlencode([*rest, *pairs], safe=',')}"
-
-
-def _by_area() -> dict[str, dict[str, str]]:
-    """Return the titles of the Local Rules by code, under the heading of their area."""
-    grouped: dict[str, dict[str, str]] = {}
-    for code, title in LOCAL_RULE_TITLES.items():
-        grouped.setdefault(area_title(code), {})[code] = translate()(title)
-    return grouped

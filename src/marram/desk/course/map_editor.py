@@ -151,6 +151,7 @@ def _page(
         drawable=DRAWABLE,
         servable=servable_on(maps, here.version.number, here.since),
         day=day.isoformat(),
+        on=day,
         usable=usable(maps, day),
         saved=versions[saved - 1] if known and saved else None,
         new_faults=new_faults(maps, saved) if known and saved else [],

@@ -1,6 +1,7 @@
 """One error shape: a page for people, and for programs ``{"marram": 1, "error": {code, message, faults}}``."""
 
 import re
+from collections.abc import Mapping
 from typing import Any
 
 from fastapi import FastAPI, Request
@@ -9,7 +10,7 @@ from fastapi.responses import JSONResponse, PlainTextResponse, Response
 from starlette.exceptions import HTTPException
 
 from marram.desk.shell.templating import templates
-from marram.errors import BookError, InputError, UnknownIncident
+from marram.errors import BookError, InputError, UnknownIncident, shown
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
@@ -20,6 +21,27 @@ LAST_RESORT = (
     "marram failed here; please report it with the address of this page. The referee decides without it."
 )
 """What is said when not even the page of an error can be made."""
+
+
+LIMITS = ("gt", "ge", "lt", "le", "expected", "max_length", "min_length")
+"""What a fault of pydantic says was allowed."""
+
+WANTED = {
+    "int": "integer",
+    "float": "number",
+    "finite_number": "number",
+    "bool": "yes_or_no",
+    "date": "day",
+    "time": "time",
+    "string": "words",
+    "list": "list",
+    "dict": "object",
+    "model": "object",
+    "dataclass": "object",
+    "extra_forbidden": "nothing",
+    "unexpected_keyword": "nothing",
+}
+"""What is wanted, by how pydantic's name of a fault begins; ``datetime`` counts as a day."""
 
 
 def register(app: FastAPI) -> None:
@@ -36,7 +58,7 @@ def register(app: FastAPI) -> None:
 
     @app.exception_handler(RequestValidationError)
     def validation_error(request: Request, error: RequestValidationError) -> Response:
-        faults = [f"{'.'.join(str(part) for part in one['loc'])}: {one['msg']}." for one in error.errors()]
+        faults = [_not_valid(one) for one in error.errors()]
         return answer(request, 400, "bad_request", faults)
 
     @app.exception_handler(HTTPException)
@@ -73,6 +95,22 @@ def failure(request: Request) -> Response:
         return answer(request, 500, "failure", [text("shell.error.failure")])
     except Exception:  # noqa: BLE001 - the last resort says something whatever happens
         return PlainTextResponse(LAST_RESORT, 500)
+
+
+def _not_valid(one: Mapping[str, Any]) -> str:
+    """Return what of a request cannot be used, by the kind of fault (pydantic's names of them), as one of our sentences."""
+    kind, loc, given = one["type"], [str(part) for part in one["loc"]], one.get("input")
+    name = ", ".join(loc[1:]) or text("shell.error.whole")
+    if kind == "missing":
+        return text("shell.error.missing", name=name)
+    if kind in ("json_invalid", "json_type"):
+        return text("shell.error.not_json")
+    limits = {key: value for key, value in one.get("ctx", {}).items() if key in LIMITS}
+    if limits:
+        key, value = next(iter(limits.items()))
+        return text(f"shell.error.{key}", name=name, given=shown(given), value=value)
+    wanted = next((key for start, key in WANTED.items() if kind.startswith(start)), "other")
+    return text(f"shell.error.wanted.{wanted}", name=name, given=shown(given))
 
 
 def _code(error: InputError) -> str:

@@ -1,7 +1,7 @@
 // The map editor: choose, draw or mark an area, change it, and save all edits as one version.
 
 import { busyWith } from "/static/shell/busy.js";
-import { countText, text } from "/static/shell/words.js";
+import { countText, dayWords, text } from "/static/shell/words.js";
 import { Chosen } from "./editor_chosen.js";
 import { Draft, byIdent, same } from "./editor_draft.js";
 import { nearestHole } from "./editor_geometry.js";
@@ -78,8 +78,8 @@ function shown() {
 
 function tellDay() {
   const { on: day, version, in_force_from: since } = told;
-  find("map-day").textContent = text(since ? "map_of_since" : "map_of", { day, version, since });
-  const later = told.prepared.map((one) => text("prepared.map", { since: one.in_force_from, version: one.version, who: one.who }));
+  find("map-day").textContent = text(since ? "map_of_since" : "map_of", { day: dayWords(day), version, since: dayWords(since) });
+  const later = told.prepared.map((one) => text("prepared.map", { since: dayWords(one.in_force_from), version: one.version, who: one.who }));
   find("map-prepared").hidden = !later.length;
   find("map-prepared").textContent = text("prepared", { maps: later.join(", ") });
 }
@@ -233,7 +233,7 @@ function offer() {
   const kept = (draft.pending = draft.kept());
   find("draft-offer").hidden = !kept;
   if (!kept) return;
-  find("draft-words").textContent = countText("kept", kept.edits.length, { version: kept.base, day: kept.day });
+  find("draft-words").textContent = countText("kept", kept.edits.length, { version: kept.base, day: dayWords(kept.day) });
 }
 
 find("draft-take").addEventListener("click", async () => {

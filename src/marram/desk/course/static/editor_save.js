@@ -1,7 +1,7 @@
 // Saving: one version of all edits; both sides of a conflict; nothing lost when the desk cannot be reached.
 
 import { busyWith } from "/static/shell/busy.js";
-import { text } from "/static/shell/words.js";
+import { dayWords, text } from "/static/shell/words.js";
 import { button, find, refuse, say } from "./editor_words.js";
 import { signed } from "/static/shell/signed.js";
 
@@ -107,9 +107,9 @@ export class Save {
 
   // A later day's map was prepared with other changes of the same: only the official can say which holds then.
   prepared(result) {
-    const keep = button(text("mine_until", { day: result.since }), "big-button", () => this.send("keep"));
-    const replace = button(text("mine_also", { day: result.since }), "quiet-button", () => this.send("replace"));
-    refuse(text("prepared_conflict", { day: result.since }), this.both(result), keep, replace);
+    const keep = button(text("mine_until", { day: dayWords(result.since) }), "big-button", () => this.send("keep"));
+    const replace = button(text("mine_also", { day: dayWords(result.since) }), "quiet-button", () => this.send("replace"));
+    refuse(text("prepared_conflict", { day: dayWords(result.since) }), this.both(result), keep, replace);
   }
 }
 

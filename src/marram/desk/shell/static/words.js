@@ -13,6 +13,13 @@ export function countText(key, count, values = {}) {
   return text(`${key}.${count === 1 ? "one" : "several"}`, { count, ...values });
 }
 
+// A day as it is spoken: "21 June 2025".
+export function dayWords(day) {
+  const { lang } = document.documentElement;
+  const spoken = new Intl.DateTimeFormat(lang === "en" ? "en-GB" : lang, { dateStyle: "long", timeZone: "UTC" });
+  return day ? spoken.format(new Date(`${day}T00:00:00Z`)) : "";
+}
+
 // Words with a capital at their start.
 export function capital(words) {
   return words.charAt(0).toUpperCase() + words.slice(1);
