@@ -152,7 +152,7 @@ def test_the_day_chooses_the_map_and_takes_the_edits_along(editor: Page, editing
     """Drawn on one day's map and saved for the next, the area is on the next day's map only."""
     draw(editor)
     editor.get_by_label(said("editor.from"), exact=True).fill("2025-06-22")
-    expect(editor.locator("#map-day")).to_contain_text("Map of 2025-06-22")
+    expect(editor.locator("#map-day")).to_contain_text("Map of 22 June 2025")
     expect(editor.locator("#edit-list li")).to_have_count(1)
     save(editor, day="2025-06-22")
 
@@ -186,4 +186,4 @@ def test_what_is_prepared_otherwise_is_asked_about_on_the_page(editor: Page) -> 
     expect(faults).to_contain_text("Yours: Changed ground under repair “Mire”")
     faults.get_by_role("button", name=said("editor_script.mine_until", day="2025-06-22")).click()
     expect(editor.locator("[data-version='4']")).to_contain_text("Mire")
-    expect(editor.locator("#panel")).to_contain_text("carried over into the map prepared from 2025-06-22")
+    expect(editor.locator("#panel")).to_contain_text("carried over into the map prepared from 22 June 2025")

@@ -52,7 +52,7 @@ def test_a_save_for_today_rules_today_and_tomorrow(desk: TestClient) -> None:
         answer = desk.get(f"/api/area?{PLACE}&on={day}").json()
         assert {name for name in ("marked", "prepared") if name in str(answer["things"])} == things
         assert (answer["map_version"], answer["map_in_force_from"], answer["map_saved_by"]) == (3, day, "Bo")
-    assert said("editor.version.carried", days="2025-06-22") in desk.get("/map").text
+    assert said("editor.version.carried", days="22 June 2025") in desk.get("/map").text
 
 
 def test_what_is_prepared_otherwise_is_shown_before_anything_is_saved(desk: TestClient) -> None:
