@@ -138,10 +138,15 @@ class Log:
         wanted = select(*_KEPT).where(LogEntry.corrects == id_)
         return self._found(wanted.order_by(LogEntry.event_id, LogEntry.number))
 
-    def alike(self, word: str) -> list[Kept]:
-        """Return the entries of all events about the same situation, the latest first."""
+    def alike(self, word: str, most: int = 50) -> list[Kept]:
+        """Return the entries of all events about the same situation, the latest first.
+
+        Args:
+            word: what they have in common.
+            most: how many at most (own choice).
+        """
         wanted = select(*_KEPT).where(LogEntry.alike == word)
-        return self._found(wanted.order_by(LogEntry.recorded_at.desc(), LogEntry.number.desc()))
+        return self._found(wanted.order_by(LogEntry.recorded_at.desc(), LogEntry.number.desc()).limit(most))
 
     def parts(self, id_: str) -> list[Part | None]:
         """Return what was sealed beside an entry, in its order; ``None`` stands for what was erased."""

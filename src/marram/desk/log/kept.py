@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import UTC, date, datetime
 from functools import cached_property
 
 from fastapi import Request
@@ -18,6 +18,7 @@ from marram.records.maps import HoleShelf, MapShelf
 from marram.records.people import names
 from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds
 from marram.said import said
+from marram.services.differences import put_before_chief
 from marram.services.event import Event
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
@@ -75,10 +76,16 @@ class KeptHere:
     def add(self, entry: Entry) -> Kept:
         """Add an entry to the log, where it is as its kind wants it; once this returns it is on the disk.
 
+        A ruling that went otherwise than an earlier one of the same situation is put before the chief referee.
+
         Raises:
             InputError: it is not, or it cannot be kept; every fault is listed.
         """
-        return self.shared.append(self.event_id, checked(entry))
+        kept = self.shared.append(self.event_id, checked(entry))
+        differs = put_before_chief(kept, self.log, datetime.now(UTC))
+        if differs is not None and self.log.entry(differs.id) is None:
+            self.shared.append(self.event_id, checked(differs))
+        return kept
 
     def add_tapped(self, entry: Entry) -> Kept:
         """Add an entry that one tap on a page makes; where a second tap of the same page comes later, the first counts.

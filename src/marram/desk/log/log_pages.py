@@ -1,82 +1,67 @@
-"""The entries of the event: all of them, the latest first, and each on a page of its own."""
+"""The entries of the event: searched, a page at a time, the latest first; each on a page of its own; one withdrawn."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from datetime import datetime
+from typing import Annotated
 
-from fastapi import APIRouter, HTTPException, Request
-from fastapi.responses import HTMLResponse, Response
+from fastapi import APIRouter, Form, HTTPException, Query, Request, Response
+from fastapi.responses import HTMLResponse, RedirectResponse
 
+from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
+from marram.desk.log.shown import case_url, shown
 from marram.desk.people.who import may_see
-from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.shell.workplace import show
-from marram.errors import InputError
-from marram.records.entry import Kept
-from marram.rules.incidents import incident
-from marram.services.address_case import address_of
-from marram.services.case_file import read_case
+from marram.records.entry import Entry, Kept, Part, ident
 from marram.services.kinds.registry import kinds
 from marram.services.log import RULING, earlier_of
-from marram.words.language import translate
+from marram.services.searching import OUTCOMES, Search, search
 from marram.words.texts import text
 
 router = APIRouter()
 
 
-@dataclass(frozen=True)
-class Shown:
-    """An entry as a page shows it.
-
-    Attributes:
-        entry: the entry.
-        title: what happened, in words.
-        player: the name of the player; empty where it is not known or was erased.
-        by: the name of the official; likewise.
-        corrected_by: the numbers of entries that correct it.
-        corrects: the number of the entry it corrects; 0 for none.
-    """
-
-    entry: Kept
-    title: str
-    player: str
-    by: str
-    corrected_by: tuple[int, ...] = ()
-    corrects: int = 0
-
-    @property
-    def given_at(self) -> datetime:
-        """When it happened."""
-        return datetime.fromisoformat(self.entry.told["given_at"]).astimezone()
-
-    @property
-    def headline(self) -> str:
-        """What was ruled, in one line."""
-        return str(self.entry.content.get("headline", ""))
-
-    @property
-    def instead(self) -> str:
-        """What was given in place of what was computed, as the form says it; empty where it was not said."""
-        given = self.entry.content.get("instead") or {}
-        words = [one for one in ("disqualified", "hole_lost") if given.get(one)]
-        strokes = given.get("penalty_strokes")
-        return words[0] if words else "" if strokes is None else str(strokes)
-
-
 @router.get("/log")
-def log(request: Request) -> HTMLResponse:
-    """Show the entries of the event, the latest first."""
+def log(
+    request: Request,
+    *,
+    q: Annotated[str, Query(max_length=200)] = "",
+    kind: str = "",
+    hole: str = "",
+    outcome: str = "",
+    page: Annotated[int, Query(ge=1, le=10**6)] = 1,
+) -> HTMLResponse:
+    """Show a page of the entries of the event that hold what is looked for, the latest first."""
     kept = kept_here(request)
-    entries = _shown(kept, kept.log.entries(kept.event_id))
-    return show(request, "log.html", None, title=text("log.title"), entries=entries[::-1])
+    wanted = Search(
+        q,
+        kind if kind in kinds() else "",
+        int(hole) if hole.isascii() and hole.isdecimal() and len(hole) < 3 else None,
+        outcome if outcome in OUTCOMES else "",
+    )
+    found = search(kept.records, kept.event_id, wanted, page)
+    return show(
+        request,
+        "log.html",
+        None,
+        title=text("log.title"),
+        entries=shown(kept, found.entries),
+        found=found,
+        wanted=wanted,
+        asked=bool(wanted.words or wanted.kind or wanted.hole or wanted.outcome),
+        kinds=list(kinds()),
+        outcomes=OUTCOMES,
+        turned={
+            step: str(request.url.include_query_params(page=found.number + step).query)
+            for step in (-1, 1)
+            if 1 <= found.number + step <= found.pages
+        },
+    )
 
 
 @router.get("/log/{number}/photograph/{place}")
 def one_photograph(request: Request, number: int, place: int) -> Response:
     """Give a photograph of an entry, by its place among what is sealed beside it, from 0."""
     kept = kept_here(request)
-    found = kept.log.numbered(kept.event_id, number) if 0 < number < 10**9 else None
-    parts = kept.log.parts(found.id) if found else []
+    parts = kept.log.parts(_numbered(kept, number).id)
     part = parts[place] if 0 <= place < len(parts) else None
     if part is None or part.what != "photograph":
         raise HTTPException(404)
@@ -85,19 +70,12 @@ def one_photograph(request: Request, number: int, place: int) -> Response:
 
 @router.get("/log/{number}")
 def entry(request: Request, number: int) -> HTMLResponse:
-    """Show one entry, with earlier rulings about the same situation."""
+    """Show one entry, with earlier rulings about the same situation, of this event and of others."""
     kept = kept_here(request)
-    entries = _shown(kept, kept.log.entries(kept.event_id))
-    if not 1 <= number <= len(entries):
-        raise HTTPException(404)
-    one = entries[number - 1]
-    mine = {other.entry.id: other for other in entries}
-    before = [
-        (mine[other.entry.id], other.same)
-        for other in earlier_of(kept.log, one.entry)
-        if other.entry.id in mine
-    ]
-    parts = kept.log.parts(one.entry.id)
+    found = _numbered(kept, number)
+    (one,) = shown(kept, [found])
+    before = earlier_of(kept.log, found)
+    parts = kept.log.parts(found.id)
     return show(
         request,
         "entry.html",
@@ -107,50 +85,56 @@ def entry(request: Request, number: int) -> HTMLResponse:
         notes=[
             (part.what, part.content.decode(errors="replace"))
             for part in parts
-            if may_see(request, "note")
-            if part and part.media_type == "text/plain"
+            if may_see(request, "note") and part and part.media_type == "text/plain"
         ],
-        photographs=[place for place, part in enumerate(parts) if part and part.what == "photograph"],
+        photographs=[
+            place
+            for place, part in enumerate(parts)
+            if may_see(request, "photograph") and part and part.what == "photograph"
+        ],
         erased=None in parts,
-        again=_case_url(one.entry),
-        before=before,
+        again=case_url(found),
+        before=list(
+            zip(
+                shown(kept, [other.entry for other in before]),
+                [other.same for other in before],
+                strict=True,
+            )
+        ),
+        here=kept.event_id,
+        can_withdraw=found.kind == RULING and not one.withdrawn,
     )
 
 
-def _shown(kept: KeptHere, entries: Sequence[Kept]) -> list[Shown]:
-    known, numbers = kept.names(), {one.id: one.number for one in entries}
-    corrections: dict[str, list[int]] = {}
-    for one in entries:
-        if one.corrects:
-            corrections.setdefault(one.corrects, []).append(one.number)
-    return [
-        Shown(
-            one,
-            _title(one),
-            known.get(one.told.get("player", ""), ""),
-            known.get(one.told.get("by", ""), ""),
-            tuple(corrections.get(one.id, ())),
-            numbers.get(one.corrects or "", 0),
+@router.post("/log/{number}/withdraw")
+def withdraw(
+    request: Request,
+    number: int,
+    tapped: Annotated[str, Form()],
+    reason: Annotated[str, Form(max_length=2000)] = "",
+) -> RedirectResponse:
+    """Withdraw a ruling, by an entry that says so; the ruling itself stays as it was recorded."""
+    kept = kept_here(request)
+    found = _numbered(kept, number)
+    if found.kind != RULING:
+        raise HTTPException(404)
+    kept.add_tapped(
+        Entry(
+            "withdrawn",
+            now(),
+            ident(tapped, "tapped"),
+            by=person_here(request) or None,
+            player=found.told.get("player"),
+            hole=found.told.get("hole"),
+            corrects=found.id,
+            parts=(Part("reason", reason.strip().encode()),) if reason.strip() else (),
         )
-        for one in entries
-    ]
+    )
+    return RedirectResponse(f"/log/{number}", 303)
 
 
-def _title(entry: Kept) -> str:
-    """Return what an entry is about, in words."""
-    if entry.kind != RULING:
-        return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else entry.kind
-    try:
-        acts = entry.content["case"]["incidents"]
-        return " · ".join(translate()(incident(act["incident"]).title) for act in acts)
-    except (InputError, KeyError, TypeError):
-        return text("log.kind.ruling")
-
-
-def _case_url(entry: Kept) -> str:
-    """Return the address of a recorded case at this desk; empty where it can no longer be read."""
-    try:
-        case = read_case(entry.content["case"])
-    except (InputError, KeyError):
-        return ""
-    return address_of(CaseAddress, case).url("/case")
+def _numbered(kept: KeptHere, number: int) -> Kept:
+    found = kept.log.numbered(kept.event_id, number) if 0 < number < 10**9 else None
+    if found is None:
+        raise HTTPException(404)
+    return found

@@ -12,6 +12,7 @@ from marram.desk.competition.conditions import COOKIE
 from marram.desk.log.begun import begun_here
 from marram.desk.log.here import can_decide, device_here, moment_words, now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
+from marram.desk.log.shown import shown
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import together
 from marram.desk.rulings.story_view import consult_story
@@ -22,6 +23,7 @@ from marram.records.open_cases import begin, keep_page
 from marram.said import said
 from marram.services.address_case import address_of, case_at
 from marram.services.case_file import read_case
+from marram.services.differences import differences, looked_at
 from marram.services.opinions import answering, asking, opinions
 from marram.words.texts import text
 
@@ -41,11 +43,43 @@ def opinion_list(request: Request) -> HTMLResponse:
         None,
         title=text("log.opinions.title"),
         opinions=found,
+        differences=[
+            (one, shown(kept, [one.ruling])[0], shown(kept, one.others))
+            for one in sorted(differences(kept.log, kept.event_id), key=lambda each: bool(each.seen))
+        ],
+        here=kept.event_id,
         names=kept.names(),
         decides=can_decide(request, kept),
         case_of=_case_url,
         moment_words=moment_words,
     )
+
+
+@router.post("/opinions/difference")
+def difference(
+    request: Request,
+    about: Annotated[str, Form()],
+    stands: Annotated[bool, Form()],
+    tapped: Annotated[str, Form()],
+    note: Note = "",
+) -> RedirectResponse:
+    """Keep that a ruling that differs was looked at, and whether it stands."""
+    kept = kept_here(request)
+    if not can_decide(request, kept):
+        raise HTTPException(403, text("log.opinions.not_yours"))
+    if about not in {one.ruling.id for one in differences(kept.log, kept.event_id)}:
+        raise HTTPException(404)
+    kept.add_tapped(
+        looked_at(
+            ident(tapped, "tapped"),
+            now(),
+            about,
+            by=person_here(request) or None,
+            stands=stands,
+            words=note,
+        )
+    )
+    return RedirectResponse("/opinions", 303)
 
 
 @router.get("/opinions/ask")

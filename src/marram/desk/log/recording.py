@@ -32,7 +32,7 @@ from marram.said import said
 from marram.services.address_case import case_at
 from marram.services.case import Act, Case
 from marram.services.kinds.rulings import Instead
-from marram.services.log import About, ruling_entry
+from marram.services.log import About, Earlier, earlier, ruling_entry
 
 router = APIRouter()
 
@@ -59,6 +59,8 @@ class RecordForm:
         instead: what can be given in place of what was computed.
         answers: the entry of a second opinion that whoever uses this device can answer with this ruling.
         ask: the address of the page that asks for a second opinion.
+        earlier: rulings of this event about the same situation, the latest first.
+        differing: how many of all earlier ones, also of other events, would not go the same way.
     """
 
     ident: str
@@ -73,6 +75,8 @@ class RecordForm:
     instead: Sequence[str] = INSTEAD
     answers: str = ""
     ask: str = ""
+    earlier: Sequence[Earlier] = ()
+    differing: int = 0
 
 
 def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] = ()) -> RecordForm | None:
@@ -81,6 +85,7 @@ def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] =
     if kept is None or case.conditions.former or not may(request, "POST /record"):
         return None
     begun = begun_here(request, case)
+    before = _earlier(request, kept, case)
     return RecordForm(
         begun.case.id if begun and begun.case.is_open else new_ident(),
         now().isoformat(timespec="seconds"),
@@ -95,7 +100,19 @@ def record_form(request: Request, case: CaseAddress, options: Sequence[Choice] =
         if begun and can_decide(request, kept)
         else "",
         ask="" if begun else case.url("/opinions/ask"),
+        earlier=[one for one in before if one.entry.event == kept.event_id],
+        differing=sum(not one.same for one in before),
     )
+
+
+def _earlier(request: Request, kept: KeptHere, case: CaseAddress) -> list[Earlier]:
+    """Return earlier rulings about the same situation as a case that can be recorded."""
+    address = together(case)
+    try:
+        entry = ruling_entry(_as_ruled(workplace_on(request, address.conditions.on), address), now())
+    except InputError:  # a question is still open: it is shown, and nothing is recorded yet
+        return []
+    return earlier(kept.log, entry)
 
 
 class Recorded(BaseModel):

@@ -65,6 +65,21 @@ class HandedOver:
 
 
 @dataclass(frozen=True)
+class DifferencePut:
+    """A ruling that went otherwise than earlier ones of the same situation, as it is put before the chief referee.
+
+    Attributes:
+        about: the entry of the ruling.
+        others: the entries it differs from.
+    """
+
+    __pydantic_config__: ClassVar = STRICT
+
+    about: str = field(metadata=give(AN_ENTRY))
+    others: tuple[str, ...] = field(metadata=give(said("a list of identifiers of entries")))
+
+
+@dataclass(frozen=True)
 class DifferenceSeen:
     """A ruling that went otherwise than an earlier one of the same situation, looked at by the chief referee.
 
@@ -83,5 +98,6 @@ KINDS = (
     Kind("opinion_asked", OpinionAsked, points_at=("about",)),
     Kind("opinion_given", OpinionGiven, points_at=("asked",)),
     Kind("handed_over", HandedOver, points_at=("about", "to"), parts=("note",)),
+    Kind("difference_put", DifferencePut, points_at=("about",), parts=()),
     Kind("difference_seen", DifferenceSeen, points_at=("about",), parts=("note",)),
 )

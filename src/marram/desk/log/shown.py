@@ -1,0 +1,99 @@
+"""An entry as a page shows it: in words, with names, and with what corrects it."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from marram.desk.log.kept import KeptHere
+from marram.desk.rulings.case_address import CaseAddress
+from marram.errors import InputError
+from marram.records.entry import Kept
+from marram.rules.incidents import incident
+from marram.services.address_case import address_of
+from marram.services.case_file import read_case
+from marram.services.kinds.registry import kinds
+from marram.services.log import RULING
+from marram.words.language import translate
+from marram.words.texts import text
+
+
+@dataclass(frozen=True)
+class Shown:
+    """An entry as a page shows it.
+
+    Attributes:
+        entry: the entry.
+        title: what happened, in words.
+        player: the name of the player; empty where it is not known or was erased.
+        by: the name of the official; likewise.
+        corrected_by: the numbers of entries that correct it.
+        corrects: the number of the entry it corrects; 0 for none.
+        withdrawn: whether one of those that correct it withdraws it.
+    """
+
+    entry: Kept
+    title: str
+    player: str
+    by: str
+    corrected_by: tuple[int, ...] = ()
+    corrects: int = 0
+    withdrawn: bool = False
+
+    @property
+    def given_at(self) -> datetime:
+        """When it happened."""
+        return datetime.fromisoformat(self.entry.told["given_at"]).astimezone()
+
+    @property
+    def headline(self) -> str:
+        """What was ruled, in one line."""
+        return str(self.entry.content.get("headline", ""))
+
+    @property
+    def instead(self) -> str:
+        """What was given in place of what was computed, as the form says it; empty where it was not said."""
+        given = self.entry.content.get("instead") or {}
+        words = [one for one in ("disqualified", "hole_lost") if given.get(one)]
+        strokes = given.get("penalty_strokes")
+        return words[0] if words else "" if strokes is None else str(strokes)
+
+
+def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | None = None) -> list[Shown]:
+    """Return entries as a page shows them; only what these entries point at is looked up."""
+    known = kept.names() if names is None else names
+    found = []
+    for one in entries:
+        corrections = kept.log.corrections(one.id)
+        corrected = kept.log.entry(one.corrects) if one.corrects else None
+        found.append(
+            Shown(
+                one,
+                title_of(one),
+                known.get(one.told.get("player", ""), ""),
+                known.get(one.told.get("by", ""), ""),
+                tuple(other.number for other in corrections),
+                corrected.number if corrected else 0,
+                any(other.kind == "withdrawn" for other in corrections),
+            )
+        )
+    return found
+
+
+def title_of(entry: Kept) -> str:
+    """Return what an entry is about, in words."""
+    if entry.kind != RULING:
+        return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else entry.kind
+    try:
+        acts = entry.content["case"]["incidents"]
+        return " · ".join(translate()(incident(act["incident"]).title) for act in acts)
+    except (InputError, KeyError, TypeError):
+        return text("log.kind.ruling")
+
+
+def case_url(entry: Kept) -> str:
+    """Return the address of a recorded case at this desk; empty where it can no longer be read."""
+    try:
+        case = read_case(entry.content["case"])
+    except (InputError, KeyError):
+        return ""
+    return address_of(CaseAddress, case).url("/case")

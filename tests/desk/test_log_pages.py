@@ -1,0 +1,98 @@
+"""The pages of the log: searched, turned, withdrawn, the day by hour and place, and what differs before the chief."""
+
+import re
+from collections.abc import Iterator
+
+import pytest
+
+from marram.demo import COURSE, EVENT
+from marram.desk.app import create_app
+from marram.desk.log.kept import KeptHere, keep_here
+from marram.records.entry import new_ident
+from marram.records.making import made
+from marram.services.keeping import start
+from marram.services.log import ruling_entry
+from marram.services.searching import AT_A_TIME
+from tests.desk.asking import TestClient
+from tests.desk.test_log import RULING, form
+from tests.services.test_log import CASE, NOW
+
+
+@pytest.fixture
+def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
+    folder = tmp_path_factory.mktemp("records")
+    with made(folder / "club.db") as records:
+        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
+        yield keep_here(records)
+
+
+@pytest.fixture
+def desk(kept: KeptHere) -> TestClient:
+    return TestClient(create_app(kept_here=kept), follow_redirects=False)
+
+
+def test_the_log_is_turned_page_by_page(kept: KeptHere, desk: TestClient) -> None:
+    """The first page holds the latest, the next what was before, and nothing is left out or shown twice."""
+    kept.shared.log.append_all([(kept.event_id, ruling_entry(CASE, NOW)) for _ in range(AT_A_TIME + 3)])
+    first = desk.get("/log").text
+    following = re.search(r'rel="next" href="([^"]*)"', first)
+    assert following is not None
+    second = desk.get(following[1].replace("&amp;", "&")).text
+    shown = [int(one) for page in (first, second) for one in re.findall(r'href="/log/(\d+)"', page)]
+
+    assert shown == list(range(AT_A_TIME + 3, 0, -1))
+    assert 'rel="next"' not in second
+
+
+def test_the_log_is_searched_from_its_page(desk: TestClient) -> None:
+    """What is found is shown with how many; what is not found is said; the words stay in the field."""
+    where = desk.post("/record", data={**form(desk), "note": "beside the third stake"}).headers["location"]
+    desk.post("/record", data=form(desk))
+
+    assert f'href="{where}"' in desk.get("/log?q=staked+17.1").text
+    assert "1 entry found" in desk.get("/log?q=stakes").text
+    assert 'value="zebra"' in desk.get("/log?q=zebra&hole=9&outcome=free").text
+    assert "0 entries found" in desk.get("/log?q=zebra").text
+    assert desk.get("/log?q=%22+OR+%2A&hole=x&outcome=y&kind=z").status_code == 200
+
+
+def test_a_ruling_is_withdrawn_by_an_entry(kept: KeptHere, desk: TestClient) -> None:
+    """The ruling stays, says that it was withdrawn, and is no earlier ruling for the next one."""
+    where = desk.post("/record", data=form(desk)).headers["location"]
+    sent = {"tapped": new_ident(), "reason": "another ball"}
+    assert {desk.post(f"{where}/withdraw", data=sent).status_code for _ in range(2)} == {303}
+
+    assert [one.kind for one in kept.log.entries(kept.event_id)] == ["ruling", "withdrawn"]
+    assert "withdrawn" in desk.get(where).text
+    assert "earlier ruling" not in desk.get(RULING).text
+    assert desk.post("/log/2/withdraw", data={"tapped": new_ident()}).status_code == 404
+
+
+def test_earlier_rulings_are_said_before_recording_and_differing_ones_reach_the_chief(
+    desk: TestClient,
+) -> None:
+    """The page of a ruling says how many went the same way; one recorded otherwise is listed until the chief looked at it."""
+    desk.post("/record", data=form(desk))
+    assert "1 earlier ruling of the same situation. All went the same way." in desk.get(RULING).text
+    desk.post("/record", data={**form(desk), "otherwise": "so", "instead": "2"})
+    assert "1 went otherwise" in desk.get(RULING).text
+    listed = desk.get("/opinions").text.split('action="/opinions/difference"')
+    hidden = dict(re.findall(r'name="(about|tapped)" value="([^"]*)"', listed[1]))
+
+    assert "To be looked at" in listed[0]
+    assert desk.post("/opinions/difference", data={**hidden, "stands": "true"}).status_code == 303
+    assert "It stands" in desk.get("/opinions").text
+    assert 'action="/opinions/difference"' not in desk.get("/opinions").text
+
+
+def test_the_day_shows_each_ruling_by_hour_and_place(kept: KeptHere, desk: TestClient) -> None:
+    """A ruling with a place has a pin, one without is named; both stand at their hour and lead to their entry."""
+    placed = kept.add(ruling_entry(CASE, NOW))
+    desk.post("/record", data=form(desk))
+    page = desk.get("/day").text
+    hours, figure = page.split("day-figure")
+
+    assert re.findall(r'href="/log/(\d+)"', hours.split('class="hours"')[1]) in (["1", "2"], ["2", "1"])
+    assert re.findall(r'<a href="/log/(\d+)"><title>', figure) == [str(placed.number)]
+    assert 'href="/log/2"' in figure.split("</svg>")[1]
+    assert "No ruling" in desk.get("/day?on=2025-06-22").text
