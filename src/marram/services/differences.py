@@ -68,7 +68,8 @@ def differences(log: Log, event: str) -> list[Difference]:
     found = []
     for put in reversed(log.entries(event, kind=PUT)):
         ruling = log.entry(str(put.content.get("about")))
-        others = tuple(one for id_ in put.content.get("others", ()) if (one := log.entry(id_)))
+        named = [log.entry(id_) for id_ in put.content.get("others", ())]
+        others = tuple(one for one in named if one is not None)
         if ruling is not None:
             found.append(Difference(ruling, others, tuple(seen.get(ruling.id, ()))))
     return found
