@@ -5,6 +5,7 @@
 #   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach, by file and by room
 #   make pin     write the leaf counts of the Rules as they now are, and which answers no provision names
 #   make docs    write the generated pages of docs/
+#   make changes write what changed between the editions, as the package keeps it
 #   make fit     learn the finding of incidents anew from training/sentences
 #   make bench   run the benchmarks beside their peers
 
@@ -14,7 +15,7 @@ READY := .venv/.ready
 PORT ?= 8123
 BROWSERS ?= 2
 
-.PHONY: demo test coverage check pin docs fit bench chromium postgresql clean
+.PHONY: demo test coverage check pin docs changes fit bench chromium postgresql clean
 
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
@@ -51,6 +52,9 @@ check: $(READY)
 
 pin: $(READY)
 	$(BIN)/python scripts/pin_leaf_counts.py
+
+changes: $(READY)
+	$(BIN)/python scripts/write_changes.py
 
 docs: $(READY)
 	$(BIN)/python scripts/write_docs.py

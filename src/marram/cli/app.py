@@ -159,12 +159,22 @@ def changes(
     incident: Annotated[list[str] | None, typer.Option(help="Only this incident. Repeat.")] = None,
     form: Form = None,
     sides: Sides = None,
+    every: Annotated[
+        bool,
+        typer.Option(
+            "--every",
+            help="Every differing situation, fewest facts first; so also where one of the options above is given.",
+        ),
+    ] = False,
     json: Json = False,
 ) -> None:
-    """List what changed between two editions, fewest facts first."""
-    from marram.cli.changes import list_changes
+    """Tell what changed between two editions, what players meet most often first."""
+    from marram.cli.changes import list_changes, tell_changes
 
-    list_changes(earlier, later, incident or [], form, sides, json)
+    if every or incident or form or sides:
+        list_changes(earlier, later, incident or [], form, sides, json)
+    else:
+        tell_changes(earlier, later, json)
 
 
 app.command()(relief)

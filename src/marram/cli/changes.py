@@ -4,24 +4,58 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from itertools import groupby
 
+from marram.cli.long_work import shown
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.editions import FIRST_DAY
 from marram.rules.engine.changes import changes
 from marram.rules.incidents import INCIDENTS, incident
-from marram.rules.incidents.incident import Incident
 from marram.rules.plain import as_plain
 from marram.said import said
 from marram.services.given import day_of_edition, form_given, sides_given
+from marram.teach.what_changed.grouping import walked, what_changed
+from marram.teach.what_changed.kept import kept
+from marram.teach.what_changed.telling import ToldChange, told
 from marram.words.changes import ChangeWords, change_words
 from marram.words.language import translate
 from marram.words.texts import count_text, text
 
 
-def list_changes(
-    earlier: str, later: str, names: Sequence[str], form: str | None, sides: str | None, as_json: bool
-) -> None:
-    """Print every change between two editions, by incident; in one form of play only, where it is given."""
+def tell_changes(earlier: str, later: str, as_json: bool) -> None:
+    """Print what changed between two editions as a teacher would tell it: one change for each thing decided anew."""
+    first, second = _days(earlier, later)
+    found = kept(int(earlier), int(later))
+    if found is None:
+        with shown() as progress:
+            found = what_changed(first, second, progress=progress)
+    changed = told(found, first, second)
+    if as_json:
+        document = {"marram": 1, "kind": "what_changed", "from": earlier, "to": later}
+        print_json({**document, "changes": as_plain(changed)})
+        return
+    show_lines(_told_lines(changed, earlier, later))
+
+
+def _told_lines(changed: Sequence[ToldChange], earlier: str, later: str) -> Iterator[Line]:
+    yield "title", count_text("what_changed.count", len(changed), earlier=earlier, later=later)
+    for one in changed:
+        yield "head", text("what_changed.head", rule=one.rule or one.key, title=one.title)
+        yield "item", text("what_changed.was", sentence=one.before)
+        yield "item", text("what_changed.is", sentence=one.now)
+        yield "text", "      " + text("what_changed.example", incident=one.example.what)
+        for fact in one.example.facts:
+            yield "quiet", f"        {fact}"
+        yield "text", "      " + text("what_changed.ruled", year=earlier, headline=one.example.before)
+        yield "text", "      " + text("what_changed.ruled", year=later, headline=one.example.after)
+        if one.example.before == one.example.after:
+            for difference in one.example.differences:
+                yield "quiet", f"        {difference}"
+        if one.situations is not None:
+            yield "quiet", "      " + count_text("what_changed.touches", one.situations)
+    yield "quiet", text("what_changed.everything", earlier=earlier, later=later)
+
+
+def _days(earlier: str, later: str) -> tuple[date, date]:
     first, second = day_of_edition(earlier, "--from"), day_of_edition(later, "--to")
     if first >= second:
         raise InputError(
@@ -31,8 +65,16 @@ def list_changes(
                 later=later,
             )
         )
+    return first, second
+
+
+def list_changes(
+    earlier: str, later: str, names: Sequence[str], form: str | None, sides: str | None, as_json: bool
+) -> None:
+    """Print every difference between two editions, by incident; in one form of play only, where it is given."""
+    first, second = _days(earlier, later)
     chosen, who = form_given(form), sides_given(sides)
-    incidents = [incident(name) for name in names] or [one for one in INCIDENTS if _walked(one, first)]
+    incidents = [incident(name) for name in names] or list(walked(first))
     found = [
         change_words(one, chosen)
         for each in incidents
@@ -46,13 +88,8 @@ def list_changes(
     titles = {one.name: translate()(one.title) for one in INCIDENTS}
     show_lines(_lines(found, titles, earlier, later))
     if first < FIRST_DAY and not names:
-        left_out = sum(not _walked(one, first) for one in INCIDENTS)
+        left_out = len(INCIDENTS) - len(incidents)
         show_lines([("quiet", text("cli.changes.left_out", count=left_out, year=FIRST_DAY.year))])
-
-
-def _walked(one: Incident, first: date) -> bool:
-    """Tell whether an incident is walked unasked: those of teaching reach back, and repeat others from 2019 on."""
-    return (one.covered_from < FIRST_DAY) == (first < FIRST_DAY)
 
 
 def _lines(found: Sequence[ChangeWords], titles: dict[str, str], earlier: str, later: str) -> Iterator[Line]:

@@ -38,10 +38,10 @@ def change_words(change: Change, form: FormOfPlay | None = None) -> ChangeWords:
     return ChangeWords(
         change.incident,
         cited(_deciding(change.after) or _deciding(change.before)),
-        tuple(_fact_words(name, answer) for name, answer in change.facts),
+        tuple(fact_words(name, answer) for name, answer in change.facts),
         old.headline,
         new.headline,
-        tuple(_differences(old, new)),
+        tuple(differences(old, new)),
     )
 
 
@@ -51,13 +51,20 @@ def _deciding(outcome: Outcome) -> str:
     return outcome.citation
 
 
-def _fact_words(name: str, answer: Any) -> str:
+def fact_words(name: str, answer: Any) -> str:
+    """Return a fact as question and answer.
+
+    Args:
+        name: the fact's name.
+        answer: its answer, or the answer as a token.
+    """
     fact = fact_named(name)
-    words = translate()(fact.answers[answer]) if fact.answers else amount_words(answer, fact.unit)
-    return f"{translate()(fact.question)} {words}"
+    if not fact.answers:
+        return f"{translate()(fact.question)} {amount_words(answer, fact.unit)}"
+    return f"{translate()(fact.question)} {translate()(fact.answers[fact.parse(answer)])}"
 
 
-def _differences(old: Sheet, new: Sheet) -> Iterator[str]:
+def differences(old: Sheet, new: Sheet) -> Iterator[str]:
     """Yield what stands only in the earlier sheet, and what only in the later."""
     for part in ("penalties", "steps", "options", "if_wrong", "cautions", "criteria"):
         before = [_line(one) for one in getattr(old, part)]

@@ -11,7 +11,7 @@ from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
 from marram.rules.engine.request import Book, book, book_among
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play
-from marram.rules.ruling import Outcome, Ruling
+from marram.rules.ruling import Judgement, Outcome, Ruling
 
 Known = dict[Fact[Any], Any]
 
@@ -38,7 +38,7 @@ class Change:
     @property
     def renumbered_only(self) -> bool:
         """Whether both outcomes come to the same, under other provisions and with other notes."""
-        return bool(_substance(self.before) == _substance(self.after))
+        return bool(substance(self.before) == substance(self.after))
 
 
 def changes(
@@ -72,10 +72,12 @@ def changes(
     return sorted(listed, key=lambda change: len(change.facts))
 
 
-def _substance(outcome: Outcome) -> Any:
+def substance(outcome: Outcome) -> Any:
     """Return what an outcome means for the player, whatever the provisions are called."""
+    if isinstance(outcome, Judgement):
+        return outcome.decided_by, outcome.criteria, [substance(one) for one in outcome.outcomes]
     if not isinstance(outcome, Ruling):
-        return outcome
+        return replace(outcome, citation="")
     penalties = [replace(one, citation="") for one in outcome.penalties]
     relief = [replace(one, citation="") for one in outcome.relief]
     return penalties, outcome.action, outcome.which_ball, outcome.stroke, relief, outcome.cautions

@@ -147,6 +147,7 @@ TEXTS: dict[str, str] = {
     "holes.slope_gaps.several": "Slope: at most {recommended} % is recommended, more than {critical} % too steep, for {speed}. It is not known on holes {holes}. The Committee decides.",
     "marking.title": "Marking sheet of {course}",
     # The desk
+    "progress.comparing": "Comparing the editions",
     "progress.reading": "Reading the map",
     "progress.assembling": "Putting the course together",
     "progress.checking": "Checking",
