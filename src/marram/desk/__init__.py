@@ -4,6 +4,7 @@ Every page is made on the server and works without JavaScript; the map needs it.
 address of the page and nowhere else, so that a reload loses nothing and a bookmark holds everything.
 """
 
+import sys
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from threading import Timer
@@ -49,6 +50,7 @@ def serve(
         InputError: the map cannot be read at all, or the event cannot be used.
     """
     import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
+    from uvicorn.main import STARTUP_FAILURE  # noqa: PLC0415 - the same
 
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
@@ -83,7 +85,15 @@ def serve(
         import webbrowser  # noqa: PLC0415 - the same
 
         Timer(0.8, webbrowser.open, [f"http://{'127.0.0.1' if host == '0.0.0.0' else host}:{port}/"]).start()  # noqa: S104 - compared, not bound
-    uvicorn.run(app, host=host, port=port, log_level="warning")
+    server = uvicorn.Server(uvicorn.Config(app, host=host, port=port, log_level="warning"))
+    if app.state.live is not None:
+        app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
+    try:
+        server.run()
+    except KeyboardInterrupt:
+        return
+    if not server.started:
+        sys.exit(STARTUP_FAILURE)
 
 
 __all__ = ["serve"]
