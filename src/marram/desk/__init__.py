@@ -14,6 +14,10 @@ if TYPE_CHECKING:
     from marram.services.event import Event
 
 
+NOT_STARTED = 3
+"""The exit code where the server could not start: that of uvicorn's own command."""
+
+
 def serve(
     host: str = "127.0.0.1",
     port: int = 8400,
@@ -50,7 +54,6 @@ def serve(
         InputError: the map cannot be read at all, or the event cannot be used.
     """
     import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
-    from uvicorn.main import STARTUP_FAILURE  # noqa: PLC0415 - the same
 
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
@@ -93,7 +96,7 @@ def serve(
     except KeyboardInterrupt:
         return
     if not server.started:
-        sys.exit(STARTUP_FAILURE)
+        sys.exit(NOT_STARTED)
 
 
 __all__ = ["serve"]

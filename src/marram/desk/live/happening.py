@@ -5,17 +5,17 @@ from datetime import datetime
 from typing import Any
 
 from marram.desk.log.kept import KeptHere
-from marram.errors import InputError
+from marram.desk.log.shown import title_of
+from marram.desk.people.roles import hears
 from marram.records.entry import Kept
 from marram.records.open_cases import open_cases
 from marram.records.whereabouts import whereabouts
-from marram.rules.incidents import incident
-from marram.services.kinds.registry import kinds
-from marram.words.language import translate
-from marram.words.texts import text
 
 SHOWN = 8
 """Entries that the first screen shows (own choice)."""
+
+LOOKED_AT = 100
+"""Entries among which they are looked for."""
 
 Told = dict[str, Any]
 
@@ -45,10 +45,12 @@ def told_of(kept: KeptHere, entries: Sequence[Kept], players: bool) -> list[Told
     ]
 
 
-def latest(kept: KeptHere, players: bool) -> list[Told]:
-    """Return the last entries, the latest first."""
+def latest(kept: KeptHere, role: str, players: bool) -> list[Told]:
+    """Return the last entries that a role hears of, the latest first."""
     head = kept.log.head(kept.event_id)
-    return told_of(kept, kept.log.entries(kept.event_id, after=max(0, head - SHOWN)), players)[::-1]
+    entries = kept.log.entries(kept.event_id, after=max(0, head - LOOKED_AT))
+    heard = [one for one in entries if hears(role, one.kind)]
+    return told_of(kept, heard[-SHOWN:], players)[::-1]
 
 
 def open_now(kept: KeptHere) -> list[Told]:
@@ -79,17 +81,6 @@ def places(kept: KeptHere, people: bool) -> list[Told]:
         }
         for one in whereabouts(kept.records, kept.event_id)
     ]
-
-
-def title_of(entry: Kept) -> str:
-    """Return what an entry is about, in words."""
-    if entry.kind == "ruling":
-        try:
-            acts = entry.content["case"]["incidents"]
-            return " · ".join(translate()(incident(act["incident"]).title) for act in acts)
-        except (InputError, KeyError, TypeError):
-            return text("log.kind.ruling")
-    return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else str(entry.kind)
 
 
 def clock_of(written: str) -> str:

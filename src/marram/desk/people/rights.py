@@ -83,7 +83,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /api/openapi.json": OFFICIALS,
         },
         entry="/",
-        order={PLAY: 1, SCORING: 3, BEFORE: 4, AFTER: 3},
+        order={PLAY: 4, SCORING: 3, BEFORE: 4, AFTER: 3},
     ),
     Room(
         "log",
@@ -123,7 +123,7 @@ ROOMS: tuple[Room, ...] = (
             "POST /api/holes/{day}": LEADING,
         },
         entry="/holes",
-        order={BEFORE: 1, PLAY: 5},
+        order={BEFORE: 1, PLAY: 6},
     ),
     Room(
         "course",
@@ -139,7 +139,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /api/map/draft": LEADING,
         },
         entry="/map",
-        order={BEFORE: 2, PLAY: 4},
+        order={BEFORE: 2, PLAY: 5},
     ),
     Room(
         "marking",
@@ -160,7 +160,7 @@ ROOMS: tuple[Room, ...] = (
             "POST /people/end": LEADING,
         },
         entry="/people",
-        order={BEFORE: 6, PLAY: 6, SCORING: 6, AFTER: 2},
+        order={BEFORE: 6, PLAY: 7, SCORING: 6, AFTER: 2},
     ),
     Room(
         "me",

@@ -42,7 +42,13 @@ def sees(role: str, field: str) -> bool:
     return role in PERSONAL.get(field, NOBODY)
 
 
-HEARS: dict[str, Roles] = {"ruling": RULING | {SCORER}, "note": RULING, "erasure": LEADING}
+HEARS: dict[str, Roles] = {
+    "ruling": RULING | {SCORER},
+    "note": RULING,
+    "erasure": LEADING,
+    "play_suspended": OFFICIALS,
+    "play_resumed": OFFICIALS,
+}
 """Who hears live of an entry of the log, by its kind. A kind that is not here is heard of by those who rule."""
 
 

@@ -35,12 +35,14 @@ function entry(told) {
   const item = document.createElement("li");
   item.dataset.number = told.number;
   item.className = "new";
-  const link = document.createElement("a");
-  link.href = `/log/${told.number}`;
+  const linked = "links" in list.dataset;
+  const link = document.createElement(linked ? "a" : "div");
+  if (linked) link.href = `/log/${told.number}`;
   link.append(...line(told.at, [hole(told.hole), told.player, told.title], told.headline));
   item.append(link);
   list.prepend(item);
   while (list.children.length > MOST) list.lastElementChild.remove();
+  list.closest("section").hidden = false;
   document.getElementById("nothing").hidden = true;
 }
 

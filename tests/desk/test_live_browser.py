@@ -1,0 +1,64 @@
+"""Two devices at one event: one joins by the link that the other made, and what it records is seen there as it happens."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import expect
+
+from marram.desk.people.door import Door
+from tests.desk.serving import served
+from tests.desk.signing_in import club, guarded
+from tests.desk.test_log import RULING
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_referee_joins_by_the_chiefs_link_and_is_seen_to_rule(chromium: Any, tmp_path: Path) -> None:
+    """Without a reload: where the referee is, and the ruling. Ended from elsewhere, the phone is nobody's; no page has a fault of access."""
+    faults: list[str] = []
+    with club(tmp_path) as kept, served(guarded(kept)) as address:
+        contexts = [
+            chromium.new_context(base_url=address, viewport={"width": width, "height": 844})
+            for width in (1280, 390)
+        ]
+        chief, phone = (one.new_page() for one in contexts)
+        for page in (chief, phone):
+            page.on("pageerror", lambda error: faults.append(str(error)))
+        chief.goto(f"/join/{Door(kept.records, kept.event_id).first_link()}")
+        chief.get_by_label("Ottiline Brackmere").check()
+        chief.get_by_role("button", name="Join").click()
+        chief.goto("/people")
+        chief.get_by_role("button", name="Make a link").click()
+        expect(chief.get_by_role("img", name="The link as a code")).to_be_visible()
+        faults += access(chief)
+        phone.goto(chief.locator(".link a").get_attribute("href"))
+        phone.get_by_label("Jorund Saltwick").check()
+        faults += access(phone)
+        phone.get_by_role("button", name="Join").click()
+        chief.goto("/now?hour=play")
+        expect(chief.locator("#live[data-open=yes]")).to_be_attached()
+        phone.get_by_text("Say where you are").click()
+        phone.get_by_label("Hole").select_option("7")
+        faults += access(phone)
+        phone.get_by_role("button", name="I am here").click()
+        expect(chief.locator("#places")).to_contain_text("Jorund Saltwick hole 7")
+        phone.goto(RULING)
+        phone.get_by_role("button", name="Record this ruling").click()
+        expect(chief.locator("#entries li")).to_contain_text("hole 9")
+        faults += access(chief)
+        chief.goto("/people")
+        chief.get_by_role("button", name="End it Jorund Saltwick, referee").click()
+        phone.goto("/log")
+        expect(phone.get_by_role("heading", name="Sign in")).to_be_visible()
+        for one in contexts:
+            one.close()
+    assert faults == []
+
+
+def access(page: Any) -> list[str]:
+    """Faults of access that are serious, and a page wider than its screen."""
+    wide = page.evaluate("document.documentElement.scrollWidth > innerWidth")
+    found = Axe().run(page).response["violations"]
+    return [one["id"] for one in found if one["impact"] in {"serious", "critical"}] + ["wide"] * wide
