@@ -162,7 +162,7 @@ def test_the_day_chooses_the_map_and_takes_the_edits_along(editor: Page, editing
     editor.goto("/map?on=2025-06-21")
     ready(editor)
     expect(editor.locator("#map-prepared")).to_contain_text(
-        said("editor.prepared.map", since="2025-06-22", version="2", who="Ada")
+        said("editor.prepared.map", since="22 June 2025", version="2", who="Ada")
     )
 
 
@@ -184,6 +184,6 @@ def test_what_is_prepared_otherwise_is_asked_about_on_the_page(editor: Page) -> 
     faults = editor.locator("#editor-faults")
     expect(faults).to_contain_text("Version 3, Ada: Changed ground under repair “Pond”")
     expect(faults).to_contain_text("Yours: Changed ground under repair “Mire”")
-    faults.get_by_role("button", name=said("editor_script.mine_until", day="2025-06-22")).click()
+    faults.get_by_role("button", name=said("editor_script.mine_until", day="22 June 2025")).click()
     expect(editor.locator("[data-version='4']")).to_contain_text("Mire")
     expect(editor.locator("#panel")).to_contain_text("carried over into the map prepared from 22 June 2025")

@@ -11,6 +11,8 @@ from marram.rules.facts import vocabulary
 from marram.rules.finding.model import model
 from marram.rules.finding.ranking import Context, rank
 from marram.rules.incidents import INCIDENTS
+from marram.services.likely import by_place
+from marram.services.told import Offered, Sentence
 from marram.word_stems import stem
 from tests.rules.finding.unseen import unseen
 from training.material import sentences, weak
@@ -29,6 +31,17 @@ async ([sentences, context]) => {
     const all = incidents.reduce((sum, { at, score }, place) => sum + (at + score) * (place + 1), 0);
     return [incidents.slice(0, 12).map(({ name, score, likelihood }) => [name, score, likelihood]), all];
   });
+}
+"""
+BY_PLACE = """
+async ([sentences, context, likely]) => {
+  const { readModel } = await import("/static/rulings/finding_model.js");
+  const { rank } = await import("/static/rulings/ranking.js");
+  const { byPlace } = await import("/static/rulings/by_place.js");
+  const model = readModel(await (await fetch("/api/finding/model")).json());
+  const { incidents } = await (await fetch("/api/finding/incidents")).json();
+  const named = new Map(incidents.map((one) => [one.name, one]));
+  return sentences.map((one) => byPlace(rank(model, named, one, context).incidents.slice(0, 12), likely).map(({ name }) => name));
 }
 """
 ODD = (
@@ -138,3 +151,19 @@ def test_the_list_is_found_without_the_desk(page: Page) -> None:
     )
     expect(first).to_contain_text(title)
     assert "said=my%20ball%20is%20lost" in (first.get_attribute("href") or "")
+
+
+def test_python_and_the_browser_order_by_place_alike(page: Page) -> None:
+    """What the place speaks for, what is not in force and what is only taught stand in the same order on both sides."""
+    said = [*[sentence for sentence, _ in unseen()][::3], *ODD, "the ball was dropped over the shoulder"]
+    likely = [one.name for one in INCIDENTS[::5]]
+    theirs = page.evaluate(BY_PLACE, [said, {"words": "", "localRules": ["E-5"]}, likely])
+    speaks = [one for one in INCIDENTS if one.name in likely]
+    for words, names in zip(said, theirs, strict=True):
+        found = rank(words, Context(frozenset({"E-5"})))
+        first = tuple(
+            Offered(one, likelihood, one.for_teaching)
+            for one, likelihood in zip(found.incidents[:12], found.likelihoods[:12], strict=True)
+        )
+        ours = by_place(first, Sentence(words, frozenset({"E-5"}), None), speaks)
+        assert [one.incident.name for one in ours] == names, words

@@ -65,6 +65,22 @@ def test_a_sentence_is_put_in_order_by_the_place() -> None:
     assert by_place(told(cited).offered, cited, (second,)) == told(cited).offered
 
 
+def test_what_only_tells_of_the_former_rules_stands_last() -> None:
+    """Unless the sentence speaks of them, no incident for teaching stands before one that is ruled on today."""
+    for words in (
+        "dropped the ball the wrong way",
+        "ball moved on the green",
+        "flagstick left in",
+        "16.1",
+        "13.2",
+    ):
+        sentence = Sentence(words, frozenset(), None)
+        taught = [one.for_teaching for one in by_place(told(sentence).offered, sentence, ())]
+        assert taught == sorted(taught), words
+    former = Sentence("how long could one search before 2019", frozenset(), None)
+    assert by_place(told(former).offered, former, ())[0].for_teaching
+
+
 def test_the_page_of_a_ball_offers_what_is_likely(client: TestClient) -> None:
     """Right after the tap one more tap leads to the incident, on the hole and at the place shown; then not again."""
     at = f"{IN_THE_BURN[0]},{IN_THE_BURN[1]}"

@@ -14,7 +14,7 @@ from marram.relief.geometry.outline import XY
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.finding.citations import citations, closeness
-from marram.rules.finding.ranking import out_of_force
+from marram.rules.finding.ranking import out_of_force, tells_of_former
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.services.conditions import Conditions
@@ -114,18 +114,24 @@ def by_place(
 ) -> tuple[Offered, ...]:
     """Return what a sentence points to in the order that the place gives it.
 
-    What is cited by its Rule stays first, and what is not in force last. Done alike in
+    What is cited by its Rule stays first, what is not in force stands last, and after it what only tells of the former
+    Rules, unless the sentence speaks of them. Done alike in
     ``desk/rulings/static/by_place.js``: products of the same numbers, and places kept where they are equal.
     """
     cited = citations(sentence.words)
+    of_former = tells_of_former(sentence.words)
+
+    def taught(one: Offered) -> bool:
+        return one.for_teaching and not of_former
+
     if not offered or any(closeness(offered[0].incident, one) > 0 for one in cited):
-        return tuple(offered)
+        return tuple(sorted(offered, key=taught))
     speaks = {one.name for one in likely}
     context = sentence.context()
 
-    def order(one: Offered) -> tuple[bool, float]:
+    def order(one: Offered) -> tuple[bool, bool, float]:
         factor = FACTOR if one.incident.name in speaks else 1
-        return out_of_force(one.incident, context), -one.likelihood * factor
+        return taught(one), out_of_force(one.incident, context), -one.likelihood * factor
 
     return tuple(sorted(offered, key=order))
 

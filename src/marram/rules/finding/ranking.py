@@ -136,7 +136,7 @@ def _weighed(
     tables = learned.tables
     told = ((SAID, said), (KNOWN, words(context.words(), tables)), (BESIDE, words(beside, tables)))
     scores, length = _scores(learned, told)
-    _put_back(scores, learned, length, former=FORMER.search(plain(sentence)) is not None, context=context)
+    _put_back(scores, learned, length, former=tells_of_former(sentence), context=context)
     likely = _likelihoods(learned, scores, length)
     return scores[:-1], likely[:-1]
 
@@ -175,6 +175,11 @@ def _scores(learned: Model, told: Sequence[tuple[int, Sequence[Word]]]) -> tuple
             for at, weight in learned.row(place):
                 scores[at] += share * weight
     return scores, length
+
+
+def tells_of_former(sentence: str) -> bool:
+    """Return whether a sentence speaks of the Rules before 2019."""
+    return FORMER.search(plain(sentence)) is not None
 
 
 def _put_back(scores: list[int], learned: Model, length: int, *, former: bool, context: Context) -> None:

@@ -15,7 +15,7 @@ const NOT_FORMER = 6.0; // by what an incident of the former Rules falls behind 
 const NOT_KNOWN = 0.7; // one of a Local Rule where it is not known which are in force,
 const NOT_IN_FORCE = 12.0; // and one whose Local Rule is not in force: logarithms of odds
 
-// Return all incidents, the likeliest first, as {name, score, likelihood}.
+// Return all incidents, the likeliest first, as {name, score, likelihood}; taught: only of the former Rules, which are not spoken of.
 //
 // incidents: by name, as a Map, {rule: the Rule it begins from, former: whether it is only of the former Rules}.
 // context: {words: what is known, as it would be said; localRules: the codes in force, or null where not known}.
@@ -23,7 +23,8 @@ export function rank(model, incidents, sentence, context = { words: "", localRul
   const cited = citations(sentence);
   const said = corrected(words(without(sentence, cited), model.tables), model);
   const { scores, length } = score(model, said, words(context.words, model.tables));
-  putBack(scores, model, incidents, length, FORMER.test(plain(sentence)), context);
+  const former = FORMER.test(plain(sentence));
+  putBack(scores, model, incidents, length, former, context);
   const likely = likelihoods(model, scores, length);
   const rows = model.incidents.map((name, at) => ({
     name,
@@ -31,6 +32,7 @@ export function rank(model, incidents, sentence, context = { words: "", localRul
     score: scores[at],
     likelihood: likely[at],
     closest: Math.max(0, ...cited.map((one) => closeness(incidents.get(name).rule, one))),
+    taught: incidents.get(name).former && !former,
     later: outOfForce(incidents.get(name).rule, context),
   }));
   rows.sort((a, b) => b.closest - a.closest || a.later - b.later || b.score - a.score || a.at - b.at);
