@@ -73,3 +73,19 @@ def test_a_story_with_an_open_question_is_not_handed_on(client: TestClient) -> N
     assert page.context["question"] is not None
     assert not page.context["as_text"]
     assert "data-copy" not in page.text
+
+
+def test_the_next_stroke_is_told_with_and_without_relief(client: TestClient) -> None:
+    """After two strokes the next is the third as the ball lies and the fourth with relief; none where the hole is done."""
+    conditions = "on=2025-06-21&form=stroke_play&local=none&strokes_before=2"
+    burn = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no&penalty_area_colour=red"
+    page = client.get(f"/case?{burn}&sides=individual&{conditions}").text
+    assert "the next one on this hole is the third." in page
+    assert "With relief for one penalty stroke, the next stroke on this hole is the fourth." in page
+    assert "measuring-anywhere" in page
+
+    done = client.get(
+        f"/case?what=four_ball_hole_completed&side_on_hole=both_done&sides=four_ball&{conditions}"
+    )
+    assert "The hole is completed" in done.text
+    assert "next-stroke" not in done.text

@@ -55,8 +55,13 @@ def ball_words(ball: StoryBall | str | None) -> str:
 
 def next_stroke_words(count: int) -> str:
     """Return which stroke comes next as a sentence."""
+    return say("TERMS", "situation.next").format(ordinal=ordinal_words(count))
+
+
+def ordinal_words(count: int) -> str:
+    """Return which stroke of the hole one is: ``"fourth"``."""
     key = f"ordinal.{count}" if count <= LAST_ORDINAL else "ordinal.n"
-    return say("TERMS", "situation.next").format(ordinal=say("TERMS", key).format(count=count))
+    return say("TERMS", key).format(count=count)
 
 
 def _steps_of_other_balls(result: StoryResult) -> list[str]:

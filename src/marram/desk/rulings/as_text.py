@@ -85,7 +85,7 @@ def _situation(found: Consultation, event: Event, course_name: str) -> Iterator[
 def _options(found: Consultation, options: Sequence[OptionView]) -> Iterator[str]:
     for one in options:
         yield from _option(one)
-    if any(one.how_to_measure for one in options):
+    if any(one.words.size for one in options):
         yield how_to_measure_anywhere(found.case.conditions.club)
 
 

@@ -19,14 +19,17 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
+from marram.rules.ruling import Action, Ruling
 from marram.services.address import BETWEEN, STROKES_BEFORE
 from marram.services.from_tee import tee_of
 from marram.services.marked import zones_not_offered
 from marram.services.missing import sheet_with_missing
 from marram.services.places import place_words
 from marram.services.usual import usual_here
+from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
-from marram.words.story import next_stroke_words
+from marram.words.story import next_stroke_words, ordinal_words
+from marram.words.texts import text
 
 router = APIRouter()
 
@@ -104,7 +107,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         next_stroke=_next_stroke(desk, case),
         before_hidden=case.pairs(without=(STROKES_BEFORE, "ask")),
         measuring=how_to_measure_anywhere(case.conditions.club)
-        if any(one.how_to_measure for one in options)
+        if any(one.words.size for one in options)
         else "",
         as_text=ruling_text(found, sheet, options, desk.event, desk.course.name),
         hole=found.hole,
@@ -118,7 +121,22 @@ def _next_stroke(desk: Workplace, case: CaseAddress) -> str:
     if case.strokes_before is None or case.kept:  # of several incidents their own page tells it
         return ""
     count = consult_story(desk.course, case).count
-    return "" if count is None or count.next_stroke is None else next_stroke_words(count.next_stroke)
+    if count is None or count.next_stroke is None:
+        return ""
+    result = consult(desk.course, case).result
+    prices = sorted({one.penalty for one in result.relief} - {0}) if isinstance(result, Ruling) else []
+    may = isinstance(result, Ruling) and result.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+    if not may and len(prices) < 2:  # what it costs is counted already
+        return next_stroke_words(count.next_stroke)
+    dearer = [
+        text(
+            "rulings.ruling.next_by_relief",
+            penalty=strokes_words(one),
+            ordinal=ordinal_words(count.next_stroke + one),
+        )
+        for one in prices
+    ]
+    return " ".join([next_stroke_words(count.next_stroke), *dearer] if may else dearer)
 
 
 def _from_tee(course: Course, found: Consultation) -> str | None:

@@ -116,7 +116,7 @@ def four_ball_card(case: Case) -> Ruling:
 @provision("23.3")
 def four_ball_hole_completed(case: Case) -> Ruling:
     """The side has completed a hole when no partner plays on, or in a match when its result is decided."""
-    done = free("23.3").note("side_has_completed_hole")
+    done = free("23.3").next(Action.HOLE_OVER).note("side_has_completed_hole")
     how_far = case[side_on_hole]
     if how_far is SideOnHole.BOTH_DONE:
         return done

@@ -118,6 +118,7 @@ TEXTS: dict[str, str] = {
     "ruling.not_copied": "This browser does not let the page copy; print it, or select the words.",
     "ruling.share": "Share",
     "ruling.not_shared": "It could not be shared; copy it.",
+    "ruling.next_by_relief": "With relief for {penalty}, the next stroke on this hole is the {ordinal}.",
     "ruling.next_stroke": "Which stroke comes next",
     "ruling.no_question": "No question was needed.",
     "ruling.next": "What next",
