@@ -8,6 +8,7 @@ from marram.desk.day import now
 from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.live import stream
 from marram.desk.log import beginning, day_page, log_pages, opinion_pages, player_page, recording
+from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
@@ -40,6 +41,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     signing_in.router,
     people_page.router,
     me.router,
+    web_app.router,
+    arriving.router,
 )
 """Every router of the desk."""
 

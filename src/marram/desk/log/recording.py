@@ -23,7 +23,7 @@ from marram.desk.rulings.story import OPTION_TAKEN, together
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.workplace import Workplace, workplace_on
 from marram.errors import InputError
-from marram.records.entry import new_ident
+from marram.records.entry import Entry, new_ident
 from marram.records.open_cases import forget_pages
 from marram.records.photographs import photograph
 from marram.records.starting_sheet import GroupOfDay, Known
@@ -157,6 +157,20 @@ async def recorded(request: Request) -> Recorded:
 def record(request: Request, filled: Annotated[Recorded, Depends(recorded)]) -> RedirectResponse:
     """Record a ruling, and show the entry. The same form sent twice makes one entry."""
     kept = kept_here(request)
+    found = kept.add(entry_of(request, filled))
+    forget_pages(kept.records, found.id)
+    answer = RedirectResponse(f"/log/{found.number}", 303)
+    remember(answer, **{OFFICIAL: filled.by})
+    return answer
+
+
+def entry_of(request: Request, filled: Recorded) -> Entry:
+    """Return the entry that a form makes as it was filled in.
+
+    Raises:
+        InputError: it cannot be recorded; every fault is listed.
+    """
+    kept = kept_here(request)
     pairs = parse_qsl(filled.case, keep_blank_values=True)
     address = together(read_address(pairs, request.cookies.get(COOKIE, ""), kept.event))
     if filled.option:
@@ -176,12 +190,7 @@ def record(request: Request, filled: Annotated[Recorded, Depends(recorded)]) -> 
         photographs=[photograph(one, as_given=filled.as_given) for one in filled.photographs],
         corrects=_corrected(kept, filled.corrects),
     )
-    entry = ruling_entry(_as_ruled(desk, address), filled.given_at, about, ident=filled.ident)
-    found = kept.add(entry)
-    forget_pages(kept.records, found.id)
-    answer = RedirectResponse(f"/log/{found.number}", 303)
-    remember(answer, **{OFFICIAL: filled.by})
-    return answer
+    return ruling_entry(_as_ruled(desk, address), filled.given_at, about, ident=filled.ident)
 
 
 def _instead(filled: Recorded) -> Instead | None:

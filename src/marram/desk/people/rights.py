@@ -173,6 +173,17 @@ ROOMS: tuple[Room, ...] = (
         },
     ),
     Room(
+        "offline",
+        {
+            "GET /offline": SIGNED_IN,
+            "GET /api/offline/book": SIGNED_IN,
+            "GET /api/offline/event": SIGNED_IN,
+            "POST /api/offline/entry": RULING,
+            "GET /service-worker.js": EVERYBODY,
+            "GET /manifest.webmanifest": EVERYBODY,
+        },
+    ),
+    Room(
         "door",
         {
             "GET /join/{secret}": EVERYBODY,

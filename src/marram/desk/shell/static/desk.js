@@ -1,6 +1,7 @@
 // The page around the map: focus after a step, drafts of typed numbers, and the start of the map.
 
 import { startMap } from "./map.js";
+import "/static/offline/here.js";
 import "./sharing.js";
 import { guardTaps } from "./taps.js";
 import { wholeScreen } from "./whole_screen.js";

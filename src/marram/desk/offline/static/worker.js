@@ -1,0 +1,98 @@
+// The service worker: pages come from the desk while it is in reach; out of reach a case goes on with the book on the phone.
+// The desk puts `HELD` before this script: its version, the files that hold nothing of anybody, and what is kept for
+// whoever is signed in. Nothing else is ever kept.
+
+const FILES = `marram-files-${HELD.version}`;
+const OF_SOMEBODY = "marram-of-";
+const PATIENCE = 8000; // milliseconds that a page of the desk may take before the phone helps itself
+const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "ball", "said", "ask", "number"]);
+const DOORS = /^\/(sign-out|sign-in|join\/)/;
+
+self.addEventListener("install", (event) => {
+  event.waitUntil(caches.open(FILES).then((cache) => cache.addAll(HELD.files)).then(() => self.skipWaiting()));
+});
+
+// A case stands in the address of its page, so that another version takes over without breaking one that is open.
+self.addEventListener("activate", (event) => {
+  event.waitUntil(forget((name) => name.startsWith("marram-files-") && name !== FILES).then(() => self.clients.claim()));
+});
+
+self.addEventListener("message", (event) => {
+  if (event.data === "fill") event.waitUntil(fill().catch(() => {}));
+});
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const address = new URL(request.url);
+  if (address.origin !== location.origin) return;
+  if (request.method !== "GET") {
+    if (DOORS.test(address.pathname)) event.respondWith(atTheDoor(request));
+  } else if (HELD.files.includes(address.pathname)) event.respondWith(fromFiles(request));
+  else if (request.mode === "navigate") event.respondWith(page(request, address));
+  else if (HELD.data.includes(address.pathname)) event.respondWith(data(request, address));
+});
+
+const forget = async (which) => Promise.all((await caches.keys()).filter(which).map((name) => caches.delete(name)));
+
+// Whoever comes or goes: what was kept of somebody is gone before the answer is shown.
+async function atTheDoor(request) {
+  const answer = await fetch(request);
+  await forget((name) => name.startsWith(OF_SOMEBODY));
+  return answer;
+}
+
+async function fromFiles(request) {
+  return (await (await caches.open(FILES)).match(request)) ?? fetch(request);
+}
+
+async function page(request, address) {
+  const kept = await keptOf("/offline");
+  if (!kept) return fetch(request);
+  const late = new Promise((_, fail) => setTimeout(fail, PATIENCE));
+  try {
+    return await Promise.race([fetch(request), late]);
+  } catch {
+    if (address.pathname === "/offline") return kept;
+    return Response.redirect(`/offline#${placeIn(address)}`, 302);
+  }
+}
+
+// The same case in the book on the phone: the incident and what was answered.
+function placeIn(address) {
+  const what = address.searchParams.get("what");
+  if (!what) return "/";
+  const answers = new URLSearchParams([...address.searchParams].filter(([name]) => !NO_FACTS.has(name)));
+  return `/${encodeURIComponent(what)}${String(answers) ? `?${answers}` : ""}`;
+}
+
+async function data(request, address) {
+  try {
+    const answer = await fetch(request);
+    if (answer.status < 500) return answer;
+    throw new Error(String(answer.status));
+  } catch (error) {
+    const kept = await keptOf(address.pathname);
+    if (kept) return kept;
+    throw error;
+  }
+}
+
+async function keptOf(path) {
+  const name = (await caches.keys()).find((one) => one.startsWith(OF_SOMEBODY));
+  return name && (await caches.open(name)).match(path);
+}
+
+// Keep anew what belongs to whoever is signed in now; of anybody else nothing stays.
+async function fill() {
+  const me = await (await fetch("/api/me")).json();
+  const own = `${OF_SOMEBODY}${me.open ? "open" : `${me.person}-${me.role}`}`;
+  const somebody = me.open || me.person;
+  await forget((name) => name.startsWith(OF_SOMEBODY) && (name !== own || !somebody));
+  if (!somebody) return;
+  const cache = await caches.open(own);
+  for (const path of HELD.data) {
+    const answer = await fetch(path, { redirect: "error" });
+    if (answer.ok) await cache.put(path, answer);
+  }
+  for (const client of await self.clients.matchAll()) client.postMessage("filled");
+}
