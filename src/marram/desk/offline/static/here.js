@@ -4,16 +4,17 @@ import { send, waiting } from "./waiting.js";
 
 async function tell() {
   const place = document.getElementById("waiting");
-  if (!place?.dataset.several) return;
+  if (!place?.dataset.words) return;
   const count = (await waiting()).length;
   const link = Object.assign(document.createElement("a"), { href: "/offline" });
-  link.textContent = (count === 1 ? place.dataset.one : place.dataset.several).replace("{count}", count);
+  link.textContent = place.dataset.words.replace("{count}", count);
   place.replaceChildren(...(count ? [link] : []));
   place.hidden = !count;
 }
 
 async function start() {
   if (!("serviceWorker" in navigator)) return; // no secure connection: the desk works, a phone out of its reach does not
+  document.head.append(Object.assign(document.createElement("link"), { rel: "manifest", href: "/manifest.webmanifest" })); // once all else is there
   const worker = await navigator.serviceWorker.register("/service-worker.js");
   navigator.serviceWorker.ready.then(({ active }) => active.postMessage("fill"));
   await tell();
