@@ -92,6 +92,32 @@ def rule(
     )
 
 
+@app.command()
+def why(
+    incident: Annotated[str, typer.Argument(help="What happened; 'marram incidents' lists them.")],
+    fact: Facts = None,
+    played_on: PlayedOn = None,
+    edition: Edition = None,
+    form: Form = None,
+    sides: Sides = None,
+    local_rule: LocalRules = None,
+    json: Json = False,
+) -> None:
+    """Explain a ruling: the facts that decided it, and what each other answer would have led to."""
+    from marram.cli.why import tell_why
+
+    tell_why(
+        incident,
+        pairs=fact or [],
+        played_on=played_on,
+        edition=edition,
+        form=form,
+        sides=sides,
+        local_rules=local_rule,
+        as_json=json,
+    )
+
+
 @app.command("may")
 def may(
     area: Annotated[str, typer.Argument(help="Where the ball lies, e.g. general_area or bunker.")],

@@ -112,7 +112,7 @@ def _with_other_answers(
     fact, families = fact_named(reason.fact), {name for name, _ in offered}
     brought: dict[tuple[str, ReliefKind | None], list[tuple[Any, ReliefOption, bool]]] = {}
     for answer in _other_answers(fact, reason):
-        ends = [one for one in _ends(pages, {**known, fact: answer}) if isinstance(one, Ruling)]
+        ends = [one for one in ends_left(pages, {**known, fact: answer}) if isinstance(one, Ruling)]
         for option, always in _offered_in(ends):
             name, kind = _key(option)
             if (name, kind) not in offered and _is_missed(name, kind, fact, reason, families):
@@ -159,7 +159,7 @@ def _other_answers(fact: Fact[Any], reason: Reason) -> Iterator[Any]:
     yield from (answer for answer in fact.answers if answer not in reason.answers)
 
 
-def _ends(pages: Book, known: Mapping[Fact[Any], Any]) -> list[Outcome]:
+def ends_left(pages: Book, known: Mapping[Fact[Any], Any]) -> list[Outcome]:
     """Return every outcome that is left once the facts in ``known`` are established."""
     here: Node | Outcome = pages.root
     while isinstance(here, Node):

@@ -1,0 +1,67 @@
+"""``marram why``: the facts that decided a ruling, and what each other answer would have led to."""
+
+from collections.abc import Iterator, Sequence
+
+from marram.cli.facts import facts_given
+from marram.cli.show import Line, print_json, show_lines
+from marram.rules.former_names import incident_now
+from marram.rules.plain import as_plain
+from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
+from marram.teach.explaining import Decided, Explained, explain
+from marram.words.texts import count_text, text
+
+
+def tell_why(
+    incident: str,
+    *,
+    pairs: Sequence[str],
+    played_on: str | None,
+    edition: str | None,
+    form: str | None,
+    sides: str | None,
+    local_rules: Sequence[str] | None,
+    as_json: bool,
+) -> None:
+    """Print why the ruling is what it is."""
+    day = day_of_play(played_on, edition)
+    adopted = local_rules_in_force(local_rules, day)
+    explained = explain(
+        incident_now(incident),
+        facts_given(pairs),
+        played_on=day,
+        form_of_play=form_given(form),
+        local_rules=None if adopted is None else adopted.in_rulings,
+        sides=sides_given(sides),
+    )
+    if as_json:
+        print_json({"marram": 1, "kind": "explanation", "incident": incident, **as_plain(explained)})
+        return
+    show_lines(_lines(explained))
+
+
+def _lines(explained: Explained) -> Iterator[Line]:
+    yield "title", explained.headline
+    mattered = [one for one in explained.decided if one.matters]
+    yield "head", text("why.decided")
+    for one in mattered:
+        yield from _decided(one)
+    rest = [one for one in explained.decided if not one.matters]
+    if rest:
+        yield "head", text("why.alone")
+        for one in rest:
+            yield "item", text("why.told", told=one.told, citation=one.citation)
+
+
+def _decided(one: Decided) -> Iterator[Line]:
+    yield "item", text("why.told", told=one.told, citation=one.citation)
+    for other in one.instead:
+        answers = text("why.or").join(other.answers)
+        if other.same:
+            yield "quiet", "      " + text("why.same", answers=answers)
+            continue
+        key = "why.instead" if len(other.rulings) == 1 else "why.instead_one_of"
+        yield "text", "      " + text(key, answers=answers)
+        for ruling in other.rulings:
+            yield "text", f"        {ruling}"
+        if other.more:
+            yield "quiet", "        " + count_text("why.more", other.more)

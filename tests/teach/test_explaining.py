@@ -1,0 +1,98 @@
+"""Why a ruling: what decided it is what another answer would have changed."""
+
+import json
+from datetime import date
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from marram.errors import InputError
+from marram.rules.engine.request import fact_named, rule
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.result import NeedFacts
+from marram.teach.explaining import explain
+from marram.words.sheet import sheet
+from tests.cli.running import marram
+
+DAY = date(2024, 5, 1)
+STROKE_PLAY = FormOfPlay.STROKE_PLAY
+INCIDENTS = ("embedded_ball", "ball_moved_by_player", "putt_hit_something", "club_damaged", "wrong_green")
+
+
+def line(incident, facts) -> str:
+    return sheet(
+        rule(incident, facts, played_on=DAY, form_of_play=STROKE_PLAY, local_rules=()),
+        form_of_play=STROKE_PLAY,
+    ).headline
+
+
+@st.composite
+def situations(draw):
+    """An incident with every fact that its ruling needs, answered at random."""
+    incident, facts = draw(st.sampled_from(INCIDENTS)), {}
+    while True:
+        result = rule(incident, facts, played_on=DAY, form_of_play=STROKE_PLAY, local_rules=())
+        if not isinstance(result, NeedFacts):
+            return incident, facts
+        fact = fact_named(result.fact)
+        facts[fact.name] = draw(
+            st.sampled_from(list(fact.tokens())) if fact.answers else st.integers(min_value=1, max_value=20)
+        )
+
+
+@given(situations())
+@settings(max_examples=60, deadline=None)
+def test_an_answer_that_leads_to_one_ruling_leads_there(situation) -> None:
+    """Where another answer is said to lead to one ruling, ruling with it gives that one or asks on towards it."""
+    incident, facts = situation
+    why = explain(incident, facts, played_on=DAY, form_of_play=STROKE_PLAY, local_rules=())
+
+    assert why.headline == line(incident, facts)
+    for one in why.decided:
+        fact = fact_named(one.fact)
+        for other in one.instead:
+            assert other.rulings
+            assert other.same == (other.rulings == (why.headline,) and not other.more)
+            if not fact.answers or len(other.rulings) > 1 or one.fact not in facts:
+                continue
+            by_words = {words: fact.token(answer) for answer, words in fact.answers.items()}
+            for answer in other.answers:
+                result = rule(
+                    incident, {**facts, one.fact: by_words[answer]}, played_on=DAY, form_of_play=STROKE_PLAY, local_rules=(),
+                )  # fmt: skip
+                if not isinstance(result, NeedFacts):
+                    assert sheet(result, form_of_play=STROKE_PLAY).headline == other.rulings[0]
+
+
+def test_the_double_hit_of_a_putt_names_what_would_have_cost() -> None:
+    """Rule 11.1a: a putt that hits a ball at rest costs two strokes in stroke play only if both lay on the green."""
+    why = explain(
+        "putt_hit_something",
+        {"putt_hit": "ball_at_rest", "both_on_green": "yes"},
+        played_on=DAY,
+        form_of_play=STROKE_PLAY,
+        local_rules=(),
+    )
+    both = next(one for one in why.decided if one.fact == "both_on_green")
+
+    assert both.matters
+    assert "no penalty" in both.instead[0].rulings[0].lower()
+
+
+def test_what_is_open_is_said_and_nothing_explained() -> None:
+    """Unknown is unknown: without a ruling there is nothing to explain."""
+    with pytest.raises(InputError, match="area_of_ball"):
+        explain("embedded_ball", {}, played_on=DAY)
+
+
+def test_the_command_tells_it_and_gives_it_as_json() -> None:
+    """`marram why` says what decided a ruling; with --json the same as data."""
+    asked = (
+        "why", "putt_hit_something", "--edition", "2023", "--form", "stroke_play", "--local-rule", "none",
+        "--fact", "putt_hit=ball_at_rest", "--fact", "both_on_green=yes",
+    )  # fmt: skip
+    assert "What decided it" in marram(*asked).out
+    document = json.loads(marram(*asked, "--json").out)
+    assert document["kind"] == "explanation"
+    assert {"fact", "told", "citation", "instead"} <= set(document["decided"][0])
