@@ -5,8 +5,6 @@ from dataclasses import dataclass
 from enum import Enum
 from math import atan2, degrees, hypot
 
-import shapely
-
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import YARD
 
@@ -130,12 +128,4 @@ def measure(start: Role, start_at: XY, end: Role, end_at: XY) -> Measure:
 
 def shape_marks(role: Role, outlines: Iterable[Outline]) -> tuple[ShapeMark, ...]:
     """Return areas as marks, with the islands in them."""
-    return tuple(
-        ShapeMark(role, _ring(part.exterior), tuple(map(_ring, part.interiors)))
-        for one in outlines
-        for part in one.parts
-    )
-
-
-def _ring(ring: shapely.LinearRing) -> tuple[XY, ...]:
-    return tuple((float(x), float(y)) for x, y in shapely.get_coordinates(ring))
+    return tuple(ShapeMark(role, ring, islands) for one in outlines for ring, islands in one.rings)

@@ -14,6 +14,7 @@ from marram.relief.geometry.corners import Corners, Floats
 from marram.said import said
 
 XY = tuple[float, float]
+Ring = tuple[XY, ...]
 
 
 @dataclass(frozen=True, eq=False)
@@ -81,6 +82,11 @@ class Outline:
         return bool(np.count_nonzero(left == (along_y[straddles] > 0)) % 2)
 
     @cached_property
+    def rings(self) -> tuple[tuple[Ring, tuple[Ring, ...]], ...]:
+        """For each part the places along its edge, and along that of each island in it, the first again at the end."""
+        return tuple((_ring(part.exterior), tuple(map(_ring, part.interiors))) for part in self.parts)
+
+    @cached_property
     def corners(self) -> Corners:
         """The edges with the directions at each corner."""
         return Corners(self.edges, self.previous)
@@ -109,6 +115,10 @@ class Outline:
         met = (across != 0) & (part >= 0) & (part <= 1) & (on_edge >= 0) & (on_edge <= 1)
         parts = sorted({float(one) for one in part[met]})
         return [(one, (start[0] + one * way_x, start[1] + one * way_y)) for one in parts]
+
+
+def _ring(ring: shapely.LinearRing) -> Ring:
+    return tuple((x, y) for x, y in shapely.get_coordinates(ring).tolist())
 
 
 def edges_of(geometry: BaseGeometry) -> tuple[Floats, NDArray[np.intp]]:

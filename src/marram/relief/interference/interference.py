@@ -96,6 +96,8 @@ class PreparedFootprint:
         free = np.ones(len(places), dtype=bool)
         for table in self._tables:
             free &= table.clear(places)
+            if not free.any():
+                break
         return free
 
     def outside(self, place: XY) -> bool:

@@ -16,6 +16,9 @@ from marram.relief.interference.interference import Booleans
 _BEHIND = 4.0
 """How far the shadow of a corner is drawn on, in reaches: beyond all that a search looks at."""
 
+_LEFT = np.array((-1.0, 1.0))
+"""Turns (y, x) of a direction to the left of it."""
+
 _TOUCHED = 10 * ROUNDING
 """Metres: a corner no further from the line is taken as touched by it."""
 
@@ -50,6 +53,7 @@ class PreparedLine:
         shift = np.array((*ball, *ball))
         edges = np.vstack([one.edges for one in whole.conditions]) - shift
         self._edges = edges
+        self._starts, self._ends = np.ascontiguousarray(edges[:, :2].T), np.ascontiguousarray(edges[:, 2:].T)
         near: Corners = Corners(edges, np.arange(len(edges))).near(0.0, 0.0, reach)
         self.segments: Floats = np.vstack([near.edges, self._shadows(edges[:, :2], reach)])
 
@@ -65,20 +69,22 @@ class PreparedLine:
         """Return for each place whether no edge cuts the line to the hole (touching does not count)."""
         way = self._hole - places
         length = np.sqrt((way * way).sum(axis=1))
-        along_x, along_y = (way / np.maximum(length, ROUNDING)[:, None]).T[:, :, None]
-        # A row for each place, a column for each edge: both its ends as seen along the line to the hole.
-        place_x, place_y = places.T[:, :, None]
-        start_x, start_y, end_x, end_y = self._edges.T
-        side_start = along_x * (start_y - place_y) - along_y * (start_x - place_x)
-        side_end = along_x * (end_y - place_y) - along_y * (end_x - place_x)
+        along = way / np.maximum(length, ROUNDING)[:, None]
+        beside = along[:, ::-1] * _LEFT
+        # A row for each place, a column for each edge: how far to the left of the line to the hole both its ends lie.
+        here = (beside * places).sum(axis=1)[:, None]
+        side_start, side_end = beside @ self._starts - here, beside @ self._ends - here
         across = np.minimum(side_start, side_end) < -ROUNDING
         across &= np.maximum(side_start, side_end) > ROUNDING
-        ahead_start = along_x * (start_x - place_x) + along_y * (start_y - place_y)
-        ahead_end = along_x * (end_x - place_x) + along_y * (end_y - place_y)
-        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
-            met = ahead_start + side_start / (side_start - side_end) * (ahead_end - ahead_start)
-            across &= (met > ROUNDING) & (met < length[:, None] - ROUNDING)
-        free: Booleans = ~across.any(axis=1)
+        place, edge = np.nonzero(across)
+        free: Booleans = np.ones(len(places), dtype=bool)
+        if len(place):
+            # Where the few edges that cross the line do so, as far along it as each end lies.
+            left, right = side_start[place, edge], side_end[place, edge]
+            start = ((self._starts.T[edge] - places[place]) * along[place]).sum(axis=1)
+            end = ((self._ends.T[edge] - places[place]) * along[place]).sum(axis=1)
+            met = start + left / (left - right) * (end - start)
+            free[place[(met > ROUNDING) & (met < length[place] - ROUNDING)]] = False
         return free
 
     def outside(self, place: XY) -> bool:
@@ -94,7 +100,7 @@ class PreparedLine:
         corners = self._edges[:, :2] - at
         ahead = corners @ along
         touched = (np.abs(corners @ (-along[1], along[0])) <= _TOUCHED) & (ahead > 0) & (ahead < length)
-        stops = np.unique(np.concatenate(([0.0, length], ahead[touched])))
+        stops = np.sort(np.concatenate(([0.0, length], ahead[touched])))
         middles = np.concatenate(([0.0], (stops[1:] + stops[:-1]) / 2))
         x, y = (at + self._ball + middles[:, None] * along).T.tolist()
         return not any(

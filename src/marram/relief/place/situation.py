@@ -196,7 +196,7 @@ class Situation:
     @property
     def line_of_play(self) -> bool:
         """Whether the line of play counts as interference: only for a ball on the putting green (Rule 16.1a(1))."""
-        return self.ball is not None and self.ground.area_at(self.ball) is Area.PUTTING_GREEN
+        return self.ball_area is Area.PUTTING_GREEN
 
     @property
     def hole(self) -> XY:
@@ -232,7 +232,7 @@ class Situation:
             assumed = (*assumed, "relief.stands_up")
         if None in self._standing:
             assumed = (*assumed, "relief.height_not_known")
-        low, whole = (
+        low, *whole = (
             footprint(
                 right_handed=right_handed,
                 direction=direction,
@@ -240,9 +240,9 @@ class Situation:
                 tall=tall,
                 stance=stroke.stance_counts,
             )
-            for tall in (False, True)
+            for tall in ((False, True) if any(self._standing) else (False,))
         )
-        made = replace(stroke, footprint=low, whole_swing=whole if any(self._standing) else None)
+        made = replace(stroke, footprint=low, whole_swing=whole[0] if whole else None)
         return replace(self, stroke=made, assumed=assumed)
 
     def penalty_area(self) -> tuple[UnitedArea, Outline] | None:
