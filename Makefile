@@ -2,6 +2,7 @@
 #   make demo    set up, and open the main job on the invented event
 #   make test    set up, and run every test, those in a browser after the others (BROWSERS=1 for one at a time)
 #   make check   format, lint, layers, types
+#   make fuzz    send the JSON of the desk many more requests nobody thought of
 #   make coverage  which lines and branches of rules/, course/ and relief/ the tests reach, by file and by room
 #   make pin     write the leaf counts of the Rules as they now are, and which answers no provision names
 #   make docs    write the generated pages of docs/
@@ -15,7 +16,7 @@ READY := .venv/.ready
 PORT ?= 8123
 BROWSERS ?= 2
 
-.PHONY: demo test coverage check pin docs changes fit bench chromium postgresql clean
+.PHONY: demo test fuzz coverage check pin docs changes fit bench chromium postgresql clean
 
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
@@ -35,6 +36,9 @@ test: $(READY) chromium postgresql
 	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r aR \
 		--reruns 1 --max-suite-reruns 3 --rerun-show-tracebacks || failed=1; \
 	{ set +x; } 2> /dev/null; exit $$failed
+
+fuzz: $(READY)
+	MARRAM_FUZZED=300 $(BIN)/python -m pytest -q -n auto tests/desk/test_fuzzed.py
 
 coverage: $(READY)
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures \
