@@ -73,13 +73,13 @@ def _differentials(scores: Whole, slopes: Whole, ratings: Whole) -> Tenths:
     value += slope
     slope += slope
     value /= slope  # (226 × difference + slope) ÷ (2 × slope): its floor is the nearest tenth, a half upwards
-    return np.floor(value, out=value).astype(np.int16).T.copy()
+    return np.ascontiguousarray(np.floor(value, out=value).astype(np.int16).T)
 
 
 def _averages(differentials: Tenths) -> Tenths:
     """Return the average of the lowest eight of each column in tenths, half a tenth upwards."""
     total = _lowest_eight(differentials).sum(axis=0, dtype=np.int32)
-    return ((total + 4) >> 3).astype(np.int16)  # (2 × total + 8) ÷ 16, the floor of it
+    return np.asarray((total + 4) >> 3, np.int16)  # (2 × total + 8) ÷ 16, the floor of it
 
 
 def _lowest_eight(rows: Tenths) -> Tenths:
