@@ -22,6 +22,8 @@ ARGUMENTS = {
     "changes": ["--incident", "unplayable_ball"],
     "may": ["bunker"],
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
+    "entries read": ["entries.csv"],
+    "entries ballot": ["entries.csv", "--seed", "20250614", "--places", "1"],
     "handicap course": ["14.3", "--slope", "129", "--course-rating", "71.1", "--par", "72"],
     "handicap playing": ["6", "+2", "--course-handicaps", "--format", "match_play", "--match"],
     "handicap strokes": ["14", "--stroke-indexes", ",".join(map(str, range(1, 19)))],
@@ -49,6 +51,7 @@ def test_a_document_holds_the_keys_that_are_documented(
     situation = {"edition": 2023, "local_rules": [], "incidents": [MOVED]}
     Path("situation.json").write_text(json.dumps(situation), encoding="utf-8")
     Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
+    Path("entries.csv").write_text("Name,HCP\nA. Moorhen,+1.4\nB. Sedge,PR\n", encoding="utf-8")
     if command.startswith("records"):
         marram("records", "init", "club.db", "--club", "Quillsand Links", "--event", str(EVENT))
     option = [] if command == "graph" else ["--json"]

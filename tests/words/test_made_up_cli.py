@@ -71,8 +71,15 @@ def commands(folder: Path) -> dict[str, list[str]]:
     whole.write_text(json.dumps(json.loads(story.read_text()) | {"between": {"intervening_event_1": "yes"}}))
     points = folder / "points.csv"
     points.write_text("name,longitude,latitude,accuracy\n1,3.9996,55.0041,0.02\n2,4.0001,55.0042,3\n")
+    entries = folder / "entries.csv"
+    entries.write_text("Title\n\nName,HCP,31\n1,1.4,\n2,,\n3,30,\n", encoding="utf-8")
+    bad_entries = folder / "bad.csv"
+    bad_entries.write_text("Name,HCP,31\n1,-1.4,\n2,99,\n,1,\n1,3,\n5,1,1,1\n", encoding="utf-8")
     course = str(COURSE)
     return {
+        "entries": ["entries", "read", str(entries)],
+        "entries at fault": ["entries", "read", str(bad_entries)],
+        "a ballot": ["entries", "ballot", str(entries), "--seed", "7", "--places", "1", "--handicap-limit", "20"],
         "incidents": ["incidents"],
         "a Course Handicap": ["handicap", "course", "14.3", "--slope", "129", "--course-rating", "71", "--par", "72"],
         "a Course Handicap of faults": ["handicap", "course", "70", "--slope", "1", "--course-rating", "1", "--par", "x"],

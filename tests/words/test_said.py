@@ -51,6 +51,8 @@ OURS = {"BookError", "AttributeError", "exception"}
 """Faults of marram itself, for whoever mends it: of its encoding, of a name asked for, in the log."""
 
 NOT_SAID = {
+    "year of birth": "a heading that lists of entries have",
+    "date of birth": "the same",
     "end of data": "what Python's csv module says",
     "Hole lies outside shell": "what GEOS says; the words for it stand beside it",
     "Holes are nested": "the same",

@@ -9,6 +9,7 @@ from typing import Annotated
 import typer
 
 from marram.cli.course_app import course_app
+from marram.cli.entries_app import entries_app
 from marram.cli.exits import faults_as_exit_codes
 from marram.cli.handicap_app import handicap_app
 from marram.cli.records_app import records_app
@@ -36,6 +37,7 @@ app = typer.Typer(
     no_args_is_help=True,
 )
 app.add_typer(course_app, name="course")
+app.add_typer(entries_app, name="entries")
 app.add_typer(handicap_app, name="handicap")
 app.add_typer(records_app, name="records")
 

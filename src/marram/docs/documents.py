@@ -48,6 +48,19 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "entries read": {
+        "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line and key",
+        "faults": "each with line and fault",
+        "notes": "how the file was read",
+        "columns": "which heading tells what",
+    },
+    "entries ballot": {
+        "seed": "as given",
+        "playing": "as of `marram entries read`, each with the digest it was put in order by",
+        "reserves": "the same, the next to move up first",
+        "refused, withdrawn": "the same",
+        "moved_up": "who plays because somebody withdrew",
+    },
     "handicap course": {
         "course_handicap": "rounded; a plus one negative",
         "unrounded": "exact, as a fraction: what an allowance is applied to",

@@ -1,0 +1,90 @@
+"""What stands in a cell: a handicap, a year of birth, a sex, a name in the right encoding."""
+
+import re
+from datetime import date, timedelta
+from decimal import Decimal
+
+from marram.errors import InputError
+from marram.handicap.checking import Checking
+from marram.said import Said, said
+
+WITHOUT = {"", "-", "–", "pr", "n/a", "na", "nh", "none", "no", "keine", "ohne"}
+"""What lists write where a player has no Handicap Index; PR (permission to play a course) is one of them."""
+_PLUS = re.compile(r"^(?:plus|\+)\s*", re.IGNORECASE)
+FIRST_SERIAL = date(1899, 12, 30)
+"""Day 0 of the dates that spreadsheets keep as numbers (the 1900 system, as they count from March 1900 on)."""
+_SEXES = {
+    **dict.fromkeys(("m", "male", "man", "men", "herr", "männlich", "h", "mr"), "male"),
+    **dict.fromkeys(
+        ("f", "female", "woman", "women", "w", "frau", "weiblich", "lady", "d", "mrs", "ms"), "female"
+    ),
+}
+
+
+def handicap_in(cell: str) -> Decimal | None:
+    """Return a Handicap Index, ``None`` where the cell says that there is none.
+
+    Raises:
+        InputError: it is neither, or can be read in two ways.
+    """
+    if cell.strip().lower() in WITHOUT:
+        return None
+    written = _PLUS.sub("+", cell.strip())
+    checking = Checking()
+    read = checking.index(written)
+    checking.done()
+    return Decimal(read.numerator) / Decimal(read.denominator)
+
+
+def born_in(cell: str) -> int | None:
+    """Return a year of birth: of a year, a date written out, or a spreadsheet's number of a day.
+
+    Raises:
+        InputError: it is none of them.
+    """
+    written = cell.strip()
+    if not written:
+        return None
+    year = None
+    if written.isdecimal() and len(written) <= 5:
+        number = int(written)
+        year = number if number < 3000 else (FIRST_SERIAL + timedelta(days=number)).year
+    elif match := re.search(r"(?:^|\D)((?:19|20)\d\d)(?:\D|$)", written):
+        year = int(match[1])
+    if year is None or not 1900 <= year <= 2100:
+        raise InputError(
+            said("{cell} is no year or date of birth. Write 1990, or 1990-04-30.", cell=repr(cell))
+        )
+    return year
+
+
+def sex_in(cell: str) -> str:
+    """Return ``male`` or ``female``, empty for an empty cell.
+
+    Raises:
+        InputError: it is none of the words known.
+    """
+    written = cell.strip().lower().rstrip(".")
+    if written and written not in _SEXES:
+        raise InputError(said("{cell} is no sex as it is known here. Write m or f.", cell=repr(cell)))
+    return _SEXES.get(written, "")
+
+
+def wrong_encoding(cell: str) -> Said | None:
+    """Return what is wrong where letters were read in another encoding than they were written in."""
+    if "\ufffd" in cell:
+        return said(
+            "Letters of {cell} were lost on the way. Ask for the list in UTF-8, or write them anew.",
+            cell=repr(cell),
+        )
+    try:
+        meant = cell.encode("cp1252").decode("utf-8")
+    except (UnicodeEncodeError, UnicodeDecodeError):
+        return None
+    if meant == cell:
+        return None
+    return said(
+        "{cell} is probably {meant}, written in UTF-8 and read as something else. Ask for the list in UTF-8, or write it anew.",
+        cell=repr(cell),
+        meant=repr(meant),
+    )
