@@ -135,7 +135,7 @@ def _lines(found: EntryList) -> Iterator[Line]:
 
 def _one(entry: Entry) -> str:
     return text(
-        "entries.one",
+        "entries.player",
         name=entry.name,
         index=index_as_written(entry.handicap_index) or text("entries.no_index"),
         club=entry.club or text("entries.no_club"),

@@ -6,7 +6,7 @@ TEXTS: dict[str, str] = {
     "refused.one": "{count} fault: no entry is taken",
     "refused.several": "{count} faults: no entry is taken",
     "line": "line {line}: {fault}",
-    "one": "{name} ({index}, {club})",
+    "player": "{name} ({index}, {club})",
     "no_index": "no Handicap Index",
     "no_club": "no club",
     "playing": "Playing",
