@@ -156,7 +156,7 @@ def _core(
     model, place = _model(players, starts, sizes, ())
     held = [model.new_bool_var("") for _ in wishes]
     for wish, literal in zip(wishes, held, strict=True):
-        _wished(model, place, players, starts, wish, literal)
+        _wished(model, place, players, starts, wish, literal=literal)
     model.add_assumptions(held)
     solver = _solver()
     if solver.solve(model) != cp_model.INFEASIBLE:
@@ -191,7 +191,7 @@ def _model(
     for at, size in enumerate(sizes):
         model.add(sum(row[at] for row in place) == size)
     for wish in wishes:
-        _wished(model, place, players, starts, wish, None)
+        _wished(model, place, players, starts, wish)
     return model, place
 
 
@@ -201,7 +201,8 @@ def _wished(
     players: Sequence[Drawn],
     starts: Sequence[Start],
     wish: Wish,
-    literal: Any,
+    *,
+    literal: Any = None,
 ) -> None:
     """Add a wish to a model; where there is a literal, the wish holds only if that does."""
     number = {one.key: who for who, one in enumerate(players)}
