@@ -135,3 +135,12 @@ def test_the_edition_is_that_of_the_day() -> None:
     assert edition_on(date(2024, 1, 1)) is Edition.OF_2024
     with pytest.raises(DateNotCovered):
         edition_on(date(2019, 12, 31))
+
+
+def test_what_lies_outside_is_named_as_it_was_given() -> None:
+    """A message holds the number a person gave, not how the program keeps it."""
+    with pytest.raises(BadHandicap) as refused:
+        course_handicap("70", TEE)
+
+    assert "70 does not" in str(refused.value)
+    assert "Fraction" not in str(refused.value)

@@ -82,7 +82,7 @@ def commands(folder: Path) -> dict[str, list[str]]:
         "a ballot": ["entries", "ballot", str(entries), "--seed", "7", "--places", "1", "--handicap-limit", "20"],
         "incidents": ["incidents"],
         "a Course Handicap": ["handicap", "course", "14.3", "--slope", "129", "--course-rating", "71", "--par", "72"],
-        "a Course Handicap of faults": ["handicap", "course", "70", "--slope", "1", "--course-rating", "1", "--par", "x"],
+        "a Course Handicap of faults": ["handicap", "course", "70", "--slope", "1", "--course-rating", "1", "--par", "?"],
         "handicaps of a match": ["handicap", "playing", "6", "+2", "--course-handicaps", "--allowance", "90", "--match"],
         "a handicap of a side": ["handicap", "playing", "6", "8", "--course-handicaps", "--format", "foursomes"],
         "strokes by hole": ["handicap", "strokes", "4", "--stroke-indexes", "1,2,3,4,5,6,7,8,9"],

@@ -152,19 +152,23 @@ def _no_number(what: str, given: object) -> str:
 def _outside(what: str, given: object, least: Fraction | int | None, most: Fraction | int | None) -> str:
     if least is None:
         return said(
-            "{what} is {most} at most, not {given}.", what=what, most=decimal(most), given=shown(given)
+            "{what} is {most} at most, not {given}.", what=what, most=decimal(most), given=_written(given)
         )
     if most is None:
         return said(
-            "{what} is {least} at least, not {given}.", what=what, least=decimal(least), given=shown(given)
+            "{what} is {least} at least, not {given}.", what=what, least=decimal(least), given=_written(given)
         )
     return said(
         "{what} lies between {least} and {most}; {given} does not.",
         what=what,
         least=decimal(least),
         most=decimal(most),
-        given=shown(given),
+        given=_written(given),
     )
+
+
+def _written(given: object) -> str:
+    return decimal(given) if isinstance(given, Fraction) else shown(given)
 
 
 def decimal(value: Fraction | int | None, places: int = 4) -> str:
