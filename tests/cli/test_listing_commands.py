@@ -29,6 +29,14 @@ def test_facts_of_an_incident_are_those_that_can_matter() -> None:
     assert "area_of_ball" in {row["fact"] for row in some}
 
 
+def test_a_fact_is_told_by_its_name() -> None:
+    """A question that the interview asks by name is told with its answers, one between two incidents too."""
+    (row,) = json.loads(marram("facts", "earlier_mistake_1", "--json").out)["facts"]
+    assert {one["token"] for one in row["answers"]} == {"corrected", "same_ball", "something_else"}
+    incident_first = json.loads(marram("facts", "ball_in_hole", "--json").out)["facts"]
+    assert len(incident_first) > 1
+
+
 def test_the_graph_is_a_closed_document() -> None:
     """Each branch leads to a vertex of the document, and every vertex but the root is led to."""
     document = json.loads(marram("graph", "ball_moved_by_player", "--edition", "2023").out)

@@ -94,7 +94,11 @@ def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: da
         told = tell_the_player(ruling, FormOfPlay.STROKE_PLAY)
         noted = {BY_NOTE[note] for note in ruling.notes if note in BY_NOTE}
         finding = finding_of(ruling)
-        assert line not in ("No penalty: play on.", "No penalty."), ruling
+        assert line not in ("No penalty: play on.", "No penalty."), (
+            f"{name} can end in {line!r}, which says nothing of what was found. Enter what its outcome finds in "
+            f"rules/noted_findings.py (by a note), rules/free_findings.py (by the fact that decides) or BY_PROVISION of "
+            f"rules/finding_of.py; a new finding gets its words in words/english/findings.py. Ruling: {ruling}"
+        )
         if finding is not None:
             assert line.startswith(term(finding)), (line, ruling)
         if ruling.action is Action.HOLED:

@@ -7,6 +7,7 @@ from marram.cli.show import Line, amount_asked, print_json, show_lines
 from marram.errors import InputError
 from marram.rules.engine.fact import Fact
 from marram.rules.facts import vocabulary
+from marram.rules.former_names import fact_now
 from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.local_rules.local_rule import LocalRule
@@ -111,9 +112,11 @@ def _read(one: Offered) -> Iterator[Line]:
 
 
 def list_facts(name: str | None, as_json: bool) -> None:
-    """Print the vocabulary, or the facts that can matter for one incident."""
+    """Print the vocabulary, the facts that can matter for one incident, or one fact by its name."""
     if name is None:
         found: list[Fact[Any]] = [fact for _, fact in sorted(vocabulary().items())]
+    elif name not in {one.name for one in INCIDENTS} and fact_now(name) in vocabulary():
+        found = [vocabulary()[fact_now(name)]]
     else:
         from marram.rules.engine.export import facts_of
 

@@ -124,7 +124,7 @@ def said_by_note(ruling: Ruling) -> str:
 
 _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
     Action.PLAY_ON: ("play_out_both_balls", "go_on_under_that_rule", "resume_where_stopped"),
-    Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake",),
+    Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken"),
     Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
     Action.LIFT: ("put_ball_in_play_first",),
     Action.CORRECT_MISTAKE: (

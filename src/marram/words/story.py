@@ -7,6 +7,8 @@ from typing import Any
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import StoryBall
 from marram.rules.ruling import Action, Ruling
+from marram.rules.story.notes_in_story import ON_NEXT_HOLE
+from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.story import StoryResult
 from marram.words.messages import say, term
 from marram.words.sheet import Sheet, sheet
@@ -33,15 +35,19 @@ def story_sheet(
     if result.combined is None:
         return None
     form = FormOfPlay(form_of_play) if isinstance(form_of_play, str) else form_of_play
-    alone = (
-        len(result.parts) == 1 and result.parts[0] == result.combined
-    )  # else no one finding speaks for all
+    (first, *others) = result.parts
+    alone = not others and isinstance(first, Ruling) and in_play_at_its_cost(first) == result.combined
+    # else no one finding speaks for all
     words = sheet(result.combined, form_of_play=form, given=given, with_finding=alone)
     if not isinstance(result.combined, Ruling):
         return words
     lines = [words.headline]
     if result.count is not None and result.count.next_stroke is not None:
         lines.append(next_stroke_words(result.count.next_stroke))
+    if result.count is not None and result.count.stroke_missing is not None:
+        lines.append(stroke_missing_words(result.count.stroke_missing))
+    if not alone:
+        lines += _on_next_hole(result)
     others = _steps_of_other_balls(result)
     steps, further = (*words.steps, *others), (*words.further, *others)
     return replace(words, headline=" ".join(lines), steps=steps, further=further)
@@ -62,6 +68,20 @@ def ordinal_words(count: int) -> str:
     """Return which stroke of the hole one is: ``"fourth"``."""
     key = f"ordinal.{count}" if count <= LAST_ORDINAL else "ordinal.n"
     return say("TERMS", key).format(count=count)
+
+
+def stroke_missing_words(act: int) -> str:
+    """Return why no next stroke is told, as a sentence: act ``act``, from 1, is about a ball that had been played."""
+    return say("TERMS", "situation.stroke_missing").format(number=act)
+
+
+def _on_next_hole(result: StoryResult) -> list[str]:
+    """Return which penalties count on the hole after the one just played (Rule 5.5b)."""
+    return [
+        say("TERMS", "situation.on_next_hole").format(number=number)
+        for number, part in enumerate(result.parts, start=1)
+        if isinstance(part, Ruling) and part.penalties and ON_NEXT_HOLE in part.notes
+    ]
 
 
 def _steps_of_other_balls(result: StoryResult) -> list[str]:

@@ -129,3 +129,13 @@ def test_play_on_is_not_settled_where_a_penalty_is_certain(free: bool) -> None:
     assert isinstance(asked, NeedFacts)
     assert asked.settled.penalties is None
     assert asked.settled.action is (Action.PLAY_ON if free else None)
+
+
+def test_a_provision_that_asks_for_a_code_nobody_registered_says_where_to_enter_it() -> None:
+    """Whoever writes a Local Rule is told both files: the register of its area, and where its question is made."""
+
+    def asks(case: Case) -> Ruling:
+        return (penalty(1, "E-99") if case.local_rule("E-99") else no_penalty("E-99")).next(Action.PLAY_ON)
+
+    with pytest.raises(LookupError, match=r"'E-99'.*register/area_e\.py.*facts/conditions\.py"):
+        walk(Book(asks), {})

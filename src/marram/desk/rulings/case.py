@@ -28,7 +28,7 @@ from marram.services.places import place_words
 from marram.services.usual import usual_here
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
-from marram.words.story import next_stroke_words, ordinal_words
+from marram.words.story import next_stroke_words, ordinal_words, stroke_missing_words
 from marram.words.texts import text
 
 router = APIRouter()
@@ -121,6 +121,8 @@ def _next_stroke(desk: Workplace, case: CaseAddress) -> str:
     if case.strokes_before is None or case.kept:  # of several incidents their own page tells it
         return ""
     count = consult_story(desk.course, case).count
+    if count is not None and count.stroke_missing is not None:
+        return stroke_missing_words(count.stroke_missing)
     if count is None or count.next_stroke is None:
         return ""
     result = consult(desk.course, case).result

@@ -138,7 +138,8 @@ def stroke_from_green_not_replayed(case: Case) -> Ruling:
     if case.match_play:
         return breach.next(Action.HOLE_OVER)
     if case.played_since(EDITION_2023):
-        return breach.under("11.1b(2)", "11.2c(2)").stroke_counts().play_as_it_lies()
+        counts = breach.under("11.1b(2)", "11.2c(2)").stroke_counts().play_as_it_lies()
+        return counts.note("putt_and_next_stroke_count")
     wrong_place = played_from_wrong_place(case).under("Clarification 11.1b/1")
     return wrong_place.note("putt_to_be_replayed_does_not_count")
 

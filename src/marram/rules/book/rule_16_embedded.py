@@ -118,9 +118,17 @@ def lifted_to_see(case: Case) -> Ruling:
 
 @provision("16.4")
 def relief_allowed(case: Case, found: ConditionFound) -> bool:
-    """Relief that a Local Rule takes away is none: the ball goes back as if nothing had been found."""
-    if found is not ConditionFound.EMBEDDED:
+    """Relief that no Rule gives there is none: the ball goes back as if nothing had been found.
+
+    In a penalty area there is no free relief from a condition or an embedded ball (Rules 16.1a and 17.3), for an
+    embedded ball only in the general area (Rule 16.3a(1)), and where no Local Rule takes it away.
+    """
+    if found is ConditionFound.MOVABLE_OBSTRUCTION:
         return True
+    if found is ConditionFound.ABNORMAL_COURSE_CONDITION:
+        return not case.is_one_of(area_of_ball, Area.PENALTY_AREA)
+    if not case.is_one_of(area_of_ball, Area.GENERAL_AREA):
+        return False
     return not (embedded_where_no_relief(case) or embedded_in_turf_face(case))
 
 

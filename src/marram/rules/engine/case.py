@@ -125,7 +125,13 @@ class Case:
         return self.is_one_of(form_of_play, FormOfPlay.MATCH_PLAY)
 
     def local_rule(self, code: str) -> bool:
-        """Tell whether the Committee has adopted the Model Local Rule with this code, e.g. ``"E-5"``."""
+        """Tell whether the Committee has adopted the Model Local Rule with this code, e.g. ``"E-5"``.
+
+        Raises:
+            LookupError: the book asks for a code that is not registered; the message names the files to edit.
+        """
+        if code not in LOCAL_RULES:
+            raise LookupError(_not_registered(code))
         return self[LOCAL_RULES[code]]
 
     def _left(self, fact: Fact[T]) -> tuple[T, ...]:
@@ -139,3 +145,12 @@ class Case:
 
     def _needed(self, fact: Fact[Any], branches: tuple[Branch, ...]) -> FactNeeded:
         return FactNeeded(Question(fact, branches), self._provisions[-1] if self._provisions else "")
+
+
+def _not_registered(code: str) -> str:
+    area = code[:1].lower() or "x"
+    return (
+        f"There is no Model Local Rule {code!r} that a provision can ask for. "
+        f"Enter it in rules/local_rules/register/area_{area}.py, which tells who computes it, "
+        f"and give it a title in LOCAL_RULE_TITLES of rules/facts/conditions.py, which makes its question."
+    )

@@ -32,6 +32,7 @@ from marram.rules.story.hole_completed import (
 )
 from marram.rules.story.match import hole_lost_by, penalties_in_match
 from marram.rules.story.mistakes import penalties_that_count
+from marram.rules.story.notes_in_story import fitting
 from marram.rules.story.outside_teeing_area import dropped_where_not_teed
 from marram.rules.story.provisional import (
     in_play_at_its_cost,
@@ -168,7 +169,7 @@ def combined(
     case.leave()
     costly = sum(1 for deed in every if deed.ruling.penalties) + bool(standing.relief_taken)
     return replace(
-        standing.ruling,
+        fitting(standing.ruling, deeds, told),
         penalties=penalties if disqualifies(Ruling(penalties)) else penalties + standing.relief_taken,
         corrections=standing.corrections,
         cautions=_cautions(every),

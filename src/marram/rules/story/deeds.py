@@ -214,6 +214,11 @@ class Deed:
         )
 
     @property
+    def tells_of_provisional(self) -> bool:
+        """Whether it tells of a provisional ball, in play or not."""
+        return self.incident in _ORIGINAL_FOUND or self.starts_provisional or self.puts_provisional_in_play
+
+    @property
     def abandons_provisional(self) -> bool:
         """Whether the original is played on, so that the provisional ball leaves nothing behind (18.3c(3))."""
         goes_on = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)

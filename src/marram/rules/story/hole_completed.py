@@ -5,23 +5,21 @@ then done with that ball is no play of the hole, and costs nothing there.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from marram.rules.engine.case import Case
 from marram.rules.facts.several import (
     AfterHole,
     StoryBall,
-    Taken,
     about_ball,
     after_hole,
     option_taken,
-    taken_as,
 )
-from marram.rules.ruling import Action, Stroke, strokes
+from marram.rules.ruling import Action, Stroke
 from marram.rules.story.breaches import Told
+from marram.rules.story.card_returned import card_is_in, told_late, with_card_in
 from marram.rules.story.deeds import NOTHING_DONE, Deed
+from marram.rules.story.notes_in_story import begins_next_hole
 from marram.rules.story.provisional import PROVISIONAL_BALLS
-from marram.rules.story.relief_taken import cost_still_to_come
 from marram.rules.story.standing import ask, leaves_mistake
 
 _SAYS_THE_HOLE_IS_OVER = frozenset({"concession", "hole_completed", "hole_or_match_result"})
@@ -98,13 +96,13 @@ def without_what_came_after(case: Case, deeds: Sequence[Deed], told: Told) -> li
     What happened before, and is only told afterwards, keeps its penalties, and a mistake that must be corrected;
     with the ball nothing is left to do.
     """
-    left = list(deeds)
-    for place in told_after_hole(deeds, told):
+    left = with_card_in(deeds, told)
+    for place in told_after_hole(left, told):
         when = ask(case, "6.5", after_hole[place - 1])
         if when is AfterHole.AFTER:
             left[place] = NOTHING_DONE
         elif when is AfterHole.BEFORE and not leaves_mistake(deeds[place].ruling):
-            left[place] = _told_late(deeds[place], told.get(option_taken[place]))
+            left[place] = told_late(deeds[place], told.get(option_taken[place]))
         else:
             break  # a hole begun anew, or to be corrected
     return left
@@ -121,20 +119,11 @@ def _on_later_hole(told: Told, place: int) -> bool:
     return told.get(after_hole[place - 1]) is AfterHole.LATER_HOLE
 
 
-def _told_late(deed: Deed, taken: Taken | None) -> Deed:
-    """Return an act of before the hole was completed: what it cost, relief that was taken included."""
-    ruling = deed.ruling
-    options = [option for option in ruling.relief if taken_as(option) is taken]
-    if taken is None and cost_still_to_come(ruling):
-        options = [ruling.relief[0]]
-    cost = [strokes(option.penalty, option.citation) for option in options if option.penalty]
-    over = replace(ruling, action=None, relief=(), corrections=(), notes=())
-    return replace(deed, ruling=over.also(*cost))
-
-
 def strokes_count(deeds: Sequence[Deed], told: Told) -> tuple[list[Deed], bool]:
     """Return the acts whose strokes count on the hole, and whether all of them are acts of one hole."""
     left = list(deeds)
+    if card_is_in(deeds) or any(begins_next_hole(deed) for deed in deeds[1:]):
+        return left, False
     for place in told_after_hole(deeds, told):
         if told.get(after_hole[place - 1]) is AfterHole.AFTER:
             left[place] = NOTHING_DONE

@@ -18,6 +18,7 @@ from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart
 from marram.rules.story.deeds import NOTHING_DONE
 from marram.rules.story.hole_completed import strokes_count
+from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.strokes import StrokeCount, count_strokes
 from marram.said import joined, said
 
@@ -166,8 +167,8 @@ def rule_story(
     by_another = {place for place, one in enumerate(happened) if one.by is not None}
     alone = len(parts) == 1 and "option_taken_1" not in known and not by_another
     combined = (
-        parts[0]
-        if alone
+        in_play_at_its_cost(parts[0])
+        if alone and isinstance(parts[0], Ruling)
         else combine(
             parts,
             known,

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from marram.rules.facts.lost import StrokeAtProvisional
 from marram.rules.facts.several import (
     EarlierMistake,
     StoryBall,
@@ -20,6 +21,24 @@ from marram.rules.story.relief_taken import cost_still_to_come
 _PLAYED = (Taken.AS_IT_LIES, Taken.REPLAY)
 _NO_STROKE_FOLLOWS = (Action.HOLED, Action.HOLE_OVER)
 _COUNTED = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+_NEARER_STROKE = (
+    ("nearer_stroke_at_provisional", (True,)),
+    ("stroke_at_provisional", (StrokeAtProvisional.NEARER_BEFORE,)),
+)
+"""Answers that tell of a second stroke at a provisional ball, by which it came into play."""
+_PLAYED_AGAIN = (Action.REPLAY, Action.PLAY_FROM_TEEING_AREA)
+_OF_TWO_BALLS = frozenset(
+    {
+        "first_ball_counts",
+        "original_ball_counts",
+        "chosen_ball_counts",
+        "other_ball_counts",
+        "ball_played_out_counts",
+        "first_ball_counts_second_ignored",
+        "second_ball_counts_first_ignored",
+    }
+)
+"""Notes that say which of two balls counts that were played: how often it was played, the act does not tell."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +53,8 @@ class StrokeCount:
         made: strokes made in the acts that count; ``None`` where the acts do not tell.
         before: strokes on the hole before the first act, penalty strokes included; ``None`` where not told.
         next_stroke: which stroke comes next on the hole; ``None`` where none comes, or a number is not known.
+        stroke_missing: the act, from 1, that is about a ball that had been played though no stroke of this hole was
+            told until then: the next stroke is not known before that stroke is told; ``None`` where there is none.
     """
 
     penalty_strokes: int | None
@@ -42,6 +63,7 @@ class StrokeCount:
     made: int | None = None
     before: int | None = None
     next_stroke: int | None = None
+    stroke_missing: int | None = None
 
 
 def count_strokes(
@@ -70,17 +92,39 @@ def count_strokes(
     penalties = sum(one.strokes for one in _own(ruling) if one.kind in _COUNTED)
     to_come = cost_still_to_come(ruling)
     made = strokes_made(deeds, told, said)
+    missing = stroke_missing(deeds, told, before, said)
     comes = None
-    if before is not None and made is not None and ruling.action not in _NO_STROKE_FOLLOWS:
+    if missing is None and before is not None and made is not None and ruling.action not in _NO_STROKE_FOLLOWS:
         comes = before + made + penalties + to_come + 1
-    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes)
+    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes, missing)
+
+
+def stroke_missing(
+    deeds: Sequence[Deed], told: Told, before: int | None, said: Sequence[int | None] = ()
+) -> int | None:
+    """Return the act, from 1, about a ball that had been played where no stroke was told until then.
+
+    A ball cannot be out of bounds, lost or in a penalty area before it was struck.
+    """
+    if before != 0:
+        return None
+    for place, deed in enumerate(deeds):
+        if told.get(about_ball[place]) is StoryBall.OTHER_PLAYERS:
+            continue
+        if deed.ruling.stroke is not None:
+            return None
+        if deed.follows_a_stroke:
+            return place + 1
+        if _strokes_of(deeds, place, told, said) != 0:
+            return None
+    return None
 
 
 def strokes_made(deeds: Sequence[Deed], told: Told, said: Sequence[int | None] = ()) -> int | None:
     """Return the strokes made in the acts, at balls that count; ``None`` where an act does not tell how many."""
-    counted, waiting = 0, 0
+    counted, waiting, begun = 0, 0, 0
     for place, deed in enumerate(deeds):
-        own = said[place] if place < len(said) and said[place] is not None else _shown(deeds, place, told)
+        own = _strokes_of(deeds, place, told, said)
         about = told.get(about_ball[place])
         if about is StoryBall.OTHER_PLAYERS or _void(told, place):
             continue
@@ -88,11 +132,20 @@ def strokes_made(deeds: Sequence[Deed], told: Told, said: Sequence[int | None] =
             return None
         if about in PROVISIONAL_BALLS:
             waiting += own
-            continue
-        if deed.puts_provisional_in_play:
-            counted, waiting = counted + waiting, 0
-        counted += own
+        elif deed.starts_provisional:
+            begun += own
+        elif deed.puts_provisional_in_play:
+            counted += waiting + max(own, begun)  # what was told of the first strokes is not counted beside them
+            waiting, begun = 0, 0
+        else:
+            counted += own
     return counted
+
+
+def _strokes_of(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | None]) -> int | None:
+    """Return the strokes made in an act and until the next: as told, else as the act itself shows."""
+    own = said[place] if place < len(said) else None
+    return _shown(deeds, place, told) if own is None else own
 
 
 def _void(told: Told, place: int) -> bool:
@@ -105,11 +158,11 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     ruling = deed.ruling
     if deed.plays_the_ball and ruling.stroke is None:
         return None  # a second ball was played after a stroke from a wrong place
-    own = int(ruling.stroke is Stroke.COUNTS)
+    if _OF_TWO_BALLS & set(ruling.notes):
+        return None
+    own = int(ruling.stroke is Stroke.COUNTS) + ("putt_and_next_stroke_count" in ruling.notes)
     if deed.puts_provisional_in_play and not any(one.puts_provisional_in_play for one in deeds[:place]):
-        own += 1 + any(
-            one.fact == "nearer_stroke_at_provisional" and one.answers == (True,) for one in ruling.reasons
-        )
+        own += 1 + any((one.fact, one.answers) in _NEARER_STROKE for one in ruling.reasons)
         own += "second_provisional_counts" in ruling.notes  # the stroke at the first one
     if deed.pays_stroke_and_distance and (
         deed.incident == "another_ball_played" or ruling.action is Action.TAKE_RELIEF
@@ -118,7 +171,10 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     following = deeds[place + 1] if place + 1 < len(deeds) else None
     if following is not None and following.ruling.stroke is Stroke.COUNTS:
         return own  # what was played then is told there
-    return own + _played_in_between(ruling, told.get(option_taken[place]), following)
+    taken = told.get(option_taken[place])
+    if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
+        return own + (following.follows_a_stroke and not _void(told, place + 1))
+    return own + _played_in_between(ruling, taken, following)
 
 
 def _played_in_between(ruling: Ruling, taken: Taken | None, following: Deed | None) -> int:

@@ -209,6 +209,7 @@ TERMS: dict[str, str] = {
     "next.note.correct_the_ruling": "correct the ruling",
     "next.note.nothing_conceded_in_stroke_play": "hole out",
     "next.note.lift_ball_dropped_by_mistake": "pick up the ball dropped, and play the original",
+    "next.note.relief_has_been_taken": "play the ball put into play in taking relief",
     "next.note.resume_where_stopped": "resume where play stopped",
     "next.family.free": "take free relief",
     "next.family.preferred": "place it within the Local Rule's length",

@@ -34,6 +34,7 @@ NOTES: dict[str, str] = {
     "left_on_purpose_see_15_3": "If it was left there on purpose to help, look up: a ball at rest might help. If a putt hit a ball at rest on the green, look up what a putt may hit.",
     "go_on_from_moving_water": "It is the relief the player is taking under Rule 16.1 or 17.",
     "putt_to_be_replayed_does_not_count": "Do not count the stroke that had to be replayed; the stroke from where the ball came to rest is the one from the wrong place.",
+    "putt_and_next_stroke_count": "Both strokes count: the one that was not replayed, and the one from where the ball came to rest.",
     "place_on_estimated_spot": "Place the ball on the estimated spot where it would have come to rest on the green.",
     "or_penalty_area_relief_at_once": "Or take penalty area relief at once (Rule 17.1d), from where the ball would last have crossed the edge.",
     "lifted_ball_is_replaced": "The ball that was lifted goes back on its spot; Rules 9 and 14.1 tell whether it might be lifted.",

@@ -1,0 +1,32 @@
+"""Which notes of single acts hold in a story: what an act said for want of knowing the others is left out."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from marram.rules.facts.several import about_ball
+from marram.rules.ruling import Ruling
+from marram.rules.story.breaches import Told
+from marram.rules.story.deeds import Deed
+from marram.rules.story.provisional import PROVISIONAL_BALLS
+
+ON_NEXT_HOLE = "on_next_hole"
+"""The note of a breach between two holes: its penalty counts on the one to come (Rules 5.5b and 4.1b)."""
+_IF_A_PROVISIONAL_WAS_PLAYED = "provisional_abandoned_if_played"
+
+
+def fitting(ruling: Ruling, deeds: Sequence[Deed], told: Told) -> Ruling:
+    """Return the ruling on all acts without what is said of a provisional ball where none was told.
+
+    That the penalty of one act counts on the next hole is said of that act, not of the total.
+    """
+    left_out = {ON_NEXT_HOLE}
+    if not any(deed.tells_of_provisional for deed in deeds) and not any(
+        told.get(about) in PROVISIONAL_BALLS for about in about_ball
+    ):
+        left_out.add(_IF_A_PROVISIONAL_WAS_PLAYED)
+    return replace(ruling, notes=tuple(note for note in ruling.notes if note not in left_out))
+
+
+def begins_next_hole(deed: Deed) -> bool:
+    """Whether an act happened between two holes, with its penalty on the one to come."""
+    return ON_NEXT_HOLE in deed.ruling.notes
