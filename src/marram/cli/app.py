@@ -56,7 +56,8 @@ def incidents(
 @app.command()
 def facts(
     incident: Annotated[
-        str | None, typer.Argument(help="Only the facts that can matter for this incident, or this fact alone.")
+        str | None,
+        typer.Argument(help="Only the facts that can matter for this incident, or this fact alone."),
     ] = None,
     json: Json = False,
 ) -> None:

@@ -10,8 +10,10 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, TypeVar
 
+from marram.errors import shown
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
+from marram.said import said
 
 T = TypeVar("T")
 
@@ -148,9 +150,10 @@ class Case:
 
 
 def _not_registered(code: str) -> str:
-    area = code[:1].lower() or "x"
-    return (
-        f"There is no Model Local Rule {code!r} that a provision can ask for. "
-        f"Enter it in rules/local_rules/register/area_{area}.py, which tells who computes it, "
-        f"and give it a title in LOCAL_RULE_TITLES of rules/facts/conditions.py, which makes its question."
+    return said(
+        "There is no Model Local Rule {code} that a provision can ask for. "
+        "Enter it in rules/local_rules/register/area_{area}.py, which tells who computes it, "
+        "and give it a title in LOCAL_RULE_TITLES of rules/facts/conditions.py, which makes its question.",
+        code=shown(code),
+        area=code[:1].lower(),
     )

@@ -94,7 +94,12 @@ def count_strokes(
     made = strokes_made(deeds, told, said)
     missing = stroke_missing(deeds, told, before, said)
     comes = None
-    if missing is None and before is not None and made is not None and ruling.action not in _NO_STROKE_FOLLOWS:
+    if (
+        missing is None
+        and before is not None
+        and made is not None
+        and ruling.action not in _NO_STROKE_FOLLOWS
+    ):
         comes = before + made + penalties + to_come + 1
     return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes, missing)
 
@@ -135,7 +140,9 @@ def strokes_made(deeds: Sequence[Deed], told: Told, said: Sequence[int | None] =
         elif deed.starts_provisional:
             begun += own
         elif deed.puts_provisional_in_play:
-            counted += waiting + max(own, begun)  # what was told of the first strokes is not counted beside them
+            counted += waiting + max(
+                own, begun
+            )  # what was told of the first strokes is not counted beside them
             waiting, begun = 0, 0
         else:
             counted += own
