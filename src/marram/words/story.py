@@ -35,8 +35,8 @@ def story_sheet(
     if result.combined is None:
         return None
     form = FormOfPlay(form_of_play) if isinstance(form_of_play, str) else form_of_play
-    (first, *others) = result.parts
-    alone = not others and isinstance(first, Ruling) and in_play_at_its_cost(first) == result.combined
+    first, *more = result.parts
+    alone = not more and isinstance(first, Ruling) and in_play_at_its_cost(first) == result.combined
     # else no one finding speaks for all
     words = sheet(result.combined, form_of_play=form, given=given, with_finding=alone)
     if not isinstance(result.combined, Ruling):
