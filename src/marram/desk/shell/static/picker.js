@@ -3,7 +3,6 @@
 import { wasMeant } from "./taps.js";
 import { text } from "./words.js";
 
-const htmx = window.htmx;
 const L = window.L;
 const UNMOVED = 0.3; // metres: as exactly as a place is tapped
 const TWICE = 300; // ms within which a second tap makes a double tap, which zooms the whole course (own choice)
@@ -158,7 +157,7 @@ function go(address, byHand) {
   link.href = address;
   link.hidden = true;
   document.getElementById("panel").append(link);
-  htmx.process(link);
+  window.htmx?.process(link); // where it has not arrived yet, the link leads to a page of its own
   follow(link, byHand);
 }
 
