@@ -7,7 +7,15 @@ from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.day import now
 from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.live import stream
-from marram.desk.log import beginning, day_page, log_pages, opinion_pages, player_page, recording
+from marram.desk.log import (
+    beginning,
+    day_page,
+    log_pages,
+    opinion_pages,
+    player_page,
+    recording,
+    suspension_pages,
+)
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
@@ -33,6 +41,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     player_page.router,
     opinion_pages.router,
     day_page.router,
+    suspension_pages.router,
     recording.router,
     log_pages.router,
     now.router,

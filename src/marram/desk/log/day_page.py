@@ -33,7 +33,7 @@ FINE = 1.5
 """Metres to which outlines are simplified (own choice): less than a line's width at this scale."""
 WIDTH = 1000.0
 """Units of the drawing across."""
-PIN = 15.0
+PIN = 26.0
 """Units: the radius of a pin."""
 
 

@@ -99,6 +99,17 @@ ROOMS: tuple[Room, ...] = (
         order={PLAY: 2, SCORING: 1, BEFORE: 5, AFTER: 1},
     ),
     Room(
+        "suspension",
+        {
+            "GET /suspension": OFFICIALS,
+            "POST /suspension": LEADING,
+            "POST /suspension/position": RULING,
+            "POST /suspension/resume": LEADING,
+        },
+        entry="/suspension",
+        order={PLAY: 4, SCORING: 5, BEFORE: 8, AFTER: 6},
+    ),
+    Room(
         "opinions",
         {
             "GET /opinions": RULING,

@@ -7,6 +7,7 @@ TEXTS: dict[str, str] = {
     "room.now": "Now",
     "room.rulings": "Look up",
     "room.begin": "Give a ruling",
+    "room.suspension": "Stop play",
     "room.opinions": "Second opinions",
     "room.log": "Log",
     "room.holes": "Holes",

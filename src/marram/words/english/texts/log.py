@@ -141,7 +141,6 @@ TEXTS: dict[str, str] = {
     "opinions.do_ask": "Ask the chief referee",
     "opinions.back": "Back to the case",
     "opinions.see": "See all of it",
-    "suspension.title": "Stop play",
     "record.corrects": "It corrects entry number",
     "record.do": "Record this ruling",
 }

@@ -1,0 +1,77 @@
+"""Play is stopped, balls are noted, play goes on: through the page, each once, in words for every group."""
+
+import re
+from collections.abc import Iterator
+
+import pytest
+
+from marram.demo import COURSE, EVENT
+from marram.desk.app import create_app
+from marram.desk.log.kept import KeptHere, keep_here
+from marram.records.entry import new_ident
+from marram.records.making import made
+from marram.services.keeping import start
+from marram.services.suspension import on_now
+from tests.desk.asking import TestClient
+
+
+@pytest.fixture
+def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
+    folder = tmp_path_factory.mktemp("records")
+    with made(folder / "club.db") as records:
+        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
+        yield keep_here(records)
+
+
+@pytest.fixture
+def desk(kept: KeptHere) -> TestClient:
+    return TestClient(create_app(kept_here=kept), follow_redirects=False)
+
+
+def test_one_tap_stops_play_for_every_group(kept: KeptHere, desk: TestClient) -> None:
+    """Two taps make one entry; the page says what each of the groups must do, and defers to those who know the weather."""
+    sent = {"tapped": new_ident(), "how": "immediate", "cause": "lightning"}
+    assert {desk.post("/suspension", data=sent).status_code for _ in range(2)} == {303}
+    page = desk.get("/suspension").text
+
+    assert len(kept.log.entries(kept.event_id, kind="play_suspended")) == 1
+    assert page.count("Stop at once. No stroke") == len(kept.groups_on(kept.event.played_on))  # type: ignore[arg-type]
+    for words in ("national weather service", "the Committee decides", "Lightning", "5.7a"):
+        assert words in page, words
+
+
+def test_what_was_done_wrong_leads_into_the_ruling(desk: TestClient) -> None:
+    """The incident is chosen and the kind of suspension filled in; the next question is asked."""
+    desk.post("/suspension", data={"tapped": new_ident(), "how": "normal", "cause": "darkness"})
+    link = re.search(r'href="(/case\?what=played_after_suspension[^"]*)"', desk.get("/suspension").text)
+    assert link is not None
+    page = desk.get(link[1].replace("&amp;", "&")).text
+
+    assert 'class="answers"' in page
+    assert "normal (darkness, course unplayable)" in page
+
+
+def test_a_ball_is_noted_and_play_goes_on(kept: KeptHere, desk: TestClient) -> None:
+    """The note is sealed beside the entry; the times are those of the club's clock; bad input ends in a sentence."""
+    desk.post("/suspension", data={"tapped": new_ident(), "how": "normal", "cause": "water"})
+    stopped = on_now(kept.log, kept.event_id)
+    assert stopped is not None
+    player = kept.groups_on(kept.event.played_on)[0].players[0]  # type: ignore[arg-type]
+    note = {"suspension": stopped.entry.id, "player": player.id, "ball": "left", "hole": "3"}
+    sent = {**note, "tapped": new_ident(), "note": "by the gorse", "place": "55.001,3.991", "strokes": "2"}
+    for wrong in ({"place": "nowhere"}, {"strokes": "x"}, {"hole": ""}, {"player": "x"}):
+        refused = desk.post("/suspension/position", data={**sent, **wrong, "tapped": new_ident()})
+        assert refused.status_code == 400, wrong
+    assert desk.post("/suspension/position", data=sent).status_code == 303
+    (entry,) = kept.log.entries(kept.event_id, kind="position_kept")
+    assert entry.told["place"] == {"latitude": 55.001, "longitude": 3.991}
+    assert "gorse" not in entry.body
+    page = desk.get("/suspension").text
+    assert "by the gorse" in page
+    assert "on hole 3" in page
+
+    goes_on = {"suspension": stopped.entry.id, "tapped": new_ident()}
+    assert desk.post("/suspension/resume", data={**goes_on, "at": "noon"}).status_code == 400
+    assert desk.post("/suspension/resume", data={**goes_on, "at": "23:59"}).status_code == 303
+    assert on_now(kept.log, kept.event_id) is None
+    assert "Play goes on at 23:59." in desk.get("/suspension").text
