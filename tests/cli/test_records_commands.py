@@ -204,3 +204,29 @@ def test_a_role_that_is_not_known_is_told_before_anything_is_made(tmp_path: Path
     assert "officials 1, role is 'umpire'; give one of chief referee, referee" in found.err
     assert "officials 3, role is ''" in found.err
     assert marram("records", "log", str(tmp_path / "club.db")).code == 2
+
+
+def test_the_log_is_searched_and_play_is_stopped_from_the_shell(tmp_path: Path) -> None:
+    """What is found is listed; play is stopped and resumed once; what cannot be is told in a sentence."""
+    records = str(tmp_path / "club.db")
+    event = str(EVENT)
+    assert marram("records", "init", records, "--club", "Quillsand Links", "--event", event).code == 0
+    stopped = marram("records", "suspend", records, "immediate", "--cause", "lightning")
+    assert stopped.code == 0
+    assert "Immediate suspension" in stopped.out
+    assert "national weather service" in stopped.out
+    found = marram("records", "log", records, "--kind", "play_suspended", "--json")
+    assert [one["kind"] for one in json.loads(found.out)["entries"]] == ["play_suspended"]
+    assert json.loads(marram("records", "log", records, "--search", "zebra", "--json").out)["entries"] == []
+    assert "Nobody has asked" in marram("records", "opinions", records).out
+    assert marram("records", "resume", records, "--at", "2099-06-21T15:30+01:00").code == 0
+    for wrong, match in (
+        (("suspend", records, "slowly"), "give one of immediate, normal"),
+        (("resume", records, "--at", "2099-06-21T15:30+01:00"), "Play is not stopped"),
+        (("resume", records, "--at", "noon"), "distance from UTC"),
+        (("log", records, "--outcome", "bad"), "give one of free"),
+        (("log", records, "--kind", "rulling"), "Did you mean 'ruling'"),
+    ):
+        refused = marram("records", *wrong)
+        assert refused.code == 2, wrong
+        assert match in refused.err, wrong

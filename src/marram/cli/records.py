@@ -17,8 +17,10 @@ from marram.records.verifying import Verified, unsound, verified
 from marram.rules.plain import as_plain
 from marram.said import Said, said
 from marram.services.keeping import Started, kept_event, start
+from marram.services.kinds.registry import kind_named
 from marram.services.log import RULING
 from marram.services.log import again as ruled_again
+from marram.services.searching import OUTCOMES, Search, all_found
 from marram.words.texts import count_text, text
 
 
@@ -98,11 +100,32 @@ def import_(folder: Path, to: str) -> None:
         stop(BAD_INPUT, text("records.not_whole"))
 
 
-def list_log(records: str, event: str | None, hole: int | None, again: bool, as_json: bool) -> None:
-    """Print the entries of an event's log; with ``again`` also what differs where they are ruled today."""
+def list_log(
+    records: str,
+    event: str | None,
+    again: bool,
+    as_json: bool,
+    *,
+    hole: int | None = None,
+    search: str = "",
+    outcome: str = "",
+    kind: str = "",
+) -> None:
+    """Print the entries of an event's log that hold what is looked for; with ``again`` also what differs today."""
+    if outcome and outcome not in OUTCOMES:
+        raise InputError(
+            said(
+                "There is no outcome {given}; give one of {known}.", given=outcome, known=", ".join(OUTCOMES)
+            )
+        )
+    wanted = Search(search, kind_named(kind).name if kind else "", hole, outcome)
     with opened(records) as there:
         id_, found = kept_event(there, event)
-        entries = Log(there).entries(id_, hole=hole)
+        entries = (
+            all_found(there, id_, wanted)
+            if search or outcome
+            else Log(there).entries(id_, hole=hole, kind=kind or None)
+        )
         known = names(there)
     anew = {one.id: ruled_again(one) for one in entries if again and one.kind == RULING}
     if as_json:

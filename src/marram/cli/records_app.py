@@ -103,6 +103,14 @@ def records_log(
     records: RecordsAt,
     event: OfEvent = None,
     hole: Annotated[int | None, typer.Option(help="Only this hole.")] = None,
+    search: Annotated[
+        str, typer.Option(metavar="WORDS", help="Only what holds these words, Rules or names.")
+    ] = "",
+    outcome: Annotated[
+        str,
+        typer.Option(metavar="OUTCOME", help="Only free, penalty, general, disqualified or otherwise."),
+    ] = "",
+    kind: Annotated[str, typer.Option(metavar="KIND", help="Only entries of this kind.")] = "",
     again: Annotated[
         bool, typer.Option("--again", help="Rule each again with this marram, and tell what differs.")
     ] = False,
@@ -111,7 +119,47 @@ def records_log(
     """List the entries of an event's log."""
     from marram.cli.records import list_log
 
-    list_log(records, event, hole, again, json)
+    list_log(records, event, again, json, hole=hole, search=search, outcome=outcome, kind=kind)
+
+
+@records_app.command("opinions")
+def records_opinions(records: RecordsAt, event: OfEvent = None) -> None:
+    """List second opinions, the open ones first, and rulings that differ from earlier ones."""
+    from marram.cli.records_day import list_opinions
+
+    list_opinions(records, event)
+
+
+@records_app.command("suspend")
+def records_suspend(
+    records: RecordsAt,
+    how: Annotated[str, typer.Argument(help="immediate (danger) or normal.", metavar="HOW")],
+    cause: Annotated[
+        str, typer.Option(help="lightning, other_danger, water, darkness, visibility, wind or other.")
+    ] = "other",
+    event: OfEvent = None,
+) -> None:
+    """Stop play now, and say what each group must do. The Committee decides."""
+    from marram.cli.records_day import suspend
+
+    suspend(records, how, cause, event)
+
+
+@records_app.command("resume")
+def records_resume(
+    records: RecordsAt,
+    at: Annotated[
+        str, typer.Option(metavar="TIME", help="When play goes on, with the zone: 2025-06-21T15:30+01:00.")
+    ],
+    ready: Annotated[
+        str | None, typer.Option(metavar="TIME", help="By when players are to be in position.")
+    ] = None,
+    event: OfEvent = None,
+) -> None:
+    """Say when play that is stopped goes on."""
+    from marram.cli.records_day import resume
+
+    resume(records, at, ready, event)
 
 
 @records_app.command("erase")

@@ -84,6 +84,14 @@ def search(records: Records, event: str | None, wanted: Search, page: int = 1) -
     return Page(entries, count, page)
 
 
+def all_found(records: Records, event: str | None, wanted: Search) -> list[Kept]:
+    """Return every entry that holds all that is looked for, by number."""
+    first = search(records, event, wanted)
+    rest = [search(records, event, wanted, page).entries for page in range(2, first.pages + 1)]
+    every = [*first.entries, *(entry for entries in rest for entry in entries)]
+    return sorted(every, key=lambda one: (one.event, one.number))
+
+
 def words_of(entry: Kept, parts: Sequence[Part | None]) -> list[str]:
     """Return the words that an entry is found by."""
     return list(dict.fromkeys(_words(entry, parts)))

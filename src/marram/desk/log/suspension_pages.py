@@ -17,7 +17,15 @@ from marram.records.entry import Kept, ident
 from marram.said import said
 from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.services.log import RULING
-from marram.services.suspension import Stopped, position, resuming, suspending, suspensions, what_groups_do
+from marram.services.suspension import (
+    GroupStops,
+    Stopped,
+    position,
+    resuming,
+    suspending,
+    suspensions,
+    what_groups_do,
+)
 from marram.words.texts import text
 
 router = APIRouter()
@@ -43,10 +51,10 @@ def suspension_page(request: Request) -> HTMLResponse:
         title=text("suspension.title.on" if stopped else "suspension.title"),
         stopped=stopped,
         began=began,
-        stops=[]
+        stops={}
         if stopped is None
-        else what_groups_do(
-            stopped, groups, [one for one in seen if _today(one, began)], conditions.form, at
+        else _by_what(
+            what_groups_do(stopped, groups, [one for one in seen if _today(one, began)], conditions.form, at)
         ),
         groups=groups,
         names=kept.names() if may_see(request, "player_name") else {},
@@ -137,6 +145,14 @@ def resume(
         )
     )
     return RedirectResponse("/suspension", 303)
+
+
+def _by_what(stops: list[GroupStops]) -> dict[tuple[str, ...], list[GroupStops]]:
+    """Return groups by what they must do, so that the same words stand once."""
+    found: dict[tuple[str, ...], list[GroupStops]] = {}
+    for one in stops:
+        found.setdefault(one.say, []).append(one)
+    return found
 
 
 def _suspension(kept: KeptHere, id_: str) -> Stopped:
