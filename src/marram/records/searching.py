@@ -121,9 +121,10 @@ def _chosen(records: Records, wanted: Wanted) -> tuple[str, dict[str, object]]:
     """Return the tables and conditions of a search as SQL, and the values in it."""
     conditions: list[str] = []
     values: dict[str, object] = {}
-    joined = ""
+    source = "log"
     if query := _query(wanted, *(('"', " AND ", " OR ") if records.is_file else ("'", " & ", " | "))):
-        joined = " JOIN log_words ON log_words.entry_id = log.id"
+        source = "log_words CROSS JOIN log"  # in SQLite this says which comes first: the few that were found
+        conditions.append("log_words.entry_id = log.id")
         conditions.append(_IN_SQLITE if records.is_file else _IN_POSTGRESQL)
         values["query"] = query
     for column, sign, value in (
@@ -139,7 +140,7 @@ def _chosen(records: Records, wanted: Wanted) -> tuple[str, dict[str, object]]:
     if wanted.kinds:
         conditions.append("log.kind IN :kinds")
         values["kinds"] = list(wanted.kinds)
-    return f"FROM log{joined} WHERE {' AND '.join(conditions) or '1 = 1'}", values
+    return f"FROM {source} WHERE {' AND '.join(conditions) or '1 = 1'}", values
 
 
 def _query(wanted: Wanted, quote: str, both: str, either: str) -> str:

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Kind
 from marram.desk.log.kept import kept_here
-from marram.desk.log.shown import Shown, shown
+from marram.desk.log.shown import Shown, title_of
 from marram.desk.shell.workplace import show, workplace
 from marram.records.entry import Kept
 from marram.services.log import RULING
@@ -56,9 +56,11 @@ def day_page(request: Request) -> HTMLResponse:
     kept = kept_here(request)
     desk = workplace(request)
     day = desk.read(request).conditions.on
-    entries = shown(
-        kept, [one for one in kept.log.entries(kept.event_id, kind=RULING) if _played_on(one) == day]
-    )
+    entries = [
+        Shown(one, title_of(one), "", "")
+        for one in kept.log.entries(kept.event_id, kind=RULING)
+        if _played_on(one) == day
+    ]
     return show(
         request,
         "day.html",
