@@ -79,6 +79,9 @@ def commands(folder: Path) -> dict[str, list[str]]:
     return {
         "entries": ["entries", "read", str(entries)],
         "entries at fault": ["entries", "read", str(bad_entries)],
+        "a draw": ["draw", str(entries), "--seed", "7", "--places", "2", "--early", "1|"],
+        "a draw that clashes": ["draw", str(entries), "--seed", "7", "--places", "2", "--together", "1|,2|", "--apart", "1|,2|"],
+        "a draw at no time": ["draw", str(entries), "--seed", "7", "--first", "25"],
         "a ballot": ["entries", "ballot", str(entries), "--seed", "7", "--places", "1", "--handicap-limit", "20"],
         "incidents": ["incidents"],
         "a Course Handicap": ["handicap", "course", "14.3", "--slope", "129", "--course-rating", "71", "--par", "72"],

@@ -9,6 +9,7 @@ from typing import Annotated
 import typer
 
 from marram.cli.course_app import course_app
+from marram.cli.draw_app import draw
 from marram.cli.entries_app import entries_app
 from marram.cli.exits import faults_as_exit_codes
 from marram.cli.handicap_app import handicap_app
@@ -207,6 +208,7 @@ def changes(
 
 
 app.command()(relief)
+app.command()(draw)
 
 
 @app.command()

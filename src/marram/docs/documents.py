@@ -48,6 +48,12 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "draw": {
+        "seed": "as given",
+        "groups": "each with time, tee and players (key and name); empty where wishes clash",
+        "clash": "wishes that cannot hold together, and could without any one of them",
+        "moved": "how many players a wish moved from the start that the order alone gives",
+    },
     "entries read": {
         "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line and key",
         "faults": "each with line and fault",

@@ -1,0 +1,98 @@
+"""``marram draw``: groups and starting times."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import time
+from pathlib import Path
+
+from marram.cli.exits import BAD_INPUT
+from marram.cli.show import Line, print_json, show_lines
+from marram.competition.draw.order import by_handicap, by_seed
+from marram.competition.draw.solving import draw
+from marram.competition.draw.wishes import Apart, ClubsApart, Drawn, Part, Together, Wish, Within, starts
+from marram.competition.entries.reading import read_entries
+from marram.errors import InputError
+from marram.words.spoken import spoken
+from marram.words.texts import text
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a draw goes by, as typed; wishes are those together, apart, early and late."""
+
+    seed: str
+    first: str
+    minutes: int
+    places: int
+    tees: tuple[int, ...]
+    by_handicap: bool
+    wishes: tuple[Sequence[str], Sequence[str], Sequence[str], Sequence[str]]
+    clubs_apart: bool
+
+
+def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
+    """Print the groups with their starts, or the wishes that clash."""
+    found = read_entries(file)
+    if found.faults:
+        raise InputError(
+            *(text("entries.line", line=one.line, fault=spoken(one.fault)) for one in found.faults)
+        )
+    entries = {one.key: one for one in found.entries}
+    indexes = {key: one.handicap_index for key, one in entries.items()}
+    order = by_handicap(indexes, asked.seed) if asked.by_handicap else by_seed(tuple(entries), asked.seed)
+    if asked.places < 1:
+        raise InputError(text("draw.places"))
+    groups = -(-len(order) // asked.places)
+    slots = starts(_time(asked.first), groups, minutes=asked.minutes, places=asked.places, tees=asked.tees)
+    drawn = draw([Drawn(key, entries[key].club) for key in order], slots, _wishes(asked))
+    if as_json:
+        print_json(
+            {
+                "marram": 1,
+                "kind": "draw",
+                "seed": asked.seed,
+                "groups": [
+                    {
+                        "time": slot.time.isoformat("minutes"),
+                        "tee": slot.tee,
+                        "players": [{"key": key, "name": entries[key].name} for key in group],
+                    }
+                    for slot, group in zip(slots, drawn.groups, strict=True)
+                    if group
+                ],
+                "clash": [spoken(one.said()) for one in drawn.clash],
+                "moved": drawn.moved,
+            }
+        )
+    elif drawn.clash:
+        show_lines([("title", text("draw.clash")), *(("item", spoken(one.said())) for one in drawn.clash)])
+    else:
+        lines: list[Line] = [("title", text("draw.title", seed=asked.seed))]
+        for slot, group in zip(slots, drawn.groups, strict=True):
+            names = ", ".join(entries[key].name for key in group)
+            at = slot.time.isoformat("minutes")
+            lines.append(("item", text("draw.group", time=at, tee=slot.tee, players=names)))
+        show_lines(lines)
+    if drawn.clash:
+        raise SystemExit(BAD_INPUT)
+
+
+def _time(given: str) -> time:
+    try:
+        return time.fromisoformat(given)
+    except ValueError:
+        raise InputError(text("draw.time", given=repr(given))) from None
+
+
+def _wishes(asked: Asked) -> list[Wish]:
+    together, apart, early, late = asked.wishes
+    found: list[Wish] = [ClubsApart()] if asked.clubs_apart else []
+    found += [Together(_keys(one)) for one in together]
+    found += [Apart(_keys(one)) for one in apart]
+    found += [Within(one.strip().casefold(), Part.EARLY) for one in early]
+    found += [Within(one.strip().casefold(), Part.LATE) for one in late]
+    return found
+
+
+def _keys(given: str) -> tuple[str, ...]:
+    return tuple(one.strip().casefold() for one in given.split(",") if one.strip())
