@@ -108,6 +108,7 @@ def test_the_api_counts_too(client: TestClient) -> None:
         "made": 1,
         "before": 1,
         "next_stroke": 4,
+        "stroke_missing": None,
     }
     assert client.post("/api/situation", json=document["case"]).json()["count"] == document["count"]
 
