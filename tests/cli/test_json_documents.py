@@ -13,6 +13,14 @@ MAP = str(COURSE)
 PLACE, OTHER_PLACE = "3.9961,55.0078", "3.9962,55.0078"
 MOVED = {"incident": "ball_moved_by_player", "facts": {"cause_known": "yes"}}
 
+HOLE = {"number": 1, "par": 4, "stroke_index": 1}
+CARDS = {
+    "event": {"players": [{"name": "Maris Quillan-Roe"}, {"name": "Tobiah Ling"}]},
+    "course": [HOLE],
+    "cards": [{"side": "Tobiah Ling", "gross": [5]}, {"side": "Maris Quillan-Roe", "gross": [4]}],
+}
+CARD = {"side": "Tobiah Ling", "played_on": "2025-06-21", "course": [HOLE], "acts": [{"act": "returned"}]}
+
 ARGUMENTS = {
     "incidents": ["water"],
     "facts": ["ball_moved_by_player"],
@@ -30,6 +38,10 @@ ARGUMENTS = {
     "handicap strokes": ["14", "--stroke-indexes", ",".join(map(str, range(1, 19)))],
     "handicap differential": ["94", "--slope", "125", "--course-rating", "73.0", "--par", "72"],
     "handicap index": ["15.3", "15.2", "16.6"],
+    "competition ready": [str(EVENT)],
+    "results board": ["cards.json"],
+    "results why": ["cards.json", "Tobiah Ling"],
+    "card rule": ["card.json"],
     "records verify": ["club.db"],
     "records log": ["club.db"],
     "graph": ["ball_moved_by_player", "--edition", "2023"],
@@ -51,6 +63,8 @@ def test_a_document_holds_the_keys_that_are_documented(
     monkeypatch.chdir(tmp_path)
     situation = {"edition": 2023, "local_rules": [], "incidents": [MOVED]}
     Path("situation.json").write_text(json.dumps(situation), encoding="utf-8")
+    Path("cards.json").write_text(json.dumps(CARDS), encoding="utf-8")
+    Path("card.json").write_text(json.dumps(CARD), encoding="utf-8")
     Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
     Path("entries.csv").write_text("Name,HCP\nA. Moorhen,+1.4\nB. Sedge,PR\n", encoding="utf-8")
     if command.startswith("records"):

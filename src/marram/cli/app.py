@@ -8,6 +8,7 @@ from typing import Annotated
 
 import typer
 
+from marram.cli.competition_app import card_app, competition_app, results_app
 from marram.cli.course_app import course_app
 from marram.cli.draw_app import draw
 from marram.cli.entries_app import entries_app
@@ -41,6 +42,9 @@ app.add_typer(course_app, name="course")
 app.add_typer(entries_app, name="entries")
 app.add_typer(handicap_app, name="handicap")
 app.add_typer(records_app, name="records")
+app.add_typer(competition_app, name="competition")
+app.add_typer(card_app, name="card")
+app.add_typer(results_app, name="results")
 
 
 @app.command()

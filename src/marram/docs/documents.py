@@ -67,6 +67,28 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "refused, withdrawn": "the same",
         "moved_up": "who plays because somebody withdrew",
     },
+    "competition ready": {
+        "conditions": "the conditions as they were read, in the form of `event.json`",
+        "standing": "what still stands between now and the first start: each with about, what, remedy and stops (whether play could not start so)",
+    },
+    "results board": {
+        "results": "each with score (gross or net), division (null: the whole field), form_of_play, final, places (each with place, shared, side, total, against_level, rounds, left, standing, out, citation and to_decide) and teams",
+    },
+    "results why": {
+        "side, place, before": "who was asked about, the place, and who comes before; null for nobody",
+        "words": "the answer in a sentence",
+        "steps": "the comparisons in order, the last that which decided: each with by, words, mine, theirs (exact), decided and holes",
+    },
+    "card rule": {
+        "side, round": "whose card it is",
+        "settled": "whether nothing is left to do, to ask or to judge",
+        "to_do": "what is still to be done in the scoring area, as sentences",
+        "differences": "holes on which player and marker differ: each with ball, hole, player and marker",
+        "findings": "what the Rules were asked: each with name (under which answers are given), incident, hole, facts, asks (the open fact, or null) and result (as of `marram rule`)",
+        "added": "strokes that the Rules add: each with ball, hole and strokes",
+        "out": "how the side is out (kind, citation, score, round); null where it is not",
+        "gross": "the scores that count, by ball",
+    },
     "handicap course": {
         "course_handicap": "rounded; a plus one negative",
         "unrounded": "exact, as a fraction: what an allowance is applied to",

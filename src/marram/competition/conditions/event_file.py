@@ -61,6 +61,8 @@ class Entrant:
     club: str = field(default="", metadata=give(WORDS))
     sex: Sex | None = field(default=None, metadata=give(_one_of(Sex)))
     born: int | None = field(default=None, metadata=give(said("a year of birth such as 1990")))
+    tees: str = field(default="", metadata=give(WORDS))
+    playing_handicap: int | None = field(default=None, metadata=give(_COUNT))
 
 
 @dataclass(frozen=True)
@@ -83,6 +85,19 @@ class RoundOnDay:
     name: str = field(metadata=give(WORDS))
     played_on: date = field(metadata=give(DAY))
     holes: tuple[int, ...] = field(default=(), metadata=give(_HOLES))
+
+
+@dataclass(frozen=True)
+class Rating:
+    """How a set of tees is rated (Rules of Handicapping 6.1): for one sex, or for everybody where none is given."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    tees: str = field(metadata=give(WORDS))
+    course_rating: Decimal = field(metadata=give(said("a Course Rating such as 71.4")))
+    slope: int = field(metadata=give(said("a Slope Rating from 55 to 155")))
+    par: int = field(metadata=give(said("the par of the holes played")))
+    sex: Sex | None = field(default=None, metadata=give(_one_of(Sex)))
 
 
 @dataclass(frozen=True)
@@ -183,6 +198,9 @@ class EventFile:
     maximum: Maximum | None = field(default=None, metadata=give(said('an object with "by" and "number"')))
     target: Target | None = field(default=None, metadata=give(_one_of(Target)))
     tees: str = field(default="", metadata=give(WORDS))
+    ratings: tuple[Rating, ...] = field(
+        default=(), metadata=give(said('a list of objects with "tees", "course_rating", "slope" and "par"'))
+    )
     divisions: tuple[Division, ...] = field(
         default=(), metadata=give(said('a list of objects with "name" and bounds'))
     )

@@ -1,0 +1,211 @@
+"""What the commands of ``marram competition``, ``marram results`` and ``marram card`` do."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from marram.cli.exits import LEFT_OPEN, MORE_FACTS_NEEDED
+from marram.cli.show import Line, print_json, show_lines
+from marram.competition.conditions.choices import Score
+from marram.competition.conditions.readiness import Exists, readiness
+from marram.competition.conditions.reading import event_document, read_event_file
+from marram.competition.results.board import Place, Standing
+from marram.competition.results.why import why
+from marram.course.loading import load
+from marram.errors import InputError
+from marram.rules.engine.request import fact_named
+from marram.rules.plain import as_plain
+from marram.rules.result import NeedFacts
+from marram.said import said
+from marram.services.cards import CardRuled, rule_card
+from marram.services.cards import told as card_told
+from marram.services.competition_results import Result, read_results
+from marram.services.competition_results import told as results_told
+from marram.words.language import translate
+from marram.words.spoken import spoken
+from marram.words.texts import count_text, text
+
+
+def show_readiness(event: Path, course: Path | None, as_json: bool) -> None:
+    """Print what still stands between now and the first start; exit with 3 where something does."""
+    found = read_event_file(event)
+    there = Exists() if course is None else Exists(holes_on_map=tuple(load(course).holes))
+    standing = readiness(found, there)
+    if as_json:
+        print_json(
+            {
+                "marram": 1,
+                "kind": "readiness",
+                "conditions": event_document(found),
+                "standing": as_plain(standing),
+            }
+        )
+    else:
+        print(text("competition.sound", name=found.name or event.name))
+        lines: list[Line] = [
+            ("head", count_text("competition.stands", len(standing)))
+            if standing
+            else ("text", text("competition.ready"))
+        ]
+        lines += [
+            (
+                "caution" if one.stops else "item",
+                text("competition.standing", what=spoken(one.what), remedy=spoken(one.remedy)),
+            )
+            for one in standing
+        ]
+        show_lines(lines)
+    if any(one.stops for one in standing):
+        raise SystemExit(MORE_FACTS_NEEDED)
+
+
+def show_results(cards: Path, as_json: bool) -> None:
+    """Print every result."""
+    _, found = read_results(cards)
+    if as_json:
+        print_json({"marram": 1, "kind": "results", "results": list(results_told(found))})
+        return
+    for one in found:
+        show_lines(_board(one))
+
+
+def name_of(result: Result) -> str:
+    """Return what a result is called."""
+    score = text(f"competition.score.{result.score.value}")
+    if result.division is None:
+        return score
+    return text("competition.of_division", score=score, division=result.division.name)
+
+
+def _board(result: Result) -> Iterator[Line]:
+    yield "head", name_of(result)
+    if not result.board.final:
+        yield "quiet", text("competition.not_final")
+    for one in result.board.places:
+        yield "text", place_line(one)
+    if result.teams:
+        yield "head", text("competition.teams")
+    for team in result.teams:
+        shared = "=" if team.shared else ""
+        yield "text", f"{team.place or '–'}{shared}  {team.team}  {'' if team.total is None else team.total}"
+
+
+_SAID = {Standing.MISSED_CUT, Standing.NOT_STARTED}
+"""How a side stands, where its figures do not show it."""
+
+
+def place_line(one: Place) -> str:
+    """Return a place in one line."""
+    place = f"{one.place}{'=' if one.shared else ''}" if one.place else "–"
+    figures = f"{one.score.total} ({one.score.against_level:+d})" if one.score.played else ""
+    more = [
+        text(f"competition.out.{one.out.kind.value}") if one.out else "",
+        one.out.citation if one.out else "",
+        count_text("competition.left", one.left) if one.left else "",
+        text(f"competition.standing.{one.standing.value}") if one.standing in _SAID else "",
+        text(f"competition.to_decide.{one.to_decide.value}") if one.to_decide else "",
+    ]
+    return "  ".join(filter(None, (place, one.side, figures, *more)))
+
+
+def show_why(cards: Path, side: str, score: str | None, division: str | None, as_json: bool) -> None:
+    """Print why somebody has a place."""
+    _, found = read_results(cards)
+    wanted = [
+        one
+        for one in found
+        if (score is None or one.score.value == score)
+        and (one.division.name if one.division else None) == division
+    ]
+    if not wanted:
+        raise InputError(
+            said(
+                "There is no such result. There are: {known}.", known=", ".join(name_of(one) for one in found)
+            )
+        )
+    answer = why(wanted[0].board, side)
+    if as_json:
+        print_json(
+            {
+                "marram": 1,
+                "kind": "why",
+                "side": side,
+                "place": answer.place.place,
+                "before": answer.before.side if answer.before else None,
+                "words": spoken(answer.words),
+                "steps": [
+                    {
+                        "by": step.comparison.by.value,
+                        "words": spoken(step.words),
+                        "mine": None if step.mine is None else str(step.mine),
+                        "theirs": None if step.theirs is None else str(step.theirs),
+                        "decided": step.differs,
+                        "holes": as_plain(step.holes),
+                    }
+                    for step in answer.steps
+                ],
+            }
+        )
+        return
+    lines: list[Line] = [("title", spoken(answer.words))]
+    for step in answer.steps:
+        lines.append(("item", spoken(step.words)))
+        lines += [
+            (
+                "quiet",
+                text(
+                    "competition.why.hole",
+                    round=hole.round,
+                    hole=hole.number,
+                    mine="?" if hole.mine is None else hole.mine,
+                    theirs="?" if hole.theirs is None else hole.theirs,
+                ),
+            )
+            for hole in step.holes
+        ]
+    show_lines(lines)
+
+
+def show_card(card: Path, as_json: bool) -> None:
+    """Print what becomes of a card; exit with 3 where something is to be done or asked, 4 where the Committee judges."""
+    ruled = rule_card(card)
+    if as_json:
+        print_json({"marram": 1, "kind": "card", **card_told(ruled)})
+    else:
+        show_lines(_card(ruled))
+    found = ruled.outcome
+    if found.to_do or found.questions:
+        raise SystemExit(MORE_FACTS_NEEDED)
+    if found.judgements:
+        raise SystemExit(LEFT_OPEN)
+
+
+def _card(ruled: CardRuled) -> Iterator[Line]:
+    card, found = ruled.card, ruled.outcome
+    state = "competition.card.settled" if found.settled else "competition.card.open"
+    yield "title", text(state, side=card.side, round=card.round)
+    for one in found.to_do:
+        yield "item", spoken(one)
+    for finding in found.questions:
+        assert isinstance(finding.result, NeedFacts)
+        fact = fact_named(finding.result.fact)
+        yield (
+            "item",
+            text(
+                "competition.card.asks",
+                finding=finding.name,
+                question=translate()(fact.question),
+                fact=fact.name,
+            ),
+        )
+    for finding in found.judgements:
+        yield "item", text("competition.card.judged", finding=finding.name)
+    for (_, hole), strokes in found.added.items():
+        yield "text", text("competition.card.added", hole=hole, strokes=strokes)
+    if found.out is not None:
+        kind = text(f"competition.out.{found.out.kind.value}")
+        key = "net" if found.out.score is Score.NET else "" if found.out.citation else "unsaid"
+        name = f"competition.card.out.{key}" if key else "competition.card.out"
+        yield "caution", text(name, kind=kind, citation=found.out.citation)
+
+
+__all__ = ["name_of", "place_line", "show_card", "show_readiness", "show_results", "show_why"]

@@ -1,0 +1,71 @@
+"""The commands of ``marram competition``, ``marram results`` and ``marram card``."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from marram.cli.shared_options import Json
+
+competition_app = typer.Typer(
+    help="The conditions of a competition, and what still stands between now and the first start.",
+    rich_markup_mode=None,
+    no_args_is_help=True,
+)
+results_app = typer.Typer(
+    help="Results from cards, and why a place is what it is.", rich_markup_mode=None, no_args_is_help=True
+)
+card_app = typer.Typer(
+    help="A card in the scoring area, and what the Rules make of it.",
+    rich_markup_mode=None,
+    no_args_is_help=True,
+)
+
+Cards = Annotated[Path, typer.Argument(help="Conditions, holes and cards, as a JSON file.", metavar="CARDS")]
+
+
+@competition_app.command("ready")
+def competition_ready(
+    event: Annotated[Path, typer.Argument(help="The event, as a JSON file.", metavar="EVENT")],
+    course: Annotated[Path | None, typer.Option(help="The course map, as GeoJSON.")] = None,
+    json: Json = False,
+) -> None:
+    """Check that the conditions hold together, and list what still stands between now and the first start."""
+    from marram.cli.competition import show_readiness
+
+    show_readiness(event, course, json)
+
+
+@results_app.command("board")
+def results_board(cards: Cards, json: Json = False) -> None:
+    """Work out every result that the conditions ask for: gross and net, of the field, divisions and teams."""
+    from marram.cli.competition import show_results
+
+    show_results(cards, json)
+
+
+@results_app.command("why")
+def results_why(
+    cards: Cards,
+    side: Annotated[str, typer.Argument(help="Who, by name.")],
+    score: Annotated[str | None, typer.Option(help="gross or net; default the first that counts.")] = None,
+    division: Annotated[str | None, typer.Option(help="A division; default the whole field.")] = None,
+    json: Json = False,
+) -> None:
+    """Tell why somebody has a place: the comparison with the one before that decided, down to the hole."""
+    from marram.cli.competition import show_why
+
+    show_why(cards, side, score, division, json)
+
+
+@card_app.command("rule")
+def card_rule(
+    card: Annotated[
+        Path, typer.Argument(help="A card with what was entered, as a JSON file.", metavar="CARD")
+    ],
+    json: Json = False,
+) -> None:
+    """Compare the figures of a card, lay the rulings beside it, and rule on what is wrong with it."""
+    from marram.cli.competition import show_card
+
+    show_card(card, json)
