@@ -4,7 +4,7 @@ import json
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from marram.competition.conditions.choices import (
@@ -156,6 +156,7 @@ DOCUMENTS = st.fixed_dictionaries(
 )
 
 
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(DOCUMENTS)
 def test_what_was_read_is_written_back_and_reads_the_same(document: dict[str, Any]) -> None:
     """Reading what was written back gives the same conditions, also through JSON."""

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from fractions import Fraction
 
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from marram.competition.conditions.choices import (
@@ -20,6 +20,9 @@ from marram.competition.results.terms import Terms
 from marram.competition.results.why import why
 from marram.rules.facts.conditions import FormOfPlay
 from tests.competition.making import COURSE, card
+
+PATIENT = settings(deadline=None, max_examples=50, suppress_health_check=[HealthCheck.too_slow])
+"""Whole competitions take a moment to draw on a busy machine, which says nothing of what is tested."""
 
 METHODS = st.lists(
     st.sampled_from([TieMethod.COUNTBACK, TieMethod.LAST_HOLES, TieMethod.LOWER_HANDICAP]), unique=True
@@ -62,7 +65,7 @@ def shown(places: tuple[Place, ...]) -> list[tuple[str, int | None, bool]]:
     return [(one.side, one.place, one.shared) for one in places]
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions(), st.randoms(use_true_random=False))
 def test_order_of_entry_never_matters(given_: tuple[Terms, list[RoundCard]], random: object) -> None:
     """Cards that come in another order, at once or one after the other, give the same places."""
@@ -78,7 +81,7 @@ def test_order_of_entry_never_matters(given_: tuple[Terms, list[RoundCard]], ran
     assert shown(growing.places) == shown(board.places)
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions(), st.data())
 def test_a_stroke_more_never_improves_a_place(
     given_: tuple[Terms, list[RoundCard]], data: st.DataObject
@@ -99,7 +102,7 @@ def test_a_stroke_more_never_improves_a_place(
     assert place_of(board.with_card(more)) >= place_of(board)
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions())
 def test_totals_are_the_sums_of_holes(given_: tuple[Terms, list[RoundCard]]) -> None:
     """A total is the sum of what its holes count, and in net stroke play the gross total less the handicaps."""
@@ -113,7 +116,7 @@ def test_totals_are_the_sums_of_holes(given_: tuple[Terms, list[RoundCard]]) -> 
             assert place.score.total == gross - sum(one.handicap for one in mine if terms.scoring.net)
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions())
 def test_places_follow_the_totals_and_count_everybody(given_: tuple[Terms, list[RoundCard]]) -> None:
     """Nobody with a better total comes later; a place is one more than those before it; shared ones are equal."""
@@ -129,7 +132,7 @@ def test_places_follow_the_totals_and_count_everybody(given_: tuple[Terms, list[
         assert at + 1 >= (one.place or 0)
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions())
 def test_why_names_the_comparison_that_decided(given_: tuple[Terms, list[RoundCard]]) -> None:
     """The last comparison favours the side before; those before it are equal; a shared place has none that differs."""
@@ -149,7 +152,7 @@ def test_why_names_the_comparison_that_decided(given_: tuple[Terms, list[RoundCa
             assert (last.mine > last.theirs) == lower
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions())
 def test_countback_by_hand(given_: tuple[Terms, list[RoundCard]]) -> None:
     """Two cards tied in total are put in order by a reckoning of its own: sums of the last holes, gross less fraction."""
@@ -169,7 +172,7 @@ def test_countback_by_hand(given_: tuple[Terms, list[RoundCard]]) -> None:
     assert [one.side for one in LeaderBoard(exact, cards).places] == [one.side for one in order]
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions(), st.integers(1, 6), st.none() | st.integers(0, 5), st.booleans())
 def test_a_cut_lets_the_best_on(
     given_: tuple[Terms, list[RoundCard]], places: int, within: int | None, ties: bool
@@ -193,7 +196,7 @@ def test_a_cut_lets_the_best_on(
     assert {one.side for one in board.places if one.standing is Standing.MISSED_CUT} == off
 
 
-@settings(deadline=None, max_examples=50)
+@PATIENT
 @given(competitions(), st.data())
 def test_a_card_half_played_is_told_with_what_is_left(
     given_: tuple[Terms, list[RoundCard]], data: st.DataObject
