@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
 from marram.course import check, load
+from marram.course.lies.areas import Area, area_at
 from marram.course.model import Kind
 from marram.course.reading.osm_xml import CREDIT
 from marram.course.scheme import GOLF, OWN, Role, meaning
@@ -374,3 +375,13 @@ def test_whatever_the_bytes_are_the_answer_is_faults(tmp_path, content) -> None:
     path.write_bytes(content)
     with pytest.raises(BadCourse, match=r"any\.file|document type"):
         load(path)
+
+
+def test_a_green_drawn_twice_is_one_green(tmp_path):
+    """Two greens over each other, the line of play ending on both: a ball on either is on the hole's green."""
+    twice = drawn(square(152, 0, 10), "green again", golf="green")
+    links = load(write(tmp_path / "map.geojson", [*one_hole(), twice]))
+    assert links.holes[1].green is not None
+    for x in (141.0, 150.0, 161.0):
+        place = links.plane.to_metres(*PLANE.to_degrees(x, 0.0))
+        assert area_at(links, *place, 1).area is Area.PUTTING_GREEN

@@ -6,13 +6,15 @@ import shapely
 from tests.relief.verifier import places as tried
 from tests.relief.verifier import rule_limits as rules
 from tests.relief.verifier.check_area import conditions_at
-from tests.relief.verifier.clear_places import nearer_place
+from tests.relief.verifier.clear_places import meets, nearer_place
 from tests.relief.verifier.ground import CONDITIONS
 from tests.relief.verifier.question import Violation
 from tests.relief.verifier.usual_stance import usual_stance
 
 ROOM = 0.05
 """Metres inside every limit: a place that has so much room cannot be overlooked."""
+GRID = 0.1
+"""Metres between the places that are tried for a ball on the putting green."""
 SEARCHED = 12.0
 """Metres around the ball that are searched for a point of complete relief said not to exist."""
 
@@ -72,6 +74,7 @@ def _no_nearest_point(question, ground, option, ball, crossing):
     if required is None:
         return
     limits = [*required, *rules.on_course(ground), rules.not_nearer(ground.hole, ball)]
+    on_green = ground.area_at(ball, rules.BALL) == {"green"}
     if option["reference"] != "nearest_point":
         strict = _around(limits, ball)
         if strict > ROOM:
@@ -83,8 +86,11 @@ def _no_nearest_point(question, ground, option, ball, crossing):
     conditions = conditions_at(ground, ball, shapely.transform(footprint, lambda points: points + ball))
     if conditions.empty:
         return
-    within = SEARCHED
-    found = nearer_place(conditions, footprint, limits, ball, within)
+    if on_green:
+        limits.append(rules.line_of_play(ground.hole, conditions))
+        found = _clear_on_grid(conditions, footprint, limits, ball)
+    else:
+        found = nearer_place(conditions, footprint, limits, ball, SEARCHED)
     if found is not None:
         yield Violation(
             "no nearest point though there is",
@@ -92,6 +98,22 @@ def _no_nearest_point(question, ground, option, ball, crossing):
             tuple(found[0]),
             found[1],
         )
+
+
+def _clear_on_grid(conditions, footprint, limits, ball):
+    """Return a place on a grid of 10 cm that is clear and allowed, and how far it is, or ``None``.
+
+    For a ball on the putting green: whether the line of play is clear has no depth by which squares could be passed over.
+    """
+    along = np.arange(-SEARCHED, SEARCHED, GRID)
+    x, y = np.meshgrid(ball[0] + along, ball[1] + along)
+    places = np.column_stack([x.ravel(), y.ravel()])
+    for one in limits:
+        strict, _, _ = rules.least_and_most([one], places, 1.0)
+        places = places[strict > ROOM]
+    places = places[~meets(conditions.most.geometry.buffer(ROOM), footprint, places)]
+    away = np.hypot(*(places - ball).T)
+    return (places[np.argmin(away)], float(away.min())) if len(places) else None
 
 
 def _around(limits, ball):

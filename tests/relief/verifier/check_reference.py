@@ -96,7 +96,7 @@ def _nearest_in_general_area(ground, reference, ball):
 
 def _nearest_point(question, ground, option, area, *, ball, crossing):
     """The nearest point of complete relief: clear, in the area required, not nearer the hole, and none nearer."""
-    point = area.point("reference")
+    point = area.reference
     required = rules.area_limits(ground, option, ball=ball, crossing=crossing, reference=point)
     if required is None:
         return

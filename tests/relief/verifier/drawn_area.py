@@ -17,6 +17,8 @@ REFERENCES = (
     "opposite_edge",
 )
 """Roles that may be the reference point, the first that is there being it."""
+SEARCHED_FOR = ("reference", "place_here")
+"""Roles of a point that was searched for: a ball is dropped from it, or placed on it (Rule 16.1d)."""
 
 
 @dataclass(frozen=True)
@@ -55,7 +57,7 @@ class DrawnArea:
         kind = self.properties.get("kind")
         roles = REFERENCES
         if kind in {"free", "maximum_available"} and self.marks("shift"):
-            roles = ("reference",)
+            roles = SEARCHED_FOR
         if kind in {"stroke_and_distance", "replay"}:
             roles = ("previous_spot",)
         if kind == "extended":

@@ -12,7 +12,7 @@ from marram.course.feature_index import FeatureIndex
 from marram.course.model import Feature, Hole, Kind
 from marram.course.reading.lines_of_play import LineOfPlay, whole_number
 from marram.course.reading.shapes import hole_numbers
-from marram.said import joined, said
+from marram.said import Said, joined, said
 
 TEE_REACH = 35.0
 """A tee without ``ref`` belongs to a hole only within this distance of its line of play (own choice), metres."""
@@ -141,6 +141,12 @@ def _hole(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Hole:
     )
 
 
+def _which(under_end: int) -> Said:
+    if under_end > 1:
+        return said("those its line of play ends on lie over each other and count as one")
+    return said("the one its line of play ends on is used") if under_end else said("none was chosen")
+
+
 def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None:
     own = parts.of_hole.get((Kind.PUTTING_GREEN, line.number), [])
     if len(own) > 1:
@@ -152,15 +158,14 @@ def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None
                 count=len(own),
                 idents=joined(", ", *(green.ident for green in own[:5])),
                 more=" …" if own[5:] else "",
-                which=said("the one its line of play ends on is used")
-                if len(under_end) == 1
-                else said("none was chosen"),
+                which=_which(len(under_end)),
             ),
             said("Let the line of play end on the green in use; the other is then a wrong green."),
             hole=line.number,
             at=line.end,
         )
-        return under_end[0] if len(under_end) == 1 else None
+        # Greens that both hold the end of the line lie over each other: they are one on the ground.
+        return under_end[0] if under_end else None
     if own:
         return own[0]
     nearest = parts.greens.nearest(line.end)
