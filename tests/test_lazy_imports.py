@@ -23,6 +23,7 @@ HEAVY = (
     "alembic",
     "psycopg",
     "PIL",
+    "cryptography",
 )
 
 

@@ -97,6 +97,9 @@ def chromium() -> Iterator[object]:
         hurried = browser.new_context
 
         def new_context(**how: Any) -> Any:
+            how.setdefault(
+                "service_workers", "block"
+            )  # each test meets the desk itself, not what a phone kept
             context = hurried(**how)
             context.set_default_timeout(PATIENCE)
             return context

@@ -238,6 +238,13 @@ def serve(
     ] = None,
     elevations: Elevations = None,
     crs: Crs = None,
+    secure: Annotated[
+        Path | None,
+        typer.Option(
+            metavar="FOLDER",
+            help="Serve over HTTPS with the club's own certificate authority, kept in this folder and made there once.",
+        ),
+    ] = None,
 ) -> None:
     """Serve the desk: the course map, the questions, the ruling, the relief."""
     from marram.cli.serving import serve_desk
@@ -254,6 +261,7 @@ def serve(
         elevations=elevations or [],
         elevations_crs=crs,
         hosts=allow_host or [],
+        secure=secure,
     )
 
 

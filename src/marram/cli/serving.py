@@ -5,6 +5,7 @@ import socket
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
@@ -13,6 +14,9 @@ from marram.said import said
 from marram.services.event import read_event
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
+
+if TYPE_CHECKING:
+    from marram.desk.secure.authority import Secured
 
 CLUB = "Quillsand Links"
 """The invented club."""
@@ -31,6 +35,7 @@ def serve_desk(
     elevations: Sequence[Path] = (),
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
+    secure: Path | None = None,
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
@@ -64,8 +69,14 @@ def serve_desk(
                 ),
             )
 
+    held = None if secure is None else _secured(secure, host, hosts)
+
     def say_where(errors: int, link: str | None) -> None:
-        print(text("cli.serve.at", address=f"http://{host}:{port}/"), flush=True)
+        scheme = "http" if held is None else "https"
+        print(text("cli.serve.at", address=f"{scheme}://{host}:{port}/"), flush=True)
+        if held is not None:
+            told = text("cli.serve.secure", file=held.authority, fingerprint=held.fingerprint)
+            print(told, flush=True)
         if errors:
             print(count_text("cli.serve.to_mend", errors), flush=True)
         if link:
@@ -85,8 +96,29 @@ def serve_desk(
         elevations=elevations,
         elevations_crs=elevations_crs,
         hosts=hosts,
+        secure=held,
         ready=say_where,
     )
+
+
+def _secured(folder: Path, host: str, hosts: Sequence[str]) -> "Secured":
+    """Return the certificate of this machine for every name it is reached by."""
+    from marram.desk.reaching import EVERY_ADDRESS
+    from marram.desk.secure.authority import secured
+
+    names = [one for one in (host, *hosts) if one not in EVERY_ADDRESS]
+    if not names:
+        stop(
+            BAD_INPUT,
+            said(
+                "A certificate names what it is for. Say with --allow-host by which addresses the desk is reached."
+            ),
+        )
+    return secured(folder, names, CLUB_UNKNOWN)
+
+
+CLUB_UNKNOWN = "The club"
+"""How an authority is called that was made before a club was known."""
 
 
 def _demo_in(records: str) -> Sequence[Path]:

@@ -11,6 +11,7 @@ from threading import Timer
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from marram.desk.secure.authority import Secured
     from marram.services.event import Event
 
 
@@ -30,6 +31,7 @@ def serve(
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
     records: str | Path | None = None,
+    secure: "Secured | None" = None,
     ready: Callable[[int, str | None], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
@@ -46,6 +48,7 @@ def serve(
         hosts: further names the desk is reached by, such as that of the machine in a network.
         records: the records to work with, in place of course map and folder; ``event`` is then the name of an event
             in them.
+        secure: the files of a secure connection; ``None``: the connection is not secure.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
             that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
             where the desk serves more than this machine and no chief referee is signed in.
@@ -78,7 +81,7 @@ def serve(
             hosts=(host, *hosts),
             kept_here=kept,
             door=door,
-            reached_at=reached_at(host, port, hosts),
+            reached_at=reached_at(host, port, hosts, "https" if secure else "http"),
         )
         first = door.first_link() if door else None
         link = f"{app.state.reached_at}join/{first}" if first else None
@@ -87,8 +90,16 @@ def serve(
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 
-        Timer(0.8, webbrowser.open, [f"http://{'127.0.0.1' if host == '0.0.0.0' else host}:{port}/"]).start()  # noqa: S104 - compared, not bound
-    server = uvicorn.Server(uvicorn.Config(app, host=host, port=port, log_level="warning"))
+        scheme, shown = "https" if secure else "http", "127.0.0.1" if host == "0.0.0.0" else host  # noqa: S104 - compared, not bound
+        Timer(
+            0.8,
+            webbrowser.open,
+            [f"{scheme}://{shown}:{port}/"],
+        ).start()
+    certificate: dict[str, Any] = (
+        {"ssl_certfile": secure.certificate, "ssl_keyfile": secure.key} if secure else {}
+    )
+    server = uvicorn.Server(uvicorn.Config(app, host=host, port=port, log_level="warning", **certificate))
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:

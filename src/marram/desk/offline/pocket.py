@@ -85,7 +85,11 @@ def _about(conditions: Conditions, event: Event, book: Mapping[str, Any]) -> lis
 
 
 def _local_rules(conditions: Conditions) -> list[str]:
-    return [f"{code}: {translate()(LOCAL_RULE_TITLES[code])}" for code in conditions.local or ()]
+    """Return each code with what it is about; a code that only defines an area stands alone."""
+    about = LOCAL_RULE_TITLES
+    return [
+        f"{code}: {translate()(about[code])}" if code in about else code for code in conditions.local or ()
+    ]
 
 
 def _packed(data: str) -> str:

@@ -154,6 +154,9 @@ TEXTS: dict[str, str] = {
     "progress.points": "Reading points",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
+    "serve.secure": "The connection is secure for phones that trust {file}.\n  Give them that file (it holds no secret), and compare on the phone: {fingerprint}\n"
+    "  Whoever holds the key beside it could pretend to be any page of a private network to these phones: it signs for private addresses "
+    "and local names only, and never leaves its folder. Take the trust off the phones after the event.",
     "serve.first_link": "No chief referee is signed in. Open this link on the chief referee's device; it works once, for an hour:\n  {link}",
     "serve.open_door": "Whoever reaches this desk may change everything: nobody signs in without records. Serve it with --records to have officials join.",
     "serve.to_mend.several": "The map cannot be used yet: the desk opens with {count} things to mend.",
