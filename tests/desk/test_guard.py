@@ -20,6 +20,7 @@ from tests.desk.asking import TestClient
 
 SAMPLE = {
     "number": 1,
+    "place": 1,
     "tag": "0",
     "part": "overview",
     "day": "2025-06-21",

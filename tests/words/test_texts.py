@@ -30,9 +30,13 @@ SCRIPTS = {
 }
 
 
+WORDLESS = {"english", "vendor", "records"}
+"""Folders that say nothing by key: the texts themselves, libraries, and the records, whose columns are no texts."""
+
+
 def source_of(*endings: str) -> str:
-    paths = (path for path in SOURCE.rglob("*") if path.suffix in endings and "english" not in path.parts)
-    return "\n".join(path.read_text(encoding="utf-8") for path in paths if "vendor" not in path.parts)
+    paths = (path for path in SOURCE.rglob("*") if path.suffix in endings)
+    return "\n".join(path.read_text(encoding="utf-8") for path in paths if not WORDLESS & set(path.parts))
 
 
 PYTHON = source_of(".py", ".html")

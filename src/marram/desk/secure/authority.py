@@ -20,6 +20,7 @@ from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
 from marram.errors import InputError
 from marram.said import said
+from marram.words.texts import text
 
 PRIVATE: tuple[IPv4Network | IPv6Network, ...] = tuple(
     ip_network(one)
@@ -116,7 +117,7 @@ def _authority(folder: Path, club: str, now: datetime) -> tuple[x509.Certificate
     if file.exists() and secret.exists():
         return x509.load_pem_x509_certificate(file.read_bytes()), _read_key(secret)
     key = ec.generate_private_key(ec.SECP256R1())
-    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, f"{club} (marram, local network only)"[:64])])
+    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, text("cli.serve.authority", club=club)[:64])])
     permitted: list[x509.GeneralName] = [x509.IPAddress(one) for one in PRIVATE]
     permitted += [x509.DNSName(one) for one in LOCAL_NAMES]
     made = (

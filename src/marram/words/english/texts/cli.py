@@ -152,6 +152,7 @@ TEXTS: dict[str, str] = {
     "progress.assembling": "Putting the course together",
     "progress.checking": "Checking",
     "progress.points": "Reading points",
+    "serve.authority": "{club} (marram, local network only)",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
     "serve.secure": "The connection is secure for phones that trust {file}.\n  Give them that file (it holds no secret), and compare on the phone: {fingerprint}\n"
