@@ -7,6 +7,7 @@ import json
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 
@@ -146,70 +147,15 @@ def commands(folder: Path) -> dict[str, list[str]]:
     }  # fmt: skip
 
 
-ABOUT = (
-    "a Course Handicap",
-    "a Course Handicap of faults",
-    "handicaps of a match",
-    "a handicap of a side",
-    "strokes by hole",
-    "strokes not to be read",
-    "a differential",
-    "nine holes",
-    "an index",
-    "an index of nothing",
-    "changes told",
-    "why",
-    "incidents",
-    "a search",
-    "nearly found",
-    "facts",
-    "facts of an incident",
-    "local rules",
-    "local rules in detail",
-    "a question",
-    "a number asked",
-    "a ruling",
-    "a story",
-    "a story combined",
-    "changes",
-    "relief",
-    "relief, a drop",
-    "check",
-    "check of a bad map",
-    "mend",
-    "mend, one accepted",
-    "mend, faults",
-    "order",
-    "survey",
-    "versions",
-    "holes",
-    "holes on slopes",
-    "marking",
-    "records",
-    "records of a file that is none",
-    "records that are not there",
-    "help of records",
-    "help",
-    "help of rule",
-    "help of relief",
-    "help of story",
-    "help of course",
-    "help of holes",
-    "help of serve",
-    "a fault of day",
-    "two days",
-    "a fault of a place",
-    "a fault of a fact",
-)
+def subjects() -> tuple[str, ...]:
+    with TemporaryDirectory() as folder:
+        return tuple(commands(Path(folder)))
 
 
-@pytest.mark.parametrize("about", ABOUT)
+@pytest.mark.parametrize("about", subjects())
 def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
     """Answers, questions, help and faults come from the catalogue."""
-    every = commands(tmp_path)
-    assert every.keys() == set(ABOUT)
-
-    found = marram(*every[about])
+    found = marram(*commands(tmp_path)[about])
 
     assert found.code in (0, 2, 3, 4)
     assert (

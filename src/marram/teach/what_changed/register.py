@@ -79,6 +79,7 @@ SINCE_2023: tuple[Known, ...] = (
     Known("totals_in_other_forms", "21.1c, 21.3c", ("rule_21_totals:counts_against_total",), 2),
     Known("wrong_order_in_foursomes", "22.3", ("rule_21_other_forms:wrong_order_not_corrected",), 4),
     Known("partner_stood_behind", "22.6, 23.8", ("rule_23_four_ball:partner_stood_behind",), 3, facts=(("sides", "foursomes"),)),
+    Known("four_ball_hole_completed", "23.3", ("rule_23_four_ball:four_ball_hole_completed",), 4),
     Known(
         "players_with_disabilities", "25",
         (
