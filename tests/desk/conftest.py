@@ -55,6 +55,14 @@ def address(app: FastAPI) -> Iterator[str]:
 
 
 @pytest.fixture
+def phone(chromium: Any, address: str) -> Iterator[Any]:
+    """A phone at the desk."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True, base_url=address)
+    yield context
+    context.close()
+
+
+@pytest.fixture
 def editing(tmp_path: Path) -> FastAPI:
     """A desk of its own, whose map can be edited."""
     return create_app(maps=tmp_path / "maps")
