@@ -29,8 +29,9 @@ from marram.competition.matches.match import (
 )
 from marram.competition.results.card import NO_SCORE
 from marram.errors import InputError
+from marram.rules.penalty import PenaltyKind
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.ruling import Ruling
 from tests.competition.reference import reference
 
 DAY = date(2025, 6, 21)

@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 
 import marram
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling
 from tests.competition.reference import reference
 
 IN_2021, IN_2025 = date(2021, 6, 1), date(2025, 6, 21)

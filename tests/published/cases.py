@@ -47,8 +47,9 @@ from typing import Any
 
 import marram
 from marram.rules.local_rules.register import REGISTER
+from marram.rules.penalty import PenaltyKind
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import HandOver, Judgement, NotCovered, PenaltyKind, Ruling
+from marram.rules.ruling import HandOver, Judgement, NotCovered, Ruling
 
 HERE = Path(__file__).parent
 DAYS = {"2016": date(2017, 6, 1), "2019": date(2021, 6, 1), "2023": date(2024, 6, 1)}

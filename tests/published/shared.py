@@ -20,7 +20,8 @@ from typing import Any
 
 import pytest
 
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling
 
 HERE = Path(__file__).parent
 SHARED = HERE.parents[2] / "shared"

@@ -5,7 +5,8 @@ from typing import Any
 import pytest
 
 import marram
-from marram.rules.ruling import PenaltyKind, Ruling, Stroke
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling, Stroke
 from tests.published.shared import (
     ACTIONS,
     DAYS,

@@ -26,8 +26,9 @@ from typing import Any
 
 import pytest
 
+from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import PenaltyKind, Ruling, Who
+from marram.rules.ruling import Ruling
 from marram.rules.story.story import ANOTHER_PLAYER, Happened, StoryResult, rule_story, total_strokes
 from tests.published.cases import DAYS, HERE
 

@@ -21,7 +21,8 @@ from marram.rules.facts.movement import (
     new_place,
     put_in_play_by_hand,
 )
-from marram.rules.ruling import Action, PenaltyKind, Ruling, WhichBall, Who
+from marram.rules.penalty import PenaltyKind, Who
+from marram.rules.ruling import Action, Ruling, WhichBall
 
 MOVED = [
     "ball_may_have_moved",

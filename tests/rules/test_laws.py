@@ -9,8 +9,9 @@ from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.incidents import INCIDENTS
+from marram.rules.penalty import PenaltyKind
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, PenaltyKind, Ruling, WhichBall
+from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Ruling, WhichBall
 from marram.words.english import catalogue
 
 EVERY = [(one.name, day) for one in INCIDENTS for day in EDITIONS]

@@ -10,7 +10,8 @@ from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.substitution import WhySubstituted
-from marram.rules.ruling import Action, PenaltyKind, Ruling, Stroke, WhichBall, Who
+from marram.rules.penalty import PenaltyKind, Who
+from marram.rules.ruling import Action, Ruling, Stroke, WhichBall
 
 STROKE_PLAY = [form for form in FormOfPlay if form is not FormOfPlay.MATCH_PLAY]
 

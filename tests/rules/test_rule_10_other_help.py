@@ -6,7 +6,8 @@ from typing import Any
 import pytest
 
 import marram
-from marram.rules.ruling import NotCovered, PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import NotCovered, Ruling
 
 BEHIND = {"in_place_at_stance": "yes", "stood_there_deliberately": "yes", "backed_away": "yes"}
 PUTTER = {"meant_to_help_aim": "yes", "what_was_set_down": "self_standing_putter"}

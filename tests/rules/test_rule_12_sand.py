@@ -7,7 +7,8 @@ import pytest
 import marram
 from marram.rules.editions import EDITIONS
 from marram.rules.facts.bunker import BallAndBunker, SandTouch
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling
 
 # Rule 12.2b(1): with the ball in the bunker these four are breaches whatever they do to the conditions.
 ALWAYS = {SandTouch.TESTING, SandTouch.CLUB_BY_BALL, SandTouch.PRACTICE_SWING, SandTouch.BACKSWING}

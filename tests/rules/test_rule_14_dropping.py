@@ -9,8 +9,9 @@ import marram
 from marram.rules.editions import EDITIONS
 from marram.rules.facts.ball import Area
 from marram.rules.facts.dropping import Deflection, DropNumber, WayOfDropping
+from marram.rules.penalty import PenaltyKind
 from marram.rules.relief_option import Limit
-from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.ruling import Action, Ruling
 
 WRONG = [way for way in WayOfDropping if way is not WayOfDropping.RIGHT]
 # Rule 14.2e: where the nearest spot may lie, by the area of the spot required.

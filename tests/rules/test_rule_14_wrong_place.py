@@ -11,7 +11,8 @@ from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.wrong_place import Elsewhere, SecondBallPlace
-from marram.rules.ruling import Action, HandOver, PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Action, HandOver, Ruling
 
 MAY_BE_CORRECTED = [
     "ball_put_back",

@@ -10,7 +10,8 @@ from marram.rules.editions import EDITIONS
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.ball import Area
-from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Action, Ruling
 
 # Rule 15.1b: the putting green (13.1d) and the teeing area (6.2b(6)) save the player from the penalty.
 COSTLY = {Area.GENERAL_AREA, Area.BUNKER, Area.PENALTY_AREA}

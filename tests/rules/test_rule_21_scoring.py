@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 import marram
 from marram.rules.editions import EDITIONS
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling
 
 DAYS = st.sampled_from(EDITIONS)
 

@@ -11,7 +11,8 @@ from marram.rules.editions import EDITION_2019, EDITION_2023, EDITIONS
 from marram.rules.engine.export import facts_of
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
-from marram.rules.ruling import PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Ruling
 
 IMPROVING = ["fixed_object_moved", "object_put_in_position", "ground_altered"]
 RULES_7_AND_8 = [

@@ -18,7 +18,8 @@ from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.among_sides import BY_RULE_21, BY_RULE_22, BY_RULE_23
-from marram.rules.ruling import Judgement, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.penalty import Penalty, PenaltyKind, Who
+from marram.rules.ruling import Judgement, Ruling
 from marram.rules.story.story import Happened, rule_story
 from marram.words.sheet import sheet
 

@@ -15,8 +15,9 @@ import marram
 from marram.errors import BadAnswer
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.penalty import Who
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Ruling, Who
+from marram.rules.ruling import Ruling
 from marram.services.acts import ACTS
 from marram.services.may import MayAnswer, MayAsk, Verdict, may
 from marram.services.may_words import may_line

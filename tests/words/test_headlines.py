@@ -20,7 +20,8 @@ from marram.rules.finding_of import BY_FACT, BY_NOTE, finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
 from marram.rules.free_findings import FREE_BY_FACT
 from marram.rules.incidents import INCIDENTS
-from marram.rules.ruling import Action, PenaltyKind, Ruling, Who
+from marram.rules.penalty import PenaltyKind, Who
+from marram.rules.ruling import Action, Ruling
 from marram.words.english import catalogue
 from marram.words.headline import headline, tell_the_player
 from marram.words.messages import say, term

@@ -7,7 +7,8 @@ a wrong place gets the general penalty (Rule 14.7a), and so does one at a ball t
 from collections.abc import Mapping
 from dataclasses import replace
 
-from marram.rules.ruling import Action, Correction, Deadline, Ruling, Who, disqualified, general
+from marram.rules.penalty import Who, disqualified, general
+from marram.rules.ruling import Action, Correction, Deadline, Ruling
 
 _WRONG_PLACE = general("14.7a")
 _WRONG_BALL = general("6.3c(1)")

@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from typing import Any
 
+from marram.rules.penalty import Penalty
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Penalty, Reason, Ruling
+from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Reason, Ruling
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,9 +14,10 @@ import marram
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.penalty import Penalty
 from marram.rules.relief_family import family
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import HandOver, Penalty, Ruling
+from marram.rules.ruling import HandOver, Ruling
 from marram.services.acts import ACTS, GROUPS
 from marram.services.asked_act import AskedAct
 from marram.words.headline import costs_something

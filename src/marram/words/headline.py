@@ -5,9 +5,10 @@ from collections.abc import Collection, Iterable, Mapping
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
+from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.ruling import Action, Ruling
 from marram.words.messages import say, term
 from marram.words.penalties import penalties_in_short, relief_cost_words
 

@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import Penalty, PenaltyKind, Who
+from marram.rules.penalty import Penalty, PenaltyKind, Who
 from marram.words.messages import say, term
 
 

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 import marram
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.engine.request import fact_named
+from marram.rules.penalty import Who, disqualified, general, strokes
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import (
     Action,
@@ -21,14 +22,10 @@ from marram.rules.ruling import (
     HandOver,
     Ruling,
     Stroke,
-    Who,
     disqualification,
-    disqualified,
-    general,
     general_penalty,
     no_penalty,
     penalty,
-    strokes,
 )
 
 DAY = date(2024, 5, 1)

@@ -13,18 +13,9 @@ import pytest
 
 import marram
 from marram.errors import InputError
+from marram.rules.penalty import PenaltyKind, Who, general
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import (
-    Action,
-    PenaltyKind,
-    Ruling,
-    Who,
-    disqualification,
-    general,
-    general_penalty,
-    no_penalty,
-    penalty,
-)
+from marram.rules.ruling import Action, Ruling, disqualification, general_penalty, no_penalty, penalty
 
 IN_2019, IN_2023 = date(2021, 5, 1), date(2024, 5, 1)
 TWO = general_penalty("12.2b(1)").play_as_it_lies()

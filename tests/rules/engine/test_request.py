@@ -10,8 +10,9 @@ from marram.errors import BadAnswer, DateNotCovered, InputError, UnknownFact, Un
 from marram.rules.engine.case import Case
 from marram.rules.engine.request import Book, walk
 from marram.rules.facts.conditions import date_of_play
+from marram.rules.penalty import PenaltyKind
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Action, PenaltyKind, Ruling, general_penalty, no_penalty, penalty
+from marram.rules.ruling import Action, Ruling, general_penalty, no_penalty, penalty
 from tests.rules.engine.toy import Colour, colour, entry, late, wet
 
 DAY = date(2024, 5, 1)

@@ -14,8 +14,9 @@ from hypothesis import strategies as st
 from marram.errors import InputError
 from marram.rules.facts.several import StoryBall, Taken, taken_as
 from marram.rules.incidents import INCIDENTS
+from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Action, PenaltyKind, Ruling, Who
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story import deeds
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.words.story import story_sheet

@@ -12,7 +12,8 @@ from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import Graph, GraphNode, Vertex, vertices
 from marram.rules.engine.request import read_facts
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, date_of_play, form_of_play
-from marram.rules.ruling import Action, HandOver, Outcome, PenaltyKind, Ruling
+from marram.rules.penalty import PenaltyKind
+from marram.rules.ruling import Action, HandOver, Outcome, Ruling
 
 Known = Mapping[Fact[Any], Any]
 

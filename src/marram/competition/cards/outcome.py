@@ -9,8 +9,9 @@ from marram.competition.cards.findings import Finding, RuledUnder, findings
 from marram.competition.cards.scorecard import Beside, Scorecard
 from marram.competition.conditions.choices import Score
 from marram.competition.results.card import NO_SCORE, HoleScore, Out, OutKind, RoundCard, Row
+from marram.rules.penalty import OWN, PenaltyKind
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import OWN, Judgement, PenaltyKind, Ruling
+from marram.rules.ruling import Judgement, Ruling
 from marram.said import Said, said
 
 

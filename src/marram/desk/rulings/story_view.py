@@ -10,8 +10,9 @@ from marram.desk.rulings.story import at_incident, handed_over, together, withou
 from marram.errors import UnknownIncident
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.several import option_taken
+from marram.rules.penalty import Who
 from marram.rules.result import Result
-from marram.rules.ruling import Ruling, Who
+from marram.rules.ruling import Ruling
 from marram.rules.story.story import ANOTHER_PLAYER, Happened, rule_story, total_strokes
 from marram.rules.story.strokes import StrokeCount
 from marram.said import said

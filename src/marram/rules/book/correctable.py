@@ -2,7 +2,8 @@
 
 from marram.rules.engine.case import Case
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import Deadline, Ruling, Who, disqualified
+from marram.rules.penalty import Who, disqualified
+from marram.rules.ruling import Deadline, Ruling
 
 _ELSE = {
     FormOfPlay.STABLEFORD: "else_no_points",

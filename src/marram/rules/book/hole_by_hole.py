@@ -3,7 +3,8 @@
 from marram.rules.book.plain_outcomes import in_breach
 from marram.rules.engine.case import Case
 from marram.rules.facts.round import BreachWhen, breach_when, holes_of_breach
-from marram.rules.ruling import Ruling, general
+from marram.rules.penalty import general
+from marram.rules.ruling import Ruling
 
 HOLES = 18
 """A round has at most so many holes (Definition of round)."""

@@ -1,6 +1,7 @@
 """The plain endings of provisions that say nothing about the ball: play goes on, or the player is out."""
 
-from marram.rules.ruling import Action, Ruling, Who, disqualification, general_penalty, no_penalty, penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Ruling, disqualification, general_penalty, no_penalty, penalty
 
 
 def free(citation: str) -> Ruling:

@@ -4,8 +4,9 @@ from dataclasses import replace
 
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Deadline, Ruling, WhichBall, general
+from marram.rules.ruling import Deadline, Ruling, WhichBall
 
 _NEVER_NEARER_THAN = {
     Reference.LINE_THROUGH_BALL: Limit.NOT_NEARER_THAN_BALL,

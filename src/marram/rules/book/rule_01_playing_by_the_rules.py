@@ -23,7 +23,8 @@ from marram.rules.facts.conduct import (
     someone_had_started,
     who_ignored,
 )
-from marram.rules.ruling import Action, Deadline, Judgement, NotCovered, Ruling, Who, general, no_penalty
+from marram.rules.penalty import Who, general
+from marram.rules.ruling import Action, Deadline, Judgement, NotCovered, Ruling, no_penalty
 
 
 @provision("1.2b")

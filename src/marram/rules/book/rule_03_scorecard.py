@@ -23,7 +23,8 @@ from marram.rules.facts.scorecard import (
     why_too_low,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
 
 _SCORED_BY_HOLE = {
     FormOfPlay.STABLEFORD: ("21.1b", "no_points_on_hole"),

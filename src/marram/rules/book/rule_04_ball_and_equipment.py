@@ -25,16 +25,8 @@ from marram.rules.facts.equipment import (
     stroke_at_ball_counted,
     tape_not_excessive,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    WhichBall,
-    general,
-    general_penalty,
-    no_penalty,
-    penalty,
-)
+from marram.rules.penalty import general
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty, penalty
 
 _ALLOWED = (
     Equipment.WEATHER_REPORT,

@@ -33,17 +33,8 @@ from marram.rules.facts.clubs import (
     stroke_with_club,
     whose_club,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Judgement,
-    PenaltyKind,
-    Ruling,
-    disqualified,
-    general,
-    holes_deducted,
-    points_deducted,
-)
+from marram.rules.penalty import PenaltyKind, disqualified, general, holes_deducted, points_deducted
+from marram.rules.ruling import Action, Deadline, Judgement, Ruling
 
 
 @provision("4.1b")

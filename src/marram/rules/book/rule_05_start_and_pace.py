@@ -19,15 +19,8 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
-from marram.rules.ruling import (
-    Action,
-    Judgement,
-    PenaltyKind,
-    Ruling,
-    holes_deducted,
-    no_penalty,
-    points_deducted,
-)
+from marram.rules.penalty import PenaltyKind, holes_deducted, points_deducted
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
 
 
 @provision("5.3a")

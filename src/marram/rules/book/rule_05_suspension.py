@@ -24,7 +24,8 @@ from marram.rules.facts.round import (
     suspension,
     why_play_stopped,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, Who, general, no_penalty
+from marram.rules.penalty import Who, general
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, no_penalty
 
 _LIGHTNING = ("lightning_shelter", "follow_local_safety_code")
 

@@ -21,7 +21,8 @@ from marram.rules.facts.order import (
     opponent_on_cancelling,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import Action, HandOver, Ruling, Stroke, Who, general_penalty, no_penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, HandOver, Ruling, Stroke, general_penalty, no_penalty
 
 
 @provision("6.4")

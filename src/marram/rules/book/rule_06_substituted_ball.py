@@ -14,17 +14,16 @@ from marram.rules.facts.substitution import (
     why_substituted,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.penalty import general, strokes
 from marram.rules.ruling import (
     Action,
     Deadline,
     HandOver,
     Ruling,
     WhichBall,
-    general,
     general_penalty,
     no_penalty,
     penalty,
-    strokes,
 )
 
 

@@ -23,13 +23,7 @@ from marram.rules.facts.teeing import (
     teed_wrongly_again,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import (
-    Action,
-    Ruling,
-    WhichBall,
-    general_penalty,
-    no_penalty,
-)
+from marram.rules.ruling import Action, Ruling, WhichBall, general_penalty, no_penalty
 
 
 @provision("6.2b(1)")

@@ -20,14 +20,8 @@ from marram.rules.facts.substitution import (
     wrong_ball_moving_in_water,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import (
-    Action,
-    Ruling,
-    WhichBall,
-    Who,
-    general_penalty,
-    no_penalty,
-)
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Ruling, WhichBall, general_penalty, no_penalty
 
 
 @provision("6.3c(1)")

@@ -17,12 +17,7 @@ from marram.rules.facts.search import (
     own_two_balls_alike,
     whose_ball_lifted,
 )
-from marram.rules.ruling import (
-    Action,
-    Ruling,
-    no_penalty,
-    penalty,
-)
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 
 @provision("7.2")

@@ -19,7 +19,8 @@ from marram.rules.facts.search import (
     search_was_reasonable,
     was_covered_by_sand,
 )
-from marram.rules.ruling import Deadline, Ruling, general, no_penalty
+from marram.rules.penalty import general
+from marram.rules.ruling import Deadline, Ruling, no_penalty
 
 
 @provision("7.1a")

@@ -13,7 +13,8 @@ from marram.rules.facts.conditions_affecting import (
     placed_object_removed,
     purpose_of_act,
 )
-from marram.rules.ruling import Action, Ruling, Who, general, no_penalty
+from marram.rules.penalty import Who, general
+from marram.rules.ruling import Action, Ruling, no_penalty
 
 
 @provision("8.2b")

@@ -15,8 +15,9 @@ from marram.rules.facts.conditions_affecting import (
     worsened_after_rest,
     worsened_by,
 )
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, Setting
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, no_penalty
 
 
 @provision("8.1c(1)")

@@ -19,7 +19,8 @@ from marram.rules.facts.cause import (
     stroke_was_made,
     what_moved_ball,
 )
-from marram.rules.ruling import Ruling, Who, no_penalty, penalty, strokes
+from marram.rules.penalty import Who, strokes
+from marram.rules.ruling import Ruling, no_penalty, penalty
 
 
 @provision("9.2a")

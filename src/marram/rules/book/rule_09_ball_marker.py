@@ -14,7 +14,8 @@ from marram.rules.facts.cause import (
     movement_accidental,
     who_moved_marker,
 )
-from marram.rules.ruling import Ruling, Who, no_penalty, penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Ruling, no_penalty, penalty
 
 
 @provision("9.7a")

@@ -24,7 +24,8 @@ from marram.rules.facts.movement import (
     opponent_act,
     opponent_marked_spot,
 )
-from marram.rules.ruling import Action, Ruling, WhichBall, Who, no_penalty, penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty, penalty
 
 
 @provision("9.2b(2)")

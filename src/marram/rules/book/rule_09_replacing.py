@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall
 
 SIMILAR_LIE = ReliefOption(
     ReliefKind.NEAREST_SPOT,

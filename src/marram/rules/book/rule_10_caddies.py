@@ -19,18 +19,16 @@ from marram.rules.facts.advice import (
     shared_caddie_breach,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.penalty import Who, general, strokes
 from marram.rules.ruling import (
     Action,
     Deadline,
     HandOver,
     Judgement,
     Ruling,
-    Who,
-    general,
     general_penalty,
     no_penalty,
     penalty,
-    strokes,
 )
 
 

@@ -13,16 +13,9 @@ from marram.rules.facts.deflection import (
     putt_hit,
     rests_on,
 )
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    WhichBall,
-    general,
-    general_penalty,
-    no_penalty,
-)
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty
 
 _PLAYED_AS_IT_LIES = (PuttHit.BALL_MARKER, PuttHit.ANYTHING_ELSE)
 _REPLAYED_IN_2019_ONLY = (PuttHit.PLAYER, PuttHit.CLUB_USED, PuttHit.INSECT)

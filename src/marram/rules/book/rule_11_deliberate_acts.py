@@ -19,17 +19,9 @@ from marram.rules.facts.deflection import (
     why_stopped,
     would_have_stopped,
 )
+from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Limit, Reference
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    WhichBall,
-    Who,
-    general,
-    general_penalty,
-    no_penalty,
-)
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty
 
 _NO_SCORE = {
     FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),

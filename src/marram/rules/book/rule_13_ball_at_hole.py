@@ -12,7 +12,8 @@ from marram.rules.facts.green import (
     own_side_lift_allowed,
     seconds_at_hole,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, Who, general, general_penalty, no_penalty, penalty
+from marram.rules.penalty import Who, general
+from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, no_penalty, penalty
 
 WAITING_TIME = 10
 """Seconds a player may wait at the hole (Rule 13.3a)."""

@@ -17,7 +17,8 @@ from marram.rules.facts.flagstick import (
     part_in_hole,
     who_meant_the_hit,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, Who, general, general_penalty, no_penalty
+from marram.rules.penalty import Who, general
+from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, no_penalty
 
 _AS_DEFLECTOR = {
     FlagstickMover.OWN_SIDE: Deflector.OWN_SIDE,

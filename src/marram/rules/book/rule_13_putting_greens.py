@@ -23,6 +23,7 @@ from marram.rules.facts.green import (
 )
 from marram.rules.facts.loose_things import removed_on_green
 from marram.rules.facts.relief import only_by_unreasonable_choice
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference
 from marram.rules.ruling import (
     Action,
@@ -30,7 +31,6 @@ from marram.rules.ruling import (
     HandOver,
     Ruling,
     WhichBall,
-    general,
     general_penalty,
     no_penalty,
     penalty,

@@ -19,8 +19,9 @@ from marram.rules.facts.wrong_place import (
     rule_used,
     why_played_again,
 )
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, no_penalty
 
 
 @provision("14.4")

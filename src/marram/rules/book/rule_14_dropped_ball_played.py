@@ -16,7 +16,8 @@ from marram.rules.facts.dropping import (
 )
 from marram.rules.facts.replacing import replaced_on_right_spot
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.ruling import Action, Deadline, Ruling, general, general_penalty, no_penalty, penalty
+from marram.rules.penalty import general
+from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, no_penalty, penalty
 
 
 @provision("14.3b")

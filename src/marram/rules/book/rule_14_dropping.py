@@ -22,18 +22,8 @@ from marram.rules.facts.dropping import (
     way_of_dropping,
 )
 from marram.rules.facts.replacing import Stays, area_of_placing_spot, spot_that_stays_exists
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    HandOver,
-    Ruling,
-    WhichBall,
-    Who,
-    general,
-    general_penalty,
-    no_penalty,
-    strokes,
-)
+from marram.rules.penalty import Who, general, strokes
+from marram.rules.ruling import Action, Deadline, HandOver, Ruling, WhichBall, general_penalty, no_penalty
 
 
 @provision("14.3")

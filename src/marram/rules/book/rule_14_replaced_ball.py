@@ -11,7 +11,8 @@ from marram.rules.facts.replacing import (
     replaced_on_right_spot,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.ruling import Deadline, Penalty, Ruling, general, no_penalty, penalty, strokes
+from marram.rules.penalty import Penalty, general, strokes
+from marram.rules.ruling import Deadline, Ruling, no_penalty, penalty
 
 
 @provision("14.2b")

@@ -14,8 +14,9 @@ from marram.rules.facts.replacing import (
     original_ball_unavailable,
     spot_that_stays_exists,
 )
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import Action, Deadline, HandOver, Ruling, WhichBall, general, no_penalty
+from marram.rules.ruling import Action, Deadline, HandOver, Ruling, WhichBall, no_penalty
 
 _WHERE_IT_MAY_STAY = {
     Area.TEEING_AREA: Limit.GENERAL_AREA_OR_TEE,

@@ -18,16 +18,8 @@ from marram.rules.facts.wrong_place import (
     place_of_second_ball,
     serious_breach,
 )
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    HandOver,
-    Ruling,
-    disqualification,
-    disqualified,
-    general,
-    general_penalty,
-)
+from marram.rules.penalty import disqualified, general
+from marram.rules.ruling import Action, Deadline, HandOver, Ruling, disqualification, general_penalty
 
 
 @provision("14.7")

@@ -16,13 +16,12 @@ from marram.rules.facts.helping_ball import (
     stroke_with_helping_ball,
 )
 from marram.rules.facts.lifting import Marking, cleaned_when_lifted, spot_marking
+from marram.rules.penalty import Who, general
 from marram.rules.ruling import (
     Action,
     Deadline,
     Ruling,
-    Who,
     disqualification,
-    general,
     general_penalty,
     no_penalty,
     penalty,

@@ -35,7 +35,8 @@ from marram.rules.facts.penalty_area import (
     wrong_point_known,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.ruling import Action, Ruling, no_penalty, penalty, strokes
+from marram.rules.penalty import strokes
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 _STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
 

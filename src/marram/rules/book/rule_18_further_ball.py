@@ -18,7 +18,8 @@ from marram.rules.facts.lost import (
     nearer_stroke_at_provisional,
     original_ball,
 )
-from marram.rules.ruling import Action, Ruling, no_penalty, penalty, strokes
+from marram.rules.penalty import strokes
+from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 _CONTINUE_WITH_FURTHER_BALL = replace(CONTINUE_WITH_PROVISIONAL, penalty=2)
 """Going on with the further ball: stroke and distance for the original, and again for the provisional ball."""

@@ -37,15 +37,9 @@ from marram.rules.facts.lost import (
 )
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.penalty import strokes
 from marram.rules.relief_option import ReliefOption
-from marram.rules.ruling import (
-    Action,
-    Ruling,
-    WhichBall,
-    no_penalty,
-    penalty,
-    strokes,
-)
+from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty, penalty
 
 
 @provision("18.1")

@@ -26,7 +26,8 @@ from marram.rules.facts.doubt import (
     visible_to_naked_eye,
 )
 from marram.rules.facts.scorecard import hole_result_affected
-from marram.rules.ruling import Action, Judgement, Ruling, Who
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Judgement, Ruling
 
 
 @provision("20.1b")

@@ -22,7 +22,8 @@ from marram.rules.facts.forms import (
     strokes_over_target,
     uncorrected_mistake,
 )
-from marram.rules.ruling import Action, Ruling, Who, no_penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Ruling, no_penalty
 
 _SCORED_ALONE = {
     FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),

@@ -4,7 +4,7 @@ from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.ruling import PenaltyKind
+from marram.rules.penalty import PenaltyKind
 
 
 @provision("21.1c")

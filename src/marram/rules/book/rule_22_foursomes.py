@@ -12,7 +12,8 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.forms import both_partners_present
 from marram.rules.facts.partners import TurnAfter, first_to_tee_off_was_right, turn_after
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import Action, Ruling, WhichBall, Who, general_penalty, penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Ruling, WhichBall, general_penalty, penalty
 
 
 @provision("22.3")

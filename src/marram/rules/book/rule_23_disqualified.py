@@ -12,7 +12,8 @@ from marram.rules.book.plain_outcomes import free, out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.partners import other_partner_completed
-from marram.rules.ruling import Action, Judgement, Penalty, PenaltyKind, Ruling, Who
+from marram.rules.penalty import Penalty, PenaltyKind, Who
+from marram.rules.ruling import Action, Judgement, Ruling
 
 
 class Listed(Enum):

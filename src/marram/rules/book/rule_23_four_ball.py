@@ -45,7 +45,8 @@ from marram.rules.facts.partners import (
     whose_turn_it_was,
 )
 from marram.rules.facts.wrong_place import next_hole_started
-from marram.rules.ruling import Action, Judgement, Ruling, Who, no_penalty
+from marram.rules.penalty import Who
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
 
 
 @provision("23.2a")

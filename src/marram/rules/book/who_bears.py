@@ -23,8 +23,9 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, Sides, sides
 from marram.rules.facts.forms import WhomElse, whom_else
 from marram.rules.facts.partners import partner_also_disqualified, score_counts_for_side
+from marram.rules.penalty import Penalty, PenaltyKind, Who
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import Action, Judgement, Outcome, Penalty, PenaltyKind, Ruling, Stroke, Who
+from marram.rules.ruling import Action, Judgement, Outcome, Ruling, Stroke
 
 _OF_THE_SIDE: dict[Who, Who] = {
     Who.PLAYER: Who.SIDE,

@@ -18,7 +18,8 @@ from marram.rules.facts.several import (
     ball_settled,
     with_ball_corrected,
 )
-from marram.rules.ruling import Action, Deadline, Ruling, Stroke, strokes
+from marram.rules.penalty import strokes
+from marram.rules.ruling import Action, Deadline, Ruling, Stroke
 from marram.rules.story.bearing import says_who_bears
 from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import NOTHING_DONE, Deed, disqualifies, only_strokes

@@ -5,7 +5,8 @@ from dataclasses import replace
 from typing import Any
 
 from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, Sides
-from marram.rules.ruling import Penalty, PenaltyKind, Ruling, Who
+from marram.rules.penalty import Penalty, PenaltyKind, Who
+from marram.rules.ruling import Ruling
 from marram.rules.story.deeds import Deed
 
 _QUESTION_WHO_BEARS = frozenset(

@@ -15,7 +15,7 @@ from marram.rules.facts.several import (
     moved_ball_not_replaced_before,
     option_taken,
 )
-from marram.rules.ruling import Penalty, PenaltyKind, Who
+from marram.rules.penalty import Penalty, PenaltyKind, Who
 from marram.rules.story.deeds import Deed
 
 _LEVEL = {

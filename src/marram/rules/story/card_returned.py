@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from marram.rules.facts.several import Taken, option_taken, taken_as
-from marram.rules.ruling import Ruling, strokes
+from marram.rules.penalty import strokes
+from marram.rules.ruling import Ruling
 from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import NOTHING_DONE, Deed
 from marram.rules.story.relief_taken import cost_still_to_come

@@ -12,8 +12,9 @@ from marram.rules.engine.request import Book, conditions, read_facts, walk
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import form_of_play as the_form
 from marram.rules.facts.several import MOST_INCIDENTS, Taken, option_taken, play_resumed
+from marram.rules.penalty import Penalty
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Action, HandOver, Penalty, Ruling
+from marram.rules.ruling import Action, HandOver, Ruling
 from marram.rules.story.ball_after import NOT_ABOUT_THE_BALL, ball_after
 from marram.rules.story.bearing import each_breach_once
 from marram.rules.story.breaches import Told, penalties_together

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass, replace
 
+from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who, strokes
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Who, strokes
+from marram.rules.ruling import Action, Ruling
 
 _AFTER_A_DROP = frozenset(
     {

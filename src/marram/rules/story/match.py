@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from marram.rules.ruling import OWN, Penalty, PenaltyKind, Who
+from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who
 
 _LOSES_THE_HOLE = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
 _IN_THE_MATCH = OWN | {Who.OPPONENT, Who.OTHER_SIDE}

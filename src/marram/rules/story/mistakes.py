@@ -4,7 +4,8 @@ from collections.abc import Sequence
 
 from marram.rules.engine.case import Case
 from marram.rules.facts.several import EarlierMistake, earlier_mistake, with_ball_corrected
-from marram.rules.ruling import Action, Penalty, Ruling
+from marram.rules.penalty import Penalty
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story.deeds import Deed, only_strokes
 from marram.rules.story.standing import VOID_UNTIL_CORRECTED, ask, leaves_mistake
 

@@ -5,8 +5,9 @@ from dataclasses import replace
 
 from marram.rules.engine.case import Case
 from marram.rules.facts.several import StoryBall, about_ball, same_provisional
+from marram.rules.penalty import Penalty, strokes
 from marram.rules.relief_option import ReliefKind
-from marram.rules.ruling import Action, Penalty, Ruling, strokes
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story.deeds import Deed, only_strokes
 from marram.rules.story.standing import ask
 

@@ -9,9 +9,10 @@ from marram.errors import InputError
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
 from marram.rules.facts.several import Taken, ball_settled, option_taken, taken_as
+from marram.rules.penalty import Penalty, strokes
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Action, Deadline, Penalty, Ruling, strokes
+from marram.rules.ruling import Action, Deadline, Ruling
 from marram.rules.story.deeds import Deed, offers_stroke_and_distance
 from marram.rules.story.standing import Standing, ask
 from marram.said import said

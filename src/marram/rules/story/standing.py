@@ -5,7 +5,8 @@ from typing import TypeVar
 
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
-from marram.rules.ruling import Action, Correction, Penalty, Ruling, Stroke
+from marram.rules.penalty import Penalty
+from marram.rules.ruling import Action, Correction, Ruling, Stroke
 
 T = TypeVar("T")
 

@@ -11,8 +11,9 @@ from marram.rules.engine.request import read_facts, rule
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
+from marram.rules.penalty import PenaltyKind
 from marram.rules.result import Result
-from marram.rules.ruling import Action, PenaltyKind, Ruling
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story.bearing import relief_borne, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart

@@ -12,7 +12,8 @@ from marram.rules.facts.several import (
     earlier_mistake,
     option_taken,
 )
-from marram.rules.ruling import OWN, Action, Penalty, PenaltyKind, Ruling, Stroke
+from marram.rules.penalty import OWN, Penalty, PenaltyKind
+from marram.rules.ruling import Action, Ruling, Stroke
 from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import Deed, disqualifies
 from marram.rules.story.provisional import PROVISIONAL_BALLS

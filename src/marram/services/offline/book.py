@@ -20,8 +20,9 @@ from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.findings import Finding
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
+from marram.rules.penalty import Penalty, general
 from marram.rules.plain import as_plain
-from marram.rules.ruling import Action, Outcome, Penalty, Ruling, general
+from marram.rules.ruling import Action, Outcome, Ruling
 from marram.services.conditions import Conditions
 from marram.services.made_with import book_digest
 from marram.services.offline.pool import Pool

@@ -35,8 +35,9 @@ from marram.rules.facts.help import (
     still_there_in_stroke,
     stood_there_deliberately,
 )
+from marram.rules.penalty import Who
 from marram.rules.relief_option import Limit, Reference, ReliefKind
-from marram.rules.ruling import Action, NotCovered, Ruling, WhichBall, Who, general_penalty, no_penalty
+from marram.rules.ruling import Action, NotCovered, Ruling, WhichBall, general_penalty, no_penalty
 
 
 @provision("13.2")

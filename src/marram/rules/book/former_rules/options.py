@@ -1,16 +1,8 @@
 """The former Rules (until 2018): relief options and endings that several of them share."""
 
+from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    Ruling,
-    WhichBall,
-    general,
-    general_penalty,
-    no_penalty,
-    penalty,
-)
+from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty, penalty
 
 
 def former_stroke_and_distance(citation: str) -> ReliefOption:

@@ -24,12 +24,12 @@ from marram.rules.facts.former import former_time_to_hole_out_over, touch_allowe
 from marram.rules.facts.loose_things import obstruction_removal_moved_ball, removal_moved_ball
 from marram.rules.facts.order import Cancellation, agreed_for_advantage, opponent_on_cancelling
 from marram.rules.facts.penalty_area import PenaltyAreaAction, improved_in_penalty_area, penalty_area_action
+from marram.rules.penalty import Who
 from marram.rules.ruling import (
     Action,
     NotCovered,
     Ruling,
     Stroke,
-    Who,
     disqualification,
     general_penalty,
     no_penalty,

@@ -39,6 +39,7 @@ from marram.rules.facts.relief import in_sand_not_fairway, stroke_unreasonable_a
 from marram.rules.facts.replacing import original_ball_unavailable
 from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.penalty import general, strokes
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.ruling import (
     Action,
@@ -46,11 +47,9 @@ from marram.rules.ruling import (
     NotCovered,
     Ruling,
     WhichBall,
-    general,
     general_penalty,
     no_penalty,
     penalty,
-    strokes,
 )
 
 

@@ -11,8 +11,9 @@ from marram.rules.facts.alternative import alternative_ball_dropped, alternative
 from marram.rules.facts.lost import AT_HAND, ProvisionalState, provisional_state
 from marram.rules.facts.penalty_area import certain_in_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
+from marram.rules.penalty import general, strokes
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Deadline, Ruling, general, no_penalty, strokes
+from marram.rules.ruling import Action, Deadline, Ruling, no_penalty
 
 
 def alternative_option() -> ReliefOption:

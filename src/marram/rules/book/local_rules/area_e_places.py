@@ -16,17 +16,9 @@ from marram.rules.facts.course import Thing
 from marram.rules.facts.local_relief import line_hit_for_certain, played_on_after_line
 from marram.rules.facts.local_zones import zone_beyond_boundary_interferes, zone_beyond_boundary_named
 from marram.rules.facts.relief import played_despite_zone
+from marram.rules.penalty import general
 from marram.rules.relief_option import ReliefKind, ReliefOption
-from marram.rules.ruling import (
-    Action,
-    Deadline,
-    NotCovered,
-    Ruling,
-    WhichBall,
-    general,
-    general_penalty,
-    no_penalty,
-)
+from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, WhichBall, general_penalty, no_penalty
 
 
 def replay(code: str) -> ReliefOption:

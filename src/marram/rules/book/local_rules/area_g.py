@@ -17,7 +17,8 @@ from marram.rules.facts.local_equipment import (
     shoes_barred,
 )
 from marram.rules.facts.round import BreachWhen, breach_when
-from marram.rules.ruling import Action, Deadline, Ruling, disqualified, general, no_penalty
+from marram.rules.penalty import disqualified, general
+from marram.rules.ruling import Action, Deadline, Ruling, no_penalty
 
 _CLUB_RULES = {
     LimitedClub.DRIVER_NOT_LISTED: "G-1",

@@ -16,7 +16,8 @@ from marram.rules.facts.local_conduct import (
     over_policy_time,
     policy_penalty,
 )
-from marram.rules.ruling import Ruling, Who
+from marram.rules.penalty import Who
+from marram.rules.ruling import Ruling
 
 
 @provision("5.6b(3)")

@@ -13,7 +13,8 @@ from marram.rules.facts.local_conduct import (
     told_of_timing,
     within_policy_time,
 )
-from marram.rules.ruling import Ruling, Who
+from marram.rules.penalty import Who
+from marram.rules.ruling import Ruling
 
 
 def as_adopted(case: Case, code: str, who: Who) -> Ruling:
