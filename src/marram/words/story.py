@@ -7,7 +7,6 @@ from typing import Any
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.several import StoryBall
 from marram.rules.ruling import Action, Ruling
-from marram.rules.story.notes_in_story import ON_NEXT_HOLE
 from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.story import StoryResult
 from marram.words.messages import say, term
@@ -79,8 +78,7 @@ def _on_next_hole(result: StoryResult) -> list[str]:
     """Return which penalties count on the hole after the one just played (Rule 5.5b)."""
     return [
         say("TERMS", "situation.on_next_hole").format(number=number)
-        for number, part in enumerate(result.parts, start=1)
-        if isinstance(part, Ruling) and part.penalties and ON_NEXT_HOLE in part.notes
+        for number in result.on_next_hole
     ]
 
 

@@ -26,10 +26,11 @@ from marram.rules.story.deeds import NOTHING_DONE, Deed, disqualifies, only_stro
 from marram.rules.story.mistakes import (
     corrects_what_was_put_down,
     had_been_corrected,
+    own_ball_waits,
     tells_the_correction,
 )
 from marram.rules.story.provisional import PROVISIONAL_BALLS
-from marram.rules.story.relief_taken import cost_of_relief, put_or_played, with_option_taken
+from marram.rules.story.relief_taken import cost_of_relief, put_or_played, told_taken, with_option_taken
 from marram.rules.story.standing import Standing, ask, joined, leaves_mistake
 
 _LEAVES_IT = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
@@ -118,7 +119,7 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         return _with_mistake_open(case, gap, before, deed, taken)
     if before.ruling.action is Action.STOP_PLAY:
         return _while_stopped(case, gap, before, deed, taken)
-    if part.action is Action.HOLE_OVER or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
+    if part.action is Action.HOLE_OVER or deed.concedes or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
         return _overtaken(case, gap, before, deed, taken)
     if before.ruling.action is Action.HOLE_OVER:
         return before.with_words_of(part)
@@ -197,6 +198,9 @@ def _with_mistake_open(
     if had_been is EarlierMistake.SAME_BALL:
         return before
     if had_been is EarlierMistake.SOMETHING_ELSE:
+        if own_ball_waits(mistake) and deed.ruling.relief:  # relief with the right ball corrects the mistake
+            corrected = told_taken(case, gap + 1, deed, taken)
+            return _overtaken(case, gap, _without_its_deadline(before) if corrected else before, deed, taken)
         return before.with_words_of(deed.ruling)
     corrected = _overtaken(case, gap, _without_its_deadline(before), deed, taken)
     paid = any(one.citation.startswith("18.") for one in (*corrected.relief_taken, *mistake.penalties))

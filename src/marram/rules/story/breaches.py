@@ -151,9 +151,9 @@ def _failure_to_replace(
     before: Sequence[Penalty],
     own: Sequence[Penalty],
 ) -> bool:
-    """Rule 1.3c(4) Exception: not replacing a ball moved under 9.4 costs the general penalty in total."""
+    """Rule 1.3c(4) Exception: not replacing a ball moved under 9.4, or lifted by others than allowed (14.1b), costs the general penalty in total."""
     last, place = places
-    moved = all(one.citation.startswith(("9.4", "15.1b")) for one in before)
+    moved = all(one.citation.startswith(("9.4", "14.1b", "15.1b")) for one in before)
     wrong_place = any(one.kind is PenaltyKind.GENERAL and one.citation.startswith("14.7a") for one in own)
     if not (moved and wrong_place) or deeds[place].voids_relief or deeds[place].pays_stroke_and_distance:
         return False

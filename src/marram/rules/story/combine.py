@@ -27,6 +27,8 @@ from marram.rules.story.deeds import (
     relief_already_paid,
 )
 from marram.rules.story.hole_completed import (
+    OF_NEXT_HOLE,
+    between_holes,
     made_while_stopped,
     of_the_last_hole,
     without_what_came_after,
@@ -95,9 +97,14 @@ def combine(
     if not isinstance(penalties, Ruling):
         return penalties
     counted = penalties.penalties
-    if match and hole_lost_by([counted]) is not None:
-        return replace(_hole_over(every, counted), reasons=penalties.reasons)
-    result = walk(Book(lambda case: combined(case, deeds, every, counted, known)), known)
+    lost = match and hole_lost_by([counted]) is not None
+
+    def put_together(case: Case) -> Ruling | HandOver:
+        if lost:
+            return _hole_over(case, every, counted, known)
+        return combined(case, deeds, every, counted, known)
+
+    result = walk(Book(put_together), known)
     if isinstance(result, NeedFacts):
         result = only_offered([deed.ruling for deed in deeds], result)
     before = {reason.fact: reason for reason in penalties.reasons}
@@ -197,7 +204,7 @@ def combined_penalties(
     both = [own + other for own, other in zip(counting, of_another or [()] * len(counting), strict=True)]
     lost_by = hole_lost_by(both) if match else None
     if lost_by is not None:
-        total = penalties_in_match(both, lost_by)
+        total = penalties_in_match(both, lost_by, set(between_holes(deeds, told)))
     else:
         total = penalties_together(case, deeds, counting, told)
         total += penalties_together(case, theirs, of_another, told) if theirs else ()
@@ -205,13 +212,15 @@ def combined_penalties(
     return total
 
 
-def _hole_over(deeds: Sequence[Deed], counted: tuple[Penalty, ...]) -> Ruling:
+def _hole_over(case: Case, deeds: Sequence[Deed], counted: tuple[Penalty, ...], told: Told) -> Ruling:
     """In a match nothing is left to do with the ball once the hole is lost (Rules 1.3c(2) and 6.5)."""
+    of_next = any(OF_NEXT_HOLE in deed.ruling.notes for deed in without_what_came_after(case, deeds, told))
     stopped = deeds[-1].ruling.action is Action.STOP_PLAY
     clubs = [one for deed in deeds for one in deed.ruling.corrections if one.what in NOT_ABOUT_THE_BALL]
     return Ruling(
         penalties=counted,
         action=Action.STOP_PLAY if stopped else Action.HOLE_OVER,
+        notes=(OF_NEXT_HOLE,) if of_next else (),
         corrections=tuple(clubs),
         cautions=_cautions(deeds),
         citations=_citations(deeds, costly=sum(1 for deed in deeds if deed.ruling.penalties)),

@@ -71,6 +71,10 @@ _TAKES_STROKE_AND_DISTANCE = frozenset(
 _RELIEF_TAKEN_ANEW = frozenset({"crossing_point_was_wrong"})
 _INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
 _ORIGINAL_FOUND = frozenset({"provisional_ball", "provisional_ball_holed", "provisional_ball_lifted"})
+_TELLS_OF_TWO_BALLS = frozenset({"one_of_two_balls_picked_up", "two_balls"})
+"""Incidents in which a player in doubt had played: whatever was to be done with the ball was done with one of the two."""
+_OF_THE_PLAYER_NOT_THE_BALL = ("1.2", "4.3", "5.6a", "10.2", "10.3", "24.4")
+"""Breaches that can as well happen between two holes, with no ball in play: the penalty is of the hole to come."""
 _AFTER_THE_STROKE = ("11.", "13.2", "13.3")
 """Breaches that come once the ball was struck: in its motion, or at the hole."""
 _NOT_SOLELY_FROM_A_BALL = ("1.2", "1.3", "4.1", "5.", "10.2", "10.3", "13.1e", "20.", "22.", "23.", "24.")
@@ -142,6 +146,25 @@ class Deed:
         """Whether a ball turns out to be playable: perhaps the one an act before took for lost or out of bounds."""
         found = ("ball_found_in_time", "ball_near_boundary")
         return self.incident in found and self.ruling.action is Action.PLAY_AS_IT_LIES
+
+    @property
+    def tells_of_two_balls(self) -> bool:
+        """Whether a player in doubt had played two balls, or one of them, when it happened (Rule 20.1c(3))."""
+        return self.incident in _TELLS_OF_TWO_BALLS
+
+    @property
+    def concedes(self) -> bool:
+        """Whether it concedes a stroke, the hole or the match: nothing is left to be done with the ball."""
+        over = (Action.HOLED, Action.HOLE_OVER)
+        return self.incident == "concession" and self.ruling.action in over
+
+    @property
+    def can_be_between_holes(self) -> bool:
+        """Whether it is a breach that needs no ball in play: advice, delay, equipment, conduct."""
+        return any(
+            only_strokes(one) and one.citation.startswith(_OF_THE_PLAYER_NOT_THE_BALL)
+            for one in self.ruling.penalties
+        )
 
     @property
     def shows_play_went_on(self) -> bool:

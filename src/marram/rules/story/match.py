@@ -1,6 +1,7 @@
 """A match: the hole is lost once, by the first act that loses it, and what came after it on that hole costs nothing."""
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 
 from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who
 
@@ -21,10 +22,13 @@ def hole_lost_by(counting: Sequence[tuple[Penalty, ...]]) -> int | None:
     return None
 
 
-def penalties_in_match(counting: Sequence[tuple[Penalty, ...]], lost_by: int) -> tuple[Penalty, ...]:
+def penalties_in_match(
+    counting: Sequence[tuple[Penalty, ...]], lost_by: int, between: AbstractSet[int] = frozenset()
+) -> tuple[Penalty, ...]:
     """Return what counts once a hole is lost: the loss, once; holes deducted and disqualification beside it.
 
-    Strokes on a hole that is lost count nothing (Rules 1.3c(2) and 3.2a).
+    Strokes on a hole that is lost count nothing (Rules 1.3c(2) and 3.2a). The breaches at the places ``between``,
+    from 0, count on the hole to come.
     """
     every = [(place, one) for place, penalties in enumerate(counting) for one in penalties]
     out = {one.who for _, one in every if one.kind is PenaltyKind.DISQUALIFICATION}
@@ -37,7 +41,7 @@ def penalties_in_match(counting: Sequence[tuple[Penalty, ...]], lost_by: int) ->
         elif one.kind is PenaltyKind.HOLES_DEDUCTED:
             kept.append(one)
         elif one.kind in _LOSES_THE_HOLE:
-            later_hole = place > lost_by and one.citation.startswith(_NEXT_HOLE)
+            later_hole = place > lost_by and (place in between or one.citation.startswith(_NEXT_HOLE))
             partner_too = one.who in _BOTH_PARTNERS and seen == {Who.ONE_PARTNER}
             if (place == lost_by and one.who not in seen) or later_hole or partner_too:
                 kept.append(one)

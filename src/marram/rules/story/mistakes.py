@@ -66,6 +66,14 @@ def had_been_corrected(case: Case, gap: int, earlier: Sequence[Ruling]) -> Earli
     return ask(case, demanding[-1], earlier_mistake[gap])
 
 
+def own_ball_waits(mistake: Ruling) -> bool:
+    """Whether the right ball still lies where it was, or is lost: a wrong ball was played (Rule 6.3c(1))."""
+    citations = mistake.citations
+    return any(one.startswith("6.3c(1)") for one in citations) and not any(
+        one.startswith("18.") for one in citations
+    )
+
+
 def corrects_what_was_put_down(part: Ruling) -> bool:
     """Whether a ball wrongly put down is lifted to be put right (Rule 14.5c)."""
     return "14.5c" in part.citations

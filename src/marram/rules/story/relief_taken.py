@@ -55,7 +55,9 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
     if before.ruling.relief and (deed.follows_relief or _is_taking(before, deed)):
         return True
     if before.place in told:
-        return not _took(case, before, Taken.NOTHING_YET) or _told_taken(case, gap + 1, deed, told)
+        return not _took(case, before, Taken.NOTHING_YET) or told_taken(case, gap + 1, deed, told)
+    if deed.tells_of_two_balls and not relief_costs(before.ruling):
+        return True
     if deed.is_replacing or deed.follows_a_drop or (gap + 1 in told and deed.ruling.relief):
         return True
     if _overtakes(before.ruling, deed):
@@ -65,7 +67,7 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
     return ask(case, "14.5a", ball_settled[gap])
 
 
-def _told_taken(case: Case, place: int, deed: Deed, told: AbstractSet[int]) -> bool:
+def told_taken(case: Case, place: int, deed: Deed, told: AbstractSet[int]) -> bool:
     """Whether it was told what the player took of what this act offers: what stood open before is then settled by it."""
     if place not in told or not deed.ruling.relief:
         return False
@@ -91,6 +93,8 @@ def _overtakes(before: Ruling, deed: Deed) -> bool:
         again = deed.ruling.action is Action.REPLACE
         elsewhere = deed.ruling.action is Action.TAKE_RELIEF and not deed.follows_a_stroke
         return again or elsewhere or deed.shows_play_went_on
+    if before.action is Action.GO_ON_WITH_RELIEF:
+        return deed.ruling.action is Action.REPLACE  # given up, or moved once it had been put down
     return False
 
 

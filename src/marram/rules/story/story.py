@@ -18,7 +18,7 @@ from marram.rules.story.bearing import relief_borne, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart
 from marram.rules.story.deeds import NOTHING_DONE
-from marram.rules.story.hole_completed import strokes_count
+from marram.rules.story.hole_completed import between_holes, strokes_count
 from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.strokes import StrokeCount, count_strokes
 from marram.said import joined, said
@@ -79,12 +79,14 @@ class StoryResult:
         combined: the combined ruling, or the question between incidents; ``None`` while a part is open.
         count: the strokes of the player; ``None`` until there is a combined ruling.
         other_balls: what is left to be done with balls of other players.
+        on_next_hole: the numbers, from 1, of the acts whose penalty counts on the hole after the one just played.
     """
 
     parts: tuple[Result, ...]
     combined: Result | None
     count: StrokeCount | None = None
     other_balls: tuple[OtherBall, ...] = ()
+    on_next_hole: tuple[int, ...] = ()
 
     @property
     def next_stroke(self) -> int | None:
@@ -202,7 +204,8 @@ def rule_story(
         said=[one.strokes for one in happened],
         match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
     )
-    return StoryResult(tuple(parts), combined, count, tuple(others))
+    to_come = tuple(place + 1 for place in between_holes(deeds, told))
+    return StoryResult(tuple(parts), combined, count, tuple(others), to_come)
 
 
 def _who_plays_together(happened: Sequence[Happened], told: Sides | str | None) -> Sides | None:

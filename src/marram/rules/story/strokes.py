@@ -16,6 +16,7 @@ from marram.rules.penalty import OWN, Penalty, PenaltyKind
 from marram.rules.ruling import Action, Ruling, Stroke
 from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import Deed, disqualifies
+from marram.rules.story.mistakes import own_ball_waits
 from marram.rules.story.provisional import PROVISIONAL_BALLS
 from marram.rules.story.relief_taken import cost_still_to_come
 
@@ -177,12 +178,24 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     ):
         own += 1  # the second ball was played
     following = deeds[place + 1] if place + 1 < len(deeds) else None
+    if following is not None and told.get(earlier_mistake[place]) is EarlierMistake.CORRECTED:
+        return _until_corrected(deed, following, own)
     if following is not None and following.ruling.stroke is Stroke.COUNTS:
         return own  # what was played then is told there
     taken = told.get(option_taken[place])
     if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
         return own + (following.follows_a_stroke and not _void(told, place + 1))
     return own + _played_in_between(ruling, taken, following)
+
+
+def _until_corrected(deed: Deed, following: Deed, own: int) -> int | None:
+    """Return the strokes of a mistake and its correction: a ball put in play for it was played once.
+
+    A player's own ball that had been lying where it was (Rule 6.3c(1)) may have been played or not, and a stroke told
+    next may be the one that corrected: how many there were is not known then.
+    """
+    unknown = own_ball_waits(deed.ruling) or following.ruling.stroke is Stroke.COUNTS
+    return None if unknown else own + 1
 
 
 def _played_in_between(ruling: Ruling, taken: Taken | None, following: Deed | None) -> int:

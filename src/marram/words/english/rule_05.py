@@ -52,6 +52,7 @@ NOTES: dict[str, str] = {
     "delay_40_is_recommendation": "40 seconds is a recommendation; going beyond it is not in itself a breach.",
     "not_a_practice_stroke": "It was no practice stroke.",
     "on_next_hole": "The penalty counts on the next hole.",
+    "completed_hole_keeps_result": "The breach came between two holes: the hole that was completed keeps its result, and the penalty counts on the next one.",
     "on_next_hole_if_between": "If it happened between two holes, the penalty counts on the next hole.",
     "practise_until_match_resumes": "Until the match is resumed on another day the players may practise on the course without restriction.",
     "lightning_shelter": "Danger from lightning: stop at once and seek proper shelter; keep away from trees, ridges, water, and metal.",
