@@ -8,7 +8,8 @@ names the acts: an incident with its facts. A story::
       "source": "a published ruling, or the Rules it was derived from",
       "edition": "2019" | "2023" | "both",
       "form": "stroke_play" | "match_play" | ...,
-      "sides": "four_ball",                        optional
+      "sides": "four_ball", "local_rules": ["E-1"],
+                                                   optional
       "acts": ["unplayable>lateral", "wrong_place"],
                                                    acts in order; after ``>`` the option that was taken; with ``!``
                                                    another player's act
@@ -41,7 +42,7 @@ STORIES: list[dict[str, Any]] = [
     for story in json.loads(path.read_text(encoding="utf-8"))
 ]
 KEYS = {
-    "name", "source", "edition", "form", "sides", "acts", "between", "strokes_before", "next_stroke", "total", "action",
+    "name", "source", "edition", "form", "sides", "local_rules", "acts", "between", "strokes_before", "next_stroke", "total", "action",
 }  # fmt: skip
 RUNS = [
     pytest.param(story, edition, id=f"{story['name']}::{edition}")
@@ -73,7 +74,7 @@ def ruled(story: dict[str, Any], edition: str) -> tuple[StoryResult, list[str]]:
             known,
             played_on=DAYS[edition],
             form_of_play=story["form"],
-            local_rules=[],
+            local_rules=story.get("local_rules", []),
             strokes_before=story.get("strokes_before"),
         )
         asked = result.combined

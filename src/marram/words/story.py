@@ -76,10 +76,7 @@ def stroke_missing_words(act: int) -> str:
 
 def _on_next_hole(result: StoryResult) -> list[str]:
     """Return which penalties count on the hole after the one just played (Rule 5.5b)."""
-    return [
-        say("TERMS", "situation.on_next_hole").format(number=number)
-        for number in result.on_next_hole
-    ]
+    return [say("TERMS", "situation.on_next_hole").format(number=number) for number in result.on_next_hole]
 
 
 def _steps_of_other_balls(result: StoryResult) -> list[str]:

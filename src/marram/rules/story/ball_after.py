@@ -119,7 +119,11 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         return _with_mistake_open(case, gap, before, deed, taken)
     if before.ruling.action is Action.STOP_PLAY:
         return _while_stopped(case, gap, before, deed, taken)
-    if part.action is Action.HOLE_OVER or deed.concedes or (leaves_mistake(part) and part.action in _SAYS_NOTHING):
+    if (
+        part.action is Action.HOLE_OVER
+        or deed.concedes
+        or (leaves_mistake(part) and part.action in _SAYS_NOTHING)
+    ):
         return _overtaken(case, gap, before, deed, taken)
     if before.ruling.action is Action.HOLE_OVER:
         return before.with_words_of(part)

@@ -140,6 +140,12 @@ def _stroke_between(deeds: Sequence[Deed], places: tuple[int, int], told: Told) 
         return True
     if any(one.has_a_stroke or one.follows_a_stroke for one in between):
         return True
+    if (
+        deeds[last].has_a_stroke
+        and deeds[place].has_a_stroke
+        and deeds[last].incident == deeds[place].incident != ""
+    ):
+        return True  # told twice: two strokes
     came_to_rest = not deeds[place].has_a_stroke or any(one.ruling.relief for one in between)
     return deeds[last].breach_before_its_stroke_ended and came_to_rest
 

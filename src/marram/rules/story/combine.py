@@ -204,7 +204,10 @@ def combined_penalties(
     both = [own + other for own, other in zip(counting, of_another or [()] * len(counting), strict=True)]
     lost_by = hole_lost_by(both) if match else None
     if lost_by is not None:
-        total = penalties_in_match(both, lost_by, set(between_holes(deeds, told)))
+        acts = [
+            one if one is not NOTHING_DONE else own for own, one in zip(deeds, theirs or deeds, strict=True)
+        ]
+        total = penalties_in_match(both, lost_by, set(between_holes(acts, told)))
     else:
         total = penalties_together(case, deeds, counting, told)
         total += penalties_together(case, theirs, of_another, told) if theirs else ()

@@ -161,8 +161,9 @@ class Deed:
     @property
     def can_be_between_holes(self) -> bool:
         """Whether it is a breach that needs no ball in play: advice, delay, equipment, conduct."""
+        strokes_or_hole = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
         return any(
-            only_strokes(one) and one.citation.startswith(_OF_THE_PLAYER_NOT_THE_BALL)
+            one.kind in strokes_or_hole and one.citation.startswith(_OF_THE_PLAYER_NOT_THE_BALL)
             for one in self.ruling.penalties
         )
 

@@ -191,9 +191,9 @@ def rule_story(
         if isinstance(part, Ruling)
         and (told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS or place - 1 in by_another)
     ]
-    deeds = [
-        NOTHING_DONE if place in by_another else deed for place, deed in enumerate(deeds_of(parts, names))
-    ]
+    every = deeds_of(parts, names)
+    deeds = [NOTHING_DONE if place in by_another else deed for place, deed in enumerate(every)]
+    match = form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value)
     check_acts(deeds, told, [one.strokes for one in happened])
     of_hole, one_hole = strokes_count(deeds, told)
     count = count_strokes(
@@ -202,9 +202,9 @@ def rule_story(
         told,
         before=strokes_before if one_hole else None,
         said=[one.strokes for one in happened],
-        match=form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value),
+        match=match,
     )
-    to_come = tuple(place + 1 for place in between_holes(deeds, told))
+    to_come = tuple(place + 1 for place in between_holes(every if match else deeds, told))
     return StoryResult(tuple(parts), combined, count, tuple(others), to_come)
 
 
