@@ -30,6 +30,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "combined": "their result together; null while one of them needs facts",
         "count": "strokes of the player: penalty_strokes (null: disqualified, or the hole of a match lost), relief_to_come (relief that must still be taken), total (both), made (in the acts), before (the first act), next_stroke and stroke_missing (the act about a ball that had been played though no stroke was told before it); null until they are combined",
         "other_balls": "what is left to be done with balls of other players: each with ball, act and action",
+        "on_next_hole": "the numbers of the acts, from 1, whose penalty counts on the hole after the one just played",
         "words": "their result together as sentences, as of `marram rule`; null while one of them needs facts",
         "case": "as of `marram rule`",
     },
