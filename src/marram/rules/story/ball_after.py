@@ -203,8 +203,8 @@ def _with_mistake_open(
         return before
     if had_been is EarlierMistake.SOMETHING_ELSE:
         if own_ball_waits(mistake) and deed.ruling.relief:  # relief with the right ball corrects the mistake
-            corrected = told_taken(case, gap + 1, deed, taken)
-            return _overtaken(case, gap, _without_its_deadline(before) if corrected else before, deed, taken)
+            relieved = told_taken(case, gap + 1, deed, taken)
+            return _overtaken(case, gap, _without_its_deadline(before) if relieved else before, deed, taken)
         return before.with_words_of(deed.ruling)
     corrected = _overtaken(case, gap, _without_its_deadline(before), deed, taken)
     paid = any(one.citation.startswith("18.") for one in (*corrected.relief_taken, *mistake.penalties))
