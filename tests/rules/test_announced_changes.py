@@ -63,6 +63,8 @@ SINCE_2023 = [
 SINCE_2019 = [
     Announced("7.4", "moving the own ball in a search is free", "teaching_ball_moved_in_search", ONE, NONE),
     Announced("13.1d", "moving the ball on the green by accident is free", "teaching_ball_moved_on_green", ONE, NONE),
+    Announced("13.1d(2)", "a ball replaced on the green goes back, even if wind moved it", "teaching_ball_blown_on_green", {"penalty": [], "action": "play_as_it_lies"}, {"penalty": [], "action": "replace"}, {"lifted_and_replaced_on_green": "yes"}),
+    Announced("10.2b(3)", "no stance with a club laid down for aiming", "teaching_club_laid_down", NONE, GENERAL, {"stance_with_object": "yes", "club_lay_in_stroke": "no"}),
     Announced("9.2b", "the player is the cause only if virtually certain", "teaching_cause_of_movement", ONE, NONE, {"likelihood_player_moved_ball": "likelier"}),
     Announced("11.1", "a ball that hits its own side by accident is free", "teaching_ball_hit_own_side", ONE, NONE),
     Announced("10.1a", "an accidental double hit is free", "teaching_double_hit", ONE, NONE),

@@ -99,11 +99,15 @@ def object_set_down(case: Case) -> Ruling | NotCovered:
         return self_standing_putter(case)
     if what is ObjectKind.ALIGNMENT_BALL_MARKER:
         return NotCovered("alignment_marker_under_rule_4", "10.2b(3)")
-    if case.played_since(EDITION_2023):
-        return _in_breach("10.2b(3)").note("removing_object_does_not_help")
-    if what is ObjectKind.MARK_IN_GROUND:
+    if what is ObjectKind.MARK_IN_GROUND and not case.played_since(EDITION_2023):
         return NotCovered("mark_in_ground_before_2023", "10.2b(3)")
-    if case[stance_with_object]:
+    return set_down_for_stance(case)
+
+
+@provision("10.2b(3)")
+def set_down_for_stance(case: Case) -> Ruling:
+    """Since 2023 setting it down is the breach; 2019: taking the stance while it lies there."""
+    if case.played_since(EDITION_2023) or case[stance_with_object]:
         return _in_breach("10.2b(3)").note("removing_object_does_not_help")
     return _free("10.2b(3)").note("object_gone_before_stance")
 

@@ -155,6 +155,12 @@ former_time_to_hole_out_over = yes_no(
     help="Former Rules: until then the player could go back and hole out.",
     source="former Rule 3-2",
 )
+club_lay_in_stroke = yes_no(
+    "club_lay_in_stroke",
+    "Did the club still lie there when the stroke was made?",
+    help="Former Rules: off the putting green it was enough to take it away before the stroke.",
+    source="former Rule 8-2a",
+)
 fell_in_when_drawn = yes_no(
     "fell_in_when_drawn",
     "When the flagstick was moved or drawn, did the ball fall into the hole?",

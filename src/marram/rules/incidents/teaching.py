@@ -26,6 +26,13 @@ INCIDENTS: tuple[Incident, ...] = (
         "knocked dropped marker putter practice swing",
     ),
     _taught(
+        "teaching_ball_blown_on_green",
+        "Wind, water or the slope moved the ball at rest to another spot on the putting green",
+        "13.1d(2)",
+        "ball:ball_moved_by_nature_on_green",
+        "replaced marked rolled gust",
+    ),
+    _taught(
         "teaching_ball_moved_in_search",
         "The player's side moved the player's ball by accident while searching",
         "7.4",
@@ -143,6 +150,13 @@ INCIDENTS: tuple[Incident, ...] = (
         "10.2b",
         "green:caddie_lined_player_up",
         "alignment aiming lining up",
+    ),
+    _taught(
+        "teaching_club_laid_down",
+        "A club was laid on the ground to help with aiming or taking the stance",
+        "10.2b(3)",
+        "green:club_laid_down_for_aim",
+        "alignment rod feet object set down",
     ),
     _taught(
         "teaching_wrong_green",

@@ -65,7 +65,7 @@ SINCE_2023: tuple[Known, ...] = (
     Known("putt_not_replayed", "11.1b(2)", ("rule_11_accidental_deflection:stroke_from_green_not_replayed",), 4, facts=(("serious_breach", "no"),)),
     Known(
         "object_set_down", "10.2b(1)–(3)",
-        ("rule_10_other_help:object_set_down", "rule_10_other_help:line_shown_off_green"), 2, incident="line_of_play_shown", facts=(("area_of_ball", "general_area"),)
+        ("rule_10_other_help:object_set_down", "rule_10_other_help:set_down_for_stance", "rule_10_other_help:line_shown_off_green"), 2, incident="line_of_play_shown", facts=(("area_of_ball", "general_area"),)
     ),
     Known("self_standing_putter", "Clarification 10.2b/1", ("rule_10_other_help:self_standing_putter",), 3),
     Known("caddie_behind_ball", "10.2b(4)", ("rule_10_other_help:caddie_behind_ball",), 3),
@@ -116,11 +116,13 @@ SINCE_2019: tuple[Known, ...] = (
     Known("line_on_green_touched", "13.1c", ("former_rules.green:line_on_green_touched",), 2),
     Known("damage_on_green", "13.1c(2)", ("former_rules.green:mark_repaired_on_green",), 1, facts=(("repaired_mark", "shoe_damage"),)),
     Known("caddie_lined_up", "10.2b(4)", ("former_rules.green:caddie_lined_player_up",), 3),
+    Known("club_laid_down", "10.2b(3)", ("former_rules.green:club_laid_down_for_aim",), 2, facts=(("area_of_ball", "general_area"), ("club_lay_in_stroke", "no"), ("stance_with_object", "yes"))),
     Known("lifted_to_identify", "7.3", ("former_rules.ball:own_ball_lifted_to_be_identified",), 2, facts=(("area_of_ball", "general_area"), ("announced_and_observed", "no"), ("spot_marking", "right"))),
     Known("ball_hits_own_side", "11.1a", ("former_rules.ball:ball_hit_own_side",), 2),
     Known("caddie_lifts_on_green", "14.1b", ("former_rules.ball:caddie_lifted_on_green",), 4, facts=(("caddie_authorised", "no"),)),
     Known("cause_of_movement", "9.2b", ("former_rules.ball:who_moved_ball_in_general_area",), 3),
     Known("moved_on_green", "13.1d(1)", ("former_rules.ball:own_ball_moved_on_green",), 2),
+    Known("blown_after_replacing", "13.1d(2)", ("former_rules.ball:ball_moved_by_nature_on_green",), 2),
     Known("moved_in_search", "7.4", ("former_rules.ball:own_ball_moved_in_search",), 2),
     Known("loose_impediments_in_bunkers", "15.1", ("former_rules.play:thing_removed_in_own_bunker",), 1, facts=(("removal_moved_ball", "no"),)),
     Known("sand_touched", "12.2b", ("former_rules.play:sand_touched_in_own_bunker",), 1),

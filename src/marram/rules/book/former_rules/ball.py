@@ -7,7 +7,10 @@ from marram.rules.book.former_rules.options import (
     with_any_ball,
 )
 from marram.rules.book.rule_07_identifying import own_ball_lifted_to_identify
-from marram.rules.book.rule_09_natural_forces import moved_within_its_area
+from marram.rules.book.rule_09_natural_forces import (
+    moved_after_being_replaced_on_green,
+    moved_within_its_area,
+)
 from marram.rules.book.rule_09_player import (
     moved_before_found,
     moved_by_accident_on_green,
@@ -33,6 +36,7 @@ from marram.rules.facts.former import (
 )
 from marram.rules.facts.lifting import Marking, cleaned_when_lifted, spot_marking
 from marram.rules.facts.lost import identified_in_reasonable_time, late_ball_played, search_minutes
+from marram.rules.facts.movement import lifted_and_replaced_on_green
 from marram.rules.facts.search import lifting_needed_to_identify
 from marram.rules.ruling import Action, NotCovered, Ruling, general_penalty, no_penalty, penalty
 
@@ -71,6 +75,22 @@ def former_moved_on_green(case: Case) -> Ruling:
     if case.played_since(GREEN_MOVEMENT_RULE) and case[green_movement_rule_adopted]:
         return free_and_replace("former Local Rule of 2017").under("former 18-2")
     return one_stroke_and_replace("former 18-2")
+
+
+@provision("13.1d(2)")
+def ball_moved_by_nature_on_green(case: Case) -> Ruling:
+    """Since 2019 a ball that was lifted and replaced goes back, whatever moved it; before, it was played as it lay."""
+    if not case.played_since(EDITION_2019):
+        return former_moved_by_nature(case)
+    if case[lifted_and_replaced_on_green]:
+        return moved_after_being_replaced_on_green(case)
+    return moved_within_its_area(case)
+
+
+@provision("former Decision 18-1/12")
+def former_moved_by_nature(_case: Case) -> Ruling:
+    """Wind and water were no outside agency: the ball was played from where it came to rest."""
+    return no_penalty("former Decision 18-1/12").play_as_it_lies()
 
 
 @provision("7.4")

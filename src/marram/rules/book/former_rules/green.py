@@ -3,17 +3,19 @@
 from marram.rules.book.former_rules.options import as_it_lies, former_drop, in_breach, with_the_same_ball
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_08_improving import nothing_gained
-from marram.rules.book.rule_10_other_help import caddie_behind_ball, line_shown_on_green
+from marram.rules.book.rule_10_other_help import caddie_behind_ball, line_shown_on_green, set_down_for_stance
 from marram.rules.book.rule_13_flagstick import ball_against_flagstick, ball_hit_flagstick
 from marram.rules.book.rule_13_putting_greens import damage_repaired, wrong_green
 from marram.rules.editions import EDITION_2019
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
+from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.deflection import played_from_green
 from marram.rules.facts.flagstick import FlagstickState, attendance_authorised, flagstick_state
 from marram.rules.facts.former import (
     RepairedMark,
     attended_unasked,
+    club_lay_in_stroke,
     fell_in_when_drawn,
     line_touch_listed,
     repair_might_help,
@@ -167,6 +169,22 @@ def former_caddie_behind(case: Case) -> Ruling:
     if not case[stood_there_deliberately]:
         return as_it_lies("former 14-2 Exception")
     return in_breach("former 14-2b").stroke_counts()
+
+
+@provision("10.2b(3)")
+def club_laid_down_for_aim(case: Case) -> Ruling:
+    """Since 2019 no stance may be taken with the club there; before, it had to be gone before the stroke."""
+    if not case.played_since(EDITION_2019):
+        return former_club_laid_down(case)
+    return set_down_for_stance(case)
+
+
+@provision("former 8-2a")
+def former_club_laid_down(case: Case) -> Ruling:
+    """A mark for the line was free until the stroke; on the putting green none was allowed."""
+    if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return in_breach("former 8-2b")
+    return in_breach("former 8-2a") if case[club_lay_in_stroke] else as_it_lies("former 8-2a")
 
 
 @provision("13.1f")
