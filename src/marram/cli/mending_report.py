@@ -14,7 +14,7 @@ from marram.course.mending.proposal import Choice, Proposal
 from marram.rules.plain import as_plain
 from marram.words.faults import fault_words
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import count_text, text
 
 _FEW = 6
 """Of more choices than a few above this the middle ones are not listed (own choice)."""
@@ -76,7 +76,7 @@ def report_lines(path: Path, mending: Mending, version: int | None, output: Path
         yield "head", text("mend_command.to_choose")
         yield from (("item", fault_words(one)) for one in mending.to_choose)
     for severity in Severity:
-        some = [(number, one) for number, one in numbers_of(draft).items() if one.fault.severity is severity]
+        some = [(number, one) for number, one in numbers_of(draft).items() if one.severity is severity]
         rest = [fault for fault in draft.unmended() if fault.severity is severity]
         if some or rest:
             yield "head", text(f"mend_command.head.{severity.value}")
@@ -102,6 +102,8 @@ def proposal_lines(number: int | None, proposal: Proposal) -> Iterator[Line]:
     )
     yield "item", text("mend_command.numbered", number=number, what=told) if number else told
     yield "quiet", f"      {spoken(proposal.why)}"
+    if proposal.waiting:
+        yield "quiet", f"      {count_text('mend_command.waiting', len(proposal.waiting))}"
     choices = list(lettered(proposal))
     for index, (letter, choice) in enumerate(choices):
         if index == _FEW + 2 and len(choices) > _FEW + 3:
@@ -131,6 +133,7 @@ def document_of(mending: Mending, version: int | None, output: Path | None) -> d
             "fault": as_plain(proposal.fault),
             "why": proposal.why,
             "also": as_plain(proposal.also),
+            "waiting": as_plain(proposal.waiting),
             "before": {ident: before.get(ident) for ident in proposal.idents},
             "choices": [
                 {

@@ -107,14 +107,34 @@ def test_accepting_any_sequence_of_proposals_ends(breaks, picks) -> None:
     raise AssertionError([(one.mending, str(one.fault)) for one in draft.proposals])
 
 
+@settings(max_examples=60, deadline=None)
+@given(
+    breaks=st.lists(st.tuples(st.sampled_from(sorted(BREAKS)), st.integers(1, 9)), min_size=1, max_size=4),
+)
+@example(breaks=[("hole_backwards", 4)])
+@example(breaks=[("hole_backwards", 6), ("invalid_geometry", 6)])
+@example(breaks=[("hole_not_a_line", 4)])
+def test_nothing_is_proposed_only_where_nothing_will_be(breaks) -> None:
+    """What is said to have no proposal is still there, and without one, when all proposals were accepted."""
+    found = features()
+    for name, hole in breaks:
+        with suppress(KeyError, IndexError, TypeError, ValueError):
+            BREAKS[name](found, hole)
+    draft = draft_of(document(found))
+    said = {(fault.check, fault.feature, fault.hole) for fault in draft.unmended()}
+    left = {(fault.check, fault.feature, fault.hole) for fault in mended(draft).faults}
+    assert said <= left
+
+
 def test_tee_and_green_wait_for_the_number_of_their_line() -> None:
     """While nothing tells the number of a line of play, its tee is offered to no hole and its green is no practice green."""
     draft = broken(("hole_without_number", 1))
     (only,) = draft.proposals
     assert only.mending == "number_hole"
-    assert {(one.check, one.feature) for one in only.also} == {
+    assert {(one.check, one.feature) for one in only.waiting} == {
         ("tee_of_no_hole", "tee 1"),
         ("green_of_no_hole", "green 1"),
+        ("holes_missing", ""),
     }
     whole = accept(draft, only.choices[0])
     assert whole.faults == ()
@@ -132,6 +152,32 @@ def test_what_follows_from_a_line_that_runs_backwards_waits_for_it() -> None:
     (only,) = draft.proposals
     assert only.mending == "turn_line"
     assert accept(draft, only.choices[0]).faults == ()
+
+
+def test_tee_and_green_of_a_line_that_runs_backwards_wait_for_it() -> None:
+    """Neither names its hole: no other hole is offered the tee, and nobody is asked whether the green is for practice."""
+    draft = broken(("hole_backwards", 4))
+    (only,) = draft.proposals
+    assert only.mending == "turn_line"
+    assert {one.check for one in only.waiting} == {"tee_of_no_hole", "green_of_no_hole", "hole_without_tee"}
+    assert draft.unmended() == ()
+    assert accept(draft, only.choices[0]).faults == ()
+
+
+def test_what_is_said_of_holes_waits_while_the_course_is_not_chosen() -> None:
+    """Two courses of like numbers, a line of each turned: only the course is asked for, as grave as what waits for it."""
+    found = features(*second_course(label="{} - #2"))
+    found["boundary"] = around()
+    for line in ("line 4", "line 6 east"):
+        found[line]["geometry"]["coordinates"].reverse()
+    draft = draft_of(document(found))
+    (only,) = draft.proposals
+    assert (only.mending, only.severity) == ("choose_course", Severity.ERROR)
+    assert draft.unmended() == ()
+    assert "hole_backwards" in {one.check for one in only.waiting}
+    chosen = accept(draft, only.choices[0])
+    graver = [one for one in chosen.proposals if one.severity is Severity.ERROR]
+    assert [(one.mending, one.fault.hole) for one in graver] == [("turn_line", 4)]
 
 
 def test_a_line_that_ends_on_a_green_at_fault_waits_for_the_green() -> None:

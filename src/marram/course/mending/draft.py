@@ -70,8 +70,8 @@ class Draft:
         )
 
     def unmended(self) -> tuple[Fault, ...]:
-        """Return the faults that no proposal covers."""
-        covered = {id(fault) for one in self.proposals for fault in (one.fault, *one.also)}
+        """Return the faults that no proposal covers and that wait for none."""
+        covered = {id(fault) for one in self.proposals for fault in (one.fault, *one.also, *one.waiting)}
         return tuple(fault for fault in self.faults if id(fault) not in covered)
 
 

@@ -9,7 +9,7 @@ from marram.course.mending.courses import which_course, which_outline
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import Setting
 from marram.course.mending.untangling import untangle
-from marram.course.mending.waiting import without_waiting
+from marram.course.mending.waiting import with_waiting
 
 Mender = Callable[[Setting, Fault], Proposal | None]
 
@@ -70,11 +70,17 @@ MANY = 3
 def proposals_for(setting: Setting) -> tuple[Proposal, ...]:
     """Return how the faults of a map can be mended, in the order of the faults, each change proposed once."""
     found: dict[tuple[str, ...], Proposal] = {}
-    for one in without_waiting(setting, tuple(_with_effect(setting, _proposals(setting)))):
+    for one in with_waiting(setting, tuple(_with_effect(setting, _proposals(setting)))):
         changes = tuple(choice.mark for choice in one.choices)
         known = found.get(changes)
-        found[changes] = one if known is None else replace(known, also=(*known.also, one.fault, *one.also))
+        found[changes] = one if known is None else _together(known, one)
     return tuple(found.values())
+
+
+def _together(known: Proposal, other: Proposal) -> Proposal:
+    """Return a proposal that answers what another with the same changes answers as well."""
+    also = (*known.also, other.fault, *other.also)
+    return replace(known, also=also, waiting=(*known.waiting, *other.waiting))
 
 
 def _proposals(setting: Setting) -> Iterator[Proposal]:

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from hashlib import sha256
 
-from marram.course.fault import Fault
+from marram.course.fault import Fault, Severity
 from marram.course.versions.map_edits import Edit
 
 _MARK = 10
@@ -45,6 +45,7 @@ class Proposal:
         why: one sentence: what the proposal rests on.
         choices: one definite change, or several of which one is to be chosen.
         also: other faults that the same change mends.
+        waiting: faults that follow from this one, and are looked at again once it is mended.
         about: what sets it apart from other proposals for the same fault, such as the number of a hole.
     """
 
@@ -54,12 +55,19 @@ class Proposal:
     choices: tuple[Choice, ...]
     also: tuple[Fault, ...] = ()
     about: str = ""
+    waiting: tuple[Fault, ...] = ()
 
     @property
     def key(self) -> str:
         """A name that stays the same while the fault does, for remembering that it is left."""
         fault = self.fault
         return _digest("|".join((self.mending, fault.check, fault.feature, str(fault.hole), self.about)))
+
+    @property
+    def severity(self) -> Severity:
+        """How grave the gravest fault is that it answers or that waits for it."""
+        order = list(Severity)
+        return min((one.severity for one in (self.fault, *self.also, *self.waiting)), key=order.index)
 
     @property
     def idents(self) -> tuple[str, ...]:

@@ -2,87 +2,208 @@
 
 A tee at a line of play whose number cannot be read belongs to no hole, and the green at its end to none either. To
 offer it to another hole, or to call that green a practice green, would be wrong: with the line mended both belong to it.
-So with a line of play that runs backwards, and with the green at its end that cannot be read yet.
+So with a line of play that runs backwards, and with the green at its end that cannot be read yet. While several courses
+share their numbers, nobody can tell which hole is meant, and all that is said of holes waits for the course.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 import shapely
 from shapely import STRtree
+from shapely.geometry import Point
 
 from marram.course.fault import Fault
+from marram.course.mending.courses import CHOOSE_COURSE
 from marram.course.mending.hole_writing import read_writing
-from marram.course.mending.lines import WITHOUT_LINE, numbers_of
+from marram.course.mending.lines import NEAR_GREEN, WITHOUT_LINE, numbers_of
 from marram.course.mending.proposal import Proposal
-from marram.course.mending.setting import Setting
+from marram.course.mending.setting import LineThing, Setting
+from marram.course.model import Kind
 from marram.course.reading.holes import TEE_REACH
 from marram.course.reading.shapes import hole_numbers
+from marram.course.scheme import meaning
 
-LINE_AT_FAULT = frozenset(
-    {
-        "bad_position",
-        "hole_not_a_line",
-        "hole_without_number",
-        "misplaced",
-        "no_geometry",
-        "out_of_range",
-        "repeated_hole",
-        "too_short",
-    }
-)
+NUMBER_AT_FAULT = frozenset({"hole_without_number", "repeated_hole"})
+"""Faults of the number of a line of play."""
+
+LINE_AT_FAULT = NUMBER_AT_FAULT | {
+    "bad_position",
+    "hole_not_a_line",
+    "misplaced",
+    "no_geometry",
+    "out_of_range",
+    "too_short",
+}
 """Faults of a line of play that keep it from being a hole."""
 
-OF_TURNED = frozenset({"hole_off_green", "tee_far_off"})
+OF_TURNED = frozenset(
+    {"hole_off_green", "hole_without_green", "hole_without_tee", "tee_far_off", "two_greens", "two_pins"}
+)
 """What follows from a line of play that runs the wrong way."""
 
-GREEN_AT_FAULT = frozenset({"invalid_geometry", "open_ring", "bad_position", "no_geometry"})
-"""Faults of a green's shape that keep a line of play from ending on it."""
+SHAPE_AT_FAULT = frozenset(
+    {
+        "bad_position",
+        "incomplete",
+        "invalid_geometry",
+        "misplaced",
+        "no_geometry",
+        "open_ring",
+        "out_of_range",
+    }
+)
+"""Faults of the shape of a green or tee that keep it from being its hole's."""
+
+BOUNDARY_AT_FAULT = frozenset({"all_out_of_bounds", "boundary_gap", "open_ring", "invalid_geometry"})
+"""Faults that keep the boundary from being one."""
+
+WITHOUT_BOUNDARY = frozenset({"no_boundary", "outline_as_boundary"})
+"""What is said where no boundary could be read."""
+
+SOMEWHERE = frozenset({"misplaced", "out_of_range"})
+"""… of which the place on the ground is not known before."""
+
+LACKS = {
+    "hole_without_green": Kind.PUTTING_GREEN,
+    "hole_off_green": Kind.PUTTING_GREEN,
+    "hole_without_tee": Kind.TEEING_AREA,
+}
+"""What a hole seems to lack, by the check that says so."""
 
 
-def without_waiting(setting: Setting, proposals: Sequence[Proposal]) -> Iterator[Proposal]:
-    """Yield proposals but those for faults that follow from another one, which is proposed to be mended.
+def with_waiting(setting: Setting, proposals: Sequence[Proposal]) -> Iterator[Proposal]:
+    """Yield proposals but those for faults that follow from another one, each with the faults that wait for it.
 
-    What waits is told with the proposal it waits for: mending that answers it.
+    Args:
+        setting: the map.
+        proposals: what is proposed for each fault by itself.
     """
-    of_lines = {
-        fault.feature: one
-        for one in reversed(proposals)
-        for fault in (one.fault, *one.also)
-        if fault.check in LINE_AT_FAULT and fault.feature in setting.holes
-    }
-    lines = _Lines(setting, tuple(of_lines))
-    turned = {
-        one.fault.hole: one for one in proposals if one.mending == "turn_line" and one.fault.hole is not None
-    }
-    shapes = {one.fault.feature: one for one in proposals if one.fault.check in GREEN_AT_FAULT}
+    after = _After(setting, proposals)
+    waits = {id(one): first for one in proposals if (first := after.of(one.fault, one)) is not None}
     waiting: dict[int, list[Fault]] = {id(one): [] for one in proposals}
-    waits = set()
+
+    def wait(faults: Sequence[Fault], first: Proposal) -> None:
+        seen = {id(first)}
+        while (before := waits.get(id(first))) is not None and id(before) not in seen:
+            first = before
+            seen.add(id(first))
+        waiting[id(first)] += faults
+
     for one in proposals:
-        first = _waits_for(setting, one, turned, shapes)
-        if first is None and (line := lines.of(one.fault)) is not None:
-            first = of_lines[line]
-        if first is not None:
-            waiting[id(first)] += [one.fault, *one.also]
-            waits.add(id(one))
+        if (first := waits.get(id(one))) is not None:
+            wait([one.fault, *one.also], first)
+    proposed = {id(fault) for one in proposals for fault in (one.fault, *one.also)}
+    for fault in setting.faults:
+        if id(fault) not in proposed and (first := after.of(fault)) is not None:
+            wait([fault], first)
     for one in proposals:
         if id(one) not in waits:
-            also = waiting[id(one)]
-            yield replace(one, also=(*one.also, *also)) if also else one
+            yield replace(one, waiting=tuple(waiting[id(one)])) if waiting[id(one)] else one
 
 
-def _waits_for(
-    setting: Setting, one: Proposal, turned: Mapping[int, Proposal], shapes: Mapping[str, Proposal]
-) -> Proposal | None:
-    """Return the proposal for the line to be turned, or for the green that it ends on, that a fault of a hole follows from."""
-    hole = one.fault.hole
-    if one.fault.check in OF_TURNED and hole is not None and hole in turned:
-        return turned[hole]
-    if one.mending != "end_on_green":
+class _After:
+    """What a fault has to wait for, among the proposals of a map."""
+
+    def __init__(self, setting: Setting, proposals: Sequence[Proposal]) -> None:
+        self._setting = setting
+        self._proposals = proposals
+        self._changing = {ident: one for one in reversed(proposals) for ident in one.idents}
+        self._course = next((one for one in proposals if one.mending == CHOOSE_COURSE), None)
+        self._of_lines = {
+            fault.feature: one
+            for one in reversed(proposals)
+            for fault in (one.fault, *one.also)
+            if fault.check in LINE_AT_FAULT and fault.feature in setting.holes
+        }
+        self._turned = {
+            one.fault.hole: one
+            for one in proposals
+            if one.mending == "turn_line" and one.fault.hole is not None
+        }
+        # A line that is turned has one edit: itself.
+        self._of_lines |= {one.idents[0]: one for one in self._turned.values()}
+        self._lines = _Lines(setting, tuple(self._of_lines))
+        self._shapes = [
+            one
+            for one in proposals
+            if one.fault.check in SHAPE_AT_FAULT and one.fault.feature in setting.features
+        ]
+        self._named = [one for one in proposals if one.mending in {"name_tee", "name_green"}]
+
+    def of(self, fault: Fault, proposal: Proposal | None = None) -> Proposal | None:
+        """Return the proposal that a fault, or what is proposed for it, follows from."""
+        if self._course is not None and proposal is not self._course and self._of_a_hole(fault):
+            return self._course
+        if proposal is not None and proposal.mending == "turn_line":
+            return None
+        if fault.check in OF_TURNED and fault.hole in self._turned:
+            return self._turned[fault.hole]
+        if (line := self._lines.of(fault)) is not None:
+            return self._of_lines[line]
+        if proposal is None and (found := self._unproposed(fault)) is not None:
+            return found
+        if fault.check in LACKS and (proposal is None or proposal.mending == "end_on_green"):
+            return self._lacking(fault, LACKS[fault.check], proposal)
         return None
-    line = setting.line(one.fault)
-    ends = (green.ident for green in setting.greens if line is not None and green.shape.covers(line.end))
-    return next((shapes[ident] for ident in ends if ident in shapes), None)
+
+    def _unproposed(self, fault: Fault) -> Proposal | None:
+        """Return what a fault waits for that nothing is proposed for: its own feature, a line of play, the boundary."""
+        if fault.check == "holes_missing":
+            return next(iter(self._of_lines.values()), None)
+        if fault.check in WITHOUT_BOUNDARY:
+            return next((one for one in self._proposals if self._is_boundary(one)), None)
+        return self._changing.get(fault.feature)
+
+    def _is_boundary(self, one: Proposal) -> bool:
+        return one.fault.check in BOUNDARY_AT_FAULT and any(
+            meaning(self._setting.tags(ident)) in {Kind.BOUNDARY, Kind.OUT_OF_BOUNDS}
+            for ident in one.idents
+            if ident in self._setting.features
+        )
+
+    def _of_a_hole(self, fault: Fault) -> bool:
+        """Whether a fault says something of a hole, or of a line of play other than its shape."""
+        if fault.check in SHAPE_AT_FAULT or fault.check in LINE_AT_FAULT - NUMBER_AT_FAULT:
+            return False
+        return (
+            fault.hole is not None
+            or fault.feature in self._setting.holes
+            or fault.check in WITHOUT_LINE | {"holes_missing", "no_holes"}
+        )
+
+    def _lacking(self, fault: Fault, kind: Kind, proposal: Proposal | None) -> Proposal | None:
+        """Return the proposal for the green or tee of a hole that seems to have none."""
+        line = self._setting.line(fault)
+        if line is None:
+            return None
+        at_fault = (one for one in self._shapes if self._may_be_of(line, kind, one))
+        if (found := next(at_fault, None)) is not None or proposal is not None:
+            return found
+        return next((one for one in self._named if _names(one, fault.hole)), None)
+
+    def _may_be_of(self, line: LineThing, kind: Kind, shape: Proposal) -> bool:
+        fault = shape.fault
+        found = meaning(self._setting.tags(fault.feature))
+        # A line that begins on a green may have to be turned, and has its tee at the other end.
+        ends = (line.start, line.end) if found is kind else (line.start,)
+        if found not in {kind, Kind.PUTTING_GREEN}:
+            return False
+        if fault.check in SOMEWHERE or fault.latitude is None or fault.longitude is None:
+            return True
+        at = Point(self._setting.plane.to_metres(fault.longitude, fault.latitude))
+        reach = NEAR_GREEN if found is Kind.PUTTING_GREEN else TEE_REACH
+        return min(end.distance(at) for end in ends) <= reach
+
+
+def _names(proposal: Proposal, hole: int | None) -> bool:
+    """Whether one of the choices gives something to a hole."""
+    refs = (
+        (edit.feature or {}).get("properties", {}).get("ref", "")
+        for choice in proposal.choices
+        for edit in choice.edits
+    )
+    return any(hole in hole_numbers(str(ref)) for ref in refs)
 
 
 class _Lines:

@@ -41,7 +41,12 @@ class Place:
     @property
     def must(self) -> bool:
         """Whether the map cannot be used before this is mended."""
-        return self.fault.severity is Severity.ERROR
+        return self.severity is Severity.ERROR
+
+    @property
+    def severity(self) -> Severity:
+        """How grave it is, with what waits for it."""
+        return self.proposal.severity if self.proposal else self.fault.severity
 
     @property
     def in_list(self) -> bool:
@@ -63,7 +68,7 @@ def places(draft: Draft, left: Collection[str]) -> list[Place]:
         [*with_proposal, *without],
         key=lambda one: (
             one[1] is not None and one[1].key in left,
-            order.index(one[0].severity),
+            order.index((one[1] or one[0]).severity),
             one[1] is None,
         ),
     )
@@ -79,7 +84,7 @@ def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
     return [
         {
             "number": one.number,
-            "severity": one.fault.severity.value,
+            "severity": one.severity.value,
             "check": one.fault.check,
             "what": spoken(one.fault.what),
             "remedy": spoken(one.fault.remedy),
@@ -90,6 +95,7 @@ def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
             "mending": one.proposal.mending if one.proposal else None,
             "why": spoken(one.proposal.why) if one.proposal else None,
             "also": [spoken(fault.sentence) for fault in one.proposal.also] if one.proposal else [],
+            "waiting": [spoken(fault.sentence) for fault in one.proposal.waiting] if one.proposal else [],
             "feature": _shapes([before.get(one.fault.feature)]),
             "choices": [_choice(choice, before) for choice in one.proposal.choices] if one.proposal else [],
         }

@@ -18,6 +18,8 @@ TEXTS: dict[str, str] = {
     "fault": "{what}. [{kind}]",
     "fault_at": "{where}: {what}. [{kind}]",
     "with_more": "{what} ({count} more like it)",
+    "waiting.one": "({count} more thing follows from it, and is looked at again once this is mended.)",
+    "waiting.several": "({count} more things follow from it, and are looked at again once this is mended.)",
     "up_to": "… to {letter}) {words}",
     "only": "→ {words}",
     "lettered": "{letter}) {words}",

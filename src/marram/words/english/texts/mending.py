@@ -30,6 +30,8 @@ TEXTS: dict[str, str] = {
     "what": "What can be mended",
     "with_it.one": "(One more is mended with it.)",
     "with_it.several": "({count} more are mended with it.)",
+    "waiting.one": "(One more follows from it, and is looked at again once this is mended.)",
+    "waiting.several": "({count} more follow from it, and are looked at again once this is mended.)",
     "nothing_definite": "Nothing definite can be proposed.",
     "show": "Show",
     "on_map": "on the map",
