@@ -45,6 +45,13 @@ def test_all_faults_of_an_entry_are_told_at_once() -> None:
         ("ruling", {"case": {}, "outcome": {}, "headline": "", "instead": {}}, "otherwise is not true"),
         ("play_resumed", {"suspension": new_ident(), "at": "noon"}, "give a time with its distance"),
         ("withdrawn", {"a": 1}, "give no content"),
+        ("card_figures", {"by": "player", "figures": {"1": 0}}, "hole 1 is 0; give 1 to 99"),
+        ("card_figures", {"by": "player", "figures": {"first": 4}}, "first is no number of a hole"),
+        ("card_figures", {"by": "caddie", "figures": {"1": 4}}, "by is 'caddie'; give one of player, marker"),
+        ("card_returned", {"player_certified": True, "marker_certified": True, "at": "noon"}, "at is noon"),
+        ("card_settled", {"ruling": "x", "how": "included"}, "ruling is 'x'; give a UUID"),
+        ("card_found_out", {"score": 100}, "100 is no score"),
+        ("tie_decided", {"method": "countback", "order": []}, "give play_off or lot"),
     ],
 )
 def test_what_no_such_entry_can_hold_is_refused(kind: str, content: dict[str, object], match: str) -> None:

@@ -23,10 +23,20 @@ class Player:
     Attributes:
         name: the player's name.
         handicap_index: a decimal as it is written; ``None``: not known.
+        club: the club the player belongs to; likewise.
+        sex: ``male`` or ``female``; likewise.
+        born: the year of birth; likewise.
+        tees: the tees of the entry; ``None``: those of the competition.
+        playing_handicap: as given; ``None``: it is worked out.
     """
 
     name: str
     handicap_index: str | None = None
+    club: str | None = None
+    sex: str | None = None
+    born: int | None = None
+    tees: str | None = None
+    playing_handicap: int | None = None
 
 
 @dataclass(frozen=True)
@@ -66,10 +76,12 @@ class OtherRound:
     Attributes:
         name: what it is called.
         played_on: its day.
+        starts: its groups, in their order, where they are known already.
     """
 
     name: str
     played_on: date
+    starts: Sequence[Start] = ()
 
 
 @dataclass(frozen=True)
@@ -163,11 +175,14 @@ def new_event(records: Records, club: str, given: Given) -> str:
                     event_id=event,
                     person_id=known[one.name],
                     handicap_index=one.handicap_index,
+                    tees=one.tees,
+                    playing_handicap=one.playing_handicap,
                 )
             )
         session.flush()
-        for number, start in enumerate(given.starts, start=1):
-            _group(session, round_, number, start, entrants)
+        for ident, starts in round_.items():
+            for number, start in enumerate(starts, start=1):
+                _group(session, ident, number, start, entrants)
     return event
 
 
@@ -188,10 +203,12 @@ def _people(session: Session, given: Given) -> dict[str, str]:
             said("Group {number} names {name}, who does not play.", number=number, name=name),
             did_you_mean(name, dict.fromkeys(players)),
         )
-        for number, start in enumerate(given.starts, start=1)
+        for starts in (given.starts, *(one.starts for one in given.other_rounds))
+        for number, start in enumerate(starts, start=1)
         for name in start.players
         if name not in players
     ]
+    entries = {one.name: one for one in given.players}
     found: dict[str, str] = {}
     for name in dict.fromkeys([*players, *(one.name for one in given.officials)]):
         wanted = select(tables.PersonalDetails.person_id).where(tables.PersonalDetails.name == name)
@@ -202,18 +219,24 @@ def _people(session: Session, given: Given) -> dict[str, str]:
         if not there:
             session.add(tables.Person(id=found[name], erased_at=None))
             session.flush()
-            session.add(tables.PersonalDetails(person_id=found[name], name=name, club=None))
+            own = entries.get(name, Player(name))
+            session.add(
+                tables.PersonalDetails(
+                    person_id=found[name], name=name, club=own.club, sex=own.sex, born=own.born
+                )
+            )
     if faults:
         raise InputError(*faults)
     session.flush()
     return found
 
 
-def _rounds(session: Session, event: str, given: Given) -> str:
-    """Make the rounds in the order of their days; return the one whose groups are given."""
-    own = (given.played_on or date.min, given.round_name, new_ident())
-    others = [(one.played_on, one.name, new_ident()) for one in given.other_rounds]
-    for number, (day, name, ident) in enumerate(sorted([own, *others]), start=1):
+def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[Start]]:
+    """Make the rounds in the order of their days; return the groups of each, by its identifier."""
+    own = (given.played_on or date.min, given.round_name, new_ident(), given.starts)
+    others = [(one.played_on, one.name, new_ident(), one.starts) for one in given.other_rounds]
+    in_order = sorted([own, *others], key=lambda one: one[:2])
+    for number, (day, name, ident, _) in enumerate(in_order, start=1):
         session.add(
             tables.Round(
                 id=ident,
@@ -226,7 +249,7 @@ def _rounds(session: Session, event: str, given: Given) -> str:
             )
         )
     session.flush()
-    return own[2]
+    return {ident: starts for _, _, ident, starts in in_order}
 
 
 def _group(session: Session, round_: str, number: int, start: Start, entrants: Mapping[str, str]) -> None:

@@ -98,7 +98,15 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
         played_on=found.played_on,
         course=course,
         players=[
-            Player(one.name, None if one.handicap_index is None else str(one.handicap_index))
+            Player(
+                one.name,
+                None if one.handicap_index is None else str(one.handicap_index),
+                one.club or None,
+                one.sex.value if one.sex else None,
+                one.born,
+                one.tees or None,
+                one.playing_handicap,
+            )
             for one in found.players
         ],
         officials=_officials(found),

@@ -109,6 +109,8 @@ class Entrant(Table):
         handicap_index: as entered, a decimal in its usual written form; ``None``: not known.
         side_id: the side the player belongs to, where players compete as sides.
         team_id: the team, where the player competes alone and for a team.
+        tees: the tees the player plays from; ``None``: those of the competition.
+        playing_handicap: as it was given; ``None``: it is worked out.
     """
 
     __tablename__ = "entrants"
@@ -120,6 +122,8 @@ class Entrant(Table):
     side_id: Mapped[Ident | None] = mapped_column(ForeignKey("sides.id"))
     team_id: Mapped[Ident | None] = mapped_column(ForeignKey("teams.id"))
     handicap_index: Mapped[Words | None]
+    tees: Mapped[Words | None]
+    playing_handicap: Mapped[int | None]
 
 
 class Group(Table):

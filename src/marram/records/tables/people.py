@@ -25,6 +25,8 @@ class PersonalDetails(Table):
     Attributes:
         name: as it stands on the starting sheet.
         club: the name of the club the person belongs to.
+        sex: ``male`` or ``female``, where it was told.
+        born: the year of birth, where it was told.
         revision: counts the changes, so that two people who change it at once are told.
     """
 
@@ -33,6 +35,8 @@ class PersonalDetails(Table):
     person_id: Mapped[Ident] = mapped_column(ForeignKey("people.id"), primary_key=True)
     name: Mapped[Words]
     club: Mapped[Words | None]
+    sex: Mapped[Words | None]
+    born: Mapped[int | None]
     revision: Mapped[int] = mapped_column()
 
     __mapper_args__ = {"version_id_col": revision}  # noqa: RUF012 - SQLAlchemy reads it so

@@ -40,6 +40,7 @@ class RulingContent:
         otherwise: whether it was ruled otherwise than computed; the reason is sealed beside the entry.
         instead: what was given instead, as far as it counts.
         rules: the Rules it rests on, by number.
+        finding: what of a card it rules on, by its name there; empty for a ruling given on the course.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -50,6 +51,7 @@ class RulingContent:
     otherwise: bool = field(default=False, metadata=give(said("true or false")))
     instead: Instead | None = field(default=None, metadata=give(said("an object, or leave it out")))
     rules: tuple[str, ...] = field(default=(), metadata=give(said("a list of numbers of Rules")))
+    finding: str = field(default="", metadata=give(WORDS))
 
 
 @dataclass(frozen=True)

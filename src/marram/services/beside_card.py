@@ -1,0 +1,62 @@
+"""The rulings that lie beside a card: those of the log that bear a penalty of the player, as they stand now."""
+
+from collections.abc import Iterable
+
+from marram.competition.cards.scorecard import Beside
+from marram.records.entry import Kept
+from marram.rules.penalty import OWN, PenaltyKind
+
+RULING = "ruling"
+_OWN = frozenset(one.value for one in OWN)
+_STROKES = frozenset({PenaltyKind.STROKES.value, PenaltyKind.GENERAL.value})
+
+
+def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
+    """Return the rulings with a penalty among entries of one player and round, the first given first.
+
+    One that is withdrawn or corrected is left out, and so is one that rules on the card itself: its penalty is worked
+    out of the card. Where it was ruled otherwise than computed, what was given counts. A ruling whose penalty is not known,
+    as where relief at a price was offered and nobody recorded what the player did, lies beside the card with no strokes.
+    """
+    known = list(entries)
+    gone = {one.corrects for one in known if one.kind in (RULING, "withdrawn")}
+    found = []
+    for one in known:
+        if one.kind != RULING or one.id in gone or one.content.get("finding"):
+            continue
+        strokes, under = _penalty(one)
+        if strokes or under or _not_known(one):
+            hole = one.told.get("hole")
+            found.append(Beside(one.id, hole, strokes, str(one.content.get("headline", "")), under))
+    return tuple(found)
+
+
+def _penalty(ruling: Kept) -> tuple[int, str]:
+    """Return the penalty strokes of a ruling, and the provision under which it disqualifies; empty where it does not.
+
+    Strokes are those the story comes to, with relief that was or must be taken at a price.
+    """
+    given = ruling.content.get("instead")
+    if given is not None:
+        rules = ruling.content.get("rules") or ("1.3c",)
+        return given.get("penalty_strokes") or 0, str(rules[0]) if given.get("disqualified") else ""
+    outcome = ruling.content.get("outcome") or {}
+    combined = outcome.get("combined") or {}
+    own = [one for one in combined.get("penalties") or () if one.get("who") in _OWN]
+    counted = outcome.get("count") or {}
+    strokes = counted.get("total")
+    if strokes is None:
+        strokes = sum(one.get("strokes", 0) for one in own if one.get("kind") in _STROKES)
+    out = next((one for one in own if one.get("kind") == PenaltyKind.DISQUALIFICATION.value), None)
+    return strokes, "" if out is None else str(out.get("citation", ""))
+
+
+def _not_known(ruling: Kept) -> bool:
+    """Whether a ruling may bear a penalty that the entry does not tell."""
+    if ruling.content.get("instead") is not None:
+        return False
+    if ruling.content.get("otherwise"):
+        return True
+    acts = (ruling.content.get("case") or {}).get("incidents") or ()
+    relief = ((ruling.content.get("outcome") or {}).get("combined") or {}).get("relief") or ()
+    return not any(one.get("option") for one in acts) and any(one.get("penalty") for one in relief)
