@@ -10,7 +10,7 @@ from shapely import hausdorff_distance
 from shapely.geometry import shape
 
 from marram.course.model import Course
-from marram.desk.shell.assets import SETS, asset, source
+from marram.desk.shell.assets import SETS, asset, made, source
 from marram.desk.shell.joined_modules import joined
 from marram.desk.shell.map_parts import FAR, MapParts
 from tests.desk.asking import TestClient
@@ -79,6 +79,27 @@ def test_every_part_of_the_map_shows_every_feature(phone: TestClient) -> None:
         found = phone.get(f"/api/course/0/{part}").json()["features"]
         assert [(one["properties"], one["geometry"]["type"]) for one in found] == told, part
     assert phone.get("/api/course/0/hole-99").status_code == 400
+
+
+def test_outlines_run_one_way_so_that_those_of_a_kind_can_be_one_path(phone: TestClient) -> None:
+    """Outlines run counterclockwise and the holes in them clockwise, or areas that overlap would leave a hole (RFC 7946, 3.1.6)."""
+    for part in ("overview", "hole-9", "whole"):
+        for one in phone.get(f"/api/course/0/{part}").json()["features"]:
+            ground = shape(one["geometry"])
+            for polygon in (
+                each for each in getattr(ground, "geoms", [ground]) if each.geom_type == "Polygon"
+            ):
+                assert polygon.exterior.is_ccw, one["properties"]
+                assert not any(ring.is_ccw for ring in polygon.interiors), one["properties"]
+
+
+def test_what_keeps_the_desk_on_a_phone_waits_for_the_map() -> None:
+    """The script of every page holds no service worker and no store of waiting entries; it fetches them afterwards."""
+    script = made("shell/desk.js") or ""
+
+    assert 'import("../offline/here.js")' in script
+    assert "serviceWorker" not in script
+    assert "indexedDB" not in script
 
 
 def test_the_overview_is_true_to_what_the_eye_sees(course: Course) -> None:

@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from shapely import to_geojson
+from shapely import orient_polygons, to_geojson
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.as_read import as_read
@@ -62,8 +62,11 @@ def collection(course: Course, features: list[dict[str, Any]]) -> dict[str, Any]
 
 
 def in_degrees(course: Course, geometry: BaseGeometry, places: int = 8) -> dict[str, Any]:
-    """Return a geometry in metres as a GeoJSON geometry in degrees, rounded to decimal places."""
-    placed: dict[str, Any] = json.loads(to_geojson(course.plane.outward(geometry)))
+    """Return a geometry in metres as a GeoJSON geometry in degrees, rounded to decimal places.
+
+    Outlines run counterclockwise, holes in them clockwise (RFC 7946, 3.1.6).
+    """
+    placed: dict[str, Any] = json.loads(to_geojson(orient_polygons(course.plane.outward(geometry))))
     placed["coordinates"] = rounded(placed["coordinates"], places)
     return placed
 

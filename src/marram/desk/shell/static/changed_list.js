@@ -13,17 +13,21 @@ const list = () => document.getElementById("incidents");
 const entries = () => [...document.querySelectorAll("#incidents a[href]")];
 const leads = (link) => link.pathname + link.search.replace(/&said=[^&]*/, "");
 
+const typing = () => document.activeElement?.id === "q";
+
 export function watchList() {
-  now = standing();
-  links = now.map((one) => one.to).join(" ");
+  links = entries().map(leads).join(" ");
+  document.addEventListener("focusin", () => (now = typing() ? standing() : []));
+  if (typing()) now = standing();
   new MutationObserver(() => {
     const found = entries().map(leads).join(" ");
     if (found === links) return;
     links = found;
+    changed = typing() ? Date.now() : 0;
+    if (!changed) return; // nothing is measured that nobody asks for: it would draw the page before its time
     before = now;
     now = standing();
-    changed = document.getElementById("q") === document.activeElement ? Date.now() : 0;
-    if (changed) showNew();
+    showNew();
   }).observe(document.body, { childList: true, subtree: true });
   for (const up of ["pointerup", "pointercancel"]) {
     document.addEventListener(up, () => setTimeout(() => (pressed = false)), true);

@@ -1,7 +1,6 @@
 // The page around the map: focus after a step, drafts of typed numbers, and the start of the map.
 
 import { startMap } from "./map.js";
-import "/static/offline/here.js";
 import "./sharing.js";
 import { guardTaps } from "./taps.js";
 import { wholeScreen } from "./whole_screen.js";
@@ -10,9 +9,11 @@ guardTaps();
 wholeScreen();
 const map = document.getElementById("map") ? startMap() : null;
 
+const PATIENCE = 10_000; // ms that what a page needs later waits for its map
+
 function arrived() {
-  map?.sync();
   keepDrafts();
+  return map?.sync();
 }
 
 document.body.addEventListener("htmx:afterSettle", (event) => {
@@ -53,4 +54,9 @@ function keepDrafts() {
   }
 }
 
-arrived();
+// What keeps the desk on this phone, and sends what waits on it, comes when the map has all it needs.
+Promise.race([arrived(), new Promise((resolve) => setTimeout(resolve, PATIENCE))]).finally(() => {
+  const start = () => import("../offline/here.js");
+  if (window.requestIdleCallback) window.requestIdleCallback(start, { timeout: PATIENCE });
+  else start();
+});

@@ -1,5 +1,6 @@
 // The key of the map: what is drawn in the part that is shown, each with its own pattern and outline, and nothing else.
 
+import { inView } from "./outlines.js";
 import { text } from "./words.js";
 
 const L = window.L;
@@ -45,14 +46,8 @@ export class Legend {
 
   // The kinds of ground that have anything in view, in drawing order.
   present() {
-    const frame = this.map.getContainer().getBoundingClientRect();
     const kinds = new Set();
-    for (const path of this.map.getContainer().querySelectorAll("path.ground")) {
-      const kind = [...path.classList].find((one) => one.startsWith("k-"))?.slice(2);
-      if (!kind || kinds.has(kind) || !path.getAttribute("d") || path.getAttribute("d") === "M0 0") continue;
-      const box = path.getBoundingClientRect();
-      if (box.right > frame.left && box.left < frame.right && box.bottom > frame.top && box.top < frame.bottom) kinds.add(kind);
-    }
+    this.map.eachLayer((layer) => layer.kind && !kinds.has(layer.kind) && inView(this.map, layer) && kinds.add(layer.kind));
     return [...kinds];
   }
 }
