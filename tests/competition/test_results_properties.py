@@ -216,7 +216,10 @@ def test_a_card_half_played_is_told_with_what_is_left(
 
 
 def test_no_score_in_stroke_play_leaves_the_round_incomplete() -> None:
-    """A hole without a score in stroke play gives no total that could win."""
+    """A hole without a score in stroke play gives no total that could win, and a complete card with one is out."""
     gross = [NO_SCORE, *[hole.par for hole in COURSE[1:]]]
     board = LeaderBoard(Terms(Scoring()), [card("a", gross), card("b", [6] * 18)])
-    assert not board.final
+    assert board.final
+    assert [(one.side, one.place) for one in board.places] == [("b", 1), ("a", None)]
+    on_course = LeaderBoard(Terms(Scoring()), [card("a", [*gross[:17], None]), card("b", [6] * 18)])
+    assert not on_course.final

@@ -9,7 +9,7 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.errors import BadHandicap
 from marram.handicap.allowances import Allowance, Format, allowance
 from marram.handicap.checking import Checking
-from marram.handicap.course_handicaps import CourseHandicap, Formula, course_handicap
+from marram.handicap.course_handicaps import CourseHandicap, Formula, HalfIndex, course_handicap
 from marram.handicap.differential import combine_nines, nine_hole_differential, score_differential
 from marram.handicap.editions import Edition
 from marram.handicap.index import handicap_index
@@ -89,12 +89,17 @@ def chosen(kind: type[Choice], option: str, given: str) -> Choice:
     raise BadHandicap(text("handicap.choice_unknown", option=option, given=repr(given), choices=choices))
 
 
-def tell_course_handicap(index: str, tee: GivenTee, formula: str, as_json: bool) -> None:
+def tell_course_handicap(index: str, tee: GivenTee, formula: str, half_index: str, as_json: bool) -> None:
     """Print a Course Handicap, rounded and not, with its steps."""
     checking = Checking()
     rated, exact = tee.read(checking), checking.index(index)
     checking.done()
-    found = course_handicap(exact, rated, formula=chosen(Formula, "--formula", formula))
+    found = course_handicap(
+        exact,
+        rated,
+        formula=chosen(Formula, "--formula", formula),
+        half=chosen(HalfIndex, "--half-index", half_index),
+    )
     if as_json:
         _json(
             "handicap course",

@@ -31,12 +31,18 @@ def handicap_course(
     formula: Annotated[
         str, typer.Option(help="with_rating (the text), or slope_only (a national option until 2024).")
     ] = "with_rating",
+    half_index: Annotated[
+        str,
+        typer.Option(
+            help="Half of the index, for nine holes: exact (the text), or to_a_tenth (guidance of the USGA)."
+        ),
+    ] = "exact",
     json: Json = False,
 ) -> None:
     """Work out a Course Handicap (Rule 6.1)."""
     from marram.cli.handicap import GivenTee, tell_course_handicap
 
-    tell_course_handicap(index, GivenTee(slope, course_rating, par, holes), formula, json)
+    tell_course_handicap(index, GivenTee(slope, course_rating, par, holes), formula, half_index, json)
 
 
 @handicap_app.command("playing")

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
-from marram.handicap.arithmetic import HALF, to_whole
+from marram.handicap.arithmetic import HALF, to_tenth, to_whole
 from marram.handicap.checking import Checking
 from marram.handicap.rated_tee import STANDARD_SLOPE, RatedTee
 from marram.handicap.worked import Step, step
@@ -17,6 +17,15 @@ class Formula(Enum):
     """Index × Slope Rating ÷ 113 + (Course Rating − par): the text of Rule 6.1a, in both editions."""
     SLOPE_ONLY = "slope_only"
     """Index × Slope Rating ÷ 113: an option that several associations took until 2024 (a club's published table)."""
+
+
+class HalfIndex(Enum):
+    """How half a Handicap Index goes into the Course Handicap of nine holes."""
+
+    EXACT = "exact"
+    """As it is: by the text of Rule 6.1b rounding is the last step, to a whole number."""
+    TO_A_TENTH = "to_a_tenth"
+    """Rounded to a tenth first: the USGA's Local Guidance to Rule 6, with 8.7 ÷ 2 = 4.4 for an example."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +59,11 @@ class CourseHandicap:
 
 
 def course_handicap(
-    handicap_index: object, tee: RatedTee, *, formula: Formula = Formula.WITH_RATING
+    handicap_index: object,
+    tee: RatedTee,
+    *,
+    formula: Formula = Formula.WITH_RATING,
+    half: HalfIndex = HalfIndex.EXACT,
 ) -> CourseHandicap:
     """Return the Course Handicap of a player on a set of tees (Rule 6.1a; nine holes: Rule 6.1b).
 
@@ -58,6 +71,7 @@ def course_handicap(
         handicap_index: ``"14.3"``, ``"+1.4"``, or an exact number with plus handicaps negative.
         tee: the ratings of the holes to be played.
         formula: the governing text, or the national option of before 2024.
+        half: for nine holes, the governing text, or the guidance of one association.
 
     Raises:
         BadHandicap: the index cannot be used.
@@ -71,6 +85,9 @@ def course_handicap(
     if tee.holes == 9:
         part = index * HALF
         steps.append(step("half_index", citation, part, index=index))
+        if half is HalfIndex.TO_A_TENTH:
+            exact, part = part, to_tenth(part)
+            steps.append(step("half_rounded", citation, part, value=exact))
     sloped = part * Fraction(tee.slope, STANDARD_SLOPE)
     steps.append(step("sloped", citation, sloped, index=part, slope=tee.slope))
     value = sloped

@@ -60,6 +60,26 @@ def side_handicap(
     Raises:
         BadHandicap: there are more or fewer partners than shares.
     """
+    steps, total = _shared(courses, share, basis)
+    return worked(
+        *steps,
+        step("side_sum", "C", total),
+        step("side_rounded", "6.2a", to_whole(total), value=total),
+    )
+
+
+def side_sum(
+    courses: Sequence[CourseHandicap], share: Allowance, *, basis: Basis = Basis.UNROUNDED
+) -> Fraction:
+    """Return the sum of the shares of a side before it is rounded, for what is still to be added to it.
+
+    Raises:
+        BadHandicap: there are more or fewer partners than shares.
+    """
+    return _shared(courses, share, basis)[1]
+
+
+def _shared(courses: Sequence[CourseHandicap], share: Allowance, basis: Basis) -> tuple[list[Step], Fraction]:
     checking = Checking()
     _check(checking, share)
     if len(courses) != len(share.shares):
@@ -78,11 +98,7 @@ def side_handicap(
         part = value * share.of(place)
         total += part
         steps.append(step("share", "C", part, value=value, share=share.shares[place]))
-    return worked(
-        *steps,
-        step("side_sum", "C", total),
-        step("side_rounded", "6.2a", to_whole(total), value=total),
-    )
+    return steps, total
 
 
 def _check(checking: Checking, share: Allowance) -> None:

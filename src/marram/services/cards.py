@@ -128,6 +128,9 @@ class BesideGiven:
     strokes: int = field(default=0, metadata=give(said("a whole number of penalty strokes")))
     words: str = field(default="", metadata=give(WORDS))
     disqualified_under: str = field(default="", metadata=give(WORDS))
+    deducted: int = field(
+        default=0, metadata=give(said("a whole number of points or holes taken off the total, until 2022"))
+    )
 
 
 @dataclass(frozen=True)
@@ -193,7 +196,8 @@ def rule_card(source: Path | Mapping[str, Any]) -> CardRuled:
         {} if file.handicap is None else {file.side: strokes_of(file.handicap, holes)},
     )
     beside = [
-        Beside(one.ruling, one.hole, one.strokes, one.words, one.disqualified_under) for one in file.beside
+        Beside(one.ruling, one.hole, one.strokes, one.words, one.disqualified_under, one.deducted)
+        for one in file.beside
     ]
     return CardRuled(card, card_outcome(card, under, beside, file.answers))
 

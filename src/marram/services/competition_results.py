@@ -3,14 +3,14 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, ClassVar, Literal
+from typing import Any, ClassVar
 
 from marram.competition.conditions.choices import Score, Target, TieMethod
 from marram.competition.conditions.event_file import WORDS, Division, Entrant, EventFile, Ties
-from marram.competition.conditions.handicaps import handicap_of
+from marram.competition.conditions.handicaps import competes_alone
 from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.board import LeaderBoard
-from marram.competition.results.card import Hole, Out, OutKind, RoundCard, Row
+from marram.competition.results.card import Hole, Out, OutKind, RoundCard
 from marram.competition.results.scoring import Scoring
 from marram.competition.results.teams import TeamPlace, team_results
 from marram.competition.results.terms import Terms
@@ -18,10 +18,7 @@ from marram.errors import InputError, shown
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import joined, said
 from marram.schema import STRICT, give, read_into, read_json
-
-_SCORES = said('a list with a number of strokes, "-" or null for each hole')
-_STROKES = said("a list with the handicap strokes of each hole")
-_WHOLE = said("a whole number")
+from marram.services.card_given import CardGiven, card_of
 
 
 @dataclass(frozen=True)
@@ -33,33 +30,6 @@ class HoleGiven:
     number: int = field(metadata=give(said("the number of a hole")))
     par: int = field(metadata=give(said("its par")))
     stroke_index: int | None = field(default=None, metadata=give(said("its stroke index")))
-
-
-@dataclass(frozen=True)
-class BallGiven:
-    """The scores of one partner, as a file gives them."""
-
-    __pydantic_config__: ClassVar = STRICT
-
-    player: str = field(metadata=give(WORDS))
-    gross: tuple[int | Literal["-"] | None, ...] = field(metadata=give(_SCORES))
-    strokes: tuple[int, ...] = field(default=(), metadata=give(_STROKES))
-
-
-@dataclass(frozen=True)
-class CardGiven:
-    """A card, as a file gives it: ``gross`` of one ball, or ``balls`` of partners."""
-
-    __pydantic_config__: ClassVar = STRICT
-
-    side: str = field(metadata=give(WORDS))
-    round: int = field(default=1, metadata=give(said("the number of a round")))
-    gross: tuple[int | Literal["-"] | None, ...] = field(default=(), metadata=give(_SCORES))
-    handicap: int | None = field(default=None, metadata=give(_WHOLE))
-    strokes: tuple[int, ...] = field(default=(), metadata=give(_STROKES))
-    balls: tuple[BallGiven, ...] = field(
-        default=(), metadata=give(said('a list of objects with "player" and "gross"'))
-    )
 
 
 @dataclass(frozen=True)
@@ -183,7 +153,7 @@ def results(
     given, gone = list(cards), list(out)
     scores = found.scores or (Score.GROSS,)
     by = found.cut.score if found.cut and found.cut.score else scores[0]
-    sides = [one.name for one in found.players] if found.sides in (None, Sides.INDIVIDUAL) else []
+    sides = [one.name for one in found.players] if competes_alone(found) else []
     first = LeaderBoard(terms_of(found, by, rounds, decided or {}, made_cut), given, sides=sides, out=gone)
     on = first.through
     answers: list[Result] = []
@@ -250,9 +220,9 @@ def read_results(source: Path | Mapping[str, Any]) -> tuple[EventFile, tuple[Res
     if file is None or event is None or faults:
         raise InputError(*faults)
     holes = tuple(Hole(one.number, one.par, one.stroke_index) for one in file.course)
-    cards = [_card(event, one, holes, faults) for one in file.cards]
+    cards = [card_of(event, one, holes, faults) for one in file.cards]
     names = {one.name for one in event.players}
-    if event.sides in (None, Sides.INDIVIDUAL) and names:
+    if competes_alone(event) and names:
         faults += [
             joined(": ", where, said("{side} is not among the players; correct the name.", side=shown(side)))
             for side in (*(one.side for one in file.cards), *(one.side for one in file.out))
@@ -277,33 +247,6 @@ def read_results(source: Path | Mapping[str, Any]) -> tuple[EventFile, tuple[Res
         teams=file.teams,
         played_in=days[0].year if days else None,
     )
-
-
-def _card(found: EventFile, given: CardGiven, holes: tuple[Hole, ...], faults: list[str]) -> RoundCard | None:
-    if bool(given.gross) == bool(given.balls):
-        faults.append(
-            said(
-                "the card of {side}: give gross, or balls of partners, and not both.", side=shown(given.side)
-            )
-        )
-        return None
-    if given.balls:
-        rows = tuple(Row(one.player, one.gross, one.strokes) for one in given.balls)
-        return RoundCard(given.side, given.round, holes, rows)
-    handicap, strokes = given.handicap, given.strokes
-    if handicap is None and not strokes and Score.NET in found.scores:
-        entrant = next((one for one in found.players if one.name == given.side), None)
-        if entrant is not None:
-            has = handicap_of(found, entrant, holes)
-            handicap, strokes = has.playing, has.strokes
-            if handicap is None and has.why_not is not None:
-                faults.append(has.why_not)
-    if strokes and handicap is None:
-        handicap = sum(strokes)
-    if handicap is not None and not strokes:
-        indexes = Entrant(given.side, playing_handicap=handicap)
-        strokes = handicap_of(found, indexes, holes).strokes
-    return RoundCard(given.side, given.round, holes, (Row(given.side, given.gross, strokes),), handicap or 0)
 
 
 def told(results_: Sequence[Result]) -> Iterator[dict[str, Any]]:

@@ -12,7 +12,7 @@ from marram.competition.results.card import NO_SCORE, HoleScore
 from marram.competition.results.scoring import Scoring, hole_value
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, FormOfPlay, Sides
-from marram.rules.facts.scorecard import CardFault, HandicapShown
+from marram.rules.facts.scorecard import CardFault, HandicapShown, WhyTooLow
 from marram.rules.facts.scorecard import HoleScore as Returned
 from marram.rules.result import Result
 
@@ -28,7 +28,8 @@ class RuledUnder:
         local_rules: the codes in force; ``None``: not known, and asked where it matters.
         scorings: how scores count, gross and net, as far as both do.
         closed: whether the competition has closed; ``None``: not known.
-        handicap: the handicap that applies; ``None``: only gross scores count.
+        handicap: the Playing Handicap that applies; ``None``: only gross scores count. What the card shows is entered as
+            the Playing Handicap that follows from it, whichever handicap had to be shown.
         strokes: for each ball the handicap strokes of each hole by its number.
     """
 
@@ -167,6 +168,11 @@ def _returned(card: Scorecard, ball: str, hole: int) -> HoleScore:
 def _wrong(
     card: Scorecard, under: RuledUnder, beside: Sequence[Beside], at: tuple[str, int], returned: int
 ) -> Iterator[_Told]:
+    """Yield a score that is not the actual one.
+
+    With the card returned a hole not completed can no longer be put right (Rule 3.3c). Where each hole is scored alone
+    the card may then show only no score or one that counts no better (Rules 21.1b(2) to 21.3b(2)): any other is too low.
+    """
     ball, hole = at
     left_out = sum(
         one.strokes
@@ -176,11 +182,13 @@ def _wrong(
     actual = card.found_out.get(at, returned + left_out if left_out else None)
     if actual is None or actual == returned:
         return
-    if actual == NO_SCORE:
-        yield _Told("did_not_hole_out", {}, hole, ball, returned, actual)
+    if actual == NO_SCORE and under.form is FormOfPlay.STROKE_PLAY:
+        yield _Told("did_not_hole_out", {"next_hole_started": True}, hole, ball, returned, actual)
         return
-    lower = isinstance(actual, int) and returned < actual
+    lower = actual == NO_SCORE or (isinstance(actual, int) and returned < actual)
     facts: dict[str, Any] = {"returned_score": Returned.LOWER if lower else Returned.HIGHER}
+    if actual == NO_SCORE:
+        facts["why_too_low"] = WhyTooLow.OTHER
     if lower and under.form is not FormOfPlay.STROKE_PLAY:
         facts["hole_result_affected"] = _affected(card, under, at, (returned, actual))
     if lower and under.closed is not None:

@@ -1,15 +1,16 @@
 """What becomes of a card: what is still to be done before its return, or what the Rules make of it after."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from marram.competition.cards.acts import By, SettledAs
 from marram.competition.cards.findings import Finding, RuledUnder, findings
-from marram.competition.cards.scorecard import Beside, Scorecard
+from marram.competition.cards.scorecard import Beside, Difference, Scorecard
 from marram.competition.conditions.choices import Score
 from marram.competition.results.card import NO_SCORE, HoleScore, Out, OutKind, RoundCard, Row
-from marram.rules.penalty import OWN, PenaltyKind
+from marram.handicap.strokes import strokes_by_hole
+from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement, Ruling
 from marram.said import Said, said
@@ -63,6 +64,7 @@ def card_outcome(
     found = findings(card, under, beside, answers)
     added: dict[tuple[str, int], int] = {}
     out: Out | None = None
+    deducted = 0
     for one in found:
         if not isinstance(one.result, Ruling):
             continue
@@ -73,7 +75,10 @@ def card_outcome(
             added[at] = added.get(at, 0) + strokes
     for ruling in beside:
         how = card.settled.get(ruling.ruling)
-        if ruling.disqualified_under and how in (SettledAs.INCLUDED, SettledAs.NOT_INCLUDED):
+        if how not in (SettledAs.INCLUDED, SettledAs.NOT_INCLUDED):
+            continue
+        deducted += ruling.deducted
+        if ruling.disqualified_under:
             out = Out(card.side, OutKind.DISQUALIFIED, ruling.disqualified_under, round=card.round)
     if card.ended is not None:
         out = Out(card.side, card.ended.kind, card.ended.citation, round=card.round)
@@ -83,14 +88,16 @@ def card_outcome(
         tuple(one for one in found if isinstance(one.result, NeedFacts)),
         tuple(one for one in found if isinstance(one.result, Judgement)),
         out,
-        round_card(card, under, added),
+        replace(round_card(card, _as_shown(card, under, found), added), deducted=deducted),
         added,
     )
 
 
 def _to_do(card: Scorecard, beside: Sequence[Beside]) -> Iterator[Said]:
     for difference in card.differences():
-        if card.returned is None:
+        if card.returned is not None:
+            yield from _certified_too_low(card, difference)
+        else:
             yield said(
                 "Hole {hole}: the player has {player}, the marker {marker}. Ask both.",
                 hole=difference.hole,
@@ -118,6 +125,39 @@ def _to_do(card: Scorecard, beside: Sequence[Beside]) -> Iterator[Said]:
         yield said("The card has not been returned.")
 
 
+def _certified_too_low(card: Scorecard, difference: Difference) -> Iterator[Said]:
+    """Yield that a returned score below the player's own figure is to be looked into, unless that has been done."""
+    mine, returned = difference.player, difference.marker
+    below = isinstance(returned, int) and (mine == NO_SCORE or (isinstance(mine, int) and returned < mine))
+    if below and (difference.ball, difference.hole) not in card.found_out:
+        yield said(
+            "Hole {hole}: the returned card has {marker}, and the player had noted {player}. "
+            "Find out the actual score (Rule 3.3b(3)).",
+            hole=difference.hole,
+            marker=returned,
+            player=mine,
+        )
+
+
+def _as_shown(card: Scorecard, under: RuledUnder, found: Sequence[Finding]) -> RuledUnder:
+    """Return what a card is ruled under, with the lower handicap that it shows where that one stands.
+
+    Rule 3.3b(4) until 2022, since then Model Local Rule L-2: the net score is worked out with the lower handicap.
+    """
+    stands = any(
+        isinstance(one.result, Ruling) and "lower_handicap_stands" in one.result.notes for one in found
+    )
+    shown = card.handicap_shown.handicap if card.handicap_shown else None
+    if not stands or shown is None or len(card.balls) > 1:
+        return under
+    indexes = [one.stroke_index for one in card.holes if one.stroke_index is not None]
+    if len(indexes) != len(card.holes) or len(indexes) not in (9, 18):
+        return replace(under, handicap=shown, strokes={})
+    on_holes = strokes_by_hole(shown, indexes)
+    numbers = (one.number for one in card.holes)
+    return replace(under, handicap=shown, strokes={card.balls[0]: dict(zip(numbers, on_holes, strict=True))})
+
+
 def _out(card: Scorecard, ruling: Ruling) -> Out | None:
     """Return how a ruling puts the side out; ``None`` where it does not."""
     for one in ruling.penalties:
@@ -138,7 +178,9 @@ def _strokes(card: Scorecard, finding: Finding, ruling: Ruling) -> Iterator[tupl
         yield (finding.ball, hole), actual - returned
     if "last_hole_gets_penalty" in ruling.notes:
         strokes = sum(one.strokes for one in ruling.penalties if one.kind is not PenaltyKind.DISQUALIFICATION)
-        yield (card.balls[0], card.last_hole), strokes
+        each = any(one.who in (Who.EACH_PARTNER, Who.SIDE) for one in ruling.penalties)
+        for ball in card.balls if each else card.balls[:1]:
+            yield (ball, card.last_hole), strokes
 
 
 def round_card(card: Scorecard, under: RuledUnder, added: Mapping[tuple[str, int], int]) -> RoundCard:

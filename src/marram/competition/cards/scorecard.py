@@ -33,6 +33,7 @@ class Beside:
         strokes: the penalty strokes; 0 for a penalty that is none of strokes.
         words: the ruling in one line.
         disqualified_under: the provision under which it disqualifies; empty where it does not.
+        deducted: points or holes to be taken off the total of the round (Rules 21.1c and 21.3c until 2022).
     """
 
     ruling: str
@@ -40,6 +41,7 @@ class Beside:
     strokes: int
     words: str = ""
     disqualified_under: str = ""
+    deducted: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,25 +1,39 @@
-"""The handicap that each player has in the competition: from index, tees and allowance, or as it was given."""
+"""The handicap that each player or side has in the competition: from index, tees and allowance, or as it was given."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from marram.competition.conditions.choices import Variation
 from marram.competition.conditions.event_file import Entrant, EventFile, Rating
 from marram.competition.results.card import Hole
-from marram.handicap.allowances import Allowance
-from marram.handicap.course_handicaps import course_handicap
-from marram.handicap.playing_handicaps import playing_handicap
+from marram.errors import InputError
+from marram.handicap.allowances import Allowance, Format, allowance
+from marram.handicap.arithmetic import to_whole
+from marram.handicap.course_handicaps import CourseHandicap, course_handicap
+from marram.handicap.editions import LATEST, Edition, edition_on
+from marram.handicap.playing_handicaps import playing_handicap, side_sum
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.strokes import strokes_by_hole
+from marram.handicap.tees_apart import strokes_for_par
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import Said, said
 
 EVERYBODY = 100
 """Per cent: the allowance where nothing else is set."""
 
+_FORMAT = {
+    FormOfPlay.STABLEFORD: Format.STABLEFORD,
+    FormOfPlay.PAR_BOGEY: Format.PAR_BOGEY,
+    FormOfPlay.MAXIMUM_SCORE: Format.MAXIMUM_SCORE,
+    FormOfPlay.MATCH_PLAY: Format.MATCH_PLAY,
+}
+_SCRAMBLE = {2: Format.SCRAMBLE_2, 3: Format.SCRAMBLE_3, 4: Format.SCRAMBLE_4}
+
 
 @dataclass(frozen=True, slots=True)
 class Has:
-    """A player's handicap in the competition.
+    """A handicap in the competition.
 
     Attributes:
         playing: the Playing Handicap; ``None`` where it cannot be worked out.
@@ -35,6 +49,10 @@ class Has:
 def handicap_of(found: EventFile, entrant: Entrant, holes: Sequence[Hole]) -> Has:
     """Return a player's Playing Handicap and strokes by hole.
 
+    Where players compete from tees of different par, and results are told in strokes, those of the higher par receive the
+    difference on top of the Playing Handicap (Rule 6.2b of the Rules of Handicapping). A Playing Handicap that was given is
+    taken as it is.
+
     Args:
         found: the conditions, with the ratings of the tees.
         entrant: the player.
@@ -42,19 +60,68 @@ def handicap_of(found: EventFile, entrant: Entrant, holes: Sequence[Hole]) -> Ha
     """
     if entrant.playing_handicap is not None:
         return _has(entrant.playing_handicap, holes)
-    if entrant.handicap_index is None:
-        return Has(None, (), said("{name} has no handicap_index.", name=entrant.name))
-    rating = rating_for(found, entrant)
-    if rating is None:
-        return Has(
-            None, (), said("No rating is given of the tees that {name} plays from.", name=entrant.name)
-        )
-    tee = RatedTee.read(rating.course_rating, rating.slope, rating.par, 9 if len(holes) <= 9 else 18)
+    course = _course_handicap(found, entrant, holes)
+    if not isinstance(course, CourseHandicap):
+        return Has(None, (), course)
     share = Fraction(found.allowance if found.allowance is not None else EVERYBODY)
     if share.denominator != 1:
         return Has(None, (), said("allowance is {given}; give whole per cent.", given=found.allowance))
-    course = course_handicap(entrant.handicap_index, tee)
-    return _has(int(playing_handicap(course, Allowance((int(share),))).value), holes)
+    playing = playing_handicap(course, Allowance((int(share),))).whole
+    return _has(playing + _for_par(found, course, holes), holes)
+
+
+def side_handicap_of(found: EventFile, partners: Sequence[Entrant], holes: Sequence[Hole]) -> Has:
+    """Return the one Playing Handicap of partners who share a ball, and its strokes by hole.
+
+    The shares are those of Appendix C for the variation: greensomes, Chapman and the like 60 and 40, a scramble by its size. In
+    Foursomes the allowance of the conditions is taken of the partners' handicaps together, 50 where none is set. For tees
+    of different par half of what both partners would receive is added (guidance of the unions of Great Britain and
+    Ireland on mixed foursomes), and the sum is rounded once (our own reading).
+
+    Args:
+        found: the conditions, with the ratings of the tees.
+        partners: the partners, in any order.
+        holes: the holes that are played.
+    """
+    courses: list[CourseHandicap] = []
+    for one in partners:
+        course = _course_handicap(found, one, holes)
+        if not isinstance(course, CourseHandicap):
+            return Has(None, (), course)
+        courses.append(course)
+    try:
+        total = side_sum(courses, _shares(found, len(partners), _edition(found)))
+    except InputError as error:
+        return Has(None, (), said("{fault}", fault=" ".join(error.faults)))
+    apart = Fraction(sum(_for_par(found, one, holes) for one in courses), len(courses))
+    return _has(to_whole(total + apart), holes)
+
+
+def _edition(found: EventFile) -> Edition:
+    day = next(iter(found.days()), None)
+    return LATEST if day is None else edition_on(day)
+
+
+def _shares(found: EventFile, size: int, edition: Edition) -> Allowance:
+    if found.variation is Variation.SCRAMBLE:
+        return allowance(_SCRAMBLE.get(size, Format.SCRAMBLE_4), edition=edition)
+    if found.variation is Variation.PINEHURST:
+        return allowance(Format.CHAPMAN, edition=edition)
+    if found.variation is not None:
+        return allowance(Format.GREENSOMES, edition=edition)
+    if found.allowance is None:
+        return allowance(Format.FOURSOMES, edition=edition)
+    return Allowance((int(found.allowance), int(found.allowance)))
+
+
+def shares_ball(found: EventFile) -> bool:
+    """Return whether partners share a ball, so that a side has one handicap and one score on a hole."""
+    return found.sides is Sides.FOURSOMES or found.variation is not None
+
+
+def competes_alone(found: EventFile) -> bool:
+    """Return whether every player competes alone, as far as the conditions say."""
+    return found.sides in (None, Sides.INDIVIDUAL) and found.variation is None
 
 
 def rating_for(found: EventFile, entrant: Entrant) -> Rating | None:
@@ -64,6 +131,30 @@ def rating_for(found: EventFile, entrant: Entrant) -> Rating | None:
         one for one in found.ratings if (not tees or one.tees == tees) and one.sex in (None, entrant.sex)
     ]
     return fitting[0] if len({(one.tees, one.sex) for one in fitting}) == 1 else None
+
+
+def _course_handicap(found: EventFile, entrant: Entrant, holes: Sequence[Hole]) -> CourseHandicap | Said:
+    """Return a player's Course Handicap, or what is missing for it."""
+    if entrant.handicap_index is None:
+        return said("{name} has no handicap_index.", name=entrant.name)
+    rating = rating_for(found, entrant)
+    if rating is None:
+        return said("No rating is given of the tees that {name} plays from.", name=entrant.name)
+    return course_handicap(entrant.handicap_index, _tee(rating, holes))
+
+
+def _tee(rating: Rating, holes: Sequence[Hole]) -> RatedTee:
+    return RatedTee.read(rating.course_rating, rating.slope, rating.par, 9 if len(holes) <= 9 else 18)
+
+
+def _for_par(found: EventFile, course: CourseHandicap, holes: Sequence[Hole]) -> int:
+    """Return what a player receives for the par of the tees, of all that are played from in this competition."""
+    kinds = {(one.tees, one.sex): one for one in found.players}.values()
+    played = [_tee(one, holes) for one in (rating_for(found, kind) for kind in kinds) if one is not None]
+    assert course.tee is not None
+    tees = (course.tee, *(one for one in played if one.holes == course.tee.holes))
+    form = _FORMAT.get(found.form_of_play or FormOfPlay.STROKE_PLAY, Format.STROKE_PLAY)
+    return strokes_for_par(tees, form)[0].whole
 
 
 def _has(playing: int, holes: Sequence[Hole]) -> Has:

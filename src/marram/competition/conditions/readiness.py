@@ -7,6 +7,7 @@ from enum import Enum
 
 from marram.competition.conditions.choices import Score, TieMethod
 from marram.competition.conditions.event_file import EventFile
+from marram.competition.conditions.handicaps import rating_for
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import Said, counted, said
 
@@ -177,7 +178,9 @@ def _players(found: EventFile) -> Iterator[Standing]:
     if not found.players:
         yield Standing(About.PLAYERS, said("Nobody has entered."), said("Add the entries."))
     if Score.NET in found.scores:
-        without = [one.name for one in found.players if one.handicap_index is None]
+        without = [
+            one.name for one in found.players if one.handicap_index is None and one.playing_handicap is None
+        ]
         if without:
             yield Standing(
                 About.PLAYERS,
@@ -188,6 +191,21 @@ def _players(found: EventFile) -> Iterator[Standing]:
                     names=_listed(without),
                 ),
                 said("Give each a handicap_index, or strike the entry."),
+            )
+        unrated = [
+            one.name
+            for one in found.players
+            if one.handicap_index is not None
+            and one.playing_handicap is None
+            and rating_for(found, one) is None
+        ]
+        if (
+            unrated and found.ratings
+        ):  # without any, handicaps are worked out elsewhere and given with the cards
+            yield Standing(
+                About.PLAYERS,
+                said("No rating is given of the tees that these play from: {names}.", names=_listed(unrated)),
+                said("Give ratings of every set of tees, and tees where there are several."),
             )
     over = [
         one.name

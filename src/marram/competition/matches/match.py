@@ -9,73 +9,20 @@ from dataclasses import dataclass, field
 from enum import Enum
 from itertools import combinations
 
+from marram.competition.matches.acts import (
+    HoleAgreedTied,
+    HoleBy,
+    HoleGiven,
+    HolePlayed,
+    HolesDeducted,
+    MatchAct,
+    MatchConceded,
+    MatchDisqualified,
+    ResultAgreed,
+)
 from marram.competition.results.card import NO_SCORE, HoleScore
 from marram.errors import InputError, shown
 from marram.said import Said, said
-
-
-class HoleBy(Enum):
-    """How a hole was won without being holed out in fewer strokes."""
-
-    CONCEDED = "conceded"
-    PENALTY = "penalty"
-    """The other side lost it by the general penalty."""
-
-
-@dataclass(frozen=True, slots=True)
-class HolePlayed:
-    """A hole played out: gross strokes of each side, conceded strokes included; ``"-"`` where a side picked up."""
-
-    first: HoleScore
-    second: HoleScore
-
-
-@dataclass(frozen=True, slots=True)
-class HoleGiven:
-    """A hole that a side has without playing it out."""
-
-    winner: str
-    by: HoleBy
-
-
-@dataclass(frozen=True, slots=True)
-class HoleAgreedTied:
-    """A hole that the players agreed to call tied, after one of them had begun it (Rule 3.2a(2))."""
-
-
-@dataclass(frozen=True, slots=True)
-class MatchConceded:
-    """A side concedes the match (Rule 3.2b(1))."""
-
-    by: str
-
-
-@dataclass(frozen=True, slots=True)
-class MatchDisqualified:
-    """A side is disqualified; the other one wins (Rule 3.2a(3))."""
-
-    side: str
-    citation: str
-
-
-@dataclass(frozen=True, slots=True)
-class HolesDeducted:
-    """The score is adjusted against a side: its holes are taken off, as for clubs (Rule 4.1b)."""
-
-    side: str
-    holes: int
-    citation: str = "4.1b"
-
-
-@dataclass(frozen=True, slots=True)
-class ResultAgreed:
-    """The result is reported as the Committee has laid down, and final (Rule 3.2a(5))."""
-
-
-MatchAct = (
-    HolePlayed | HoleGiven | HoleAgreedTied | MatchConceded | MatchDisqualified | HolesDeducted | ResultAgreed
-)
-"""What can happen in a match; each of the first three is the next hole."""
 
 
 class MatchStatus(Enum):
@@ -145,6 +92,7 @@ class MatchState:
         holes: the holes so far.
         final: whether the result is final.
         words: the state in words: ``2 up``, ``all square``, ``3 and 2``, ``1 up after 19 holes``.
+        next_hole: the number of the hole to be played next, or in play; ``None`` once the match is over.
     """
 
     status: MatchStatus
@@ -154,6 +102,7 @@ class MatchState:
     holes: tuple[HoleResult, ...]
     final: bool
     words: Said
+    next_hole: int | None = None
 
     @property
     def over(self) -> bool:
@@ -178,6 +127,8 @@ def match_state(match: Match, acts: Iterable[MatchAct]) -> MatchState:
     final = False
     for act in acts:
         _check(match, act)
+        over = ended is not None or _decided(match, up, len(holes))
+        _check_order(act, over, final, len(holes))
         if isinstance(act, ResultAgreed):
             final = True
         elif isinstance(act, HolesDeducted):
@@ -191,18 +142,42 @@ def match_state(match: Match, acts: Iterable[MatchAct]) -> MatchState:
             )
             ended = match.other(loser), words
         else:
-            if ended or _decided(match, up, len(holes)):
-                raise InputError(
-                    said(
-                        "The match was over after {holes} holes; nothing that happened on a hole can follow.",
-                        holes=len(holes),
-                    )
-                )
             hole = match.hole_at(len(holes))
             winner = _winner(match, act, hole)
             up += 0 if winner is None else 1 if winner == match.first else -1
             holes.append(HoleResult(hole, winner, up))
     return _state(match, up, holes, ended, final)
+
+
+def _check_order(act: MatchAct, over: bool, final: bool, holes: int) -> None:
+    """Refuse what cannot happen at this point of a match.
+
+    A result is final only of a match that is over, and then only disqualification may still change it (Rule 20.2e(1); what
+    Rule 20.1b(3) changes is entered in its place on the hole). A decided match can neither be conceded nor played on
+    (Rules 3.2a(3) and 3.2b(1), Clarification 3.2b(1)/2).
+    """
+    if final and not isinstance(act, MatchDisqualified):
+        raise InputError(
+            said(
+                "The result is final; only disqualification can follow it (Rule 20.2e(1)). "
+                "What a ruling under Rule 20.1b(3) changes, change on its hole."
+            )
+        )
+    if isinstance(act, ResultAgreed) and not over:
+        raise InputError(
+            said(
+                "The match is not over after {holes} holes, and its result cannot be final (Rule 3.2a). "
+                "Enter the holes that are missing, or who conceded.",
+                holes=holes,
+            )
+        )
+    if over and not isinstance(act, ResultAgreed | MatchDisqualified | HolesDeducted):
+        raise InputError(
+            said(
+                "The match was over after {holes} holes; nothing that happened on a hole, nor a concession, can follow.",
+                holes=holes,
+            )
+        )
 
 
 def _check(match: Match, act: MatchAct) -> None:
@@ -264,7 +239,9 @@ def _state(
     leader = match.first if up > 0 else match.second if up < 0 else None
 
     def state(status: MatchStatus, words: Said, who: str | None = leader) -> MatchState:
-        return MatchState(status, who, abs(up), left, tuple(holes), final, words)
+        over = status in (MatchStatus.WON, MatchStatus.TIED)
+        next_hole = None if over else match.hole_at(len(holes))
+        return MatchState(status, who, abs(up), left, tuple(holes), final, words, next_hole)
 
     if ended is not None:
         return state(MatchStatus.WON, ended[1], ended[0])
@@ -311,3 +288,23 @@ def best_of(scores: Iterable[tuple[HoleScore, int]]) -> tuple[HoleScore, int]:
         (gross, received) for gross, received in some if isinstance(gross, int)
     )
     return min(played, key=lambda one: one[0] - one[1], default=(NO_SCORE, 0))
+
+
+__all__ = [
+    "HoleAgreedTied",
+    "HoleBy",
+    "HoleGiven",
+    "HolePlayed",
+    "HoleResult",
+    "HolesDeducted",
+    "Match",
+    "MatchAct",
+    "MatchConceded",
+    "MatchDisqualified",
+    "MatchState",
+    "MatchStatus",
+    "ResultAgreed",
+    "best_of",
+    "match_state",
+    "three_ball",
+]

@@ -9,6 +9,7 @@ from typing import NamedTuple
 from marram.competition.conditions.choices import TieMethod
 from marram.competition.results.card import Out, RoundCard
 from marram.competition.results.cut import through
+from marram.competition.results.out_by_card import hole_without_score
 from marram.competition.results.side_score import SideScore, holes_left, round_score, side_score
 from marram.competition.results.terms import Terms, card_faults
 from marram.competition.results.ties import TieKey, tie_key
@@ -57,7 +58,7 @@ class LeaderBoard:
         terms: what of the conditions decides.
         cards: the cards, in any order; a later one of the same side and round is refused.
         sides: everybody who competes; those of cards are added.
-        out: who is out.
+        out: who is out; who by a card is out in stroke play need not be named.
 
     Raises:
         InputError: a card cannot be used; every fault is listed.
@@ -73,10 +74,12 @@ class LeaderBoard:
     ) -> None:
         self.terms = terms
         self.cards: dict[str, dict[int, RoundCard]] = {side: {} for side in sides}
-        self.out = {one.side: one for one in out if one.score in (None, terms.scoring.score)}
+        self.said_out = {one.side: one for one in out if one.score in (None, terms.scoring.score)}
+        self.no_score: dict[str, Out] = {}
         faults: list[str] = []
         for card in cards:
-            faults += card_faults(terms, card)
+            of_card = list(card_faults(terms, card))
+            faults += of_card
             mine = self.cards.setdefault(card.side, {})
             if card.round in mine:
                 faults.append(
@@ -87,8 +90,11 @@ class LeaderBoard:
                     )
                 )
             mine[card.round] = card
+            if not of_card:
+                self.no_score.update({one.side: one for one in hole_without_score(terms, card)})
         if faults:
             raise InputError(*faults)
+        self.out = {**self.no_score, **self.said_out}
         for side in self.out:
             self.cards.setdefault(side, {})
         self.scores = {
@@ -106,7 +112,12 @@ class LeaderBoard:
         if faults:
             raise InputError(*faults)
         new = LeaderBoard.__new__(LeaderBoard)
-        new.terms, new.out = self.terms, self.out
+        new.terms, new.said_out = self.terms, self.said_out
+        others = {
+            side: one for side, one in self.no_score.items() if (side, one.round) != (card.side, card.round)
+        }
+        new.no_score = others | {one.side: one for one in hole_without_score(self.terms, card)}
+        new.out = {**new.no_score, **new.said_out}
         new.cards = {**self.cards, card.side: {**self.cards.get(card.side, {}), card.round: card}}
         before = self.scores.get(card.side)
         kept = [one for one in before.rounds if one.round != card.round] if before else []

@@ -17,25 +17,31 @@ def play_off_strokes(handicap: int, holes: int, of: int = 18) -> int:
 
 
 def play_off_order(scores: Mapping[str, Sequence[int | None]], *, over: int | None = None) -> tuple[str, ...]:
-    """Return who won a play-off, and the others as far as it ordered them, the best first.
+    """Return who won a play-off; the others share what the conditions give them.
 
     Args:
-        scores: for each side its score on each hole of the play-off, in the order played; ``None`` ends its part in it.
+        scores: for each side its score on each hole of the play-off, in the order played; ``None`` where a side did not
+            complete the hole: disqualified, conceded or withdrawn, it is out of the play-off. Where only one is left,
+            that one has won and need not complete it (Rule 3.3a).
         over: over how many holes the total decides first; ``None``: hole by hole from the start. Where that total is
             tied for the lead, the holes after it decide one by one.
 
     Returns:
-        The sides in order, without those that only drop out tied with others: what they share the conditions decide.
+        The winner alone.
 
     Raises:
-        InputError: a side gave no score where others are still level with it.
+        InputError: it is not over: a side has no score yet where others are still level with it, or all left it at once.
     """
     left = dict(scores)
-    order: list[str] = []
     at = 0
     while len(left) > 1:
         end = over if over is not None and at == 0 else at + 1
         parts = {side: list(values[at:end]) for side, values in left.items()}
+        staying = {side: values for side, values in parts.items() if None not in values}
+        if len(staying) == 1:
+            return tuple(staying)
+        if staying:
+            parts = staying
         missing = [side for side, values in parts.items() if len(values) < end - at or None in values]
         if missing:
             raise InputError(
@@ -47,7 +53,6 @@ def play_off_order(scores: Mapping[str, Sequence[int | None]], *, over: int | No
             )
         totals = {side: sum(one for one in values if one is not None) for side, values in parts.items()}
         best = min(totals.values())
-        left = {side: values for side, values in left.items() if totals[side] == best}
+        left = {side: left[side] for side, total in totals.items() if total == best}
         at = end
-    order += left
-    return tuple(order)
+    return tuple(left)

@@ -35,7 +35,7 @@ def team_results(board: LeaderBoard, teams: Mapping[str, Sequence[str]], how: Te
     """Return the teams in order; a tie is shared.
 
     Who is disqualified, withdrawn or without a return in a round has no score in it; scores of earlier rounds stand
-    (Rule 24.3 leaves it to the Terms of the Competition; here a score of another round still counts).
+    (Clarification 24.2/1; where all scores count the Terms of the Competition say what follows, Rule 24.2).
 
     Args:
         board: the leader board of the sides.

@@ -36,6 +36,12 @@ class Terms:
         """Which handicap strokes are taken off part of a round; by the governing text where nothing is given."""
         return self.ties.countback_strokes or CountbackStrokes.EXACT_FRACTION
 
+    @property
+    def matches_cards(self) -> bool:
+        """Whether ties are decided by matching cards."""
+        methods = {*self.ties.first_place, *self.ties.other_places}
+        return bool(methods & {TieMethod.COUNTBACK, TieMethod.LAST_HOLES})
+
 
 def card_faults(terms: Terms, card: RoundCard) -> Iterator[str]:
     """Yield why a card cannot be used in this competition."""
@@ -66,7 +72,8 @@ def card_faults(terms: Terms, card: RoundCard) -> Iterator[str]:
             counting=terms.scoring.counting,
             rows=len(card.rows),
         )
-    by_hole = terms.scoring.net and (terms.scoring.strokes_on_holes or len(card.rows) > 1)
+    by_index = terms.countback_strokes is CountbackStrokes.BY_STROKE_INDEX and terms.matches_cards
+    by_hole = terms.scoring.net and (terms.scoring.strokes_on_holes or len(card.rows) > 1 or by_index)
     if by_hole and card.handicap and not all(row.strokes for row in card.rows):
         yield said(
             "{side}: handicap strokes fall on holes here; give the strokes of each hole, not the handicap alone.",

@@ -163,6 +163,8 @@ def borne_in_four_ball(case: Case, ruling: Ruling) -> Ruling | Judgement:
     out_of_it = [one for one in ruling.penalties if _disqualifies(one)]
     if out_of_it:
         return disqualified_in_four_ball(case, ruling, out_of_it[0])
+    if any(one.citation == "L-1" for one in ruling.penalties):
+        return card_not_certified_by_side(case, ruling)
     return penalty_in_four_ball(case, ruling)
 
 
@@ -297,6 +299,13 @@ def card_of_side(case: Case, ruling: Ruling) -> Ruling:
     if any(one.citation == "3.3b(3)" for one in ruling.penalties) and not case[score_counts_for_side]:
         return free("23.2b(2)").note("only_counting_score_matters")
     return _side_out(ruling).under("23.2b")
+
+
+@provision("23.2b(1)")
+def card_not_certified_by_side(_case: Case, ruling: Ruling) -> Ruling:
+    """Neither partner saw to the certification of the side's one card, so Model Local Rule L-1 costs each (our reading)."""
+    on_each = _put_on(ruling, lambda one: replace(one, who=Who.EACH_PARTNER))
+    return on_each.under("23.2b(1)").note("both_partners_get_it")
 
 
 def _disqualifies(one: Penalty) -> bool:

@@ -3,6 +3,7 @@
 TEXTS: dict[str, str] = {
     "step.course_given": "Course Handicap as given: {result}",
     "step.half_index": "Half of the Handicap Index: {index} ÷ 2 = {result}",
+    "step.half_rounded": "Rounded to a tenth, half a tenth upwards: {value} → {result}",
     "step.sloped": "For the Slope Rating: {index} × {slope} ÷ 113 = {result}",
     "step.rated": "With Course Rating less par: {sloped} + ({course_rating} - {par}) = {result}",
     "step.course_rounded": "Rounded to a whole number, a half upwards: {result}",
