@@ -16,7 +16,7 @@ READY := .venv/.ready
 PORT ?= 8123
 BROWSERS ?= 2
 
-.PHONY: demo test fuzz coverage check pin docs changes fit bench chromium postgresql clean
+.PHONY: demo test fuzz coverage check pin docs changes fit bench chromium postgresql libnss3-tools clean
 
 $(READY): pyproject.toml constraints.txt
 	$(PYTHON) scripts/check_python.py
@@ -30,7 +30,7 @@ demo: $(READY)
 
 # Browser tests come after the others, which would starve a browser, and with few workers. Both runs report, whatever
 # the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it with what failed.
-test: $(READY) chromium postgresql
+test: $(READY) chromium postgresql libnss3-tools
 	@failed=0; set -x; \
 	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures || failed=1; \
 	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r aR \
@@ -45,7 +45,7 @@ coverage: $(READY)
 		--cov --cov-report=term --cov-report=json:build/coverage.json
 	$(BIN)/python scripts/coverage_by_layer.py build/coverage.json
 
-chromium postgresql: $(READY)
+chromium postgresql libnss3-tools: $(READY)
 	$(BIN)/python scripts/install_for_tests.py $@
 
 check: $(READY)

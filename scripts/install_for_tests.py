@@ -6,15 +6,21 @@ import subprocess
 import sys
 from pathlib import Path
 
-TESTS = {"chromium": "the browser tests", "postgresql": "the tests of records on PostgreSQL"}
+TESTS = {
+    "chromium": "the browser tests",
+    "postgresql": "the tests of records on PostgreSQL",
+    "libnss3-tools": "the browser test of the secure connection",
+}
 """The packages, and which tests are skipped without them."""
+PROGRAMS = {"libnss3-tools": "certutil"}
+"""The program of a package that is called otherwise."""
 
 
 def is_there(package: str) -> bool:
     """Tell whether the program of a package can be found; Debian keeps PostgreSQL's server off the path."""
     if package == "postgresql":
         return bool(shutil.which("initdb") or any(Path("/usr/lib/postgresql").glob("*/bin/initdb")))
-    return shutil.which(package) is not None
+    return shutil.which(PROGRAMS.get(package, package)) is not None
 
 
 def main(package: str) -> int:
