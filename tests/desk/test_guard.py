@@ -26,6 +26,7 @@ SAMPLE = {
     "day": "2025-06-21",
     "form": "svg",
     "secret": "nonsense",
+    "player": "00000000-0000-4000-8000-000000000000",
 }
 ROUTES = [
     (method, route.path.format_map(SAMPLE))

@@ -2,6 +2,7 @@
 
 from fastapi import APIRouter
 
+from marram.desk.cards import card_entry, card_list, card_page
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.day import now
@@ -18,6 +19,7 @@ from marram.desk.log import (
 )
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
+from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 
 ROUTERS: tuple[APIRouter, ...] = (
@@ -52,6 +54,13 @@ ROUTERS: tuple[APIRouter, ...] = (
     me.router,
     web_app.router,
     arriving.router,
+    card_list.router,
+    card_page.router,
+    card_entry.router,
+    board_page.router,
+    why_page.router,
+    closing_pages.router,
+    public_board.router,
 )
 """Every router of the desk."""
 

@@ -221,6 +221,7 @@ class EventFile:
         default=(), metadata=give(said('a list of objects with "about" and "penalties"'))
     )
     closes: str = field(default="", metadata=give(WORDS))
+    results_public: bool | None = field(default=None, metadata=give(said("true or false")))
     officials: tuple[Official, ...] = field(
         default=(), metadata=give(said('a list of objects with "name" and "role"'))
     )

@@ -110,6 +110,41 @@ ROOMS: tuple[Room, ...] = (
         order={PLAY: 4, SCORING: 5, BEFORE: 8, AFTER: 6},
     ),
     Room(
+        "cards",
+        {
+            "GET /cards": LEADING | {"scorer"},
+            "GET /cards/{number}/{player}": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/figures": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/settle": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/return": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/answer": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/found-out": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/end": LEADING | {"scorer"},
+            "POST /cards/{number}/{player}/take-back": LEADING | {"scorer"},
+        },
+        entry="/cards",
+        order={SCORING: 1, PLAY: 3, AFTER: 2},
+    ),
+    Room(
+        "results",
+        {
+            "GET /results": OFFICIALS,
+            "GET /results/why": OFFICIALS,
+            "POST /results/tie": LEADING,
+            "GET /results/close": LEADING,
+            "POST /results/close": LEADING,
+            "POST /results/reopen": LEADING,
+        },
+        entry="/results",
+        order={AFTER: 1, SCORING: 2, PLAY: 4},
+    ),
+    Room(
+        "board",
+        {"GET /board": EVERYBODY},
+        entry="/board",
+        order={AFTER: 3, SCORING: 3, PLAY: 4},
+    ),
+    Room(
         "opinions",
         {
             "GET /opinions": RULING,

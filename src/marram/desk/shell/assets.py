@@ -17,7 +17,20 @@ from starlette.types import Scope
 
 from marram.desk.shell.joined_modules import joined
 
-ROOMS = ("shell", "rulings", "course", "holes", "competition", "log", "people", "day", "live", "offline")
+ROOMS = (
+    "shell",
+    "rulings",
+    "course",
+    "holes",
+    "competition",
+    "log",
+    "people",
+    "day",
+    "live",
+    "offline",
+    "cards",
+    "results",
+)
 """The folders of the desk that hold templates, styles and scripts."""
 
 DESK = Path(__file__).parents[1]

@@ -1,0 +1,141 @@
+"""The cards of a round by group: which are in, which are not, which have an open question."""
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import Annotated
+
+from fastapi import APIRouter, HTTPException, Query, Request
+from fastapi.responses import RedirectResponse, Response
+
+from marram.desk.cards.scoring_here import ScoringHere, scoring_here
+from marram.desk.day.navigation import club_time
+from marram.desk.shell.workplace import show
+from marram.records.starting_sheet import GroupOfDay, Known
+from marram.services.event_results import CardNow
+from marram.words.texts import text
+
+router = APIRouter()
+
+
+class State(Enum):
+    """How a card stands."""
+
+    NOTHING = "nothing"
+    ENTERING = "entering"
+    OPEN = "open"
+    RETURNED = "returned"
+    OUT = "out"
+
+
+@dataclass(frozen=True)
+class Line:
+    """A player in the list.
+
+    Attributes:
+        player: who.
+        state: how the card stands.
+        holes: how many holes are known.
+        total: the strokes so far; 0 where none are known.
+        to_settle: how many rulings beside it are not settled.
+    """
+
+    player: Known
+    state: State
+    holes: int = 0
+    total: int = 0
+    to_settle: int = 0
+
+
+@dataclass(frozen=True)
+class GroupLines:
+    """A group in the list."""
+
+    group: GroupOfDay
+    lines: tuple[Line, ...]
+
+    @property
+    def done(self) -> bool:
+        """Whether nothing is left to do for it."""
+        return all(one.state in (State.RETURNED, State.OUT) for one in self.lines)
+
+
+@router.get("/cards")
+def cards(
+    request: Request,
+    *,
+    round: Annotated[int | None, Query(ge=1, le=99)] = None,
+    q: Annotated[str, Query(max_length=80)] = "",
+    done: Annotated[str, Query(max_length=40)] = "",
+) -> Response:
+    """Show the groups of a round with the state of each card; where one player is meant, go to that card."""
+    here = scoring_here(request)
+    chosen = here.round(round) if round is not None else _round_now(here)
+    if chosen is None:
+        raise HTTPException(404)
+    number = here.competition.number(chosen.id)
+    found = _lines(here, chosen.id, q)
+    players = [line.player for group in found for line in group.lines]
+    if q.strip() and len(players) == 1:
+        return RedirectResponse(f"/cards/{number}/{players[0].id}", 303)
+    states = [line.state for group in found for line in group.lines]
+    return show(
+        request,
+        "cards.html",
+        None,
+        title=text("cards.title"),
+        groups=found,
+        round=chosen,
+        number=number,
+        rounds=list(enumerate(here.competition.rounds, start=1)),
+        q=q.strip(),
+        counts={state: states.count(state) for state in State if state in states},
+        done=here.competition.labels.get(done, ""),
+        why_not=here.competition.why_no_cards(),
+        closed=here.closed is not None,
+    )
+
+
+def _round_now(here: ScoringHere) -> Known | None:
+    """Return the round of today, else the last one that has cards, else the first."""
+    today = club_time(here.kept).date()
+    known = here.competition.rounds
+    of_today = next((one for one in known if one.day == today), None)
+    return of_today or next(
+        (one for one in reversed(known) if here.cards(one.id)), known[0] if known else None
+    )
+
+
+def _lines(here: ScoringHere, round_: str, wanted: str) -> list[GroupLines]:
+    cards_ = here.cards(round_)
+    words = wanted.casefold().split()
+    found = []
+    for group in here.groups[round_]:
+        lines = tuple(
+            _line(player, cards_.get(player.id))
+            for player in group.players
+            if all(word in player.name.casefold() for word in words)
+        )
+        if lines:
+            found.append(GroupLines(group, lines))
+    return found
+
+
+def _line(player: Known, card: CardNow | None) -> Line:
+    if card is None:
+        return Line(player, State.NOTHING)
+    row = card.outcome.card.rows[0]
+    known = [score for score in row.gross if score is not None]
+    total = sum(score for score in known if isinstance(score, int))
+    to_settle = len(card.card.unsettled(card.beside))
+    return Line(player, state_of(card), len(known), total, to_settle)
+
+
+def state_of(card: CardNow) -> State:
+    """Return how a card stands."""
+    if card.kept.ended is not None:
+        return State.OUT
+    if card.kept.returned is None:
+        return State.ENTERING if card.kept.figures else State.NOTHING
+    if not card.outcome.settled:
+        return State.OPEN
+    return State.OUT if card.outcome.out is not None and card.outcome.out.score is None else State.RETURNED

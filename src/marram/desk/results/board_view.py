@@ -1,0 +1,129 @@
+"""A leader board as a page shows it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from urllib.parse import urlencode
+
+from marram.competition.conditions.choices import TieMethod
+from marram.competition.results.board import Place, Standing
+from marram.services.competition_kept import CompetitionKept
+from marram.services.competition_results import Result
+from marram.words.texts import text
+
+
+@dataclass(frozen=True)
+class Row:
+    """A player on the board.
+
+    Attributes:
+        place: as it is written: ``1``, ``T3``; empty for who has none.
+        name: who.
+        club: the club; empty where it is not known.
+        total: strokes or points so far; empty where nothing is played.
+        against: what stands against par or target, on the holes played.
+        rounds: what each round came to.
+        left: how many holes are left.
+        standing: how the player stands.
+        words: why the player is out; else empty.
+        why: the query of the page that tells why.
+    """
+
+    place: str
+    name: str
+    club: str
+    total: str
+    against: str
+    rounds: tuple[str, ...]
+    left: int
+    standing: Standing
+    words: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A board as a page shows it.
+
+    Attributes:
+        result: the result.
+        rows: the players in order.
+        final: whether everybody who is in has played everything.
+        to_decide: those whose tie is still to be decided, by how.
+    """
+
+    result: Result
+    rows: tuple[Row, ...]
+    final: bool
+    to_decide: Sequence[tuple[TieMethod, tuple[str, ...]]]
+
+
+def shown(competition: CompetitionKept, result: Result) -> Shown:
+    """Return a board as a page shows it."""
+    places = result.board.places
+    ties: dict[tuple[TieMethod, int | None], list[str]] = {}
+    for one in places:
+        if one.to_decide is not None:
+            ties.setdefault((one.to_decide, one.place), []).append(one.side)
+    rounds = len(competition.rounds)
+    return Shown(
+        result,
+        tuple(_row(competition, result, one, rounds) for one in places),
+        result.board.final,
+        [(method, tuple(sides)) for (method, _), sides in ties.items()],
+    )
+
+
+def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) -> Row:
+    score = one.score
+    by_number = {each.round: each for each in score.rounds}
+    query = {"side": competition.people.get(one.side, ""), **address_of(result)}
+    return Row(
+        "" if one.place is None else f"T{one.place}" if one.shared else str(one.place),
+        one.side,
+        competition.clubs.get(one.side, ""),
+        str(score.total) if score.played else "",
+        against(score.against_level) if score.played else "",
+        tuple(
+            str(by_number[number].total) if number in by_number and by_number[number].played else ""
+            for number in range(1, rounds + 1)
+        ),
+        one.left,
+        one.standing,
+        "" if one.out is None else out_words(one),
+        urlencode(query),
+    )
+
+
+def out_words(one: Place) -> str:
+    """Return why somebody is out."""
+    assert one.out is not None
+    words = text(f"cards.out.{one.out.kind.value}")
+    return f"{words} ({text('shell.rule', citation=one.out.citation)})" if one.out.citation else words
+
+
+def address_of(result: Result) -> dict[str, str]:
+    """Return how an address names a result."""
+    return {"score": result.score.value, **({"division": result.division.name} if result.division else {})}
+
+
+def chosen(results: Sequence[Result], score: str, division: str) -> Result | None:
+    """Return the result that an address names; the first where it names none; ``None`` where there is no such."""
+    if not score and not division:
+        return next(iter(results), None)
+    wanted = [
+        one
+        for one in results
+        if (one.division.name if one.division else "") == division and score in ("", one.score.value)
+    ]
+    return next(iter(wanted), None)
+
+
+def against(value: int) -> str:
+    """Return a score against par or target as it is written: ``+3``, ``-2``, and ``0`` as the language says it."""
+    return text("results.level") if value == 0 else f"{value:+d}".replace("-", "−")
+
+
+def result_words(result: Result) -> str:
+    """Return what a result is called."""
+    words = text(f"results.score.{result.score.value}")
+    return words if result.division is None else f"{result.division.name} · {words}"

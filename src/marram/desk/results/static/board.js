@@ -1,0 +1,46 @@
+// The board as it stands: officials hear of each card as it comes, everybody else's page asks again from time to time.
+
+const state = document.getElementById("live");
+const board = () => document.getElementById("board");
+const SOON = 400;
+let waiting = 0;
+
+async function again() {
+  waiting = 0;
+  try {
+    const answer = await fetch(location.href, { headers: { Accept: "text/html" } });
+    if (!answer.ok) throw new Error(String(answer.status));
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const fresh = page.getElementById("board");
+    if (fresh) {
+      const { activeElement } = document;
+      const at = activeElement?.closest?.("#board") ? activeElement.getAttribute("href") : null;
+      board().replaceWith(document.importNode(fresh, true));
+      if (at) board().querySelector(`a[href="${CSS.escape(at)}"]`)?.focus();
+    }
+    state.textContent = "";
+  } catch {
+    state.textContent = state.dataset.cut;
+  }
+}
+
+if (state.dataset.poll) {
+  setInterval(() => {
+    if (!document.hidden) again();
+  }, Number(state.dataset.poll) * 1000);
+} else {
+  const source = new EventSource(`/api/live?after=${board().dataset.upto}`);
+  const concerns = /^(card_|ruling$|withdrawn$|tie_|competition_)/;
+  source.addEventListener("entry", (event) => {
+    if (concerns.test(JSON.parse(event.data).kind) && !waiting) waiting = setTimeout(again, SOON);
+  });
+  source.addEventListener("again", () => location.reload());
+  source.addEventListener("error", () => {
+    state.textContent = state.dataset.cut;
+  });
+  source.addEventListener("open", () => {
+    state.textContent = "";
+    state.dataset.open = "yes";
+  });
+  window.addEventListener("pagehide", () => source.close());
+}
