@@ -3,8 +3,10 @@
 ``events.json`` holds events, each with the ways into it and the facts that tell it in each::
 
     {"event": "what happened", "source": "...", "edition": "both" | "2019" | "2023", "local_rules": ["E-12"]?,
-     "forms": ["stroke_play"]?,
-     "ways": [{"incident": "ball_dropped", "facts": {"way_of_dropping": "right"}}, ...]}
+     "forms": ["stroke_play"]?, "sides": "three_ball"?,
+     "ways": [{"incident": "ball_dropped", "facts": {"way_of_dropping": "right"}, "by": "opponent"?}, ...]}
+
+A way told ``by`` the opponent has the parts changed: its player is the opponent of the others' player.
 
 Facts that are left open are compared over all their answers; a hand-over is followed. What is compared are the penalties,
 with whose they are, and what happens to the ball.
@@ -19,7 +21,7 @@ import pytest
 
 from marram.rules.editions import EDITION_2019, EDITION_2023
 from marram.rules.engine.graph import GraphNode, Vertex, vertices
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from tests.rules.one_event.ways import contradictions, told
 
 EVENTS: list[dict[str, Any]] = json.loads((Path(__file__).parent / "events.json").read_text(encoding="utf-8"))
@@ -39,16 +41,17 @@ COMPARED = [
 def test_every_way_into_an_event_ends_alike(event: dict[str, Any], form: FormOfPlay) -> None:
     """Whatever is answered to the questions that two ways share, both end in the same penalties and the same ball."""
     adopted = tuple(event.get("local_rules", ()))
+    sides = Sides(event["sides"]) if "sides" in event else None
     for day in DAYS[event["edition"]]:
-        left = {
-            f"{number}. {way['incident']}": told(
-                way["incident"], tuple(way["facts"].items()), day, form, adopted
-            )
-            for number, way in enumerate(event["ways"], start=1)
-        }
-        for (name, first), (other, second) in combinations(left.items(), 2):
-            found = list(contradictions(first, second, _asked(first) & _asked(second), form, equal=True))
-            assert not found, f"{day} {name} / {other}\n" + "\n".join(map(str, found))
+        left = [
+            (way, told(way["incident"], tuple(way["facts"].items()), day, form, adopted, sides))
+            for way in event["ways"]
+        ]
+        for (way, first), (other, second) in combinations(left, 2):
+            shared = _asked(first) & _asked(second)
+            by_other = "by" in way, "by" in other
+            found = list(contradictions(first, second, shared, form, equal=True, by_other=by_other))
+            assert not found, f"{day} {way['incident']} / {other['incident']}\n" + "\n".join(map(str, found))
 
 
 def _asked(root: Vertex) -> frozenset[Any]:
