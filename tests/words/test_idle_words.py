@@ -22,17 +22,38 @@ OUT_OF_BOUNDS = {
     "provisional_state": "not_played",
     "last_stroke_from_penalty_area": False,
 }
-ONLY_IN_STORIES = (
-    ((Happened("unplayable_ball", UNPLAYABLE, "lateral"),), "stroke_play"),
+HOLE_CONCEDED = {"who_conceded": "clearly", "conceded_in_time": True, "conceded": "hole"}
+ADVICE_ASKED = {
+    "during_round": True,
+    "advice_deed": "asked",
+    "was_advice": True,
+    "advice_to_or_from": "player_on_course",
+}
+ONLY_IN_STORIES: tuple[tuple[tuple[Happened, ...], str, dict[str, str]], ...] = (
+    ((Happened("unplayable_ball", UNPLAYABLE, "lateral"),), "stroke_play", {}),
+    (
+        (
+            Happened("unplayable_ball", UNPLAYABLE, "lateral"),
+            Happened("ball_struck_unfairly", {"contact": "pushed_scraped_scooped"}),
+        ),
+        "stroke_play",
+        {},
+    ),
+    (
+        (Happened("concession", HOLE_CONCEDED), Happened("advice_exchanged", ADVICE_ASKED)),
+        "match_play",
+        {"after_hole_1": "after"},
+    ),
     (
         (
             Happened("began_outside_teeing_area", {"tee_stroke_cancelled": "no"}),
             Happened("ball_near_boundary", OUT_OF_BOUNDS, "nothing_yet"),
         ),
         "match_play",
+        {},
     ),
 )
-"""Stories that say what no single incident says, with their form of play."""
+"""Stories that say what no single incident says, with their form of play and what lies between."""
 
 
 def keys_of(outcome: Outcome) -> Iterator[str]:
@@ -61,8 +82,8 @@ def test_every_note_is_said() -> None:
     roots = [book(one.name).root for one in INCIDENTS]
     roots += [book_among(name, who).root for name, who in ONLY_AMONG_SIDES]
     said = {key for root in roots for leaf in leaves(root) for key in keys_of(leaf)}
-    for acts, form in ONLY_IN_STORIES:
-        combined = rule_story(acts, edition=2023, form_of_play=form, local_rules=[]).combined
+    for acts, form, between in ONLY_IN_STORIES:
+        combined = rule_story(acts, between, edition=2023, form_of_play=form, local_rules=[]).combined
         assert isinstance(combined, Ruling)
         said |= set(keys_of(combined))
 

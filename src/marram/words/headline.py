@@ -50,7 +50,8 @@ def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bo
 def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bool = True) -> str:
     """Return the one sentence that the player is told: what was found, what it costs them, what they do next."""
     finding = finding_of(ruling) if with_finding else None
-    then = next_words(ruling, form) or term(Action.PLAY_ON, ".short")
+    nothing_left = Action.HOLE_OVER if ruling.action is Action.HOLED else Action.PLAY_ON
+    then = next_words(ruling, form) or term(nothing_left, ".short")
     own = [one for one in ruling.penalties if one.who in OWN]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
         side = any(one.who in (Who.SIDE, Who.EACH_SIDE) for one in own)
@@ -67,7 +68,8 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if finding is None:
         return say("TERMS", key).format(total=total, next=then)
     decides = finding not in WITH_THE_TOTAL or finding in _SAYS_ITSELF
-    if key == "tell.free" and decides and ruling.action in _SAID_BY_DECISION:
+    says_all = decides and ruling.action in _SAID_BY_DECISION and not said_by_note(ruling)
+    if key == "tell.free" and says_all:
         return say("TERMS", "headline.finding").format(finding=term(finding))
     return say("TERMS", f"{key}.found").format(finding=term(finding), total=total, next=then)
 
@@ -124,8 +126,13 @@ def said_by_note(ruling: Ruling) -> str:
 
 
 _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
-    Action.PLAY_ON: ("play_out_both_balls", "go_on_under_that_rule", "resume_where_stopped"),
-    Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken"),
+    Action.PLAY_ON: (
+        "play_out_both_balls",
+        "go_on_under_that_rule",
+        "resume_where_stopped",
+        "holed_provisional_not_yet_in_play",
+    ),
+    Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken", "ball_has_been_played"),
     Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
     Action.LIFT: ("put_ball_in_play_first",),
     Action.CORRECT_MISTAKE: (

@@ -44,7 +44,7 @@ def test_every_way_into_an_event_ends_alike(event: dict[str, Any], form: FormOfP
     sides = Sides(event["sides"]) if "sides" in event else None
     for day in DAYS[event["edition"]]:
         left = [
-            (way, told(way["incident"], tuple(way["facts"].items()), day, form, adopted, sides))
+            (way, told(way["incident"], tuple(way["facts"].items()), day, form, adopted, sides=sides))
             for way in event["ways"]
         ]
         for (way, first), (other, second) in combinations(left, 2):

@@ -63,6 +63,7 @@ def told(
     day: date,
     form: FormOfPlay,
     local_rules: tuple[str, ...],
+    *,
     sides: Sides | None = None,
 ) -> Vertex:
     """Return what is left of a way once its facts are told; a hand-over is followed with the facts it carries."""

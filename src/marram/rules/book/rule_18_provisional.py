@@ -140,7 +140,8 @@ def provisional_holed(case: Case) -> Ruling:
     if original is OriginalBall.IN_THE_HOLE:
         return original_holed(case)
     if original in (OriginalBall.LOST, OriginalBall.OUT_OF_BOUNDS) or case[lifted_from_hole_first]:
-        return penalty(1, "18.3c(2)").under("Clarification 18.3c(2)/4").next(Action.HOLED)
+        ruling = penalty(1, "18.3c(2)").under("Clarification 18.3c(2)/4").next(Action.HOLED)
+        return ruling.note("holed_provisional_counts")
     if original is OriginalBall.NOT_FOUND_YET:
         ruling = no_penalty("Clarification 18.3c(2)/4").next(Action.PLAY_ON)
         return ruling.note("holed_provisional_not_yet_in_play")

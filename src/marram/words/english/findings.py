@@ -210,6 +210,8 @@ TERMS: dict[str, str] = {
     "next.note.nothing_conceded_in_stroke_play": "hole out",
     "next.note.lift_ball_dropped_by_mistake": "pick up the ball dropped, and play the original",
     "next.note.relief_has_been_taken": "play the ball put into play in taking relief",
+    "next.note.holed_provisional_not_yet_in_play": "take it from the hole to let it count, or search for the original until three minutes are over",
+    "next.note.ball_has_been_played": "play on from where the ball came to rest",
     "next.note.resume_where_stopped": "resume where play stopped",
     "next.family.free": "take free relief",
     "next.family.preferred": "place it within the Local Rule's length",

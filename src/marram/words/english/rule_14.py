@@ -49,6 +49,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "ball_has_been_played": "The ball has been played since: play on from where it came to rest.",
     "relief_has_been_taken": "The relief has been taken, and what it costs is counted: play the ball that was put into play.",
     # Lifting and replacing
     "lifted_by_other_see_rule_9": "For the person who lifted it, look at the ball moved by an opponent or by an outside influence.",

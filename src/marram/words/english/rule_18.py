@@ -35,6 +35,7 @@ NOTES: dict[str, str] = {
     "only_in_penalty_area_no_provisional": "Calling it provisional does not help: the original could only be in a penalty area.",
     "provisional_strokes_do_not_count": "All strokes with the provisional ball, and penalty strokes for playing it, do not count; pick it up.",
     "provisional_may_be_played_on": "Until the original is found, the provisional ball may be played again from as far from the hole as the original's estimated spot, or farther.",
+    "holed_provisional_counts": "The provisional ball counts: the hole is completed with it, and the original is not played any more.",
     "holed_provisional_not_yet_in_play": "The holed ball counts once the player takes it from the hole or three minutes are over; found on the course before that, the original must be played.",
     "replace_provisional_if_it_counts": "Put it back before playing on, if the provisional ball is played on or becomes the ball in play.",
     "penalty_for_who_stopped_it": "If a player or caddie did it, that player gets the general penalty: rule on the deflection as well.",
