@@ -4,6 +4,8 @@ The outcomes were written down from the text before the program was asked. Read 
 23.2b, in 2019's Rule 23.2b and in Model Local Rules L-1 and L-2 (a Danish edition), unless a test says otherwise.
 """
 
+import json
+
 import pytest
 
 from marram.competition.cards.acts import (
@@ -26,9 +28,11 @@ from marram.competition.results.board import LeaderBoard
 from marram.competition.results.card import NO_SCORE, OutKind
 from marram.competition.results.scoring import Scoring
 from marram.competition.results.terms import Terms
+from marram.records.entry import Kept
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
+from marram.services.beside_card import beside_card
 from tests.competition.making import COURSE, strokes_on
 from tests.competition.test_cards import BOTH, IN_2021, IN_2025, PAR, figures, outcome
 
@@ -231,3 +235,18 @@ def test_a_marker_alone_does_not_certify_for_the_player() -> None:
         )
         assert found.out is not None
         assert found.out.citation == "3.3b(2)"
+
+
+def kept_ruling(**content: object) -> Kept:
+    """Return a ruling of the log with what it holds."""
+    body = {"kind": "ruling", "hole": 1, "player": "p", "content": content}
+    return Kept("event", 1, "r1", "2021-06-01T10:00:00Z", json.dumps(body), "", "")
+
+
+def test_a_ruling_that_takes_points_off_lies_beside_the_card() -> None:
+    """Rule 21.1c of 2019: the log's ruling on a late start in Stableford brings its points to the card."""
+    late = {"kind": "points_deducted", "who": "player", "citation": "5.3a", "strokes": 2}
+    outcome_ = {"combined": {"penalties": [late]}, "count": {"total": 0}}
+    (beside,) = beside_card([kept_ruling(headline="late", outcome=outcome_)])
+    assert (beside.strokes, beside.deducted) == (0, 2)
+    assert beside_card([kept_ruling(outcome=outcome_, instead={"penalty_strokes": 0})]) == ()

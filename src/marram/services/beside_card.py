@@ -9,6 +9,7 @@ from marram.rules.penalty import OWN, PenaltyKind
 RULING = "ruling"
 _OWN = frozenset(one.value for one in OWN)
 _STROKES = frozenset({PenaltyKind.STROKES.value, PenaltyKind.GENERAL.value})
+_OFF_THE_TOTAL = frozenset({PenaltyKind.POINTS_DEDUCTED.value, PenaltyKind.HOLES_DEDUCTED.value})
 
 
 def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
@@ -25,9 +26,10 @@ def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
         if one.kind != RULING or one.id in gone or one.content.get("finding"):
             continue
         strokes, under = _penalty(one)
-        if strokes or under or _not_known(one):
-            hole = one.told.get("hole")
-            found.append(Beside(one.id, hole, strokes, str(one.content.get("headline", "")), under))
+        deducted = _deducted(one)
+        if strokes or under or deducted or _not_known(one):
+            hole, words = one.told.get("hole"), str(one.content.get("headline", ""))
+            found.append(Beside(one.id, hole, strokes, words, under, deducted))
     return tuple(found)
 
 
@@ -49,6 +51,15 @@ def _penalty(ruling: Kept) -> tuple[int, str]:
         strokes = sum(one.get("strokes", 0) for one in own if one.get("kind") in _STROKES)
     out = next((one for one in own if one.get("kind") == PenaltyKind.DISQUALIFICATION.value), None)
     return strokes, "" if out is None else str(out.get("citation", ""))
+
+
+def _deducted(ruling: Kept) -> int:
+    """Return the points or holes that a ruling takes off the total of the round (Rules 21.1c and 21.3c until 2022)."""
+    if ruling.content.get("instead") is not None:
+        return 0
+    combined = (ruling.content.get("outcome") or {}).get("combined") or {}
+    own = [one for one in combined.get("penalties") or () if one.get("who") in _OWN]
+    return sum(one.get("strokes", 0) for one in own if one.get("kind") in _OFF_THE_TOTAL)
 
 
 def _not_known(ruling: Kept) -> bool:
