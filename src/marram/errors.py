@@ -51,7 +51,15 @@ class DateNotCovered(InputError):
 
 
 class BadCourse(InputError):
-    """A course map that cannot be used as it is."""
+    """A course map that cannot be used as it is.
+
+    Attributes:
+        mendable: whether enough of it could be read to look for what mends it.
+    """
+
+    def __init__(self, *faults: str, mendable: bool = False) -> None:
+        super().__init__(*faults)
+        self.mendable = mendable
 
 
 class BadPlace(InputError):

@@ -145,3 +145,48 @@ def test_a_third_drop_is_refused(crossing: tuple[list[str], Point]) -> None:
 
     assert found.code == 2
     assert "Drop number 7" in found.err
+
+
+def test_where_a_wetland_decides_the_area_does_not_stand_firm(tmp_path: Path) -> None:
+    """A ball in a wetland lies perhaps in the general area; beside it, in the general area."""
+    here = load(COURSE)
+    middle = here.hole(7).line.interpolate(0.45, normalized=True)
+    document = json.loads(COURSE.read_text(encoding="utf-8"))
+    ring = [
+        [float(value) for value in degrees(here, Point(middle.x + x, middle.y + y)).split(",")]
+        for x, y in ((-5, -5), (5, -5), (5, 5), (-5, 5), (-5, -5))
+    ]
+    wet = {"natural": "wetland"}
+    shape = {"type": "Polygon", "coordinates": [ring]}
+    document["features"].append({"type": "Feature", "id": "wet", "properties": wet, "geometry": shape})
+    path = tmp_path / "wet.geojson"
+    path.write_text(json.dumps(document), encoding="utf-8")
+
+    def told(place: Point) -> str:
+        return marram("relief", str(path), "--hole", "7", "--ball", degrees(here, place)).out
+
+    assert told(middle).startswith("The ball lies perhaps in the general area, ")
+    assert told(Point(middle.x + 20, middle.y)).startswith("The ball lies in the general area, ")
+    _, document = draw(path, "--hole", "7", "--ball", degrees(here, middle))
+    assert document["area_open"] is True
+
+
+def test_a_spot_is_no_area_of_nothing(course: Course) -> None:
+    """A previous stroke from the green is made again from its spot, not from a relief area of 0.0 m²."""
+    hole = course.hole(7)
+    assert hole.green is not None
+    on_green = degrees(course, hole.green.geometry.representative_point())
+    ball = degrees(course, Point(hole.line.interpolate(0.45, normalized=True)))
+    places = ("--hole", "7", "--ball", ball, "--previous", on_green)
+    out = marram("relief", str(COURSE), *places).out
+    assert "One spot, no area around it." in out
+    assert "0.0 m²" not in out
+
+
+def test_a_map_that_cannot_be_used_yet_says_how_it_can() -> None:
+    """Each fault, then the commands that mend it; a file that is no map is not sent there."""
+    bad = Path(__file__).parents[1] / "bad" / "course"
+    asked = ("--hole", "1", "--ball", "3,51")
+    assert "marram course mend" in marram("relief", str(bad / "bow_tie.geojson"), *asked).err
+    assert "marram course mend" in marram("course", "check", str(bad / "bow_tie.geojson")).out
+    assert "marram course mend" not in marram("relief", str(bad / "not_json.geojson"), *asked).err

@@ -3,10 +3,11 @@
 from dataclasses import replace
 
 import pytest
-from shapely.geometry import box
+from shapely.geometry import LineString, box
 
 from marram.course.model import Feature, Kind
-from marram.relief import Situation, check_drop, relief_areas
+from marram.relief import NoRelief, Situation, check_drop, relief_areas
+from marram.relief.place.answer import Why
 from marram.rules.relief_option import Limit
 from tests.relief.ground_for_tests import (
     IN_2019,
@@ -74,3 +75,24 @@ def test_a_line_inside_a_bunker_is_not_said_to_go_on():
     assert ON not in area.assumed
     assert "relief.example_spot_in_bunker" in area.assumed
     assert "relief.example_spot" not in area.assumed
+
+
+def test_the_line_does_not_come_ashore_where_the_sea_is_no_longer_read():
+    """A line that runs out to sea on a map without a boundary ends in the sea: beyond what is read nothing is land."""
+    coast = Feature(
+        Kind.WATER, "coast", LineString([(50, -400), (50, 400)]), tags={"natural": "coastline"}
+    )  # drawn north, the sea to the east
+    fairway = Feature(Kind.FAIRWAY, "fairway", box(-30, -100, 30, 150))
+    in_general_area = replace(LINE_2023, limits=(*LINE_2023.limits, Limit.GENERAL_AREA))
+    situation = Situation(
+        course_at((0.0, 200.0), coast, fairway),
+        1,
+        ball=(80.0, 0.0),
+        entry=(50.0, 20.0),
+        played_on=IN_2023,
+        player=PLAYER,
+    )
+
+    (answer,) = relief_areas(situation, [in_general_area])
+
+    assert answer == NoRelief(in_general_area, Why.NO_ROOM)

@@ -41,3 +41,5 @@ def _lines(path: Path, faults: list[Fault], errors: list[Fault]) -> Iterator[Lin
             yield "head", text(f"cli.check.{severity.value}")
             for one in some:
                 yield "item", fault_words(one)
+    if any(one.feature or one.check == "which_course" for one in errors):
+        yield "quiet", text("cli.mend_it")

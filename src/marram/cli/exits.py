@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import NoReturn
 
-from marram.errors import InputError, MarramError
+from marram.errors import BadCourse, InputError, MarramError
 from marram.visible import visible
 
 DECIDED = 0
@@ -37,7 +37,8 @@ def faults_as_exit_codes() -> Iterator[None]:
     except Stopped:
         stop(STOPPED, _text("stopped"))
     except InputError as error:
-        stop(BAD_INPUT, *error.faults)
+        hint = (_text("mend_it"),) if isinstance(error, BadCourse) and error.mendable else ()
+        stop(BAD_INPUT, *error.faults, *hint)
     except MarramError as error:
         stop(OUR_FAULT, str(error), _text("our_fault"))
     except OSError as error:

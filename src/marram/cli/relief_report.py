@@ -120,6 +120,7 @@ class Report:
             "holes_version": self.holes.number if self.holes else None,
             "map_in_force_from": as_plain(self.in_force_from),
             "area": place.area.value if place.area else "out_of_bounds",
+            "area_open": place.area_open,
             "metres_to_hole": round(place.metres, 3),
             "facts": dict(ruled.known),
             "assumed": dict(ruled.assumed),
@@ -160,7 +161,8 @@ def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     elif isinstance(one.answer, NoRelief):
         yield "item", no_relief_words(one.answer.why)
     for area in one.areas:
-        yield "item", text("cli.relief.area", area=area.area_m2, club_length=area.club_length)
+        key = "cli.relief.spot" if area.is_spot else "cli.relief.area"
+        yield "item", text(key, area=area.area_m2, club_length=area.club_length)
         for measure in area.measures:
             yield "item", measure_words(measure)
         for key in area.remarks:

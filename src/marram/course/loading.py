@@ -41,7 +41,7 @@ def load(path: str | Path, which: str | None = None, *, progress: Progress = no_
     rest(CHECKING, 1.0)
     errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
     if errors or course is None:
-        raise BadCourse(*errors)
+        raise BadCourse(*errors, mendable=bool(source.features))
     return course
 
 

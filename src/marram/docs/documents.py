@@ -42,7 +42,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "incident, played_on, hole, facts": "what was asked, and the facts it was ruled on with",
         "map_version, map_in_force_from": "the version of the map; null where none is kept",
         "holes_version": "the version of the hole locations of the day; null where none were set",
-        "area, metres_to_hole": "where the ball lies",
+        "area, area_open, metres_to_hole": "where the ball lies, and whether the map leaves open in which area of the course",
         "assumed": "which of the facts are taken for granted",
         "result": "as of `marram rule`",
         "options": "each with option, state (Drawn, NeedsPlace, NoRelief or NotDrawn), lines, area_m2 and drop",

@@ -9,6 +9,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import hypot
 
+from marram.course.lies.coast import SEA, around
+from marram.course.model import Course
 from marram.relief.geometry.limits import Bounding, Inside, Outside
 from marram.relief.geometry.outline import XY
 from marram.relief.place.situation import Situation
@@ -47,7 +49,16 @@ def reach_from(place: XY, situation: Situation, limits: Iterable[Bounding], behi
     if boundary:
         return Reach(_farthest(place, (one.bounds for one in boundary)) + 1.0, False)
     known = (one.bounds for limit in limits if isinstance(limit, Inside | Outside) for one in limit.outlines)
-    return Reach(max(behind + LEAST, _farthest(place, known) + 1.0), True)
+    far = max(behind + LEAST, _farthest(place, known) + 1.0)
+    return Reach(min(far, max(behind, _as_far_as_read(place, situation.course))), True)
+
+
+def _as_far_as_read(place: XY, course: Course) -> float:
+    """Return how far around a place the map is read: beyond that the sea of a coast may go on."""
+    if _as_far_as_read not in course.kept:
+        course.kept[_as_far_as_read] = around(course, SEA - 1.0).bounds
+    left, bottom, right, top = course.kept[_as_far_as_read]
+    return max(0.0, min(place[0] - left, right - place[0], place[1] - bottom, top - place[1]))
 
 
 def _farthest(place: XY, boxes: Iterable[tuple[float, float, float, float]]) -> float:

@@ -70,5 +70,5 @@ def measure_words(measure: Measure) -> str:
         start=mark_words(measure.start),
         end=mark_words(measure.end),
         both=both,
-        bearing=measure.bearing,
+        bearing=round(measure.bearing) % 360,
     )

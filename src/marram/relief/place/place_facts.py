@@ -78,6 +78,7 @@ class PlaceFacts:
         facts: facts for the ruling, by name: answers as written in an address.
         doubts: why to look on the ground, if at all.
         lacks: what the map as a whole lacks, so that it could not tell here.
+        area_open: whether a doubt leaves open which area of the course it is.
     """
 
     area: Area | None
@@ -87,11 +88,13 @@ class PlaceFacts:
     facts: dict[str, str]
     doubts: tuple[str, ...] = ()
     lacks: frozenset[DoubtKind] = frozenset()
+    area_open: bool = False
 
     @property
     def sentence(self) -> str:
-        """The area as it ends the sentence "The ball lies …"."""
-        return in_area(self.area)
+        """The area as it ends the sentence "The ball lies …"; what a doubt leaves open does not stand firm."""
+        where = in_area(self.area)
+        return text("ground.perhaps", where=where) if self.area_open else where
 
     @property
     def yards(self) -> float:
@@ -148,6 +151,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         facts,
         tuple(dict.fromkeys(doubts)),
         lacks,
+        doubtful,
     )
 
 

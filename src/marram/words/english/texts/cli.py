@@ -80,6 +80,7 @@ TEXTS: dict[str, str] = {
     "relief.map_version_since": "Map version {version}, in force from {since}.",
     "relief.give_place": "Not drawn: give --{role} LON,LAT.",
     "relief.give_hand": "Not drawn: give --hand right or --hand left.",
+    "relief.spot": "One spot, no area around it.",
     "relief.area": "Relief area of {area:.1f} m², club-length {club_length:.2f} m.",
     "relief.near": "Near it lies also: {condition} (take it with --condition {ident}).",
     "relief.not_written": "Nothing could be drawn: {files} not written.",
@@ -103,6 +104,7 @@ TEXTS: dict[str, str] = {
     "drop.next": "Next ({citation}): {action}",
     "drop.next_not_counted": "Next ({citation}): {action} This drop does not count.",
     # Maps
+    "mend_it": "'marram course mend' tells how it can be mended, and 'marram serve' opens it to be mended.",
     "check.usable": "{file} can be used: {errors} to mend, {others} to look at.",
     "check.not_usable": "{file} cannot be used yet: {errors} to mend, {others} to look at.",
     "check.error": "To mend before the map can be used",

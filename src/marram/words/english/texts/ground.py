@@ -43,6 +43,7 @@ TEXTS: dict[str, str] = {
     "area.bunker": "in a bunker",
     "area.putting_green": "on the putting green",
     "area.none": "out of bounds",
+    "perhaps": "perhaps {where}",
     # The same as names
     "name.teeing_area": "the teeing area",
     "name.general_area": "the general area",
