@@ -58,7 +58,8 @@ def _as_far_as_read(place: XY, course: Course) -> float:
     if _as_far_as_read not in course.kept:
         course.kept[_as_far_as_read] = around(course, SEA - 1.0).bounds
     left, bottom, right, top = course.kept[_as_far_as_read]
-    return max(0.0, min(place[0] - left, right - place[0], place[1] - bottom, top - place[1]))
+    inside: float = min(place[0] - left, right - place[0], place[1] - bottom, top - place[1])
+    return max(0.0, inside)
 
 
 def _farthest(place: XY, boxes: Iterable[tuple[float, float, float, float]]) -> float:
