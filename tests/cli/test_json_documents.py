@@ -31,6 +31,7 @@ ARGUMENTS = {
     "may": ["bunker"],
     "relief": [MAP, "--hole", "7", "--ball", PLACE],
     "draw": ["entries.csv", "--seed", "20250620", "--places", "2"],
+    "paper": ["starting-sheet", str(EVENT)],
     "entries read": ["entries.csv"],
     "entries ballot": ["entries.csv", "--seed", "20250614", "--places", "1"],
     "handicap course": ["14.3", "--slope", "129", "--course-rating", "71.1", "--par", "72"],

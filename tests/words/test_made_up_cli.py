@@ -77,7 +77,28 @@ def commands(folder: Path) -> dict[str, list[str]]:
     bad_entries = folder / "bad.csv"
     bad_entries.write_text("Name,HCP,31\n1,-1.4,\n2,99,\n,1,\n1,3,\n5,1,1,1\n", encoding="utf-8")
     course = str(COURSE)
+    event = folder / "event.json"
+    event.write_text(
+        json.dumps(
+            {
+                "form_of_play": "stroke_play",
+                "sides": "individual",
+                "played_on": "2025-06-21",
+                "scores": ["gross", "net"],
+                "local_rules": ["E-5"],
+                "players": [{"name": "1", "playing_handicap": 9}, {"name": "2"}],
+                "starting_times": [{"time": "08:00", "tee": 1, "players": ["1"]}],
+            }
+        )
+    )
     return {
+        "sheets of the event": ["paper", "all", str(event), "--course", course, "--html", str(folder / "copy.geojson")],
+        "cards without pars": ["paper", "scorecards", str(event)],
+        "the starter's sheet": ["paper", "starters-sheet", str(event)],
+        "the cards": ["paper", "scorecards", str(event), "--course", course],
+        "the notice": ["paper", "notice", str(event)],
+        "the referee's sheet": ["paper", "referees-sheet", str(event), "--course", course],
+        "help of paper": ["paper", "--help"],
         "entries": ["entries", "read", str(entries)],
         "entries at fault": ["entries", "read", str(bad_entries)],
         "a draw": ["draw", str(entries), "--seed", "7", "--places", "2", "--early", "1|"],

@@ -14,6 +14,7 @@ from marram.cli.draw_app import draw
 from marram.cli.entries_app import entries_app
 from marram.cli.exits import faults_as_exit_codes
 from marram.cli.handicap_app import handicap_app
+from marram.cli.paper_app import paper
 from marram.cli.records_app import records_app
 from marram.cli.relief_command import relief
 from marram.cli.shared_options import (
@@ -213,6 +214,7 @@ def changes(
 
 app.command()(relief)
 app.command()(draw)
+app.command()(paper)
 
 
 @app.command()

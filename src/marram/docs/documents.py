@@ -55,6 +55,9 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "clash": "wishes that cannot hold together, and could without any one of them",
         "moved": "how many players a wish moved from the start that the order alone gives",
     },
+    "paper": {
+        "sheets": "each with title, event, about, day, foot and parts: in order, each with part (words, table, picture or cards) and what stands in it",
+    },
     "entries read": {
         "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line and key",
         "faults": "each with line and fault",

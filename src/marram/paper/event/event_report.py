@@ -1,0 +1,185 @@
+"""The report of the event, out of its log: rulings by Rule, hole and hour, those asked about again, and play stopped."""
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from marram.paper.event.on_paper import OnPaper
+from marram.paper.sheet import Cell, Column, Part, Picture, Sheet, Side, Table, Words
+from marram.words.texts import count_text, short_day_words, text
+
+
+@dataclass(frozen=True, slots=True)
+class RulingLine:
+    """A ruling of the log, as it stands.
+
+    Attributes:
+        number: of its entry.
+        at: when it was given, by the clock of the place.
+        hole: where; ``None``: not said.
+        rules: the Rules it rests on.
+        headline: what was ruled.
+        otherwise: whether it was ruled otherwise than computed.
+        second_opinion: whether another official was asked.
+        drawing: the relief as it was drawn, as SVG; empty where there is none.
+    """
+
+    number: int
+    at: datetime
+    hole: int | None
+    rules: tuple[str, ...]
+    headline: str
+    otherwise: bool = False
+    second_opinion: bool = False
+    drawing: str = ""
+
+    @property
+    def disputed(self) -> bool:
+        """Whether it was asked about again, or ruled otherwise."""
+        return self.otherwise or self.second_opinion
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """Play stopped.
+
+    Attributes:
+        first: from when, by the clock of the place.
+        last: when it went on; ``None``: it has not.
+        cause: what for, in words.
+    """
+
+    first: datetime
+    last: datetime | None
+    cause: str
+
+
+def event_report(event: OnPaper, rulings: Sequence[RulingLine], stops: Sequence[Stop] = ()) -> Sheet:
+    """Return the report of an event: it names no player."""
+    parts: list[Part] = [
+        Words("", (count_text("paper.report.rulings.total", len(rulings)),)),
+        _counted(
+            text("paper.report.by_rule"),
+            text("paper.column.rule"),
+            (rule for one in rulings for rule in dict.fromkeys(one.rules) or ("",)),
+            lambda rule: rule or text("paper.report.no_rule"),
+            _rule_order,
+        ),
+        _counted(
+            text("paper.report.by_hole"),
+            text("paper.column.hole"),
+            (str(one.hole or "") for one in rulings),
+            lambda hole: hole or text("paper.report.no_hole"),
+            lambda hole: (int(hole or 0) == 0, int(hole or 0)),
+        ),
+        _counted(
+            text("paper.report.by_hour"),
+            text("paper.column.hour"),
+            (one.at.strftime("%Y-%m-%d %H") for one in rulings),
+            _hour_words,
+            lambda hour: hour,
+        ),
+        _rulings(rulings),
+    ]
+    pictures = [one for one in rulings if one.disputed and one.drawing]
+    parts += [
+        Picture(
+            called := text(
+                "paper.report.drawing",
+                number=one.number,
+                hole=text("paper.report.no_hole") if one.hole is None else one.hole,
+            ),
+            one.drawing,
+            f"{called}: {one.headline}",
+        )
+        for one in pictures
+    ]
+    parts.append(_stops(stops))
+    return Sheet(
+        text("paper.title.report"),
+        event.name,
+        event.course,
+        event.day_words,
+        tuple(parts),
+        text("paper.foot.committee"),
+    )
+
+
+def _counted(
+    heading: str,
+    column: str,
+    things: Iterable[str],
+    words: Callable[[str], str],
+    order: Callable[[str], object],
+) -> Table:
+    counts = Counter(things)
+    rows = tuple(
+        (Cell(words(one)), Cell(str(counts[one])))
+        for one in sorted(counts, key=order)  # type: ignore[arg-type]
+    )
+    columns = (
+        Column(column, 1, names_row=True),
+        Column(text("paper.column.count"), 0, Side.RIGHT),
+    )
+    return Table(heading, columns, rows, text("paper.report.rulings.none"))
+
+
+def _rule_order(rule: str) -> tuple[bool, list[tuple[int, str]]]:
+    """Sort ``9.4`` before ``14.1``; Local Rules, which begin with a letter, after the Rules."""
+    parts = rule.replace("-", ".").split(".")
+    numbers = [(int(part) if part.isdigit() else _leading(part), part) for part in parts]
+    return not rule[:1].isdigit(), numbers
+
+
+def _leading(part: str) -> int:
+    digits = "".join(one for one in part[:2] if one.isdigit())
+    return int(digits) if digits else 0
+
+
+def _hour_words(hour: str) -> str:
+    moment = datetime.strptime(hour, "%Y-%m-%d %H")  # noqa: DTZ007 - the clock of the place
+    hours = text("paper.report.hour", first=f"{moment.hour:02d}:00", last=f"{moment.hour + 1:02d}:00")
+    return text("paper.about", first=short_day_words(moment.date()), second=hours)
+
+
+def _rulings(rulings: Sequence[RulingLine]) -> Table:
+    columns = (
+        Column(text("paper.column.number"), 0, Side.RIGHT, names_row=True),
+        Column(text("paper.column.time"), 0),
+        Column(text("paper.column.hole"), 0, Side.RIGHT),
+        Column(text("paper.column.rules"), 1),
+        Column(text("paper.column.ruling"), 4),
+    )
+    rows = []
+    for one in rulings:
+        marks = [
+            text("paper.report.otherwise") if one.otherwise else "",
+            text("paper.report.second_opinion") if one.second_opinion else "",
+        ]
+        rows.append(
+            (
+                Cell(str(one.number)),
+                Cell(f"{one.at:%H:%M}", short_day_words(one.at.date())),
+                Cell("" if one.hole is None else str(one.hole)),
+                Cell(", ".join(one.rules)),
+                Cell(one.headline, " · ".join(filter(None, marks))),
+            )
+        )
+    return Table(text("paper.report.rulings"), columns, tuple(rows), text("paper.report.rulings.none"))
+
+
+def _stops(stops: Sequence[Stop]) -> Words:
+    sentences = [
+        text("paper.report.suspensions.on", first=f"{one.first:%H:%M}", cause=one.cause)
+        if one.last is None
+        else text(
+            "paper.report.suspensions.line",
+            first=f"{one.first:%H:%M}",
+            last=f"{one.last:%H:%M}",
+            cause=one.cause,
+        )
+        for one in stops
+    ]
+    none = () if sentences else (text("paper.report.suspensions.none"),)
+    return Words(text("paper.report.suspensions"), (*sentences, *none), listed=bool(sentences))
