@@ -139,10 +139,10 @@ def test_an_answer_can_be_changed(client: TestClient) -> None:
 
 
 def test_what_is_settled_already_is_said(client: TestClient) -> None:
-    """Where no answer can bring a penalty any more, the page says so before the answer."""
+    """Where no answer changes the cost any more, the page says it before the answer, with what relief costs that is up to the player."""
     page = client.get("/case?what=ball_in_penalty_area&found_in_penalty_area=yes")
 
-    assert "No penalty, whatever the answer." in page.context["sheet"].settled
+    assert "One penalty stroke if relief is taken, whatever the answer." in page.context["sheet"].settled
     assert said("rulings.question.settled") in page.text
 
 

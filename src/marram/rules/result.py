@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import Any
 
+from marram.rules.cost import Cost
 from marram.rules.penalty import Penalty
 from marram.rules.relief_option import ReliefOption
 from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Reason, Ruling
@@ -16,6 +17,7 @@ class Stake:
         answers: the answers (or ``above`` / ``at_most``) meant.
         outcomes: how many different outcomes remain.
         penalties: the different penalty sets among them.
+        costs: what they come to, relief counted.
     """
 
     answers: tuple[Any, ...]
@@ -23,6 +25,7 @@ class Stake:
     at_most: Any
     outcomes: int
     penalties: tuple[tuple[Penalty, ...], ...]
+    costs: tuple[Cost, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +35,7 @@ class Settled:
     penalties: tuple[Penalty, ...] | None
     action: Action | None
     relief: tuple[ReliefOption, ...] | None
+    cost: Cost | None = None
 
 
 @dataclass(frozen=True, slots=True)

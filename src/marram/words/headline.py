@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Iterable, Mapping
 
+from marram.rules.cost import MUST_TAKE_RELIEF, Cost
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
@@ -11,9 +12,6 @@ from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
 from marram.words.messages import say, term
 from marram.words.penalties import penalties_in_short, relief_cost_words
-
-MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
-"""After these a relief option is taken, whatever the player would rather do."""
 
 _LOSES_HOLE = frozenset({PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE})
 _NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
@@ -77,6 +75,14 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
 def total_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return what a ruling comes to: every penalty, with the strokes of relief that must be taken."""
     return penalties_in_short(ruling.penalties, form, relief=forced_costs(ruling, form))
+
+
+def cost_words(cost: Cost, form: FormOfPlay | None = None) -> str:
+    """Return what an end of a question comes to: as :func:`total_words`, or what relief costs that is up to the player."""
+    if cost.relief and not cost.must:
+        return say("TERMS", "cost.if_taken").format(strokes=penalties_in_short((), form, relief=cost.relief))
+    over = ends_the_hole(cost.penalties, Action.TAKE_RELIEF, form)
+    return penalties_in_short(cost.penalties, form, relief=() if over else cost.relief)
 
 
 def forced_costs(ruling: Ruling, form: FormOfPlay | None = None) -> set[int]:

@@ -7,9 +7,9 @@ from marram.rules.engine.fact import Fact
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.result import Stake
 from marram.words.language import translate
-from marram.words.messages import listed, term
-from marram.words.penalties import penalties_in_short
+from marram.words.messages import term
 from marram.words.provisions import Cited, cited
+from marram.words.stakes import costs_in_short
 from marram.words.texts import text
 
 
@@ -42,8 +42,9 @@ def question_words(
     fact: Fact[Any], stakes: tuple[Stake, ...] = (), form: FormOfPlay | None = None, citation: str = ""
 ) -> QuestionWords:
     """Return a question as it is put to an official, with what each answer would leave open."""
-    telling = len({stake.penalties for stake in stakes}) > 1
-    by_answer = {answer: stake for stake in stakes for answer in stake.answers} if telling else {}
+    said = [(stake, costs_in_short(stake.costs, form)) for stake in stakes]
+    telling = len({words for _, words in said}) > 1
+    by_answer = {answer: words for stake, words in said for answer in stake.answers} if telling else {}
     possible = {answer for stake in stakes for answer in stake.answers} or fact.answers.keys()
     open_kind = "date" if fact.is_date else "number"
     return QuestionWords(
@@ -55,7 +56,7 @@ def question_words(
         term(fact.decided_by),
         fact.unit,
         tuple(
-            AnswerWords(fact.token(answer), translate()(words), _stake_words(by_answer.get(answer), form))
+            AnswerWords(fact.token(answer), translate()(words), by_answer.get(answer, ""))
             for answer, words in yes_first(fact)
             if answer in possible
         ),
@@ -69,10 +70,3 @@ def yes_first(fact: Fact[Any]) -> list[tuple[Any, str]]:
     order = {"yes": 0, "no": 1}
     both = order.keys() <= {fact.token(answer) for answer in fact.answers}
     return sorted(fact.answers.items(), key=lambda one: order.get(fact.token(one[0]), 2) if both else 0)
-
-
-def _stake_words(stake: Stake | None, form: FormOfPlay | None) -> str:
-    if stake is None or not stake.penalties:
-        return ""
-    least_first = sorted(stake.penalties, key=len)  # no penalty has none
-    return listed(tuple(dict.fromkeys(penalties_in_short(one, form).lower() for one in least_first)))

@@ -15,6 +15,7 @@ from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts, Result, Settled
 from marram.rules.ruling import Action, Correction, HandOver, Judgement, NotCovered, Reason, Ruling, Stroke
 from marram.words.headline import (
+    cost_words,
     costs_something,
     ends_the_hole,
     forced_costs,
@@ -27,7 +28,7 @@ from marram.words.headline import (
 )
 from marram.words.language import translate
 from marram.words.messages import amount_words, say, term
-from marram.words.penalties import penalties_in_short, penalty_words, totals_words
+from marram.words.penalties import penalty_words, totals_words
 from marram.words.provisions import Cited, cited
 from marram.words.questions import QuestionWords, question_words
 from marram.words.relief_options import OptionWords
@@ -254,9 +255,11 @@ _OF_STROKE = (Finding.STROKE_COUNTS, Finding.STROKE_DOES_NOT_COUNT, Finding.STRO
 
 def _settled_words(settled: Settled, form: FormOfPlay | None) -> tuple[str, ...]:
     words = []
-    if settled.penalties is not None:
-        words.append(say("TERMS", "settled").format(penalties=penalties_in_short(settled.penalties, form)))
-    if settled.action is not None and not ends_the_hole(settled.penalties or (), settled.action, form):
+    if settled.cost is not None:
+        words.append(say("TERMS", "settled").format(penalties=cost_words(settled.cost, form)))
+    if settled.action is not None and not ends_the_hole(
+        settled.cost.penalties if settled.cost else (), settled.action, form
+    ):
         words.append(term(settled.action))
     return tuple(words)
 

@@ -14,6 +14,7 @@ from marram.errors import (
     did_you_mean,
     shown,
 )
+from marram.rules.cost import cost_of
 from marram.rules.engine.conditions import (
     check_sides,
     conditions,
@@ -273,7 +274,8 @@ def _without(result: R, idle: set[str]) -> R:
 def _stake(answers: tuple[Any, ...], above: Any, at_most: Any, vertex: Vertex) -> Stake:
     ends = outcomes(vertex)
     penalties = tuple(dict.fromkeys(end.penalties for end in ends if isinstance(end, Ruling)))
-    return Stake(answers, above, at_most, len(ends), penalties)
+    costs = tuple(dict.fromkeys(cost_of(end) for end in ends if isinstance(end, Ruling)))
+    return Stake(answers, above, at_most, len(ends), penalties, costs)
 
 
 def _settled(vertex: Vertex) -> Settled:
@@ -291,7 +293,8 @@ def _settled(vertex: Vertex) -> Settled:
         action = (
             None  # a penalty is certain and only its size is open: "play on" would say that nothing is owed
         )
-    return Settled(penalties, action, common([ruling.relief for ruling in rulings]))
+    relief = common([ruling.relief for ruling in rulings])
+    return Settled(penalties, action, relief, common([cost_of(ruling) for ruling in rulings]))
 
 
 __all__ = ["Book", "book", "conditions", "conditions_of", "fact_named", "read_facts", "rule", "walk"]

@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import Any
 
 from marram import __version__
+from marram.rules.cost import Cost, cost_of
 from marram.rules.editions import clarified_to
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import Graph, GraphNode, Vertex, vertices
@@ -20,7 +21,7 @@ from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.findings import Finding
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
-from marram.rules.penalty import Penalty, general
+from marram.rules.penalty import general
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Action, Outcome, Ruling
 from marram.services.conditions import Conditions
@@ -28,15 +29,16 @@ from marram.services.made_with import book_digest
 from marram.services.offline.pool import Pool
 from marram.services.offline.sheets import Sheets
 from marram.services.offline.telling import TABLES, mode_of, reason_that_tells, told_at
-from marram.words.headline import ends_the_hole
+from marram.words.headline import cost_words, ends_the_hole
 from marram.words.language import language, translate
 from marram.words.messages import amount_words, say, term
-from marram.words.penalties import penalties_in_short
+from marram.words.penalties import count_words
 from marram.words.provisions import cited
 from marram.words.questions import question_words
 from marram.words.sheet import sheet
+from marram.words.stakes import certain_strokes, chosen_strokes
 
-FORMAT_VERSION = 1
+FORMAT_VERSION = 2
 """Version of the document; it grows when a reader of the old one would misread the new one."""
 
 
@@ -59,6 +61,9 @@ def book_bytes(conditions: Conditions) -> bytes:
     return json.dumps(offline_book(conditions), ensure_ascii=False, separators=(",", ":")).encode()
 
 
+_MOST_STROKES = 20
+"""Penalty strokes up to here are said in words of the book; no ruling comes to so many."""
+
 _WITH_TELLING = 5
 """How long the row of an end is that the way to it adds to."""
 
@@ -73,7 +78,7 @@ class _Writer:
         self.words = Sheets()
         self.facts, self.citations, self.ways = Pool(), Pool(), Pool()
         self.questions, self.ends = Pool(), Pool()
-        self.penalties, self.actions = Pool(), Pool()
+        self.costs, self.actions = Pool(), Pool()
 
     def document(self) -> dict[str, Any]:
         incidents = [self._incident(one) for one in INCIDENTS]
@@ -84,7 +89,7 @@ class _Writer:
             "ways": self.ways.rows,
             "questions": self.questions.rows,
             "ends": self.ends.rows,
-            "penalties": self.penalties.rows,
+            "costs": self.costs.rows,
             "actions": self.actions.rows,
             "sheets": self.words.sheets.rows,
             "options": self.words.options.rows,
@@ -111,6 +116,9 @@ class _Writer:
             "answered": self._answered(),
             "tells": self._tells(),
             "or": say("TERMS", "or"),
+            "strokes": [say("TERMS", f"strokes.{one}") for one in ("0", "1", "n")],
+            "counts": [count_words(one) for one in range(_MOST_STROKES)],
+            "if_taken": say("TERMS", "cost.if_taken"),
             "settled": say("TERMS", "settled"),
         }
 
@@ -241,7 +249,7 @@ class _Writer:
             return known
         row: list[Any] = [self._sheets(bare)]
         if isinstance(bare, Ruling):
-            row += [self._penalties(bare.penalties), self._action(bare.action)]
+            row += [self._cost(cost_of(bare)), self._action(bare.action)]
             if mode := mode_of(bare):
                 row += [mode, {}]
         return self.ends.place(row, bare)
@@ -262,12 +270,13 @@ class _Writer:
                     replace(outcome, reasons=(reason_that_tells(found, mode),))
                 )
 
-    def _penalties(self, penalties: tuple[Penalty, ...]) -> int:
-        if (known := self.penalties.keyed(penalties)) is not None:
+    def _cost(self, cost: Cost) -> int:
+        if (known := self.costs.keyed(cost)) is not None:
             return known
-        words = [self.words.sentences.place(penalties_in_short(penalties, form)) for form in self.forms]
-        loses = ends_the_hole(penalties, Action.REPLACE, FormOfPlay.MATCH_PLAY)
-        return self.penalties.place([len(penalties), int(loses), words], penalties)
+        words = [self.words.sentences.place(cost_words(cost, form)) for form in self.forms]
+        loses = ends_the_hole(cost.penalties, Action.REPLACE, FormOfPlay.MATCH_PLAY)
+        numbers = [certain_strokes(cost), chosen_strokes(cost)]
+        return self.costs.place([cost.weight, int(loses), words, *numbers], cost)
 
     def _action(self, action: Action | None) -> int:
         if action is None:

@@ -152,6 +152,7 @@ TERMS: dict[str, str] = {
     "relief_cost.1": "for one penalty stroke",
     "relief_cost.n": "for {strokes} penalty strokes",
     "relief_cost": "{action} {cost}",
+    "cost.if_taken": "{strokes} if relief is taken",
     # Parts of sentences
     "no_penalty": "No penalty.",
     "relief_to_be_taken": "{strokes} for the relief that must be taken ({citation}).",

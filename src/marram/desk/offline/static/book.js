@@ -1,6 +1,6 @@
 // The book of an edition as services/offline/book.py writes it, made ready to be walked.
 
-const FORMAT = 1;
+const FORMAT = 2;
 
 export function readBook(plain) {
   if (plain.marram !== FORMAT || plain.kind !== "offline_book") throw new TypeError(`${plain.kind} ${plain.marram}`);

@@ -79,8 +79,8 @@ const formPlace = (book, form) => Math.max(0, book.forms.indexOf(form ?? null));
 // A question as it is put to an official, with what each answer would leave open, and what holds whatever the answer.
 function asked(book, graph, left, fact, citation, ways, branches, form) {
   const place = formPlace(book, form);
-  const stakes = branches.map((branch) => penaltiesOf(book, graph.ends(branch)));
-  const telling = new Set(stakes.map((one) => one.join())).size > 1;
+  const stakes = branches.map((branch) => stakeWords(book, costsOf(book, graph.ends(branch)), place));
+  const telling = new Set(stakes).size > 1;
   const words = book.facts[fact];
   const possible = book.ways[ways];
   const tokens = new Map();
@@ -90,37 +90,52 @@ function asked(book, graph, left, fact, citation, ways, branches, form) {
     .map(([token, said]) => ({
       token,
       words: said,
-      stake: telling ? stakeWords(book, stakes[tokens.get(token)], place) : "",
+      stake: telling ? stakes[tokens.get(token)] : "",
     }));
   const [cite, statement] = book.citations[citation];
   return { ...words, answers, ways: possible, fact: words.name, why: { citation: cite, statement }, settled: settled(book, graph.ends(left), place) };
 }
 
-// The different penalties that ends come to, as numbers of the book's list.
-function penaltiesOf(book, ends) {
+// The different costs that ends come to, as numbers of the book's list.
+function costsOf(book, ends) {
   return [...new Set(ends.map((end) => book.ends[end]).filter((end) => end.length > 1).map((end) => end[1]))];
 }
 
 function stakeWords(book, stake, place) {
-  const leastFirst = [...stake].sort((a, b) => book.penalties[a][0] - book.penalties[b][0]);
-  const said = [...new Set(leastFirst.map((one) => penaltyWords(book, one, place).toLowerCase()))];
-  return said.length < 2 ? said.join("") : said.slice(0, -1).join(", ") + book.or + said.at(-1);
+  const rows = stake.map((one) => book.costs[one]);
+  const numbers = (at) => [...new Set(rows.flatMap((row) => row[at]))].sort((a, b) => a - b);
+  const certain = numbers(3);
+  const chosen = numbers(4).filter((one) => !certain.includes(one));
+  const parts = certain[0] === 0 ? [book.strokes[0]] : [];
+  if (certain.some(Boolean)) parts.push(strokesWords(book, certain.filter(Boolean)));
+  if (chosen.length) parts.push(book.if_taken.replace("{strokes}", strokesWords(book, chosen)));
+  const others = stake.filter((one) => !book.costs[one][3].length && !book.costs[one][4].length);
+  parts.push(...others.sort((a, b) => book.costs[a][0] - book.costs[b][0]).map((one) => costWords(book, one, place)));
+  return listed(book, [...new Set(parts.map((one) => one.toLowerCase()))]);
 }
 
-const penaltyWords = (book, number, place) => book.sentences[book.penalties[number][2][place]];
+const listed = (book, said) => (said.length < 2 ? said.join("") : said.slice(0, -1).join(", ") + book.or + said.at(-1));
+
+// One, two or three penalty strokes.
+function strokesWords(book, numbers) {
+  if (numbers.length === 1 && numbers[0] < 2) return book.strokes[numbers[0]];
+  return book.strokes[2].replace("{count}", listed(book, numbers.map((one) => book.counts[one])));
+}
+
+const costWords = (book, number, place) => book.sentences[book.costs[number][2][place]];
 
 function settled(book, ends, place) {
   const rulings = ends.map((end) => book.ends[end]);
   if (!rulings.every((end) => end.length > 1)) return [];
   const common = (at) => (rulings.every((end) => end[at] === rulings[0][at]) ? rulings[0][at] : null);
-  const penalties = common(1);
+  const cost = common(1);
   let action = common(2);
   if (action === -1) action = null;
   const playOn = action !== null && book.actions[action][2];
-  if (playOn && penalties === null && rulings.every((end) => book.penalties[end[1]][0])) action = null;
+  if (playOn && cost === null && rulings.every((end) => book.costs[end[1]][0])) action = null;
   const said = [];
-  if (penalties !== null) said.push(book.settled.replace("{penalties}", penaltyWords(book, penalties, place)));
-  const lost = penalties !== null && book.penalties[penalties][1] && book.forms[place] === "match_play";
+  if (cost !== null) said.push(book.settled.replace("{penalties}", costWords(book, cost, place)));
+  const lost = cost !== null && book.costs[cost][1] && book.forms[place] === "match_play";
   if (action !== null && !(lost && book.actions[action][1])) said.push(book.sentences[book.actions[action][0]]);
   return said;
 }
