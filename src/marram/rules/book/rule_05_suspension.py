@@ -73,9 +73,9 @@ def played_after_suspension(case: Case) -> Ruling:
 
 @provision("5.7b(2)")
 def played_after_normal_suspension(case: Case) -> Ruling:
-    """After a normal suspension a hole already begun may be finished, but no other one begun."""
+    """After a normal suspension a hole already begun may be finished, but no other begun, nor one taken up again."""
     what = case[played_on]
-    if what is PlayedOn.BEGAN_HOLE:
+    if what is PlayedOn.BEGAN_HOLE or what is PlayedOn.AFTER_STOPPING:
         return disqualified_unless_justified(case, "5.7b(2)")
     if case.match_play:
         if case[opponent_stopped]:

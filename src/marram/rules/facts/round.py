@@ -50,6 +50,7 @@ class PlayedOn(Enum):
 
     FINISHED_HOLE = "finished_hole"
     FINISHED_WITHOUT_MARKER = "finished_without_marker"
+    AFTER_STOPPING = "after_stopping"
     BEGAN_HOLE = "began_hole"
 
 
@@ -209,6 +210,7 @@ played_on = choice(
     {
         PlayedOn.FINISHED_HOLE: "the hole already begun by someone in the group",
         PlayedOn.FINISHED_WITHOUT_MARKER: "the hole already begun, after the marker had stopped and left",
+        PlayedOn.AFTER_STOPPING: "a further stroke on the hole, after the player had decided to stop there",
         PlayedOn.BEGAN_HOLE: "a stroke that began another hole",
     },
     help="Players have about two minutes to decide whether to finish the hole.",
