@@ -1,6 +1,6 @@
 """Readiness tells what still stands between now and the first start, and nothing that is done."""
 
-from datetime import date, time
+from datetime import date, datetime, time
 from typing import Any
 
 import pytest
@@ -63,8 +63,8 @@ LACKING: list[tuple[dict[str, Any], Exists, About, str]] = [
         Exists(
             holes_on_map=(1, 2, 3),
             holes_set={DAY: (1, 2, 3)},
-            last_home={DAY: time(22)},
-            sunset={DAY: time(21, 30)},
+            last_home={DAY: datetime.combine(DAY, time(22))},
+            sunset={DAY: datetime.combine(DAY, time(21, 30))},
         ),
         About.STARTING_TIMES,
         "the sun sets at 21:30",

@@ -6,11 +6,8 @@ from pathlib import Path
 from marram.cli.exits import LEFT_OPEN, MORE_FACTS_NEEDED
 from marram.cli.show import Line, print_json, show_lines
 from marram.competition.conditions.choices import Score
-from marram.competition.conditions.readiness import Exists, readiness
-from marram.competition.conditions.reading import event_document, read_event_file
 from marram.competition.results.board import Place, Standing
 from marram.competition.results.why import why
-from marram.course.loading import load
 from marram.errors import InputError
 from marram.rules.engine.request import fact_named
 from marram.rules.plain import as_plain
@@ -23,39 +20,6 @@ from marram.services.competition_results import told as results_told
 from marram.words.language import translate
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
-
-
-def show_readiness(event: Path, course: Path | None, as_json: bool) -> None:
-    """Print what still stands between now and the first start; exit with 3 where something does."""
-    found = read_event_file(event)
-    there = Exists() if course is None else Exists(holes_on_map=tuple(load(course).holes))
-    standing = readiness(found, there)
-    if as_json:
-        print_json(
-            {
-                "marram": 1,
-                "kind": "readiness",
-                "conditions": event_document(found),
-                "standing": as_plain(standing),
-            }
-        )
-    else:
-        print(text("competition.sound", name=found.name or event.name))
-        lines: list[Line] = [
-            ("head", count_text("competition.stands", len(standing)))
-            if standing
-            else ("text", text("competition.ready"))
-        ]
-        lines += [
-            (
-                "caution" if one.stops else "item",
-                text("competition.standing", what=spoken(one.what), remedy=spoken(one.remedy)),
-            )
-            for one in standing
-        ]
-        show_lines(lines)
-    if any(one.stops for one in standing):
-        raise SystemExit(MORE_FACTS_NEEDED)
 
 
 def show_results(cards: Path, as_json: bool) -> None:
@@ -208,4 +172,4 @@ def _card(ruled: CardRuled) -> Iterator[Line]:
         yield "caution", text(name, kind=kind, citation=found.out.citation)
 
 
-__all__ = ["name_of", "place_line", "show_card", "show_readiness", "show_results", "show_why"]
+__all__ = ["name_of", "place_line", "show_card", "show_results", "show_why"]

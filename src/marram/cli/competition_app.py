@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from marram.cli.shared_options import Json
+from marram.cli.shared_options import Json, Maps
 
 competition_app = typer.Typer(
     help="The conditions of a competition, and what still stands between now and the first start.",
@@ -27,13 +27,21 @@ Cards = Annotated[Path, typer.Argument(help="Conditions, holes and cards, as a J
 @competition_app.command("ready")
 def competition_ready(
     event: Annotated[Path, typer.Argument(help="The event, as a JSON file.", metavar="EVENT")],
-    course: Annotated[Path | None, typer.Option(help="The course map, as GeoJSON.")] = None,
+    course: Annotated[Path | None, typer.Option(help="The course map: GeoJSON or OpenStreetMap XML.")] = None,
+    maps: Maps = None,
+    time_zone: Annotated[
+        str | None,
+        typer.Option(metavar="ZONE", help="Zone of the club's clocks, e.g. Europe/London: tells the sunset."),
+    ] = None,
+    minutes_of_play: Annotated[
+        int | None, typer.Option(help="How long the last group is expected to take, in minutes.")
+    ] = None,
     json: Json = False,
 ) -> None:
     """Check that the conditions hold together, and list what still stands between now and the first start."""
-    from marram.cli.competition import show_readiness
+    from marram.cli.readiness import show_readiness
 
-    show_readiness(event, course, json)
+    show_readiness(event, course, maps, time_zone, minutes_of_play, json)
 
 
 @results_app.command("board")

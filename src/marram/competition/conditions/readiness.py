@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from datetime import date, time
+from datetime import date, datetime
 from enum import Enum
 
 from marram.competition.conditions.choices import Score, TieMethod
@@ -46,22 +46,24 @@ class Exists:
     """What exists beside the conditions; ``None`` is not known, and told as such where it matters.
 
     Attributes:
-        map_faults: what is wrong with the course map, in words.
+        map_faults: why the course map cannot be used, in words.
         holes_on_map: the numbers of the holes of the map; ``None`` without a map.
         holes_set: for each day the numbers of the holes whose location is set.
         unmarked: codes of Local Rules in force whose marking is not on the map, each with what is missing.
         last_home: for each day, when the last group is expected home.
         sunset: for each day, when the sun sets at the course.
         places_of_officials: for each official the places given; empty for one without a place.
+        map_warnings: what is wrong with the map, so that it cannot be used for everything, in words.
     """
 
     map_faults: Sequence[str] = ()
     holes_on_map: Collection[int] | None = None
     holes_set: Mapping[date, Collection[int]] = field(default_factory=dict)
     unmarked: Mapping[str, str] = field(default_factory=dict)
-    last_home: Mapping[date, time] = field(default_factory=dict)
-    sunset: Mapping[date, time] = field(default_factory=dict)
+    last_home: Mapping[date, datetime] = field(default_factory=dict)
+    sunset: Mapping[date, datetime] = field(default_factory=dict)
     places_of_officials: Mapping[str, str] | None = None
+    map_warnings: Sequence[str] = ()
 
 
 def readiness(found: EventFile, there: Exists | None = None) -> tuple[Standing, ...]:
@@ -130,7 +132,7 @@ def _conditions(found: EventFile) -> Iterator[Standing]:
 
 
 def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
-    if there.holes_on_map is None:
+    if there.holes_on_map is None and not there.map_faults:
         yield Standing(
             About.COURSE, said("There is no course map."), said("Add one to the records."), stops=False
         )
@@ -139,6 +141,18 @@ def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
             About.COURSE,
             said("Course map: {fault}", fault=fault),
             said("Mend it in the map editor."),
+        )
+    if there.map_warnings:
+        yield Standing(
+            About.COURSE,
+            counted(
+                "Course map: {first}",
+                "Course map, {count} warnings, the first of them: {first}",
+                len(there.map_warnings),
+                first=there.map_warnings[0],
+            ),
+            said("Look at them with 'marram course check' or in the map editor."),
+            stops=False,
         )
     for day in found.days():
         wanted = set(_holes_of(found, day) or there.holes_on_map or ())

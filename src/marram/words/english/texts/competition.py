@@ -6,6 +6,8 @@ TEXTS: dict[str, str] = {
     "stands.one": "{count} thing stands between now and the first start:",
     "stands.several": "{count} things stand between now and the first start:",
     "standing": "{what} {remedy}",
+    "zone_unknown": "{given} is no time zone. Give its IANA name, such as Europe/London.",
+    "minutes_need_zone": "--minutes-of-play is a number of minutes from 1 to 1440, and needs --time-zone, by which the sunset is told.",
     "score.gross": "Gross",
     "score.net": "Net",
     "of_division": "{score}, {division}",
