@@ -123,12 +123,14 @@ CLUB_UNKNOWN = "The club"
 
 def _demo_in(records: str) -> Sequence[Path]:
     """Put the invented club into records that are not there yet; return the elevations of its greens."""
-    from marram.demo import COURSE, EVENT, GREENS
-    from marram.records.making import made
+    from marram.demo import GREENS
+    from marram.records.making import brought_up_to_date, made
     from marram.records.starting_sheet import events
-    from marram.services.keeping import start
+    from marram.services.demonstrating import championship
 
+    if "://" in records or Path(records).exists():
+        brought_up_to_date(records)
     with made(records) as there:
         if not events(there):
-            start(there, CLUB, course_file=COURSE, event=EVENT)
+            championship(there, CLUB)
     return (GREENS,)

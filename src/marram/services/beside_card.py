@@ -28,7 +28,7 @@ def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
         strokes, under = _penalty(one)
         deducted = _deducted(one)
         if strokes or under or deducted or _not_known(one):
-            hole, words = one.told.get("hole"), str(one.content.get("headline", ""))
+            hole, words = one.told.get("hole"), str(one.content.get("headline", "")).rstrip(".")
             found.append(Beside(one.id, hole, strokes, words, under, deducted))
     return tuple(found)
 

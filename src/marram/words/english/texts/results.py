@@ -7,6 +7,8 @@ TEXTS: dict[str, str] = {
     "score.gross": "Gross",
     "score.net": "Net",
     "level": "level",
+    "which": "Which result",
+    "everybody": "Whole field",
     "final": "final",
     "so_far": "as it stands",
     "closed": "closed",

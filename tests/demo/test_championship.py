@@ -1,0 +1,55 @@
+"""The invented championship: what its script makes, and what records hold of it."""
+
+import json
+from pathlib import Path
+
+from marram.competition.conditions.reading import read_event_file
+from marram.course import load
+from marram.demo import CHAMPIONSHIP, CHAMPIONSHIP_SCORES, COURSE
+from marram.demo.make_championship import compact, made
+from marram.records.log import Log
+from marram.records.making import made as made_records
+from marram.records.starting_sheet import groups
+from marram.services.competition_kept import competition_kept
+from marram.services.demonstrating import championship
+from marram.services.event_results import EventResults
+
+
+def test_the_files_are_what_the_script_makes() -> None:
+    """The same from the same seed, to the letter; the event is one that can be read."""
+    found = made()
+    scores = {"second_round": found.second_round, "scores": found.scores}
+
+    assert compact(found.event) == CHAMPIONSHIP.read_text(encoding="utf-8")
+    assert compact(scores) == CHAMPIONSHIP_SCORES.read_text(encoding="utf-8")
+    assert len(read_event_file(CHAMPIONSHIP).players) == 156
+
+
+def test_records_hold_a_whole_first_round_and_half_a_second(tmp_path: Path) -> None:
+    """The cut is the second round's field; one card waits for the Committee, one late one stands, one is out by 3.3b(3)."""
+    with made_records(tmp_path / "club.db") as records:
+        event = championship(records, "Quillsand Links", maps=tmp_path / "none")
+        competition = competition_kept(records, event, load(COURSE))
+        read = EventResults(Log(records), event)
+        first, second = competition.rounds
+        results = {
+            (one.score.value, one.division.name if one.division else ""): one.board
+            for one in read.now(competition, {}).results
+        }
+        cards = read.cards(competition, {}, first.id)
+        field = {player.name for group in groups(records, second.id) for player in group.players}
+        names = [one["name"] for one in json.loads(CHAMPIONSHIP.read_text(encoding="utf-8"))["players"]]
+
+    assert len(results) == 8
+    assert results["net", ""].through == field
+    out = {one.side: one.out.citation or one.out.kind.value for one in results["net", ""].places if one.out}
+    assert out == {names[16]: "withdrawn", names[87]: "no_return", names[62]: "3.3b(3)"}
+    open_ = [one.card.side for one in cards.values() if not one.outcome.settled]
+    assert open_ == [names[45]]
+    leaders = [one.place for one in results["net", "Second division"].places[:3]]
+    assert leaders == [1, 1, 3]
+    assert sum(len(one.beside) for one in cards.values()) == 11
+    assert not any(one.card.unsettled(one.beside) for one in cards.values())
+    stages = {one.score.played for one in results["gross", ""].places if one.side in field}
+    assert stages >= {18, 36}
+    assert len(stages) > 4
