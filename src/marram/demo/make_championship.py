@@ -101,7 +101,7 @@ def groups_of(
     """Draw groups in this order, no two of a club together, with two wishes; return them as an event file has them."""
     wishes = (
         ClubsApart(),
-        *([Together(tuple(players[10:11] + players[40:41]))] if len(players) > 100 else []),
+        *([Together((players[10], players[40]))] if len(players) > 100 else []),
         *([Apart(tuple(players[0:2]))] if len(players) > 100 else []),
     )
     drawn = draw([Drawn(one, clubs[one]) for one in players], all_starts, wishes)
