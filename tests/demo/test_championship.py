@@ -6,12 +6,12 @@ from pathlib import Path
 from marram.competition.conditions.reading import read_event_file
 from marram.course import load
 from marram.demo import CHAMPIONSHIP, CHAMPIONSHIP_SCORES, COURSE
-from marram.demo.make_championship import compact, made
 from marram.records.log import Log
 from marram.records.making import made as made_records
 from marram.records.starting_sheet import groups
 from marram.services.competition_kept import competition_kept
-from marram.services.demonstrating import championship
+from marram.services.demonstrating.championship import championship
+from marram.services.demonstrating.make_championship import compact, made
 from marram.services.event_results import EventResults
 
 

@@ -126,7 +126,7 @@ def _demo_in(records: str) -> Sequence[Path]:
     from marram.demo import GREENS
     from marram.records.making import brought_up_to_date, made
     from marram.records.starting_sheet import events
-    from marram.services.demonstrating import championship
+    from marram.services.demonstrating.championship import championship
 
     if "://" in records or Path(records).exists():
         brought_up_to_date(records)

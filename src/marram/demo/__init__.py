@@ -16,7 +16,7 @@ GREENS: Path = Path(__file__).with_name("greens.csv")
 """Elevations of its greens, shaped by :mod:`marram.demo.draw_greens`."""
 
 CHAMPIONSHIP: Path = Path(__file__).with_name("championship.json")
-"""The invented championship: 156 players over two rounds with a cut (:mod:`marram.demo.make_championship`)."""
+"""The invented championship: 156 players over two rounds with a cut (made by ``marram.services.demonstrating.make_championship``)."""
 
 CHAMPIONSHIP_SCORES: Path = Path(__file__).with_name("championship_scores.json")
 """Its second round's groups and the scores of both rounds."""

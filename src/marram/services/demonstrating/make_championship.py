@@ -1,6 +1,6 @@
 """Make the invented championship: 156 players over two rounds with a cut, its draw, its cards; always the same from one seed.
 
-    python -m marram.demo.make_championship
+    python -m marram.services.demonstrating.make_championship
 
 It writes ``championship.json``, an event file, and ``championship_scores.json``: the groups of the second round, the
 scores of both, the rulings and what became of cards. The second round is still being played. Scores are invented: on each
