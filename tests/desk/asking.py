@@ -3,7 +3,7 @@
 import warnings
 from typing import Any
 
-from fastapi import FastAPI
+from starlette.types import ASGIApp
 
 from marram.rules.facts import vocabulary
 
@@ -18,7 +18,7 @@ class TestClient(testclient.TestClient):
 
     __test__ = False
 
-    def __init__(self, app: FastAPI, **more: Any) -> None:
+    def __init__(self, app: ASGIApp, **more: Any) -> None:
         super().__init__(app, **{"base_url": "http://localhost", **more})
 
 

@@ -15,7 +15,7 @@ from starlette.routing import Mount
 from marram.desk.app import create_app
 from marram.desk.rooms import ROUTERS
 from marram.desk.shell.back import within
-from marram.desk.shell.guard import HEADERS, MOST_BYTES
+from marram.desk.shell.guard import HEADERS, MOST_BYTES, MOST_WITH_PHOTOGRAPHS, WITH_PHOTOGRAPHS
 from tests.desk.asking import TestClient
 
 SAMPLE = {
@@ -191,7 +191,7 @@ def test_programs_send_json_and_say_so(desk: TestClient, method: str, path: str,
 def test_too_large_a_body_is_refused(desk: TestClient, method: str, path: str) -> None:
     """Told by its length, or found out while it comes in pieces."""
     kind = "application/json" if path.startswith("/api/") else "application/x-www-form-urlencoded"
-    sent = b"x" * (MOST_BYTES + 1)
+    sent = b"x" * ((MOST_WITH_PHOTOGRAPHS if path in WITH_PHOTOGRAPHS else MOST_BYTES) + 1)
     pieces = (sent[start : start + 500_000] for start in range(0, len(sent), 500_000))
 
     assert desk.request(method, path, content=sent, headers={"Content-Type": kind}).status_code == 413

@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Iterator
+from io import BytesIO
 from pathlib import Path
 
 import pytest
+from PIL import Image
 
 from marram.cli.serving import _demo_in
 from marram.course import load
@@ -15,6 +17,7 @@ from marram.errors import InputError
 from marram.records.database import opened
 from marram.records.making import made
 from marram.records.people import erase
+from marram.records.photographs import LONGEST
 from marram.records.verifying import verified
 from marram.services.keeping import start
 from marram.services.log import again
@@ -63,6 +66,46 @@ def test_one_tap_records_the_ruling_with_all_it_rests_on(desk: TestClient, kept:
     assert entry.content["case"]["made_with"]["map_version"] == 1
     assert again(entry).differs == ()
     assert verified(kept.records)[0].broken is None
+
+
+def of_a_phone(megabytes: float) -> bytes:
+    """A photograph as a phone takes it: 4,000 by 3,000 pixels, with a place in it; as large as wanted by what follows its end."""
+    picture = Image.effect_noise((400, 300), 60).resize((4000, 3000)).convert("RGB")
+    hidden = Image.Exif()
+    hidden.get_ifd(0x8825)[1] = "N"
+    file = BytesIO()
+    picture.save(file, "JPEG", quality=95, exif=hidden)
+    return file.getvalue().ljust(int(megabytes * 1_000_000), b"\0")
+
+
+def test_a_photograph_of_a_phone_is_reduced_on_arrival(desk: TestClient, kept: KeptHere) -> None:
+    """12 MB arrive; what is kept is small enough to be sent on, without the place that the camera wrote into it."""
+    where = desk.post(
+        "/record", data=form(desk), files={"photographs": ("a.jpg", of_a_phone(12), "image/jpeg")}
+    )
+    entry = kept.log.entries(kept.event_id)[-1]
+    (part,) = [one for one in kept.log.parts(entry.id) if one and one.what == "photograph"]
+
+    assert where.status_code == 303
+    with Image.open(BytesIO(part.content)) as found:
+        assert max(found.size) == LONGEST
+        assert not found.getexif()
+    assert len(part.content) < 4_000_000
+
+
+def test_photographs_too_large_together_are_refused_and_nothing_is_recorded(
+    desk: TestClient, kept: KeptHere
+) -> None:
+    """Above 25 MB it is said what to do; other addresses still take no more than they need."""
+    before = kept.log.head(kept.event_id)
+    large = [("photographs", ("a.jpg", of_a_phone(13), "image/jpeg"))] * 2
+    refused = desk.post("/record", data=form(desk), files=large)
+    other = desk.post("/settings", data={"x": "y" * 5_000_000})
+
+    assert refused.status_code == other.status_code == 413
+    assert "larger than 25 MB together" in refused.text
+    assert "More was sent at once" in other.text
+    assert kept.log.head(kept.event_id) == before
 
 
 def test_two_taps_make_one_entry(desk: TestClient, kept: KeptHere) -> None:

@@ -54,29 +54,21 @@ def serve_desk(
         from marram.demo import EVENT
 
         found = read_event(EVENT)
-    with socket.socket() as probe:
-        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-        try:
-            probe.bind((host, port))
-        except OSError as error:
-            stop(
-                BAD_INPUT,
-                said(
-                    "Port {port} on {host} cannot be used: {strerror}. Give another with --port.",
-                    port=port,
-                    host=host,
-                    strerror=error.strerror,
-                ),
-            )
-
+    _must_be_free(host, port)
     held = None if secure is None else _secured(secure, host, hosts)
+    if held is not None:
+        from marram.desk.secure.handing_out import handed_out, port_beside
+
+        _must_be_free(host, port_beside(port))
 
     def say_where(errors: int, link: str | None) -> None:
         scheme = "http" if held is None else "https"
         print(text("cli.serve.at", address=f"{scheme}://{host}:{port}/"), flush=True)
         if held is not None:
-            told = text("cli.serve.secure", file=held.authority, fingerprint=held.fingerprint)
+            page = handed_out(held, host, port, hosts).address
+            told = text("cli.serve.secure", file=held.authority, address=page, fingerprint=held.fingerprint)
             print(told, flush=True)
+            _print_code(page)
         if errors:
             print(count_text("cli.serve.to_mend", errors), flush=True)
         if link:
@@ -99,6 +91,33 @@ def serve_desk(
         secure=held,
         ready=say_where,
     )
+
+
+def _must_be_free(host: str, port: int) -> None:
+    """Stop unless a port can be listened on."""
+    with socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET) as probe:
+        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((host, port))
+        except OSError as error:
+            stop(
+                BAD_INPUT,
+                said(
+                    "Port {port} on {host} cannot be used: {strerror}. Give another with --port.",
+                    port=port,
+                    host=host,
+                    strerror=error.strerror,
+                ),
+            )
+
+
+def _print_code(address: str) -> None:
+    """Print an address as a code to be scanned, where the terminal has the blocks it is made of."""
+    if (sys.stdout.encoding or "").lower().replace("-", "") == "utf8":
+        import segno
+
+        segno.make(address, error="m").terminal(compact=True)
+        sys.stdout.flush()
 
 
 def _secured(folder: Path, host: str, hosts: Sequence[str]) -> "Secured":

@@ -5,13 +5,15 @@ address of the page and nowhere else, so that a reload loses nothing and a bookm
 """
 
 import sys
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from pathlib import Path
-from threading import Timer
+from threading import Thread, Timer
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from marram.desk.secure.authority import Secured
+    from marram.desk.secure.handing_out import HandedOut
     from marram.services.event import Event
 
 
@@ -48,7 +50,8 @@ def serve(
         hosts: further names the desk is reached by, such as that of the machine in a network.
         records: the records to work with, in place of course map and folder; ``event`` is then the name of an event
             in them.
-        secure: the files of a secure connection; ``None``: the connection is not secure.
+        secure: the files of a secure connection, whose authority phones get from a page on the next port; ``None``: the
+            connection is not secure.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
             that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
             where the desk serves more than this machine and no chief referee is signed in.
@@ -62,6 +65,11 @@ def serve(
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
 
     link: str | None = None
+    told = None
+    if secure is not None:
+        from marram.desk.secure.handing_out import handed_out  # noqa: PLC0415 - the same
+
+        told = handed_out(secure, host, port, hosts)
     if records is None:
         assert not isinstance(event, str)
         app = create_app(
@@ -82,6 +90,7 @@ def serve(
             kept_here=kept,
             door=door,
             reached_at=reached_at(host, port, hosts, "https" if secure else "http"),
+            handed_out=told,
         )
         first = door.first_link() if door else None
         link = f"{app.state.reached_at}join/{first}" if first else None
@@ -103,7 +112,8 @@ def serve(
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:
-        server.run()
+        with _handing_out(secure, told, host, port):
+            server.run()
     except KeyboardInterrupt:
         return
     if not server.started:
@@ -111,6 +121,27 @@ def serve(
 
 
 __all__ = ["serve"]
+
+
+@contextmanager
+def _handing_out(secure: "Secured | None", told: "HandedOut | None", host: str, port: int) -> Iterator[None]:
+    """Hand out the authority of a secure connection beside the desk, for as long as it serves."""
+    if secure is None or told is None:
+        yield
+        return
+    import uvicorn  # noqa: PLC0415 - the command line loads this first
+
+    from marram.desk.secure.handing_out import handing_out, port_beside  # noqa: PLC0415 - the same
+
+    page = handing_out(secure.authority, told)
+    beside = uvicorn.Server(uvicorn.Config(page, host=host, port=port_beside(port), log_level="warning"))
+    thread = Thread(target=beside.run, daemon=True)
+    thread.start()
+    try:
+        yield
+    finally:
+        beside.should_exit = True
+        thread.join(timeout=5)
 
 
 def _maps_of(course: str | Path | None) -> Path:

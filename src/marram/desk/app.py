@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fastapi import Depends, FastAPI
 
@@ -27,6 +27,9 @@ from marram.desk.shell.workplace import Workplace, with_holes, workplaces
 from marram.services.event import Event, read_event
 from marram.services.holes import green_slopes
 
+if TYPE_CHECKING:
+    from marram.desk.secure.handing_out import HandedOut
+
 
 def create_app(
     course_path: str | Path | None = None,
@@ -39,6 +42,7 @@ def create_app(
     kept_here: KeptHere | None = None,
     door: Door | None = None,
     reached_at: str | None = None,
+    handed_out: "HandedOut | None" = None,
 ) -> FastAPI:
     """Return the application for one course.
 
@@ -53,6 +57,7 @@ def create_app(
         kept_here: the records it works with, in place of course map, event and folder.
         door: where people sign in; ``None``: whoever reaches the desk may do everything.
         reached_at: the address others reach it by, ending in a slash, for links that let people join.
+        handed_out: where phones get the authority that makes the connection secure.
 
     Raises:
         BadCourse: the map cannot be used, and no versions are kept in which it could be mended.
@@ -68,7 +73,7 @@ def create_app(
         openapi_url="/api/openapi.json",
         dependencies=[Depends(signed)],
     )
-    app.state.door, app.state.reached_at = door, reached_at
+    app.state.door, app.state.reached_at, app.state.handed_out = door, reached_at, handed_out
     kept, hole_days = _kept_by_day(course_path, maps, kept_here)
     course = load(course_path or COURSE) if kept is None else newest_usable(kept)
     app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))

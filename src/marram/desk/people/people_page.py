@@ -104,8 +104,17 @@ def _page(request: Request, link: str = "", link_role: str = "") -> Response:
         link=link,
         link_role=link_role,
         code=_code(link) if link else "",
+        authority=_authority(request),
         only_here=request.url.hostname in LOOPBACK and bool(link) and _is_here(link),
     )
+
+
+def _authority(request: Request) -> dict[str, str] | None:
+    """Return where phones get the authority of a secure connection, with its code; ``None`` where there is none."""
+    told = request.app.state.handed_out
+    if told is None:
+        return None
+    return {"address": told.address, "fingerprint": told.fingerprint, "code": _code(told.address)}
 
 
 def _code(link: str) -> str:

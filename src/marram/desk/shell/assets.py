@@ -30,6 +30,7 @@ ROOMS = (
     "offline",
     "cards",
     "results",
+    "secure",
 )
 """The folders of the desk that hold templates, styles and scripts."""
 

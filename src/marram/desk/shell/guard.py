@@ -22,6 +22,11 @@ from marram.words.texts import text
 MOST_BYTES = 4_000_000
 """The largest body taken (own choice: edits of a whole course are about a tenth of it)."""
 
+WITH_PHOTOGRAPHS = frozenset({"/record"})
+"""Addresses to which photographs are sent."""
+MOST_WITH_PHOTOGRAPHS = 25_000_000
+"""The largest body taken there (own choice: one photograph of a phone is about 3 to 12 MB)."""
+
 READING = frozenset({"GET", "HEAD", "OPTIONS"})
 """Methods that change nothing (RFC 9110, 9.2.1)."""
 
@@ -76,7 +81,7 @@ class Guard:
             await answer(request, status, code, [text(key)])(scope, receive, with_headers)
             return
         try:
-            await self.app(scope, _at_most(receive), with_headers)
+            await self.app(scope, _at_most(receive, request.url.path), with_headers)
         except Exception:
             if not begun:
                 await failure(request)(scope, receive, with_headers)
@@ -94,8 +99,9 @@ class Guard:
         ):
             return 403, "foreign_origin", "shell.guard.origin"
         sent = headers.get("content-length", "0")
-        if len(sent) > 15 or not sent.isdecimal() or int(sent) > MOST_BYTES:
-            return 413, "too_large", "shell.guard.size"
+        most, told = _most(path)
+        if len(sent) > 15 or not sent.isdecimal() or int(sent) > most:
+            return 413, "too_large", told
         kind = headers.get("content-type", "").partition(";")[0].strip().lower()
         body = int(sent) > 0 or "transfer-encoding" in headers
         if body and path.startswith("/api/") and kind != "application/json":
@@ -115,16 +121,24 @@ class Guard:
         )
 
 
-def _at_most(receive: Receive) -> Receive:
+def _most(path: str) -> tuple[int, str]:
+    """Return how much may be sent to an address, and the key of what is said of more."""
+    if path in WITH_PHOTOGRAPHS:
+        return MOST_WITH_PHOTOGRAPHS, "shell.guard.photographs"
+    return MOST_BYTES, "shell.guard.size"
+
+
+def _at_most(receive: Receive, path: str) -> Receive:
     """Return a ``receive`` that stops a body sent in pieces once it is too large."""
     taken = 0
+    most, told = _most(path)
 
     async def counted() -> Message:
         nonlocal taken
         message: dict[str, Any] = dict(await receive())
         taken += len(message.get("body", b""))
-        if taken > MOST_BYTES:
-            raise HTTPException(413, text("shell.guard.size"))
+        if taken > most:
+            raise HTTPException(413, text(told))
         return message
 
     return counted
@@ -148,4 +162,4 @@ def _is_address(name: str) -> bool:
     return True
 
 
-__all__ = ["HEADERS", "MOST_BYTES", "Guard"]
+__all__ = ["HEADERS", "MOST_BYTES", "MOST_WITH_PHOTOGRAPHS", "Guard"]

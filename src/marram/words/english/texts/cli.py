@@ -157,7 +157,7 @@ TEXTS: dict[str, str] = {
     "serve.authority": "{club} (marram, local network only)",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
-    "serve.secure": "The connection is secure for phones that trust {file}.\n  Give them that file (it holds no secret), and compare on the phone: {fingerprint}\n"
+    "serve.secure": "The connection is secure for phones that trust {file}.\n  They get it at {address} (it holds no secret). Compare on the phone: {fingerprint}\n"
     "  Whoever holds the key beside it could pretend to be any page of a private network to these phones: it signs for private addresses "
     "and local names only, and never leaves its folder. Take the trust off the phones after the event.",
     "serve.first_link": "No chief referee is signed in. Open this link on the chief referee's device; it works once, for an hour:\n  {link}",

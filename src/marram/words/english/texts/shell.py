@@ -51,6 +51,8 @@ TEXTS: dict[str, str] = {
         "save there."
     ),
     "guard.size": "More was sent at once than the desk takes; nothing was saved. Send less at a time.",
+    "guard.photographs": "The photographs are larger than 25 MB together; nothing was recorded. Go back, where the ruling still stands, and send "
+    "fewer of them, or smaller ones.",
     "guard.json": "What is sent to this address must be JSON, with the content type application/json.",
     "out_of_reach": "The desk cannot be reached. What you chose is kept here and sent as soon as it can be.",
     "not_taken.answering": "Not taken: your last tap is still being answered.",
