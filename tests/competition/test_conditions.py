@@ -59,6 +59,11 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({"ties": {"first_place": ["shared", "countback"]}}, "so that countback is never reached"),
     ({"ties": {"first_place": ["countback", "countback"]}}, "stands twice"),
     ({"scores": ["gross"], "ties": {"first_place": ["lower_handicap"]}}, "needs handicaps"),
+    ({"sides": "four_ball", "ties": {"first_place": ["lower_handicap"]}}, "each partner has one"),
+    (
+        {"sides": "foursomes", "variation": "greensomes", "scores": ["net"], "allowance": 50},
+        "the shares of Appendix C",
+    ),
     (
         {
             "form_of_play": "stableford",

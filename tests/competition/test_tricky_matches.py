@@ -9,6 +9,7 @@ from datetime import date
 import pytest
 
 from marram.competition.matches.acts import (
+    HoleLostByBoth,
     HolePlayed,
     HolesDeducted,
     MatchAct,
@@ -105,6 +106,12 @@ def test_a_handicap_found_too_high_after_the_final_result(day: date) -> None:
     assert isinstance(handicap_declared(12, 11, played_on=day, result_final=True), NeedFacts)
     knew = {"late_breach": "misconduct_or_agreement"}
     assert isinstance(handicap_declared(12, 11, played_on=day, result_final=True, facts=knew), Judgement)
+
+
+def test_a_hole_that_both_lose_is_tied() -> None:
+    """Rule 5.3a and 3.2a(2): player and opponent both up to five minutes late both lose the first hole: it is tied."""
+    state = match_state(MATCH, [HoleLostByBoth(), WON])
+    assert ([one.winner for one in state.holes], state.words) == ([None, "a"], "1 up")
 
 
 def test_strokes_fall_on_extra_holes_as_in_the_round() -> None:

@@ -96,6 +96,22 @@ def test_a_group_is_where_its_balls_were_noted(kept: KeptHere) -> None:
     assert found[fourth.id].where is Where.UNKNOWN
 
 
+def test_some_of_a_group_between_two_holes_are_not_all_of_it(kept: KeptHere) -> None:
+    """Rule 5.7b(2) turns on all players of the group: of one noted between holes and others unknown both cases are said."""
+    first, second, *_ = kept.groups_on(NOON.date())
+    one = stopped(kept)
+    kept.add(position(new_ident(), NOON, one, player=first.players[0].id, ball=Ball.BETWEEN_HOLES))
+    kept.add(position(new_ident(), NOON, one, player=second.players[0].id, ball=Ball.LEFT, hole=4))
+    kept.add(position(new_ident(), NOON, one, player=second.players[1].id, ball=Ball.BETWEEN_HOLES))
+    for player in second.players:  # noted again, once all of them had holed out
+        kept.add(position(new_ident(), NOON, one, player=player.id, ball=Ball.BETWEEN_HOLES))
+    found = {each.group.id: each for each in told(kept, suspensions(kept.log, kept.event_id)[0])}
+
+    assert found[first.id].where is Where.UNKNOWN
+    assert found[first.id].say[:2] == ("do.if_between", "do.if_on_hole")
+    assert found[second.id].where is Where.BETWEEN_HOLES
+
+
 def test_a_group_with_a_later_start_has_not_started(kept: KeptHere) -> None:
     """Before its starting time a group waits, unless it was seen on the course."""
     groups = kept.groups_on(NOON.date())

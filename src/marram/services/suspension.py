@@ -4,7 +4,7 @@ The Committee decides when play is stopped and resumed; this says what the Rules
 Rules of Golf 2019 and 2023 (5.7b, alike in both), Committee Procedures 6E and Model Local Rule J-1.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, time
 from enum import Enum
@@ -113,17 +113,43 @@ def what_groups_do(
     found = []
     for group in groups:
         players = {one.id for one in group.players}
-        positions = [one for one in stopped.positions if one.told.get("player") in players]
-        last = next((one for one in (*positions, *seen) if one.told.get("player") in players), None)
-        where = Where.UNKNOWN
-        if positions:
-            between = all(one.content.get("ball") == Ball.BETWEEN_HOLES.value for one in positions)
-            where = Where.BETWEEN_HOLES if between else Where.ON_A_HOLE
-        elif last is None and at is not None and group.starts_at is not None and group.starts_at > at:
+        latest = _latest_of_each(stopped.positions, players)
+        on_hole = [one for one in latest.values() if one.told.get("hole") is not None]
+        last = next(
+            (one for one in (*on_hole, *latest.values(), *seen) if one.told.get("player") in players), None
+        )
+        where = _where(latest, players)
+        if (
+            where is Where.UNKNOWN
+            and last is None
+            and at is not None
+            and group.starts_at is not None
+            and group.starts_at > at
+        ):
             where = Where.NOT_STARTED
         hole = last.told.get("hole") if last is not None else None
         found.append(GroupStops(group, where, hole, what_to_do(stopped.how, where, form)))
     return found
+
+
+def _latest_of_each(positions: Sequence[Kept], players: Collection[str]) -> dict[str, Kept]:
+    """Return the latest position kept of each player; those given are the latest first."""
+    found: dict[str, Kept] = {}
+    for one in positions:
+        player = str(one.told.get("player"))
+        if player in players:
+            found.setdefault(player, one)
+    return found
+
+
+def _where(latest: Mapping[str, Kept], players: Collection[str]) -> Where:
+    """Return where a group is: on a hole if one of it is, between two holes only if all of it are (Rule 5.7b(2))."""
+    between = {
+        player for player, one in latest.items() if one.content.get("ball") == Ball.BETWEEN_HOLES.value
+    }
+    if latest.keys() - between:
+        return Where.ON_A_HOLE
+    return Where.BETWEEN_HOLES if between and between == set(players) else Where.UNKNOWN
 
 
 def what_to_do(how: Suspension, where: Where, form: FormOfPlay | None) -> tuple[str, ...]:

@@ -119,6 +119,12 @@ def _of_scores(found: EventFile) -> Iterator[str]:
         yield said("scores names one of them twice; name each once.")
     if found.allowance is not None and not 0 < found.allowance <= 100:
         yield said("allowance is {given}; give per cent above 0 and up to 100.", given=found.allowance)
+    if found.allowance is not None and found.variation is not None:
+        yield said(
+            "allowance is one number, and partners in {variation} have the shares of Appendix C. Leave it out, "
+            "or give each side a handicap with its card.",
+            variation=found.variation,
+        )
     if found.allowance is not None and found.scores == (Score.GROSS,):
         yield said(
             "allowance is a part of a handicap, and only gross scores count. Leave it out, or give net scores."
@@ -163,6 +169,11 @@ def _of_ties(found: EventFile) -> Iterator[str]:
                 )
         if TieMethod.LOWER_HANDICAP in methods and found.scores == (Score.GROSS,):
             yield said("ties, {key}: lower_handicap needs handicaps, and only gross scores count.", key=key)
+        if TieMethod.LOWER_HANDICAP in methods and found.sides in (Sides.FOUR_BALL, Sides.BEST_OF_FOUR):
+            yield said(
+                "ties, {key}: lower_handicap compares one handicap of each side, and here each partner has one. Leave it out.",
+                key=key,
+            )
         if found.form_of_play is FormOfPlay.MATCH_PLAY and {TieMethod.COUNTBACK, TieMethod.LAST_HOLES} & set(
             methods
         ):

@@ -96,7 +96,7 @@ def _conditions(found: EventFile) -> Iterator[Standing]:
         )
     if not found.scores:
         yield missing(said("It is not said whether gross or net scores count."), said("Give scores."))
-    if Score.NET in found.scores and found.allowance is None:
+    if Score.NET in found.scores and found.allowance is None and found.variation is None:
         yield missing(said("Net scores count, and no handicap allowance is set."), said("Give allowance."))
     if found.form_of_play is FormOfPlay.MAXIMUM_SCORE and found.maximum is None:
         yield missing(

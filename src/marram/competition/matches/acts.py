@@ -36,6 +36,11 @@ class HoleAgreedTied:
 
 
 @dataclass(frozen=True, slots=True)
+class HoleLostByBoth:
+    """A hole that both sides lost by the general penalty, as where both start late: it is tied (Rules 3.2a(2) and 5.3a)."""
+
+
+@dataclass(frozen=True, slots=True)
 class MatchConceded:
     """A side concedes the match (Rule 3.2b(1))."""
 
@@ -65,6 +70,13 @@ class ResultAgreed:
 
 
 MatchAct = (
-    HolePlayed | HoleGiven | HoleAgreedTied | MatchConceded | MatchDisqualified | HolesDeducted | ResultAgreed
+    HolePlayed
+    | HoleGiven
+    | HoleAgreedTied
+    | HoleLostByBoth
+    | MatchConceded
+    | MatchDisqualified
+    | HolesDeducted
+    | ResultAgreed
 )
-"""What can happen in a match; each of the first three is the next hole."""
+"""What can happen in a match; each of the first four is the next hole."""

@@ -13,6 +13,7 @@ from marram.competition.matches.acts import (
     HoleAgreedTied,
     HoleBy,
     HoleGiven,
+    HoleLostByBoth,
     HolePlayed,
     HolesDeducted,
     MatchAct,
@@ -199,10 +200,12 @@ def _check(match: Match, act: MatchAct) -> None:
         )
 
 
-def _winner(match: Match, act: HolePlayed | HoleGiven | HoleAgreedTied, hole: int) -> str | None:
+def _winner(
+    match: Match, act: HolePlayed | HoleGiven | HoleAgreedTied | HoleLostByBoth, hole: int
+) -> str | None:
     if isinstance(act, HoleGiven):
         return act.winner
-    if isinstance(act, HoleAgreedTied):
+    if isinstance(act, HoleAgreedTied | HoleLostByBoth):
         return None
     net = []
     for side, score in ((match.first, act.first), (match.second, act.second)):
@@ -294,6 +297,7 @@ __all__ = [
     "HoleAgreedTied",
     "HoleBy",
     "HoleGiven",
+    "HoleLostByBoth",
     "HolePlayed",
     "HoleResult",
     "HolesDeducted",
