@@ -17,7 +17,15 @@ from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.pictures.styles import EDGES, FILLS, GROUND, PATTERNS
 from marram.relief.pictures.view import view_of
 from tests.desk.styles import contrast
-from tests.relief.ground_for_tests import FREE_GREEN, IN_2023, PLAYER, STROKE_AND_DISTANCE, TWO_POINTS
+from tests.relief.ground_for_tests import (
+    FREE_GREEN,
+    IN_2023,
+    LINE_IN_BUNKER_2023,
+    PLAYER,
+    STROKE_AND_DISTANCE,
+    TWO_POINTS,
+    course_at,
+)
 from tests.relief.test_drawing import CASES, COURSE, SVG, areas
 from tests.relief.test_two_points_on_any_map import fairway, hole_with
 
@@ -124,12 +132,42 @@ def test_names_of_the_map_are_words_never_markup():
     assert credit in " ".join(texts(svg(areas("lateral"), where)))
 
 
-def test_features_mapped_as_lines_are_drawn():
-    """A path without a width is a line on the map too, and in its overview."""
+def test_a_path_without_a_width_is_drawn_as_wide_as_it_is_read():
+    """On the map and in its overview it is ground with two edges, the ground that relief is taken from."""
     track = Feature(Kind.PATH, "track", LineString([(0, 55), (6, 62)]))
     where = Course(COURSE.name, COURSE.plane, COURSE.holes, (*COURSE.features, track))
+    before, after = (drawn_as(svg(areas("unplayable"), one), "path") for one in (COURSE, where))
+    track_drawn = [one for one in after if one not in before]
 
-    assert svg(areas("unplayable"), where).count('stroke="#55524d" stroke-width="3"') == 2
+    assert len(track_drawn) == 2
+    assert all(one.count("Z") == 1 for one in track_drawn)
+
+
+def test_the_seam_between_joined_bunkers_is_no_edge():
+    """A bunker in three pieces, the ball in the middle one, is drawn as one outline; two bunkers apart are two."""
+    option = LINE_IN_BUNKER_2023
+    ball = (0.0, -5.0)
+
+    def outlines(*boxes):
+        sand = [Feature(Kind.BUNKER, f"sand {i}", box(*one)) for i, one in enumerate(boxes)]
+        where = course_at((0.0, 200.0), *sand)
+        situation = Situation(where, 1, ball=ball, played_on=IN_2023, player=PLAYER)
+        (answer,) = relief_areas(situation, [option])
+        shown = drawn_as(svg(answer.areas, where), "bunker")
+        return [one.count("Z") for one in shown]
+
+    assert outlines((-3, -8, 0, 0), (0, -8, 3, 0), (-3, -9, 3, -8)) == [1, 1]
+    assert outlines((-3, -8, 3, 0), (-3, -15, 3, -8.5)) == [1, 1, 1, 1]
+
+
+def drawn_as(figure, pattern):
+    """Return the paths of a figure that are filled with a pattern and no swatch of the key."""
+    found = [
+        one.get("d")
+        for one in ET.fromstring(figure).iter(f"{SVG}path")
+        if one.get("fill") == f"url(#relief-{pattern})"
+    ]
+    return [one for one in found if "h24v13h-24z" not in one]
 
 
 def drawn_kinds():

@@ -10,11 +10,12 @@ from math import hypot
 
 import shapely
 
-from marram.course.model import Course, Feature, Kind
+from marram.course.model import Course
 from marram.errors import BadPlace
 from marram.relief.areas.construction import PointMark, Role, distance
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
+from marram.relief.pictures.ground_shown import GroundShown, ground_shown
 from marram.relief.pictures.labels import SIZE, Box, place_labels
 from marram.relief.pictures.legend import add_key, add_notes
 from marram.relief.pictures.lettering import ROW, SMALL, WIDTH, wrapped, write
@@ -34,7 +35,7 @@ from marram.relief.pictures.picture_words import (
     mark_words,
     measure_words,
 )
-from marram.relief.pictures.styles import FILLS, GROUND, INK, PAPER, add_patterns, stroke
+from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import LESSER, View, edge_towards, view_of
 from marram.relief.pictures.wanted import point_labels, size_labels
 from marram.relief.pictures.where_not import not_nearer_arcs, where_not
@@ -138,7 +139,7 @@ def _add_heading(parent: Node, heading: str) -> float:
 
 
 def _add_map(
-    parent: Node, areas: Sequence[ReliefArea], shown: Sequence[Feature], view: View, ids: Ids
+    parent: Node, areas: Sequence[ReliefArea], shown: Sequence[GroundShown], view: View, ids: Ids
 ) -> None:
     marks = [mark for area in areas for mark in area.construction]
     clipped = add(parent, "g", clip_path=ids.url("frame"))
@@ -163,15 +164,11 @@ def _add_map(
     add(parent, "rect", {"fill": "none", **stroke(INK, 1)}, x=0.5, y=0.5, width=WIDTH - 1, height=WIDTH - 1)
 
 
-def _features(course: Course | None, view: View) -> list[Feature]:
+def _features(course: Course | None, view: View) -> list[GroundShown]:
     if course is None:
         return []
-    order = list(FILLS)
-    box = shapely.box(view.left, view.bottom, view.left + view.size, view.bottom + view.size)
-    shown = [
-        one for one in course.features if one.kind in FILLS and shapely.intersects(one.geometry, box)
-    ] + [one for one in course.of(Kind.BOUNDARY) if shapely.intersects(shapely.boundary(one.geometry), box)]
-    return sorted(shown, key=lambda one: order.index(one.kind) if one.kind in FILLS else len(order))
+    frame = shapely.box(view.left, view.bottom, view.left + view.size, view.bottom + view.size)
+    return ground_shown(course, frame)
 
 
 def _away(areas: Sequence[ReliefArea], view: View) -> list[tuple[XY, XY, str]]:

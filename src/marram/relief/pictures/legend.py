@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
-from marram.course.model import Course, Feature
+from marram.course.model import Course
 from marram.relief.areas.construction import PointMark
 from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.pictures.ground_shown import GroundShown
 from marram.relief.pictures.lettering import MARGIN, ROW, SMALL, WIDTH, wrapped, write
 from marram.relief.pictures.markup import Attributes, Ids, Node, add
 from marram.relief.pictures.picture_words import (
@@ -23,7 +24,7 @@ from marram.words.texts import text
 
 def add_key(  # noqa: PLR0917 - what is drawn, and where
     parent: Node,
-    features: Sequence[Feature],
+    features: Sequence[GroundShown],
     areas: Sequence[ReliefArea],
     top: float,
     ids: Ids,
@@ -64,7 +65,7 @@ def add_key(  # noqa: PLR0917 - what is drawn, and where
 
 
 def _entries(
-    features: Sequence[Feature], areas: Sequence[ReliefArea], ids: Ids
+    features: Sequence[GroundShown], areas: Sequence[ReliefArea], ids: Ids
 ) -> list[tuple[Attributes, str, bool]]:
     entries = []
     if not areas[0].is_spot:

@@ -5,11 +5,12 @@ from math import cos, hypot, pi, sin
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.model import Feature, Kind
+from marram.course.model import Kind
 from marram.relief.areas.construction import ArcMark, LineMark, Mark, PointMark, Role, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.outline import XY
+from marram.relief.pictures.ground_shown import GroundShown
 from marram.relief.pictures.markup import Ids, Node, add
 from marram.relief.pictures.styles import AREA, INK, LINES, ON_LINES, fill_of, stroke
 from marram.relief.pictures.view import View
@@ -18,7 +19,7 @@ _CROSSES = frozenset({Role.REFERENCE, Role.SPOT, Role.EXAMPLE_SPOT, Role.FIRST_T
 """Points drawn as an upright cross."""
 
 
-def add_feature(parent: Node, feature: Feature, view: View, ids: Ids) -> None:
+def add_feature(parent: Node, feature: GroundShown, view: View, ids: Ids) -> None:
     """Draw a feature of the map: an area with its pattern, a line as a line, the boundary as a striped line."""
     if feature.kind is Kind.BOUNDARY:
         path = view.path(feature.geometry)

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable, Sequence
 
-from marram.course.model import Feature
 from marram.relief.areas.construction import LineMark, PointMark, Role
 from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.pictures.ground_shown import GroundShown
 from marram.relief.pictures.labels import SIZE
 from marram.relief.pictures.lettering import SMALL, write
 from marram.relief.pictures.marks import add_area, add_feature, add_line, add_point
@@ -28,7 +28,7 @@ def needs_overview(areas: Sequence[ReliefArea], view: View) -> bool:
 def add_overview(  # noqa: PLR0917 - what is drawn, and where
     parent: Node,
     areas: Sequence[ReliefArea],
-    features: Callable[[View], Sequence[Feature]],
+    features: Callable[[View], Sequence[GroundShown]],
     view: View,
     corner: tuple[float, float],
     ids: Ids,
