@@ -89,18 +89,26 @@ def test_a_look_chosen_on_the_device_is_kept_and_the_device_decides_else(
 def test_magnified_to_twice_its_size_nothing_overflows_and_on_its_side_the_map_stands_beside(
     chromium: Browser, address: str, ground: Ground
 ) -> None:
-    """390 pixels at 200 % are 195 wide: no page is wider. At 844 by 390 map and interview share the screen."""
+    """390 pixels at 200 % are 195 wide: no page is wider; nor with type alone twice as large. At 844 by 390 map and interview share the screen."""
     burn = f"hole=9&ball={ground.in_the_burn()}"
     ruled = (
         f"/case?{burn}&what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
     )
     drawn_too = f"{ruled}&entry={ground.in_the_burn(0)}"
+    paths = ("/", f"/ball?{burn}", f"/what?{burn}", f"/case?{burn}&what=ball_in_penalty_area", drawn_too)
     context = chromium.new_context(viewport={"width": 195, "height": 422}, base_url=address)
     page = context.new_page()
-    for path in ("/", f"/ball?{burn}", f"/what?{burn}", f"/case?{burn}&what=ball_in_penalty_area", drawn_too):
+    for path in paths:
         page.goto(path)
         drawn(page)
         assert page.evaluate("document.documentElement.scrollWidth") == 195, path
+    page.set_viewport_size({"width": 390, "height": 844})
+    for path in paths:
+        page.goto(path)
+        page.evaluate("document.documentElement.style.fontSize = '200%'")
+        drawn(page)
+        assert page.evaluate("document.documentElement.scrollWidth") == 390, path
+    page.evaluate("document.documentElement.style.fontSize = ''")
     page.set_viewport_size({"width": 844, "height": 390})
     drawn(page)
     map_box, panel = page.locator("#map").bounding_box(), page.locator("#panel").bounding_box()
