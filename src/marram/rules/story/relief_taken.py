@@ -29,6 +29,14 @@ AT_ANY_TIME = ReliefOption(
 """Stroke and distance, which a player may take at any time (Rule 18.1), whatever a ruling offers besides."""
 
 _MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.DROP, Action.PLACE, Action.PLAY_FROM_TEEING_AREA)
+_PUT_DOWN_BEFORE_PLAY = (
+    Action.DROP,
+    Action.DROP_AGAIN,
+    Action.GO_ON_WITH_RELIEF,
+    Action.PLACE,
+    Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF,
+)
+"""What is done with the ball, if at all, before it is played: what shows that play went on leaves nothing of it to ask."""
 _NO_BALL_LEFT = (Action.HOLED, Action.HOLE_OVER)
 
 
@@ -92,10 +100,11 @@ def _overtakes(before: Ruling, deed: Deed) -> bool:
     if before.action is Action.REPLACE:
         again = deed.ruling.action is Action.REPLACE
         elsewhere = deed.ruling.action is Action.TAKE_RELIEF and not deed.follows_a_stroke
-        return again or elsewhere or deed.shows_play_went_on
-    if before.action is Action.GO_ON_WITH_RELIEF:
-        return deed.ruling.action is Action.REPLACE  # given up, or moved once it had been put down
-    return False
+        return again or elsewhere or deed.shows_play_went_on or deed.pays_stroke_and_distance
+    if before.action is Action.GO_ON_WITH_RELIEF and deed.ruling.action is Action.REPLACE:
+        return True  # given up, or moved once it had been put down
+    put_down = before.action in _PUT_DOWN_BEFORE_PLAY and not relief_costs(before)
+    return put_down and (deed.shows_play_went_on or deed.pays_stroke_and_distance)
 
 
 def cost_of_relief(case: Case, before: Standing, deed: Deed, told: AbstractSet[int]) -> tuple[Penalty, ...]:
