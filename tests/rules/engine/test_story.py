@@ -17,7 +17,7 @@ from marram.rules.incidents import INCIDENTS
 from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
-from marram.rules.story import deeds
+from marram.rules.story import kinds_of_acts
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.words.story import story_sheet
 from tests.published.test_stories import ACTS
@@ -107,7 +107,7 @@ def test_one_partner_loses_a_hole_once() -> None:
 def test_names_of_incidents_that_show_something_exist() -> None:
     """What an act shows is read off its incident; a slip in a name would make it show nothing."""
     names = {one.name for one in INCIDENTS}
-    shown = [getattr(deeds, key) for key in vars(deeds) if key.startswith("_")]
+    shown = [getattr(kinds_of_acts, key) for key in vars(kinds_of_acts) if key.isupper()]
     told_of = {name for one in shown if isinstance(one, frozenset) for name in one}
     assert told_of
     assert told_of <= names

@@ -5,80 +5,22 @@ from dataclasses import dataclass, replace
 from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who, strokes
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
-
-_AFTER_A_DROP = frozenset(
-    {
-        "back_on_the_line_drop",
-        "ball_dropped",
-        "ball_placed_after_two_drops",
-        "crossing_point_was_wrong",
-        "dropped_ball_played",
-        "dropped_in_penalty_area",
-        "dropped_once_more",
-        "dropped_with_disability",
-        "found_after_penalty_area_relief",
-        "mistake_in_relief_noticed",
-        "original_found_after_substitution",
-        "relief_ball_moved_by_nature",
-    }
+from marram.rules.story.kinds_of_acts import (
+    AFTER_A_DROP,
+    AFTER_A_STROKE,
+    AFTER_THE_STROKE,
+    FAILS_TO_REPLACE,
+    INSTEAD_OF_STROKE_AND_DISTANCE,
+    NOT_SOLELY_FROM_A_BALL,
+    OF_THE_PLAYER_NOT_THE_BALL,
+    ORIGINAL_FOUND,
+    RELIEF_TAKEN_ANEW,
+    REPLACING,
+    TAKES_STROKE_AND_DISTANCE,
+    TELLS_OF_TWO_BALLS,
+    WHERE_A_MOVED_BALL_MAY_END,
+    WRONG_PLACES,
 )
-"""Incidents that can only happen once a ball was dropped or placed in taking relief."""
-
-_REPLACING = frozenset({"ball_put_back", "ball_to_be_replaced"})
-"""Incidents that are the replacing itself: what they rule takes the place of what was still to be done."""
-
-_AFTER_A_STROKE = frozenset(
-    {
-        "another_ball_played",
-        "ball_after_provisional",
-        "ball_found_in_time",
-        "ball_hit_flagstick",
-        "ball_in_hole",
-        "ball_in_penalty_area",
-        "ball_in_watercourse",
-        "ball_near_boundary",
-        "ball_not_found",
-        "deflected_off_green",
-        "deliberately_deflected",
-        "hit_power_line",
-        "hit_temporary_line",
-        "hole_completed",
-        "played_from_penalty_area",
-        "provisional_ball",
-        "provisional_ball_holed",
-        "putt_hit_something",
-    }
-)
-"""Incidents that happen to a ball that was played: told after relief was due, they show that play went on."""
-
-_WHERE_A_MOVED_BALL_MAY_END = frozenset(
-    {"ball_in_penalty_area", "ball_in_watercourse", "ball_near_boundary", "ball_not_found"}
-)
-"""Of those, the ones that may be told of a ball that was moved and never put back."""
-
-_WRONG_PLACES = frozenset({"played_from_wrong_place", "second_ball_after_wrong_place"})
-_FAILS_TO_REPLACE = frozenset({"moved_ball_not_replaced", "ball_put_back"})
-_TAKES_STROKE_AND_DISTANCE = frozenset(
-    {
-        "alternative_to_stroke_and_distance",
-        "lifted_then_played_again",
-        "play_again_from_previous_spot",
-        "played_again_from_previous_spot",
-    }
-)
-"""Incidents that are stroke and distance, or its alternative, being taken: where an act before requires it, once."""
-
-_RELIEF_TAKEN_ANEW = frozenset({"crossing_point_was_wrong"})
-_INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
-_ORIGINAL_FOUND = frozenset({"provisional_ball", "provisional_ball_holed", "provisional_ball_lifted"})
-_TELLS_OF_TWO_BALLS = frozenset({"one_of_two_balls_picked_up", "two_balls"})
-"""Incidents in which a player in doubt had played: whatever was to be done with the ball was done with one of the two."""
-_OF_THE_PLAYER_NOT_THE_BALL = ("1.2", "4.3", "5.6a", "10.2", "10.3", "24.4")
-"""Breaches that can as well happen between two holes, with no ball in play: the penalty is of the hole to come."""
-_AFTER_THE_STROKE = ("11.", "13.2", "13.3")
-"""Breaches that come once the ball was struck: in its motion, or at the hole."""
-_NOT_SOLELY_FROM_A_BALL = ("1.2", "1.3", "4.1", "5.", "10.2", "10.3", "13.1e", "20.", "22.", "23.", "24.")
-"""Provisions whose breach never comes solely from playing one ball."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,30 +58,30 @@ class Deed:
     def breach_before_its_stroke_ended(self) -> bool:
         """Whether its breach came before or in the stroke it holds, not after: a ball deflected is hit by then."""
         return self.has_a_stroke and not any(
-            one.citation.startswith(_AFTER_THE_STROKE) for one in self.ruling.penalties
+            one.citation.startswith(AFTER_THE_STROKE) for one in self.ruling.penalties
         )
 
     @property
     def follows_a_drop(self) -> bool:
         """Whether it can only have happened after a ball was dropped or placed in taking relief."""
-        return self.incident in _AFTER_A_DROP or any(
+        return self.incident in AFTER_A_DROP or any(
             citation.startswith(("14.3a", "14.3b", "14.3c")) for citation in self.ruling.citations
         )
 
     @property
     def follows_relief(self) -> bool:
         """Whether it shows that the relief offered just before was taken: a drop, or a wrong place."""
-        return self.follows_a_drop or self.incident in _WRONG_PLACES
+        return self.follows_a_drop or self.incident in WRONG_PLACES
 
     @property
     def is_replacing(self) -> bool:
         """Whether it is the replacing of a ball."""
-        return self.incident in _REPLACING
+        return self.incident in REPLACING
 
     @property
     def follows_a_stroke(self) -> bool:
         """Whether it happens to a ball that was played, so that play had gone on."""
-        return self.incident in _AFTER_A_STROKE
+        return self.incident in AFTER_A_STROKE
 
     @property
     def finds_the_ball(self) -> bool:
@@ -150,7 +92,7 @@ class Deed:
     @property
     def tells_of_two_balls(self) -> bool:
         """Whether a player in doubt had played two balls, or one of them, when it happened (Rule 20.1c(3))."""
-        return self.incident in _TELLS_OF_TWO_BALLS
+        return self.incident in TELLS_OF_TWO_BALLS
 
     @property
     def concedes(self) -> bool:
@@ -163,14 +105,14 @@ class Deed:
         """Whether it is a breach that needs no ball in play: advice, delay, equipment, conduct."""
         strokes_or_hole = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
         return any(
-            one.kind in strokes_or_hole and one.citation.startswith(_OF_THE_PLAYER_NOT_THE_BALL)
+            one.kind in strokes_or_hole and one.citation.startswith(OF_THE_PLAYER_NOT_THE_BALL)
             for one in self.ruling.penalties
         )
 
     @property
     def shows_play_went_on(self) -> bool:
         """Whether, told after a ball was to be replaced, it shows that the ball had been played since."""
-        return self.follows_a_stroke and self.incident not in _WHERE_A_MOVED_BALL_MAY_END
+        return self.follows_a_stroke and self.incident not in WHERE_A_MOVED_BALL_MAY_END
 
     @property
     def is_about_a_ball_at_rest(self) -> bool:
@@ -182,7 +124,7 @@ class Deed:
     @property
     def fails_to_replace(self) -> bool:
         """Whether it is the stroke at a moved ball that was not replaced (1.3c(4) Exception)."""
-        return self.incident in _FAILS_TO_REPLACE and any(
+        return self.incident in FAILS_TO_REPLACE and any(
             one.citation.startswith("14.7a") for one in self.ruling.penalties
         )
 
@@ -202,7 +144,7 @@ class Deed:
     @property
     def takes_stroke_and_distance(self) -> bool:
         """Whether it tells how stroke and distance is taken, with its price in its own options."""
-        return self.incident in _TAKES_STROKE_AND_DISTANCE and bool(self.ruling.relief)
+        return self.incident in TAKES_STROKE_AND_DISTANCE and bool(self.ruling.relief)
 
     @property
     def wants_to_play_again(self) -> bool:
@@ -222,12 +164,12 @@ class Deed:
         """
         if self.incident == "found_after_penalty_area_relief":
             return True
-        if self.incident in _RELIEF_TAKEN_ANEW and self.ruling.action is Action.TAKE_RELIEF:
+        if self.incident in RELIEF_TAKEN_ANEW and self.ruling.action is Action.TAKE_RELIEF:
             return True
         if self.incident in ("mistake_in_relief_noticed", "dropped_in_penalty_area"):
             return True
         return (
-            self.incident in _INSTEAD_OF_STROKE_AND_DISTANCE
+            self.incident in INSTEAD_OF_STROKE_AND_DISTANCE
             and self.ruling.action is not Action.PLAY_OTHER_BALL
         )
 
@@ -241,7 +183,7 @@ class Deed:
     @property
     def tells_of_provisional(self) -> bool:
         """Whether it tells of a provisional ball, in play or not."""
-        return self.incident in _ORIGINAL_FOUND or self.starts_provisional or self.puts_provisional_in_play
+        return self.incident in ORIGINAL_FOUND or self.starts_provisional or self.puts_provisional_in_play
 
     @property
     def abandons_provisional(self) -> bool:
@@ -253,7 +195,7 @@ class Deed:
         in_water = any(one.citation.startswith("17.") for one in ruling.relief)
         if self.incident in ("ball_not_found", "ball_in_penalty_area"):
             return in_water or (self.incident == "ball_in_penalty_area" and ruling.action in goes_on)
-        if self.incident in _ORIGINAL_FOUND:
+        if self.incident in ORIGINAL_FOUND:
             return "18.3c(3)" in ruling.citations or "provisional_strokes_do_not_count" in ruling.notes
         return False
 
@@ -266,7 +208,7 @@ class Deed:
     def solely_from_a_ball(self) -> bool:
         """Whether its penalty may come solely from playing one ball."""
         return any(
-            only_strokes(one) and not one.citation.startswith(_NOT_SOLELY_FROM_A_BALL)
+            only_strokes(one) and not one.citation.startswith(NOT_SOLELY_FROM_A_BALL)
             for one in self.ruling.penalties
         )
 

@@ -67,10 +67,10 @@ def had_been_corrected(case: Case, gap: int, earlier: Sequence[Ruling]) -> Earli
 
 
 def own_ball_waits(mistake: Ruling) -> bool:
-    """Whether the right ball still lies where it was, or is lost: a wrong ball was played (Rule 6.3c(1))."""
+    """Whether the right ball still lies where it was: a wrong ball was played (6.3c(1)), with no stroke and distance due."""
     citations = mistake.citations
     return any(one.startswith("6.3c(1)") for one in citations) and not any(
-        one.startswith("18.") for one in citations
+        one.startswith(("18.1", "18.2")) for one in citations
     )
 
 

@@ -211,6 +211,7 @@ TERMS: dict[str, str] = {
     "next.note.lift_ball_dropped_by_mistake": "pick up the ball dropped, and play the original",
     "next.note.relief_has_been_taken": "play the ball put into play in taking relief",
     "next.note.holed_provisional_not_yet_in_play": "take it from the hole to let it count, or search for the original until three minutes are over",
+    "next.note.right_partner_plays_from_first_wrong_spot": "the right partner plays from where the wrong one first played",
     "next.note.ball_has_been_played": "play on from where the ball came to rest",
     "next.note.resume_where_stopped": "resume where play stopped",
     "next.family.free": "take free relief",
