@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from marram.errors import InputError
 from marram.rules.facts.several import StoryBall, Taken, taken_as
 from marram.rules.incidents import INCIDENTS
-from marram.rules.penalty import PenaltyKind, Who
+from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story import kinds_of_acts
@@ -80,7 +80,7 @@ def test_a_match_is_lost_on_a_hole_once(names: list[str], answer: int) -> None:
     )
     if not isinstance(result.combined, Ruling):
         return
-    own = [one for one in result.combined.penalties if one.who in deeds.OWN]
+    own = [one for one in result.combined.penalties if one.who in OWN]
     lost = [one for one in own if one.kind is PenaltyKind.GENERAL and not one.citation.startswith("5.5")]
     assert len(lost) <= 1
     if lost:
