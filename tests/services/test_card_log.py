@@ -2,13 +2,16 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from marram.competition.cards.acts import By
 from marram.competition.results.card import OutKind
+from marram.demo import EVENT
 from marram.records.entry import Entry
 from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.schema import read_json
 from marram.services.case import Act, Case
 from marram.services.event_results import EventResults
 from marram.services.log import About, ruling_entry
@@ -130,6 +133,25 @@ def test_results_follow_every_card(kept: Scoring, key: tuple[str, str]) -> None:
     out = {one.side: (one.out.kind, one.out.citation) for one in places if one.out}
     assert out[competition.labels[players[4]]] == (OutKind.DISQUALIFIED, "3.3b(2)")
     assert out[competition.labels[players[5]]] == (OutKind.WITHDRAWN, "")
+
+
+def test_the_cut_falls_alike_card_by_card(tmp_path: Path) -> None:
+    """Read on card by card, through the cut and after it, a board is the one that is worked out anew."""
+    event = {**read_json(EVENT, "event"), "cut": {"after_round": 1, "places": 5, "ties": True}}
+    with scoring(tmp_path, event) as kept:
+        rounds, players = kept.competition.rounds, list(kept.competition.people.values())
+        kept.now()
+        for place, player in enumerate(players):
+            kept.whole((player, rounds[0].id), (PARS[0] + place, *PARS[1:]))
+            assert kept.now().results[0].board.places == _anew(kept)
+        assert kept.now().results[0].board.through is not None
+        kept.whole((players[4], rounds[1].id))
+        assert kept.now().results[0].board.places == _anew(kept)
+        returned = kept.card((players[4], rounds[0].id)).kept.returned
+        assert returned
+        kept.entry("withdrawn", (players[4], rounds[0].id), {}, corrects=returned.id)
+        kept.enter((players[4], rounds[0].id), By.MARKER, {1: 30})
+        assert kept.now().results[0].board.places == _anew(kept)
 
 
 def _anew(kept: Scoring) -> object:

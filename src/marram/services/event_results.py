@@ -14,13 +14,14 @@ from marram.competition.cards.findings import RuledUnder
 from marram.competition.cards.outcome import CardOutcome, card_outcome
 from marram.competition.cards.scorecard import Beside, Scorecard, scorecard
 from marram.competition.conditions.choices import TieMethod
+from marram.competition.results.board import LeaderBoard
 from marram.competition.results.card import Out, RoundCard
 from marram.records.entry import Kept
 from marram.records.log import Log
 from marram.services.beside_card import RULING, beside_card
 from marram.services.card_log import CARD_KINDS, FOUND_OUT, CardKept, card_kept
 from marram.services.competition_kept import CompetitionKept
-from marram.services.competition_results import Result, results
+from marram.services.competition_results import Result, results, terms_of
 
 CLOSED, REOPENED, TIE = "competition_closed", "competition_reopened", "tie_decided"
 _CONCERNS = CARD_KINDS | {RULING, "withdrawn", CLOSED, REOPENED, TIE}
@@ -83,6 +84,8 @@ class _Read:
     after_close: set[CardKey] = field(default_factory=set)
     """Cards of which a score was found out after the close."""
     results: tuple[Result, ...] | None = None
+    cut: LeaderBoard | None = None
+    """The board that the cut is made by; ``None`` where there is no cut."""
 
 
 class EventResults:
@@ -217,35 +220,41 @@ class EventResults:
     def _results(self, read: _Read) -> tuple[Result, ...]:
         cards, out = _counting(read.cards)
         competition = read.competition
+        found = competition.file
         days = [one.day for one in competition.rounds if one.day]
+        rounds = [len(competition.holes)] * len(competition.rounds)
+        decided = {
+            method: tuple(competition.labels[one] for one in order if one in competition.labels)
+            for method, order in read.decided.items()
+        }
+        by = found.cut.score if found.cut and found.cut.score else competition.scores[0]
+        read.cut = None
+        if found.cut is not None:
+            terms = terms_of(found, by, rounds, decided)
+            read.cut = LeaderBoard(terms, cards, sides=competition.people, out=out)
         return results(
-            competition.file,
-            cards,
-            out,
-            rounds=[len(competition.holes)] * len(competition.rounds),
-            decided={
-                method: tuple(competition.labels[one] for one in order if one in competition.labels)
-                for method, order in read.decided.items()
-            },
-            played_in=min(days).year if days else None,
+            found, cards, out, rounds=rounds, decided=decided, played_in=min(days).year if days else None
         )
 
     def _with(self, read: _Read, before: Mapping[CardKey, CardNow | None]) -> tuple[Result, ...] | None:
-        """Return the results with some cards changed; ``None`` where they are to be worked out anew."""
+        """Return the results with some cards changed; ``None`` where they are to be worked out anew.
+
+        That is where somebody comes to be out or to be in again, or the cut falls otherwise.
+        """
         assert read.results is not None
-        boards = [one.board for one in read.results]
+        boards, cut = [one.board for one in read.results], read.cut
         for key, old in before.items():
             new = read.cards[key]
             if (old.outcome.out if old else None) != new.outcome.out or not _counts(new):
                 return None
             card = new.outcome.card
             boards = [board.with_card(card) if card.side in board.cards else board for board in boards]
-        if read.competition.file.cut is not None and any(
-            key[1] == read.competition.rounds[cut - 1].id
-            for key in before
-            if (cut := read.competition.file.cut.after_round) <= len(read.competition.rounds)
-        ):
-            return None
+            if cut is not None and cut.terms.cut is not None and card.round <= cut.terms.cut.after_round:
+                cut = cut.with_card(card)
+        if cut is not read.cut:
+            if read.cut is None or cut is None or cut.through != read.cut.through:
+                return None
+            read.cut = cut
         return tuple(replace(one, board=board) for one, board in zip(read.results, boards, strict=True))
 
 
