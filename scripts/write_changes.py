@@ -1,15 +1,23 @@
-"""Write what changed between the editions as the package keeps it; `--check` only compares."""
+"""Write what teaching keeps in the package: what changed between the editions, which provisions rulings cite.
+
+``--check`` only compares.
+"""
 
 import json
 import sys
 from pathlib import Path
 
-from marram.teach.what_changed.kept import FILE, found_now
+from marram.teach.situations import reaching
+from marram.teach.what_changed import kept
 
 if __name__ == "__main__":
-    target = Path(str(FILE))
-    text = json.dumps(found_now(), indent=1, ensure_ascii=False) + "\n"
-    if not target.exists() or target.read_text(encoding="utf-8") != text:
-        if "--check" in sys.argv:
-            sys.exit("Out of date: what changed between the editions. Run `make changes`.")
-        target.write_text(text, encoding="utf-8")
+    old = []
+    for file, now in ((kept.FILE, kept.found_now()), (reaching.FILE, reaching.reached_now())):
+        target = Path(str(file))
+        text = json.dumps(now, indent=1, ensure_ascii=False) + "\n"
+        if not target.exists() or target.read_text(encoding="utf-8") != text:
+            old.append(target.name)
+            if "--check" not in sys.argv:
+                target.write_text(text, encoding="utf-8")
+    if old and "--check" in sys.argv:
+        sys.exit(f"Out of date: {', '.join(old)}. Run `make changes`.")

@@ -13,6 +13,8 @@ import pytest
 
 from marram.course import load
 from marram.demo import COURSE, GREENS
+from marram.demo.plan import COURSE_NAME
+from marram.teach.situations.sampling import NAMES as FIRST_NAMES
 from tests.cli.running import marram
 from tests.desk.places import Ground
 from tests.words.made_up import speaking
@@ -132,6 +134,8 @@ def commands(folder: Path) -> dict[str, list[str]]:
         "a story": ["story", str(story)],
         "a story combined": ["story", str(whole)],
         "changes told": ["changes"],
+        "situations": ["situations", "12", "--seed", "3"],
+        "quiz": ["quiz", "4", "--seed", "3"],
         "why": [
             "why", "putt_hit_something", "--edition", "2023", "--form", "stroke_play", "--local-rule", "none",
             "--fact", "putt_hit=ball_at_rest", "--fact", "both_on_green=yes",
@@ -198,6 +202,10 @@ def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
             "here",
             "cause",
             "a4|letter",
+            "quiz",
+            "situations",
+            COURSE_NAME,
+            *FIRST_NAMES,
         )
         == set()
     )

@@ -19,6 +19,8 @@ from marram.rules.local_rules.register import REGISTER
 from marram.words import texts
 from marram.words.english import catalogue
 from marram.words.english import texts as english_texts
+from marram.words.english.told import told_sentences
+from marram.words.english.told.openings import OPENINGS
 
 __all__ = ["Message", "messages"]
 
@@ -35,6 +37,7 @@ def messages() -> list[Message]:
     found = (
         *_catalogue(),
         *_texts(),
+        *_told(),
         *_said_below(),
         *_vocabulary(),
         *_incidents(),
@@ -57,6 +60,11 @@ def _texts() -> Iterator[Message]:
                 yield Message(sentence)
             elif name.endswith(texts.ONE):
                 yield Message(sentence, known[name.removesuffix(texts.ONE) + texts.SEVERAL])
+
+
+def _told() -> Iterator[Message]:
+    """Yield how facts and incidents are told."""
+    yield from map(Message, (*told_sentences().values(), *OPENINGS.values()))
 
 
 def _said_below() -> Iterator[Message]:

@@ -1,0 +1,111 @@
+"""How often things happen on courses: common practice, our own judgement; nobody publishes counts."""
+
+from typing import Any
+
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import form_of_play as the_form
+from marram.rules.facts.conditions import sides as the_sides
+from marram.rules.incidents.incident import Incident
+
+IN_MOST_ROUNDS = frozenset(
+    {
+        "abnormal_course_condition",
+        "advice_exchanged",
+        "another_ball_played",
+        "artificial_thing_removed",
+        "ball_dropped",
+        "ball_in_penalty_area",
+        "ball_lifted",
+        "ball_may_have_moved",
+        "ball_near_boundary",
+        "ball_not_found",
+        "embedded_ball",
+        "green_repaired",
+        "natural_thing_removed",
+        "provisional_ball",
+        "unplayable_ball",
+        "whose_turn",
+    }
+)
+IN_MANY_ROUNDS = frozenset(
+    {
+        "ball_found_in_time",
+        "ball_hit_flagstick",
+        "ball_in_hole",
+        "ball_moved_by_natural_forces",
+        "ball_moved_by_outside_influence",
+        "ball_moved_by_player",
+        "ball_moved_in_search",
+        "ball_overhung_hole",
+        "caddie_behind_ball",
+        "conditions_worsened",
+        "deflected_off_green",
+        "done_in_penalty_area",
+        "dropped_ball_played",
+        "equipment_used",
+        "fell_off_tee",
+        "fixed_object_moved",
+        "helping_ball",
+        "hole_score_wrong",
+        "identifying_ball",
+        "interfering_ball",
+        "lie_preferred",
+        "line_of_play_shown",
+        "object_set_down_for_aim",
+        "played_from_wrong_place",
+        "played_out_of_turn",
+        "practised_during_round",
+        "putt_hit_something",
+        "sand_touched",
+        "scorecard_fault",
+        "something_in_the_way",
+        "stableford_points",
+        "thing_removed_from_bunker",
+        "two_balls",
+        "wrong_ball_played",
+        "wrong_green",
+    }
+)
+_RARE_THEMES = frozenset(
+    {
+        "Local Rules: course, equipment and conduct",
+        "Local Rules: mats",
+        "Local Rules: relief",
+        "Other forms of play, partners and teams",
+        "Players with disabilities",
+        "Resolving doubt and disputes",
+    }
+)
+
+_USUAL = 5.0
+"""How much likelier the usual answer of a fact is than any other."""
+_NOT_ADOPTED = 6.0
+"""How much likelier it is that a Local Rule is not in force, where an incident is not about it."""
+_FORMS = {
+    FormOfPlay.STROKE_PLAY: 12.0,
+    FormOfPlay.MATCH_PLAY: 5.0,
+    FormOfPlay.STABLEFORD: 2.0,
+    FormOfPlay.MAXIMUM_SCORE: 0.5,
+    FormOfPlay.PAR_BOGEY: 0.5,
+}
+
+
+def weight(one: Incident) -> float:
+    """Return how often an incident happens, against the others."""
+    if one.name in IN_MOST_ROUNDS:
+        return 27.0
+    if one.name in IN_MANY_ROUNDS:
+        return 9.0
+    return 1.0 if one.theme in _RARE_THEMES else 3.0
+
+
+def likelihood(fact: Fact[Any], answer: Any) -> float:
+    """Return how likely an answer is, against the others of its fact."""
+    if fact is the_form:
+        return _FORMS[answer]
+    if fact is the_sides:
+        return _USUAL if answer is Sides.INDIVIDUAL else 1.0
+    if fact.name.startswith("local_rule_"):
+        return 1.0 if answer else _NOT_ADOPTED  # an incident about it has no ruling without it
+    return _USUAL if fact.usual is not None and answer == fact.usual else 1.0

@@ -1,0 +1,121 @@
+"""Sampling situations with a seed: the common ones often, and each provision in its turn."""
+
+from collections.abc import Iterator
+from random import Random
+from typing import Any
+
+from marram.errors import InputError
+from marram.rules.engine.export import graph_of
+from marram.rules.engine.request import fact_named, rule
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import form_of_play as the_form
+from marram.rules.facts.conditions import sides as the_sides
+from marram.rules.incidents import incident
+from marram.rules.result import NeedFacts
+from marram.rules.ruling import Outcome, Ruling
+from marram.said import said
+from marram.teach.situations.how_often import likelihood, weight
+from marram.teach.situations.reaching import TODAY, citations_of, reached, reached_from, taught
+from marram.teach.situations.situation import NO_HOLE, Situation, deciding
+from marram.teach.situations.walk import walk
+from marram.words.telling import is_told
+
+NAMES = ("Anselm", "Bram", "Corin", "Elke", "Fenna", "Ivo", "Linnea", "Mara", "Odo", "Pella", "Runa", "Sunniva", "Tessa", "Ysolde")  # fmt: skip
+"""Invented first names; nobody is meant."""
+HOLES = 18
+_TRIES = 12
+"""Walks tried for one situation; a number that two provisions bound in different ways can close a walk."""
+
+
+def situations(
+    seed: int, *, incidents: tuple[str, ...] = (), provision: str = "", level: int | None = None
+) -> Iterator[Situation]:
+    """Yield situations without end, the same for the same seed.
+
+    Args:
+        seed: the seed.
+        incidents: only these; none: all, the common ones more often.
+        provision: only rulings that cite this one.
+        level: only of this difficulty, 1 to 3.
+
+    Raises:
+        InputError: no ruling of these incidents cites the provision.
+        UnknownIncident: there is no such incident.
+    """
+    names = [incident(name).name for name in incidents] or [one.name for one in taught()]
+    turns = sorted(
+        {one for name in names for one in reached().get(name, ())} if not provision else {provision}
+    )
+    wanted = [name for name in names if not provision or provision in reached().get(name, ())]
+    if not wanted:
+        raise InputError(
+            said(
+                "No ruling rests on {provision}. Give a sub-rule as rulings cite it, for example 17.1d.",
+                provision=provision,
+            )
+        )
+    return _drawn(seed, wanted, turns, provision, level)
+
+
+def _drawn(
+    seed: int, names: list[str], turns: list[str], provision: str, level: int | None
+) -> Iterator[Situation]:
+    lot = Random(seed)  # noqa: S311 - a seed, no secret
+    weights = [weight(incident(name)) for name in names]
+    waiting: list[str] = []
+    number = 0
+    while True:
+        number += 1
+        asked = provision
+        if not asked and number % 2 == 0:  # every other one is the turn of a provision
+            waiting = waiting or lot.sample(turns, len(turns))
+            asked = waiting.pop()
+        if asked:
+            among = [name for name in reached_from()[asked] if name in set(names)]
+            name = lot.choices(among, [weight(incident(one)) for one in among])[0]
+        else:
+            name = lot.choices(names, weights)[0]
+        found = situation(name, lot, asked)
+        if found is not None and level in (None, found.level):
+            yield found
+
+
+def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
+    """Return one situation of an incident; ``None`` where no walk tried ends in a ruling that cites the provision."""
+    root = graph_of(name, TODAY)
+
+    def wanted(end: Outcome) -> bool:
+        return isinstance(end, Ruling) and (not provision or provision in citations_of(end))
+
+    for _ in range(_TRIES):
+        answers = walk(root, wanted, lot)
+        if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
+            continue
+        form = answers.get(the_form) or _form_for(answers.get(the_sides), lot)
+        facts = {fact.name: answer for fact, answer in answers.items() if fact is not the_form}
+        found = _completed(name, facts, form, lot)
+        if not isinstance(found, Ruling) or not wanted(found):
+            continue
+        hole = None if incident(name).theme in NO_HOLE else lot.randint(1, HOLES)
+        return Situation(name, deciding(found, facts), form, TODAY, lot.choice(NAMES), hole, found)
+    return None
+
+
+def _form_for(who: Sides | None, lot: Random) -> FormOfPlay:
+    """Return a form of play by lot; Three-Ball is match play (Rule 21.4a)."""
+    if who is Sides.THREE_BALL:
+        return FormOfPlay.MATCH_PLAY
+    return lot.choices(list(FormOfPlay), [likelihood(the_form, one) for one in FormOfPlay])[0]
+
+
+def _completed(name: str, facts: dict[str, Any], form: FormOfPlay, lot: Random) -> Outcome | None:
+    """Return the outcome; what is asked beyond the graph (who bears it, among sides) is answered by lot and noted."""
+    while True:
+        found = rule(name, facts, played_on=TODAY, form_of_play=form)
+        if not isinstance(found, NeedFacts):
+            return found
+        fact = fact_named(found.fact)
+        if not fact.answers or not is_told(fact):
+            return None
+        answers = list(fact.answers)
+        facts[fact.name] = lot.choices(answers, [likelihood(fact, one) for one in answers])[0]

@@ -1,0 +1,121 @@
+"""A situation for teaching: what happened, what is known, and the ruling it leads to."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from typing import Any
+
+from marram.errors import BookError
+from marram.rules.editions import EDITION_2019, as_clarified
+from marram.rules.engine.changes import substance
+from marram.rules.engine.request import fact_named, rule
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.result import NeedFacts
+from marram.rules.ruling import Outcome, Ruling
+from marram.words.headline import headline
+from marram.words.telling import telling
+from marram.words.texts import text
+
+_SEVERAL, _MANY = 3, 5
+"""From how many points on a situation is of medium difficulty, and hard: our own judgement."""
+NO_HOLE = frozenset(
+    {
+        "The round",
+        "Starting place and order of holes",
+        "Clubs, ball and equipment",
+        "Resolving doubt and disputes",
+        "Other forms of play, partners and teams",
+        "Local Rules: course, equipment and conduct",
+    }
+)
+"""Themes in which it need not happen on a hole."""
+
+
+@dataclass(frozen=True, slots=True)
+class Situation:
+    """What happened to whom, with all that decides the ruling and nothing else.
+
+    Attributes:
+        incident: the incident's name.
+        facts: the facts that decide, by name, answers as tokens, in the order in which the Rules ask for them.
+        form: the form of play.
+        played_on: the day of play.
+        player: the first name of the player, invented.
+        hole: the hole it happens on; ``None`` where it is not about a hole.
+        ruling: the ruling.
+    """
+
+    incident: str
+    facts: Mapping[str, Any]
+    form: FormOfPlay
+    played_on: date
+    player: str
+    hole: int | None
+    ruling: Ruling
+
+    def told(self, course: str) -> tuple[str, ...]:
+        """Return the situation as sentences, the scene first."""
+        form = text(f"situations.form.{self.form.value}")
+        if self.hole is None:
+            scene = text("situations.scene.in_competition", player=self.player, course=course, form=form)
+        else:
+            scene = text(
+                "situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form
+            )
+        return (scene, *telling(self.incident, self.facts, self.player))
+
+    @property
+    def headline(self) -> str:
+        """The ruling in one line."""
+        return headline(self.ruling, self.form)
+
+    @property
+    def level(self) -> int:
+        """How hard it is, from 1 to 3: by the facts that decide, exceptions, and editions that differ."""
+        points = len(self.facts)
+        points += any("Exception" in one or "Clarification" in one for one in self.ruling.citations)
+        points += self.ruled_otherwise_before is not None
+        return 1 + (points >= _SEVERAL) + (points >= _MANY)
+
+    @property
+    def ruled_otherwise_before(self) -> Ruling | None:
+        """The ruling of 2019, where the same facts were then ruled otherwise."""
+        before = ruled(self.incident, self.facts, self.form, as_clarified(EDITION_2019))
+        if not isinstance(before, Ruling) or substance(before) == substance(self.ruling):
+            return None
+        return before
+
+
+def ruled(incident: str, facts: Mapping[str, Any], form: FormOfPlay, day: date) -> Outcome | None:
+    """Return the outcome of facts on a day; ``None`` where something is still open."""
+    found = rule(incident, facts, played_on=day, form_of_play=form)
+    return None if isinstance(found, NeedFacts) else found
+
+
+def solved(situation: Situation) -> Outcome:
+    """Rule on a situation anew as an official does: asked one question after the other, from nothing.
+
+    Raises:
+        BookError: a question comes up that the situation does not tell of.
+    """
+    known: dict[str, Any] = {}
+    while True:
+        found = rule(situation.incident, known, played_on=situation.played_on, form_of_play=situation.form)
+        if not isinstance(found, NeedFacts):
+            return replace(found, reasons=())
+        if found.fact not in situation.facts:
+            raise BookError(
+                f"{situation.incident}: {found.fact} is asked for, and the situation does not tell it."
+            )
+        known[found.fact] = situation.facts[found.fact]
+
+
+def deciding(found: Outcome, facts: Mapping[str, Any]) -> dict[str, Any]:
+    """Return those of the facts that an outcome rests on, as tokens, in the order in which they were read."""
+    kept = {}
+    for reason in found.reasons:
+        if reason.fact in facts:
+            fact = fact_named(reason.fact)
+            answer = facts[reason.fact]
+            kept[reason.fact] = fact.token(fact.parse(answer)) if fact.answers else answer
+    return kept

@@ -1,0 +1,27 @@
+"""How somebody tells it: facts about players with disabilities (Rule 25)."""
+
+TOLD: dict[str, str] = {
+    "behind_helped_during_stroke.yes": "The person behind helped {player} in making the stroke itself.",
+    "behind_helped_during_stroke.no": "The person behind gave no help in making the stroke itself.",
+    "cannot_swing_without_anchoring.yes": "{player} is unable to hold and swing most clubs without anchoring.",
+    "cannot_swing_without_anchoring.no": "{player} can swing most clubs without anchoring.",
+    "device_accepted.yes": "There is a medical reason, and the Committee finds no unfair advantage.",
+    "device_accepted.no": "There is no medical reason, or the Committee finds an unfair advantage.",
+    "drop_effort_reasonable.yes": "By {player}'s reasonable judgement it was from knee height, or every reasonable effort was made.",
+    "drop_effort_reasonable.no": "It was not from knee height, and no reasonable effort was made.",
+    "handled_clubs_as_courtesy.yes": "It was only a courtesy, such as holding a club.",
+    "handled_clubs_as_courtesy.no": "It was more than a courtesy.",
+    "modifications_adopted.yes": "The Committee had adopted the modified Rules for players with disabilities.",
+    "modifications_adopted.no": "The Committee had not adopted the modified Rules for players with disabilities.",
+    "player_eligible.yes": "{player} is eligible in this category of disability.",
+    "player_eligible.no": "{player} is not eligible in this category of disability.",
+    "sand_tested_or_improved.yes": "It tested the sand deliberately or improved the conditions affecting the stroke.",
+    "sand_tested_or_improved.no": "It neither tested the sand deliberately nor improved the conditions affecting the stroke.",
+    "supervisor_gave_advice.yes": "The supervisor gave advice, at {player}'s request.",
+    "supervisor_gave_advice.no": "The supervisor gave no advice.",
+    "aide_act": "What happened: {answer}.",
+    "amputee_act": "{player} {answer}.",
+    "blind_help": "What happened: {answer}.",
+    "device_act": "What happened: {answer}.",
+    "wheeled_relief": "{player} wants {answer}.",
+}

@@ -1,0 +1,26 @@
+"""How somebody tells it: facts about a ball that moved: what went before, where it came to rest, what was done next."""
+
+TOLD: dict[str, str] = {
+    "found_after_moving.yes": "The ball was found in time.",
+    "found_after_moving.no": "The ball was not found in time.",
+    "going_elsewhere.yes": "{player} will take relief, or put the ball on a different spot, under a Rule.",
+    "going_elsewhere.no": "The ball will go back on its own spot.",
+    "handling_allowed.yes": "A Rule allowed {player} to lift, move or touch the ball there.",
+    "handling_allowed.no": "No Rule allowed {player} to lift, move or touch the ball there.",
+    "known_before_stroke.yes": "Before the next stroke it was virtually certain that the ball had been moved.",
+    "known_before_stroke.no": "Before the next stroke it was not virtually certain that the ball had been moved.",
+    "lifted_and_replaced_on_green.yes": "The ball had already been marked, lifted and replaced on the green.",
+    "lifted_and_replaced_on_green.no": "The ball had not been lifted since it came to rest on the green.",
+    "opponent_marked_spot.yes": "The opponent marked the spot of the ball before lifting it.",
+    "opponent_marked_spot.no": "The opponent did not mark the spot before lifting the ball.",
+    "put_in_play_by_hand.yes": "{player} had put this ball in play by dropping, placing or replacing it, and had made no stroke since.",
+    "put_in_play_by_hand.no": "The ball lay where it had come to rest after a stroke.",
+    "after_lifting": "Of the lifted ball: {answer}.",
+    "handled_as": "{player} or caddie {answer}.",
+    "moved_ball_found.yes": "The ball was found and easy to get back.",
+    "moved_ball_found.lie_altered": "The ball was found, but the lie it had (not in sand) is altered.",
+    "moved_ball_found.no": "The ball could not be got back.",
+    "new_place": "The ball came to rest {answer}.",
+    "opponent_act": "The opponent or the opponent's caddie {answer}.",
+    "tree_purpose": "It was done {answer}.",
+}

@@ -1,0 +1,27 @@
+"""How somebody tells it: facts about penalty areas."""
+
+TOLD: dict[str, str] = {
+    "certain_in_penalty_area.yes": "It is virtually certain that the ball is in the penalty area.",
+    "certain_in_penalty_area.no": "It is not virtually certain that the ball is in the penalty area; it might be elsewhere.",
+    "certain_when_relief_taken.yes": "When the other ball was dropped, it was virtually certain that the original was in the penalty area.",
+    "certain_when_relief_taken.no": "When the other ball was dropped, it was not virtually certain that the original was in the penalty area.",
+    "crossing_point_estimated_with_care.yes": "{player} had made a reasonable effort to estimate where the ball crossed the edge.",
+    "crossing_point_estimated_with_care.no": "{player} had not made a reasonable effort to estimate where the ball crossed the edge.",
+    "found_in_penalty_area.yes": "The ball was found in the penalty area within three minutes.",
+    "found_in_penalty_area.no": "The ball was not found.",
+    "improved_in_penalty_area.yes": "It improved the conditions affecting the stroke.",
+    "improved_in_penalty_area.no": "It did not improve the conditions affecting the stroke.",
+    "last_stroke_from_penalty_area.yes": "The last stroke at the ball was made from inside a penalty area.",
+    "last_stroke_from_penalty_area.no": "The last stroke at the ball was made from outside any penalty area.",
+    "rested_in_relief_area.yes": "The ball had come to rest in the relief area, or on its spot, before it moved.",
+    "rested_in_relief_area.no": "The ball had not come to rest there before it moved.",
+    "after_penalty_area": "Of the ball played from the penalty area: {answer}.",
+    "first_penalty_area_colour": "The penalty area that the ball was played from is {answer}.",
+    "moved_by_nature_to.same_area": "Wind, water or gravity then moved it, and it stayed in the same area of the course.",
+    "moved_by_nature_to.penalty_area": "Wind, water or gravity then took it into a penalty area.",
+    "moved_by_nature_to.another_area": "Wind, water or gravity then took it into another area of the course, no penalty area.",
+    "moved_by_nature_to.out_of_bounds": "Wind, water or gravity then took it out of bounds.",
+    "penalty_area_action": "What was done: {answer}.",
+    "penalty_area_colour": "The penalty area was {answer}.",
+    "wrong_point_known": "It became known {answer}.",
+}

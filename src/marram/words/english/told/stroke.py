@@ -1,0 +1,14 @@
+"""How somebody tells it: facts about making a stroke: how the ball was struck, held, and stood to (Rule 10.1)."""
+
+TOLD: dict[str, str] = {
+    "foot_on_line.yes": "There was a foot on each side of the line of play, or a foot on it or on its extension behind the ball.",
+    "foot_on_line.no": "No foot was on or across the line of play.",
+    "hands_work_apart.yes": "The hands were apart and worked independently, the upper one as a steady pivot.",
+    "hands_work_apart.no": "The hands worked together.",
+    "stance_to_spare_other_line.yes": "That stance was taken by accident, or to keep off another player's line of play.",
+    "stance_to_spare_other_line.no": "That stance was not taken by accident, nor to keep off another player's line.",
+    "contact": "The ball was {answer}.",
+    "contact.hit_again_on_purpose": "{player} hit the ball again on purpose while it was moving.",
+    "held_against_body": "What was held against {player}'s body during the stroke: {answer}.",
+    "how_ball_was_moving": "How the ball was moving when the stroke was made: {answer}.",
+}

@@ -1,0 +1,25 @@
+"""How somebody tells it: facts about which ball is played: substituted and wrong balls (Rule 6.3)."""
+
+TOLD: dict[str, str] = {
+    "exchanged_during_hole.yes": "It is virtually certain that the balls were exchanged during the play of this hole.",
+    "exchanged_during_hole.no": "It is not clear whether the balls were exchanged on this hole or before it.",
+    "played_by_another_known.yes": "It is virtually certain that another player had played this ball as a wrong ball.",
+    "played_by_another_known.no": "It is not virtually certain that another player had played this ball.",
+    "stroke_at_original.yes": "After another ball was in play, {player} made a stroke at the original ball.",
+    "stroke_at_original.no": "{player} made no stroke at the original ball after another was in play.",
+    "substituted_for_penalty_area.yes": "The other ball was dropped because the original was taken to be in a penalty area, and it was then found elsewhere.",
+    "substituted_for_penalty_area.no": "The other ball was not dropped because of a penalty area.",
+    "substituted_in_wrong_place.yes": "The substituted ball was also played from a wrong place.",
+    "substituted_in_wrong_place.no": "The substituted ball was played from the right place.",
+    "wrong_ball_corrected.yes": "{player} had gone back and continued with the right ball.",
+    "wrong_ball_corrected.no": "{player} had not gone back to the right ball.",
+    "wrong_ball_moving_in_water.yes": "That ball was moving in water in a penalty area or in temporary water.",
+    "wrong_ball_moving_in_water.no": "That ball was not moving in water.",
+    "ball_struck": "The stroke was made at {answer}.",
+    "exchange_of_balls.player_first": "{player} played the opponent's ball first, and the opponent then played {player}'s.",
+    "exchange_of_balls.opponent_first": "The opponent played {player}'s ball first, and {player} then played the opponent's.",
+    "exchange_of_balls.not_known": "Player and opponent played each other's ball, and nobody knows who was first.",
+    "exchange_of_balls.only_the_player": "Only {player} played a wrong ball.",
+    "why_substituted": "{player} was {answer}.",
+    "why_substituted.no_procedure": "Nothing called for putting another ball down.",
+}

@@ -1,0 +1,13 @@
+"""How somebody tells it: facts about team competitions (Rule 24)."""
+
+TOLD: dict[str, str] = {
+    "advice_giver_allowed.yes": "The team had named that person as advice giver, and the Local Rule allows the advice.",
+    "advice_giver_allowed.no": "That person was not the named advice giver, or the Local Rule does not allow that advice.",
+    "all_team_scores_count.yes": "The scores of all team members count towards the team's total.",
+    "all_team_scores_count.no": "Not every team member's score counts towards the team's total.",
+    "team_disqualified_for_conduct.yes": "{player} was disqualified for failing the standards of a Code of Conduct.",
+    "team_disqualified_for_conduct.no": "{player} was not disqualified under a Code of Conduct.",
+    "team_members_in_same_group.yes": "They were playing in the same group, as the Local Rule asks.",
+    "team_members_in_same_group.no": "They were not playing in the same group.",
+    "team_advice": "What happened: {answer}.",
+}

@@ -1,0 +1,27 @@
+"""How somebody tells it: facts about playing from a wrong place, and about correcting mistakes (Rules 14.4 to 14.7)."""
+
+TOLD: dict[str, str] = {
+    "facts_reported.yes": "{player} reported the facts to the Committee before returning the scorecard.",
+    "facts_reported.no": "{player} did not report the facts before returning the scorecard.",
+    "first_ball_serious.yes": "The Committee finds that playing the first ball from the wrong place was a serious breach.",
+    "first_ball_serious.no": "The Committee finds that playing the first ball from the wrong place was no serious breach.",
+    "next_hole_started.yes": "{player} had begun another hole or, after the last, returned the scorecard.",
+    "next_hole_started.no": "{player} had not begun another hole yet.",
+    "played_since_put_down.yes": "A stroke had been made at the ball since it was put down.",
+    "played_since_put_down.no": "The ball had not been played since it was put down.",
+    "put_down_to_be_in_play.yes": "The ball was put back on the course with the intent that it be in play.",
+    "put_down_to_be_in_play.no": "The ball was not put down with the intent that it be in play.",
+    "area_of_previous_stroke": "The previous stroke had been made {answer}.",
+    "balls_after_wrong_place": "{player} went on like this: {answer}.",
+    "mistake_in_relief": "What was wrong with the relief: {answer}.",
+    "not_a_wrong_place.neither": "No stroke had to be replayed, the hole was not begun outside the teeing area, and no ball was lost or out of bounds.",
+    "not_a_wrong_place.stroke_not_replayed": "A stroke from the putting green had to be replayed, and the ball was played from where it came to rest.",
+    "not_a_wrong_place.outside_teeing_area": "The hole was begun from outside the teeing area.",
+    "not_a_wrong_place.original_lost_or_out": "The original was lost or out of bounds, and another ball was played from near there.",
+    "place_of_second_ball": "The ball meant to correct the mistake was played from {answer}.",
+    "rule_used": "Relief was being taken for this: {answer}.",
+    "serious_breach.yes": "{player} could have gained a significant advantage from the wrong place.",
+    "serious_breach.no": "{player} could not have gained a significant advantage from the wrong place.",
+    "serious_breach.uncertain": "Whether it gave a significant advantage is not decided yet.",
+    "why_played_again": "Why the ball is played again from there: {answer}.",
+}

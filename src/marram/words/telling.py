@@ -1,0 +1,88 @@
+"""A situation as somebody tells it: an opening for the incident, then each fact in one sentence."""
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from marram.rules.engine.fact import Fact
+from marram.rules.engine.request import fact_named
+from marram.rules.facts.conditions import LOCAL_RULE_TITLES, LOCAL_RULES
+from marram.rules.incidents import incident
+from marram.words.english.told import told_sentences
+from marram.words.english.told.openings import OPENINGS
+from marram.words.language import translate
+from marram.words.messages import amount_words
+from marram.words.texts import capital, text
+
+_PLACE = re.compile(r"\{player\}")
+_FIRST_IN_TITLE = re.compile(r"^(?:The|A) player\b")
+_CODES: Mapping[str, str] = {fact.name: code for code, fact in LOCAL_RULES.items()}
+"""The code of each Model Local Rule by the fact that it is in force."""
+
+
+def opening(name: str, player: str) -> str:
+    """Return what a person says first about an incident: its own opening, or its title with the player's name."""
+    found = OPENINGS.get(name)
+    if found is not None:
+        return _PLACE.sub(player, translate()(found))
+    title = _FIRST_IN_TITLE.sub("{player}", translate()(incident(name).title))
+    title = title.replace("?", "").rstrip(".")
+    return capital(_PLACE.sub(player, title)) + "."
+
+
+def told(name: str, answer: Any, player: str) -> str:
+    """Return a fact with its answer as one sentence.
+
+    Args:
+        name: the fact's name.
+        answer: its answer, or the answer as a token.
+        player: the name of the player it happened to; said where the sentence begins with it, "the player" elsewhere.
+
+    Raises:
+        KeyError: nobody has said yet how this fact is told.
+    """
+    fact = fact_named(name)
+    given = fact.parse(answer)
+    sentences = told_sentences()
+    sentence = sentences.get(f"{name}.{fact.token(given)}") or sentences[name]
+    spoken = translate()(sentence)
+    spoken = re.sub(r"^\{player\}", lambda _: player, spoken)
+    spoken = spoken.replace("{player}", text("situations.the_player"))
+    return spoken.replace("{answer}", _answer_words(fact, given))
+
+
+def is_told(fact: Fact[Any]) -> bool:
+    """Whether every answer of a fact has a sentence."""
+    sentences = told_sentences()
+    if fact.name in sentences or fact.name in _CODES:
+        return True
+    return bool(fact.answers) and all(f"{fact.name}.{token}" in sentences for token in fact.tokens())
+
+
+def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[str, ...]:
+    """Return an incident with its facts as sentences, in the order given, what the Committee adopted last.
+
+    Args:
+        incident_name: the incident.
+        facts: what is told, by fact name, answers as tokens; the form of play is no part of it.
+        player: the name of the player it happened to.
+    """
+    said = [opening(incident_name, player)]
+    said += [told(name, answer, player) for name, answer in facts.items() if name not in _CODES]
+    adopted = [code for name, code in _CODES.items() if facts.get(name) in ("yes", True)]
+    without = [code for name, code in _CODES.items() if facts.get(name) in ("no", False)]
+    said += [text("situations.adopted", code=code, title=_title(code)) for code in adopted]
+    if without:
+        said.append(text("situations.not_adopted", codes=text("situations.or").join(without)))
+    return tuple(said)
+
+
+def _title(code: str) -> str:
+
+    return translate()(LOCAL_RULE_TITLES[code])
+
+
+def _answer_words(fact: Fact[Any], answer: Any) -> str:
+    if fact.answers:
+        return translate()(fact.answers[answer])
+    return amount_words(answer, fact.unit)

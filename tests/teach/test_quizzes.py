@@ -1,0 +1,60 @@
+"""Quizzes: one right answer, wrong ones that are real rulings of something near, nothing that gives it away."""
+
+from collections import Counter
+from itertools import islice
+
+import pytest
+
+from marram.rules.engine.request import rule
+from marram.rules.ruling import Ruling
+from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, questions
+from marram.teach.quizzes.told import why_not
+from marram.words.headline import headline
+from tests.cli.running import marram
+
+DRAWN = list(islice(questions(11), 80))
+
+
+@pytest.mark.parametrize("one", DRAWN, ids=lambda one: one.situation.incident)
+def test_exactly_one_answer_is_right(one) -> None:
+    """All answers differ in words, and only the right one says what the ruling says."""
+    words = [answer.words for answer in one.answers]
+    assert FEWEST_ANSWERS <= len(set(words)) == len(words) <= MOST_ANSWERS
+    assert one.answers[one.right].headline == one.situation.headline
+    assert [answer for answer in one.answers if not answer.fact and not answer.edition] == [
+        one.answers[one.right]
+    ]
+
+
+@pytest.mark.parametrize("one", DRAWN[::4], ids=lambda one: one.situation.incident)
+def test_a_wrong_answer_is_the_ruling_of_something_near(one) -> None:
+    """With the one fact it names otherwise, or under the edition it names, the engine rules so."""
+    for answer in one.answers:
+        if answer.fact:
+            facts = {**one.situation.facts, answer.fact: answer.token}
+            near = rule(
+                one.situation.incident,
+                facts,
+                played_on=one.situation.played_on,
+                form_of_play=one.situation.form,
+            )
+            assert isinstance(near, Ruling)
+            assert headline(near, one.situation.form) == answer.headline
+            assert why_not(one, answer).endswith(".")
+
+
+def test_neither_place_nor_length_gives_the_right_answer_away() -> None:
+    """Of 80 questions each place is right at times, and the longest answer is right in less than half of them."""
+    places = Counter(one.right for one in DRAWN)
+    assert set(range(FEWEST_ANSWERS)) <= set(places)
+    longest = sum(
+        len(one.answers[one.right].words) == max(len(answer.words) for answer in one.answers) for one in DRAWN
+    )
+    assert longest < len(DRAWN) / 2
+
+
+def test_a_quiz_on_the_shell_is_the_same_for_its_seed() -> None:
+    """The seed printed below a quiz gives it again."""
+    first, again = (marram("quiz", "3", "--seed", "7") for _ in range(2))
+    assert first.out == again.out
+    assert "marram quiz --seed 7" in first.out

@@ -1,0 +1,108 @@
+"""Situations from the book: what is told decides the ruling, and the words are sentences."""
+
+import re
+from itertools import islice
+from random import Random
+
+import pytest
+
+from marram.errors import InputError
+from marram.rules.engine.export import graph_of
+from marram.rules.engine.graph import GraphNode, vertices
+from marram.rules.engine.request import rule
+from marram.rules.facts import vocabulary
+from marram.rules.facts.conditions import form_of_play
+from marram.rules.result import NeedFacts
+from marram.teach.situations.reaching import TODAY, provisions_of, reached, reached_from, taught
+from marram.teach.situations.sampling import situation, situations
+from marram.teach.situations.situation import solved
+from marram.words.english.told import told_sentences
+from marram.words.english.told.openings import OPENINGS
+from marram.words.telling import is_told, told
+
+NAMES = [one.name for one in taught() if reached()[one.name]]
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_is_told_decides_the_ruling(name: str) -> None:
+    """Asked one question after the other, whoever knows the telling and no more comes to the same ruling."""
+    for seed in range(4):
+        one = situation(name, Random(seed))
+        assert one is not None
+        again = solved(one)
+        assert (again.penalties, again.action, again.citations, again.notes) == (
+            one.ruling.penalties,
+            one.ruling.action,
+            one.ruling.citations,
+            one.ruling.notes,
+        )
+
+
+@pytest.mark.parametrize("name", NAMES[::9])
+def test_nothing_told_is_idle(name: str) -> None:
+    """Without one of the facts told, the ruling stays open or rests on fewer: each was read on the way to it."""
+    one = situation(name, Random(5))
+    assert one is not None
+    for fact in one.facts:
+        rest = {key: answer for key, answer in one.facts.items() if key != fact}
+        left = rule(name, rest, played_on=one.played_on, form_of_play=one.form)
+        assert isinstance(left, NeedFacts) or fact not in {reason.fact for reason in left.reasons}
+
+
+def test_every_fact_that_an_incident_asks_can_be_told() -> None:
+    """No question of the book lacks its sentences, and no sentence is of a fact that does not exist."""
+    asked = {
+        vertex.fact
+        for one in taught()
+        for vertex in vertices(graph_of(one.name, TODAY))
+        if isinstance(vertex, GraphNode)
+    } - {form_of_play}
+    assert {fact.name for fact in asked if not is_told(fact)} == set()
+    known = vocabulary()
+    for key in told_sentences():
+        name, _, token = key.partition(".")
+        assert name in known, key
+        assert not token or token in known[name].tokens(), key
+    assert OPENINGS.keys() <= {one.name for one in taught()}
+
+
+def test_each_answer_is_one_sentence_with_nothing_left_open() -> None:
+    """Every answer of every fact told begins with a capital, ends with a full stop and has its places filled."""
+    for fact in vocabulary().values():
+        if not is_told(fact) or fact.name.startswith("local_rule_"):
+            continue
+        for answer in fact.answers or (2,):
+            said = told(fact.name, answer, "Odo")
+            assert re.fullmatch(r"[A-Z][^{}]*\.", said), said
+
+
+def test_each_provision_that_rulings_cite_gets_its_turn() -> None:
+    """For every provision reached there is a walk that ends in a ruling resting on it."""
+    for provision, names in reached_from().items():
+        found = [situation(name, Random(1), provision) for name in names]
+        assert any(one is not None and provision in one.ruling.citations for one in found), provision
+
+
+@pytest.mark.parametrize("name", NAMES[::23])
+def test_the_provisions_kept_are_those_of_the_book(name: str) -> None:
+    """What the package keeps of an incident is what its graph holds (``make changes`` writes it anew)."""
+    assert list(reached()[name]) == provisions_of(name, TODAY)
+
+
+def test_the_same_seed_gives_the_same_situations() -> None:
+    """Two runs of one seed agree, two seeds do not."""
+    one, same, other = (list(islice(situations(seed), 6)) for seed in (3, 3, 4))
+    assert one == same != other
+
+
+def test_an_unknown_provision_is_refused() -> None:
+    """A provision that no ruling cites is named, with what to give instead."""
+    with pytest.raises(InputError, match=r"No ruling rests on 99\.9"):
+        situations(1, provision="99.9")
+
+
+def test_harder_situations_have_more_to_weigh() -> None:
+    """On average a hard situation tells more facts than an easy one."""
+    told_at = {level: [len(one.facts) for one in islice(situations(2, level=level), 12)] for level in (1, 3)}
+    assert max(told_at[1]) < min(told_at[3]) + 2
+    assert sum(told_at[1]) < sum(told_at[3])
