@@ -130,6 +130,15 @@ def ties() -> st.SearchStrategy[dict[str, Any]]:
     )
 
 
+def holding_together(document: dict[str, Any]) -> dict[str, Any]:
+    """Return a document without the one contradiction that its parts can make: a side of two handicaps has no lower one."""
+    if document.get("sides") not in (Sides.FOUR_BALL.value, Sides.BEST_OF_FOUR.value):
+        return document
+    lower = TieMethod.LOWER_HANDICAP.value
+    kept = {key: [one for one in some if one != lower] for key, some in document.get("ties", {}).items()}
+    return {**document, "ties": kept} if kept else document
+
+
 DOCUMENTS = st.fixed_dictionaries(
     {},
     optional={
@@ -158,7 +167,7 @@ DOCUMENTS = st.fixed_dictionaries(
         ),
         "code_of_conduct": st.just([{"about": "Clubs thrown", "penalties": ["warning", "one_stroke"]}]),
     },
-)
+).map(holding_together)
 
 
 @settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
