@@ -90,7 +90,7 @@ def test_the_next_act_goes_on_from_there(client: TestClient, ruling: str) -> Non
     told = {"option_taken_1": "lateral", "strokes_before": "1"}
     together = client.get("/together", params={**numbered, **second, **told, **CONDITIONS}).text
     assert heading(together) == (
-        "Three penalty strokes: play it as it lies. "
+        "Three penalty strokes: play on from where the ball came to rest. "
         "With the strokes told, the next one on this hole is the sixth."
     )
     assert 'name="strokes_before"' in together
