@@ -46,6 +46,10 @@ class BadAnswer(InputError):
     """A fact was answered with a value that it does not allow."""
 
 
+class NotKept(InputError):
+    """What keeps the records cannot take it now (a full disk, a server out of reach); the same may be given again later."""
+
+
 class DateNotCovered(InputError):
     """The date of play lies before the first edition of the Rules that marram covers."""
 

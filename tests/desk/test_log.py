@@ -2,11 +2,13 @@
 
 import re
 from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 
 import pytest
 from PIL import Image
+from sqlalchemy import text
 
 from marram.cli.serving import _demo_in
 from marram.course import load
@@ -14,7 +16,8 @@ from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
 from marram.errors import InputError
-from marram.records.database import opened
+from marram.records.database import Records, opened
+from marram.records.entry import new_ident
 from marram.records.making import made
 from marram.records.people import erase
 from marram.records.photographs import LONGEST
@@ -66,6 +69,51 @@ def test_one_tap_records_the_ruling_with_all_it_rests_on(desk: TestClient, kept:
     assert entry.content["case"]["made_with"]["map_version"] == 1
     assert again(entry).differs == ()
     assert verified(kept.records)[0].broken is None
+
+
+def test_a_clock_that_cannot_be_right_is_said(desk: TestClient) -> None:
+    """A device a day ahead: the entry says when it arrived by the desk's clock; one that waited says so, one in time nothing."""
+    said = []
+    for hours in (24, 0, -3):
+        given = (datetime.now(UTC) + timedelta(hours=hours)).isoformat()
+        where = desk.post("/record", data={**form(desk), "given_at": given}).headers["location"]
+        said.append(desk.get(where).text)
+
+    assert ["clock of the device is wrong" in one for one in said] == [True, False, False]
+    assert ["out of reach, or its clock is behind" in one for one in said] == [False, False, True]
+
+
+def test_a_full_disk_is_told_and_what_waits_on_a_phone_goes_on_waiting(
+    tmp_path_factory: pytest.TempPathFactory,
+) -> None:
+    """Nothing is acknowledged that is not kept, status 503 lets the phone try again, and with room again it arrives once."""
+    folder = tmp_path_factory.mktemp("full")
+    with made(folder / "club.db") as records:
+        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
+        kept = keep_here(records)
+        desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
+        sent, later = ({**form(desk), "note": "x" * 2000} for _ in range(2))
+        limit(records)
+        number = 0
+        while desk.post("/record", data={**sent, "ident": new_ident()}).status_code == 303:
+            number += 1
+        page, waits = desk.post("/record", data=sent), desk.post("/api/offline/entry", json=later)
+        acknowledged = kept.log.head(kept.event_id)
+        limit(records, 1_000_000)
+        arrived = [desk.post("/api/offline/entry", json=later).json()["number"] for _ in range(2)]
+
+    assert (page.status_code, waits.status_code, acknowledged) == (503, 503, number)
+    assert "The disk of" in page.text
+    assert waits.json()["error"]["code"] == "not_kept"
+    assert arrived == [number + 1] * 2
+
+
+def limit(records: Records, pages: int = 0) -> None:
+    """Let the file of records grow to no more than so many pages; 0: no further than it is."""
+    with records.writer.connect() as connection:
+        most = pages or connection.scalar(text("PRAGMA page_count"))
+        connection.execute(text(f"PRAGMA max_page_count = {most}"))
+        connection.rollback()
 
 
 def of_a_phone(megabytes: float) -> bytes:

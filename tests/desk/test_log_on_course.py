@@ -199,6 +199,22 @@ def test_a_second_opinion_reaches_the_chief_and_comes_back(kept: KeptHere) -> No
     assert "it is yellow" not in found.answers[0].body
 
 
+def test_the_chief_who_looks_takes_the_case_no_second_way(kept: KeptHere) -> None:
+    """A look by whoever decides leaves the case where its official has it; another official who goes on with it does not."""
+    phone, laptop, other = device(kept), device(kept), device(kept)
+    laptop.cookies.set("official", kept.chiefs()[0].id)
+    chiefs = {one.id for one in kept.chiefs()}
+    another = next(one.id for one in kept.officials()[2:] if one.id not in chiefs)
+    other.cookies.set("official", another)
+    back = ask(phone, begun_by(phone, kept, official=1), "so?")
+    laptop.get(back)
+    looked = [len(one.pages) for one in open_cases(kept.records, kept.event_id)]
+    other.get(back.replace("found_in_penalty_area=yes", "found_in_penalty_area=no"))
+
+    assert looked == [1]
+    assert [len(one.pages) for one in open_cases(kept.records, kept.event_id)] == [2]
+
+
 def test_only_the_chief_answers(kept: KeptHere) -> None:
     """A referee is offered no answer and refused one; the chief referee is not; an answer needs words or a ruling."""
     phone = device(kept)

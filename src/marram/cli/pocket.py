@@ -1,6 +1,7 @@
 """``marram pocket``: the whole book of an edition on one page, for a phone that was never connected."""
 
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT, stop
@@ -10,7 +11,7 @@ from marram.said import said
 from marram.services.conditions import conditions_of_event, in_competition
 from marram.services.event import read_event
 from marram.services.given import day_of_play
-from marram.words.texts import text
+from marram.words.texts import day_words, text
 
 
 def write_pocket(file: Path, edition: str | None, played_on: str | None, event: Path | None) -> None:
@@ -33,7 +34,7 @@ def write_pocket(file: Path, edition: str | None, played_on: str | None, event: 
             path=file,
             size=len(page) / 1000,
             edition=book["edition"],
-            day=book["clarified_to"],
+            day=day_words(date.fromisoformat(book["clarified_to"])),
             incidents=len(book["incidents"]),
         )
     )

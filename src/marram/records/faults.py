@@ -2,7 +2,7 @@
 
 from sqlalchemy.exc import DBAPIError
 
-from marram.errors import InputError
+from marram.errors import InputError, NotKept
 from marram.said import Said, said
 
 _SQLITE = (
@@ -27,6 +27,9 @@ _POSTGRESQL = {
 }
 """SQLSTATE codes (PostgreSQL 15, Appendix A)."""
 
+_PASSING = frozenset({"full", "busy", "read_only", "disk", "out_of_reach"})
+"""What somebody can put right, so that the same can be given again."""
+
 
 def fault_of(error: DBAPIError, name: str) -> InputError:
     """Return the fault that a database's error is, in words.
@@ -44,7 +47,8 @@ def fault_of(error: DBAPIError, name: str) -> InputError:
         kind = next((kind for mark, kind in _SQLITE if mark in words), "")
         if not kind and type(original).__module__.startswith("psycopg") and state is None:
             kind = "out_of_reach"
-    return InputError(_told(kind, name, words.splitlines()[0] if words else type(original).__name__))
+    told = _told(kind, name, words.splitlines()[0] if words else type(original).__name__)
+    return NotKept(told) if kind in _PASSING else InputError(told)
 
 
 def _told(kind: str, name: str, words: str) -> Said:

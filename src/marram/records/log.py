@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Connection, Select, bindparam, insert, select, text
+from sqlalchemy.orm import InstrumentedAttribute
 
 from marram.errors import InputError
 from marram.records.chain import START, sealed
@@ -31,6 +32,9 @@ _HEAD = (
 )
 _THERE = select(*_KEPT).where(_LOG.c.id.in_(bindparam("ids", expanding=True)))
 _ADD, _ADD_PARTS = insert(_LOG), insert(_PARTS)
+
+AT_ONCE = 5000
+"""Identifiers asked for in one statement at most: fewer than any database takes (SQLite 32,766, PostgreSQL 65,535)."""
 
 Given = tuple[str, Entry]
 """An entry and the event whose log it is for."""
@@ -138,6 +142,22 @@ class Log:
         wanted = select(*_KEPT).where(LogEntry.corrects == id_)
         return self._found(wanted.order_by(LogEntry.event_id, LogEntry.number))
 
+    def entries_of(self, ids: Iterable[str]) -> dict[str, Kept]:
+        """Return the entries of these identifiers, by identifier; one that is not there is left out."""
+        return {one.id: one for one in self._among(LogEntry.id, ids)}
+
+    def corrections_of(self, ids: Iterable[str]) -> dict[str, list[Kept]]:
+        """Return the entries that correct these, by what they correct, each as :meth:`corrections` does."""
+        found: dict[str, list[Kept]] = {}
+        for one in self._among(LogEntry.corrects, ids):
+            found.setdefault(one.corrects or "", []).append(one)
+        return found
+
+    def parts_of(self, entries: Iterable[Kept]) -> dict[str, list[Part | None]]:
+        """Return what was sealed beside each of some entries, as :meth:`parts` does, by the identifier of the entry."""
+        with self.records.reading() as connection:
+            return sealed_beside(connection, list(entries))
+
     def alike(self, word: str, most: int = 50) -> list[Kept]:
         """Return the entries of all events about the same situation, the latest first.
 
@@ -156,6 +176,15 @@ class Log:
         with self.records.reading() as connection:
             return parts_of(connection, entry)
 
+    def _among(self, column: InstrumentedAttribute[Any], ids: Iterable[str]) -> list[Kept]:
+        """Return the entries whose column holds one of some identifiers, by event and number, asked for many at once."""
+        wanted = sorted(set(ids))
+        found: list[Kept] = []
+        for start in range(0, len(wanted), AT_ONCE):
+            some = select(*_KEPT).where(column.in_(wanted[start : start + AT_ONCE]))
+            found += self._found(some)
+        return sorted(found, key=lambda one: (one.event, one.number))
+
     def _found(self, wanted: Select[str, int, str, str, str, str, str]) -> list[Kept]:
         with self.records.reading() as connection:
             return [Kept(*row) for row in connection.execute(wanted)]
@@ -171,18 +200,28 @@ def stream(connection: Connection, event: str) -> Generator[Kept, None, None]:
 
 def parts_of(connection: Connection, entry: Kept) -> list[Part | None]:
     """Return what was sealed beside an entry, in its order; ``None`` stands for what was erased or is not there."""
-    sealed_as = entry.told.get("sealed", [])
-    if not sealed_as:
-        return []
-    rows = connection.execute(
-        select(SealedPart.id, SealedPart.content, SealedPart.salt).where(SealedPart.entry_id == entry.id)
-    )
-    there = {row.id: row for row in rows}
-    found: list[Part | None] = []
-    for place, one in enumerate(sealed_as):
-        row = there.get(part_ident(entry.id, place))
-        whole = row is not None and row.content is not None
-        found.append(Part(one["what"], row.content, one["media_type"], row.salt) if row and whole else None)
+    return sealed_beside(connection, [entry])[entry.id]
+
+
+def sealed_beside(connection: Connection, entries: Sequence[Kept]) -> dict[str, list[Part | None]]:
+    """Return what was sealed beside each of some entries, as :func:`parts_of` does, by the identifier of the entry."""
+    sealed_as = {one.id: one.told.get("sealed", []) for one in entries}
+    ids = [id_ for id_, some in sealed_as.items() if some]
+    there: dict[str, Any] = {}
+    for start in range(0, len(ids), AT_ONCE):
+        wanted = SealedPart.entry_id.in_(ids[start : start + AT_ONCE])
+        rows = connection.execute(select(SealedPart.id, SealedPart.content, SealedPart.salt).where(wanted))
+        there |= {row.id: row for row in rows}
+    found: dict[str, list[Part | None]] = {}
+    for id_, some in sealed_as.items():
+        parts: list[Part | None] = []
+        for place, one in enumerate(some):
+            row = there.get(part_ident(id_, place))
+            whole = row is not None and row.content is not None
+            parts.append(
+                Part(one["what"], row.content, one["media_type"], row.salt) if row and whole else None
+            )
+        found[id_] = parts
     return found
 
 

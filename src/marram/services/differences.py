@@ -65,11 +65,17 @@ def differences(log: Log, event: str) -> list[Difference]:
     seen: dict[str, list[Kept]] = {}
     for one in log.entries(event, kind=SEEN):
         seen.setdefault(str(one.content.get("about")), []).append(one)
-    found = []
-    for put in reversed(log.entries(event, kind=PUT)):
-        ruling = log.entry(str(put.content.get("about")))
-        named = [log.entry(id_) for id_ in put.content.get("others", ())]
-        others = tuple(one for one in named if one is not None)
-        if ruling is not None:
-            found.append(Difference(ruling, others, tuple(seen.get(ruling.id, ()))))
-    return found
+    named = [
+        (str(one.content.get("about")), [str(id_) for id_ in one.content.get("others", ())])
+        for one in reversed(log.entries(event, kind=PUT))
+    ]
+    there = log.entries_of(id_ for about, others in named for id_ in (about, *others))
+    return [
+        Difference(
+            there[about],
+            tuple(there[id_] for id_ in others if id_ in there),
+            tuple(seen.get(about, ())),
+        )
+        for about, others in named
+        if about in there
+    ]

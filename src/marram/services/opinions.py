@@ -60,12 +60,13 @@ def opinions(log: Log, event: str, about: str | None = None) -> list[Opinion]:
     answers: dict[str, list[Kept]] = {}
     for one in log.entries(event, kind=GIVEN):
         answers.setdefault(str(one.content.get("asked")), []).append(one)
+    parts = log.parts_of([*asked, *(one for some in answers.values() for one in some)])
     return [
         Opinion(
             one,
             tuple(answers.get(one.id, ())),
-            _words(log.parts(one.id)),
-            tuple(_words(log.parts(answer.id)) for answer in answers.get(one.id, ())),
+            _words(parts[one.id]),
+            tuple(_words(parts[answer.id]) for answer in answers.get(one.id, ())),
         )
         for one in reversed(asked)
     ]

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 from fastapi import Request, Response
 
-from marram.desk.log.here import DEVICE, device_here, moment_words, remember
+from marram.desk.log.here import DEVICE, can_decide, device_here, moment_words, person_here, remember
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
 from marram.records.open_cases import Begun, begun, keep_page
@@ -67,10 +67,21 @@ def shown_begun(kept: KeptHere, found: Begun, device: str) -> BegunHere:
 def keep_begun(
     request: Request, case: CaseAddress | None, here: BegunHere | None, title: str, answer: Response
 ) -> None:
-    """Keep the page that a case has reached, so that it is found again after the tab, or the phone, is gone."""
+    """Keep the page that a case has reached, so that it is found again after the tab, or the phone, is gone.
+
+    Who is asked for a second opinion looks at a case that somebody else has in hand; that is no second way it has gone.
+    """
     kept: KeptHere | None = request.app.state.kept_here
     if kept is None or here is None or case is None or request.url.path not in PAGES or not here.case.is_open:
+        return
+    if _only_looks(request, kept, here):
         return
     device = device_here(request)
     keep_page(kept.records, here.case.id, device, case.url(request.url.path), title)
     remember(answer, **{DEVICE: device})
+
+
+def _only_looks(request: Request, kept: KeptHere, here: BegunHere) -> bool:
+    """Whether whoever decides second opinions looks at a case that another official, who is known, has in hand."""
+    me = person_here(request)
+    return bool(me and here.case.by) and me != here.case.by and can_decide(request, kept)

@@ -5,7 +5,7 @@ from datetime import date, datetime
 
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
-from markupsafe import Markup
+from markupsafe import Markup, escape
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -79,13 +79,10 @@ def by_hour(entries: list[Shown]) -> list[Hour]:
     hours = [one.given_at.hour for one in entries]
     if not hours:
         return []
-    return [
-        Hour(
-            hour,
-            [one for one, at in zip(entries, hours, strict=True) if at == hour],
-        )
-        for hour in range(min(hours), max(hours) + 1)
-    ]
+    found = {hour: Hour(hour, []) for hour in range(min(hours), max(hours) + 1)}
+    for one, at in zip(entries, hours, strict=True):
+        found[at].entries.append(one)
+    return list(found.values())
 
 
 def drawing(course: Course, entries: list[Shown]) -> Markup:
@@ -101,7 +98,7 @@ def drawing(course: Course, entries: list[Shown]) -> Markup:
     def at(x: float, y: float) -> str:
         return f"{(x - west) * scale:.0f},{(north - y) * scale:.0f}"
 
-    parts = [
+    parts: list[str] = [
         Markup('<svg class="day-map" viewBox="0 0 {:.0f} {:.0f}" role="img" aria-label="{}">').format(
             WIDTH, (north - south) * scale, text("log.day.map")
         )
@@ -119,13 +116,15 @@ def drawing(course: Course, entries: list[Shown]) -> Markup:
     for one in placed:
         place = one.entry.told["place"]
         x, y = at(*course.plane.to_metres(place["longitude"], place["latitude"])).split(",")
+        number = (
+            one.entry.number
+        )  # only the title is anybody's words: escaping each figure takes longest of all
         parts.append(
-            Markup(
-                '<a href="/log/{0}"><title>{1}</title><circle class="pin" cx="{2}" cy="{3}" r="{4:.0f}"/>'
-                '<text class="pin-number" x="{2}" y="{3}">{0}</text></a>'
-            ).format(one.entry.number, f"{one.entry.number}. {one.title}", x, y, PIN)
+            f'<a href="/log/{number}"><title>{number}. {escape(one.title)}</title>'
+            f'<circle class="pin" cx="{x}" cy="{y}" r="{PIN:.0f}"/>'
+            f'<text class="pin-number" x="{x}" y="{y}">{number}</text></a>'
         )
-    return Markup("").join([*parts, Markup("</svg>")])
+    return Markup("".join([*parts, "</svg>"]))  # noqa: S704 - each part is escaped above
 
 
 def _frame(shapes: list[BaseGeometry]) -> tuple[float, float, float, float]:

@@ -31,12 +31,21 @@ router = APIRouter()
 
 Note = Annotated[str, Form(max_length=2000)]
 
+MOST_OTHERS = 5
+"""Earlier rulings shown beside one that differs at most (own choice): the latest."""
+
 
 @router.get("/opinions")
 def opinion_list(request: Request) -> HTMLResponse:
     """Show the second opinions asked in the event, the open ones first."""
     kept = kept_here(request)
     found = sorted(opinions(kept.log, kept.event_id), key=lambda one: not one.is_open)
+    differing = sorted(differences(kept.log, kept.event_id), key=lambda each: bool(each.seen))
+    several = [[one.ruling, *one.others[:MOST_OTHERS]] for one in differing]
+    words = {
+        one.entry.id: one
+        for one in shown(kept, list({one.id: one for some in several for one in some}.values()))
+    }
     return show(
         request,
         "opinions.html",
@@ -44,8 +53,8 @@ def opinion_list(request: Request) -> HTMLResponse:
         title=text("log.opinions.title"),
         opinions=found,
         differences=[
-            (one, shown(kept, [one.ruling])[0], shown(kept, one.others))
-            for one in sorted(differences(kept.log, kept.event_id), key=lambda each: bool(each.seen))
+            (one, words[first.id], [words[other.id] for other in others])
+            for one, (first, *others) in zip(differing, several, strict=True)
         ],
         here=kept.event_id,
         names=kept.names(),

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
@@ -15,6 +15,9 @@ from marram.services.kinds.registry import kinds
 from marram.services.log import RULING
 from marram.words.language import translate
 from marram.words.texts import text
+
+SAME_TIME = timedelta(minutes=10)
+"""How far the clock of a device and that of the desk are apart before it is said (own choice)."""
 
 
 @dataclass(frozen=True)
@@ -45,6 +48,17 @@ class Shown:
         return datetime.fromisoformat(self.entry.told["given_at"]).astimezone()
 
     @property
+    def kept_at(self) -> datetime:
+        """When it reached the log, by the clock of the desk."""
+        return datetime.fromisoformat(self.entry.recorded_at).astimezone()
+
+    @property
+    def came(self) -> str:
+        """How the device's clock and the desk's go together: ``ahead`` cannot be, ``late`` is a device out of reach or behind."""
+        late = self.kept_at - self.given_at
+        return "ahead" if late < -SAME_TIME else "late" if late > SAME_TIME else ""
+
+    @property
     def headline(self) -> str:
         """What was ruled, in one line."""
         return str(self.entry.content.get("headline", ""))
@@ -61,10 +75,12 @@ class Shown:
 def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | None = None) -> list[Shown]:
     """Return entries as a page shows them; only what these entries point at is looked up."""
     known = kept.names() if names is None else names
+    corrections_of = kept.log.corrections_of(one.id for one in entries)
+    corrected_ones = kept.log.entries_of(one.corrects for one in entries if one.corrects)
     found = []
     for one in entries:
-        corrections = kept.log.corrections(one.id)
-        corrected = kept.log.entry(one.corrects) if one.corrects else None
+        corrections = corrections_of.get(one.id, [])
+        corrected = corrected_ones.get(one.corrects or "")
         found.append(
             Shown(
                 one,

@@ -10,6 +10,7 @@ import gzip
 import hashlib
 import json
 from collections.abc import Mapping
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -60,7 +61,11 @@ def pocket_page(conditions: Conditions, event: Event) -> tuple[bytes, Mapping[st
 
 
 def _edition(book: Mapping[str, Any]) -> str:
-    return text("offline.about.edition", edition=book["edition"], day=book["clarified_to"])
+    return text(
+        "offline.about.edition",
+        edition=book["edition"],
+        day=day_words(date.fromisoformat(book["clarified_to"])),
+    )
 
 
 def _about(conditions: Conditions, event: Event, book: Mapping[str, Any]) -> list[str]:

@@ -10,7 +10,7 @@ from fastapi.responses import JSONResponse, PlainTextResponse, Response
 from starlette.exceptions import HTTPException
 
 from marram.desk.shell.templating import templates
-from marram.errors import BookError, InputError, UnknownIncident, shown
+from marram.errors import BookError, InputError, NotKept, UnknownIncident, shown
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
@@ -49,7 +49,7 @@ def register(app: FastAPI) -> None:
 
     @app.exception_handler(InputError)
     def input_error(request: Request, error: InputError) -> Response:
-        status = 404 if isinstance(error, UnknownIncident) else 400
+        status = 404 if isinstance(error, UnknownIncident) else 503 if isinstance(error, NotKept) else 400
         return answer(request, status, _code(error), list(error.faults))
 
     @app.exception_handler(BookError)
