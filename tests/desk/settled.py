@@ -14,7 +14,7 @@ AT_WORK = (
     "[aria-busy=true]",  # the page says so itself: an answer of the desk is awaited
     ".htmx-request, .htmx-swapping, .htmx-settling, .htmx-added",  # one part is being put in another's place
     ".leaflet-pan-anim, .leaflet-zoom-anim",  # the map is moving
-    "#panel.still, #incidents.new",  # taps are not taken yet
+    "#panel.still, #panel.fresh, #incidents.new",  # some tap is not taken yet
 )
 """What of a page tells that it is about to change, or not taken over yet."""
 

@@ -7,6 +7,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
+from tests.desk.answers import answer
 from tests.desk.asking import question
 from tests.desk.places import Ground
 from tests.desk.settled import drawn, settled
@@ -63,10 +64,6 @@ def tap_map(page: Page, place: str) -> None:
         f"() => {{ const p = window.marramMap.latLngToContainerPoint([{latitude}, {longitude}]); return [p.x, p.y]; }}"
     )
     page.locator("#map").click(position={"x": x, "y": y})
-
-
-def answer(page: Page, words: str) -> None:
-    page.get_by_role("button", name=re.compile(f"^{words}")).click()
 
 
 def test_the_main_job(page: Page, ground: Ground) -> None:

@@ -7,9 +7,10 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from marram.words.texts import text as said
+from tests.desk.answers import answer
 from tests.desk.places import Ground
 from tests.desk.settled import drawn, settled
-from tests.desk.test_browser import SIZES, TOO_SMALL, answer, reach, ready, tap_map
+from tests.desk.test_browser import SIZES, TOO_SMALL, reach, ready, tap_map
 
 pytestmark = pytest.mark.browser
 

@@ -138,6 +138,7 @@ function wait(last) {
     for (const one of document.querySelectorAll(".held")) one.classList.toggle("held", near.includes(one));
     for (const one of near) one.classList.add("held");
     const next = whole > 0 ? whole : here;
+    panel()?.classList.toggle("fresh", next > 0); // some tap is not taken yet
     if (next > 0) freed = setTimeout(hold, next);
   }
 }
