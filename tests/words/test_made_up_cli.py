@@ -95,6 +95,11 @@ def commands(folder: Path) -> dict[str, list[str]]:
     )
     return {
         "sheets of the event": ["paper", "all", str(event), "--course", course, "--html", str(folder / "copy.geojson")],
+        "a bracket": ["matches", "bracket", str(entries), "--seed", "7", "--seeded", "2|"],
+        "a round robin": ["matches", "round-robin", str(entries)],
+        "a calendar": ["calendar", str(event), str(folder / "copy.geojson"), "--time-zone", "UTC"],
+        "sunset": ["sunset", course, "--day", "2025-06-21", "--time-zone", "UTC"],
+        "a change of the result": ["results", "reopen", "breach", "--played-on", "2025-06-21"],
         "cards without pars": ["paper", "scorecards", str(event)],
         "the starter's sheet": ["paper", "starters-sheet", str(event)],
         "the cards": ["paper", "scorecards", str(event), "--course", course],

@@ -17,6 +17,7 @@ from marram.cli.handicap_app import handicap_app
 from marram.cli.paper_app import paper
 from marram.cli.records_app import records_app
 from marram.cli.relief_command import relief
+from marram.cli.rounds_app import calendar, matches_app, next_round, sunset
 from marram.cli.shared_options import (
     Crs,
     Edition,
@@ -46,6 +47,7 @@ app.add_typer(records_app, name="records")
 app.add_typer(competition_app, name="competition")
 app.add_typer(card_app, name="card")
 app.add_typer(results_app, name="results")
+app.add_typer(matches_app, name="matches")
 
 
 @app.command()
@@ -268,6 +270,9 @@ def changes(
 app.command()(relief)
 app.command()(draw)
 app.command()(paper)
+app.command("next-round")(next_round)
+app.command()(calendar)
+app.command()(sunset)
 
 
 @app.command()

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from marram.cli.shared_options import Json, Maps
+from marram.cli.shared_options import Facts, Form, Json, Maps, PlayedOn
 
 competition_app = typer.Typer(
     help="The conditions of a competition, and what still stands between now and the first start.",
@@ -64,6 +64,54 @@ def results_why(
     from marram.cli.competition import show_why
 
     show_why(cards, side, score, division, json)
+
+
+@results_app.command("series")
+def results_series(
+    cards: Annotated[
+        list[Path],
+        typer.Argument(help="The competitions in their order, each a file of cards.", metavar="CARDS…"),
+    ],
+    points: Annotated[
+        str,
+        typer.Option(
+            metavar="N,N,N", help="Points of the first, the second place … Beyond them there are none."
+        ),
+    ],
+    best: Annotated[
+        int | None, typer.Option(min=1, help="How many of each player's competitions count.")
+    ] = None,
+    shared: Annotated[
+        str, typer.Option(metavar="mean|full", help="Who shares a place gets the mean of the points, or all.")
+    ] = "mean",
+    score: Annotated[str | None, typer.Option(help="gross or net; default the first that counts.")] = None,
+    json: Json = False,
+) -> None:
+    """Work out an order of merit over a series of competitions."""
+    from marram.cli.series import show_series
+
+    show_series(cards, points, best, shared, score, json)
+
+
+@results_app.command("reopen")
+def results_reopen(
+    change: Annotated[
+        str,
+        typer.Argument(
+            metavar="breach|administrative",
+            help="A breach that came to light, or a mistake of the Committee.",
+        ),
+    ],
+    fact: Facts = None,
+    played_on: PlayedOn = None,
+    form: Form = None,
+    still_open: Annotated[bool, typer.Option("--open", help="The competition is not closed yet.")] = False,
+    json: Json = False,
+) -> None:
+    """Tell whether a closed result may still be changed (Rule 20.2), or ask the next question."""
+    from marram.cli.series import show_reopening
+
+    show_reopening(change, fact or [], played_on, form, closed=not still_open, as_json=json)
 
 
 @card_app.command("rule")

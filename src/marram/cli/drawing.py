@@ -1,6 +1,6 @@
 """``marram draw``: groups and starting times."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import time
 from pathlib import Path
@@ -8,8 +8,18 @@ from pathlib import Path
 from marram.cli.exits import BAD_INPUT
 from marram.cli.show import Line, print_json, show_lines
 from marram.competition.draw.order import by_handicap, by_seed
-from marram.competition.draw.solving import draw
-from marram.competition.draw.wishes import Apart, ClubsApart, Drawn, Part, Together, Wish, Within, starts
+from marram.competition.draw.solving import Draw, draw
+from marram.competition.draw.wishes import (
+    Apart,
+    ClubsApart,
+    Drawn,
+    Part,
+    Start,
+    Together,
+    Wish,
+    Within,
+    starts,
+)
 from marram.competition.entries.reading import read_entries
 from marram.errors import InputError
 from marram.words.spoken import spoken
@@ -43,19 +53,26 @@ def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
     if asked.places < 1:
         raise InputError(text("draw.places"))
     groups = -(-len(order) // asked.places)
-    slots = starts(_time(asked.first), groups, minutes=asked.minutes, places=asked.places, tees=asked.tees)
+    slots = starts(time_of(asked.first), groups, minutes=asked.minutes, places=asked.places, tees=asked.tees)
     drawn = draw([Drawn(key, entries[key].club) for key in order], slots, _wishes(asked))
+    show_draw(asked.seed, slots, drawn, {key: one.name for key, one in entries.items()}, as_json)
+
+
+def show_draw(
+    seed: str, slots: Sequence[Start], drawn: Draw, names: Mapping[str, str], as_json: bool
+) -> None:
+    """Print a draw, each player by name; exit with 2 where wishes clash."""
     if as_json:
         print_json(
             {
                 "marram": 1,
                 "kind": "draw",
-                "seed": asked.seed,
+                "seed": seed,
                 "groups": [
                     {
                         "time": slot.time.isoformat("minutes"),
                         "tee": slot.tee,
-                        "players": [{"key": key, "name": entries[key].name} for key in group],
+                        "players": [{"key": key, "name": names[key]} for key in group],
                     }
                     for slot, group in zip(slots, drawn.groups, strict=True)
                     if group
@@ -67,17 +84,22 @@ def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
     elif drawn.clash:
         show_lines([("title", text("draw.clash")), *(("item", spoken(one.said())) for one in drawn.clash)])
     else:
-        lines: list[Line] = [("title", text("draw.title", seed=asked.seed))]
+        lines: list[Line] = [("title", text("draw.title", seed=seed))]
         for slot, group in zip(slots, drawn.groups, strict=True):
-            names = ", ".join(entries[key].name for key in group)
+            players = ", ".join(names[key] for key in group)
             at = slot.time.isoformat("minutes")
-            lines.append(("item", text("draw.group", time=at, tee=slot.tee, players=names)))
+            lines.append(("item", text("draw.group", time=at, tee=slot.tee, players=players)))
         show_lines(lines)
     if drawn.clash:
         raise SystemExit(BAD_INPUT)
 
 
-def _time(given: str) -> time:
+def time_of(given: str) -> time:
+    """Return a time of day as typed.
+
+    Raises:
+        InputError: it is none.
+    """
     try:
         return time.fromisoformat(given)
     except ValueError:

@@ -58,6 +58,28 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "paper": {
         "sheets": "each with title, event, about, day, foot and parts: in order, each with part (words, table, picture or cards) and what stands in it",
     },
+    "next-round": {
+        "seed, groups, clash, moved": "as of `marram draw`; the key of a player is the name",
+    },
+    "matches bracket": {
+        "seed": "as given",
+        "rounds": "each a list of meetings, the uppermost first: number, first, second and winner, each with key and name; null where not known, and in the first round for a bye",
+    },
+    "matches round-robin": {
+        "rounds": "each a list of matches, each a list of two players with key and name",
+    },
+    "sunset": {
+        "day, minutes": "as given",
+        "sunset, last_start": "by the clocks of the zone given; null where the sun does not set",
+    },
+    "results series": {
+        "places": "each with place, shared, side, points (exact), each (the points of every competition) and counted (which of them count, from 1)",
+    },
+    "results reopen": {
+        "change": "as given",
+        "allowed": "whether the result may be changed; null while something is open",
+        "result": "as of `marram rule`",
+    },
     "entries read": {
         "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line and key",
         "faults": "each with line and fault",

@@ -116,13 +116,14 @@ def _solved(
     players: Sequence[Drawn], starts: Sequence[Start], sizes: Sequence[int], wishes: Sequence[Wish]
 ) -> list[int] | None:
     """Return the start of each player; ``None`` where the wishes clash."""
-    model, place = _model(players, starts, sizes, wishes)
     preferred = _preferred(sizes)
+    if not wishes:
+        return preferred
+    model, place = _model(players, starts, sizes, wishes)
     for who, wanted in enumerate(preferred):
         for at in range(len(starts)):
             model.add_hint(place[who][at], at == wanted)
-    if wishes:
-        model.maximize(sum(place[who][wanted] for who, wanted in enumerate(preferred)))
+    model.maximize(sum(place[who][wanted] for who, wanted in enumerate(preferred)))
     solver = _solver()
     solver.parameters.relative_gap_limit = 0.02
     status = solver.solve(model)

@@ -1,0 +1,39 @@
+"""Who meets whom in the first round of a bracket: by numbers, so that the highest stay apart for as long as can be.
+
+Committee Procedures 5F: the two highest seeded are on opposite sides of the draw, and so on down the line. The order is that
+of the general numerical draw (1 against 64, 32 against 33, 16 against 49 …; its table from memory).
+"""
+
+from collections.abc import Sequence
+
+from marram.errors import InputError, shown
+from marram.said import said
+
+
+def numerical_draw(sides: Sequence[str]) -> tuple[tuple[str, str | None], ...]:
+    """Return the meetings of the first round, from the top; ``None`` is a bye, which the highest numbers get.
+
+    Args:
+        sides: by their number in the draw, the highest seeded first; two at least.
+
+    Raises:
+        InputError: fewer than two, or one twice; every fault is listed.
+    """
+    faults = [
+        said("{side} is in the draw twice. Keep one.", side=shown(side))
+        for side in sorted({side for side in sides if sides.count(side) > 1})
+    ]
+    if len(sides) < 2:
+        faults.append(said("A bracket has two sides at least."))
+    if faults:
+        raise InputError(*faults)
+    numbers = [1, 2]
+    while len(numbers) < len(sides):
+        meets = 2 * len(numbers) + 1
+        numbers = [one for number in numbers for one in (number, meets - number)]
+    placed = [sides[number - 1] if number <= len(sides) else None for number in numbers]
+    pairs = []
+    for first, second in zip(placed[::2], placed[1::2], strict=True):
+        assert first is not None  # the higher number of each meeting is in the upper half of the numbers
+        pairs.append((first, second))
+    return tuple(pairs)
