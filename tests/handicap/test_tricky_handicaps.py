@@ -13,9 +13,9 @@ from marram.handicap.adjusted_score import Ending, HolePlayed, adjusted_gross_sc
 from marram.handicap.allowances import Allowance, Format, allowance
 from marram.handicap.arithmetic import to_tenth
 from marram.handicap.course_handicaps import CourseHandicap, HalfIndex, course_handicap
-from marram.handicap.differential import combine_nines, nine_hole_differential
+from marram.handicap.differential import combine_nines, nine_hole_differential, score_differential
 from marram.handicap.editions import Edition
-from marram.handicap.index import index_from
+from marram.handicap.index import handicap_index, index_from
 from marram.handicap.matches import differences, match_strokes
 from marram.handicap.playing_handicaps import playing_handicap, side_handicap
 from marram.handicap.rated_tee import RatedTee
@@ -163,6 +163,13 @@ def test_the_table_of_short_records(count: int, index: str) -> None:
 def test_the_caps_above_a_low_index_of_ten(average: str, capped: str) -> None:
     """Rule 5.8: beyond 3.0 half counts, beyond 5.0 after that nothing; .05 is rounded upwards."""
     assert index_from([Fraction(average)] * 20, Fraction(10)).value == Fraction(capped)
+
+
+def test_a_very_high_differential_counts_as_any_other() -> None:
+    """Rules 3.1a and 5.1a: par and five on each hole of par 72 is 162, at rating 60.0 and slope 55 209.6: a score like any."""
+    high = score_differential(162, RatedTee.read("60.0", 55, 72)).value
+    assert high == Fraction("209.6")
+    assert handicap_index([high, 30, 30]).value == 28
 
 
 def test_no_cap_downwards_nor_in_a_short_record() -> None:

@@ -8,6 +8,9 @@ from marram.handicap.checking import MOST_INDEX, Checking
 from marram.handicap.worked import Step, Worked, step, worked
 from marram.said import said
 
+LEAST_DIFFERENTIAL, MOST_DIFFERENTIAL = -100, 340
+"""Bounds against slips of the pen, ours: at Slope Rating 55 par and five on each of 18 holes of par 6 can give 332.8."""
+
 FULL_RECORD = 20
 LEAST_RECORD = 3
 
@@ -63,7 +66,11 @@ def handicap_index(differentials: Sequence[object], *, low_index: object = None)
         )
     values = [
         checking.number(
-            said("Score Differential {number}", number=number), one, least=-40, most=200, tenths=True
+            said("Score Differential {number}", number=number),
+            one,
+            least=LEAST_DIFFERENTIAL,
+            most=MOST_DIFFERENTIAL,
+            tenths=True,
         )
         for number, one in enumerate(differentials, start=1)
     ]
