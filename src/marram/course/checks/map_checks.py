@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.checks.almost_joined import check_almost_joined
 from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.latitude_first import check_latitude_first
 from marram.course.checks.refusing import OVERLAP, SPECIFIC, all_out_of_bounds, areas_outside
@@ -33,6 +34,7 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
         check_unsettled,
         _colours,
         _overlaps,
+        check_almost_joined,
         all_out_of_bounds,
         areas_outside,
         check_relief,
