@@ -210,3 +210,39 @@ def test_a_board_is_public_only_where_the_conditions_say_so(tmp_path: Path) -> N
     assert page.status_code == 404
     assert "Fenwin" not in page.text
     assert "has not published results" in page.text
+
+
+def test_a_play_off_decides_before_the_close(tmp_path: Path) -> None:
+    """Two are level at the top: the close waits for the order of the play-off, which then stands behind the place."""
+    base = read_json(EVENT, "event")
+    players = base["players"][:2]
+    names = [one["name"] for one in players]
+    event = {
+        **base,
+        **SCORES,
+        "players": players,
+        "starting_times": [{"time": "08:00", "tee": 1, "players": names}],
+        "rounds": [],
+        "ties": {"first_place": ["play_off"]},
+    }
+    with scoring(tmp_path, event) as found:
+        kept = keep_here(found.records)
+        desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
+        for name in names:
+            fill(desk, card_of(kept, name))
+            bring_in(desk, card_of(kept, name))
+        waits = desk.post("/results/close", data={"tapped": new_ident()})
+        assert waits.status_code == 400
+        assert "are tied, and a play-off decides" in waits.text
+        people = [card_of(kept, name).rpartition("/")[2] for name in names]
+        order = {f"order-{person}": str(2 - place) for place, person in enumerate(people)}
+        sent = {"method": "play_off", "tapped": new_ident()}
+        assert 'name="order-' in desk.get("/results").text
+        for wrong in ({f"order-{people[0]}": "1"}, dict.fromkeys(order, "1"), dict.fromkeys(order, "x")):
+            assert desk.post("/results/tie", data={**sent, **wrong}).status_code == 400
+        assert desk.post("/results/tie", data={**sent, **order}).status_code == 303
+        assert desk.post("/results/close", data={"tapped": new_ident()}).status_code == 303
+        why = desk.get(f"/results/why?side={people[0]}").text
+
+    assert f"{names[0]} comes after {names[1]}" in why
+    assert "the order in the play-off: 2 against 1" in why
