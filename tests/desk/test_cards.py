@@ -62,6 +62,7 @@ def test_a_card_is_entered_and_stands_on_the_board(kept: KeptHere, desk: TestCli
     assert len(kept.log.entries(kept.event_id, kind="card_figures")) == 2
     assert bring_in(desk, url).headers["location"].startswith("/cards?round=1&done=")
 
+    assert "hole 18: 5" in desk.get("/log/1").text
     assert "state-returned" in desk.get("/cards?round=1").text
     board = desk.get("/results").text
     assert re.search(r'class="place">1</td>\s*<th scope="row"><a [^>]*>Fenwin Dulsey', board)

@@ -32,7 +32,17 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
         bring_in(desk, other, marker_certified="false")
         why = f"/results/why?side={other.rpartition('/')[2]}&score=net"
         people = {*kept.names().values(), kept.event.name, *kept.event.rounds.values()}
+        people |= {one.receipt for one in kept.log.entries(kept.event_id)}
         names = {*names_of(desk.app.state.workplace.course), *people}  # type: ignore[attr-defined]
-        pages = (one, other, "/cards?round=1", "/results?score=net", why, "/board", "/results/close")
+        pages = (
+            one,
+            other,
+            "/cards?round=1",
+            "/results?score=net",
+            why,
+            "/board",
+            "/results/close",
+            "/log/2",
+        )
         for page in pages:
             assert unmarked(seen_in(desk.get(page).text), names) == set(), page
