@@ -50,6 +50,8 @@ def pages(ground: Ground) -> dict[str, str]:
         "a ruling": f"/case?{done}",
         "a ruling drawn": f"/case?{done}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}",
         "the conditions": "/settings",
+        "a quiz": "/quiz?seed=7&number=2",
+        "a quiz answered": "/quiz?seed=7&number=2&answer=1",
         "a fault": "/case?what=nonsense",
     }
 

@@ -12,6 +12,7 @@ import pytest
 from marram.course.model import Course
 from marram.desk.app import create_app
 from marram.rules.incidents import INCIDENTS
+from marram.teach.situations.sampling import NAMES as FIRST_NAMES
 from tests.desk.conftest import TestClient
 from tests.desk.places import Ground
 from tests.words.made_up import speaking
@@ -100,6 +101,14 @@ def test_a_page_of_rulings_says_nothing_of_its_own(
     page = client.get(rulings(ground)[name])
 
     assert left(course, page.text, "zeppelin", "/nowhere") == set()
+
+
+@pytest.mark.parametrize("answer", ["", "&answer=1"])
+def test_a_quiz_says_nothing_of_its_own(client: TestClient, course: Course, answer: str) -> None:
+    """The telling, the answers and why each is right or not come from the catalogue; names and letters are nobody's words."""
+    for number in range(1, 6):
+        page = client.get(f"/quiz?seed=7&number={number}{answer}")
+        assert left(course, page.text, *FIRST_NAMES, "A.", "B.", "C.", "D.") == set()
 
 
 @pytest.mark.parametrize("name", NAMES)

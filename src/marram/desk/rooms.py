@@ -21,6 +21,7 @@ from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
+from marram.desk.teaching import quiz_page
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -29,6 +30,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     case.router,
     together.router,
     may.router,
+    quiz_page.router,
     settings.router,
     api.router,
     finding_api.router,

@@ -219,6 +219,13 @@ ROOMS: tuple[Room, ...] = (
         },
     ),
     Room(
+        "teaching",
+        {
+            "GET /quiz": SIGNED_IN,
+        },
+        entry="/quiz",
+    ),
+    Room(
         "offline",
         {
             "GET /offline": SIGNED_IN,

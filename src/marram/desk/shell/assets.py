@@ -31,6 +31,7 @@ ROOMS = (
     "cards",
     "results",
     "secure",
+    "teaching",
 )
 """The folders of the desk that hold templates, styles and scripts."""
 

@@ -63,7 +63,7 @@ def _drawn(
     lot = Random(seed)  # noqa: S311 - a seed, no secret
     weights = [weight(incident(name)) for name in names]
     waiting: list[str] = []
-    number = 0
+    number = lot.randrange(2)  # so that also the first of a seed is at times the turn of a provision
     while True:
         number += 1
         asked = provision

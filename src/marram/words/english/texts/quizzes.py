@@ -12,4 +12,16 @@ TEXTS: dict[str, str] = {
     "solution": "{number}. {letter}: {headline}",
     "wrong": "{letter}: {why}",
     "rests_on": "It rests on: {citations}",
+    # The page
+    "title": "Quiz, question {number}",
+    "number": "Question {number}",
+    "choose": "What is the ruling?",
+    "next": "Next question",
+    "other": "Other questions",
+    "same_address": "This address gives the same question to everybody who opens it.",
+    "correct": "Right.",
+    "not_correct": "Not right.",
+    "chosen": "your answer",
+    "why": "Why",
+    "full_case": "The case with its ruling",
 }

@@ -1,0 +1,1 @@
+"""Teaching: questions from the book at permanent addresses, answered without a script."""
