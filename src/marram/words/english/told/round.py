@@ -39,6 +39,7 @@ TOLD: dict[str, str] = {
     "off_time.early": "{player} made the first stroke before the starting time.",
     "played_on.finished_hole": "The hole already begun was finished.",
     "played_on.finished_without_marker": "The hole already begun was finished, after the marker had stopped and left.",
+    "played_on.after_stopping": "A further stroke on the hole was played, after deciding to stop there.",
     "played_on.began_hole": "A stroke was played that began another hole.",
     "seconds_for_stroke": "The stroke took {answer}, once {player} could play without interference.",
     "stop_reason.suspended": "The Committee had suspended play.",
