@@ -1,6 +1,6 @@
 """Returned cards that a Committee argues about, each with the published text that settles it.
 
-The outcomes were written down from the text before the program was asked. Read in 2023's Rules 3.3b, 21.1b to 21.3b and
+Each outcome is read from the text that its test names. Read in 2023's Rules 3.3b, 21.1b to 21.3b and
 23.2b, in 2019's Rule 23.2b and in Model Local Rules L-1 and L-2 (a Danish edition), unless a test says otherwise.
 """
 

@@ -1,6 +1,6 @@
 """Matches that referees argue about, each with the published text that settles it.
 
-The outcomes were written down from the text before the program was asked. Rules 3.2 and 20.1b of 2019 and 2023 and their
+Each outcome is read from the text that its test names. Rules 3.2 and 20.1b of 2019 and 2023 and their
 Clarifications as the R&A and the USGA publish them; Rule 20.2 of 2023.
 """
 

@@ -1,6 +1,6 @@
 """Results that Committees argue about, each with the published text that settles it.
 
-The outcomes were written down from the text before the program was asked.
+Each outcome is read from the text that its test names.
 """
 
 from decimal import Decimal

@@ -1,6 +1,6 @@
 """Cases that a handicap chairman argues about, each with the published text that settles it (read, unless said otherwise).
 
-The outcomes were written down from the text before the program was asked.
+Each outcome is read from the text that its test names.
 """
 
 from datetime import date, timedelta
