@@ -6,6 +6,7 @@ from pathlib import Path
 from marram.competition.conditions.reading import read_event_file
 from marram.course import load
 from marram.demo import CHAMPIONSHIP, CHAMPIONSHIP_SCORES, COURSE
+from marram.demo.championship_cards import ON_THE_COURSE, RULINGS
 from marram.records.log import Log
 from marram.records.making import made as made_records
 from marram.records.starting_sheet import groups
@@ -13,6 +14,8 @@ from marram.services.competition_kept import competition_kept
 from marram.services.demonstrating.championship import championship
 from marram.services.demonstrating.make_championship import compact, made
 from marram.services.event_results import EventResults
+from marram.services.lies import what_lies_here
+from marram.services.places import Places
 
 
 def test_the_files_are_what_the_script_makes() -> None:
@@ -23,6 +26,20 @@ def test_the_files_are_what_the_script_makes() -> None:
     assert compact(found.event) == CHAMPIONSHIP.read_text(encoding="utf-8")
     assert compact(scores) == CHAMPIONSHIP_SCORES.read_text(encoding="utf-8")
     assert len(read_event_file(CHAMPIONSHIP).players) == 156
+
+
+def test_rulings_with_a_place_lie_where_their_answers_say() -> None:
+    """Told in the general area they lie there on the map; told in a bunker they lie in one."""
+    course = load(COURSE)
+    placed = [one for one in (*RULINGS, *(ruling for _, ruling in ON_THE_COURSE)) if one.at]
+    assert len(placed) == 11
+    for one in placed:
+        assert one.at
+        lie = what_lies_here(course, one.hole, Places({"ball": one.at}))
+        assert lie.place
+        said = "bunker" if one.facts.get("ball_and_bunker") == "lies_in_it" else "general_area"
+        assert lie.place.area.value == one.facts.get("area_of_ball", said)
+        assert lie.place.area_open is False
 
 
 def test_records_hold_a_whole_first_round_and_half_a_second(tmp_path: Path) -> None:

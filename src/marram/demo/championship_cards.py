@@ -30,6 +30,7 @@ class InventedRuling:
         strokes: penalty strokes it comes to.
         settled: what became of it beside the card; empty: not settled yet.
         option: the relief taken.
+        at: where the ball lay: degrees north and east.
     """
 
     player: int
@@ -40,6 +41,7 @@ class InventedRuling:
     strokes: int = 0
     settled: str = "included"
     option: str | None = None
+    at: tuple[float, float] | None = None
 
 
 _MOVED = {
@@ -62,22 +64,24 @@ _UNPLAYABLE = {
 _DELAY = {"delay_reasonable": "no", "delay_breach": "first"}
 
 RULINGS: tuple[InventedRuling, ...] = (
-    InventedRuling(3, 1, 2, "ball_moved_by_player", _MOVED, 1),
-    InventedRuling(9, 1, 6, "sand_touched", _SAND, 2),
-    InventedRuling(21, 1, 15, "unplayable_ball", _UNPLAYABLE, 1, option="lateral"),
-    InventedRuling(34, 1, 11, "wrong_ball_played", _WRONG_BALL, 2),
-    InventedRuling(52, 1, 4, "unplayable_ball", _UNPLAYABLE, 1, option="stroke_and_distance"),
+    InventedRuling(3, 1, 2, "ball_moved_by_player", _MOVED, 1, at=(55.005716, 3.998644)),
+    InventedRuling(9, 1, 6, "sand_touched", _SAND, 2, at=(55.000712, 3.9961)),
+    InventedRuling(21, 1, 15, "unplayable_ball", _UNPLAYABLE, 1, option="lateral", at=(55.002449, 4.006564)),
+    InventedRuling(34, 1, 11, "wrong_ball_played", _WRONG_BALL, 2, at=(55.006726, 4.000634)),
+    InventedRuling(
+        52, 1, 4, "unplayable_ball", _UNPLAYABLE, 1, option="stroke_and_distance", at=(55.00482, 3.991313)
+    ),
     InventedRuling(70, 1, 18, "unreasonable_delay", _DELAY, 1),
-    InventedRuling(77, 1, 7, "ball_moved_by_player", _MOVED, 1),
-    InventedRuling(95, 1, 14, "sand_touched", _SAND, 2),
-    InventedRuling(104, 1, 12, "ball_moved_by_player", _MOVED, 1, "not_included"),
-    InventedRuling(118, 1, 10, "unplayable_ball", _UNPLAYABLE, 1, option="lateral"),
+    InventedRuling(77, 1, 7, "ball_moved_by_player", _MOVED, 1, at=(55.003073, 3.993647)),
+    InventedRuling(95, 1, 14, "sand_touched", _SAND, 2, at=(55.000697, 4.006896)),
+    InventedRuling(104, 1, 12, "ball_moved_by_player", _MOVED, 1, "not_included", at=(55.007307, 4.005702)),
+    InventedRuling(118, 1, 10, "unplayable_ball", _UNPLAYABLE, 1, option="lateral", at=(55.003132, 4.000744)),
     InventedRuling(140, 1, 1, "unreasonable_delay", _DELAY, 1),
 )
 """The rulings of the first round; those of the second are given to whoever is on the course."""
 
-ON_THE_COURSE: tuple[tuple[int, int, str, Mapping[str, str]], ...] = (
-    (0, 5, "ball_moved_by_player", _MOVED),
-    (1, 3, "sand_touched", _SAND),
+ON_THE_COURSE: tuple[tuple[int, InventedRuling], ...] = (
+    (0, InventedRuling(0, 2, 5, "ball_moved_by_player", _MOVED, 1, "", at=(55.001983, 3.990877))),
+    (1, InventedRuling(0, 2, 3, "sand_touched", _SAND, 2, "", at=(55.007309, 3.991078))),
 )
-"""Rulings of the second round: of the groups on the course the place of the group and the hole, not settled yet."""
+"""Rulings of the second round: of the groups on the course the place of the group, and its ruling, not settled yet."""

@@ -29,7 +29,7 @@ from marram.records.log import Log
 from marram.records.starting_sheet import GroupOfDay, groups, officials
 from marram.services.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
 from marram.services.card_rulings import rulings_due
-from marram.services.case import Act, Case
+from marram.services.case import Act, Case, Spot
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_results import CardKey, EventResults
 from marram.services.keeping import given_event, start
@@ -123,9 +123,10 @@ class _Playing:
     def _ruling(self, key: CardKey, one: InventedRuling) -> Entry:
         conditions = self.competition.file
         assert conditions.form_of_play
+        places = {"ball": Spot(*one.at)} if one.at else {}
         case = Case(
             self.competition.day(key[1]),
-            (Act(one.incident, dict(one.facts), option=one.option),),
+            (Act(one.incident, dict(one.facts), places=places, option=one.option),),
             conditions.form_of_play,
             conditions.sides,
             conditions.local_rules,
@@ -189,8 +190,8 @@ class _Playing:
                     playing.append(player.id)
                     after = timedelta(minutes=15 * len(scores))
                     yield self._figures(key, By.SCORER, scores, after)
-        for place, hole, incident, facts in ON_THE_COURSE:
-            yield self._ruling((playing[3 * place], round_), InventedRuling(0, 2, hole, incident, facts))
+        for place, ruling in ON_THE_COURSE:
+            yield self._ruling((playing[3 * place], round_), ruling)
 
     def _ruled(self, round_: str) -> None:
         """Answer what the Rules ask about the few cards, but one, and record what they say."""
