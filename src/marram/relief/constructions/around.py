@@ -144,7 +144,7 @@ def _given(place: XY | None, name: str) -> XY:
 
 
 def _of(situation: Situation, what: str) -> Outlines:
-    found = situation.bunker() if what == "bunker" else situation.penalty_area()
+    found = situation.bunker if what == "bunker" else situation.penalty_area()
     if found is None:
         raise BadPlace(
             said(

@@ -77,7 +77,7 @@ class Outline:
         if self.apart(x, y) > 0:
             return False
         from_x, from_y, to_y, along_x, along_y, _ = self._terms
-        straddles = np.flatnonzero((from_y > y) != (to_y > y))
+        straddles = ((from_y > y) != (to_y > y)).nonzero()[0]
         left = (x - from_x[straddles]) * along_y[straddles] < (y - from_y[straddles]) * along_x[straddles]
         return bool(np.count_nonzero(left == (along_y[straddles] > 0)) % 2)
 

@@ -119,7 +119,9 @@ class _Table:
         normals = piece.normals.T
         start = edges[:, :2]
         self._normals = normals
-        self._beyond = np.minimum(start @ normals, edges[:, 2:] @ normals) - piece.reach
+        # The axes come first: numpy reduces a short last axis slowly.
+        beyond = np.minimum(start @ normals, edges[:, 2:] @ normals) - piece.reach
+        self._beyond = np.ascontiguousarray(beyond.T)[:, None, :]
         self._across = np.array((along[:, 1], -along[:, 0]))
         corners = piece.corners @ self._across
         at = (start.T * self._across).sum(axis=0)
@@ -128,8 +130,8 @@ class _Table:
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge overlaps the piece moved there."""
-        along = places @ self._normals
-        apart = (self._beyond >= along[:, None, :]).any(axis=2)
+        along = (places @ self._normals).T
+        apart = (self._beyond >= along[:, :, None]).any(axis=0)
         across = places @ self._across
         apart |= self._ahead >= across
         apart |= self._behind <= across

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from marram.relief.geometry.corners import Corners, Floats
+from marram.relief.geometry.corners import Floats
 from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.tolerance import ROUNDING
 from marram.relief.interference.interference import Booleans
@@ -54,8 +54,8 @@ class PreparedLine:
         edges = np.vstack([one.edges for one in whole.conditions]) - shift
         self._edges = edges
         self._starts, self._ends = np.ascontiguousarray(edges[:, :2].T), np.ascontiguousarray(edges[:, 2:].T)
-        near: Corners = Corners(edges, np.arange(len(edges))).near(0.0, 0.0, reach)
-        self.segments: Floats = np.vstack([near.edges, self._shadows(edges[:, :2], reach)])
+        near = [one.corners.near(*ball, reach).edges - shift for one in whole.conditions]
+        self.segments: Floats = np.vstack([*near, self._shadows(edges[:, :2], reach)])
 
     def _shadows(self, corners: Floats, reach: float) -> Floats:
         ray = corners - self._hole

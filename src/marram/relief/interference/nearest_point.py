@@ -16,10 +16,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from marram.relief.geometry.corners import Floats
-from marram.relief.geometry.limits import Bounding, Inside, Outside
+from marram.relief.geometry.limits import Bounding
 from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ROUNDING, TOLERANCE
 from marram.relief.interference.interference import Interference, Prepared
+from marram.relief.interference.required_area import RequiredArea
 
 FIRST_REACH = 4.0
 """Metres: how far around the ball is looked at first; farther only where no answer is found."""
@@ -86,12 +87,12 @@ class _Search:
     ) -> None:
         self.ball = ball
         self.prepared = prepared
-        self.domain = [one for one in domain if isinstance(one, Inside | Outside)]
+        self.domain = RequiredArea(domain, ball, reach)
         self.hole = (hole[0] - ball[0], hole[1] - ball[1])
         self.least = hypot(*self.hole)
-        self.segments = np.concatenate(
-            [*(one.segments for one in prepared), *self._edges_of_domain(reach)] or [np.empty((0, 4))]
-        )
+        shift = np.array((*ball, *ball))
+        edges = [one - shift for one in self.domain.edges]
+        self.segments = np.concatenate([*(one.segments for one in prepared), *edges] or [np.empty((0, 4))])
 
     def run(self) -> Nearest | None:
         """Return the nearest permitted points."""
@@ -132,14 +133,10 @@ class _Search:
                     free = free[one.clear(some[free])]
             for index in free:
                 place = (float(some[index, 0]), float(some[index, 1]))
-                if self._in_domain(place) and all(one.outside(place) for one in self.prepared):
+                if self.domain.admits(place) and all(one.outside(place) for one in self.prepared):
                     return start + int(index)
             start, size = start + size, _MORE * size
         return None
-
-    def _in_domain(self, place: XY) -> bool:
-        x, y = place[0] + self.ball[0], place[1] + self.ball[1]
-        return all(one.admits(x, y) for one in self.domain)
 
     def _not_nearer(self, x: Floats, y: Floats, squared: Floats) -> NDArray[np.bool_]:
         """Return whether places are not nearer the hole: |p - h|² - |h|², without the large squares."""
@@ -195,11 +192,3 @@ class _Search:
         kept = np.flatnonzero((squared <= most) & self._not_nearer(found_x, found_y, squared))
         kept = kept[squared[kept].argsort()]
         return np.stack((found_x[kept], found_y[kept]), axis=1)
-
-    def _edges_of_domain(self, reach: float) -> list[Floats]:
-        shift = np.array((*self.ball, *self.ball))
-        return [
-            outline.corners.near(*self.ball, reach).edges - shift
-            for limit in self.domain
-            for outline in limit.outlines.near(*self.ball, reach)
-        ]

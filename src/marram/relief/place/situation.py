@@ -265,8 +265,9 @@ class Situation:
                 return away, lies_in
         return nearest_edge(areas, entry)
 
+    @cached_property
     def bunker(self) -> tuple[UnitedArea, Outline] | None:
-        """Return the bunker the ball is in."""
+        """The bunker the ball is in."""
         return feature_at(self.ground.bunkers, self.ball, BALL_RADIUS) if self.ball else None
 
     @cached_property
