@@ -1,5 +1,6 @@
 """What is entered of a card: figures, what became of rulings beside it, the return, answers, what was found out."""
 
+from collections.abc import Mapping
 from datetime import datetime, time
 from typing import Annotated, Any
 from uuid import UUID, uuid5
@@ -12,6 +13,7 @@ from marram.competition.results.card import NO_SCORE, HoleScore, OutKind
 from marram.desk.cards.card_page import Number, card_here
 from marram.desk.cards.scoring_here import ScoringHere, tap_here
 from marram.desk.day.navigation import club_time
+from marram.desk.shell.typed import Typed
 from marram.errors import InputError, shown
 from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
@@ -35,10 +37,8 @@ Tapped = Annotated[str, Form()]
 
 
 @router.post("/cards/{number}/{player}/figures")
-async def figures(request: Request, number: Number, player: UUID) -> RedirectResponse:
+def figures(request: Request, number: Number, player: UUID, given: Typed) -> RedirectResponse:
     """Enter figures: only what differs from what the page showed becomes an entry."""
-    async with request.form() as form:
-        given = {key: value for key, value in form.items() if isinstance(value, str)}
     here, key = card_here(request, number, player)
     here.refuse_closed()
     seen = given.get("seen", "")
@@ -119,10 +119,8 @@ def return_card(
 
 
 @router.post("/cards/{number}/{player}/answer")
-async def answer(request: Request, number: Number, player: UUID) -> RedirectResponse:
+def answer(request: Request, number: Number, player: UUID, given: Typed) -> RedirectResponse:
     """Answer what the Rules ask about something wrong with the card."""
-    async with request.form() as form:
-        given = {key: value for key, value in form.items() if isinstance(value, str)}
     here, key = card_here(request, number, player)
     tap = tap_here(request, given.get("tapped", ""))
     finding = next((one for one in here.card(key).outcome.findings if one.name == given.get("finding")), None)
@@ -263,7 +261,7 @@ def read_score(given: str) -> HoleScore:
     )
 
 
-def _scores(here: ScoringHere, given: dict[str, str]) -> tuple[dict[By, dict[int, HoleScore]], list[str]]:
+def _scores(here: ScoringHere, given: Mapping[str, str]) -> tuple[dict[By, dict[int, HoleScore]], list[str]]:
     """Return the figures of a form, by who gives them, and every fault of them."""
     scores: dict[By, dict[int, HoleScore]] = {}
     faults: list[str] = []

@@ -11,6 +11,7 @@ from marram.competition.results.closing import Change, Closed, Reopening, reopen
 from marram.desk.cards.card_list import State, state_of
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
 from marram.desk.results.board_view import result_words, shown
+from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.records.entry import Entry, Part
@@ -28,10 +29,8 @@ _NOT_FACTS = frozenset({"tapped", "change", "note", "seen", "csrf", "do"})
 
 
 @router.post("/results/tie")
-async def tie(request: Request) -> RedirectResponse:
+def tie(request: Request, given: Typed) -> RedirectResponse:
     """Enter the order that a play-off or a lot gave."""
-    async with request.form() as form:
-        given = {key: value for key, value in form.items() if isinstance(value, str)}
     here = scoring_here(request)
     here.refuse_closed()
     method = given.get("method", "")
@@ -117,10 +116,8 @@ def close(request: Request, tapped: Annotated[str, Form()], note: Note = "") -> 
 
 
 @router.post("/results/reopen", response_model=None)
-async def reopen(request: Request) -> RedirectResponse | HTMLResponse:
+def reopen(request: Request, given: Typed) -> RedirectResponse | HTMLResponse:
     """Ask the Rules whether a closed result may be changed; where they allow it, and somebody says so, reopen it."""
-    async with request.form() as form:
-        given = {key: value for key, value in form.items() if isinstance(value, str)}
     here = scoring_here(request)
     closed = here.closed
     if closed is None:
