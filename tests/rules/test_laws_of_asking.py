@@ -18,6 +18,7 @@ from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import LOCAL_RULES, Sides, date_of_play, form_of_play, sides
 from marram.rules.facts.several import BETWEEN
 from marram.rules.incidents import INCIDENTS
+from marram.rules.local_rules.adoption import adopt
 from marram.rules.result import NeedFacts
 
 NAMES = [one.name for one in INCIDENTS]
@@ -25,6 +26,12 @@ NAMES = [one.name for one in INCIDENTS]
 
 TOGETHER = [who for who in Sides if who is not Sides.THREE_BALL]
 """Who plays together, in any form of play: Three-Ball is played in match play only."""
+
+
+NOT_ADOPTED_ON = {
+    day: {fact for code, fact in LOCAL_RULES.items() if adopt([code], day).faults} for day in EDITIONS
+}
+"""Local Rules that cannot be in force on a day."""
 
 
 def drawn_path(
@@ -38,6 +45,8 @@ def drawn_path(
     while isinstance(node, Node):
         if node.fact not in known:
             answers = list(node.by_answer) if node.bound is None else [node.bound, node.bound + 1]
+            if node.fact in NOT_ADOPTED_ON[day]:
+                answers = [False]
             known[node.fact] = data.draw(st.sampled_from(answers), label=node.fact.name)
         node = node.follow(known[node.fact])
     return known, node

@@ -117,6 +117,7 @@ def test_accepting_any_sequence_of_proposals_ends(breaks, picks) -> None:
 @example(breaks=[("hole_backwards", 4)])
 @example(breaks=[("hole_backwards", 6), ("invalid_geometry", 6)])
 @example(breaks=[("hole_not_a_line", 4)])
+@example(breaks=[("repeated_hole", 1), ("two_pins", 1)])
 @example(breaks=[("open_ring line", 1), ("open_ring line", 1), ("bad_position", 1)])
 def test_nothing_is_proposed_only_where_nothing_will_be(breaks) -> None:
     """What is said to have no proposal is still there, and without one, when all proposals were accepted."""

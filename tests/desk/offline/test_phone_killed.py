@@ -5,7 +5,7 @@ import signal
 import socket
 import threading
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +13,7 @@ import pytest
 import uvicorn
 from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, Error, Page, expect
 
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
@@ -54,7 +54,8 @@ def phone(chromium: Browser, profile: Path) -> Iterator[Page]:
     finally:
         for pid in started_on(profile):
             os.kill(pid, signal.SIGKILL)
-        context.close()
+        with suppress(Error):  # Playwright may have noticed already
+            context.close()
 
 
 def started_on(profile: Path) -> list[int]:

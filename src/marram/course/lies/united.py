@@ -217,7 +217,7 @@ def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> 
         here = shapely.union_all(near)
         closed = _grown(_grown(here, 0.6 * SEAM), -0.6 * SEAM)
         inner = _grown(closed, -2 * EDGE_TOLERANCE)
-        for gap in shapely.get_parts(shapely.difference(closed, here)):
+        for gap in shapely.get_parts(_without(closed, here)):
             # What lies along the outside, no wider than rounding, is no gap between the two.
             filling = _grown(gap, EDGE_TOLERANCE)
             if gap.intersects(inner) and filling.intersects(one) and filling.intersects(other):
@@ -229,3 +229,9 @@ def _grown(shape: Any, by: float) -> Any:
     # GEOS lets the mitre of two edges in one line divide by zero, and then bevels it.
     with np.errstate(divide="ignore", invalid="ignore"):
         return shapely.buffer(shape, by, join_style="mitre")
+
+
+def _without(shape: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
+    # GEOS divides by zero where two edges nearly lie in one line, and then crosses them in another way.
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return shapely.difference(shape, other)

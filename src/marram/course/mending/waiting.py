@@ -40,7 +40,7 @@ LINE_AT_FAULT = NUMBER_AT_FAULT | {
 OF_TURNED = frozenset(
     {"hole_off_green", "hole_without_green", "hole_without_tee", "tee_far_off", "two_greens", "two_pins"}
 )
-"""What follows from a line of play that runs the wrong way."""
+"""What follows from a line of play that runs the wrong way, or of which only a part is read as the hole's."""
 
 SHAPE_AT_FAULT = frozenset(
     {
@@ -121,6 +121,11 @@ class _After:
             for one in proposals
             if one.mending == "turn_line" and one.fault.hole is not None
         }
+        self._of_numbers = {
+            one.fault.hole: one
+            for one in reversed(proposals)
+            if one.fault.check in LINE_AT_FAULT and one.fault.hole is not None
+        }
         # A line that is turned has one edit: itself.
         self._of_lines |= {one.idents[0]: one for one in self._turned.values()}
         self._lines = _Lines(setting, tuple(self._of_lines))
@@ -153,6 +158,8 @@ class _After:
             return next(iter(self._of_lines.values()), None)
         if fault.check in WITHOUT_BOUNDARY:
             return next((one for one in self._proposals if self._is_boundary(one)), None)
+        if fault.check in OF_TURNED and fault.hole in self._of_numbers:
+            return self._of_numbers[fault.hole]
         return self._changing.get(fault.feature)
 
     def _is_boundary(self, one: Proposal) -> bool:
