@@ -74,12 +74,12 @@ class Outline:
 
     def holds(self, x: float, y: float) -> bool:
         """Return whether a point lies inside; on an edge either may be said."""
-        if self.apart(x, y) > 0:
-            return False
-        from_x, from_y, to_y, along_x, along_y, _ = self._terms
-        straddles = ((from_y > y) != (to_y > y)).nonzero()[0]
-        left = (x - from_x[straddles]) * along_y[straddles] < (y - from_y[straddles]) * along_x[straddles]
-        return bool(np.count_nonzero(left == (along_y[straddles] > 0)) % 2)
+        return self.apart(x, y) <= 0 and bool(shapely.intersects_xy(self._prepared, x, y))
+
+    @cached_property
+    def _prepared(self) -> BaseGeometry:
+        shapely.prepare(self.geometry)
+        return self.geometry
 
     @cached_property
     def rings(self) -> tuple[tuple[Ring, tuple[Ring, ...]], ...]:

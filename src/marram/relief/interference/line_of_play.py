@@ -5,6 +5,7 @@ either side of the line, are for the player and the referee to judge (Definition
 """
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
@@ -48,42 +49,54 @@ class PreparedLine:
 
     def __init__(self, whole: LineOfPlayOn, ball: XY, reach: float) -> None:
         self._whole = whole
-        self._ball = ball
         self._hole = np.array((whole.hole[0] - ball[0], whole.hole[1] - ball[1]))
         shift = np.array((*ball, *ball))
         edges = np.vstack([one.edges for one in whole.conditions]) - shift
-        self._edges = edges
-        self._starts, self._ends = np.ascontiguousarray(edges[:, :2].T), np.ascontiguousarray(edges[:, 2:].T)
+        # Seen from the hole: the starts of all edges, then their ends, in the same order.
+        self._corners = (
+            np.ascontiguousarray(np.concatenate((edges[:, :2], edges[:, 2:])).T) - self._hole[:, None]
+        )
+        self._count = len(edges)
         near = [one.corners.near(*ball, reach).edges - shift for one in whole.conditions]
-        self.segments: Floats = np.vstack([*near, self._shadows(edges[:, :2], reach)])
+        before = np.vstack([one.edges[one.previous, :2] for one in whole.conditions]) - shift[:2]
+        self.segments: Floats = np.vstack([*near, self._shadows(before, edges[:, :2], edges[:, 2:], reach)])
 
-    def _shadows(self, corners: Floats, reach: float) -> Floats:
+    def _shadows(self, before: Floats, corners: Floats, after: Floats, reach: float) -> Floats:
+        """Return the rays from the hole past the corners where the outline turns back, as seen from there.
+
+        Past any other corner its two edges hide the places on both sides of the ray.
+        """
         ray = corners - self._hole
         length = np.sqrt((ray * ray).sum(axis=1))[:, None]
+        along = ray / np.maximum(length, ROUNDING)
+        beside = along[:, ::-1] * _LEFT
+        here = (beside * corners).sum(axis=1)
+        side_before, side_after = (beside * before).sum(axis=1) - here, (beside * after).sum(axis=1) - here
+        through = np.minimum(side_before, side_after) < -_TOUCHED
+        through &= np.maximum(side_before, side_after) > _TOUCHED
         far = _BEHIND * (reach + length + np.hypot(*self._hole))
-        rays: Floats = np.hstack([corners, corners + ray / np.maximum(length, ROUNDING) * far])
-        kept: Floats = rays[length[:, 0] > ROUNDING]
+        rays: Floats = np.hstack([corners, corners + along * far])
+        kept: Floats = rays[(length[:, 0] > ROUNDING) & ~through]
         return kept
 
     def clear(self, places: Floats) -> Booleans:
         """Return for each place whether no edge cuts the line to the hole (touching does not count)."""
-        way = self._hole - places
+        way = places - self._hole
         length = np.sqrt((way * way).sum(axis=1))
         along = way / np.maximum(length, ROUNDING)[:, None]
-        beside = along[:, ::-1] * _LEFT
-        # A row for each place, a column for each edge: how far to the left of the line to the hole both its ends lie.
-        here = (beside * places).sum(axis=1)[:, None]
-        side_start, side_end = beside @ self._starts - here, beside @ self._ends - here
-        across = np.minimum(side_start, side_end) < -ROUNDING
-        across &= np.maximum(side_start, side_end) > ROUNDING
-        place, edge = np.nonzero(across)
+        # A row for each place, a column for each end of an edge: how far to the left of the line from the hole it lies.
+        left = (along[:, ::-1] * _LEFT) @ self._corners
+        start, end = left[:, : self._count], left[:, self._count :]
+        across = np.minimum(start, end) < -ROUNDING
+        across &= np.maximum(start, end) > ROUNDING
+        place, edge = across.nonzero()
         free: Booleans = np.ones(len(places), dtype=bool)
         if len(place):
             # Where the few edges that cross the line do so, as far along it as each end lies.
-            left, right = side_start[place, edge], side_end[place, edge]
-            start = ((self._starts.T[edge] - places[place]) * along[place]).sum(axis=1)
-            end = ((self._ends.T[edge] - places[place]) * along[place]).sum(axis=1)
-            met = start + left / (left - right) * (end - start)
+            ahead = along @ self._corners
+            share = start[place, edge] / (start[place, edge] - end[place, edge])
+            begins, ends = ahead[place, edge], ahead[place, edge + self._count]
+            met = begins + share * (ends - begins)
             free[place[(met > ROUNDING) & (met < length[place] - ROUNDING)]] = False
         return free
 
@@ -93,18 +106,17 @@ class PreparedLine:
         A line that cuts no edge may still run through a condition, entering exactly at corners: between two corners
         that it touches it is all inside or all outside, so one place of each stretch tells.
         """
-        at = np.array(place)
-        way = self._hole - at
+        way = np.array(place) - self._hole
         length = float(np.hypot(*way))
         along = way / max(length, ROUNDING)
-        corners = self._edges[:, :2] - at
-        ahead = corners @ along
-        touched = (np.abs(corners @ (-along[1], along[0])) <= _TOUCHED) & (ahead > 0) & (ahead < length)
-        stops = np.sort(np.concatenate(([0.0, length], ahead[touched])))
-        middles = np.concatenate(([0.0], (stops[1:] + stops[:-1]) / 2))
-        x, y = (at + self._ball + middles[:, None] * along).T.tolist()
+        corners = self._corners[:, : self._count]
+        ahead = along @ corners
+        touched = (np.abs((along[::-1] * _LEFT) @ corners) <= _TOUCHED) & (ahead > 0) & (ahead < length)
+        stops = [0.0, *sorted(ahead[touched].tolist()), length]
+        middles = [length, *((one + other) / 2 for one, other in pairwise(stops))]
+        (from_x, from_y), (along_x, along_y) = self._whole.hole, along.tolist()
         return not any(
-            one.holds(*on_line) and one.depth(*on_line) > ROUNDING
+            one.holds(x, y) and one.depth(x, y) > ROUNDING
+            for x, y in ((from_x + far * along_x, from_y + far * along_y) for far in middles)
             for one in self._whole.conditions
-            for on_line in zip(x, y, strict=True)
         )
