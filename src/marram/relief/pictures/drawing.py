@@ -8,8 +8,6 @@ is written in the type of the page it stands in.
 from collections.abc import Sequence
 from math import hypot
 
-import shapely
-
 from marram.course.model import Course
 from marram.errors import BadPlace
 from marram.relief.areas.construction import PointMark, Role, distance
@@ -18,7 +16,7 @@ from marram.relief.geometry.outline import XY
 from marram.relief.pictures.ground_shown import GroundShown, ground_shown
 from marram.relief.pictures.labels import SIZE, Box, place_labels
 from marram.relief.pictures.legend import add_key, add_notes
-from marram.relief.pictures.lettering import ROW, SMALL, WIDTH, wrapped, write
+from marram.relief.pictures.lettering import ROW, WIDTH, wrapped, write
 from marram.relief.pictures.marks import (
     add_area,
     add_arrow_head,
@@ -28,6 +26,7 @@ from marram.relief.pictures.marks import (
     line_in_picture,
 )
 from marram.relief.pictures.markup import Ids, Node, add, root, say, written
+from marram.relief.pictures.north_and_scale import add_north, add_scale
 from marram.relief.pictures.overview import SIDE as OVERVIEW
 from marram.relief.pictures.overview import add_overview, needs_overview
 from marram.relief.pictures.picture_words import (
@@ -159,16 +158,13 @@ def _add_map(
         if isinstance(mark, PointMark) and view.shows(mark.at):
             add_point(clipped, mark, view)
     _add_labels(parent, areas, view, [(words, tip) for _, tip, words in away])
-    _add_north(parent)
-    _add_scale(parent, view)
+    add_north(parent)
+    add_scale(parent, view)
     add(parent, "rect", {"fill": "none", **stroke(INK, 1)}, x=0.5, y=0.5, width=WIDTH - 1, height=WIDTH - 1)
 
 
 def _features(course: Course | None, view: View) -> list[GroundShown]:
-    if course is None:
-        return []
-    frame = shapely.box(view.left, view.bottom, view.left + view.size, view.bottom + view.size)
-    return ground_shown(course, frame)
+    return [] if course is None else ground_shown(course, view.frame)
 
 
 def _away(areas: Sequence[ReliefArea], view: View) -> list[tuple[XY, XY, str]]:
@@ -230,19 +226,3 @@ def _wanted(areas: Sequence[ReliefArea], view: View) -> list[tuple[str, XY]]:
 
 def _apart(one: XY, other: XY) -> float:
     return hypot(one[0] - other[0], one[1] - other[1])
-
-
-def _add_north(parent: Node) -> None:
-    x = WIDTH - 22
-    arrow = f"M{x:g} 8L{x + 9:g} 34L{x:g} 28L{x - 9:g} 34Z"
-    add(parent, "path", stroke(PAPER, 1.5), d=arrow, fill=INK)
-    write(parent, text("relief.north"), (x, 52), SIZE, anchor="middle", bold=True)
-
-
-def _add_scale(parent: Node, view: View) -> None:
-    length, y = view.scale_bar(), WIDTH - 10
-    right = 12 + length * view.scale
-    bar = f"M12 {y - 6:g}V{y:g}H{right:.1f}V{y - 6:g}"
-    add(parent, "path", stroke(PAPER, 6), d=bar)
-    add(parent, "path", stroke(INK, 2.2), d=bar)
-    write(parent, f"{length:g} m", ((12 + right) / 2, y - 7), SMALL, anchor="middle", bold=True)

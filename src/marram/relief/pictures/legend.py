@@ -21,6 +21,9 @@ from marram.relief.pictures.wanted import area_names
 from marram.relief.pictures.where_not import not_nearer_arcs, where_not
 from marram.words.texts import text
 
+Entry = tuple[Attributes, str, bool]
+"""One line of a key: how it looks, what it means, and whether it is an area (else a line)."""
+
 
 def add_key(  # noqa: PLR0917 - what is drawn, and where
     parent: Node,
@@ -40,8 +43,13 @@ def add_key(  # noqa: PLR0917 - what is drawn, and where
         ids: the ids of the drawing.
         beside: the side of the overview that stands at the left: beside it there is one column.
     """
+    return add_entries(parent, _entries(features, areas, ids), top, beside)
+
+
+def add_entries(parent: Node, entries: Sequence[Entry], top: float, beside: float = 0.0) -> float:
+    """Draw a key of such entries in two columns, one where an overview stands beside it; return where it ends."""
     x, y, foot = MARGIN, top + 8, top + 8 + beside
-    for style, words, is_area in _entries(features, areas, ids):
+    for style, words, is_area in entries:
         narrow = beside > 0 and y + ROW <= foot
         if beside and not narrow and y < foot:
             x, y = MARGIN, foot + 6
@@ -64,17 +72,13 @@ def add_key(  # noqa: PLR0917 - what is drawn, and where
     return max(end, foot if beside else 0.0) + 4
 
 
-def _entries(
-    features: Sequence[GroundShown], areas: Sequence[ReliefArea], ids: Ids
-) -> list[tuple[Attributes, str, bool]]:
-    entries = []
+def _entries(features: Sequence[GroundShown], areas: Sequence[ReliefArea], ids: Ids) -> list[Entry]:
+    entries: list[Entry] = []
     if not areas[0].is_spot:
         entries.append(({**stroke(AREA, 2), "fill": ids.url("area")}, kind_words(areas[0].kind), True))
     if any(not where_not(area).is_empty for area in areas):
         entries.append(({**stroke(INK, 1), "fill": ids.url("not")}, text("relief.mark.where_not"), True))
-    for kind in dict.fromkeys(one.kind for one in features):
-        style = fill_of(kind, ids)
-        entries.append((style if kind in EDGES else {**style, **OWN_EDGE}, ground_words(kind), True))
+    entries += ground_entries(features, ids)
     roles = dict.fromkeys(
         mark.role
         for area in areas
@@ -82,6 +86,15 @@ def _entries(
         if not isinstance(mark, PointMark)
     )
     return [*entries, *((LINES[role], mark_words(role), False) for role in roles if role in LINES)]
+
+
+def ground_entries(features: Sequence[GroundShown], ids: Ids) -> list[Entry]:
+    """Return the entries of a key for what the map shows."""
+    styles = {kind: fill_of(kind, ids) for kind in dict.fromkeys(one.kind for one in features)}
+    return [
+        (style if kind in EDGES else {**style, **OWN_EDGE}, ground_words(kind), True)
+        for kind, style in styles.items()
+    ]
 
 
 def add_notes(

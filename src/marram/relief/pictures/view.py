@@ -59,6 +59,11 @@ class View:
         """Picture units per metre."""
         return self.pixels / self.size
 
+    @property
+    def frame(self) -> BaseGeometry:
+        """The square of ground that is shown, in metres."""
+        return shapely.box(self.left, self.bottom, self.left + self.size, self.bottom + self.size)
+
     def at(self, place: XY) -> XY:
         """Return where a place lies in the picture (y downwards)."""
         return (place[0] - self.left) * self.scale, self.pixels - (place[1] - self.bottom) * self.scale

@@ -82,6 +82,30 @@ _USUAL = 5.0
 """How much likelier the usual answer of a fact is than any other."""
 _NOT_ADOPTED = 6.0
 """How much likelier it is that a Local Rule is not in force, where an incident is not about it."""
+_OFTEN: dict[str, dict[str, float]] = {
+    "area_of_ball": {
+        "general_area": 6.0,
+        "bunker": 4.0,
+        "putting_green": 4.0,
+        "penalty_area": 3.0,
+        "teeing_area": 0.5,
+    },
+    "in_the_way": {
+        "immovable_obstruction": 12.0,
+        "temporary_water": 8.0,
+        "ground_under_repair": 8.0,
+        "animal_hole": 3.0,
+        "two_conditions": 0.4,
+    },
+    "interference": {
+        "ball": 8.0,
+        "stance_or_swing": 8.0,
+        "line_of_play": 1.5,
+        "ball_above_ground": 0.4,
+        "out_of_bounds_only": 0.4,
+    },
+}
+"""How likely answers are where they differ much on courses; those left out are 1."""
 _FORMS = {
     FormOfPlay.STROKE_PLAY: 12.0,
     FormOfPlay.MATCH_PLAY: 5.0,
@@ -108,4 +132,6 @@ def likelihood(fact: Fact[Any], answer: Any) -> float:
         return _USUAL if answer is Sides.INDIVIDUAL else 1.0
     if fact.name.startswith("local_rule_"):
         return 1.0 if answer else _NOT_ADOPTED  # an incident about it has no ruling without it
+    if fact.name in _OFTEN:
+        return _OFTEN[fact.name].get(fact.token(answer), 1.0)
     return _USUAL if fact.usual is not None and answer == fact.usual else 1.0
