@@ -34,6 +34,10 @@ class InputError(MarramError, ValueError):
         super().__init__("\n".join(faults))
 
 
+class UnknownLanguage(InputError):
+    """There is no catalogue of the language asked for, so this is said in English."""
+
+
 class UnknownIncident(InputError):
     """No incident has this name."""
 

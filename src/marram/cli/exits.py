@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import NoReturn
 
-from marram.errors import BadCourse, InputError, MarramError
+from marram.errors import BadCourse, InputError, MarramError, UnknownLanguage
 from marram.visible import visible
 
 DECIDED = 0
@@ -36,6 +36,9 @@ def faults_as_exit_codes() -> Iterator[None]:
         yield
     except Stopped:
         stop(STOPPED, _text("stopped"))
+    except UnknownLanguage as error:
+        print(visible(str(error)), file=sys.stderr)
+        raise SystemExit(BAD_INPUT) from None
     except InputError as error:
         hint = (_text("mend_it"),) if isinstance(error, BadCourse) and error.mendable else ()
         stop(BAD_INPUT, *error.faults, *hint)

@@ -5,7 +5,7 @@ from typing import Any
 
 from typer.main import get_command
 
-from marram.cli.app import app
+from marram.cli.app import application
 from marram.docs.documents import documents_section
 
 HEAD = """# The command line
@@ -18,7 +18,7 @@ Exit codes: 0 decided, 1 our fault, 2 bad input, 3 more facts needed, 4 left to 
 
 def commands_page() -> str:
     """Return the page."""
-    return HEAD + "".join(_sections(get_command(app), "marram")) + documents_section()
+    return HEAD + "".join(_sections(get_command(application()), "marram")) + documents_section()
 
 
 def _sections(command: Any, path: str) -> Iterator[str]:

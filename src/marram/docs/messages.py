@@ -98,10 +98,10 @@ def _register() -> Iterator[Message]:
 def _commands() -> Iterator[Message]:
     from typer.main import get_command  # noqa: PLC0415 - the command line is loaded for its help alone
 
-    from marram.cli.app import app  # noqa: PLC0415 - the same
+    from marram.cli.app import application  # noqa: PLC0415 - the same
     from marram.cli.help import flat  # noqa: PLC0415 - the same
 
-    waiting = [get_command(app)]
+    waiting = [get_command(application())]
     while waiting:
         command = waiting.pop()
         yield Message(flat(command.help or ""))

@@ -10,7 +10,7 @@ from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
-from marram.errors import InputError
+from marram.errors import UnknownLanguage
 
 ENGLISH = "en"
 DOMAIN = "marram"
@@ -29,7 +29,7 @@ def language() -> Language:
     """Return the reader's language.
 
     Raises:
-        InputError: there is no catalogue of the language that was asked for.
+        UnknownLanguage: there is no catalogue of the language that was asked for.
     """
     chosen = os.environ.get("MARRAM_LANGUAGE", "") or ENGLISH
     if chosen == ENGLISH:
@@ -41,7 +41,7 @@ def language() -> Language:
         folders.insert(0, Path(given))
     folder = next((one for one in folders if find(DOMAIN, one, [chosen])), None)
     if folder is None:
-        raise InputError(
+        raise UnknownLanguage(
             f"MARRAM_LANGUAGE is {chosen!r}, and there is no {chosen}/LC_MESSAGES/{DOMAIN}.mo in "
             f"{' or '.join(str(one) for one in folders)}. Add it, name its folder in MARRAM_LOCALES, or unset "
             "MARRAM_LANGUAGE for English."
