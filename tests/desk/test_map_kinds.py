@@ -46,3 +46,15 @@ def test_holes_that_are_none_are_refused(hole: str) -> None:
     """The words typed stand in the refusal, with how to write two holes."""
     with pytest.raises(InputError, match=r"is no number; write 9, or 2;16"):
         drawn_area("bunker", "", hole, ASIDE)
+
+
+def test_what_waits_at_an_evacuation_point_is_kept_with_it() -> None:
+    """One of the list, and at an evacuation point alone."""
+    edit = drawn_area("evacuation_point", "Gate", "2", ASIDE, evacuation="vehicle")
+
+    assert edit.feature is not None
+    told = {"marram": "evacuation_point", "name": "Gate", "holes": "2", "evacuation": "vehicle"}
+    assert edit.feature["properties"] == told
+    for kind, what in (("bunker", "vehicle"), ("evacuation_point", "tent")):
+        with pytest.raises(InputError, match="evacuation point"):
+            drawn_area(kind, "", "", ASIDE, evacuation=what)

@@ -76,3 +76,31 @@ def test_a_ball_is_noted_and_play_goes_on(kept: KeptHere, desk: TestClient) -> N
     assert desk.post("/suspension/resume", data={**goes_on, "at": "23:59"}).status_code == 303
     assert on_now(kept.log, kept.event_id) is None
     assert "Play goes on at 23:59." in desk.get("/suspension").text
+
+
+def test_the_way_out_stands_beside_each_group(kept: KeptHere, desk: TestClient) -> None:
+    """From a hole somebody is known to be on: to the nearest point, with the distance; no small shelter for lightning."""
+    group = kept.groups_on(kept.event.played_on)[0]  # type: ignore[arg-type]
+    for cause in ("lightning", "water"):
+        stop = {
+            "tapped": new_ident(),
+            "how": "immediate" if cause == "lightning" else "normal",
+            "cause": cause,
+        }
+        desk.post("/suspension", data=stop)
+        stopped = on_now(kept.log, kept.event_id)
+        assert stopped is not None
+        for one in group.players:
+            note = {"suspension": stopped.entry.id, "player": one.id, "ball": "left", "hole": "15"}
+            desk.post("/suspension/position", data={**note, "tapped": new_ident()})
+        page = desk.get("/suspension").text
+        ways = re.findall(r'class="way-out">([^<]*)<', page)
+        if cause == "lightning":
+            assert ways == [
+                "From the tee to Club house (building): 404 m",
+                "From the green to Mere gate (vehicles): 262 m",
+            ]
+            assert "not from lightning" in page
+        else:
+            assert ways == ["To Shelter in the dunes (shelter): 384 m from the tee, 33 m from the green"]
+    assert "The map holds no evacuation points" not in page

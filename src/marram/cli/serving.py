@@ -55,7 +55,7 @@ def serve_desk(
 
         found = read_event(EVENT)
     _must_be_free(host, port)
-    held = None if secure is None else _secured(secure, host, hosts)
+    held = None if secure is None else _secured(secure, host, hosts, club_in(records))
     if held is not None:
         from marram.desk.secure.handing_out import handed_out, port_beside
 
@@ -120,7 +120,7 @@ def _print_code(address: str) -> None:
         sys.stdout.flush()
 
 
-def _secured(folder: Path, host: str, hosts: Sequence[str]) -> "Secured":
+def _secured(folder: Path, host: str, hosts: Sequence[str], club: str) -> "Secured":
     """Return the certificate of this machine for every name it is reached by."""
     from marram.desk.reaching import EVERY_ADDRESS
     from marram.desk.secure.authority import secured
@@ -133,11 +133,23 @@ def _secured(folder: Path, host: str, hosts: Sequence[str]) -> "Secured":
                 "A certificate names what it is for. Say with --allow-host by which addresses the desk is reached."
             ),
         )
-    return secured(folder, names, CLUB_UNKNOWN)
+    return secured(folder, names, club)
+
+
+def club_in(records: str | None) -> str:
+    """Return the name of the club whose records are served; where there is none, or several, a general one."""
+    if records is None:
+        return CLUB_UNKNOWN
+    from marram.records.database import opened
+    from marram.records.starting_sheet import clubs
+
+    with opened(records) as there:
+        known = clubs(there)
+    return known[0].name if len(known) == 1 else CLUB_UNKNOWN
 
 
 CLUB_UNKNOWN = "The club"
-"""How an authority is called that was made before a club was known."""
+"""How an authority is called where no club is known, or several."""
 
 
 def _demo_in(records: str) -> Sequence[Path]:

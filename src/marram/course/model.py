@@ -48,6 +48,8 @@ class Kind(Enum):
     """A stake that marks an edge, at the point that defines it; or several, as the positions of a line."""
     MARKING = "marking"
     """A stretch of an edge that something else than stakes marks: a painted line, a fence, a wall."""
+    EVACUATION_POINT = "evacuation_point"
+    """Where people go when play is stopped for danger. It is for people alone: no ball lies otherwise for it."""
 
 
 ABNORMAL_COURSE_CONDITIONS = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER, Kind.PATH, Kind.OBSTRUCTION)

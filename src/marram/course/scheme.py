@@ -59,6 +59,7 @@ OWN: dict[str, Kind] = {
         Kind.TEEING_AREA,
         Kind.STAKE,
         Kind.MARKING,
+        Kind.EVACUATION_POINT,
     )
 }
 """Values of ``marram=*``: what OpenStreetMap has no tag for."""

@@ -63,6 +63,7 @@ def draw() -> dict[str, Any]:
     _paths(sheet, lines)
     _marked_ground(sheet)
     _thickets(sheet, random, _no_trees(sheet, lines))
+    _evacuation_points(sheet)
     return _geojson(sheet)
 
 
@@ -260,6 +261,12 @@ def _marked_ground(sheet: Sheet) -> None:
     )
     sheet.add(rotate(translate(rounded_box(5, 5, 1.2), 806, 622), 8), marram="dropping_zone", name="Dropping zone of the Cauldron", serves="cauldron", holes="17")  # fmt: skip
     sheet.add(translate(rounded_box(5, 5, 1.2), 1168, 330), marram="dropping_zone", name="Dropping zone of the Saltmarsh", serves="saltmarsh", holes="14")  # fmt: skip
+
+
+def _evacuation_points(sheet: Sheet) -> None:
+    """Where people go when play is stopped for danger; drawn last, so that what was drawn before keeps its numbers."""
+    for name, place, what in plan.EVACUATION_POINTS:
+        sheet.add(Point(place).buffer(4, 4), marram="evacuation_point", name=name, evacuation=what)
 
 
 def _geojson(sheet: Sheet) -> dict[str, Any]:

@@ -107,3 +107,11 @@ THICKETS: tuple[tuple[Place, float, float, float], ...] = (
     ((840, 420), 26, 12, 150), ((260, 600), 34, 15, 70),
 )  # fmt: skip
 """Thickets of pine: (middle, half length, half width, direction in degrees)."""
+
+EVACUATION_POINTS: tuple[tuple[str, Place, str], ...] = (
+    ("Club house", (606, 55), "building"),
+    ("Shelter in the dunes", (1018, 460), "shelter"),
+    ("Pump house gate", (212, 752), "vehicle"),
+    ("Mere gate", (960, 690), "vehicle"),
+)
+"""Where people go when play is stopped for danger: name, place, and what waits there."""

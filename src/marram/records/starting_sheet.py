@@ -28,6 +28,13 @@ class Known:
     day: date | None = None
 
 
+def clubs(records: Records) -> list[Known]:
+    """Return every club, by name."""
+    with records.reading() as connection:
+        rows = connection.execute(select(tables.Club.id, tables.Club.name).order_by(tables.Club.name))
+        return [Known(row.id, row.name) for row in rows]
+
+
 def courses(records: Records) -> list[Known]:
     """Return every course, by name."""
     with records.reading() as connection:

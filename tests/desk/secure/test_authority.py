@@ -8,9 +8,14 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from cryptography import x509
 
+from marram.cli.serving import CLUB_UNKNOWN, club_in
 from marram.desk.secure.authority import OF_MACHINE, RENEWED, Secured, secured
 from marram.errors import InputError
+from marram.records.database import opened
+from marram.records.events import new_club
+from marram.records.making import made
 
 HERE = "127.0.0.2"
 """An address that is not the loopback of the desk, and needs no network of its own."""
@@ -83,3 +88,17 @@ def test_keys_are_their_owners_alone_and_the_authority_stays(tmp_path: Path) -> 
     assert later.certificate.read_bytes() != machine
     assert later.authority.read_bytes() == authority
     assert later.fingerprint == first.fingerprint
+
+
+def test_the_authority_is_named_for_the_club_of_the_records(tmp_path: Path) -> None:
+    """Phones show this name when they are asked to trust it; with two clubs in the records none is picked."""
+    with made(tmp_path / "club.db") as records:
+        new_club(records, "Quillsand Links")
+    club = club_in(str(tmp_path / "club.db"))
+    held = secured(tmp_path / "own", [HERE], club)
+    subject = x509.load_pem_x509_certificate(held.authority.read_bytes()).subject
+
+    assert "Quillsand Links" in subject.rfc4514_string()
+    with opened(tmp_path / "club.db") as records:
+        new_club(records, "Other Links")
+    assert club_in(str(tmp_path / "club.db")) == club_in(None) == CLUB_UNKNOWN

@@ -26,6 +26,7 @@ class Subject(Enum):
     DROPPING_ZONES = "dropping_zones"
     GROUND_UNDER_REPAIR = "ground_under_repair"
     PATHS = "paths"
+    EVACUATION_POINTS = "evacuation_points"
     LOCAL_RULES = "local_rules"
     """Markings that mean something only under a Local Rule: that it is in force."""
     THE_MAP = "the_map"
@@ -43,6 +44,7 @@ KINDS = {
     Subject.DROPPING_ZONES: (Kind.DROPPING_ZONE,),
     Subject.GROUND_UNDER_REPAIR: (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER),
     Subject.PATHS: (Kind.PATH,),
+    Subject.EVACUATION_POINTS: (Kind.EVACUATION_POINT,),
     Subject.LOCAL_RULES: (Kind.DROPPING_ZONE, Kind.NO_PLAY_ZONE),
 }
 """The kinds of features of a subject."""
@@ -79,6 +81,7 @@ CHECKS = {
     ),
     Subject.GROUND_UNDER_REPAIR: ("repair_without_relief",),
     Subject.PATHS: ("path_without_surface", "path_without_width"),
+    Subject.EVACUATION_POINTS: ("evacuation_point_in_the_way", "evacuation_point_unsaid"),
     Subject.LOCAL_RULES: ("needs_local_rule",),
 }
 """The checks of a subject; whatever is not named here is of the map as a whole."""

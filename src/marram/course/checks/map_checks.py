@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.almost_joined import check_almost_joined
+from marram.course.checks.evacuation_checks import check_evacuation
 from marram.course.checks.hole_checks import check_holes
 from marram.course.checks.latitude_first import check_latitude_first
 from marram.course.checks.refusing import OVERLAP, SPECIFIC, all_out_of_bounds, areas_outside
@@ -38,6 +39,7 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
         all_out_of_bounds,
         areas_outside,
         check_relief,
+        check_evacuation,
         check_stakes,
         _holes_named,
         _paths,

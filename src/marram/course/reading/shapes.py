@@ -26,6 +26,9 @@ WIDEST, WIDEST_WATER = 50.0, 500.0
 THICKEST_WALL = 3.0
 """Metres: something with ``barrier`` that is drawn as a thicker area is the ground it encloses, not itself (own choice)."""
 
+AROUND_EVACUATION_POINT = 3.0
+"""Metres: the ground around an evacuation point that is mapped as a point alone (own choice)."""
+
 _PLACE = re.compile(r"(.*?)\s*\[\s*(\S+)\s+(\S+?)\s*\]")
 
 
@@ -95,6 +98,8 @@ def to_feature(source: SourceFeature, kind: Kind, faults: FaultList) -> Feature 
         elif kind in AREA_KINDS and kind is not Kind.BOUNDARY:
             _refuse_line(source, kind, geometry, faults)
             return None
+    elif isinstance(geometry, Point) and kind is Kind.EVACUATION_POINT:
+        geometry = shapely.buffer(geometry, AROUND_EVACUATION_POINT)
     elif isinstance(geometry, Point) and kind in AREA_KINDS:
         _refuse_point(source, kind, geometry, faults)
         return None

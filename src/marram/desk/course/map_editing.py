@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 from uuid import uuid4
 
+from marram.course.evacuation import Offers
 from marram.course.model import Course, Kind
 from marram.course.model import Feature as OnCourse
 from marram.course.scheme import meaning
@@ -53,6 +54,7 @@ DRAWABLE: tuple[Drawable, ...] = (
     Drawable(Kind.FAIRWAY, ("golf", "fairway")),
     Drawable(Kind.PUTTING_GREEN, ("golf", "green")),
     Drawable(Kind.TEEING_AREA, ("golf", "tee")),
+    Drawable(Kind.EVACUATION_POINT, ("marram", "evacuation_point")),
 )
 """Kinds offered, what changes from day to day first."""
 
@@ -91,7 +93,9 @@ def servable(course: Course) -> list[Servable]:
     return [one for _, one in sorted(found, key=lambda named: (not named[0], named[1].words))]
 
 
-def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -> Edit:
+def drawn_area(
+    kind: str, name: str, hole: str, places: str, serves: str = "", *, evacuation: str = ""
+) -> Edit:
     """Return the edit that adds an area.
 
     Args:
@@ -100,6 +104,7 @@ def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -
         hole: the hole or holes it belongs to, such as ``2;16``, or nothing.
         places: its corners in order, one "latitude,longitude" a line.
         serves: what a dropping zone serves, by ``ref`` or identifier, or nothing.
+        evacuation: what waits at an evacuation point, by the value of :class:`~marram.course.evacuation.Offers`, or nothing.
 
     Raises:
         InputError: it cannot be read; every line at fault is named.
@@ -113,6 +118,10 @@ def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -
         faults.append(text("editor.fault.hole", hole=hole))
     if serves and kind != Kind.DROPPING_ZONE.value:
         faults.append(text("editor.fault.serves"))
+    if evacuation and (
+        kind != Kind.EVACUATION_POINT.value or evacuation not in {one.value for one in Offers}
+    ):
+        faults.append(text("editor.fault.evacuation"))
     corners = _corners(places, faults)
     if faults or chosen is None:
         raise InputError(*faults)
@@ -123,6 +132,8 @@ def drawn_area(kind: str, name: str, hole: str, places: str, serves: str = "") -
         tags["ref" if chosen.kind is Kind.TEEING_AREA else "holes"] = hole
     if serves:
         tags["serves"] = serves
+    if evacuation:
+        tags["evacuation"] = evacuation
     ident = f"drawn/{uuid4().hex[:12]}"
     ring = [*corners, corners[0]]
     return Edit(

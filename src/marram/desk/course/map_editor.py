@@ -6,6 +6,7 @@ from typing import Annotated
 from fastapi import APIRouter, Form, Request
 from fastapi.responses import HTMLResponse, RedirectResponse, Response
 
+from marram.course.evacuation import Offers
 from marram.course.versions.course_file import FileNews
 from marram.course.versions.map_edits import EditConflict, by_ident
 from marram.course.versions.map_versions import MapVersions, Overlap
@@ -33,6 +34,7 @@ class FilledArea(Saving):
     name: str = ""
     hole: str = ""
     serves: str = ""
+    evacuation: str = ""
     places: str = ""
     note: str = ""
 
@@ -65,7 +67,9 @@ def save_area(request: Request, filled: Annotated[FilledArea, Form()]) -> Respon
         return not_kept(request)
     edit, faults = None, list[str]()
     try:
-        edit = drawn_area(filled.kind, filled.name, filled.hole, filled.places, filled.serves)
+        edit = drawn_area(
+            filled.kind, filled.name, filled.hole, filled.places, filled.serves, evacuation=filled.evacuation
+        )
     except InputError as error:
         faults += error.faults
     try:
@@ -149,6 +153,7 @@ def _page(
         prepared=maps.prepared(day),
         latest=len(versions),
         drawable=DRAWABLE,
+        offers=list(Offers),
         servable=servable_on(maps, here.version.number, here.since),
         day=day.isoformat(),
         on=day,

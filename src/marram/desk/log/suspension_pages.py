@@ -1,5 +1,6 @@
 """Stopping play at the desk: one tap stops it, every official sees what each group must do, balls are noted, play goes on."""
 
+from collections.abc import Callable
 from datetime import datetime, time
 from typing import Annotated
 from urllib.parse import urlencode
@@ -7,6 +8,8 @@ from urllib.parse import urlencode
 from fastapi import APIRouter, Form, HTTPException, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 
+from marram.course.evacuation import ways_out_of_hole
+from marram.course.model import Kind
 from marram.desk.day.navigation import club_time
 from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
@@ -15,6 +18,7 @@ from marram.desk.shell.workplace import show, workplace
 from marram.errors import InputError, shown
 from marram.records.entry import Kept, ident
 from marram.said import said
+from marram.services.evacuation import ways_out_words
 from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.services.log import RULING
 from marram.services.suspension import (
@@ -51,6 +55,8 @@ def suspension_page(request: Request) -> HTMLResponse:
         title=text("suspension.title.on" if stopped else "suspension.title"),
         stopped=stopped,
         began=began,
+        way_out=_ways_out(request, stopped),
+        protected=stopped is not None and _may_be_lightning(stopped),
         stops={}
         if stopped is None
         else _by_what(
@@ -145,6 +151,28 @@ def resume(
         )
     )
     return RedirectResponse("/suspension", 303)
+
+
+def _may_be_lightning(stopped: Stopped) -> bool:
+    """Whether people must be taken to be in danger of lightning: where play stopped at once, unless another danger is named."""
+    return stopped.cause is Cause.LIGHTNING or (
+        stopped.how is Suspension.IMMEDIATE and stopped.cause is not Cause.OTHER_DANGER
+    )
+
+
+def _ways_out(request: Request, stopped: Stopped | None) -> Callable[[int | None], list[str]] | None:
+    """Return what says the way from a hole to its evacuation points; ``None``: the map holds none, or play goes on."""
+    course = workplace(request).course
+    if stopped is None or course is None or not course.of(Kind.EVACUATION_POINT):
+        return None
+    lightning = _may_be_lightning(stopped)
+
+    def told(hole: int | None) -> list[str]:
+        if hole is None or hole not in course.holes:
+            return []
+        return ways_out_words(ways_out_of_hole(course, hole, lightning=lightning))
+
+    return told
 
 
 def _by_what(stops: list[GroupStops]) -> dict[tuple[str, ...], list[GroupStops]]:

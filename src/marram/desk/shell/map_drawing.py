@@ -30,6 +30,7 @@ DRAWN: tuple[Kind, ...] = (
     Kind.TEMPORARY_WATER,
     Kind.NO_PLAY_ZONE,
     Kind.DROPPING_ZONE,
+    Kind.EVACUATION_POINT,
     Kind.STAKE,
 )
 """What is drawn, lowest first."""

@@ -206,6 +206,7 @@ find("area-form").addEventListener("submit", (event) => {
   if (!corners) return;
   const kind = find("area-kind").value;
   const tags = { name: find("area-name").value.trim(), serves: kind === "dropping_zone" ? find("area-serves").value : "" };
+  if (kind === "evacuation_point") tags.evacuation = find("area-evacuation").value;
   tags[kind === "teeing_area" ? "ref" : "holes"] = find("area-hole").value.trim();
   add(kind, corners, Object.fromEntries(Object.entries(tags).filter(([, value]) => value)));
   event.target.reset();

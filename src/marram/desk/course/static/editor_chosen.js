@@ -17,6 +17,7 @@ export class Chosen {
     find("chosen-name").addEventListener("change", (event) => this.tag("name", event.target.value.trim()));
     find("chosen-hole").addEventListener("change", (event) => this.changeHoles(event.target));
     find("chosen-serves").addEventListener("change", (event) => this.tag("serves", event.target.value));
+    find("chosen-evacuation").addEventListener("change", (event) => this.tag("evacuation", event.target.value));
     find("chosen-exact").addEventListener("click", () => this.tag("accuracy", ""));
     find("chosen-done").addEventListener("click", () => on.done());
     find("chosen-delete").addEventListener("click", () => this.remove());
@@ -50,6 +51,8 @@ export class Chosen {
     const zone = kind === "dropping_zone";
     find("chosen-serves").parentElement.hidden = !zone;
     if (zone) this.fillServes();
+    find("chosen-evacuation").parentElement.hidden = kind !== "evacuation_point";
+    find("chosen-evacuation").value = feature.properties.evacuation ?? "";
     const simple = rings(feature).length === 1;
     find("chosen-corners-fold").hidden = !simple;
     if (simple) find("chosen-corners").value = Corners.write(rings(feature)[0]);
@@ -96,7 +99,7 @@ export class Chosen {
   changeKind(option) {
     const holes = this.feature.properties[this.holeKey];
     this.change((tags) => {
-      for (const key of ["golf", "marram", "serves", "holes", "ref"]) delete tags[key];
+      for (const key of ["golf", "marram", "serves", "evacuation", "holes", "ref"]) delete tags[key];
       tags[option.dataset.key] = option.dataset.value;
       if (holes) tags[option.value === "teeing_area" ? "ref" : "holes"] = holes;
     });

@@ -12,6 +12,7 @@ const LABELLED = new Set([
   "no_play_zone",
   "dropping_zone",
   "out_of_bounds",
+  "evacuation_point",
 ]);
 const LABEL_ZOOM = 17;
 const NEAR_ZOOM = 20; // from here on a drop area matters, and a name would cover it

@@ -26,6 +26,7 @@ TEXTS: dict[str, str] = {
     "trees": "trees",
     "stake": "stake",
     "marking": "marking",
+    "evacuation_point": "evacuation point",
     # Said of a place where a ball lies
     "path.underfoot": "path (immovable obstruction)",
     "barrier.underfoot": "wall, fence or the like",

@@ -34,6 +34,8 @@ TEXTS: dict[str, str] = {
     "looked_at.barriers.several": "{count} walls, fences and gates that are none of these yet: obstruction, boundary object, integral object",
     "looked_at.stakes.one": "{count} stake: its colour, by its edge, the next one in sight",
     "looked_at.stakes.several": "{count} stakes: their colour, by their edge, the next one in sight",
+    "looked_at.evacuation_points.one": "{count} evacuation point: what is there, for which holes",
+    "looked_at.evacuation_points.several": "{count} evacuation points: what is there, for which holes",
     "looked_at.dropping_zones.one": "{count} dropping zone: what it serves, on which hole, not nearer",
     "looked_at.dropping_zones.several": "{count} dropping zones: what they serve, on which hole, not nearer",
     "looked_at.ground_under_repair.one": "{count} ground under repair or temporary water: room for relief",
