@@ -1,26 +1,21 @@
 """The sheets of an event that records keep, with its results and the report out of its log."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from datetime import datetime, tzinfo
+from datetime import tzinfo
 from zoneinfo import ZoneInfo
 
 from marram.competition.conditions.event_file import Group, RoundOnDay
 from marram.course.model import Course
-from marram.paper.event.event_report import RulingLine, Stop
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
-from marram.records.entry import Kept
 from marram.records.log import Log
 from marram.records.starting_sheet import groups, time_zone
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
 from marram.services.keeping import kept_event
-from marram.services.log import RULING
-from marram.services.opinions import opinions
-from marram.services.suspension import suspensions
-from marram.words.texts import text
+from marram.services.report_lines import ruling_lines, stops
 
 
 def papers_of_records(records: Records, name: str | None, *, course: Course, round_: int = 1) -> EventPapers:
@@ -55,8 +50,8 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         course,
         None if now is None else now.results,
         now is not None and now.closed is not None,
-        tuple(ruling_lines(log, id_, zone)),
-        tuple(_stops(log, id_, zone)),
+        tuple(ruling_lines(log, id_, zone, course)),
+        tuple(stops(log, id_, zone)),
     )
 
 
@@ -74,40 +69,3 @@ def _starts(records: Records, kept: CompetitionKept) -> Mapping[tuple[str, str],
         for group in groups(records, known.id)
         for player in group.players
     }
-
-
-def ruling_lines(log: Log, event: str, zone: tzinfo | None) -> Sequence[RulingLine]:
-    """Return the rulings of a log as they stand, the first first: without those that were corrected or withdrawn.
-
-    Args:
-        log: the log.
-        event: the event.
-        zone: of the clocks of the place; ``None``: those of this machine.
-    """
-    rulings = log.entries(event, kind=RULING)
-    gone = {one.corrects for one in (*rulings, *log.entries(event, kind="withdrawn"))}
-    asked = {one.about for one in opinions(log, event)}
-    return [_line(one, zone, asked) for one in rulings if one.id not in gone]
-
-
-def _line(one: Kept, zone: tzinfo | None, asked: set[str | None]) -> RulingLine:
-    content = one.content
-    return RulingLine(
-        one.number,
-        datetime.fromisoformat(one.told["given_at"]).astimezone(zone),
-        one.told.get("hole"),
-        tuple(content.get("rules") or ()),
-        str(content.get("headline", "")),
-        bool(content.get("otherwise")),
-        one.id in asked,
-    )
-
-
-def _stops(log: Log, event: str, zone: tzinfo | None) -> Iterable[Stop]:
-    for one in reversed(suspensions(log, event)):
-        last = one.resumed[-1].content.get("at") if one.resumed else None
-        yield Stop(
-            datetime.fromisoformat(one.entry.told["given_at"]).astimezone(zone),
-            datetime.fromisoformat(str(last)).astimezone(zone) if last else None,
-            text(f"suspension.cause.{one.cause.value}"),
-        )

@@ -1,10 +1,11 @@
 """The report of the event, out of its log: rulings by Rule, hole and hour, those asked about again, and play stopped."""
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from marram.paper.event.disputed import Disputed, disputed_sentences
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Part, Picture, Sheet, Side, Table, Words
 from marram.words.texts import count_text, short_day_words, text
@@ -19,10 +20,10 @@ class RulingLine:
         at: when it was given, by the clock of the place.
         hole: where; ``None``: not said.
         rules: the Rules it rests on.
-        headline: what was ruled.
+        headline: what was computed, which is what was ruled unless ``otherwise``.
         otherwise: whether it was ruled otherwise than computed.
-        second_opinion: whether another official was asked.
-        drawing: the relief as it was drawn, as SVG; empty where there is none.
+        corrects: whether it stands in the place of an earlier one.
+        disputed: how it was disputed; ``None``: it was not.
     """
 
     number: int
@@ -31,13 +32,8 @@ class RulingLine:
     rules: tuple[str, ...]
     headline: str
     otherwise: bool = False
-    second_opinion: bool = False
-    drawing: str = ""
-
-    @property
-    def disputed(self) -> bool:
-        """Whether it was asked about again, or ruled otherwise."""
-        return self.otherwise or self.second_opinion
+    corrects: bool = False
+    disputed: Disputed | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,19 +78,8 @@ def event_report(event: OnPaper, rulings: Sequence[RulingLine], stops: Sequence[
         ),
         _rulings(rulings),
     ]
-    pictures = [one for one in rulings if one.disputed and one.drawing]
-    parts += [
-        Picture(
-            called := text(
-                "paper.report.drawing",
-                number=one.number,
-                hole=text("paper.report.no_hole") if one.hole is None else one.hole,
-            ),
-            one.drawing,
-            f"{called}: {one.headline}",
-        )
-        for one in pictures
-    ]
+    for one in rulings:
+        parts += _disputed(one)
     parts.append(_stops(stops))
     return Sheet(
         text("paper.title.report"),
@@ -104,6 +89,25 @@ def event_report(event: OnPaper, rulings: Sequence[RulingLine], stops: Sequence[
         tuple(parts),
         text("paper.foot.committee"),
     )
+
+
+def _disputed(one: RulingLine) -> Iterator[Part]:
+    """Yield what is told of a disputed ruling, and its drawing; nothing of one that was not disputed."""
+    if one.disputed is None:
+        return
+    where = text("paper.report.no_hole") if one.hole is None else one.hole
+    called = text(
+        "paper.report.disputed",
+        number=one.number,
+        hole=where,
+        day=short_day_words(one.at.date()),
+        time=f"{one.at:%H:%M}",
+    )
+    said = list(disputed_sentences(one.disputed, one.headline, one.rules, otherwise=one.otherwise))
+    yield Words(called, tuple(words for _, words in said), lead=tuple(lead for lead, _ in said))
+    if one.disputed.drawing:
+        alt = text("paper.report.drawing", number=one.number, hole=where, ruling=one.headline)
+        yield Picture("", one.disputed.drawing, alt)
 
 
 def _counted(
@@ -155,7 +159,8 @@ def _rulings(rulings: Sequence[RulingLine]) -> Table:
     for one in rulings:
         marks = [
             text("paper.report.otherwise") if one.otherwise else "",
-            text("paper.report.second_opinion") if one.second_opinion else "",
+            text("paper.report.second_opinion") if one.disputed and one.disputed.asked else "",
+            text("paper.report.corrected") if one.corrects else "",
         ]
         rows.append(
             (
@@ -171,15 +176,19 @@ def _rulings(rulings: Sequence[RulingLine]) -> Table:
 
 def _stops(stops: Sequence[Stop]) -> Words:
     sentences = [
-        text("paper.report.suspensions.on", first=f"{one.first:%H:%M}", cause=one.cause)
+        text("paper.report.suspensions.on", first=_moment(one.first), cause=one.cause)
         if one.last is None
         else text(
             "paper.report.suspensions.line",
-            first=f"{one.first:%H:%M}",
-            last=f"{one.last:%H:%M}",
+            first=_moment(one.first),
+            last=f"{one.last:%H:%M}" if one.last.date() == one.first.date() else _moment(one.last),
             cause=one.cause,
         )
         for one in stops
     ]
     none = () if sentences else (text("paper.report.suspensions.none"),)
     return Words(text("paper.report.suspensions"), (*sentences, *none), listed=bool(sentences))
+
+
+def _moment(at: datetime) -> str:
+    return text("paper.about", first=short_day_words(at.date()), second=f"{at:%H:%M}")
