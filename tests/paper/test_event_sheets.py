@@ -3,6 +3,7 @@
 import re
 from html.parser import HTMLParser
 from io import BytesIO
+from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -21,10 +22,11 @@ from marram.errors import InputError
 from marram.paper.event.notice import notice_sheet
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.referees_sheet import referees_sheet
-from marram.paper.event.result_sheet import Listed, result_sheet
+from marram.paper.event.result_sheet import result_sheet
 from marram.paper.event.scorecards import scorecards
 from marram.paper.event.starters_sheet import starters_sheet
 from marram.paper.event.starting_sheet import starting_sheet
+from marram.paper.event.tie_words import Listed
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet import Card, Cards, Sheet, Table, Words
 from marram.paper.sheet_html import event_sheet_html
@@ -195,6 +197,58 @@ def test_a_tie_is_told_to_the_hole() -> None:
         ("2", "P1 Ölander-1", "72"),
     ]
     assert "Round 1, hole 18: 5 against 4." in words_of(sheet)
+
+
+def _board(players: int, rounds: int) -> LeaderBoard:
+    """A field in which every total is met several times: scores that repeat, and no two cards alike."""
+    cards = [
+        RoundCard(
+            f"P{player} Ölander-{player}",
+            number,
+            EIGHTEEN,
+            (
+                Row(
+                    f"P{player} Ölander-{player}",
+                    tuple(hole.par + (player * 7 + at * number) % 3 for at, hole in enumerate(EIGHTEEN)),
+                ),
+            ),
+        )
+        for player in range(players)
+        for number in range(1, rounds + 1)
+    ]
+    ties = Ties((TieMethod.COUNTBACK,), (TieMethod.COUNTBACK,))
+    terms = Terms(Scoring(FormOfPlay.STROKE_PLAY, Score.GROSS), (18,) * rounds, None, ties)
+    return LeaderBoard(terms, cards)
+
+
+@pytest.mark.parametrize("paper", PaperSize)
+def test_a_championship_fits_on_the_board(paper: PaperSize) -> None:
+    """156 players over two rounds: each stands once on at most three pages of ranking; ties follow, and tell of nobody else."""
+    made = on_paper(
+        event([0] * 156, size=4, rounds=[{"name": "Second round", "played_on": "2025-06-22"}], in_groups=0)
+    )
+    sheet = result_sheet(made, [Listed("Gross", _board(156, 2))])
+    ranking = [one for one in sheet.parts if isinstance(one, Table)]
+    assert [row[1].words for row in ranking[0].rows] == [one.side for one in _board(156, 2).places]
+    assert sheet.about.startswith("Second round")
+    alone = Sheet(sheet.title, sheet.event, sheet.about, sheet.day, (ranking[0],), sheet.foot)
+    printed = PdfReader(BytesIO(event_sheet_pdf([alone], paper)))
+    assert len(printed.pages) <= 3
+    text = " ".join(one.extract_text() for one in printed.pages)
+    assert sorted(re.findall(r"P(\d+) Ölander", text), key=int) == [str(one) for one in range(156)]
+
+
+def test_every_decided_tie_is_told_once_and_in_order() -> None:
+    """Whoever is tied with somebody and has another place stands once in the sentence of the total, in the order of the places."""
+    board = _board(40, 2)
+    sheet = result_sheet(on_paper(event([0] * 40)), [Listed("Gross", board)])
+    (told,) = [one for one in sheet.parts if isinstance(one, Words) and one.heading.startswith("How ties")]
+    for total, sentence in list(zip(told.lead, told.sentences, strict=True))[1:]:
+        tied = [one for one in board.places if str(one.score.total) == total]
+        assert re.findall(r"P\d+ Ölander-\d+", sentence) == [one.side for one in tied]
+        shares = sum(one.place == before.place for before, one in pairwise(tied))
+        assert sentence.count("the same place") == shares
+        assert sentence.count(" against ") >= len(tied) - 1 - shares
 
 
 class _Structure(HTMLParser):

@@ -61,12 +61,14 @@ class Table:
         columns: from left to right.
         rows: a cell for each column.
         none: what is said where there is no row.
+        across: beside how many of its kind a column of rows stands on paper: a long list of few columns runs on there.
     """
 
     heading: str
     columns: tuple[Column, ...]
     rows: tuple[tuple[Cell, ...], ...]
     none: str = ""
+    across: int = 1
 
 
 @dataclass(frozen=True, slots=True)

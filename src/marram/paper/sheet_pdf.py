@@ -52,6 +52,7 @@ def _part(part: Part, drawings: dict[str, str]) -> dict[str, Any]:
             "columns": columns,
             "rows": rows,
             "none": part.none,
+            "across": part.across,
         }
     kind = {Words: "words", Cards: "cards"}[type(part)]
     return {"part": kind, **asdict(part)}

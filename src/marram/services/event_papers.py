@@ -12,10 +12,11 @@ from marram.paper.event.event_report import RulingLine, Stop, event_report
 from marram.paper.event.notice import notice_sheet
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.referees_sheet import referees_sheet
-from marram.paper.event.result_sheet import Listed, result_sheet
+from marram.paper.event.result_sheet import result_sheet
 from marram.paper.event.scorecards import scorecards
 from marram.paper.event.starters_sheet import starters_sheet
 from marram.paper.event.starting_sheet import starting_sheet
+from marram.paper.event.tie_words import Listed
 from marram.paper.sheet import Sheet
 from marram.said import said
 from marram.services.competition_kept import holes_of

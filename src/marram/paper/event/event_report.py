@@ -126,7 +126,7 @@ def _counted(
         Column(column, 1, names_row=True),
         Column(text("paper.column.count"), 0, Side.RIGHT),
     )
-    return Table(heading, columns, rows, text("paper.report.rulings.none"))
+    return Table(heading, columns, rows, text("paper.report.rulings.none"), across=3)
 
 
 def _rule_order(rule: str) -> tuple[bool, list[tuple[int, str]]]:

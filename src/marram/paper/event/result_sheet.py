@@ -1,61 +1,61 @@
-"""The result sheet: every result with its places, and how ties were decided, down to the hole."""
+"""The result sheet, as it is hung out on a board: every result with its places, then how ties were decided."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from itertools import pairwise
+from collections.abc import Sequence
+from dataclasses import replace
 
-from marram.competition.results.board import LeaderBoard, Place, Standing
-from marram.competition.results.comparisons import Compared
+from marram.competition.results.board import Place, Standing
 from marram.competition.results.teams import TeamPlace
-from marram.competition.results.why import Why, why
 from marram.paper.event.on_paper import OnPaper
+from marram.paper.event.tie_words import Listed, ties_decided
 from marram.paper.sheet import Cell, Column, Part, Sheet, Side, Table, Words
-from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
+ONE_COLUMN = 30
+"""Rows that fit on one page in one column; longer rankings stand in two (own choice, by what A4 and Letter hold)."""
 
-@dataclass(frozen=True, slots=True)
-class Listed:
-    """A result that is printed.
-
-    Attributes:
-        name: what it is called, such as "Net, Seniors".
-        board: its leader board.
-        teams: the teams in order.
-    """
-
-    name: str
-    board: LeaderBoard
-    teams: tuple[TeamPlace, ...] = ()
+MOST_ROUNDS_IN_TWO = 4
+"""Rounds whose totals fit beside a name in half the width of a page (own choice, likewise)."""
 
 
 def result_sheet(event: OnPaper, results: Sequence[Listed], *, closed: bool = False) -> Sheet:
-    """Return the sheet of results.
+    """Return the sheet of results: first every ranking, as it is hung out, then how ties were decided.
 
     Args:
         event: the event, for its name and the clubs of its players.
         results: in the order in which they are printed.
         closed: whether the result is closed (Rule 20.2).
     """
+    of = replace(event, round=_latest(event, results))
     parts: list[Part] = []
     for one in results:
         parts.append(_table(event, one))
         if not one.board.final and any(place.score.played for place in one.board.places):
             parts.append(Words("", (text("competition.not_final"),)))
-        if ties := tuple(_ties(one.board)):
-            parts.append(Words(text("paper.results.ties"), ties, listed=True))
         if one.teams:
             parts.append(_teams(one.teams))
     if closed:
         parts.append(Words("", (text("paper.results.closed"),)))
+    parts += [found for one in results if (found := ties_decided(one, named=len(results) > 1))]
     return Sheet(
         text("paper.title.results"),
         event.name,
-        event.about,
-        event.day_words,
+        of.about,
+        of.day_words,
         tuple(parts),
         text("paper.foot.results"),
     )
+
+
+def _latest(event: OnPaper, results: Sequence[Listed]) -> int:
+    """Return the round that results reach: the latest with a hole played, else the round of the sheets."""
+    played = [
+        one.round
+        for listed in results
+        for place in listed.board.places
+        for one in place.score.rounds
+        if place.score.played
+    ]
+    return min(max(played, default=event.round), max(1, len(event.found.days())))
 
 
 def _table(event: OnPaper, one: Listed) -> Table:
@@ -71,10 +71,10 @@ def _table(event: OnPaper, one: Listed) -> Table:
         ),
         Column(text("paper.column.total"), 0, Side.RIGHT),
         Column(text("paper.column.against"), 0, Side.RIGHT),
-        Column(text("paper.column.state"), 0),
     )
     rows = tuple(_row(event, place, rounds if rounds > 1 else 0) for place in places)
-    return Table(one.name, columns, rows, text("paper.results.none"))
+    across = 2 if len(rows) > ONE_COLUMN and rounds <= MOST_ROUNDS_IN_TWO else 1
+    return Table(one.name, columns, rows, text("paper.results.none"), across)
 
 
 def _row(event: OnPaper, place: Place, rounds: int) -> tuple[Cell, ...]:
@@ -83,13 +83,13 @@ def _row(event: OnPaper, place: Place, rounds: int) -> tuple[Cell, ...]:
     number = "" if place.place is None else f"{place.place}{'=' if place.shared else ''}"
     by_round = {one.round: str(one.total) for one in score.rounds}
     played = bool(score.played) and not gone
+    small = (entrant.club if entrant else "", _state(place))
     return (
         Cell(number, strong=True),
-        Cell(place.side, entrant.club if entrant else ""),
+        Cell(place.side, " · ".join(filter(None, small))),
         *(Cell("" if gone else by_round.get(one, "")) for one in range(1, rounds + 1)),
         Cell(str(score.total) if played else "", strong=True),
         Cell(_signed(score.against_level) if played else ""),
-        Cell(_state(place)),
     )
 
 
@@ -106,40 +106,6 @@ def _state(place: Place) -> str:
     if place.to_decide:
         return text(f"competition.to_decide.{place.to_decide.value}")
     return count_text("competition.left", place.left) if place.left else ""
-
-
-def _ties(board: LeaderBoard) -> Iterator[str]:
-    """Yield how each tie was decided: what was compared, and the holes that made the difference."""
-    places = board.places
-    for before, mine in pairwise(places):
-        tied = (
-            board.final
-            and mine.place is not None
-            and before.place not in {None, mine.place}
-            and mine.standing is before.standing is Standing.FINISHED
-            and mine.score.total == before.score.total
-        )
-        if tied:
-            yield _told(why(board, mine.side))
-
-
-def _told(answer: Why) -> str:
-    words = spoken(answer.words)
-    last = answer.steps[-1]
-    if last.comparison.by not in {Compared.LAST_HOLES, Compared.FIRST_NINE}:
-        return words
-    holes = [
-        text(
-            "paper.results.hole",
-            round=one.round,
-            hole=one.number,
-            mine="?" if one.mine is None else one.mine,
-            theirs="?" if one.theirs is None else one.theirs,
-        )
-        for one in last.holes
-        if one.mine != one.theirs
-    ]
-    return text("paper.results.why", words=words, holes=" ".join(holes)).strip()
 
 
 def _teams(teams: Sequence[TeamPlace]) -> Table:
