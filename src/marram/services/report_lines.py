@@ -65,9 +65,10 @@ def stops(log: Log, event: str, zone: tzinfo | None) -> Sequence[Stop]:
 def _line_of(one: Kept, by_id: Mapping[str, Kept]) -> list[str]:
     """Return a ruling and those it stands in the place of, the oldest first."""
     line = [one.id]
-    while one.corrects in by_id and one.corrects not in line:
-        one = by_id[one.corrects]
-        line.insert(0, one.id)
+    before = by_id.get(one.corrects or "")
+    while before is not None and before.id not in line:
+        line.insert(0, before.id)
+        before = by_id.get(before.corrects or "")
     return line
 
 

@@ -61,7 +61,8 @@ def _groups(board: LeaderBoard) -> Iterator[tuple[str, str]]:
 
 
 def _in_order(board: LeaderBoard, tied: list[Place]) -> str:
-    words, holes = tied[0].side, []
+    words = tied[0].side
+    holes: list[str] = []
     for before, mine in pairwise(tied):
         decided = why(board, mine.side).decided if before.place != mine.place else None
         words = text("paper.results.after", before=words, side=mine.side, by=_by(before, mine, decided))
