@@ -12,7 +12,7 @@ from sqlalchemy import BindParameter, Connection, TextClause, bindparam, func, i
 
 from marram.records.database import Records
 from marram.records.entry import Kept, Part
-from marram.records.log import parts_of
+from marram.records.sealed_parts import parts_of
 from marram.records.tables import LogWords
 
 AT_ONCE = 500
