@@ -1,15 +1,15 @@
 """Hole locations: each green with its hole, moved by hand or by numbers, saved as a version of its day."""
 
+from collections.abc import Mapping
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Annotated, Any
 from urllib.parse import urlencode
 
-from fastapi import APIRouter, Depends, Query, Request
+from fastapi import APIRouter, Query, Request
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 from pydantic import BaseModel
 from shapely.geometry import Point
-from starlette.datastructures import FormData
 
 from marram.course.greens.green_frame import Side
 from marram.course.greens.hole_locations import Proposal
@@ -19,6 +19,7 @@ from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.holes.hole_setting import HoleSetting
 from marram.desk.holes.readers import Reader
 from marram.desk.shell.errors import answer
+from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import BadPlace, InputError, told
 from marram.paper.hole_location_sheet import slope_note
@@ -69,28 +70,21 @@ def page(request: Request, day: date, speed: float | None = None, saved: int | N
     return _page(request, day, speed, saved=saved)
 
 
-async def typed_form(request: Request) -> FormData:
-    """Read a form, the one thing here that waits for the network; everything else runs beside the event loop."""
-    return await request.form()
-
-
 @router.post("/holes/{day}")
-def save_form(
-    request: Request, day: date, form: Annotated[FormData, Depends(typed_form)], speed: float | None = None
-) -> Response:
+def save_form(request: Request, day: date, form: Typed, speed: float | None = None) -> Response:
     """Save what was typed for every hole, without JavaScript."""
     setting = setting_of(request, day, speed)
     if setting.kept is None:
         return _page(request, day, speed, faults=[text("holes.not_kept")])
-    base = str(form.get("base", "0"))
+    base = form.get("base", "0")
     try:
         moved = _typed(setting, form)
         version = setting.kept.save(
             day,
             moved,
             base=int(base) if base.isdecimal() and len(base) < 10 else -1,
-            who=str(form.get("who", "")),
-            note=str(form.get("note", "")),
+            who=form.get("who", ""),
+            note=form.get("note", ""),
         )
     except InputError as error:
         return _page(request, day, speed, faults=list(error.faults), typed=form)
@@ -210,13 +204,13 @@ def days_about_now() -> tuple[date, date, date, date]:
     return now - timedelta(days=1), now, now + timedelta(days=1), now + timedelta(days=2)
 
 
-def _typed(setting: HoleSetting, form: FormData) -> dict[int, tuple[float, float]]:
+def _typed(setting: HoleSetting, form: Mapping[str, str]) -> dict[int, tuple[float, float]]:
     """Return the holes whose typed numbers are not those the page showed."""
     faults: list[str] = []
     moved: dict[int, tuple[float, float]] = {}
     for hole in setting.greens:
-        now = [str(form.get(f"{key}-{hole}", "")).strip() for key in ("front", "side", "which")]
-        if now == [str(form.get(f"was-{key}-{hole}", "")) for key in ("front", "side", "which")]:
+        now = [form.get(f"{key}-{hole}", "").strip() for key in ("front", "side", "which")]
+        if now == [form.get(f"was-{key}-{hole}", "") for key in ("front", "side", "which")]:
             continue
         try:
             place = _at(setting, hole, *now)
@@ -249,7 +243,7 @@ def _page(
     *,
     saved: int | None = None,
     faults: list[str] | None = None,
-    typed: FormData | None = None,
+    typed: Mapping[str, str] | None = None,
 ) -> HTMLResponse:
     setting = setting_of(request, day, speed)
     places = setting.saved() or {n: one.place for n, one in setting.proposed().locations.items()}
