@@ -247,3 +247,19 @@ def test_a_play_off_decides_before_the_close(tmp_path: Path) -> None:
 
     assert f"{names[0]} comes after {names[1]}" in why
     assert "the order in the play-off: 2 against 1" in why
+
+
+def test_a_returned_score_that_was_doubted_may_stand(kept: KeptHere, desk: TestClient) -> None:
+    """Returned as it is, below what the player had noted: one button says that the returned score is the actual one."""
+    url = card_of(kept)
+    fill(desk, url, **{"player-7": "5"})
+    bring_in(desk, url, as_it_is="true")
+    page = desk.get(url).text
+    assert "state-open" in page
+    assert "Hole 7: the returned 4 is right and stands" in page
+    desk.post(f"{url}/found-out", data={"hole": 7, "score": "4", "tapped": new_ident()})
+
+    page = desk.get(url).text
+    assert "state-returned" in page
+    assert "is right and stands" not in page
+    assert not kept.log.entries(kept.event_id, kind="ruling")

@@ -1,6 +1,6 @@
 """Cards out of the log: what was entered counts, nothing is overwritten, and what the Rules add is worked out each time."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -170,13 +170,19 @@ def test_what_is_not_known_of_a_penalty_lies_beside_too(kept: Scoring, key: tupl
 
 
 def _ruling(
-    key: tuple[str, str], hole: int, incident: str, facts: dict[str, str], option: str | None = None
+    key: tuple[str, str],
+    hole: int,
+    incident: str,
+    facts: Mapping[str, str],
+    option: str | None = None,
+    *,
+    sides: Sides = Sides.INDIVIDUAL,
 ) -> Entry:
     case = Case(
         NOON.date(),
-        (Act(incident, facts, option=option),),
+        (Act(incident, dict(facts), option=option),),
         FormOfPlay.STROKE_PLAY,
-        Sides.INDIVIDUAL,
+        sides,
         ("E-5", "E-8"),
         hole,
     )

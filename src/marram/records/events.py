@@ -28,6 +28,8 @@ class Player:
         born: the year of birth; likewise.
         tees: the tees of the entry; ``None``: those of the competition.
         playing_handicap: as given; ``None``: it is worked out.
+        side: the name of the side the player competes in with partners; ``None``: the player competes alone.
+        team: the name of the team; ``None``: there is none.
     """
 
     name: str
@@ -37,6 +39,8 @@ class Player:
     born: int | None = None
     tees: str | None = None
     playing_handicap: int | None = None
+    side: str | None = None
+    team: str | None = None
 
 
 @dataclass(frozen=True)
@@ -167,6 +171,7 @@ def new_event(records: Records, club: str, given: Given) -> str:
         duties = {(known[one.name], one.role): one.duty for one in given.officials}
         for (person, role), duty in duties.items():
             session.add(tables.OfficialDuty(event_id=event, person_id=person, role=role, duty=duty))
+        teams, sides = _teams_and_sides(session, event, given.players)
         entrants = {one.name: new_ident() for one in given.players}
         for one in given.players:
             session.add(
@@ -177,6 +182,8 @@ def new_event(records: Records, club: str, given: Given) -> str:
                     handicap_index=one.handicap_index,
                     tees=one.tees,
                     playing_handicap=one.playing_handicap,
+                    side_id=sides.get(one.side or ""),
+                    team_id=teams.get(one.team or ""),
                 )
             )
         session.flush()
@@ -229,6 +236,34 @@ def _people(session: Session, given: Given) -> dict[str, str]:
         raise InputError(*faults)
     session.flush()
     return found
+
+
+def _teams_and_sides(
+    session: Session, event: str, players: Sequence[Player]
+) -> tuple[dict[str, str], dict[str, str]]:
+    """Make the teams and sides that entries name, each once; return their identifiers by name.
+
+    Raises:
+        InputError: partners of one side are in several teams.
+    """
+    teams = {name: new_ident() for name in dict.fromkeys(one.team for one in players if one.team)}
+    sides = {name: new_ident() for name in dict.fromkeys(one.side for one in players if one.side)}
+    of_side = {name: {one.team for one in players if one.side == name} for name in sides}
+    faults = [
+        said("The partners of side {side} are in several teams. Give them one.", side=name)
+        for name, found in of_side.items()
+        if len(found) > 1
+    ]
+    if faults:
+        raise InputError(*faults)
+    for name, ident in teams.items():
+        session.add(tables.Team(id=ident, event_id=event, name=name))
+    session.flush()
+    for name, ident in sides.items():
+        team = next(iter(of_side[name]))
+        session.add(tables.Side(id=ident, event_id=event, team_id=teams.get(team or ""), name=name))
+    session.flush()
+    return teams, sides
 
 
 def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[Start]]:

@@ -21,6 +21,9 @@ class EntrantKept:
         born: the year of birth; ``None``: not known.
         tees: the tees of the entry; ``None``: those of the competition.
         playing_handicap: as it was given; ``None``: it is worked out.
+        side: the identifier of the side with partners; ``None``: the player competes alone.
+        side_name: what it is called.
+        team: the name of the team; ``None``: there is none.
     """
 
     person: str
@@ -31,6 +34,9 @@ class EntrantKept:
     born: int | None
     tees: str | None
     playing_handicap: int | None
+    side: str | None = None
+    side_name: str | None = None
+    team: str | None = None
 
 
 def entrants(records: Records, event: str) -> tuple[EntrantKept, ...]:
@@ -46,8 +52,13 @@ def entrants(records: Records, event: str) -> tuple[EntrantKept, ...]:
             person.born,
             entrant.tees,
             entrant.playing_handicap,
+            entrant.side_id,
+            tables.Side.name,
+            tables.Team.name,
         )
         .join(person, person.person_id == entrant.person_id, isouter=True)
+        .join(tables.Side, tables.Side.id == entrant.side_id, isouter=True)
+        .join(tables.Team, tables.Team.id == entrant.team_id, isouter=True)
         .where(entrant.event_id == event)
     )
     with records.reading() as connection:

@@ -1,10 +1,10 @@
 """The rulings that lie beside a card: those of the log that bear a penalty of the player, as they stand now."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from marram.competition.cards.scorecard import Beside
 from marram.records.entry import Kept
-from marram.rules.penalty import OWN, PenaltyKind
+from marram.rules.penalty import OWN, PenaltyKind, Who
 
 RULING = "ruling"
 _OWN = frozenset(one.value for one in OWN)
@@ -12,14 +12,18 @@ _STROKES = frozenset({PenaltyKind.STROKES.value, PenaltyKind.GENERAL.value})
 _OFF_THE_TOTAL = frozenset({PenaltyKind.POINTS_DEDUCTED.value, PenaltyKind.HOLES_DEDUCTED.value})
 
 
-def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
+def beside_card(entries: Iterable[Kept], balls: Mapping[str, str] | None = None) -> tuple[Beside, ...]:
     """Return the rulings with a penalty among entries of one player and round, the first given first.
 
     One that is withdrawn or corrected is left out, and so is one that rules on the card itself: its penalty is worked
     out of the card. Where it was ruled otherwise than computed, what was given counts. A ruling whose penalty is not known,
     as where relief at a price was offered and nobody recorded what the player did, lies beside the card with no strokes.
+
+    Args:
+        entries: the entries about the players of a card.
+        balls: the name of each ball on the card by the identifier of its player, where partners each play one.
     """
-    known = list(entries)
+    known, names = list(entries), balls or {}
     gone = {one.corrects for one in known if one.kind in (RULING, "withdrawn")}
     found = []
     for one in known:
@@ -27,9 +31,12 @@ def beside_card(entries: Iterable[Kept]) -> tuple[Beside, ...]:
             continue
         strokes, under = _penalty(one)
         deducted = _deducted(one)
-        if strokes or under or deducted or _not_known(one):
+        ball = names.get(one.told.get("player", ""), "")
+        others = tuple(name for name in names.values() if name != ball) if ball else ()
+        partner, struck = _partners(one, ball, others) if ball else (0, ())
+        if strokes or under or deducted or partner or struck or _not_known(one):
             hole, words = one.told.get("hole"), str(one.content.get("headline", "")).rstrip(".")
-            found.append(Beside(one.id, hole, strokes, words, under, deducted))
+            found.append(Beside(one.id, hole, strokes, words, under, deducted, ball, partner, struck))
     return tuple(found)
 
 
@@ -51,6 +58,23 @@ def _penalty(ruling: Kept) -> tuple[int, str]:
         strokes = sum(one.get("strokes", 0) for one in own if one.get("kind") in _STROKES)
     out = next((one for one in own if one.get("kind") == PenaltyKind.DISQUALIFICATION.value), None)
     return strokes, "" if out is None else str(out.get("citation", ""))
+
+
+_OF_PARTNERS = frozenset({Who.EACH_PARTNER.value, Who.OTHER_PARTNER.value, Who.SIDE.value})
+"""Those whose penalty is (also) one of the partner of the player who is ruled on."""
+
+
+def _partners(ruling: Kept, ball: str, others: tuple[str, ...]) -> tuple[int, tuple[str, ...]]:
+    """Return the strokes that a ruling gives the other partners, and the balls that have no score on the hole."""
+    if ruling.content.get("instead") is not None:
+        return 0, ()
+    combined = (ruling.content.get("outcome") or {}).get("combined") or {}
+    penalties = list(combined.get("penalties") or ())
+    theirs = [one for one in penalties if one.get("who") in _OF_PARTNERS]
+    out = PenaltyKind.DISQUALIFICATION_FOR_HOLE.value
+    struck = [ball] if any(one.get("kind") == out and one.get("who") in _OWN for one in penalties) else []
+    struck += others if any(one.get("kind") == out for one in theirs) else ()
+    return sum(one.get("strokes", 0) for one in theirs if one.get("kind") in _STROKES), tuple(struck)
 
 
 def _deducted(ruling: Kept) -> int:

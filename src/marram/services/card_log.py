@@ -51,6 +51,7 @@ class AtOnce:
     by: By
     hole: int
     given: tuple[GivenFigure, ...]
+    ball: str = ""
 
 
 @dataclass(frozen=True)
@@ -58,43 +59,45 @@ class CardKept:
     """A player's card of a round as the log has it.
 
     Attributes:
-        player: whose, by identifier.
+        player: whose, by identifier; of a side the partner under whose name what concerns all of it is entered.
         round: the identifier of the round.
-        figures: for each giver and hole every figure that nobody corrected, the first entered first.
+        figures: for each ball, giver and hole every figure that nobody corrected, the first entered first.
         returned: the entry of the return; ``None``: not yet.
         settled: for each ruling beside it, what became of it.
-        found_out: the entry of each actual score found out, by hole.
+        found_out: the entry of each actual score found out, by ball and hole.
         answers: further facts of findings, by their names.
         ended: the entry that ended the round without a card.
         late: figures that were entered after the return, and do not count.
         last: the number of the last entry that concerns it; 0 for none.
+        balls: whose balls have a score on it, by identifier; none where there is one ball, whose key is the empty one.
     """
 
     player: str
     round: str
-    figures: Mapping[tuple[By, int], tuple[GivenFigure, ...]]
+    figures: Mapping[tuple[str, By, int], tuple[GivenFigure, ...]]
     returned: Kept | None = None
     settled: Mapping[str, SettledAs] | None = None
-    found_out: Mapping[int, Kept] | None = None
+    found_out: Mapping[tuple[str, int], Kept] | None = None
     answers: Mapping[str, Mapping[str, str]] | None = None
     ended: Kept | None = None
     late: tuple[Kept, ...] = ()
     last: int = 0
+    balls: tuple[str, ...] = ()
 
     @property
     def at_once(self) -> tuple[AtOnce, ...]:
         """Figures that were entered at once and differ."""
         return tuple(
-            AtOnce(by, hole, given)
-            for (by, hole), given in sorted(
-                self.figures.items(), key=lambda one: (one[0][1], one[0][0].value)
+            AtOnce(by, hole, given, ball)
+            for (ball, by, hole), given in sorted(
+                self.figures.items(), key=lambda one: (one[0][2], one[0][0], one[0][1].value)
             )
             if len({one.score for one in given}) > 1
         )
 
-    def score(self, by: By, hole: int) -> HoleScore:
+    def score(self, by: By, hole: int, ball: str = "") -> HoleScore:
         """Return the figure of a hole that somebody gave, the last one where several were entered at once."""
-        given = self.figures.get((by, hole), ())
+        given = self.figures.get((ball, by, hole), ())
         return given[-1].score if given else None
 
     @property
@@ -104,11 +107,16 @@ class CardKept:
             return None
         return datetime.fromisoformat(self.returned.content.get("at") or self.returned.told["given_at"])
 
-    def acts(self) -> list[CardAct]:
-        """Return what was entered, as cards are made of it."""
+    def acts(self, names: Mapping[str, str] | None = None) -> list[CardAct]:
+        """Return what was entered, as cards are made of it.
+
+        Args:
+            names: the name of each ball on the card, by the identifier of its player.
+        """
+        called = names or {}
         found: list[CardAct] = [
-            Figure(by, hole, given[-1].score)
-            for (by, hole), given in self.figures.items()
+            Figure(by, hole, given[-1].score, called.get(ball, ""))
+            for (ball, by, hole), given in self.figures.items()
             if given[-1].score is not None
         ]
         found += [Settlement(ruling, how) for ruling, how in (self.settled or {}).items()]
@@ -121,13 +129,22 @@ class CardKept:
             if (shown := told.get("handicap")) is not None:
                 found.append(HandicapShown(None if shown == "none" else shown))
             found.append(Returned(told.get("promptly")))
-            found += [FoundOut(hole, one.content["score"]) for hole, one in (self.found_out or {}).items()]
+            found += [
+                FoundOut(hole, one.content["score"], called.get(ball, ""))
+                for (ball, hole), one in (self.found_out or {}).items()
+            ]
         if self.ended is not None:
             found.append(Ended(OutKind(self.ended.content["how"]), self.ended.content.get("citation", "")))
         return found
 
 
-def card_kept(player: str, round_: str, entries: Iterable[Kept], holes: Collection[int]) -> CardKept:
+def card_kept(
+    player: str,
+    round_: str,
+    entries: Iterable[Kept],
+    holes: Collection[int],
+    balls: tuple[str, ...] = (),
+) -> CardKept:
     """Return the card that entries make.
 
     Args:
@@ -135,19 +152,21 @@ def card_kept(player: str, round_: str, entries: Iterable[Kept], holes: Collecti
         round_: the round.
         entries: the entries about it, and those that withdraw one of them, by number.
         holes: the numbers of the holes of the round; figures of others, as of a map that was changed, are left out.
+        balls: whose balls have a score on it, where partners each play one; an entry is about the ball of its player.
     """
     known = list(entries)
     withdrawn = {one.corrects for one in known if one.kind == "withdrawn"}
     standing = [one for one in known if one.kind in CARD_KINDS and one.id not in withdrawn]
-    figures: dict[tuple[By, int], list[GivenFigure]] = {}
+    figures: dict[tuple[str, By, int], list[GivenFigure]] = {}
     settled: dict[str, SettledAs] = {}
-    found_out: dict[int, Kept] = {}
+    found_out: dict[tuple[str, int], Kept] = {}
     answers: dict[str, dict[str, str]] = {}
     returned: Kept | None = None
     ended: Kept | None = None
     late: list[Kept] = []
     for one in standing:
         told = one.content
+        ball = str(one.told.get("player", "")) if balls else ""
         if one.kind == FIGURES:
             if returned is not None:
                 late.append(one)
@@ -156,7 +175,7 @@ def card_kept(player: str, round_: str, entries: Iterable[Kept], holes: Collecti
             for hole, score in told["figures"].items():
                 if int(hole) not in holes:
                     continue
-                before = figures.setdefault((by, int(hole)), [])
+                before = figures.setdefault((ball, by, int(hole)), [])
                 before[:] = [each for each in before if each.entry.id != one.corrects]
                 before.append(GivenFigure(score, one))
         elif one.kind == RETURNED:
@@ -165,7 +184,7 @@ def card_kept(player: str, round_: str, entries: Iterable[Kept], holes: Collecti
             settled[told["ruling"]] = SettledAs(told["how"])
         elif one.kind == FOUND_OUT:
             if one.told["hole"] in holes:
-                found_out[one.told["hole"]] = one
+                found_out[ball, one.told["hole"]] = one
         elif one.kind == ANSWERED:
             answers.setdefault(told["finding"], {}).update(told["facts"])
         else:
@@ -181,6 +200,7 @@ def card_kept(player: str, round_: str, entries: Iterable[Kept], holes: Collecti
         ended,
         tuple(late),
         known[-1].number if known else 0,
+        balls,
     )
 
 
@@ -201,7 +221,9 @@ class Tap:
     seen: int = 0
 
 
-def entering(card: CardKept, by: By, scores: Mapping[int, HoleScore], tap: Tap) -> list[Entry]:
+def entering(
+    card: CardKept, by: By, scores: Mapping[int, HoleScore], tap: Tap, ball: str = ""
+) -> list[Entry]:
     """Return the entries that make figures of a card what somebody says they are.
 
     Only what differs from what was seen is entered; a figure that was seen is corrected by an entry that points at the
@@ -212,11 +234,12 @@ def entering(card: CardKept, by: By, scores: Mapping[int, HoleScore], tap: Tap) 
         by: who gives the figures.
         scores: for each hole given its score; ``None``: there is none, or none any more.
         tap: who enters them, when, and what was seen.
+        ball: of whose ball, where partners each play one.
     """
     first: dict[str, HoleScore] = {}
     correcting: dict[str, dict[str, HoleScore]] = {}
     for hole, score in sorted(scores.items()):
-        before = [one for one in card.figures.get((by, hole), ()) if one.entry.number <= tap.seen]
+        before = [one for one in card.figures.get((ball, by, hole), ()) if one.entry.number <= tap.seen]
         if not before and score is not None:
             first[str(hole)] = score
         for one in before:
@@ -230,9 +253,9 @@ def entering(card: CardKept, by: By, scores: Mapping[int, HoleScore], tap: Tap) 
         Entry(
             FIGURES,
             tap.at,
-            str(uuid5(UUID(tap.ident), f"{by.value} {corrects or ''}")),
+            str(uuid5(UUID(tap.ident), f"{ball}{by.value} {corrects or ''}")),
             by=tap.by,
-            player=card.player,
+            player=ball or card.player,
             round=card.round,
             corrects=corrects,
             content={"by": by.value, "figures": figures},

@@ -23,7 +23,7 @@ def rulings_due(now: CardNow, entries: Iterable[Kept], tap: Tap) -> list[Entry]:
 
     Args:
         now: the card.
-        entries: the entries of the log about its player.
+        entries: the entries of the log about its players.
         tap: what led to it.
     """
     known = list(entries)
@@ -53,7 +53,7 @@ def rulings_due(now: CardNow, entries: Iterable[Kept], tap: Tap) -> list[Entry]:
                 tap.at,
                 str(uuid5(UUID(tap.ident), f"withdrawn {name}")),
                 by=tap.by,
-                player=now.kept.player,
+                player=before.told.get("player", now.kept.player),
                 round=now.kept.round,
                 corrects=before.id,
             )
@@ -71,7 +71,12 @@ def _entry(now: CardNow, finding: Finding, tap: Tap, corrects: str | None) -> En
         None if under.local_rules is None else tuple(under.local_rules),
         finding.hole,
     )
-    about = About(by=tap.by, player=now.kept.player, round=now.kept.round, corrects=corrects)
+    about = About(
+        by=tap.by,
+        player=now.people.get(finding.ball, now.kept.player),
+        round=now.kept.round,
+        corrects=corrects,
+    )
     entry = ruling_entry(case, tap.at, about, ident=str(uuid5(UUID(tap.ident), finding.name)))
     return replace(entry, content={**entry.content, "finding": finding.name})
 

@@ -8,7 +8,13 @@ from functools import cached_property
 
 from marram.competition.conditions.choices import Score, Sex
 from marram.competition.conditions.event_file import Entrant, EventFile
-from marram.competition.conditions.handicaps import Has, handicap_of
+from marram.competition.conditions.handicaps import (
+    Has,
+    competes_alone,
+    handicap_of,
+    shares_ball,
+    side_handicap_of,
+)
 from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.card import Hole
 from marram.competition.results.scoring import Scoring
@@ -39,28 +45,120 @@ class CompetitionKept:
     holes: tuple[Hole, ...]
 
     @cached_property
-    def labels(self) -> Mapping[str, str]:
+    def players(self) -> Mapping[str, str]:
         """The name of each player in results, by identifier: two of one name, and who was erased, are told apart."""
         return _labels(self.entries)
 
     @cached_property
+    def members(self) -> Mapping[str, tuple[str, ...]]:
+        """The players of each side by the identifier of the side: a player who competes alone is a side by himself."""
+        found: dict[str, tuple[str, ...]] = {}
+        for one in self.entries:
+            side = one.person if self.alone or one.side is None else one.side
+            found[side] = (*found.get(side, ()), one.person)
+        return found
+
+    @cached_property
+    def side_of(self) -> Mapping[str, str]:
+        """The identifier of the side that each player competes in."""
+        return {person: side for side, members in self.members.items() for person in members}
+
+    @cached_property
+    def labels(self) -> Mapping[str, str]:
+        """The name of each side in results, by identifier; partners whose side has no name of its own are named."""
+        if self.alone:
+            return self.players
+        named = {one.side: one.side_name or "" for one in self.entries if one.side is not None}
+        words = {
+            side: named.get(side) or " / ".join(self.players[one] for one in members)
+            for side, members in self.members.items()
+        }
+        every = list(words.values())
+        return {side: one if every.count(one) == 1 else f"{one} ({side[:8]})" for side, one in words.items()}
+
+    @cached_property
     def people(self) -> Mapping[str, str]:
-        """The identifier of each player by that name."""
-        return {label: person for person, label in self.labels.items()}
+        """The identifier of each side by that name."""
+        return {label: side for side, label in self.labels.items()}
+
+    @cached_property
+    def partners(self) -> Mapping[str, tuple[str, ...]]:
+        """The names of the players of each side, by the name of the side."""
+        return {
+            self.labels[side]: tuple(self.players[one] for one in members)
+            for side, members in self.members.items()
+        }
 
     @cached_property
     def clubs(self) -> Mapping[str, str]:
-        """The club of each player by that name; empty where it is not known."""
-        return {self.labels[one.person]: one.club or "" for one in self.entries}
+        """The club of each side by its name; the clubs where partners are of several; empty where none is known."""
+        of = {one.person: one.club or "" for one in self.entries}
+        return {
+            self.labels[side]: ", ".join(dict.fromkeys(of[one] for one in members if of[one]))
+            for side, members in self.members.items()
+        }
+
+    @cached_property
+    def alone(self) -> bool:
+        """Whether every player competes alone."""
+        return competes_alone(self.file) or self.file.sides is Sides.THREE_BALL
+
+    @cached_property
+    def own_balls(self) -> bool:
+        """Whether partners each play a ball of their own, so that a card shows a score of each."""
+        return self.file.sides in EACH_PLAYS_OWN_BALL and not shares_ball(self.file)
+
+    def balls(self, side: str) -> tuple[str, ...]:
+        """Return whose balls have a score on the card of a side, by identifier; none where it plays one."""
+        return self.members[side] if self.own_balls else ()
+
+    def ball_names(self, side: str) -> Mapping[str, str]:
+        """Return the name of each ball on the card of a side, by the identifier of the player."""
+        return {one: self.players[one] for one in self.balls(side)}
 
     @cached_property
     def handicaps(self) -> Mapping[str, Has]:
-        """The handicap of each player by identifier, where net scores count."""
-        if Score.NET not in self.scores:
+        """The one handicap of each side by its identifier, where net scores count and the side plays one ball."""
+        if Score.NET not in self.scores or self.own_balls:
+            return {}
+        known = {one.name: one for one in self.file.players}
+        mine = {side: [known[self.players[one]] for one in members] for side, members in self.members.items()}
+        if shares_ball(self.file):
+            return {side: side_handicap_of(self.file, some, self.holes) for side, some in mine.items()}
+        return {side: handicap_of(self.file, some[0], self.holes) for side, some in mine.items()}
+
+    @cached_property
+    def handicaps_of_balls(self) -> Mapping[str, Has]:
+        """The handicap of each player by identifier, where net scores count and partners each play a ball."""
+        if Score.NET not in self.scores or not self.own_balls:
             return {}
         known = {one.name: one for one in self.file.players}
         return {
-            person: handicap_of(self.file, known[label], self.holes) for person, label in self.labels.items()
+            person: handicap_of(self.file, known[label], self.holes) for person, label in self.players.items()
+        }
+
+    @cached_property
+    def teams(self) -> Mapping[str, tuple[str, ...]]:
+        """The sides of each team, all by name."""
+        found: dict[str, dict[str, None]] = {}
+        for one in self.entries:
+            if one.team:
+                found.setdefault(one.team, {})[self.labels[self.side_of[one.person]]] = None
+        return {team: tuple(sides) for team, sides in found.items()}
+
+    def strokes(self, side: str) -> Mapping[str, Mapping[int, int]]:
+        """Return for each ball of a side, by its name on the card, the handicap strokes of each hole by its number."""
+        names = self.ball_names(side)
+        some = (
+            {names[one]: self.handicaps_of_balls.get(one) for one in names}
+            if names
+            else {self.labels[side]: self.handicaps.get(side)}
+        )
+        numbers = [one.number for one in self.holes]
+        return {
+            ball: dict(zip(numbers, has.strokes, strict=True))
+            for ball, has in some.items()
+            if has is not None and has.strokes
         }
 
     @property
@@ -76,7 +174,9 @@ class CompetitionKept:
     @property
     def scorings(self) -> tuple[Scoring, ...]:
         """How scores count."""
-        return scorings(self.form, self.file.maximum, net=Score.NET in self.scores)
+        counting = (self.file.scores_counting or 1) if self.own_balls else 1
+        found = scorings(self.form, self.file.maximum, net=Score.NET in self.scores)
+        return tuple(replace(one, counting=counting) for one in found)
 
     def number(self, round_: str) -> int:
         """Return the number of a round, from 1."""
@@ -92,15 +192,19 @@ class CompetitionKept:
         if self.file.form_of_play is None:
             return said("The form of play is not known. Give it in the conditions of the competition.")
         if self.form is FormOfPlay.MATCH_PLAY:
-            return said("In match play there are no cards: a match has a state.")
-        if self.file.sides not in (None, Sides.INDIVIDUAL) or self.file.sides in EACH_PLAYS_OWN_BALL:
             return said(
-                "Cards of partners are not entered here yet; 'marram card rule' and 'marram results' take them as files."
+                "In match play there are no cards: a match has a state. It is entered with the matches."
             )
         if not self.holes:
             return said("The course map has no par for some hole. Enter it there first.")
         if not self.entries:
             return said("Nobody is entered in this competition.")
+        without = [] if self.alone else [self.players[one.person] for one in self.entries if one.side is None]
+        if without:
+            return said(
+                "Who plays with whom is not known of {names}. Give each entry its side.",
+                names=", ".join(without),
+            )
         return ""
 
 

@@ -132,6 +132,7 @@ def results(
     made_cut: frozenset[str] | None = None,
     teams: Mapping[str, Sequence[str]] | None = None,
     played_in: int | None = None,
+    partners: Mapping[str, Sequence[str]] | None = None,
 ) -> tuple[Result, ...]:
     """Return every result that the conditions ask for: gross and net, of the whole field and of each division.
 
@@ -146,6 +147,7 @@ def results(
         made_cut: who plays on after the cut, where the Committee has said so.
         teams: for each team its sides.
         played_in: the year of play, for divisions by age.
+        partners: for each side its players, where sides compete; a side is in a division where every partner is.
 
     Raises:
         InputError: a card cannot be used, or there is no such result; every fault is listed.
@@ -153,7 +155,7 @@ def results(
     given, gone = list(cards), list(out)
     scores = found.scores or (Score.GROSS,)
     by = found.cut.score if found.cut and found.cut.score else scores[0]
-    sides = [one.name for one in found.players] if competes_alone(found) else []
+    sides = [one.name for one in found.players] if competes_alone(found) else list(partners or ())
     first = LeaderBoard(terms_of(found, by, rounds, decided or {}, made_cut), given, sides=sides, out=gone)
     on = first.through
     answers: list[Result] = []
@@ -162,7 +164,7 @@ def results(
         if on is None:
             terms = replace(terms, cut=None)
         for division in (None, *found.divisions):
-            mine = None if division is None else _of_division(found, division, played_in)
+            mine = None if division is None else _of_division(found, division, played_in, partners)
             answers.append(
                 Result(
                     score,
@@ -179,8 +181,13 @@ def results(
     return tuple(answers)
 
 
-def _of_division(found: EventFile, division: Division, year: int | None) -> frozenset[str]:
-    return frozenset(one.name for one in found.players if in_division(one, division, year))
+def _of_division(
+    found: EventFile, division: Division, year: int | None, partners: Mapping[str, Sequence[str]] | None
+) -> frozenset[str]:
+    players = frozenset(one.name for one in found.players if in_division(one, division, year))
+    if partners is None:
+        return players
+    return frozenset(side for side, some in partners.items() if players.issuperset(some))
 
 
 def in_division(entrant: Entrant, division: Division, year: int | None) -> bool:

@@ -58,13 +58,13 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
 def _groups(records: Records, kept: CompetitionKept, round_: int) -> Iterable[Group]:
     for one in groups(records, kept.rounds[round_ - 1].id):
         if one.starts_at is not None:
-            names = tuple(kept.labels.get(each.id, each.name) for each in one.players)
+            names = tuple(kept.players.get(each.id, each.name) for each in one.players)
             yield Group(one.starts_at.isoformat("minutes"), one.tee, names)
 
 
 def _starts(records: Records, kept: CompetitionKept) -> Mapping[tuple[str, str], int]:
     return {
-        (player.id, known.id): group.tee
+        (kept.side_of.get(player.id, player.id), known.id): group.tee
         for known in kept.rounds
         for group in groups(records, known.id)
         for player in group.players

@@ -27,7 +27,7 @@ CLOSED, REOPENED, TIE = "competition_closed", "competition_reopened", "tie_decid
 _CONCERNS = CARD_KINDS | {RULING, "withdrawn", CLOSED, REOPENED, TIE}
 
 CardKey = tuple[str, str]
-"""A player and a round, both by identifier."""
+"""A side and a round, both by identifier; who competes alone is a side by himself."""
 
 
 @dataclass(frozen=True)
@@ -40,6 +40,7 @@ class CardNow:
         beside: the rulings that lie beside it.
         under: what it is ruled under.
         outcome: what becomes of it.
+        people: the player of each ball by the name of the ball, where partners each play one.
     """
 
     kept: CardKept
@@ -47,6 +48,7 @@ class CardNow:
     beside: tuple[Beside, ...]
     under: RuledUnder
     outcome: CardOutcome
+    people: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def begun(self) -> bool:
@@ -177,7 +179,8 @@ class EventResults:
     def _keys(self, read: _Read, one: Kept) -> set[CardKey]:
         player: str = one.told.get("player", "")
         round_: str | None = one.told.get("round")
-        if player not in read.competition.labels:
+        side = read.competition.side_of.get(player)
+        if side is None:
             return set()
         if round_ is None:
             day = (one.content.get("case") or {}).get("played_on")
@@ -186,23 +189,26 @@ class EventResults:
                 None,
             )
         known = {each.id for each in read.competition.rounds}
-        return {(player, round_)} if round_ is not None and round_ in known else set()
+        return {(side, round_)} if round_ is not None and round_ in known else set()
 
     def _card(self, read: _Read, key: CardKey) -> CardNow:
-        player, round_ = key
+        side, round_ = key
         competition = read.competition
         entries = read.entries.get(key, [])
-        kept = card_kept(player, round_, entries, [one.number for one in competition.holes])
-        label = competition.labels[player]
+        names = competition.ball_names(side)
+        first, numbers = competition.members[side][0], [one.number for one in competition.holes]
+        kept = card_kept(first, round_, entries, numbers, tuple(names))
+        label = competition.labels[side]
         card = scorecard(
             label,
             competition.number(round_),
             competition.holes,
-            kept.acts(),
+            kept.acts(names),
+            balls=tuple(names.values()),
             started_at=read.starts.get(key),
         )
-        beside = beside_card(entries)
-        has = competition.handicaps.get(player)
+        beside = beside_card(entries, names)
+        has = competition.handicaps.get(side)
         under = RuledUnder(
             competition.day(round_),
             competition.form,
@@ -211,11 +217,16 @@ class EventResults:
             competition.scorings,
             key in read.after_close,
             has.playing if has else None,
-            {label: dict(zip((one.number for one in competition.holes), has.strokes, strict=True))}
-            if has and has.strokes
-            else {},
+            competition.strokes(side),
         )
-        return CardNow(kept, card, beside, under, card_outcome(card, under, beside, kept.answers))
+        return CardNow(
+            kept,
+            card,
+            beside,
+            under,
+            card_outcome(card, under, beside, kept.answers),
+            {label: person for person, label in names.items()},
+        )
 
     def _results(self, read: _Read) -> tuple[Result, ...]:
         cards, out = _counting(read.cards)
@@ -233,7 +244,14 @@ class EventResults:
             terms = terms_of(found, by, rounds, decided)
             read.cut = LeaderBoard(terms, cards, sides=competition.people, out=out)
         return results(
-            found, cards, out, rounds=rounds, decided=decided, played_in=min(days).year if days else None
+            found,
+            cards,
+            out,
+            rounds=rounds,
+            decided=decided,
+            played_in=min(days).year if days else None,
+            partners=None if competition.alone else competition.partners,
+            teams=competition.teams,
         )
 
     def _with(self, read: _Read, before: Mapping[CardKey, CardNow | None]) -> tuple[Result, ...] | None:

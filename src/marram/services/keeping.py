@@ -106,6 +106,8 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
                 one.born,
                 one.tees or None,
                 one.playing_handicap,
+                one.side or None,
+                one.team or None,
             )
             for one in found.players
         ],

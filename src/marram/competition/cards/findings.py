@@ -175,7 +175,7 @@ def _wrong(
     """
     ball, hole = at
     left_out = sum(
-        one.strokes
+        one.on(ball)
         for one in beside
         if one.hole == hole and card.settled.get(one.ruling) is SettledAs.NOT_INCLUDED
     )

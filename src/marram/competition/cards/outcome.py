@@ -1,6 +1,6 @@
 """What becomes of a card: what is still to be done before its return, or what the Rules make of it after."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -13,7 +13,7 @@ from marram.handicap.strokes import strokes_by_hole
 from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement, Ruling
-from marram.said import Said, said
+from marram.said import Said, joined, said
 
 
 @dataclass(frozen=True)
@@ -65,6 +65,7 @@ def card_outcome(
     added: dict[tuple[str, int], int] = {}
     out: Out | None = None
     deducted = 0
+    struck: set[tuple[str, int]] = set()
     for one in found:
         if not isinstance(one.result, Ruling):
             continue
@@ -78,6 +79,8 @@ def card_outcome(
         if how not in (SettledAs.INCLUDED, SettledAs.NOT_INCLUDED):
             continue
         deducted += ruling.deducted
+        if ruling.hole is not None:
+            struck |= {(ball, ruling.hole) for ball in ruling.no_score}
         if ruling.disqualified_under:
             out = Out(card.side, OutKind.DISQUALIFIED, ruling.disqualified_under, round=card.round)
     if card.ended is not None:
@@ -88,28 +91,24 @@ def card_outcome(
         tuple(one for one in found if isinstance(one.result, NeedFacts)),
         tuple(one for one in found if isinstance(one.result, Judgement)),
         out,
-        replace(round_card(card, _as_shown(card, under, found), added), deducted=deducted),
+        replace(_struck(round_card(card, _as_shown(card, under, found), added), struck), deducted=deducted),
         added,
     )
 
 
 def _to_do(card: Scorecard, beside: Sequence[Beside]) -> Iterator[Said]:
-    for difference in card.differences():
-        if card.returned is not None:
-            yield from _certified_too_low(card, difference)
-        else:
-            yield said(
-                "Hole {hole}: the player has {player}, the marker {marker}. Ask both.",
-                hole=difference.hole,
-                player=difference.player,
-                marker=difference.marker,
-            )
     if card.returned is None:
-        for by, words in ((By.PLAYER, said("player")), (By.MARKER, said("marker"))):
-            if missing := card.missing(by):
-                yield said("No figure of the {by} for {holes}.", by=words, holes=", ".join(map(str, missing)))
-            if not card.certified.get(by, False):
-                yield said("The {by} has not certified the scores.", by=words)
+        yield from _before_return(card)
+    else:
+        for doubted in certified_too_low(card):
+            found = said(
+                "Hole {hole}: the returned card has {marker}, and the player had noted {player}. "
+                "Find out the actual score (Rule 3.3b(3)).",
+                hole=doubted.hole,
+                marker=doubted.marker,
+                player=doubted.player,
+            )
+            yield joined(": ", doubted.ball, found) if len(card.balls) > 1 else found
     for one in beside:
         if card.returned is None and card.settled.get(one.ruling) is SettledAs.NOT_INCLUDED:
             yield said(
@@ -125,18 +124,32 @@ def _to_do(card: Scorecard, beside: Sequence[Beside]) -> Iterator[Said]:
         yield said("The card has not been returned.")
 
 
-def _certified_too_low(card: Scorecard, difference: Difference) -> Iterator[Said]:
-    """Yield that a returned score below the player's own figure is to be looked into, unless that has been done."""
-    mine, returned = difference.player, difference.marker
-    below = isinstance(returned, int) and (mine == NO_SCORE or (isinstance(mine, int) and returned < mine))
-    if below and (difference.ball, difference.hole) not in card.found_out:
-        yield said(
-            "Hole {hole}: the returned card has {marker}, and the player had noted {player}. "
-            "Find out the actual score (Rule 3.3b(3)).",
-            hole=difference.hole,
-            marker=returned,
-            player=mine,
+def _before_return(card: Scorecard) -> Iterator[Said]:
+    for one in card.differences():
+        asked = said(
+            "Hole {hole}: the player has {player}, the marker {marker}. Ask both.",
+            hole=one.hole,
+            player=one.player,
+            marker=one.marker,
         )
+        yield joined(": ", one.ball, asked) if len(card.balls) > 1 else asked
+    for by, words in ((By.PLAYER, said("player")), (By.MARKER, said("marker"))):
+        if missing := card.missing(by):
+            yield said("No figure of the {by} for {holes}.", by=words, holes=", ".join(map(str, missing)))
+        if not card.certified.get(by, False):
+            yield said("The {by} has not certified the scores.", by=words)
+
+
+def certified_too_low(card: Scorecard) -> tuple[Difference, ...]:
+    """Return the holes whose returned score is below the player's own figure, unless the actual score was found out."""
+
+    def below(one: Difference) -> bool:
+        mine, returned = one.player, one.marker
+        return isinstance(returned, int) and (mine == NO_SCORE or (isinstance(mine, int) and returned < mine))
+
+    return tuple(
+        one for one in card.differences() if below(one) and (one.ball, one.hole) not in card.found_out
+    )
 
 
 def _as_shown(card: Scorecard, under: RuledUnder, found: Sequence[Finding]) -> RuledUnder:
@@ -196,6 +209,23 @@ def round_card(card: Scorecard, under: RuledUnder, added: Mapping[tuple[str, int
         for ball in card.balls
     )
     return RoundCard(card.side, card.round, card.holes, rows, (under.handicap or 0) if len(rows) == 1 else 0)
+
+
+def _struck(card: RoundCard, struck: Collection[tuple[str, int]]) -> RoundCard:
+    """Return a card without the scores that cannot count for the side (Clarification 23.2a/1)."""
+    if not struck:
+        return card
+    rows = tuple(
+        replace(
+            row,
+            gross=tuple(
+                NO_SCORE if score is not None and (row.player, hole.number) in struck else score
+                for score, hole in zip(row.gross, card.holes, strict=True)
+            ),
+        )
+        for row in card.rows
+    )
+    return replace(card, rows=rows)
 
 
 def _counts(card: Scorecard, ball: str, hole: int, added: Mapping[tuple[str, int], int]) -> HoleScore:

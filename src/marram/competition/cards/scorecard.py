@@ -34,6 +34,9 @@ class Beside:
         words: the ruling in one line.
         disqualified_under: the provision under which it disqualifies; empty where it does not.
         deducted: points or holes to be taken off the total of the round (Rules 21.1c and 21.3c until 2022).
+        ball: whose ball, where partners each play one; empty where the card shows one ball.
+        partner_strokes: the penalty strokes that the other partners get (Rule 23.9a).
+        no_score: the balls that have no score on the hole that can count for the side (Clarification 23.2a/1).
     """
 
     ruling: str
@@ -42,6 +45,13 @@ class Beside:
     words: str = ""
     disqualified_under: str = ""
     deducted: int = 0
+    ball: str = ""
+    partner_strokes: int = 0
+    no_score: tuple[str, ...] = ()
+
+    def on(self, ball: str) -> int:
+        """Return the penalty strokes that a ball gets."""
+        return self.strokes if self.ball in ("", ball) else self.partner_strokes
 
 
 @dataclass(frozen=True, slots=True)

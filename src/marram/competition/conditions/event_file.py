@@ -63,6 +63,8 @@ class Entrant:
     born: int | None = field(default=None, metadata=give(said("a year of birth such as 1990")))
     tees: str = field(default="", metadata=give(WORDS))
     playing_handicap: int | None = field(default=None, metadata=give(_COUNT))
+    side: str = field(default="", metadata=give(WORDS))
+    team: str = field(default="", metadata=give(WORDS))
 
 
 @dataclass(frozen=True)

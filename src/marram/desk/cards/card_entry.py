@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import datetime, time
+from itertools import product
 from typing import Annotated, Any
 from uuid import UUID, uuid5
 
@@ -10,7 +11,7 @@ from fastapi.responses import RedirectResponse
 
 from marram.competition.cards.acts import By, SettledAs
 from marram.competition.results.card import NO_SCORE, HoleScore, OutKind
-from marram.desk.cards.card_page import Number, card_here
+from marram.desk.cards.card_page import Number, card_here, field_name
 from marram.desk.cards.scoring_here import ScoringHere, tap_here
 from marram.desk.day.navigation import club_time
 from marram.desk.shell.typed import Typed
@@ -25,6 +26,7 @@ from marram.services.card_log import (
     FOUND_OUT,
     RETURNED,
     SETTLED,
+    CardKept,
     Tap,
     entering,
 )
@@ -47,7 +49,7 @@ def figures(request: Request, number: Number, player: UUID, given: Typed) -> Red
         given.get("tapped", ""),
         int(seen) if seen.isascii() and seen.isdecimal() and len(seen) < 10 else 0,
     )
-    scores, faults = _scores(here, given)
+    scores, faults = _scores(here, key, given)
     if faults:
         raise InputError(*faults)
     card = here.card(key).kept
@@ -57,8 +59,8 @@ def figures(request: Request, number: Number, player: UUID, given: Typed) -> Red
                 "The card is returned, and nothing on it may be changed (Rule 3.3b(2)). Enter what was found out."
             )
         )
-    for by, mine in scores.items():
-        for one in entering(card, by, mine, tap):
+    for (ball, by), mine in scores.items():
+        for one in entering(card, by, mine, tap, ball):
             here.add(one)
     return _back(number, player)
 
@@ -79,7 +81,7 @@ def settle(
     if ruling not in {one.ruling for one in here.card(key).beside}:
         raise HTTPException(404)
     tap = tap_here(request, tapped)
-    here.add(_entry(SETTLED, key, tap, {"ruling": ruling, "how": how.value}))
+    here.add(_entry(SETTLED, here.card(key).kept, tap, {"ruling": ruling, "how": how.value}))
     here.rule(key, tap)
     return _back(number, player)
 
@@ -111,7 +113,7 @@ def return_card(
     if (shows := _handicap(handicap)) is not None:
         content["handicap"] = shows
     tap = tap_here(request, tapped)
-    here.add(_entry(RETURNED, key, tap, content, note=note))
+    here.add(_entry(RETURNED, here.card(key).kept, tap, content, note=note))
     here.rule(key, tap)
     if here.card(key).outcome.settled:
         return RedirectResponse(f"/cards?round={number}&done={player}", 303)
@@ -129,7 +131,7 @@ def answer(request: Request, number: Number, player: UUID, given: Typed) -> Redi
     name = finding.result.fact
     fact = fact_named(name)
     token = fact.token(fact.parse(given.get(name, "")))
-    here.add(_entry(ANSWERED, key, tap, {"finding": finding.name, "facts": {name: token}}))
+    here.add(_entry(ANSWERED, here.card(key).kept, tap, {"finding": finding.name, "facts": {name: token}}))
     here.rule(key, tap)
     return _back(number, player)
 
@@ -143,6 +145,7 @@ def found_out(
     hole: Annotated[int, Form(ge=1, le=99)],
     score: Annotated[str, Form(max_length=4)],
     tapped: Tapped,
+    ball: Annotated[str, Form(max_length=40)] = "",
     note: Note = "",
 ) -> RedirectResponse:
     """Enter the actual score of a hole, found out after the return; also after the close, as Rule 20.2e decides then."""
@@ -150,13 +153,15 @@ def found_out(
     now = here.card(key)
     if now.kept.returned is None:
         raise InputError(said("The card is not returned yet. Enter the figures of player and marker."))
+    if ball not in (now.kept.balls or ("",)):
+        raise InputError(said("Say whose score it is: the card shows a ball of each partner."))
     if hole not in {one.number for one in here.competition.holes}:
         raise InputError(said("There is no hole {hole} on this card. Choose one of its holes.", hole=hole))
     found = read_score(score)
     if found is None:
         raise InputError(said("Say what the actual score of the hole was."))
     tap = tap_here(request, tapped)
-    here.add(_entry(FOUND_OUT, key, tap, {"score": found}, hole=hole, note=note))
+    here.add(_entry(FOUND_OUT, now.kept, tap, {"score": found}, hole=hole, note=note, ball=ball))
     here.rule(key, tap)
     return _back(number, player)
 
@@ -178,7 +183,7 @@ def end(
     if how is OutKind.DISQUALIFIED and not citation.strip():
         raise InputError(said("Say under which Rule the player is disqualified, such as 1.2b."))
     content = {"how": how.value, **({"citation": citation.strip()} if citation.strip() else {})}
-    here.add(_entry(ENDED, key, tap_here(request, tapped), content, note=note))
+    here.add(_entry(ENDED, here.card(key).kept, tap_here(request, tapped), content, note=note))
     return _back(number, player)
 
 
@@ -208,8 +213,8 @@ def take_back(
             tap.at,
             tap.ident,
             by=tap.by,
-            player=key[0],
-            round=key[1],
+            player=card.player,
+            round=card.round,
             corrects=entry,
             parts=parts,
         )
@@ -219,7 +224,14 @@ def take_back(
 
 
 def _entry(
-    kind: str, key: CardKey, tap: Tap, content: dict[str, Any], *, hole: int | None = None, note: str = ""
+    kind: str,
+    card: CardKept,
+    tap: Tap,
+    content: dict[str, Any],
+    *,
+    hole: int | None = None,
+    note: str = "",
+    ball: str = "",
 ) -> Entry:
     parts = (Part("note", note.strip().encode()),) if note.strip() else ()
     return Entry(
@@ -227,8 +239,8 @@ def _entry(
         tap.at,
         str(uuid5(UUID(tap.ident), kind)),
         by=tap.by,
-        player=key[0],
-        round=key[1],
+        player=ball or card.player,
+        round=card.round,
         hole=hole,
         content=content,
         parts=parts,
@@ -261,17 +273,19 @@ def read_score(given: str) -> HoleScore:
     )
 
 
-def _scores(here: ScoringHere, given: Mapping[str, str]) -> tuple[dict[By, dict[int, HoleScore]], list[str]]:
-    """Return the figures of a form, by who gives them, and every fault of them."""
-    scores: dict[By, dict[int, HoleScore]] = {}
+def _scores(
+    here: ScoringHere, key: CardKey, given: Mapping[str, str]
+) -> tuple[dict[tuple[str, By], dict[int, HoleScore]], list[str]]:
+    """Return the figures of a form, by ball and who gives them, and every fault of them."""
+    scores: dict[tuple[str, By], dict[int, HoleScore]] = {}
     faults: list[str] = []
-    for by in By:
-        for hole in here.competition.holes:
-            typed = given.get(f"{by.value}-{hole.number}")
+    for number, ball in enumerate(here.competition.balls(key[0]) or ("",), start=1):
+        for by, hole in product(By, here.competition.holes):
+            typed = given.get(field_name(by, hole.number, number))
             if typed is None:
                 continue
             try:
-                scores.setdefault(by, {})[hole.number] = read_score(typed)
+                scores.setdefault((ball, by), {})[hole.number] = read_score(typed)
             except InputError as error:
                 faults += [said("Hole {hole}: {fault}", hole=hole.number, fault=one) for one in error.faults]
     return scores, faults

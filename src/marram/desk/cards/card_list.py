@@ -7,6 +7,7 @@ from typing import Annotated
 from fastapi import APIRouter, HTTPException, Query, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.competition.results.card import HoleScore
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here
 from marram.desk.day.navigation import club_time
 from marram.desk.shell.workplace import show
@@ -32,14 +33,14 @@ class Line:
     """A player in the list.
 
     Attributes:
-        player: who.
+        side: who competes: a player, or partners as one.
         state: how the card stands.
         holes: how many holes are known.
         total: the strokes so far; 0 where none are known.
         to_settle: how many rulings beside it are not settled.
     """
 
-    player: Known
+    side: Known
     state: State
     holes: int = 0
     total: int = 0
@@ -74,7 +75,7 @@ def cards(
         raise HTTPException(404)
     number = here.competition.number(chosen.id)
     found = _lines(here, chosen.id, q)
-    players = [line.player for group in found for line in group.lines]
+    players = [line.side for group in found for line in group.lines]
     if q.strip() and len(players) == 1:
         return RedirectResponse(f"/cards/{number}/{players[0].id}", 303)
     states = [line.state for group in found for line in group.lines]
@@ -110,24 +111,41 @@ def _lines(here: ScoringHere, round_: str, wanted: str) -> list[GroupLines]:
     words = wanted.casefold().split()
     found = []
     for group in here.groups[round_]:
+        sides = {here.competition.side_of.get(one.id, one.id): one for one in reversed(group.players)}
         lines = tuple(
-            _line(player, cards_.get(player.id))
-            for player in group.players
-            if all(word in player.name.casefold() for word in words)
+            _line(Known(side, _name(here, side, player)), cards_.get(side))
+            for side, player in reversed(sides.items())
+            if all(word in _found_by(here, side, player) for word in words)
         )
         if lines:
             found.append(GroupLines(group, lines))
     return found
 
 
-def _line(player: Known, card: CardNow | None) -> Line:
+def _name(here: ScoringHere, side: str, player: Known) -> str:
+    """Return the name of a side in the list, empty where its only player was erased."""
+    return player.name if here.competition.alone else here.competition.labels.get(side, player.name)
+
+
+def _found_by(here: ScoringHere, side: str, player: Known) -> str:
+    """Return the words by which a side is found: its name and those of its players."""
+    members = here.competition.members.get(side, ())
+    players = [here.competition.players[one] for one in members] if not here.competition.alone else []
+    return " ".join((_name(here, side, player), *players)).casefold()
+
+
+def _line(side: Known, card: CardNow | None) -> Line:
     if card is None:
-        return Line(player, State.NOTHING)
-    row = card.outcome.card.rows[0]
-    known = [score for score in row.gross if score is not None]
-    total = sum(score for score in known if isinstance(score, int))
+        return Line(side, State.NOTHING)
+    some = [[one for one in scores if one is not None] for scores in zip(*_gross(card), strict=True)]
+    known = [min((one for one in scores if isinstance(one, int)), default=0) for scores in some if scores]
+    total = sum(known)
     to_settle = len(card.card.unsettled(card.beside))
-    return Line(player, state_of(card), len(known), total, to_settle)
+    return Line(side, state_of(card), len(known), total, to_settle)
+
+
+def _gross(card: CardNow) -> list[tuple[HoleScore, ...]]:
+    return [row.gross for row in card.outcome.card.rows]
 
 
 def state_of(card: CardNow) -> State:

@@ -1,5 +1,6 @@
 """A player's card of a round: the figures side by side, the rulings beside it, the return, and what the Rules make of it."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Annotated, Any
 from uuid import UUID
@@ -9,6 +10,7 @@ from fastapi.responses import HTMLResponse
 
 from marram.competition.cards.acts import By, SettledAs
 from marram.competition.cards.findings import Finding
+from marram.competition.cards.outcome import certified_too_low
 from marram.competition.conditions.choices import Score
 from marram.competition.results.card import OutKind
 from marram.desk.cards.card_list import state_of
@@ -38,6 +40,32 @@ class FindingShown:
     judged: bool
 
 
+@dataclass(frozen=True)
+class Ball:
+    """A ball on a card.
+
+    Attributes:
+        number: its place on the card, from 1.
+        player: the identifier of its player; empty where the card shows one ball.
+        name: its name on the card.
+        strokes: the handicap strokes of each hole by its number.
+    """
+
+    number: int
+    player: str
+    name: str
+    strokes: Mapping[int, int]
+
+    def field(self, by: By, hole: int) -> str:
+        """Return the name of the field of a hole."""
+        return field_name(by, hole, self.number)
+
+
+def field_name(by: By, hole: int, number: int) -> str:
+    """Return the name of the field of a hole on the page of a card, for the ball of this number."""
+    return f"{by.value}-{hole}" if number == 1 else f"{by.value}-{hole}-{number}"
+
+
 @router.get("/cards/{number}/{player}")
 def card_page(request: Request, number: Number, player: UUID) -> HTMLResponse:
     """Show a card."""
@@ -47,16 +75,17 @@ def card_page(request: Request, number: Number, player: UUID) -> HTMLResponse:
 
 
 def card_here(request: Request, number: int, player: UUID) -> tuple[ScoringHere, CardKey]:
-    """Return the competition of a request, and which card is meant.
+    """Return the competition of a request, and which card is meant: that of a side, or of the side a player is in.
 
     Raises:
         HTTPException: there is no such round or player.
     """
     here = scoring_here(request)
     round_ = here.round(number)
-    if round_ is None or str(player) not in here.competition.labels:
+    side = here.competition.side_of.get(str(player), str(player))
+    if round_ is None or side not in here.competition.labels:
         raise HTTPException(404)
-    return here, (str(player), round_.id)
+    return here, (side, round_.id)
 
 
 def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
@@ -64,10 +93,15 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
     label = competition.labels[key[0]]
     number = competition.number(key[1])
     has = competition.handicaps.get(key[0])
-    group = next((one for one in here.groups[key[1]] if key[0] in {each.id for each in one.players}), None)
+    members = competition.members[key[0]]
+    group = next(
+        (one for one in here.groups[key[1]] if any(each.id in members for each in one.players)), None
+    )
+    names = competition.ball_names(key[0]) or {"": label}
+    strokes = now.under.strokes
     zone = club_time(here.kept).tzinfo
     beside = {one.ruling: here.kept.log.entry(one.ruling) for one in now.beside}
-    at_once = {(one.by, one.hole): one.given for one in now.kept.at_once}
+    at_once = {(one.ball, one.by, one.hole): one.given for one in now.kept.at_once}
     return {
         "title": text("cards.card.title", name=label),
         "name": label,
@@ -76,7 +110,7 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "url": f"/cards/{number}/{key[0]}",
         "player": key[0],
         "group": group,
-        "others": [one for one in group.players if one.id != key[0] and one.name] if group else [],
+        "others": [one for one in group.players if one.id not in members and one.name] if group else [],
         "handicap": has.playing if has else None,
         "net": Score.NET in competition.scores,
         "why_not": competition.why_no_cards(),
@@ -84,15 +118,20 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "now": now,
         "state": state_of(now).value,
         "holes": competition.holes,
-        "strokes": now.under.strokes.get(label, {}),
+        "balls": [
+            Ball(number, one, name, strokes.get(name, {}))
+            for number, (one, name) in enumerate(names.items(), 1)
+        ],
+        "partners": [] if competition.alone else [competition.players[one] for one in members],
         "score": now.kept.score,
         "giver": (By.PLAYER, By.MARKER),
         "scorer": By.SCORER,
-        "added": {hole: strokes for (_, hole), strokes in now.outcome.added.items()},
+        "added": {(ball, hole): more for (ball, hole), more in now.outcome.added.items()},
         "at_once": at_once,
         "entered_by": here.kept.names(),
         "beside": [(one, beside[one.ruling], now.card.settled.get(one.ruling)) for one in now.beside],
         "hows": list(SettledAs),
+        "doubted": certified_too_low(now.card) if now.kept.returned is not None else (),
         "findings": [_finding(now, one) for one in now.outcome.findings],
         "ends": ENDS,
         "seen": here.kept.log.head(here.kept.event_id),

@@ -43,8 +43,9 @@ class ScoringHere:
     def starts(self) -> Mapping[CardKey, int]:
         """The hole that each player's round begins at."""
         on_card = {one.number for one in self.competition.holes}
+        sides = self.competition.side_of
         return {
-            (player.id, round_): group.tee
+            (sides.get(player.id, player.id), round_): group.tee
             for round_, known in self.groups.items()
             for group in known
             for player in group.players
@@ -93,7 +94,11 @@ class ScoringHere:
 
     def rule(self, key: CardKey, tap: Tap) -> None:
         """Record what the Rules make of a card now."""
-        entries = self.kept.log.entries(self.kept.event_id, player=key[0])
+        entries = [
+            entry
+            for player in self.competition.members[key[0]]
+            for entry in self.kept.log.entries(self.kept.event_id, player=player)
+        ]
         for one in rulings_due(self.card(key), entries, tap):
             self.add(one)
 

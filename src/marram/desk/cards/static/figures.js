@@ -7,7 +7,8 @@ const form = document.getElementById("figures-form");
 const said = document.getElementById("differs");
 const save = document.getElementById("save");
 const fields = [...form.querySelectorAll("input[data-by]")];
-const order = ["player", "marker"].flatMap((by) => fields.filter((one) => one.dataset.by === by));
+const balls = [...new Set(fields.map((one) => one.dataset.ball))];
+const order = balls.flatMap((ball) => ["player", "marker"].flatMap((by) => fields.filter((one) => one.dataset.by === by && one.dataset.ball === ball)));
 const draft = `card ${form.dataset.card}`;
 const asShown = new Map(fields.map((one) => [one.name, one.value]));
 let last = order[0];
@@ -25,16 +26,16 @@ function compare(row) {
   const [player, marker] = [...row.querySelectorAll("input[data-by]")].map((one) => one.value.trim());
   const differs = Boolean(player && marker && player !== marker);
   row.classList.toggle("differs", differs);
-  return differs && { hole: row.dataset.hole, player, marker };
+  return differs && { whose: row.dataset.whose, hole: row.dataset.hole, player, marker };
 }
 
 function tell() {
   const found = [...form.querySelectorAll("tr[data-hole]")].map(compare).filter(Boolean);
-  const words = found.map((one) => text("differs", one)).join(" ");
+  const words = found.map((one) => (one.whose ? `${one.whose}: ` : "") + text("differs", one)).join(" ");
   if (said.textContent !== words) said.textContent = words;
   said.hidden = found.length === 0;
   for (const cell of form.querySelectorAll("[data-total]")) {
-    const mine = order.filter((one) => one.dataset.by === cell.dataset.total);
+    const mine = order.filter((one) => one.dataset.by === cell.dataset.total && one.dataset.ball === cell.dataset.ball);
     const sum = mine.reduce((total, one) => total + (Number(one.value) || 0), 0);
     cell.textContent = sum || "";
   }
@@ -87,7 +88,7 @@ document.getElementById("no-score").addEventListener("click", () => {
 
 document.getElementById("same").addEventListener("click", () => {
   for (const field of order.filter((one) => one.dataset.by === "marker" && !one.value)) {
-    field.value = form.elements[`player-${field.name.split("-")[1]}`].value;
+    field.value = form.elements[field.name.replace("marker", "player")].value;
   }
   tell();
   keep();
