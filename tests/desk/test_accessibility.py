@@ -52,6 +52,10 @@ def pages(ground: Ground) -> dict[str, str]:
         "the conditions": "/settings",
         "a quiz": "/quiz?seed=7&number=2",
         "a quiz answered": "/quiz?seed=7&number=2&answer=1",
+        "the book": "/book",
+        "a Rule of the book": "/book/rule/14",
+        "a provision": "/book/provision/9.3-Exception-2",
+        "a situation": "/book/situation/ball_near_boundary?form=stroke_play&all_of_ball_out_of_bounds=no",
         "a fault": "/case?what=nonsense",
     }
 

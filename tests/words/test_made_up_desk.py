@@ -111,6 +111,25 @@ def test_a_quiz_says_nothing_of_its_own(client: TestClient, course: Course, answ
         assert left(course, page.text, *FIRST_NAMES, "A.", "B.", "C.", "D.") == set()
 
 
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/book",
+        "/book/rule/9",
+        "/book/definitions",
+        "/book/provision/9.3-Exception-2",
+        "/book/incident/sand_touched",
+        "/book/situation/embedded_ball?form=stroke_play&area_of_ball=putting_green",
+        "/book/situation/ball_near_boundary?form=stroke_play&all_of_ball_out_of_bounds=no",
+    ],
+)
+def test_the_book_says_nothing_of_its_own(client: TestClient, course: Course, path: str) -> None:
+    """Contents, provisions, situations and the words in their drawings come from the catalogue."""
+    page = client.get(path)
+    assert page.status_code == 200
+    assert left(course, page.text, *FIRST_NAMES) == set()
+
+
 @pytest.mark.parametrize("name", NAMES)
 def test_nothing_is_decided_by_english_words(client: TestClient, ground: Ground, name: str) -> None:
     """A page has the same parts, classes and links in another language: only its words differ."""

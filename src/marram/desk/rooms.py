@@ -2,6 +2,7 @@
 
 from fastapi import APIRouter
 
+from marram.desk.book import book_pages
 from marram.desk.cards import card_entry, card_list, card_page
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
@@ -31,6 +32,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     together.router,
     may.router,
     quiz_page.router,
+    book_pages.router,
     settings.router,
     api.router,
     finding_api.router,

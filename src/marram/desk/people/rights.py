@@ -226,6 +226,19 @@ ROOMS: tuple[Room, ...] = (
         entry="/quiz",
     ),
     Room(
+        "book",
+        {
+            "GET /book": EVERYBODY,
+            "GET /book/rule/{number}": EVERYBODY,
+            "GET /book/definitions": EVERYBODY,
+            "GET /book/local-rules": EVERYBODY,
+            "GET /book/provision/{slug}": EVERYBODY,
+            "GET /book/incident/{incident_name}": EVERYBODY,
+            "GET /book/situation/{incident_name}": EVERYBODY,
+        },
+        entry="/book",
+    ),
+    Room(
         "offline",
         {
             "GET /offline": SIGNED_IN,

@@ -32,6 +32,7 @@ ROOMS = (
     "results",
     "secure",
     "teaching",
+    "book",
 )
 """The folders of the desk that hold templates, styles and scripts."""
 

@@ -6,6 +6,7 @@ TEXTS: dict[str, str] = {
     "more": "More",
     "room.now": "Now",
     "room.rulings": "Look up",
+    "room.book": "The book",
     "room.teaching": "Quiz",
     "room.begin": "Give a ruling",
     "room.suspension": "Stop play",
