@@ -26,8 +26,19 @@ Cards = Annotated[Path, typer.Argument(help="Conditions, holes and cards, as a J
 
 @competition_app.command("ready")
 def competition_ready(
-    event: Annotated[Path, typer.Argument(help="The event, as a JSON file.", metavar="EVENT")],
-    course: Annotated[Path | None, typer.Option(help="The course map: GeoJSON or OpenStreetMap XML.")] = None,
+    event: Annotated[
+        str | None,
+        typer.Argument(
+            metavar="[EVENT]",
+            help="The event, as a JSON file; with --records its name, where there are several.",
+        ),
+    ] = None,
+    course: Annotated[
+        str | None,
+        typer.Option(
+            help="The course map: GeoJSON or OpenStreetMap XML; with --records the course's name, where there are several."
+        ),
+    ] = None,
     maps: Maps = None,
     time_zone: Annotated[
         str | None,
@@ -36,12 +47,19 @@ def competition_ready(
     minutes_of_play: Annotated[
         int | None, typer.Option(help="How long the last group is expected to take, in minutes.")
     ] = None,
+    records: Annotated[
+        str | None, typer.Option(help="Records that keep the event, its map and its hole locations.")
+    ] = None,
+    round_: Annotated[
+        int | None, typer.Option("--round", help="The number of the round, in records; default the next one.")
+    ] = None,
     json: Json = False,
 ) -> None:
     """Check that the conditions hold together, and list what still stands between now and the first start."""
-    from marram.cli.readiness import show_readiness
+    from marram.cli.readiness import Wanted, show_readiness
 
-    show_readiness(event, course, maps, time_zone, minutes_of_play, json)
+    wanted = Wanted(event, course, maps, time_zone, minutes_of_play, records, round_)
+    show_readiness(wanted, json)
 
 
 @results_app.command("board")

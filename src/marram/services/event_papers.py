@@ -10,6 +10,7 @@ from marram.course.model import Course
 from marram.errors import InputError
 from marram.paper.event.event_report import RulingLine, Stop, event_report
 from marram.paper.event.notice import notice_sheet
+from marram.paper.event.officials_sheet import officials_sheet
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.referees_sheet import referees_sheet
 from marram.paper.event.result_sheet import result_sheet
@@ -33,6 +34,7 @@ class SheetName(Enum):
     SCORECARDS = "scorecards"
     STARTERS_SHEET = "starters-sheet"
     REFEREES_SHEET = "referees-sheet"
+    OFFICIALS_SHEET = "officials-sheet"
     RESULTS = "results"
     REPORT = "report"
 
@@ -93,6 +95,7 @@ class EventPapers:
             SheetName.STARTING_SHEET: starting_sheet,
             SheetName.SCORECARDS: scorecards,
             SheetName.STARTERS_SHEET: starters_sheet,
+            SheetName.OFFICIALS_SHEET: officials_sheet,
         }
         return makers[name](self.event)
 

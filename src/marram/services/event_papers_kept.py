@@ -5,12 +5,12 @@ from dataclasses import replace
 from datetime import tzinfo
 from zoneinfo import ZoneInfo
 
-from marram.competition.conditions.event_file import Group, RoundOnDay
+from marram.competition.conditions.event_file import Group, Official, RoundOnDay
 from marram.course.model import Course
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
-from marram.records.starting_sheet import groups, time_zone
+from marram.records.starting_sheet import duties, groups, time_zone
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
@@ -39,6 +39,7 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         played_on=kept.rounds[0].day,
         rounds=tuple(RoundOnDay(one.name, one.day) for one in kept.rounds[1:] if one.day),
         starting_times=(),
+        officials=officials_kept(records, id_),
     )
     drawn = tuple(_groups(records, kept, round_)) if 1 <= round_ <= len(kept.rounds) else ()
     log = Log(records)
@@ -52,6 +53,14 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         now is not None and now.closed is not None,
         tuple(ruling_lines(log, id_, zone, course)),
         tuple(stops(log, id_, zone)),
+    )
+
+
+def officials_kept(records: Records, event: str) -> tuple[Official, ...]:
+    """Return who officiates at an event, as its file would say it."""
+    return tuple(
+        Official(name, ", ".join(filter(None, (role.replace("_", " "), duty))))
+        for name, role, duty in duties(records, event)
     )
 
 

@@ -1,69 +1,14 @@
 """What still stands between now and the first start, each with what to do: from the conditions and from what exists."""
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
-from datetime import date, datetime
-from enum import Enum
+from collections.abc import Iterator
+from datetime import date
 
 from marram.competition.conditions.choices import Score, TieMethod
 from marram.competition.conditions.event_file import EventFile
-from marram.competition.conditions.handicaps import rating_for
+from marram.competition.conditions.readiness_of_people import of_officials, of_players, of_starts
+from marram.competition.conditions.standing import About, Exists, Standing, listed
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import Said, counted, said
-
-
-class About(Enum):
-    """Which part of the work it is."""
-
-    CONDITIONS = "conditions"
-    COURSE = "course"
-    HOLES = "holes"
-    LOCAL_RULES = "local_rules"
-    PLAYERS = "players"
-    STARTING_TIMES = "starting_times"
-    OFFICIALS = "officials"
-
-
-@dataclass(frozen=True, slots=True)
-class Standing:
-    """Something that stands between now and the first start.
-
-    Attributes:
-        about: which part of the work it is.
-        what: what is missing or wrong.
-        remedy: what to do about it.
-        stops: whether play could not start, or scores could not become results, with it as it is.
-    """
-
-    about: About
-    what: Said
-    remedy: Said
-    stops: bool = True
-
-
-@dataclass(frozen=True)
-class Exists:
-    """What exists beside the conditions; ``None`` is not known, and told as such where it matters.
-
-    Attributes:
-        map_faults: why the course map cannot be used, in words.
-        holes_on_map: the numbers of the holes of the map; ``None`` without a map.
-        holes_set: for each day the numbers of the holes whose location is set.
-        unmarked: codes of Local Rules in force whose marking is not on the map, each with what is missing.
-        last_home: for each day, when the last group is expected home.
-        sunset: for each day, when the sun sets at the course.
-        places_of_officials: for each official the places given; empty for one without a place.
-        map_warnings: what is wrong with the map, so that it cannot be used for everything, in words.
-    """
-
-    map_faults: Sequence[str] = ()
-    holes_on_map: Collection[int] | None = None
-    holes_set: Mapping[date, Collection[int]] = field(default_factory=dict)
-    unmarked: Mapping[str, str] = field(default_factory=dict)
-    last_home: Mapping[date, datetime] = field(default_factory=dict)
-    sunset: Mapping[date, datetime] = field(default_factory=dict)
-    places_of_officials: Mapping[str, str] | None = None
-    map_warnings: Sequence[str] = ()
 
 
 def readiness(found: EventFile, there: Exists | None = None) -> tuple[Standing, ...]:
@@ -73,9 +18,9 @@ def readiness(found: EventFile, there: Exists | None = None) -> tuple[Standing, 
         *_conditions(found),
         *_course(found, exists),
         *_local_rules(found, exists),
-        *_players(found),
-        *_starts(found, exists),
-        *_officials(found, exists),
+        *of_players(found),
+        *of_starts(found, exists),
+        *of_officials(found, exists),
     )
 
 
@@ -160,15 +105,13 @@ def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
         if absent := sorted(wanted - on_map):
             yield Standing(
                 About.COURSE,
-                said("{day}: holes {holes} are not on the map.", day=day.isoformat(), holes=_listed(absent)),
+                said("{day}: holes {holes} are not on the map.", day=day.isoformat(), holes=listed(absent)),
                 said("Draw them, or correct holes."),
             )
         if unset := sorted((wanted & on_map) - set(there.holes_set.get(day, ()))):
             yield Standing(
                 About.HOLES,
-                said(
-                    "{day}: no hole location is set for {holes}.", day=day.isoformat(), holes=_listed(unset)
-                ),
+                said("{day}: no hole location is set for {holes}.", day=day.isoformat(), holes=listed(unset)),
                 said("Set them on the page of hole locations."),
                 stops=False,
             )
@@ -188,116 +131,4 @@ def _local_rules(found: EventFile, there: Exists) -> Iterator[Standing]:
             )
 
 
-def _players(found: EventFile) -> Iterator[Standing]:
-    if not found.players:
-        yield Standing(About.PLAYERS, said("Nobody has entered."), said("Add the entries."))
-    if Score.NET in found.scores:
-        without = [
-            one.name for one in found.players if one.handicap_index is None and one.playing_handicap is None
-        ]
-        if without:
-            yield Standing(
-                About.PLAYERS,
-                counted(
-                    "One player has no handicap: {names}.",
-                    "{count} players have no handicap: {names}.",
-                    len(without),
-                    names=_listed(without),
-                ),
-                said("Give each a handicap_index, or strike the entry."),
-            )
-        unrated = [
-            one.name
-            for one in found.players
-            if one.handicap_index is not None
-            and one.playing_handicap is None
-            and rating_for(found, one) is None
-        ]
-        if (
-            unrated and found.ratings
-        ):  # without any, handicaps are worked out elsewhere and given with the cards
-            yield Standing(
-                About.PLAYERS,
-                said("No rating is given of the tees that these play from: {names}.", names=_listed(unrated)),
-                said("Give ratings of every set of tees, and tees where there are several."),
-            )
-    over = [
-        one.name
-        for one in found.players
-        if found.handicap_limit is not None
-        and one.handicap_index is not None
-        and one.handicap_index > found.handicap_limit
-    ]
-    if over:
-        yield Standing(
-            About.PLAYERS,
-            said(
-                "Above the handicap limit of {limit}: {names}.",
-                limit=found.handicap_limit,
-                names=_listed(over),
-            ),
-            said("Strike the entries, or raise handicap_limit."),
-        )
-    if found.field_size is not None and len(found.players) > found.field_size:
-        yield Standing(
-            About.PLAYERS,
-            said(
-                "{players} players have entered, and the field is {most}.",
-                players=len(found.players),
-                most=found.field_size,
-            ),
-            said("Ballot the entries."),
-        )
-
-
-def _starts(found: EventFile, there: Exists) -> Iterator[Standing]:
-    starting = {name for group in found.starting_times for name in group.players}
-    idle = [one.name for one in found.players if one.name not in starting]
-    if found.players and idle:
-        yield Standing(
-            About.STARTING_TIMES,
-            counted(
-                "One player has no starting time: {names}.",
-                "{count} players have no starting time: {names}.",
-                len(idle),
-                names=_listed(idle),
-            ),
-            said("Make the draw, or add them to a group."),
-        )
-    for day, home in sorted(there.last_home.items()):
-        sunset = there.sunset.get(day)
-        if sunset is not None and home > sunset:
-            yield Standing(
-                About.STARTING_TIMES,
-                said(
-                    "{day}: the last group is home at {home}, and the sun sets at {sunset}.",
-                    day=day.isoformat(),
-                    home=home.strftime("%H:%M"),
-                    sunset=sunset.strftime("%H:%M"),
-                ),
-                said("Start earlier, from two tees, or closer together."),
-            )
-
-
-def _officials(found: EventFile, there: Exists) -> Iterator[Standing]:
-    if not found.officials:
-        yield Standing(About.OFFICIALS, said("No official is named."), said("Give officials."), stops=False)
-    places = there.places_of_officials
-    without = [
-        one.name
-        for one in found.officials
-        if not (one.role.partition(",")[2].strip() if places is None else places.get(one.name, "").strip())
-    ]
-    if without:
-        yield Standing(
-            About.OFFICIALS,
-            said("Officials without a place: {names}.", names=_listed(without)),
-            said('Say after their role where: "referee, holes 1 to 9".'),
-            stops=False,
-        )
-
-
-def _listed(some: Sequence[object], most: int = 6) -> str:
-    """Return some things in one line; of many the first ones and how many more."""
-    shown = ", ".join(map(str, some[:most]))
-    return shown if len(some) <= most else said("{shown} and {more} more", shown=shown, more=len(some) - most)
+__all__ = ["About", "Exists", "Standing", "readiness"]

@@ -9,12 +9,13 @@ from fastapi.responses import RedirectResponse
 from pydantic import BaseModel
 
 from marram.desk.day.navigation import COOKIE, club_time, hour_by_clock, hour_of, rooms_for
+from marram.desk.day.ready_page import ReadyView, ready_here
 from marram.desk.live.happening import latest, open_now, places
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import page
-from marram.desk.people.hours import HOURS
+from marram.desk.people.hours import AFTER, BEFORE, HOURS
 from marram.desk.people.roles import OFFICIALS, PUBLIC
-from marram.desk.people.who import may_see, who_asks
+from marram.desk.people.who import may, may_see, who_asks
 from marram.errors import InputError
 from marram.records.starting_sheet import GroupOfDay
 from marram.records.whereabouts import report
@@ -76,7 +77,16 @@ def now(request: Request, hour: str | None = None) -> Response:
         groups=_groups(kept) if official else [],
         sees_players=may_see(request, "player_name"),
         upto=kept.log.head(kept.event_id),
+        ready=_ready(request, at),
     )
+
+
+def _ready(request: Request, hour: str) -> ReadyView | None:
+    """Return what still stands before the next round, for whoever may mend it, until the event is over."""
+    if hour == AFTER or not may(request, "GET /ready"):
+        return None
+    found = ready_here(request)
+    return None if found is None or (hour != BEFORE and not found.items) else found
 
 
 class Where(BaseModel):

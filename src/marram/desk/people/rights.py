@@ -45,6 +45,14 @@ ROOMS: tuple[Room, ...] = (
         order={BEFORE: 0, PLAY: 0, SCORING: 0, AFTER: 0},
     ),
     Room(
+        "ready",
+        {
+            "GET /ready": LEADING,
+        },
+        entry="/ready",
+        order={BEFORE: 1, AFTER: 8},
+    ),
+    Room(
         "begin",
         {
             "GET /begin": RULING,

@@ -3,7 +3,9 @@
 from collections.abc import Iterator, Sequence
 
 from marram.competition.conditions.choices import Score, TieMethod
+from marram.competition.conditions.duties import duty_of
 from marram.competition.conditions.event_file import EventFile
+from marram.paper.event.officials_sheet import place_words, role_words
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Sheet, Table, Words
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play
@@ -49,7 +51,11 @@ def officials_part(found: EventFile) -> Table:
         Column(text("paper.column.name"), 2, names_row=True),
         Column(text("paper.column.role"), 3),
     )
-    rows = tuple((Cell(one.name, strong=True), Cell(one.role)) for one in found.officials)
+    duties = map(duty_of, found.officials)
+    rows = tuple(
+        (Cell(one.name, strong=True), Cell(", ".join(filter(None, (role_words(one.role), place_words(one))))))
+        for one in duties
+    )
     return Table(text("paper.officials"), columns, rows, text("paper.officials.none"))
 
 

@@ -1,0 +1,103 @@
+"""Where an official is on the day, read from the words after the role: "referee, holes 1 to 9, radio Dune 2, telephone"."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from marram.competition.conditions.event_file import Official
+
+REFEREES = frozenset({"chief_referee", "referee"})
+"""Roles that rule on the course."""
+
+_NUMBERS = re.compile(r"\d+(?:\s*(?:-|–|to)\s*\d+)?")
+_AREAS = re.compile(r"^(holes?|groups?)\b(.*)$", re.IGNORECASE)
+_MORE_NUMBERS = re.compile(r"^(?:and\s+)?\d[\d\s–-]*(?:(?:to|and)[\d\s–-]+)*$")
+_ROVING = re.compile(r"^roving\b", re.IGNORECASE)
+_RADIO = re.compile(r"^radio\s+(.+)$", re.IGNORECASE)
+_TELEPHONE = re.compile(r"^(?:tele)?phone\b\s*(.*)$", re.IGNORECASE)
+MOST = 400
+"""Numbers that a range may hold at most (own choice): more is a slip of the pen."""
+
+
+@dataclass(frozen=True, slots=True)
+class Duty:
+    """What an official does, and where.
+
+    Attributes:
+        name: who.
+        role: as one word, such as ``chief_referee``.
+        holes: the holes given.
+        groups: the groups given, by number on the starting sheet.
+        roving: whether the official goes where needed.
+        radio: the name on the radio; empty where none is given.
+        telephone: whether the official answers the telephone.
+        elsewhere: what else is said of the place or the work, in words.
+    """
+
+    name: str
+    role: str
+    holes: tuple[int, ...] = ()
+    groups: tuple[int, ...] = ()
+    roving: bool = False
+    radio: str = ""
+    telephone: bool = False
+    elsewhere: str = ""
+
+    @property
+    def has_place(self) -> bool:
+        """Whether it is said where the official is."""
+        return bool(self.holes or self.groups or self.roving or self.elsewhere)
+
+
+def duty_of(official: Official) -> Duty:
+    """Return what the words of an official's role say."""
+    role, *pieces = re.split(r"[,;]", official.role)
+    numbers: dict[str, list[int]] = {"hole": [], "group": []}
+    roving, telephone, radio = False, False, ""
+    rest: list[str] = []
+    last = ""
+    for piece in (one.strip() for one in pieces):
+        areas = _AREAS.match(piece)
+        if areas and _NUMBERS.search(areas[2]):
+            last = areas[1].casefold().removesuffix("s")
+            numbers[last] += _numbers(areas[2])
+        elif last and _MORE_NUMBERS.match(piece):  # "holes 1, 3 and 5" was cut at its comma
+            numbers[last] += _numbers(piece)
+        elif _ROVING.match(piece):
+            roving = True
+            rest += [words] if (words := piece[len("roving") :].strip()) else []
+        elif found := _RADIO.match(piece):
+            radio = found[1].strip()
+        elif found := _TELEPHONE.match(piece):
+            telephone = True
+            rest += [found[1]] if found[1] else []
+        elif piece:
+            rest.append(piece)
+    return Duty(
+        official.name,
+        role.strip().casefold().replace(" ", "_"),
+        tuple(dict.fromkeys(numbers["hole"])),
+        tuple(dict.fromkeys(numbers["group"])),
+        roving,
+        radio,
+        telephone,
+        ", ".join(rest),
+    )
+
+
+def uncovered(duties: Iterable[Duty], holes: Iterable[int]) -> tuple[int, ...]:
+    """Return the holes that no referee has, where some have holes: where all rove, or follow groups, every hole is covered."""
+    referees = [one for one in duties if one.role in REFEREES]
+    given = {hole for one in referees for hole in one.holes}
+    if not given or any(one.roving or one.groups for one in referees):
+        return ()
+    return tuple(hole for hole in sorted(holes) if hole not in given)
+
+
+def _numbers(words: str) -> list[int]:
+    found: list[int] = []
+    for one in _NUMBERS.findall(words):
+        ends = [int(number) for number in re.findall(r"\d+", one)]
+        first, last = ends[0], ends[-1]
+        found += range(first, min(last, first + MOST) + 1) if first <= last else range(last, first + 1)
+    return found

@@ -1,0 +1,140 @@
+"""What still stands between now and the first start about people: players, their starting times, officials."""
+
+from collections.abc import Iterator
+
+from marram.competition.conditions.choices import Score
+from marram.competition.conditions.duties import duty_of, uncovered
+from marram.competition.conditions.event_file import EventFile
+from marram.competition.conditions.handicaps import rating_for
+from marram.competition.conditions.standing import About, Exists, Standing, listed
+from marram.said import Said, counted, said
+
+
+def of_players(found: EventFile) -> Iterator[Standing]:
+    """Yield what still stands about the players: who has no handicap, no rated tees, or no place in the field."""
+    if not found.players:
+        yield Standing(About.PLAYERS, said("Nobody has entered."), said("Add the entries."))
+    if Score.NET in found.scores:
+        without = [
+            one.name for one in found.players if one.handicap_index is None and one.playing_handicap is None
+        ]
+        if without:
+            yield Standing(
+                About.PLAYERS,
+                counted(
+                    "One player has no handicap: {names}.",
+                    "{count} players have no handicap: {names}.",
+                    len(without),
+                    names=listed(without),
+                ),
+                said("Give each a handicap_index, or strike the entry."),
+            )
+        unrated = [
+            one.name
+            for one in found.players
+            if one.handicap_index is not None
+            and one.playing_handicap is None
+            and rating_for(found, one) is None
+        ]
+        if (
+            unrated and found.ratings
+        ):  # without any, handicaps are worked out elsewhere and given with the cards
+            yield Standing(
+                About.PLAYERS,
+                said("No rating is given of the tees that these play from: {names}.", names=listed(unrated)),
+                said("Give ratings of every set of tees, and tees where there are several."),
+            )
+    over = [
+        one.name
+        for one in found.players
+        if found.handicap_limit is not None
+        and one.handicap_index is not None
+        and one.handicap_index > found.handicap_limit
+    ]
+    if over:
+        yield Standing(
+            About.PLAYERS,
+            said(
+                "Above the handicap limit of {limit}: {names}.",
+                limit=found.handicap_limit,
+                names=listed(over),
+            ),
+            said("Strike the entries, or raise handicap_limit."),
+        )
+    if found.field_size is not None and len(found.players) > found.field_size:
+        yield Standing(
+            About.PLAYERS,
+            said(
+                "{players} players have entered, and the field is {most}.",
+                players=len(found.players),
+                most=found.field_size,
+            ),
+            said("Ballot the entries."),
+        )
+
+
+def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:
+    """Yield what still stands about starting times: who has none, and a last group that is home after sunset."""
+    starting = {name for group in found.starting_times for name in group.players}
+    idle = [one.name for one in found.players if one.name not in starting]
+    if found.players and idle:
+        yield Standing(
+            About.STARTING_TIMES,
+            counted(
+                "One player has no starting time: {names}.",
+                "{count} players have no starting time: {names}.",
+                len(idle),
+                names=listed(idle),
+            ),
+            said("Make the draw, or add them to a group."),
+        )
+    for day, home in sorted(there.last_home.items()):
+        sunset = there.sunset.get(day)
+        if sunset is not None and home > sunset:
+            yield Standing(
+                About.STARTING_TIMES,
+                said(
+                    "{day}: the last group is home at {home}, and the sun sets at {sunset}.",
+                    day=day.isoformat(),
+                    home=home.strftime("%H:%M"),
+                    sunset=sunset.strftime("%H:%M"),
+                )
+                if there.minutes_taken is None
+                else said(
+                    "{day}: with {minutes} minutes for a round the last group is home at {home}, and the sun sets at {sunset}.",
+                    day=day.isoformat(),
+                    minutes=there.minutes_taken,
+                    home=home.strftime("%H:%M"),
+                    sunset=sunset.strftime("%H:%M"),
+                ),
+                said("Start earlier, from two tees, or closer together."),
+            )
+
+
+def of_officials(found: EventFile, there: Exists) -> Iterator[Standing]:
+    """Yield what still stands about officials: who has no place, and holes that no referee has."""
+
+    def missing(what: Said, remedy: Said) -> Standing:
+        return Standing(About.OFFICIALS, what, remedy, stops=False)
+
+    if not found.officials:
+        yield missing(said("No official is named."), said("Give officials."))
+        return
+    duties = [duty_of(one) for one in found.officials]
+    places = there.places_of_officials
+    without = [
+        one.name
+        for one in duties
+        if not (one.has_place if places is None else places.get(one.name, "").strip())
+        and one.role != "chief_referee"
+    ]
+    if without:
+        yield missing(
+            said("Officials without a place: {names}.", names=listed(without)),
+            said('Say after their role where: "referee, holes 1 to 9".'),
+        )
+    if open_ := uncovered(duties, there.holes_on_map or ()):
+        yield missing(
+            said("No referee has holes {holes}.", holes=listed(open_, 18)),
+            said("Give them to one, or let one rove."),
+        )
