@@ -14,6 +14,7 @@ from tests.desk.test_log import RULING, form
 
 PAGES = (
     "/now",
+    "/ready",
     "/begin",
     "/open-cases",
     "/opinions",

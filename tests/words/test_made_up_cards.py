@@ -42,6 +42,7 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
             why,
             "/board",
             "/results/close",
+            "/ready?round=2",
             "/log/2",
         )
         for page in pages:
