@@ -37,6 +37,7 @@ ARGUMENTS = {
     "matches round-robin": ["entries.csv"],
     "sunset": [MAP, "--day", "2025-06-21", "--time-zone", "Europe/London"],
     "results series": ["cards.json", "--points", "3,2,1"],
+    "results close": ["club.db"],
     "results reopen": ["breach", "--played-on", "2025-06-21"],
     "entries read": ["entries.csv"],
     "entries ballot": ["entries.csv", "--seed", "20250614", "--places", "1"],
@@ -74,8 +75,9 @@ def test_a_document_holds_the_keys_that_are_documented(
     Path("card.json").write_text(json.dumps(CARD), encoding="utf-8")
     Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
     Path("entries.csv").write_text("Name,HCP\nA. Moorhen,+1.4\nB. Sedge,PR\n", encoding="utf-8")
-    if command.startswith("records"):
-        marram("records", "init", "club.db", "--club", "Quillsand Links", "--event", str(EVENT))
+    if command.startswith("records") or command == "results close":
+        made = ["--club", "Quillsand Links", "--event", str(EVENT), "--course", MAP, "--maps", "maps"]
+        marram("records", "init", "club.db", *made)
     option = [] if command == "graph" else ["--json"]
 
     found = marram(*command.split(), *ARGUMENTS[command], *option)

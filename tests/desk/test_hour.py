@@ -1,13 +1,20 @@
 """The hour of an event by its rounds, its starting times and the clock; the rooms of a role in its order."""
 
+import re
 from datetime import date, datetime, time
+from pathlib import Path
 
 import pytest
 
+from marram.desk.app import create_app
 from marram.desk.day.hour import hour_at
-from marram.desk.day.navigation import rooms_for
-from marram.desk.people.hours import HOURS
+from marram.desk.day.navigation import COOKIE, rooms_for
+from marram.desk.log.kept import keep_here
+from marram.desk.people.hours import AFTER, HOURS, PLAY
 from marram.desk.people.roles import ROLES
+from marram.words.texts import text
+from tests.desk.asking import TestClient
+from tests.services.scoring import scoring
 
 DAYS = (date(2025, 6, 21), date(2025, 6, 22))
 STARTS = (time(8, 0), time(8, 33), time(8, 11))
@@ -54,3 +61,16 @@ def test_rooms_are_those_of_the_role_in_one_order(role: str) -> None:
 
     assert len(sets) == 1
     assert all(role in one.rights[f"GET {one.entry}"] for one in rooms_for(role, "play"))
+
+
+def test_a_desk_shows_the_hour_it_was_started_in(tmp_path: Path) -> None:
+    """A demonstration opens during play although its days are long past; what somebody chooses on a device still counts."""
+    with scoring(tmp_path) as found:
+        app = create_app(kept_here=keep_here(found.records))
+        desk = TestClient(app)
+        assert "After play" in desk.get("/now").text
+        app.state.hour = PLAY
+        page = desk.get("/now").text
+        assert re.search(rf"<h1[^>]*>{text('day.hour.play')}", page)
+        desk.cookies.set(COOKIE, AFTER)
+        assert re.search(rf"<h1[^>]*>{text('day.hour.after')}", desk.get("/now").text)

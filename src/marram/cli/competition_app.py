@@ -111,6 +111,27 @@ def results_series(
     show_series(cards, points, best, shared, score, json)
 
 
+@results_app.command("close")
+def results_close(
+    records: Annotated[
+        str,
+        typer.Argument(help="The records: a file, or postgresql://USER@HOST/DATABASE.", metavar="RECORDS"),
+    ],
+    event: Annotated[
+        str | None, typer.Option(metavar="NAME", help="The event, where there are several.")
+    ] = None,
+    look: Annotated[
+        bool, typer.Option("--look", help="Only tell what still stands between now and the close.")
+    ] = False,
+    note: Annotated[str, typer.Option(metavar="WORDS", help="A note beside the entry.")] = "",
+    json: Json = False,
+) -> None:
+    """Close a competition, so that its result is final (Rule 20.2e); exit code 3 where something stands between."""
+    from marram.cli.closing import close
+
+    close(records, event, look=look, note=note, as_json=json)
+
+
 @results_app.command("reopen")
 def results_reopen(
     change: Annotated[
@@ -124,9 +145,22 @@ def results_reopen(
     played_on: PlayedOn = None,
     form: Form = None,
     still_open: Annotated[bool, typer.Option("--open", help="The competition is not closed yet.")] = False,
+    records: Annotated[
+        str | None, typer.Option(help="Records that keep the competition; with --why it is reopened.")
+    ] = None,
+    event: Annotated[
+        str | None, typer.Option(metavar="NAME", help="The event, where there are several.")
+    ] = None,
+    why: Annotated[
+        str, typer.Option(metavar="WORDS", help="What is to be put right; reopens the result.")
+    ] = "",
     json: Json = False,
 ) -> None:
     """Tell whether a closed result may still be changed (Rule 20.2), or ask the next question."""
+    if records is not None:
+        from marram.cli.closing import reopen
+
+        reopen(records, event, change, fact or [], why, as_json=json)
     from marram.cli.series import show_reopening
 
     show_reopening(change, fact or [], played_on, form, closed=not still_open, as_json=json)

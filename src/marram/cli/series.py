@@ -1,6 +1,6 @@
 """What ``marram results series`` and ``marram results reopen`` do."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -8,7 +8,7 @@ from marram.cli.exits import DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED
 from marram.cli.facts import facts_given
 from marram.cli.show import Line, print_json, sheet_lines, show_lines
 from marram.competition.results.board import Place
-from marram.competition.results.closing import Change, Closed, reopening
+from marram.competition.results.closing import Change, Closed, Reopening, reopening
 from marram.competition.results.series import Merit, SharedPlace, order_of_merit
 from marram.competition.results.why import in_figures
 from marram.errors import InputError, shown
@@ -96,13 +96,7 @@ def show_reopening(
     change: str, pairs: Sequence[str], played_on: str | None, form: str | None, *, closed: bool, as_json: bool
 ) -> None:
     """Print whether a closed result may be changed; exit with 3 where something is asked, 4 where the Committee judges."""
-    try:
-        why = Change(change)
-    except ValueError:
-        known: str | Said = ", ".join(one.value for one in Change)
-        raise InputError(
-            said("There is no change {given}; give one of {known}.", given=shown(change), known=known)
-        ) from None
+    why = change_named(change)
     facts = facts_given(pairs)
     chosen = form_given(form) or FormOfPlay.STROKE_PLAY
     found = reopening(
@@ -112,6 +106,31 @@ def show_reopening(
         form=chosen,
         closed=Closed(datetime.now().astimezone()) if closed else None,
     )
+    tell_reopening(found, why, facts, chosen, as_json=as_json)
+    if isinstance(found.result, NeedFacts) and found.allowed is None:
+        raise SystemExit(MORE_FACTS_NEEDED)
+    raise SystemExit(DECIDED if found.allowed is not None else LEFT_OPEN)
+
+
+def change_named(change: str) -> Change:
+    """Return why a closed result is to be changed, by its name.
+
+    Raises:
+        InputError: there is no such.
+    """
+    try:
+        return Change(change)
+    except ValueError:
+        known: str | Said = ", ".join(one.value for one in Change)
+        raise InputError(
+            said("There is no change {given}; give one of {known}.", given=shown(change), known=known)
+        ) from None
+
+
+def tell_reopening(
+    found: Reopening, why: Change, facts: Mapping[str, object], chosen: FormOfPlay, *, as_json: bool
+) -> None:
+    """Print whether a closed result may be changed."""
     if as_json:
         print_json(
             {
@@ -130,6 +149,3 @@ def show_reopening(
                 *sheet_lines(sheet(found.result, form_of_play=chosen, given=facts)),
             ]
         )
-    if isinstance(found.result, NeedFacts) and found.allowed is None:
-        raise SystemExit(MORE_FACTS_NEEDED)
-    raise SystemExit(DECIDED if found.allowed is not None else LEFT_OPEN)

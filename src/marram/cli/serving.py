@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from marram.cli.exits import BAD_INPUT, stop
 from marram.desk import serve
+from marram.desk.people.hours import PLAY
 from marram.desk.reaching import LOOPBACK
 from marram.said import said
 from marram.services.event import read_event
@@ -89,6 +90,7 @@ def serve_desk(
         elevations_crs=elevations_crs,
         hosts=hosts,
         secure=held,
+        hour=PLAY if demo else None,
         ready=say_where,
     )
 

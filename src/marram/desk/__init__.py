@@ -34,6 +34,7 @@ def serve(
     hosts: Sequence[str] = (),
     records: str | Path | None = None,
     secure: "Secured | None" = None,
+    hour: str | None = None,
     ready: Callable[[int, str | None], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
@@ -52,6 +53,8 @@ def serve(
             in them.
         secure: the files of a secure connection, whose authority phones get from a page on the next port; ``None``: the
             connection is not secure.
+        hour: the hour of the event that the desk shows whatever the clock says, as a demonstration does: one of
+            :data:`marram.desk.people.hours.HOURS`; ``None``: by the clock.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
             that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
             where the desk serves more than this machine and no chief referee is signed in.
@@ -94,6 +97,7 @@ def serve(
         )
         first = door.first_link() if door else None
         link = f"{app.state.reached_at}join/{first}" if first else None
+    app.state.hour = hour
     if ready is not None:
         ready(errors_to_mend(app.state.maps), link)
     if open_browser:

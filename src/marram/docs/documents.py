@@ -75,6 +75,10 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "results series": {
         "places": "each with place, shared, side, points (exact), each (the points of every competition) and counted (which of them count, from 1)",
     },
+    "results close": {
+        "closed": "whether the competition is closed now",
+        "waits": "what still stands between now and the close, in words",
+    },
     "results reopen": {
         "change": "as given",
         "allowed": "whether the result may be changed; null while something is open",

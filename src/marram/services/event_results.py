@@ -55,6 +55,13 @@ class CardNow:
         """Whether anything was entered."""
         return bool(self.kept.figures or self.kept.returned or self.kept.ended)
 
+    @property
+    def something_open(self) -> bool:
+        """Whether it is being entered, or something about it is still to be done, answered or judged."""
+        if self.kept.ended is not None:
+            return False
+        return not self.outcome.settled if self.kept.returned is not None else bool(self.kept.figures)
+
 
 @dataclass(frozen=True)
 class ResultsNow:

@@ -1,8 +1,6 @@
 """The competition that a desk scores: put together from its records for each request, its log read on from where it was."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
 
 from fastapi import Request
 
@@ -10,83 +8,23 @@ from marram.desk.cards.held import event_results
 from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.shell.workplace import workplace_on
-from marram.errors import InputError
 from marram.records.entry import Entry, Kept, ident
-from marram.records.starting_sheet import GroupOfDay, Known, groups
-from marram.said import said
 from marram.services.card_log import Tap
 from marram.services.card_rulings import rulings_due
-from marram.services.competition_kept import CompetitionKept, competition_kept
-from marram.services.event_results import CardKey, CardNow, EventResults, ResultsNow
+from marram.services.competition_kept import competition_kept
+from marram.services.event_results import CardKey
+from marram.services.scored import Scored
 
 
 @dataclass(frozen=True)
-class ScoringHere:
+class ScoringHere(Scored):
     """The competition of a request, with its cards and results.
 
     Attributes:
-        kept: the records.
-        competition: the competition.
-        results: its log, read on.
+        kept: what the desk keeps, and adds to.
     """
 
     kept: KeptHere
-    competition: CompetitionKept
-    results: EventResults
-
-    @cached_property
-    def groups(self) -> Mapping[str, list[GroupOfDay]]:
-        """The groups of each round, by its identifier."""
-        return {one.id: groups(self.kept.records, one.id) for one in self.competition.rounds}
-
-    @cached_property
-    def starts(self) -> Mapping[CardKey, int]:
-        """The hole that each player's round begins at."""
-        on_card = {one.number for one in self.competition.holes}
-        sides = self.competition.side_of
-        return {
-            (sides.get(player.id, player.id), round_): group.tee
-            for round_, known in self.groups.items()
-            for group in known
-            for player in group.players
-            if group.tee in on_card
-        }
-
-    def round(self, number: int) -> Known | None:
-        """Return a round by its number, from 1."""
-        known = self.competition.rounds
-        return known[number - 1] if 0 < number <= len(known) else None
-
-    def card(self, key: CardKey) -> CardNow:
-        """Return a card as it stands."""
-        return self.results.card(self.competition, self.starts, key)
-
-    def cards(self, round_: str) -> dict[str, CardNow]:
-        """Return the cards of a round that there are entries about, by player."""
-        return self.results.cards(self.competition, self.starts, round_)
-
-    def now(self) -> ResultsNow:
-        """Return the results as they stand."""
-        return self.results.now(self.competition, self.starts)
-
-    @property
-    def closed(self) -> Kept | None:
-        """The entry of the close that holds; ``None`` while the competition is open."""
-        return self.results.closed(self.competition, self.starts)
-
-    def refuse_closed(self) -> None:
-        """Let nothing change a closed competition.
-
-        Raises:
-            InputError: it is closed.
-        """
-        if self.closed is not None:
-            raise InputError(
-                said(
-                    "The competition is closed. What is found out now is entered as such and ruled under Rule 20.2e; "
-                    "a mistake of the Committee is put right by reopening the result."
-                )
-            )
 
     def add(self, entry: Entry) -> Kept:
         """Add an entry that a tap makes."""
@@ -112,7 +50,7 @@ def scoring_here(request: Request) -> ScoringHere:
     kept = kept_here(request)
     day = kept.event.played_on or now().date()
     competition = competition_kept(kept.records, kept.event_id, workplace_on(request, day).course)
-    return ScoringHere(kept, competition, event_results(request.app, kept))
+    return ScoringHere(kept.records, kept.event_id, competition, event_results(request.app, kept), kept)
 
 
 def tap_here(request: Request, tapped: str, seen: int = 0) -> Tap:

@@ -89,7 +89,13 @@ def room_of(request: Request) -> str:
 def hour_of(request: Request, kept: KeptHere) -> str:
     """Return the hour: the one somebody chose on this device, else what the clock says."""
     chosen = request.cookies.get(COOKIE, "")
-    return chosen if chosen in HOURS else hour_by_clock(kept)
+    return chosen if chosen in HOURS else hour_unchosen(request, kept)
+
+
+def hour_unchosen(request: Request, kept: KeptHere) -> str:
+    """Return the hour where nobody chose one: what the desk was started in, as a demonstration is, or else by the clock."""
+    started_in: str | None = getattr(request.app.state, "hour", None)
+    return started_in or hour_by_clock(kept)
 
 
 def hour_by_clock(kept: KeptHere, now: datetime | None = None) -> str:

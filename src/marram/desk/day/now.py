@@ -8,7 +8,7 @@ from fastapi import APIRouter, Form, Request, Response
 from fastapi.responses import RedirectResponse
 from pydantic import BaseModel
 
-from marram.desk.day.navigation import COOKIE, club_time, hour_by_clock, hour_of, rooms_for
+from marram.desk.day.navigation import COOKIE, club_time, hour_of, hour_unchosen, rooms_for
 from marram.desk.day.ready_page import ReadyView, ready_here
 from marram.desk.live.happening import latest, open_now, places
 from marram.desk.log.kept import KeptHere, kept_here
@@ -65,7 +65,7 @@ def now(request: Request, hour: str | None = None) -> Response:
         who=who,
         signed_in=who.role != PUBLIC,
         hour=at,
-        by_clock=hour_by_clock(kept),
+        by_clock=hour_unchosen(request, kept),
         chosen=request.cookies.get(COOKIE, "") in HOURS,
         hours=HOURS,
         first=(names[0], rooms[0]) if names else None,

@@ -7,8 +7,9 @@ from fastapi.responses import HTMLResponse
 
 from marram.desk.cards.scoring_here import scoring_here
 from marram.desk.people.who import may
-from marram.desk.results.board_view import address_of, chosen, result_words, shown
+from marram.desk.results.board_view import address_of, chosen, shown
 from marram.desk.shell.workplace import show
+from marram.services.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -6,6 +6,7 @@ from urllib.parse import urlencode
 
 from marram.competition.conditions.choices import TieMethod
 from marram.competition.results.board import Place, Standing
+from marram.services.closing import to_decide
 from marram.services.competition_kept import CompetitionKept
 from marram.services.competition_results import Result
 from marram.words.texts import text
@@ -60,16 +61,12 @@ class Shown:
 def shown(competition: CompetitionKept, result: Result) -> Shown:
     """Return a board as a page shows it."""
     places = result.board.places
-    ties: dict[tuple[TieMethod, int | None], list[str]] = {}
-    for one in places:
-        if one.to_decide is not None:
-            ties.setdefault((one.to_decide, one.place), []).append(one.side)
     rounds = len(competition.rounds)
     return Shown(
         result,
         tuple(_row(competition, result, one, rounds) for one in places),
         result.board.final,
-        [(method, tuple(sides)) for (method, _), sides in ties.items()],
+        to_decide(result.board),
     )
 
 
@@ -121,9 +118,3 @@ def chosen(results: Sequence[Result], score: str, division: str) -> Result | Non
 def against(value: int) -> str:
     """Return a score against par or target as it is written: ``+3``, ``-2``, and ``0`` as the language says it."""
     return text("results.level") if value == 0 else f"{value:+d}".replace("-", "−")
-
-
-def result_words(result: Result) -> str:
-    """Return what a result is called."""
-    words = text(f"results.score.{result.score.value}")
-    return words if result.division is None else f"{result.division.name} · {words}"

@@ -5,7 +5,8 @@ from fastapi import APIRouter, Request, Response
 from marram.desk.cards.scoring_here import scoring_here
 from marram.desk.people.answers import page
 from marram.desk.results.board_page import Division, ScoreName
-from marram.desk.results.board_view import address_of, chosen, result_words, shown
+from marram.desk.results.board_view import address_of, chosen, shown
+from marram.services.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -9,8 +9,9 @@ from marram.competition.results.why import in_figures, why
 from marram.desk.cards.scoring_here import scoring_here
 from marram.desk.people.who import may
 from marram.desk.results.board_page import Division, ScoreName
-from marram.desk.results.board_view import address_of, chosen, result_words
+from marram.desk.results.board_view import address_of, chosen
 from marram.desk.shell.workplace import show
+from marram.services.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -34,6 +34,7 @@ TEXTS: dict[str, str] = {
     "tie.do": "Enter the order",
     "close.title": "Close the competition",
     "close.lead": "Once it is closed, a result changes only as Rule 20.2 allows.",
+    "close.ready": "Nothing stands between now and the close.",
     "close.waits": "Before that",
     "close.do": "Close the competition",
     "close.is": "The competition is closed. What is found out about a score is entered on the card and ruled under Rule 20.2e.",
