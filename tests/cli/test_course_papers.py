@@ -110,3 +110,16 @@ def test_an_unknown_paper_is_refused_and_nothing_is_written(tmp_path: Path) -> N
         == 0
     )
     assert pdf.read_bytes().startswith(b"%PDF")
+
+
+def test_a_course_without_a_name_is_called_by_its_file(tmp_path: Path) -> None:
+    """No sheet is of nothing."""
+    document = json.loads(COURSE.read_text())
+    del document["features"][0]["properties"]["name"]
+    path = tmp_path / "nameless.geojson"
+    path.write_text(json.dumps(document))
+    for command, title in (
+        ("holes", "Hole locations of nameless.geojson"),
+        ("marking", "Marking sheet of nameless.geojson"),
+    ):
+        assert marram("course", command, str(path)).out.startswith(f"{title}\n")

@@ -235,3 +235,33 @@ def test_the_hole_is_where_it_was_cut_that_day(course: Course, tmp_path: Path) -
     assert (that_day["holes_version"], the_next["holes_version"]) == (1, None)
     assert that_day["metres_to_hole"] == pytest.approx(106, abs=0.1)
     assert the_next["metres_to_hole"] == pytest.approx(100, abs=0.1)
+
+
+def test_an_open_question_lists_its_answers_and_how_to_give_them() -> None:
+    """Each answer stands with what it leads to; Local Rules can be given all at once."""
+    where = (
+        "relief",
+        str(COURSE),
+        "--hole",
+        "1",
+        "--ball",
+        "3.99805,55.0035",
+        "--incident",
+        "unplayable_ball",
+    )
+    first = marram(*where)
+    assert first.code == 3
+    assert "- yes" in first.out
+    assert "Answer with --fact spot_of_ball_known=yes" in first.out
+    adopted = marram(*where, "--fact", "spot_of_ball_known=yes", "--fact", "last_stroke_from_penalty_area=no")
+    assert adopted.code == 3
+    assert "--local-rule E-1.3, or --local-rule none" in adopted.out
+
+
+def test_a_condition_that_is_not_on_the_map_is_named_before_anything_is_asked() -> None:
+    """Also where the ruling never comes to it; a slip of the pen is told."""
+    refused = marram(
+        "relief", str(COURSE), "--hole", "1", "--ball", "3.99805,55.0035", "--condition", "quilsand/222"
+    )
+    assert refused.code == 2
+    assert "--condition 'quilsand/222': nothing on the map has this identifier. Did you mean" in refused.err

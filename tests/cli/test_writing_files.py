@@ -109,3 +109,22 @@ def test_a_place_that_fails_late_leaves_all_as_it_was(
 
     assert old.read_bytes() == b"before"
     assert [path.name for path in tmp_path.iterdir()] == ["a"]
+
+
+def test_no_command_writes_over_the_map_it_reads(tmp_path: Path) -> None:
+    """Drawings, sheets and mended copies are refused where they would take the place of the map, before any work."""
+    course, link = tmp_path / "course.geojson", tmp_path / "link"
+    course.write_bytes(COURSE.read_bytes())
+    link.symlink_to(course)
+    relief = ("relief", str(course), "--hole", "7", "--ball", "3.9961,55.0078")
+    for command in (
+        (*relief, "--geojson", str(course)),
+        (*relief, "--svg", str(link)),
+        ("course", "holes", str(course), "--svg", str(course)),
+        ("course", "marking", str(course), "--pdf", str(course)),
+        ("course", "mend", str(course), "--accept", "1", "--output", str(course)),
+    ):
+        refused = marram(*command)
+        assert refused.code == 2
+        assert "is read by this command and would be written over; give another name." in refused.err
+    assert course.read_bytes() == COURSE.read_bytes()

@@ -45,6 +45,7 @@ def hole_locations(
     green_speed: float | None = None,
 ) -> None:
     """Propose hole locations, or take those of a file, and print their sheet."""
+    different(pdf, svg, read=(path, chosen, *recent, *elevations))
     course = load(path)
     slopes = _slopes(course, elevations, crs, green_speed)
     without: Mapping[int, str] = {}
@@ -63,7 +64,6 @@ def hole_locations(
         for number, place in places.items()
     }
     numbers = {number: _on_green(one) for number, one in looks.items()}
-    different(pdf, svg)
     contents: dict[Path, bytes] = {}
     if pdf is not None:
         from marram.paper.hole_location_sheet import sheet_pdf
@@ -71,7 +71,7 @@ def hole_locations(
         contents[pdf] = sheet_pdf(
             course,
             places,
-            title=title or course.name,
+            title=title or course.name or path.name,
             day=day,
             slopes=slopes,
             for_players=for_players,
@@ -99,7 +99,7 @@ def hole_locations(
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", text("cli.holes.title", course=course.name)
+        yield "title", text("cli.holes.title", course=course.name or path.name)
         for number, one in sorted(numbers.items()):
             depth, across = one.in_paces()
             falls = _falls(course, number, looks[number].slope)
@@ -236,6 +236,7 @@ def _is_place(hole: Any, longitude: Any, latitude: Any) -> bool:
 
 def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
     """Print what to mend before play, hole by hole."""
+    different(pdf, read=(path,))
     found = check_marking(path)
     sheets = found.sheets()
     if pdf is not None:
@@ -245,7 +246,7 @@ def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
         return
 
     def lines() -> Iterator[Line]:
-        yield "title", text("cli.marking.title", course=found.course.name)
+        yield "title", text("cli.marking.title", course=found.course.name or path.name)
         for sheet in sheets:
             yield (
                 "head",

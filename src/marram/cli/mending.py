@@ -11,7 +11,7 @@ from pathlib import Path
 from marram.cli.exits import BAD_INPUT, DECIDED
 from marram.cli.mending_report import Mending, document_of, lettered, numbers_of, proposal_lines, report_lines
 from marram.cli.show import print_json, show_lines
-from marram.cli.writing import write_files
+from marram.cli.writing import different, write_files
 from marram.course.mending.courses import CHOOSE_COURSE
 from marram.course.mending.draft import read_draft
 from marram.course.mending.keeping import Accepted, draft_on, note_of
@@ -54,6 +54,7 @@ def mend_course(path: Path, wanted: Wanted) -> None:
     """List faults with proposals, accept what is asked for, and keep it; exit with 2 while errors are left."""
     if wanted.output is not None and wanted.maps is not None:
         raise InputError(said("--output writes a copy and --maps keeps a version; give one of them."))
+    different(wanted.output, read=(path,))
     maps = MapVersions(path, wanted.maps)
     draft = read_draft(path)
     if draft.document["features"] and wanted.output is None:

@@ -45,7 +45,7 @@ def print_sheets(
         InputError: what is asked for cannot be had; nothing is written.
     """
     size = _size(paper)
-    different(pdf, html)
+    different(pdf, html, read=(source,))
     wanted = None if name == ALL else _named(name)
     papers = _papers(source)
     names = papers.possible() if wanted is None else (wanted,)

@@ -18,13 +18,13 @@ from marram.cli.writing import different, write_files
 from marram.course import load
 from marram.course.model import Course
 from marram.course.versions.folder import default_folder
-from marram.errors import InputError
+from marram.errors import InputError, did_you_mean, shown
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.former_names import incident_now
 from marram.rules.ruling import Ruling
-from marram.said import said
+from marram.said import said, sentences
 from marram.services.conditions import Conditions
 from marram.services.drops import check_drops
 from marram.services.given import form_given, local_rules_in_force, sides_given
@@ -102,7 +102,6 @@ class Files:
 
     def write(self, drawn: Sequence[Sequence[ReliefArea]], course: Course) -> None:
         """Write every file asked for."""
-        different(self.svg, self.png, self.geojson)
         contents: dict[Path, bytes] = {}
         if self.svg is not None:
             contents[self.svg] = sheet_svg(drawn, course).encode()
@@ -117,6 +116,14 @@ class Files:
             contents[self.geojson] = json.dumps(document).encode()
         write_files(contents)
 
+    def check(self, course: Path) -> None:
+        """Check that each file has a name of its own, and none is the map.
+
+        Raises:
+            InputError: one has not.
+        """
+        different(self.svg, self.png, self.geojson, read=(course,))
+
     @property
     def named(self) -> str:
         """The files asked for, as a sentence names them; empty when there is none."""
@@ -129,7 +136,9 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     """Print the options at a place and write their drawing; check a dropped ball, if one is given."""
     if request.hand not in (None, "right", "left"):
         raise InputError(said("--hand {hand!r}: give right or left.", hand=request.hand))
+    files.check(request.course)
     course, version, holes = _course(request)
+    _check_condition(course, request.condition)
     at = places_given(course, request.written)
     ruled = rule_at_place(course, request.asked(at))
     options = ruled.result.relief if isinstance(ruled.result, Ruling) else ()
@@ -159,6 +168,23 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     assert ruled.result is not None
     code = exit_code(ruled.result)
     raise SystemExit(code if code != DECIDED or areas or not drawn else MORE_FACTS_NEEDED)
+
+
+def _check_condition(course: Course, ident: str | None) -> None:
+    """Check that a condition named is on the map, whether or not the ruling comes to it.
+
+    Raises:
+        InputError: nothing on the map has that identifier.
+    """
+    known = [feature.ident for feature in course.features]
+    if ident is not None and ident not in known:
+        raise InputError(
+            sentences(
+                said("--condition {ident}: nothing on the map has this identifier.", ident=shown(ident)),
+                did_you_mean(ident, known),
+                said("Leave it out to be told what is near."),
+            )
+        )
 
 
 def _course(request: Request) -> tuple[Course, "Version | None", "HoleVersion | None"]:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from marram.cli.drop import drop_lines
-from marram.cli.show import Line, option_head
+from marram.cli.show import Line, option_head, question_lines
 from marram.relief import NeedsPlace, NoRelief
 from marram.relief.pictures.picture_words import assumed_words, measure_words
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
@@ -69,7 +69,7 @@ class Report:
             yield "caution", doubt
         if isinstance(ruled.result, NeedFacts):
             yield "text", text("cli.relief.needed", incident=ruled.asked.what, question=words.headline)
-            yield "text", text("cli.relief.answer", fact=ruled.result.fact)
+            yield from question_lines(words)
             return
         yield "text", words.headline
         for name, premise in ruled.assumed.items():

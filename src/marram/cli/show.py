@@ -59,7 +59,7 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     for caution in sheet.cautions:
         yield "caution", caution
     if sheet.question:
-        yield from _question_lines(sheet, how_to_answer)
+        yield from question_lines(sheet, how_to_answer)
     if sheet.kind == "ruling":
         yield from _section("tell", (sheet.tell,))
         yield from _section("penalty", sheet.penalties)
@@ -88,7 +88,8 @@ def _command(rather: Rather) -> str:
     return text("cli.rather", incident=rather.incident, facts=facts)
 
 
-def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:
+def question_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Iterator[Line]:
+    """Yield the question of a sheet: who decides, each answer and what it leads to, and how to give it."""
     question = sheet.question
     assert question is not None
     yield "text", f"  {question.help}"
@@ -105,6 +106,8 @@ def _question_lines(sheet: Sheet, how_to_answer: str) -> Iterator[Line]:
         yield "item", amount_asked(question)
     example = question.answers[0].token if question.answers else "…"
     yield "quiet", "  " + text(how_to_answer, fact=question.fact, answer=example)
+    if how_to_answer == ON_THE_COMMAND_LINE and question.fact.startswith("local_rule_"):
+        yield "quiet", "  " + text("cli.answer_local_rules", code=question.source)
 
 
 def option_head(number: int, option: OptionWords) -> str:

@@ -1,7 +1,7 @@
 """Files that a command writes: all of them, or none."""
 
 import os
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from contextlib import suppress
 from pathlib import Path
 from secrets import token_hex
@@ -10,24 +10,32 @@ from marram.errors import InputError
 from marram.said import Said, said
 
 
-def different(*paths: Path | None) -> None:
-    """Check that no two things are to be written into one file.
+def different(*paths: Path | None, read: Iterable[Path | None] = ()) -> None:
+    """Check that no two things are to be written into one file, and none over what the command reads.
+
+    Args:
+        paths: the files to write, as far as they are asked for.
+        read: the files and folders that are read.
 
     Raises:
-        InputError: two are; each such file is named.
+        InputError: two are, or one takes the place of what is read; each such file is named.
     """
     named = [path for path in paths if path is not None]
     places = [path.resolve() for path in named]
     twice = dict.fromkeys(
         str(path) for path, place in zip(named, places, strict=True) if places.count(place) > 1
     )
-    if twice:
-        raise InputError(
-            *(
-                said("{path} is named for two files; give each a name of its own.", path=path)
-                for path in twice
-            )
-        )
+    sources = {path.resolve() for path in read if path is not None}
+    over = dict.fromkeys(str(path) for path, place in zip(named, places, strict=True) if place in sources)
+    faults = [
+        said("{path} is named for two files; give each a name of its own.", path=path) for path in twice
+    ]
+    faults += [
+        said("{path} is read by this command and would be written over; give another name.", path=path)
+        for path in over
+    ]
+    if faults:
+        raise InputError(*faults)
 
 
 def write_files(files: Mapping[Path, bytes]) -> None:

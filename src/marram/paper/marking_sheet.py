@@ -58,7 +58,7 @@ def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
         "words": {
             "language": language().code,
             "title": text("marking.sheet"),
-            "title_of": text("marking.sheet_of", course=course.name),
+            "title_of": text("marking.sheet_of", course=course.name or text("shell.the_course")),
             "nothing": text("marking.nothing"),
             "looked_at": text("marking.looked_at"),
             "must": text("marking.must"),

@@ -280,9 +280,8 @@ def _placed(
     if not any(len(found.near(green).places) >= 3 for green in greens):
         raise InputError(
             said(
-                "{path}: fewer than three of its elevations lie on any green of {course!r}.",
+                "{path}: fewer than three of its elevations lie on any green of the map.",
                 path=path,
-                course=course.name,
             )
         )
     return found

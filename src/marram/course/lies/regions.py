@@ -271,6 +271,7 @@ def _region(ground: Ground, areas: Iterable[UnitedArea]) -> Region | None:
     found = tuple(areas)
     if not found:
         return None
-    shape = shapely.union_all([area.geometry for area in found]) if len(found) > 1 else found[0].geometry
+    shapes = [area.geometry for area in found]
+    shape = shapely.disjoint_subset_union_all(shapes) if len(found) > 1 else shapes[0]
     shapely.prepare(shape)
     return Region(ground, found, shape)

@@ -45,7 +45,7 @@ def page(request: Request, day: date, asked: Annotated[SheetAsked, Query()]) -> 
         reader=asked.reader.value,
         query="" if asked.speed is None else f"&speed={asked.speed:g}",
         heading=_called(request, setting, day),
-        course_name=setting.course.name,
+        course_name=setting.course.name or text("shell.course"),
         rows=sheet_rows(setting.course, places, setting.slopes, for_players=players),
         slope="" if players else slope_note(setting.slopes),
         papers=[one.value for one in PaperSize],
@@ -90,4 +90,5 @@ def _saved(setting: HoleSetting) -> Mapping[int, Point]:
 def _called(request: Request, setting: HoleSetting, day: date) -> str:
     """Return the name of the competition with the round of that day, else that of the course."""
     event = request.app.state.workplace.event
-    return " · ".join(part for part in (event.name, event.round_on(day)) if part) or setting.course.name
+    named = " · ".join(part for part in (event.name, event.round_on(day)) if part)
+    return named or setting.course.name or text("shell.course")

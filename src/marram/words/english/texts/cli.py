@@ -16,6 +16,7 @@ TEXTS: dict[str, str] = {
     "local": "Local Rules: {codes}",
     "none": "none",
     "answer_with": "Answer with --fact {fact}={answer}",
+    "answer_local_rules": "Or give every Local Rule in force at once: --local-rule {code}, or --local-rule none",
     "rather": "Ask: marram rule {incident}{facts}, with the facts given here",
     "answer_in_file": 'Answer it in the file, under "between": "{fact}": "{answer}"',
     "penalty": "Penalty",
@@ -72,7 +73,6 @@ TEXTS: dict[str, str] = {
     # Relief
     "relief.lies": "The ball lies {where}, {metres:.1f} m from the hole.",
     "relief.needed": "To decide '{incident}' this is still needed: {question}",
-    "relief.answer": "Answer with --fact {fact}=…",
     "relief.assumed": "Taken for granted: {fact}={answer} (change it with --fact)",
     "relief.no_local_rule": "Taken for granted: no Local Rule in force (change it with --local-rule CODE)",
     "relief.drawn": "Drawn to scale in {file}.",
