@@ -28,6 +28,18 @@ class Source:
     draw: Path | None
     cards: Path | None
 
+    @property
+    def files(self) -> tuple[Path, ...]:
+        """The files that are read, as far as they are given."""
+        named = (
+            None if self.records is not None else self.event,
+            self.records,
+            self.course,
+            self.draw,
+            self.cards,
+        )
+        return tuple(Path(one) for one in named if one is not None)
+
 
 def print_sheets(
     name: str,
@@ -45,7 +57,7 @@ def print_sheets(
         InputError: what is asked for cannot be had; nothing is written.
     """
     size = _size(paper)
-    different(pdf, html, read=(source,))
+    different(pdf, html, read=source.files)
     wanted = None if name == ALL else _named(name)
     papers = _papers(source)
     names = papers.possible() if wanted is None else (wanted,)
