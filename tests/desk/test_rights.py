@@ -25,6 +25,7 @@ SAMPLE = {
     "day": "2025-06-21",
     "form": "svg",
     "secret": "nonsense",
+    "digest": "0" * 64,
     "player": "00000000-0000-4000-8000-000000000000",
 }
 RIGHTS = rights_of()

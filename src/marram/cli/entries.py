@@ -1,5 +1,6 @@
 """``marram entries``: lists of entries read, and the ballot."""
 
+import sys
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal, InvalidOperation
@@ -10,6 +11,7 @@ from marram.cli.exits import BAD_INPUT
 from marram.cli.show import Line, print_json, show_lines
 from marram.competition.entries.ballot import (
     Choosing,
+    Field,
     after_withdrawals,
     chosen_field,
     digest,
@@ -33,6 +35,7 @@ class Ballot:
     handicap_limit: str | None
     lowest_handicaps: bool
     withdrawn: Sequence[str]
+    publish: Path | None = None
 
 
 def tell_entries(file: Path, columns: Path | None, output: Path | None, as_json: bool) -> None:
@@ -70,6 +73,8 @@ def tell_ballot(file: Path, columns: Path | None, ballot: Ballot, as_json: bool)
         found.entries, seed=ballot.seed, places=ballot.places, handicap_limit=limit, choosing=choosing
     )
     now = after_withdrawals(before, ballot.withdrawn)
+    if ballot.publish is not None:
+        _publish(ballot.publish, found.entries, before, ballot, choosing)
     parts = {
         "playing": now.playing,
         "reserves": now.reserves,
@@ -96,6 +101,17 @@ def tell_ballot(file: Path, columns: Path | None, ballot: Ballot, as_json: bool)
         if some:
             lines += [("head", heads[name]), *(("item", _one(one)) for one in some)]
     show_lines([*lines, ("quiet", text("entries.repeat", seed=ballot.seed))])
+
+
+def _publish(path: Path, entries: Sequence[Entry], drawn: Field, ballot: Ballot, choosing: Choosing) -> None:
+    """Write a ballot as it is published, and say its digest on standard error, where it is in nobody's way."""
+    from marram.cli.writing import write_files
+    from marram.services.publishing.ballot import ballot_document
+    from marram.services.publishing.formats import digest_of, written
+
+    document = ballot_document("", entries, drawn, seed=ballot.seed, places=ballot.places, choosing=choosing)
+    write_files({path: written(document)})
+    print(text("entries.published", path=path, digest=digest_of(document)), file=sys.stderr)
 
 
 def entry_json(entry: Entry) -> dict[str, Any]:

@@ -45,10 +45,15 @@ def entries_ballot(
     withdrawn: Annotated[
         list[str] | None, typer.Option(help="The key of an entry withdrawn since. Repeat.")
     ] = None,
+    publish: Annotated[
+        Path | None,
+        typer.Option(help="Write the ballot here, as JSON from which alone anybody can draw it again."),
+    ] = None,
     columns: Columns = None,
     json: Json = False,
 ) -> None:
     """Tell who plays, and the reserves in their order, by a ballot that anybody can repeat."""
     from marram.cli.entries import Ballot, tell_ballot
 
-    tell_ballot(file, columns, Ballot(seed, places, handicap_limit, lowest_handicaps, withdrawn or []), json)
+    ballot = Ballot(seed, places, handicap_limit, lowest_handicaps, withdrawn or [], publish)
+    tell_ballot(file, columns, ballot, json)

@@ -20,6 +20,7 @@ from marram.desk.log import (
 )
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
+from marram.desk.publishing import pages as published_pages
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 from marram.desk.teaching import quiz_page
@@ -66,6 +67,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     why_page.router,
     closing_pages.router,
     public_board.router,
+    published_pages.router,
 )
 """Every router of the desk."""
 

@@ -133,7 +133,7 @@ def _faults(course: Course) -> tuple[Fault, ...]:
 
 def _of_round(kept: CompetitionKept, number: int, records: Records, event: str) -> EventFile:
     """Return the conditions as those of one round: its day, its groups, who officiates; after a cut those who play on."""
-    file, labels, this = kept.file, kept.labels, kept.rounds[number - 1]
+    file, labels, this = kept.file, kept.players, kept.rounds[number - 1]
     starts = tuple(
         Group(
             one.starts_at.isoformat("minutes"),

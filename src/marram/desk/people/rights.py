@@ -153,6 +153,16 @@ ROOMS: tuple[Room, ...] = (
         order={AFTER: 3, SCORING: 3, PLAY: 4},
     ),
     Room(
+        "published",
+        {
+            "GET /published": EVERYBODY,
+            "GET /published/{digest}.{form}": EVERYBODY,
+            "POST /published": LEADING,
+        },
+        entry="/published",
+        order={BEFORE: 5, AFTER: 3},
+    ),
+    Room(
         "opinions",
         {
             "GET /opinions": RULING,

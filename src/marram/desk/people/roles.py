@@ -55,6 +55,7 @@ HEARS: dict[str, Roles] = {
     "tie_decided": OFFICIALS,
     "competition_closed": OFFICIALS,
     "competition_reopened": OFFICIALS,
+    "list_published": OFFICIALS,
     "play_suspended": OFFICIALS,
     "play_resumed": OFFICIALS,
 }

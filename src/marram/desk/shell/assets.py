@@ -30,6 +30,7 @@ ROOMS = (
     "offline",
     "cards",
     "results",
+    "publishing",
     "secure",
     "teaching",
     "book",

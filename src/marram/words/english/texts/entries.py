@@ -14,6 +14,7 @@ TEXTS: dict[str, str] = {
     "over_limit": "Over the handicap limit, or without a handicap",
     "withdrawn": "Withdrawn",
     "moved_up": "Moved up",
+    "published": "Wrote {path}. Its SHA-256: {digest}",
     "repeat": "By the SHA-256 digests of the seed {seed}, a line feed and each key.",
     "number_needed": "{option} is a number such as 18.4, not {given}.",
 }

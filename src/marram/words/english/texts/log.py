@@ -64,6 +64,7 @@ TEXTS: dict[str, str] = {
     "clock.late": "The time is that of the device. It arrived on {moment} by the desk's clock: the device was out of reach, or its clock is behind.",
     "receipt": "Receipt {receipt}: written down, it proves later that this entry and all before it are as they were.",
     "again": "Open the case",
+    "kind.list_published": "List published",
     "kind.ruling": "A ruling",
     "kind.note": "A note",
     "kind.erasure": "Personal data erased",

@@ -1,0 +1,95 @@
+"""What was published, for everybody; and publishing, for the Committee."""
+
+from typing import Annotated, Literal
+
+from fastapi import APIRouter, Form, HTTPException, Request, Response
+from fastapi.responses import RedirectResponse
+
+from marram.desk.cards.scoring_here import ScoringHere, scoring_here
+from marram.desk.log.here import now, person_here
+from marram.desk.log.kept import kept_here
+from marram.desk.people.answers import page
+from marram.desk.people.who import may
+from marram.records.entry import ident, new_ident
+from marram.services.publishing.documents import (
+    RESULTS,
+    STARTING_TIMES,
+    Document,
+    named,
+    results,
+    starting_times,
+)
+from marram.services.publishing.formats import MEDIA_TYPES, formats_of, in_format
+from marram.services.publishing.published import Published, published, publishing
+from marram.words.texts import text
+
+router = APIRouter()
+
+
+@router.get("/published")
+def every_list(request: Request) -> Response:
+    """Show every list that was published, the latest first."""
+    here = scoring_here(request)
+    found = _published(here)
+    return page(
+        request,
+        "published.html",
+        title=text("publishing.title"),
+        lists=[(one, formats_of(one.document) if one.whole else ()) for one in found],
+        rounds=here.competition.rounds,
+        decides=may(request, "POST /published"),
+        results=not here.competition.why_no_cards(),
+        tapped=new_ident(),
+    )
+
+
+@router.post("/published")
+def publish(
+    request: Request,
+    what: Annotated[Literal["starting_times", "results"], Form()],
+    tapped: Annotated[str, Form()],
+    round_: Annotated[int, Form(alias="round", ge=1, le=99)] = 1,
+) -> RedirectResponse:
+    """Publish a list as it now stands."""
+    here = scoring_here(request)
+    entry = publishing(
+        ident(tapped, "tapped"),
+        now(),
+        _document(here, what, round_),
+        named(here.competition),
+        by=person_here(request) or None,
+    )
+    here.kept.add_tapped(entry)
+    return RedirectResponse("/published", 303)
+
+
+@router.get("/published/{digest}.{form}")
+def one_list(request: Request, digest: str, form: str) -> Response:
+    """Give a published list in a format; it never changes at its address."""
+    kept_here(request)
+    found = next((one for one in _published(scoring_here(request)) if one.digest == digest), None)
+    if found is None or form not in MEDIA_TYPES or (found.whole and form not in formats_of(found.document)):
+        raise HTTPException(404)
+    if not found.whole:
+        raise HTTPException(410, text("publishing.gone"))
+    return Response(
+        in_format(found.document, form, found.at),
+        media_type=MEDIA_TYPES[form],
+        headers={
+            "ETag": f'"{digest}-{form}"',
+            "Cache-Control": "no-cache",  # a name may be erased: nobody keeps the list without asking
+            "Content-Disposition": f'inline; filename="{found.document["kind"]}-{digest[:12]}.{form}"',
+        },
+    )
+
+
+def _published(here: ScoringHere) -> list[Published]:
+    return published(here.kept.log, here.kept.event_id, named(here.competition))
+
+
+def _document(here: ScoringHere, what: str, number: int) -> Document:
+    kept = here.kept
+    if what == STARTING_TIMES:
+        return starting_times(kept.records, kept.event_id, kept.event.name, here.competition, number)
+    assert what == RESULTS
+    return results(kept.event.name, here.competition, here.now().results, closed=here.closed is not None)

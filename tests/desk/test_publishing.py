@@ -1,0 +1,109 @@
+"""Lists made public at the desk: whoever has a file can check it by its address, and what was erased is gone, not another."""
+
+import csv
+import io
+import json
+import re
+from collections.abc import Iterator
+from hashlib import sha256
+from pathlib import Path
+
+import pytest
+from sqlalchemy import update
+
+from marram.desk.log.kept import KeptHere
+from marram.desk.people.roles import PUBLIC
+from marram.records import tables
+from marram.records.entry import new_ident
+from marram.records.people import erase
+from tests.desk.asking import TestClient
+from tests.desk.signing_in import club, guarded, signature, signed_in
+
+
+@pytest.fixture
+def kept(tmp_path: Path) -> Iterator[KeptHere]:
+    with club(tmp_path) as found:
+        with found.records.writing() as connection:
+            connection.execute(update(tables.Club).values(time_zone="Europe/Amsterdam"))
+        yield found
+
+
+def publish(kept: KeptHere, what: str = "starting_times", **more: str) -> tuple[TestClient, TestClient, str]:
+    """The Committee publishes; return its device, one that is not signed in, and the digest of what is published."""
+    app = guarded(kept)
+    committee = signed_in(app, kept, "committee")
+    signed = {"csrf": signature(committee, "/published"), "tapped": new_ident(), "what": what, **more}
+    answer = committee.post("/published", data=signed)
+    assert answer.status_code == 303, answer.text
+    everybody = signed_in(app, kept, PUBLIC)
+    digests = re.findall(r"/published/(\w{64})\.json", everybody.get("/published").text)
+    return committee, everybody, digests[0] if digests else ""
+
+
+def test_the_address_is_the_digest_of_the_file(kept: KeptHere) -> None:
+    """Anybody gets the JSON without signing in, and its SHA-256 is its address; it holds every player once, and no handicap."""
+    _, everybody, digest = publish(kept)
+    answer = everybody.get(f"/published/{digest}.json")
+    assert sha256(answer.content).hexdigest() == digest
+    document = json.loads(answer.content)
+    names = [one["name"] for group in document["groups"] for one in group["players"]]
+    assert len(names) == len(set(names)) == 12
+    assert "handicap" not in answer.text
+
+
+def test_every_format_says_the_same(kept: KeptHere) -> None:
+    """Each player with the time of the JSON file stands in CSV, in the calendar by the clock of UTC, and on the page."""
+    _, everybody, digest = publish(kept)
+    document = json.loads(everybody.get(f"/published/{digest}.json").content)
+    starts = [(one["name"], group["time"]) for group in document["groups"] for one in group["players"]]
+    rows = list(csv.DictReader(io.StringIO(everybody.get(f"/published/{digest}.csv").text)))
+    assert [(one["name"], one["time"]) for one in rows] == starts
+    page = everybody.get(f"/published/{digest}.html").text
+    assert all(name in page for name, _ in starts)
+    assert digest in page
+    calendar = everybody.get(f"/published/{digest}.ics")
+    assert calendar.headers["content-type"].startswith("text/calendar")
+    assert calendar.text.count("BEGIN:VEVENT") == 12
+    assert "DTSTART:20250621T060000Z" in calendar.text  # 08:00 in June in Amsterdam
+
+
+def test_a_list_stays_at_its_address_when_a_later_one_comes(kept: KeptHere) -> None:
+    """The same list again is the same address; the one of another round is another, and the first is still there."""
+    _, everybody, first = publish(kept)
+    _, _, again = publish(kept)
+    assert again == first
+    other = publish(kept, "results")[2]
+    assert other != first
+    assert everybody.get(f"/published/{first}.json").status_code == 200
+    assert everybody.get(f"/published/{other}.ics").status_code == 404
+    assert everybody.get(f"/published/{'0' * 64}.json").status_code == 404
+
+
+def test_the_log_holds_no_name_and_an_erased_one_takes_the_list_away(kept: KeptHere) -> None:
+    """What is personal stands apart from the log; once it is erased the list answers that it is gone."""
+    _, everybody, digest = publish(kept)
+    (entry,) = kept.log.entries(kept.event_id, kind="list_published")
+    assert not [name for name in kept.names().values() if name in json.dumps(entry.content)]
+    player = entry.content["document"]["groups"][0]["players"][0]["who"]
+    erase(kept.records, player)
+    assert everybody.get(f"/published/{digest}.json").status_code == 410
+    assert "erased or changed" in everybody.get("/published").text
+
+
+def test_only_those_responsible_publish(kept: KeptHere) -> None:
+    """A referee sees what is published and publishes nothing; a round without a start is refused in words."""
+    app = guarded(kept)
+    referee = signed_in(app, kept, "referee")
+    assert referee.get("/published").status_code == 200
+    signed = {"csrf": signature(referee, "/published"), "tapped": new_ident(), "what": "results"}
+    assert referee.post("/published", data=signed).status_code == 403
+    committee = signed_in(app, kept, "committee")
+    signed = {
+        "csrf": signature(committee, "/published"),
+        "tapped": new_ident(),
+        "what": "starting_times",
+        "round": "2",
+    }
+    answer = committee.post("/published", data=signed)
+    assert answer.status_code == 400
+    assert "No group has a starting time" in answer.text
