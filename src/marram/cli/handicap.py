@@ -140,7 +140,8 @@ def tell_playing_handicaps(players: Sequence[str], tee: GivenTee | None, terms: 
         lines += [("title", text(key, value=handicap_words(one.whole))), *_steps(one.steps)]
     for number, one in enumerate(received, start=1):
         said = text("handicap.receives", number=number, value=number_words(one.whole))
-        lines += [("title", said), *_steps(one.steps)]
+        told = found[number - 1].steps if number <= len(found) else ()  # what stands above is not told again
+        lines += [("title", said), *_steps(each for each in one.steps if each not in told)]
     show_lines(lines)
 
 
@@ -162,12 +163,30 @@ def tell_strokes(given: str, stroke_indexes: str, given_back: str, as_json: bool
     show_lines(
         [
             ("title", text("handicap.strokes")),
+            ("text", _fall(handicap, indexes, found)),
             *(
                 ("item", text("handicap.strokes.hole", hole=hole, stroke_index=index, strokes=strokes))
                 for hole, (index, strokes) in rows
             ),
         ]
     )
+
+
+def _fall(handicap: int, indexes: Sequence[int], found: Sequence[int]) -> str:
+    """Return how strokes fall, as a sentence: so many on every hole, and on which one more."""
+    if not handicap:
+        return text("handicap.strokes.none")
+    each = min(abs(one) for one in found)
+    more = sorted(index for index, one in zip(indexes, found, strict=True) if abs(one) > each)
+    values: dict[str, Any] = {
+        "strokes": abs(handicap),
+        "holes": len(found),
+        "each": each,
+        "indexes": ", ".join(map(str, more)),
+    }
+    if handicap < 0 and not each:
+        return text("handicap.strokes.back", **values)
+    return text(f"handicap.strokes.{'each' if not more else 'more' if each else 'some'}", **values)
 
 
 def tell_differential(score: str, tee: GivenTee, pcc: str, nine: Nine, as_json: bool) -> None:

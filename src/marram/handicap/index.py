@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from marram.handicap.arithmetic import HALF, to_tenth
-from marram.handicap.checking import MOST_INDEX, Checking
+from marram.handicap.checking import MOST_INDEX, Checking, decimal
 from marram.handicap.worked import Step, Worked, step, worked
 from marram.said import said
 
@@ -84,10 +84,13 @@ def index_from(values: Sequence[Fraction], low: Fraction | None) -> Worked:
     recent = values[-FULL_RECORD:]
     used, adjustment = USED[len(recent)]
     citation = "5.2b" if len(recent) == FULL_RECORD else "5.2a"
-    total = sum(sorted(recent)[:used], Fraction(0))
+    lowest = sorted(recent)[:used]
+    total = sum(lowest, Fraction(0))
     average = total * Fraction(1, used)
     steps = [
-        step("average", citation, average, used=used, count=len(recent), total=total),
+        step(
+            "average", citation, average, used=used, count=len(recent), total=total, lowest=_sum_words(lowest)
+        ),
     ]
     value = average
     if adjustment:
@@ -100,6 +103,12 @@ def index_from(values: Sequence[Fraction], low: Fraction | None) -> Worked:
     if steps[-1].result > MOST_INDEX:
         steps.append(step("most_index", "5.3", MOST_INDEX, value=steps[-1].result))
     return worked(*steps)
+
+
+def _sum_words(values: Sequence[Fraction]) -> str:
+    """Return numbers as the sum that they are: ``(9.8 + 10.7)``."""
+    written = [f"({decimal(one)})" if one < 0 else decimal(one) for one in values]
+    return f"({' + '.join(written)})" if len(written) > 1 else written[0]
 
 
 def _capped(average: Fraction, low: Fraction) -> list[Step]:

@@ -29,6 +29,12 @@ def citation_words(citation: str) -> str:
 
 def step_words(step: Step) -> str:
     """Return one step of a calculation as a sentence with its citation."""
-    values = {name: number_words(value) for name, value in step.values.items()}
+    values = {name: _in_a_sum(value) for name, value in step.values.items()}
     sentence = text(f"handicap.step.{step.key}", **values, result=number_words(step.result))
     return text("handicap.cited", sentence=sentence, citation=citation_words(step.citation))
+
+
+def _in_a_sum(value: Fraction | int | str) -> str:
+    """Return a number as it stands in a sum: one below zero in brackets, so that no two signs meet."""
+    written = number_words(value)
+    return f"({written})" if not isinstance(value, str) and value < 0 else written
