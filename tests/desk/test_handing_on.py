@@ -2,6 +2,7 @@
 
 import pytest
 
+from marram.words.texts import text
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 from tests.desk.test_situation import LIFTED
@@ -38,6 +39,7 @@ def test_a_sentence_is_said_once(client: TestClient, drawn: str) -> None:
     assert sheet.tell == sheet.headline
     assert f"<q>{sheet.tell}</q>" not in page.text
     assert page.context["as_text"].count(sheet.headline) == 1
+    assert page.text.count(text("rulings.ruling.tell")) == 1
 
 
 @pytest.mark.parametrize(("before", "comes"), [("2", "fourth"), ("0", "second"), ("", "")])

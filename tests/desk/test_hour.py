@@ -8,10 +8,10 @@ import pytest
 
 from marram.desk.app import create_app
 from marram.desk.day.hour import hour_at
-from marram.desk.day.navigation import COOKIE, rooms_for
+from marram.desk.day.navigation import COOKIE, SHOWN, rooms_for
 from marram.desk.log.kept import keep_here
 from marram.desk.people.hours import AFTER, HOURS, PLAY
-from marram.desk.people.roles import ROLES
+from marram.desk.people.roles import ROLES, RULING
 from marram.words.texts import text
 from tests.desk.asking import TestClient
 from tests.services.scoring import scoring
@@ -52,6 +52,13 @@ def test_the_first_room_is_what_is_needed_now() -> None:
     }
 
     assert first == {"before": "holes", "play": "begin", "scoring": "log", "after": "log"}
+
+
+@pytest.mark.parametrize("hour", HOURS)
+@pytest.mark.parametrize("role", sorted(RULING))
+def test_a_ruling_is_given_from_beside_whatever_the_hour(role: str, hour: str) -> None:
+    """Who gives rulings finds that room among those side by side, never below the others."""
+    assert "begin" in [one.name for one in rooms_for(role, hour)[:SHOWN]]
 
 
 @pytest.mark.parametrize("role", ROLES)

@@ -63,7 +63,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /player": RULING,
         },
         entry="/begin",
-        order={PLAY: 1, SCORING: 4, BEFORE: 7, AFTER: 4},
+        order={PLAY: 1, SCORING: 2, BEFORE: 2, AFTER: 2},  # always side by side (`navigation.SHOWN`)
     ),
     Room(
         "rulings",
