@@ -27,6 +27,7 @@ SAMPLE = {
     "secret": "nonsense",
     "digest": "0" * 64,
     "player": "00000000-0000-4000-8000-000000000000",
+    "against": "00000000-0000-4000-8000-000000000001",
 }
 RIGHTS = rights_of()
 CELLS = [

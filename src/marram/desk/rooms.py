@@ -18,6 +18,7 @@ from marram.desk.log import (
     recording,
     suspension_pages,
 )
+from marram.desk.matches import match_list, match_page
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
@@ -63,6 +64,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     card_list.router,
     card_page.router,
     card_entry.router,
+    match_list.router,
+    match_page.router,
     board_page.router,
     why_page.router,
     closing_pages.router,

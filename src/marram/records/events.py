@@ -81,11 +81,13 @@ class OtherRound:
         name: what it is called.
         played_on: its day.
         starts: its groups, in their order, where they are known already.
+        conditions: what differs in this round, as plain data.
     """
 
     name: str
     played_on: date
     starts: Sequence[Start] = ()
+    conditions: Mapping[str, Any] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -268,10 +270,13 @@ def _teams_and_sides(
 
 def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[Start]]:
     """Make the rounds in the order of their days; return the groups of each, by its identifier."""
-    own = (given.played_on or date.min, given.round_name, new_ident(), given.starts)
-    others = [(one.played_on, one.name, new_ident(), one.starts) for one in given.other_rounds]
+    nothing: Mapping[str, Any] = {}
+    own = (given.played_on or date.min, given.round_name, new_ident(), given.starts, nothing)
+    others = [
+        (one.played_on, one.name, new_ident(), one.starts, one.conditions) for one in given.other_rounds
+    ]
     in_order = sorted([own, *others], key=lambda one: one[:2])
-    for number, (day, name, ident, _) in enumerate(in_order, start=1):
+    for number, (day, name, ident, _, differs) in enumerate(in_order, start=1):
         session.add(
             tables.Round(
                 id=ident,
@@ -280,11 +285,11 @@ def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[St
                 name=name,
                 played_on=None if day == date.min else day,
                 course_id=given.course,
-                conditions="{}",
+                conditions=canonical(differs),
             )
         )
     session.flush()
-    return {ident: starts for _, _, ident, starts in in_order}
+    return {ident: starts for _, _, ident, starts, _ in in_order}
 
 
 def _group(session: Session, round_: str, number: int, start: Start, entrants: Mapping[str, str]) -> None:

@@ -68,6 +68,13 @@ def rounds(records: Records, event: str) -> list[Known]:
         return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
 
 
+def round_conditions(records: Records, event: str) -> dict[str, dict[str, Any]]:
+    """Return what differs in each round of an event, as plain data, by the identifier of the round."""
+    wanted = select(tables.Round.id, tables.Round.conditions).where(tables.Round.event_id == event)
+    with records.reading() as connection:
+        return {row.id: json.loads(row.conditions) for row in connection.execute(wanted)}
+
+
 def time_zone(records: Records, event: str) -> str | None:
     """Return the IANA name of the zone that the clocks of an event's club show; ``None`` where it is not known."""
     wanted = (

@@ -10,19 +10,34 @@ from marram.competition.results.closing import Change, Closed, Reopening, reopen
 from marram.errors import InputError
 from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
+from marram.rules.facts.conditions import FormOfPlay
 from marram.said import Said, said
 from marram.services.card_log import Tap
 from marram.services.competition_results import Result
 from marram.services.event_results import CLOSED, REOPENED
+from marram.services.matches_kept import matches
 from marram.services.scored import Scored
 from marram.words.texts import text
 
 
 def waits(scored: Scored) -> list[str]:
     """Return what still stands between now and the close, in words; empty where nothing does."""
+    if scored.competition.form is FormOfPlay.MATCH_PLAY:
+        return list(_matches_wait(scored))
     if why_not := scored.competition.why_no_cards():
         return [why_not]
     return list(_waits(scored))
+
+
+def _matches_wait(scored: Scored) -> Iterator[str]:
+    found = [one for known in scored.competition.rounds for one in matches(scored, known.id)]
+    if not found:
+        yield said("No match is on the starting sheet.")
+    for one in found:
+        words = f"{one.meeting.match.first} – {one.meeting.match.second}"
+        if not one.state.over:
+            yield said("{match} is not over.", match=words)
+        yield from (f"{words}: {doubt}" for doubt in one.doubts)
 
 
 def _waits(scored: Scored) -> Iterator[Said]:

@@ -18,6 +18,7 @@ from marram.competition.results.board import LeaderBoard
 from marram.competition.results.card import Out, RoundCard
 from marram.records.entry import Kept
 from marram.records.log import Log
+from marram.rules.facts.conditions import FormOfPlay
 from marram.services.beside_card import RULING, beside_card
 from marram.services.card_log import CARD_KINDS, FOUND_OUT, CardKept, card_kept
 from marram.services.competition_kept import CompetitionKept
@@ -174,6 +175,8 @@ class EventResults:
             read.decided[TieMethod(one.content["method"])] = tuple(one.content["order"])
             read.results = None
             return set()
+        if read.competition.form is FormOfPlay.MATCH_PLAY:
+            return set()  # a match has a state and no card
         key = read.of.get(one.corrects or "") if one.kind == "withdrawn" else None
         found = {key} if key is not None else self._keys(read, one)
         for each in found:

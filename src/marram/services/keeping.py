@@ -113,7 +113,13 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
         ],
         officials=_officials(found),
         other_rounds=[
-            OtherRound(one.name, one.played_on) for one in found.rounds if one.played_on != found.played_on
+            OtherRound(
+                one.name,
+                one.played_on,
+                conditions={} if one.sides is None else {"sides": one.sides.value},
+            )
+            for one in found.rounds
+            if one.played_on != found.played_on
         ],
         starts=[Start(time.fromisoformat(one.time), one.tee, one.players) for one in found.starting_times],
     )

@@ -80,13 +80,14 @@ class Group:
 
 @dataclass(frozen=True)
 class RoundOnDay:
-    """A round, as the file names it with its day; ``holes`` where it is not over all of the course."""
+    """A round, as the file names it with its day; ``holes`` where it is not over all of the course, ``sides`` where a round of matches has others."""
 
     __pydantic_config__: ClassVar = STRICT
 
     name: str = field(metadata=give(WORDS))
     played_on: date = field(metadata=give(DAY))
     holes: tuple[int, ...] = field(default=(), metadata=give(_HOLES))
+    sides: Sides | None = field(default=None, metadata=give(_one_of(Sides)))
 
 
 @dataclass(frozen=True)

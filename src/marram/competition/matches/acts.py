@@ -12,6 +12,8 @@ class HoleBy(Enum):
     CONCEDED = "conceded"
     PENALTY = "penalty"
     """The other side lost it by the general penalty."""
+    STROKES = "strokes"
+    """In fewer strokes, which nobody wrote down."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +30,11 @@ class HoleGiven:
 
     winner: str
     by: HoleBy
+
+
+@dataclass(frozen=True, slots=True)
+class HoleTied:
+    """A hole tied in the same number of strokes, which nobody wrote down."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +79,7 @@ class ResultAgreed:
 MatchAct = (
     HolePlayed
     | HoleGiven
+    | HoleTied
     | HoleAgreedTied
     | HoleLostByBoth
     | MatchConceded
@@ -79,4 +87,4 @@ MatchAct = (
     | HolesDeducted
     | ResultAgreed
 )
-"""What can happen in a match; each of the first four is the next hole."""
+"""What can happen in a match; each of the first five is the next hole."""

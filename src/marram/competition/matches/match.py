@@ -16,6 +16,7 @@ from marram.competition.matches.acts import (
     HoleLostByBoth,
     HolePlayed,
     HolesDeducted,
+    HoleTied,
     MatchAct,
     MatchConceded,
     MatchDisqualified,
@@ -201,11 +202,11 @@ def _check(match: Match, act: MatchAct) -> None:
 
 
 def _winner(
-    match: Match, act: HolePlayed | HoleGiven | HoleAgreedTied | HoleLostByBoth, hole: int
+    match: Match, act: HolePlayed | HoleGiven | HoleTied | HoleAgreedTied | HoleLostByBoth, hole: int
 ) -> str | None:
     if isinstance(act, HoleGiven):
         return act.winner
-    if isinstance(act, HoleAgreedTied | HoleLostByBoth):
+    if isinstance(act, HoleTied | HoleAgreedTied | HoleLostByBoth):
         return None
     net = []
     for side, score in ((match.first, act.first), (match.second, act.second)):

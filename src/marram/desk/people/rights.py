@@ -134,6 +134,18 @@ ROOMS: tuple[Room, ...] = (
         order={SCORING: 1, PLAY: 3, AFTER: 2},
     ),
     Room(
+        "matches",
+        {
+            "GET /matches": OFFICIALS,
+            "GET /matches/{number}/{player}/{against}": RULING | {"scorer"},
+            "POST /matches/{number}/{player}/{against}/hole": RULING | {"scorer"},
+            "POST /matches/{number}/{player}/{against}/end": RULING | {"scorer"},
+            "POST /matches/{number}/{player}/{against}/take-back": RULING | {"scorer"},
+        },
+        entry="/matches",
+        order={PLAY: 9, SCORING: 9, AFTER: 9},
+    ),
+    Room(
         "results",
         {
             "GET /results": OFFICIALS,
@@ -148,7 +160,7 @@ ROOMS: tuple[Room, ...] = (
     ),
     Room(
         "board",
-        {"GET /board": EVERYBODY},
+        {"GET /board": EVERYBODY, "GET /matches/board": EVERYBODY},
         entry="/board",
         order={AFTER: 3, SCORING: 3, PLAY: 4},
     ),

@@ -52,6 +52,8 @@ HEARS: dict[str, Roles] = {
     "card_found_out": LEADING | {SCORER},
     "card_answered": LEADING | {SCORER},
     "card_ended": OFFICIALS,
+    "match_hole": OFFICIALS,
+    "match_ended": OFFICIALS,
     "tie_decided": OFFICIALS,
     "competition_closed": OFFICIALS,
     "competition_reopened": OFFICIALS,

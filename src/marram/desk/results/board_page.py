@@ -3,12 +3,13 @@
 from typing import Annotated
 
 from fastapi import APIRouter, HTTPException, Query, Request
-from fastapi.responses import HTMLResponse
+from fastapi.responses import HTMLResponse, RedirectResponse
 
 from marram.desk.cards.scoring_here import scoring_here
 from marram.desk.people.who import may
 from marram.desk.results.board_view import address_of, chosen, shown
 from marram.desk.shell.workplace import show
+from marram.rules.facts.conditions import FormOfPlay
 from marram.services.closing import result_words
 from marram.words.texts import text
 
@@ -18,10 +19,14 @@ Division = Annotated[str, Query(max_length=200)]
 ScoreName = Annotated[str, Query(max_length=10)]
 
 
-@router.get("/results")
-def results(request: Request, score: ScoreName = "", division: Division = "") -> HTMLResponse:
+@router.get("/results", response_model=None)
+def results(
+    request: Request, score: ScoreName = "", division: Division = ""
+) -> HTMLResponse | RedirectResponse:
     """Show a leader board."""
     here = scoring_here(request)
+    if here.competition.form is FormOfPlay.MATCH_PLAY:
+        return RedirectResponse("/matches", 303)
     why_not = here.competition.why_no_cards()
     now = None if why_not else here.now()
     found = None if now is None else chosen(now.results, score, division)

@@ -29,6 +29,7 @@ ROOMS = (
     "live",
     "offline",
     "cards",
+    "matches",
     "results",
     "publishing",
     "secure",

@@ -81,6 +81,8 @@ TEXTS: dict[str, str] = {
     "kind.card_figures": "Figures of a card",
     "kind.card_returned": "Card returned",
     "kind.card_settled": "Ruling beside a card settled",
+    "kind.match_hole": "Hole of a match",
+    "kind.match_ended": "End of a match",
     "kind.card_found_out": "Score found out",
     "kind.card_answered": "Question about a card answered",
     "kind.card_ended": "Round ended without a card",

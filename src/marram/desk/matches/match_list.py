@@ -1,0 +1,74 @@
+"""The matches of an event by round, and what they come to for teams; also for everybody, where results are public."""
+
+from dataclasses import dataclass
+
+from fastapi import APIRouter, Request, Response
+from fastapi.responses import HTMLResponse
+
+from marram.desk.cards.scoring_here import scoring_here
+from marram.desk.people.answers import page
+from marram.desk.people.who import may
+from marram.desk.shell.workplace import show
+from marram.records.starting_sheet import Known
+from marram.services.matches_kept import MatchNow, matches
+from marram.services.scored import Scored
+from marram.services.team_matches import TeamStanding, team_standings
+from marram.words.texts import text
+
+router = APIRouter()
+
+
+@dataclass(frozen=True)
+class RoundShown:
+    """The matches of a round."""
+
+    number: int
+    round: Known
+    matches: tuple[MatchNow, ...]
+
+
+def every_match(scored: Scored) -> tuple[list[RoundShown], tuple[TeamStanding, ...]]:
+    """Return the matches of each round that has any, and what all of them come to for teams."""
+    known = enumerate(scored.competition.rounds, start=1)
+    found = [RoundShown(number, one, matches(scored, one.id)) for number, one in known]
+    shown = [one for one in found if one.matches]
+    return shown, team_standings(each for one in shown for each in one.matches)
+
+
+@router.get("/matches")
+def match_list(request: Request) -> HTMLResponse:
+    """Show every match, and the team match that they make."""
+    here = scoring_here(request)
+    found, teams = every_match(here)
+    return show(
+        request,
+        "matches.html",
+        None,
+        title=text("matches.title"),
+        rounds=found,
+        teams=teams,
+        closed=here.closed is not None,
+        opens=may(request, "POST /matches/{number}/{player}/{against}/hole"),
+        decides=may(request, "POST /results/close"),
+    )
+
+
+@router.get("/matches/board")
+def match_board(request: Request) -> Response:
+    """Show every match to whoever asks, where the conditions say that results are public."""
+    here = scoring_here(request)
+    public = here.competition.file.results_public is True
+    found, teams = every_match(here) if public else ([], ())
+    answer = page(
+        request,
+        "matches_board.html",
+        title=text("matches.title"),
+        public=public,
+        rounds=found,
+        teams=teams,
+        closed=here.closed is not None,
+        opens=False,
+    )
+    if not public:
+        answer.status_code = 404
+    return answer

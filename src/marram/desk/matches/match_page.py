@@ -1,0 +1,201 @@
+"""One match: how it stands, the next hole with one tap, and how it ends; by whoever walks with it or sits at the desk."""
+
+from typing import Annotated, Any
+from uuid import UUID, uuid5
+
+from fastapi import APIRouter, HTTPException, Path, Request
+from fastapi.responses import HTMLResponse, RedirectResponse
+
+from marram.desk.cards.card_entry import read_score
+from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
+from marram.desk.shell.typed import Typed
+from marram.desk.shell.workplace import show
+from marram.errors import InputError
+from marram.records.entry import Entry, Part
+from marram.said import said
+from marram.services.card_log import Tap
+from marram.services.kinds.matches import WITH_WINNER, EndHow, HoleHow, Side
+from marram.services.matches_kept import ENDED, HOLE, MatchNow, matches
+from marram.words.texts import text
+
+router = APIRouter()
+
+Number = Annotated[int, Path(ge=1, le=99)]
+Address = tuple[int, UUID, UUID]
+
+
+@router.get("/matches/{number}/{player}/{against}")
+def match_page(
+    request: Request, number: Number, player: UUID, against: UUID, place: int | None = None
+) -> HTMLResponse:
+    """Show a match, with the hole that is entered next, or the one that is to be put right."""
+    here, now = _match(request, (number, player, against))
+    played = sorted(now.holes)
+    chosen = place if place in now.holes else None
+    at = chosen or now.next_place
+    before = now.holes[at][-1].id if at in now.holes else ""
+    names = here.competition.players
+    return show(
+        request,
+        "match.html",
+        None,
+        title=text("matches.match.title", first=now.meeting.match.first, second=now.meeting.match.second),
+        now=now,
+        number=number,
+        url=f"/matches/{number}/{player}/{against}",
+        place=at,
+        chosen=chosen,
+        corrects=before,
+        hole=now.meeting.match.hole_at(at - 1),
+        played=played,
+        closed=here.closed is not None,
+        balls=_balls(now, names),
+        sides=((Side.FIRST, now.meeting.match.first), (Side.SECOND, now.meeting.match.second)),
+    )
+
+
+def _balls(now: MatchNow, names: Any) -> list[tuple[str, Any]]:
+    """Return the name of each ball with its strokes by hole, those of the first side first."""
+    meeting = now.meeting
+    called = (
+        [names[one] for side in meeting.sides for one in side]
+        if meeting.own_balls
+        else [meeting.match.first, meeting.match.second]
+    )
+    return list(zip(called, meeting.strokes, strict=True))
+
+
+def _match(request: Request, at: Address) -> tuple[ScoringHere, MatchNow]:
+    """Return the competition of a request, and the match of a round whose first-named players these are.
+
+    Raises:
+        HTTPException: there is no such match.
+    """
+    here = scoring_here(request)
+    number, player, against = at
+    round_ = here.round(number)
+    found = () if round_ is None else matches(here, round_.id)
+    wanted = (str(player), str(against))
+    for one in found:
+        if one.meeting.key == wanted:
+            return here, one
+    raise HTTPException(404)
+
+
+@router.post("/matches/{number}/{player}/{against}/hole")
+def hole(request: Request, number: Number, player: UUID, against: UUID, given: Typed) -> RedirectResponse:
+    """Enter how a hole ended; where it was entered before, the entry seen is corrected."""
+    here, now = _match(request, (number, player, against))
+    here.refuse_closed()
+    tap = tap_here(request, given.get("tapped", ""))
+    how, place = given.get("how", ""), given.get("place", "")
+    words, _, side = how.partition("-")
+    if (
+        words not in {one.value for one in HoleHow}
+        or not (place.isascii() and place.isdecimal())
+        or len(place) > 3
+    ):
+        raise HTTPException(422)
+    ended = HoleHow(words)
+    content: dict[str, Any] = {"against": str(against), "place": int(place), "how": ended.value}
+    if ended in WITH_WINNER:
+        content["winner"] = Side(side).value if side in {one.value for one in Side} else ""
+    if ended is HoleHow.SCORES:
+        content["scores"] = _scores(now, given)
+    seen = given.get("corrects", "")
+    corrects = seen if seen in {one.id for one in now.holes.get(int(place), ())} else None
+    number_of_hole = now.meeting.match.hole_at(int(place) - 1)
+    here.add(_entry(HOLE, now, tap, content, hole=number_of_hole, corrects=corrects))
+    return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
+
+
+def _scores(now: MatchNow, given: Any) -> list[int | str]:
+    """Return the scores of a form, those of the first side first.
+
+    Raises:
+        InputError: one is missing, or is none; or nobody has a score.
+    """
+    count = len(now.meeting.strokes)
+    found = [read_score(given.get(f"score-{at}", "")) for at in range(1, count + 1)]
+    if any(one is None for one in found):
+        raise InputError(said("Give the score of every ball, '-' where it was picked up."))
+    if all(one == "-" for one in found):
+        raise InputError(
+            said("Nobody has a score. Say who conceded the hole, or that it was tied by agreement.")
+        )
+    return [one for one in found if one is not None]
+
+
+@router.post("/matches/{number}/{player}/{against}/end")
+def end(request: Request, number: Number, player: UUID, against: UUID, given: Typed) -> RedirectResponse:
+    """Enter that a side concedes the match or is disqualified, or that the result is final."""
+    here, now = _match(request, (number, player, against))
+    here.refuse_closed()
+    words, _, side = given.get("how", "").partition("-")
+    if words not in {one.value for one in EndHow}:
+        raise HTTPException(422)
+    how = EndHow(words)
+    if how is EndHow.FINAL and not now.state.over:
+        raise InputError(said("The match is not over, and its result cannot be final (Rule 3.2a)."))
+    if how is EndHow.CONCEDED and now.state.over:
+        raise InputError(said("The match is over; it cannot be conceded any more (Rule 3.2b(1))."))
+    content = {
+        "against": str(against),
+        "how": how.value,
+        **({"side": side} if side else {}),
+        **({"citation": given["citation"].strip()} if given.get("citation", "").strip() else {}),
+    }
+    here.add(_entry(ENDED, now, tap_here(request, given.get("tapped", "")), content))
+    return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
+
+
+@router.post("/matches/{number}/{player}/{against}/take-back")
+def take_back(
+    request: Request, number: Number, player: UUID, against: UUID, given: Typed
+) -> RedirectResponse:
+    """Withdraw an entry of a hole, or of the end, that was made by mistake; the entry itself stays in the log."""
+    here, now = _match(request, (number, player, against))
+    here.refuse_closed()
+    tap = tap_here(request, given.get("tapped", ""))
+    known = {one.id for some in now.holes.values() for one in some} | {one.id for one in now.ended}
+    entry = given.get("entry", "")
+    if entry not in known:
+        raise HTTPException(404)
+    if not given.get("note", "").strip():
+        raise InputError(said("Say why it is taken back."))
+    parts = (Part("reason", given["note"].strip().encode()),)
+    here.add(
+        Entry(
+            "withdrawn",
+            tap.at,
+            tap.ident,
+            by=tap.by,
+            player=now.meeting.key[0],
+            round=now.meeting.round,
+            corrects=entry,
+            parts=parts,
+        )
+    )
+    return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
+
+
+def _entry(
+    kind: str,
+    now: MatchNow,
+    tap: Tap,
+    content: dict[str, Any],
+    *,
+    hole: int | None = None,
+    corrects: str | None = None,
+) -> Entry:
+    return Entry(
+        kind,
+        tap.at,
+        str(uuid5(UUID(tap.ident), kind)),
+        by=tap.by,
+        player=now.meeting.key[0],
+        round=now.meeting.round,
+        hole=hole,
+        corrects=corrects,
+        content=content,
+    )
