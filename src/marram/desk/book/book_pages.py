@@ -24,10 +24,12 @@ from marram.teach.book.contents import (
 )
 from marram.teach.book.permanent import situation_at
 from marram.teach.book.reading import of_incident, page_of, ruled_of
+from marram.teach.drawings.grounds import WhyNone
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import relief_svgs, scene_svg
 from marram.teach.drawings.told import why_none
 from marram.teach.situations.reaching import reached
+from marram.teach.situations.situation import Situation
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -134,9 +136,8 @@ def happened(request: Request, incident_name: str) -> Response:
 def situation(request: Request, incident_name: str) -> Response:
     """Show a situation with its drawing, its ruling on both editions, and why; the address holds all of it."""
     pairs = tuple(request.query_params.multi_items())
-    address = str(request.url.query)
     drawings = _drawn(incident_name, pairs, workplace(request).course)
-    found = ruled_of(address, incident_name, pairs)
+    found = ruled_of(incident_name, pairs)
     return page(
         request,
         "situation.html",
@@ -149,11 +150,17 @@ def situation(request: Request, incident_name: str) -> Response:
     )
 
 
-@lru_cache(maxsize=128)
 def _drawn(name: str, pairs: tuple[tuple[str, str], ...], course: Course) -> Drawings:
-    one = situation_at(name, pairs)
-    there = placed(one, course)
+    one, there = _placed(name, pairs, course)
+    called = course.name or text("shell.the_course")
     if isinstance(there, Placed):
-        told = there.situation.told(course.name or text("shell.the_course"))
-        return Drawings(told, scene_svg(there), relief_svgs(there), "")
-    return Drawings(one.told(course.name or text("shell.the_course")), "", (), why_none(there))
+        return Drawings(there.situation.told(called), scene_svg(there), relief_svgs(there), "")
+    return Drawings(one.told(called), "", (), why_none(there))
+
+
+@lru_cache(maxsize=128)
+def _placed(
+    name: str, pairs: tuple[tuple[str, str], ...], course: Course
+) -> tuple[Situation, Placed | WhyNone]:
+    one = situation_at(name, pairs)
+    return one, placed(one, course)

@@ -252,6 +252,8 @@ ROOMS: tuple[Room, ...] = (
         "teaching",
         {
             "GET /quiz": SIGNED_IN,
+            "GET /quiz/drawing": SIGNED_IN,
+            "GET /quiz/drawing.svg": SIGNED_IN,
         },
         entry="/quiz",
     ),

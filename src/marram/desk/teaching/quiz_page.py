@@ -9,6 +9,10 @@ from fastapi import APIRouter, Query, Request
 from fastapi.responses import HTMLResponse, RedirectResponse, Response
 
 from marram.desk.shell.workplace import show, workplace
+from marram.teach.book.permanent import address_of
+from marram.teach.book.reading import explained
+from marram.teach.drawings.placing import Placed, placed
+from marram.teach.drawings.scene import scene_svg
 from marram.teach.quizzes.quiz import Question, questions
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
@@ -49,6 +53,7 @@ def quiz(
 
 def _page(request: Request, one: Question, seed: int, number: int, answer: int | None) -> HTMLResponse:
     situation = one.situation
+    answered = answer is not None and answer < len(one.answers)
     choices = [
         Choice(
             place,
@@ -61,16 +66,21 @@ def _page(request: Request, one: Question, seed: int, number: int, answer: int |
         )
         for place, found in enumerate(one.answers)
     ]
+    there = placed(situation, workplace(request).course)
+    shown = there.situation if isinstance(there, Placed) else situation
     facts = {"what": situation.incident, "on": situation.played_on.isoformat(), "form": situation.form.value}
     return show(
         request,
         "quiz.html",
         None,
         title=text("quizzes.title", number=number),
-        told=situation.told(workplace(request).course.name),
+        told=shown.told(workplace(request).course.name),
+        scene=scene_svg(there) if isinstance(there, Placed) else "",
+        found=explained(situation) if answered else None,
+        situation_url=address_of(situation),
         level=text(f"situations.level.{situation.level}"),
         choices=choices,
-        answered=answer is not None and answer < len(choices),
+        answered=answered,
         was_right=answer == one.right,
         headline=situation.headline,
         citations=situation.ruling.citations,

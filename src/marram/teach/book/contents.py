@@ -23,12 +23,15 @@ class Entry:
     Attributes:
         citation: as rulings cite it.
         slug: how it stands in an address.
-        statement: what it says, in our own words.
     """
 
     citation: str
     slug: str
-    statement: str
+
+    @property
+    def statement(self) -> str:
+        """What it says, in our own words and the reader's language."""
+        return cited(self.citation).statement
 
     @property
     def rule(self) -> int:
@@ -50,7 +53,7 @@ def slug_of(citation: str) -> str:
 @cache
 def entries() -> Mapping[str, Entry]:
     """Return every provision that some ruling rests on, by its slug, in the order of the book."""
-    found = [Entry(one, slug_of(one), cited(one).statement) for one in reached_from()]
+    found = [Entry(one, slug_of(one)) for one in reached_from()]
     return {one.slug: one for one in sorted(found, key=_order)}
 
 

@@ -75,9 +75,8 @@ class Page:
     incidents: tuple[Incident, ...]
 
 
-@lru_cache(maxsize=2048)
 def page_of(entry: Entry) -> Page:
-    """Return what the page of a provision says; worked out once."""
+    """Return what the page of a provision says."""
     names = sorted(reached_from()[entry.citation], key=lambda name: (-weight(incident(name)), name))
     return Page(
         entry,
@@ -85,19 +84,19 @@ def page_of(entry: Entry) -> Page:
         tuple(exceptions_of(entry)),
         editions_of(entry),
         tuple(_changes(entry)),
-        tuple(told(one) for one in situations_of(names, entry.citation)),
+        tuple(told(one) for one in situations_of(tuple(names), entry.citation)),
         tuple(incident(name) for name in names),
     )
 
 
-@lru_cache(maxsize=512)
 def of_incident(name: str) -> tuple[tuple[Told, ...], tuple[str, ...]]:
     """Return situations of an incident, and the provisions that its rulings rest on."""
-    found = situations_of([name] * SITUATIONS, "")
+    found = situations_of((name,), "")
     return tuple(told(one) for one in found), tuple(reached()[name])
 
 
-def situations_of(names: list[str], provision: str) -> list[Situation]:
+@lru_cache(maxsize=2048)
+def situations_of(names: tuple[str, ...], provision: str) -> tuple[Situation, ...]:
     """Return a few situations of some incidents whose rulings cite a provision, no two told alike, the easiest first."""
     kept: dict[str, Situation] = {}
     for number in range(_TRIES):
@@ -113,7 +112,7 @@ def situations_of(names: list[str], provision: str) -> list[Situation]:
             kept.setdefault(_words(one), one)
         if len(kept) == SITUATIONS:
             break
-    return sorted(kept.values(), key=lambda one: one.level)
+    return tuple(sorted(kept.values(), key=lambda one: one.level))
 
 
 def told(one: Situation) -> Told:
@@ -154,17 +153,20 @@ class Ruled:
     decided: tuple[Decided, ...]
 
 
-@lru_cache(maxsize=512)
-def ruled_of(address: str, name: str, pairs: tuple[tuple[str, str], ...]) -> Ruled:  # noqa: ARG001 - the key
+def ruled_of(name: str, pairs: tuple[tuple[str, str], ...]) -> Ruled:
+    """Return the ruling of the situation that an address holds, with why, on both editions."""
+    return explained(situation_at(name, pairs))
+
+
+def explained(one: Situation) -> Ruled:
     """Return the ruling of a situation with why, on both editions."""
-    one = situation_at(name, pairs)
     before = ruled(one.incident, one.facts, one.form, as_clarified(EDITION_2019))
     line = headline(before, one.form) if isinstance(before, Ruling) else ""
-    explained = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
+    why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
     return Ruled(
         one.headline,
         line,
         one.ruled_otherwise_before is None and bool(line),
         tuple(cited(each) for each in one.ruling.citations),
-        tuple(each for each in explained.decided if each.matters),
+        tuple(each for each in why.decided if each.matters),
     )

@@ -33,7 +33,7 @@ def scene_svg(one: Placed, *, prefix: str = "scene") -> str:
     view = frame_of(one, WIDTH)
     content = root(WIDTH, 0)
     ground = ground_shown(one.course, view.frame)
-    _add_map(content, one, view, ids)
+    add_map(content, one, view, ids)
     _add_overview(content, one, view, ids)
     entries: list[Entry] = ground_entries(ground, ids)
     entries += [(stroke(INK, 1.6, "2 5"), text("drawings.key.to_hole"), False)]
@@ -62,7 +62,8 @@ def relief_svgs(one: Placed, *, prefix: str = "relief") -> tuple[str, ...]:
     )
 
 
-def _add_map(parent: Node, one: Placed, view: View, ids: Ids) -> None:
+def add_map(parent: Node, one: Placed, view: View, ids: Ids, *, labels: bool = True) -> None:
+    """Draw the square of ground with ball, player, other places and what it is about; ``ids`` hold its clip path."""
     hole = (one.hole.location.x, one.hole.location.y)
     clipped = add(parent, "g", clip_path=ids.url("frame"))
     add(clipped, "rect", width=WIDTH, height=WIDTH, fill=GROUND)
@@ -89,14 +90,15 @@ def _add_map(parent: Node, one: Placed, view: View, ids: Ids) -> None:
     if view.shows(hole):
         _add_flag(clipped, view.at(hole))
     add_ball(clipped, ball, seen=one.seen)
-    if one.condition is not None:
-        inside = view.clip(one.condition.geometry).representative_point()
+    if one.condition is not None and not (part := view.clip(one.condition.geometry)).is_empty:
+        inside = part.representative_point()
         if view.shows((inside.x, inside.y)):
             wanted.append((condition_words(one.condition), view.at((inside.x, inside.y))))
     for start, tip, words in _away(one, view):
         add_arrow_head(clipped, start, tip)
         wanted.append((words, tip))
-    _add_labels(parent, wanted, view)
+    if labels:
+        _add_labels(parent, wanted, view)
     add_north(parent)
     add_scale(parent, view)
     add(parent, "rect", {"fill": "none", **stroke(INK, 1)}, x=0.5, y=0.5, width=WIDTH - 1, height=WIDTH - 1)
