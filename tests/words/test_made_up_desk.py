@@ -112,7 +112,9 @@ def test_a_quiz_says_nothing_of_its_own(client: TestClient, course: Course, answ
 
 
 @pytest.mark.parametrize("tap", ["", "&tap.x=12&tap.y=300"])
-def test_a_question_on_a_drawing_says_nothing_of_its_own(client: TestClient, course: Course, tap: str) -> None:
+def test_a_question_on_a_drawing_says_nothing_of_its_own(
+    client: TestClient, course: Course, tap: str
+) -> None:
     """The task, the verdict and the words in the drawing come from the catalogue."""
     for number in range(1, 4):
         page = client.get(f"/quiz/drawing?seed=7&number={number}{tap}")
