@@ -20,6 +20,8 @@ COMMANDS = {
     "situations": "teaching_app:situations",
     "quiz": "teaching_app:quiz",
     "changes": "teaching_app:changes",
+    "briefing": "briefing_app:briefing_app",
+    "examination": "examination_app:examination_app",
     "local-rules": "book_app:local_rules",
     "relief": "relief_app:relief",
     "draw": "draw_app:draw",

@@ -1,0 +1,81 @@
+"""The commands ``marram examination …``."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from marram.cli.shared_options import Json
+
+examination_app = typer.Typer(
+    help="Referee examinations: papers drawn to cover the book, in parallel forms, marked, their items judged.",
+    rich_markup_mode=None,
+    no_args_is_help=True,
+)
+Seed = Annotated[int, typer.Option(help="The same number gives the same papers.", min=0)]
+Count = Annotated[int, typer.Option(help="Items of a form, 1 to 120.")]
+Level = Annotated[int, typer.Option(help="The level of the paper, 1 to 3.")]
+Forms = Annotated[int, typer.Option(help="Parallel forms, 1 to 4.")]
+Retired = Annotated[
+    Path | None, typer.Option(help="Items that are not used any more: what 'mark --retire' wrote.")
+]
+
+
+@examination_app.command("draw")
+def draw(
+    seed: Seed = 1,
+    count: Count = 60,
+    level: Level = 2,
+    forms: Forms = 2,
+    open_book: Annotated[bool, typer.Option("--open-book", help="The book may be used.")] = False,
+    retired: Retired = None,
+    folder: Annotated[
+        Path | None, typer.Option(help="Write papers and keys into this folder, as PDF.")
+    ] = None,
+    json: Json = False,
+) -> None:
+    """Draw an examination: its forms, their key, what they cover and how equal they are."""
+    from marram.cli.examination import draw as work
+
+    work(
+        seed=seed,
+        count=count,
+        level=level,
+        forms=forms,
+        open_book=open_book,
+        retired=retired,
+        folder=folder,
+        as_json=json,
+    )
+
+
+@examination_app.command("mark")
+def mark(
+    answers: Annotated[
+        Path, typer.Argument(help="CSV: a candidate a row, the name, then a letter for each item.")
+    ],
+    form: Annotated[str, typer.Option(help="The form that was sat.")] = "A",
+    seed: Seed = 1,
+    count: Count = 60,
+    level: Level = 2,
+    forms: Forms = 2,
+    retired: Retired = None,
+    retire: Annotated[
+        Path | None, typer.Option(help="Add items that turn out bad to this file, with the reason.")
+    ] = None,
+    json: Json = False,
+) -> None:
+    """Mark a sitting: marks, what the answers say of each item, reliability, and which items are retired."""
+    from marram.cli.examination import mark as work
+
+    work(
+        answers,
+        seed=seed,
+        count=count,
+        level=level,
+        forms=forms,
+        form=form,
+        retired=retired,
+        retire=retire,
+        as_json=json,
+    )

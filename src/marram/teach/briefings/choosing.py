@@ -1,0 +1,188 @@
+"""Which situations a briefing shows: of topics, for beginners, of Local Rules, of what happened at an event."""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import islice
+from random import Random
+from typing import Any
+
+from marram.errors import InputError, did_you_mean
+from marram.rules.engine.request import fact_named
+from marram.rules.former_names import incident_now
+from marram.rules.incidents import INCIDENTS
+from marram.said import said, sentences
+from marram.teach.book.contents import entries
+from marram.teach.book.permanent import situation_at
+from marram.teach.situations.reaching import reached, reached_from
+from marram.teach.situations.sampling import situation
+from marram.teach.situations.situation import Situation
+
+FOR_BEGINNERS = (
+    "fell_off_tee",
+    "provisional_ball",
+    "ball_not_found",
+    "ball_near_boundary",
+    "identifying_ball",
+    "ball_in_penalty_area",
+    "unplayable_ball",
+    "abnormal_course_condition",
+    "embedded_ball",
+    "natural_thing_removed",
+    "artificial_thing_removed",
+    "sand_touched",
+    "ball_dropped",
+    "ball_moved_by_player",
+    "ball_lifted",
+    "green_repaired",
+    "ball_hit_flagstick",
+    "wrong_ball_played",
+    "advice_exchanged",
+    "whose_turn",
+    "wrong_green",
+    "scorecard_fault",
+    "ball_overhung_hole",
+    "conditions_worsened",
+)
+"""What a beginner meets, from the tee to the card (common practice of rules evenings, our own choice and order)."""
+_TRIES = 24
+_EASY = 1
+
+
+def of_topics(given: Sequence[str], seed: int, count: int) -> list[Situation]:
+    """Return situations of topics by turns: each an incident, a Rule (``17``) or a provision (``17.1d``).
+
+    Raises:
+        InputError: one is none of these; every such one is listed, with the nearest.
+    """
+    ways, faults = [], []
+    for one in given:
+        found = _ways(one)
+        if found:
+            ways.append(found)
+        else:
+            names = [each.name for each in INCIDENTS if not each.for_teaching]
+            faults.append(
+                sentences(
+                    said(
+                        "{topic}: give an incident, a Rule such as 17, or a provision such as 17.1d.",
+                        topic=one,
+                    ),
+                    did_you_mean(one, [*names, *reached_from()]),
+                )
+            )
+    if faults or not ways:
+        raise InputError(*(faults or [said("Give a topic: an incident, a Rule or a provision.")]))
+    return list(islice(_by_turns(ways, seed, level=None), count))
+
+
+def _ways(topic: str) -> list[tuple[str, str]]:
+    """Return the incidents, each with a provision its rulings must cite, that a topic can be shown by."""
+    name = incident_now(topic)
+    if reached().get(name):
+        return [(name, "")]
+    if topic in reached_from():
+        return [(each, topic) for each in reached_from()[topic]]
+    whole = [one for one in reached_from() if topic.isdigit() and one.startswith(f"{topic}.")]
+    return [(each, one) for one in whole for each in reached_from()[one]]
+
+
+def for_beginners(seed: int, count: int) -> list[Situation]:
+    """Return easy situations of what beginners meet, from the tee to the card."""
+    ways = [[(name, "")] for name in FOR_BEGINNERS if reached().get(name)]
+    found = list(islice(_by_turns(ways, seed, level=_EASY), count))
+    order = {name: place for place, name in enumerate(FOR_BEGINNERS)}
+    return sorted(found, key=lambda one: order[one.incident])
+
+
+def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Situation], tuple[str, ...]]:
+    """Return a situation for each Local Rule in force, told as if no other were in doubt; and the codes that none shows.
+
+    Raises:
+        InputError: no codes are given.
+    """
+    adopted = tuple(dict.fromkeys(codes))
+    if not adopted:
+        raise InputError(said("No Local Rule is in force: there is nothing to brief about."))
+    found: dict[str, Situation] = {}
+    for code in adopted:
+        lot = Random(f"{seed} {code}")  # noqa: S311 - a seed, no secret
+        ways = [
+            (name, one.citation)
+            for one in entries().values()
+            if code in one.citation.replace(",", " ").split()
+            for name in reached_from()[one.citation]
+        ]
+        for _ in range(_TRIES if ways else 0):
+            one = situation(*_drawn(ways, lot))
+            if one is not None and _agrees(one, adopted):
+                found[code] = one
+                break
+    chosen = list(found.values())[:count]
+    return chosen, tuple(code for code in adopted if code not in found)
+
+
+def _drawn(ways: list[tuple[str, str]], lot: Random) -> tuple[str, Random, str]:
+    name, provision = lot.choice(ways)
+    return name, lot, provision
+
+
+def _agrees(one: Situation, adopted: tuple[str, ...]) -> bool:
+    """Whether a situation has no Local Rule in force that is not, and none out of force that is."""
+    for name, answer in one.facts.items():
+        if name.startswith("local_rule_"):
+            in_force = answer in {True, "yes", "true"}
+            codes = fact_named(name).source.replace(",", " ").split()
+            if in_force != any(code in adopted for code in codes):
+                return False
+    return True
+
+
+def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[Situation], int]:
+    """Return what was ruled on at an event, alike ones once, what cost something first; and how many could not be told.
+
+    Args:
+        cases: each with ``incident``, ``facts`` and ``form``.
+        count: how many at most.
+    """
+    found: dict[tuple[str, str], tuple[int, Situation]] = {}
+    left_out = 0
+    for one in cases:
+        try:
+            pairs = [("form", str(one["form"])), *((name, str(to)) for name, to in one["facts"].items())]
+            made = situation_at(str(one["incident"]), pairs)
+        except InputError:
+            left_out += 1
+            continue
+        key = (made.incident, made.headline)
+        times = found[key][0] if key in found else 0
+        found[key] = (times + 1, made)
+    ordered = sorted(found.values(), key=lambda each: (not each[1].ruling.penalties, -each[0]))
+    return [one for _, one in ordered][:count], left_out
+
+
+def _by_turns(ways: list[list[tuple[str, str]]], seed: int, level: int | None) -> Iterator[Situation]:
+    """Yield situations of each way by turns, none told twice, until nothing new is found."""
+    lot = Random(seed)  # noqa: S311 - a seed, no secret
+    told: set[tuple[str, str]] = set()
+    idle = 0
+    while idle < 3:
+        idle += 1
+        for some in ways:
+            one = _new(some, lot, told, level)
+            if one is not None:
+                told.add((one.incident, one.headline))
+                idle = 0
+                yield one
+
+
+def _new(
+    ways: list[tuple[str, str]], lot: Random, told: set[tuple[str, str]], level: int | None
+) -> Situation | None:
+    best = None
+    for _ in range(_TRIES):
+        one = situation(*_drawn(ways, lot))
+        if one is None or (one.incident, one.headline) in told:
+            continue
+        if level is None or one.level == level:
+            return one
+        best = one if best is None or one.level < best.level else best
+    return best

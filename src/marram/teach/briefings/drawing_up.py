@@ -1,0 +1,165 @@
+"""A briefing drawn up: situations and changes into pages, in words."""
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from marram.course.model import Course
+from marram.errors import InputError
+from marram.rules.engine.request import fact_named
+from marram.rules.former_names import incident_now
+from marram.rules.incidents import incident
+from marram.said import said
+from marram.services.given import day_of_edition
+from marram.teach.book.permanent import situation_at
+from marram.teach.briefings.choosing import for_beginners, of_event, of_local_rules, of_topics
+from marram.teach.briefings.deck import Deck, Page, Topic
+from marram.teach.drawings.placing import Placed, placed
+from marram.teach.drawings.scene import scene_svg
+from marram.teach.situations.situation import Situation
+from marram.teach.what_changed.grouping import Touched, what_changed
+from marram.teach.what_changed.kept import kept
+from marram.teach.what_changed.telling import ToldChange, told
+from marram.words.language import translate
+from marram.words.provisions import cited
+from marram.words.texts import text
+
+KINDS = ("topics", "beginners", "changes", "local_rules", "event")
+MOST_REASONS = 4
+"""Provisions named on a page at most (own choice: what can be read from the last row)."""
+
+
+def drawn_up(
+    topic: Topic, course: Course | None = None, *, cases: Iterable[Mapping[str, Any]] = (), title: str = ""
+) -> Deck:
+    """Return a briefing of a topic, the same for the same topic, course and cases.
+
+    Args:
+        topic: what it is about.
+        course: the course it is told of and drawn on; ``None``: told without a drawing.
+        cases: what happened at the event, where it is about one.
+        title: its name; empty: that of the topic.
+
+    Raises:
+        InputError: the topic cannot be drawn up; every fault is listed.
+    """
+    if topic.kind not in KINDS:
+        raise InputError(said("There is no briefing of {kind}. Give one of {kinds}.", kind=topic.kind, kinds=", ".join(KINDS)))  # fmt: skip
+    left_out = 0
+    pages: list[Page] = []
+    if topic.kind == "changes":
+        pages = _of_changes(topic, course)
+    elif topic.kind == "local_rules":
+        found, without = of_local_rules(topic.given, topic.seed, topic.count)
+        pages = [page_of(one, course) for one in found]
+        left_out = len(without)
+    elif topic.kind == "event":
+        found, left_out = of_event(cases, topic.count)
+        pages = [page_of(one, course) for one in found]
+    else:
+        beginners = topic.kind == "beginners"
+        found = for_beginners(topic.seed, topic.count) if beginners else of_topics(topic.given, topic.seed, topic.count)  # fmt: skip
+        pages = [page_of(one, course) for one in found]
+    if not pages:
+        raise InputError(
+            said("There is nothing to show: none of what was given leads to a situation with a ruling.")
+        )
+    return Deck(title or text(f"briefings.title.{topic.kind}"), topic, tuple(pages), left_out=left_out)
+
+
+def page_of(one: Situation, course: Course | None, title: str = "", before: str = "") -> Page:
+    """Return the page of a situation.
+
+    Args:
+        one: the situation.
+        course: the course it is told of.
+        title: what the page is called; empty: as the incident.
+        before: how it was under an earlier edition, in words; empty: told where 2019 ruled otherwise.
+    """
+    there = placed(one, course) if course is not None else None
+    shown = there.situation if isinstance(there, Placed) else one
+    name = (course.name if course is not None else "") or text("shell.the_course")
+    why = [
+        text("briefings.rests_on", citation=each.citation, statement=each.statement)
+        for each in (cited(found) for found in one.ruling.citations[:MOST_REASONS])
+        if each.statement
+    ]
+    if before:
+        why.append(before)
+    made = {
+        "title": title or translate()(incident(one.incident).title),
+        "told": " ".join(shown.told(name)),
+        "question": text("briefings.question"),
+        "ruling": one.headline,
+        "why": "\n".join(why) or text("briefings.by_definition"),
+    }
+    return Page(one.incident, dict(one.facts), one.form.value, made)
+
+
+def situation_of(page: Page) -> Situation:
+    """Return the situation of a page, ruled today.
+
+    Raises:
+        InputError: its facts lead to no ruling any longer.
+    """
+    pairs = [("form", page.form), *((name, str(answer)) for name, answer in page.facts.items())]
+    return situation_at(page.incident, pairs)
+
+
+def drawing_of(page: Page, course: Course | None, prefix: str = "scene") -> str:
+    """Return the drawing of a page as SVG; empty where there is no ground to draw."""
+    if course is None or not page.incident:
+        return ""
+    try:
+        there = placed(situation_of(page), course)
+    except InputError:
+        return ""
+    return scene_svg(there, prefix=prefix) if isinstance(there, Placed) else ""
+
+
+def _of_changes(topic: Topic, course: Course | None) -> list[Page]:
+    years = topic.given or ("2019", "2023")
+    if len(years) != 2:
+        raise InputError(said("Give the years of two editions, such as 2019 and 2023."))
+    earlier, later = (day_of_edition(year, said("edition")) for year in years)
+    found = kept(int(years[0]), int(years[1])) or what_changed(earlier, later)
+    by_key = {one.key: one for one in found}
+    changed = told(found, earlier, later)[: topic.count]
+    return [_of_change(one, by_key.get(one.key), course) for one in changed]
+
+
+def _of_change(one: ToldChange, touched: Touched | None, course: Course | None) -> Page:
+    before = text("briefings.changed", before=one.before, now=one.now)
+    if touched is not None:
+        facts = dict(touched.example.facts)
+        form = str(facts.pop("form_of_play", "stroke_play"))
+        facts.pop("date_of_play", None)
+        try:
+            pairs = [("form", form), *((name, _token(name, to)) for name, to in facts.items())]
+            shown = situation_at(incident_now(touched.example.incident), pairs)
+        except InputError:
+            pass
+        else:
+            return page_of(shown, course, one.title, before)
+    made = {
+        "title": one.title,
+        "told": "\n".join((one.example.what, *one.example.facts)),
+        "question": text("briefings.question"),
+        "ruling": one.example.after,
+        "why": before,
+    }
+    return Page("", {}, "", made)
+
+
+def _token(name: str, answer: Any) -> str:
+    fact = fact_named(name)
+    return str(fact.token(fact.parse(answer)) if fact.answers else answer)
+
+
+def rules_of(page: Page) -> str:
+    """Return the first provisions that a page's ruling rests on, as they are cited; empty for words alone."""
+    if not page.incident:
+        return ""
+    try:
+        return ", ".join(situation_of(page).ruling.citations[:2])
+    except InputError:
+        return ""

@@ -1,0 +1,194 @@
+"""Papers drawn to cover the book: parallel forms with the same Rules at the same levels, from a seed."""
+
+from collections import Counter
+from collections.abc import Container, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from random import Random
+
+from marram.errors import InputError
+from marram.rules.former_names import incident_now
+from marram.said import said
+from marram.teach.book.contents import local_rules, of_rule
+from marram.teach.examinations.blueprint import LEVELS, WEIGHTS, shares
+from marram.teach.examinations.item import Item
+from marram.teach.quizzes.quiz import question
+from marram.teach.situations.reaching import reached_from
+from marram.teach.situations.sampling import situation
+
+MOST_ITEMS, MOST_FORMS = 120, 4
+MOST_FACTS = 7
+"""From how many facts on a situation is no item: it takes longer to read than to decide (own choice)."""
+_TRIES = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """One form of an examination: its letter and its items in order."""
+
+    letter: str
+    items: tuple[Item, ...]
+
+    @property
+    def provisions(self) -> frozenset[str]:
+        """The provisions that the right answers rest on."""
+        return frozenset(found for one in self.items for found in one.question.situation.ruling.citations)
+
+    @property
+    def levels(self) -> Counter[int]:
+        """How many items of each difficulty there are."""
+        return Counter(one.level for one in self.items)
+
+
+@dataclass(frozen=True, slots=True)
+class Examination:
+    """An examination.
+
+    Attributes:
+        seed: the seed.
+        level: its level, 1 to 3.
+        open_book: whether the book may be used.
+        forms: its parallel forms.
+    """
+
+    seed: int
+    level: int
+    open_book: bool
+    forms: tuple[Form, ...]
+
+
+def examination(
+    seed: int,
+    count: int = 60,
+    *,
+    level: int = 2,
+    forms: int = 2,
+    open_book: bool = False,
+    retired: Container[str] = frozenset(),
+    weights: Mapping[int, float] = WEIGHTS,
+) -> Examination:
+    """Return an examination, the same for the same arguments.
+
+    Each place of the blueprint is filled in every form with an item of the same Rule and, where the book has enough of them,
+    the same level; provisions that no form had come first.
+
+    Args:
+        seed: the seed.
+        count: items of a form.
+        level: of the paper, 1 to 3.
+        forms: how many.
+        open_book: whether the book may be used; it changes what is printed, and no item.
+        retired: items that are not used any more, by :attr:`Item.ident`.
+        weights: of the Rules; 0 for the Model Local Rules.
+
+    Raises:
+        InputError: count, level or forms are out of range; every fault is listed.
+    """
+    faults = []
+    if not 1 <= count <= MOST_ITEMS:
+        faults.append(said("Items of a paper: give 1 to {most}.", most=MOST_ITEMS))
+    if level not in LEVELS:
+        faults.append(said("The level of a paper is 1, 2 or 3."))
+    if not 1 <= forms <= MOST_FORMS:
+        faults.append(said("Forms of an examination: give 1 to {most}.", most=MOST_FORMS))
+    if faults:
+        raise InputError(*faults)
+    lot = Random(seed)  # noqa: S311 - a seed, no secret
+    wanted = _places(weights, count, level, lot)
+    kept: list[list[Item]] = [[] for _ in range(forms)]
+    used: set[str] = set()
+    told: set[str] = set()
+    drawn = {rule: _Draw(rule, lot) for rule, _ in wanted}
+    spare = sorted(drawn, key=lambda rule: (-weights[rule], rule))
+    for rule, grade in wanted:
+        found = None
+        for each in (
+            rule,
+            *spare,
+        ):  # where the book has no more items of a Rule, one of the weightiest stands in
+            found = drawn[each].several(grade, forms, used, retired, told)
+            if found:
+                break
+        if not found:
+            raise InputError(
+                said("The book has too few items left for so many. Ask for fewer items or forms.")
+            )
+        for items, one in zip(kept, found, strict=True):
+            items.append(one)
+    return Examination(seed, level, open_book, tuple(_form(at, items, lot) for at, items in enumerate(kept)))
+
+
+def _places(weights: Mapping[int, float], count: int, level: int, lot: Random) -> list[tuple[int, int]]:
+    """Return for each place of a paper its Rule and its level."""
+    possible = {rule: weight for rule, weight in weights.items() if _provisions(rule)}
+    rules = [rule for rule, many in shares(possible, count).items() for _ in range(many)]
+    grades = [grade for grade, many in shares(LEVELS[level], count).items() for _ in range(many)]
+    lot.shuffle(grades)
+    return list(zip(rules, grades, strict=True))
+
+
+def _provisions(rule: int) -> list[str]:
+    found = local_rules() if rule == 0 else of_rule(rule)
+    return [one.citation for one in found]
+
+
+def _form(at: int, items: Sequence[Item], lot: Random) -> Form:
+    """Return a form, the right answers spread evenly over the places."""
+    placed = []
+    turn: list[int] = []
+    for one in items:
+        many = len(one.question.answers)
+        turn = turn or lot.sample(range(4), 4)
+        place = next((each for each in turn if each < many), 0)
+        turn = [each for each in turn if each != place]
+        placed.append(one.at(place))
+    return Form("ABCD"[at], tuple(placed))
+
+
+class _Draw:
+    """Items of one Rule, its provisions by turns."""
+
+    def __init__(self, rule: int, lot: Random) -> None:
+        self.rule, self.lot = rule, lot
+        self.turns = lot.sample(_provisions(rule), len(_provisions(rule)))
+        self.next = 0
+        self.pool: list[Item] = []
+
+    def several(
+        self, grade: int, forms: int, used: set[str], retired: Container[str], told: set[str]
+    ) -> list[Item] | None:
+        """Return an item for each form, all of the grade or else of the nearest level; ``None`` where there are too few."""
+        new = self._more(_TRIES * forms, used, retired)
+        self.pool.extend(one for _, one in zip(range(3 * forms), new, strict=False))
+        for level in sorted({1, 2, 3}, key=lambda each: (abs(each - grade), each)):
+            fitting = [one for one in self.pool if one.level == level]
+            if level == grade and len(fitting) < forms:
+                more = list(self._more(2 * _TRIES * forms, used, retired))
+                self.pool += more
+                fitting += [one for one in more if one.level == level]
+            if len(fitting) >= forms:
+                break
+        else:
+            return None
+        fitting.sort(key=lambda one: len(set(one.question.situation.ruling.citations) - told), reverse=True)
+        chosen = fitting[:forms]
+        for one in chosen:
+            self.pool.remove(one)
+            told.update(one.question.situation.ruling.citations)
+        return chosen
+
+    def _more(self, most: int, used: set[str], retired: Container[str]) -> Iterator[Item]:
+        for _ in range(most if self.turns else 0):
+            provision = self.turns[self.next % len(self.turns)]
+            self.next += 1
+            name = incident_now(self.lot.choice(reached_from()[provision]))
+            found = situation(name, self.lot, provision)
+            if found is None or len(found.facts) >= MOST_FACTS:
+                continue
+            asked = question(found, self.lot)
+            if asked is None:
+                continue
+            one = Item(asked, self.rule, found.level)
+            if one.ident in used or one.ident in retired:
+                continue
+            used.add(one.ident)
+            yield one

@@ -1,0 +1,50 @@
+"""An examination as PDF and as a document: the candidate's paper never holds what the key holds."""
+
+from typing import Any
+
+from marram.paper.examination import examination_pdf
+from marram.paper.paper_size import PaperSize
+from marram.teach.examinations.blueprint import PASS
+from marram.teach.examinations.item import Item
+from marram.teach.examinations.paper import Examination, Form
+from marram.teach.quizzes.told import letter, why_not
+from marram.words.texts import text
+
+
+def form_pdf(
+    exam: Examination, form: Form, course: str, *, key: bool, paper: PaperSize = PaperSize.A4
+) -> bytes:
+    """Return a form as PDF: the candidate's paper, or the key."""
+    items = [_printed(one, number, course, key=key) for number, one in enumerate(form.items, start=1)]
+    about = about_of(exam, form)
+    title = text("examinations.key" if key else "examinations.paper", letter=form.letter)
+    words = () if key else instructions(exam, form)
+    return examination_pdf(title, about, items, key=key, instructions=words, paper=paper)
+
+
+def about_of(exam: Examination, form: Form) -> str:
+    """Return what a form is, in one line."""
+    book = text("examinations.open_book" if exam.open_book else "examinations.closed_book")
+    return text("examinations.about", level=exam.level, count=len(form.items), book=book, seed=exam.seed)
+
+
+def instructions(exam: Examination, form: Form) -> tuple[str, ...]:
+    """Return what candidates are told."""
+    book = text("examinations.may_use" if exam.open_book else "examinations.may_not_use")
+    return (text("examinations.choose_one", count=len(form.items), percent=PASS), book)
+
+
+def _printed(one: Item, number: int, course: str, *, key: bool) -> dict[str, Any]:
+    answers = [
+        {
+            "letter": letter(place),
+            "words": answer.words,
+            "right": key and place == one.question.right,
+            "why": why_not(one.question, answer) if key and place != one.question.right else "",
+        }
+        for place, answer in enumerate(one.question.answers)
+    ]
+    ruling = one.question.situation.ruling
+    note = text("quizzes.rests_on", citations=", ".join(ruling.citations)) if key else ""
+    told = " ".join(one.question.situation.told(course))
+    return {"number": number, "told": told, "answers": answers, "note": note}

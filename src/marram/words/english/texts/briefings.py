@@ -1,0 +1,27 @@
+"""Briefings: what a deck, its slides, its printed pages and its handout say beside the situations."""
+
+TEXTS: dict[str, str] = {
+    "title.topics": "Rules briefing",
+    "title.beginners": "The Rules for beginners",
+    "title.changes": "What changed in the Rules",
+    "title.local_rules": "Our Local Rules this week",
+    "title.event": "What we ruled on at our last event",
+    "question": "What is the ruling?",
+    "ruling": "Ruling",
+    "why": "Why",
+    "rests_on": "{citation}: {statement}",
+    "by_definition": "It follows from the Definitions.",
+    "changed": "Before: {before} Now: {now}",
+    "no_ruling": "The Rules give no ruling on this any longer.",
+    "decides_otherwise": "The engine now decides this otherwise. Before: {was}",
+    "own_words": "in the teacher's words",
+    "page": "Page {number} of {count}",
+    "foot": "{title} · {number} / {count}",
+    "handout": "Handout: {title}",
+    "column.situation": "What happened",
+    "column.ruling": "Ruling",
+    "column.rule": "Rule",
+    "left_out": "Left out, as no single situation tells it: {count}.",
+    "version": "Version {version}; pages: {count}; in the teacher's words: {edited}; decided otherwise now: {flagged}.",
+    "advice": "Advice only: the referee and the Committee decide.",
+}

@@ -1,0 +1,204 @@
+"""Examinations: papers that cover the book in equal forms, marked by the engine, items judged by published statistics."""
+
+import json
+from itertools import combinations
+from random import Random
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from marram.errors import InputError
+from marram.teach.examinations.blueprint import WEIGHTS, shares
+from marram.teach.examinations.equality import equality
+from marram.teach.examinations.paper import examination
+from marram.teach.examinations.printing import form_pdf
+from marram.teach.examinations.report import read_answers, sitting
+from marram.teach.examinations.retiring import why_retired
+from marram.teach.examinations.statistics import correlation, items, kr20
+from marram.teach.situations.situation import solved
+from tests.cli.running import marram
+
+EXAM = examination(4, 30, forms=2)
+FORM = EXAM.forms[0]
+WUENSCH = (
+    "1111110110",
+    "1011011101",
+    "1111011001",
+    "0010001000",
+    "0000010010",
+    "1110111111",
+    "1101110111",
+    "1111111101",
+    "0101111101",
+    "1101101110",
+)
+"""Ten students, ten items: K. Wuensch, "The Kuder-Richardson 20", https://core.ecu.edu/wuenschk/StatHelp/KR20.txt."""
+SCORES = [[int(one) for one in row] for row in WUENSCH]
+
+
+def test_reliability_is_that_of_a_published_example() -> None:
+    """The shares and the variance of the scores stand in the source: .7 .7 .6 .7 .6 .8 .7 .7 .5 .6, and 5.84."""
+    shown = [sum(row[at] for row in SCORES) / 10 for at in range(10)]
+    assert shown == [0.7, 0.7, 0.6, 0.7, 0.6, 0.8, 0.7, 0.7, 0.5, 0.6]
+    assert kr20(SCORES) == pytest.approx(10 / 9 * (1 - 2.18 / 5.84))
+
+
+def test_discrimination_is_the_point_biserial_of_a_library() -> None:
+    """SciPy's pointbiserialr gives the same for every item of the published example against the rest."""
+    stats = pytest.importorskip("scipy.stats")
+    found = items([[1 - one for one in row] for row in SCORES], [0] * 10, [2] * 10)
+    for at, one in enumerate(found):
+        own = [row[at] for row in SCORES]
+        rest = [sum(row) - row[at] for row in SCORES]
+        assert one.discrimination == pytest.approx(stats.pointbiserialr(own, rest).statistic)
+        assert one.distractors[1] == pytest.approx(-one.discrimination)
+
+
+def test_what_does_not_vary_has_no_correlation() -> None:
+    """Unknown is unknown: no figure where all were right, or all scored alike."""
+    assert correlation([1, 1], [0, 1]) is None
+    assert kr20([[1, 0], [0, 1]]) is None
+    assert kr20([[1], [0]]) is None
+
+
+@given(st.lists(st.integers(1, 50), min_size=1, max_size=30), st.integers(1, 120))
+def test_shares_add_up_and_follow_their_weights(weights: list[int], count: int) -> None:
+    """Every place is given, each kind within one of its exact share (the quota rule of largest remainders)."""
+    found = shares(dict(enumerate(weights)), count)
+    assert sum(found.values()) == count
+    for kind, many in found.items():
+        assert abs(many - count * weights[kind] / sum(weights)) < 1
+
+
+def test_forms_are_parallel() -> None:
+    """Place by place both forms ask of the same Rule at the same level, and no item is in both or twice."""
+    one, other = EXAM.forms
+    assert [item.rule for item in one.items] == [item.rule for item in other.items]
+    assert [item.level for item in one.items] == [item.level for item in other.items]
+    names = [item.ident for form in EXAM.forms for item in form.items]
+    assert len(set(names)) == len(names) == 60
+
+
+def test_a_paper_covers_the_book() -> None:
+    """More provisions than items, and most Rules that the blueprint gives a place to."""
+    wanted = {rule for rule, many in shares(WEIGHTS, 30).items() if many}
+    assert len(FORM.provisions) > len(FORM.items)
+    assert len({item.rule for item in FORM.items} & wanted) >= 0.85 * len(wanted)
+
+
+def test_every_item_is_solved_again_through_the_interview() -> None:
+    """Asked from nothing, the engine ends in the ruling that the key calls right, for each item of a seed."""
+    for form in EXAM.forms:
+        for item in form.items:
+            one = item.question.situation
+            right = item.question.answers[item.question.right]
+            assert solved(one) == one.ruling
+            assert one.headline == right.headline
+            assert [each.words for each in item.question.answers].count(right.words) == 1
+
+
+def test_right_answers_are_spread_over_the_letters() -> None:
+    """No letter is right in more than two of five items: the key cannot be guessed."""
+    places = [item.question.right for item in FORM.items]
+    assert max(places.count(each) for each in range(4)) <= 0.4 * len(places)
+
+
+def test_the_same_seed_gives_the_same_papers() -> None:
+    """An examination can be drawn again for marking from its seed alone."""
+    again = examination(4, 30, forms=2)
+    assert [[one.ident for one in form.items] for form in again.forms] == [
+        [one.ident for one in form.items] for form in EXAM.forms
+    ]
+    assert [one.question.right for one in again.forms[1].items] == [
+        one.question.right for one in EXAM.forms[1].items
+    ]
+
+
+def test_a_retired_item_does_not_come_again() -> None:
+    """The item that was retired is drawn no more, and the paper is full all the same."""
+    gone = FORM.items[0].ident
+    again = examination(4, 30, forms=2, retired={gone})
+    assert all(one.ident != gone for form in again.forms for one in form.items)
+    assert len(again.forms[0].items) == 30
+
+
+def test_two_forms_are_equal_over_simulated_candidates() -> None:
+    """The mean scores differ by less than one item in thirty, and the forms correlate."""
+    found = equality(*EXAM.forms)
+    assert abs(found.difference) < 1
+    assert found.correlation > 0.5
+
+
+def test_marks_are_those_of_the_key() -> None:
+    """All right is distinction, all wrong is not passed; what was not answered is wrong."""
+    right = [one.question.right for one in FORM.items]
+    wrong = [(one + 1) % 3 for one in right]
+    found = sitting(FORM, {"Ada": right, "Bo": wrong, "Cy": [*right[:18], *[None] * 12]})
+    assert [found.marks[name].grade for name in ("Ada", "Bo", "Cy")] == ["distinction", "fail", "pass"]
+    assert (found.marks["Ada"].percent, found.marks["Bo"].right, found.marks["Cy"].right) == (100, 0, 18)
+    assert not found.retired  # three candidates say nothing of an item
+
+
+def test_an_item_with_a_wrong_key_is_retired_with_the_reason() -> None:
+    """Where those who know choose another answer, the item goes, the reason is told, and it counts no more."""
+    lot = Random(1)
+    right = [one.question.right for one in FORM.items]
+    answers = {}
+    for number in range(40):
+        able = number / 40
+        row = [key if lot.random() < 0.3 + 0.6 * able else (key + 1) % 3 for key in right]
+        row[0] = (right[0] + 1) % 3 if able > 0.5 else right[0]
+        answers[f"candidate {number}"] = row
+    found = sitting(FORM, answers)
+    assert 0 in found.retired
+    assert any("discrimination" in str(one) for one in found.retired[0])
+    assert all(one.of == 30 - len(found.retired) for one in found.marks.values())
+    assert found.reliability_kept > found.reliability
+
+
+def test_a_good_item_stays() -> None:
+    """Of the published example no item with a positive discrimination and a middling difficulty is retired."""
+    found = items([[1 - one for one in row] for row in SCORES], [0] * 10, [2] * 10)
+    for one in found:
+        if one.discrimination > 0 and 0.2 <= one.difficulty <= 0.95:
+            assert not why_retired(one)
+
+
+def test_faulty_answers_are_all_told() -> None:
+    """Too few answers, a letter that is none, and a name twice: each with its row."""
+    full = ",".join("A" * 30)
+    with pytest.raises(InputError) as caught:
+        read_answers(f"Ada,A,B\nBo,{full}\nBo,{full}\nCy,{full[:-1]}Z\n", FORM)
+    assert len(caught.value.faults) == 3
+
+
+def test_the_candidates_paper_is_no_key() -> None:
+    """Paper and key are both made, and the paper is the shorter one."""
+    paper, key = (form_pdf(EXAM, FORM, "Strandby Links", key=one) for one in (False, True))
+    assert paper.startswith(b"%PDF")
+    assert len(paper) < len(key)
+
+
+@pytest.mark.parametrize(("count", "level", "forms"), [(0, 2, 2), (10, 4, 2), (10, 2, 9)])
+def test_what_cannot_be_drawn_is_refused(count: int, level: int, forms: int) -> None:
+    """Counts, levels and forms out of range are told."""
+    with pytest.raises(InputError):
+        examination(1, count, level=level, forms=forms)
+
+
+def test_the_shell_draws_and_marks(tmp_path) -> None:
+    """A paper drawn with a seed is marked with it; all letters right is full marks."""
+    asked = ("--seed", "2", "--count", "6", "--forms", "1")
+    drawn = json.loads(marram("examination", "draw", *asked, "--json").out)
+    row = ",".join(one["right"] for one in drawn["forms"][0]["items"])
+    file = tmp_path / "answers.csv"
+    file.write_text(f"Ada,{row}\n")
+    found = json.loads(marram("examination", "mark", str(file), *asked, "--json").out)
+    assert found["marks"]["Ada"]["percent"] == 100
+
+
+def test_no_two_items_of_a_form_ask_the_same() -> None:
+    """The telling of each item differs from every other's."""
+    told = [one.question.situation.told("")[1:] for one in FORM.items]
+    assert all(one != other for one, other in combinations(told, 2))
