@@ -15,10 +15,12 @@ from marram.desk.live import stream
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import COOKIE
 from marram.records.database import opened
-from marram.records.entry import Entry
+from marram.records.entry import Entry, new_ident
 from marram.records.log import Log
 from marram.records.sign_ins import all_signed_in, end, in_role
 from marram.records.whereabouts import report
+from marram.services.kinds.suspension import Cause, Suspension
+from marram.services.suspension import suspending
 from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
 from tests.desk.signing_in import club, guarded, signed_in
@@ -96,7 +98,7 @@ def test_what_is_recorded_is_told_to_those_who_may_hear_it(
     ):
         assert until(referee, "head")[2] == 0
         until(referee, "where")
-        until(starter, "where")
+        until(starter, "play")
         with opened(kept.records.file) as elsewhere:
             number = ruling(kept, 7, Log(elsewhere))
         told = until(referee, "entry")
@@ -105,11 +107,11 @@ def test_what_is_recorded_is_told_to_those_who_may_hear_it(
         report(kept.records, kept.event_id, person, hole=4, words="tee", now=NOON)
 
         heard = [starter()]
-        while not heard[-1][2]:
+        while heard[-1][1] != "where" or not heard[-1][2]:
             heard.append(starter())
         (place,) = heard[-1][2]  # type: ignore[misc]
         assert (place["name"], place["hole"], place["words"]) == (name, 4, "tee")
-        assert {one for _, one, _ in heard} == {"where"}
+        assert {one for _, one, _ in heard} <= {"where", "play"}
 
 
 def test_a_cut_connection_is_taken_up_without_loss(address: str, app: FastAPI, kept: KeptHere) -> None:
@@ -158,7 +160,7 @@ def test_a_sign_in_that_was_ended_ends_its_stream(
         until(following, "where")
         (mine,) = all_signed_in(kept.records, kept.event_id, datetime.now(UTC))
         end(kept.records, kept.event_id, mine.id, datetime.now(UTC))
-        until(following, "cases")
+        until(following, "play")
         assert following()[1] == "end"
 
 
@@ -183,3 +185,20 @@ def test_names_of_players_are_told_to_officials(address: str, app: FastAPI, kept
     with listening(address, signed_in(app, kept, "scorer"), **{"Last-Event-ID": "0"}) as following:
         assert until(following, "entry")[2]["player"] == player.name  # type: ignore[index]
     assert signed_in(app, kept, "player").get("/api/live").status_code == 403
+
+
+def test_the_state_of_play_is_told_at_once_and_to_whoever_comes_later(
+    address: str, app: FastAPI, kept: KeptHere
+) -> None:
+    """A starter who listens hears that play is stopped; a page asked for afterwards says so; the public hears nothing."""
+    starter = signed_in(app, kept, "starter")
+    with listening(address, starter) as following:
+        assert until(following, "play")[2] == {"words": "", "until": ""}
+        kept.add(suspending(new_ident(), NOON, Suspension.IMMEDIATE, Cause.LIGHTNING))
+        told = until(following, "play")[2]
+    assert "stop at once" in told["words"]  # type: ignore[index]
+    with listening(address, starter) as following:
+        assert until(following, "play")[2] == told
+    banner = '<p id="play" class="play not-printed" data-until="" role="alert"><a'
+    assert banner in starter.get("/now").text
+    assert 'id="play"' not in signed_in(app, kept, "public").get("/now").text

@@ -10,10 +10,12 @@ from time import sleep
 from typing import Any
 
 from marram.desk.live.happening import Told, open_now, places, told_of
+from marram.desk.live.play import play_told
 from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import OFFICIALS, hears, sees
 from marram.errors import InputError
+from marram.services.suspension import SUSPENDED
 
 AGAIN = 2.0
 """Seconds until the records are tried again that could not be read (own choice)."""
@@ -122,8 +124,8 @@ class Hub:
         return sight.entries(told_of(self.kept, entries, sight.players))
 
     def standing(self, sight: Sight) -> str:
-        """Return what stands now, whatever happened before: where officials are, and open cases."""
-        return _where(self.kept, sight) + _cases(self.kept, sight)
+        """Return what stands now, whatever happened before: where officials are, open cases, the state of play."""
+        return _where(self.kept, sight) + _cases(self.kept, sight) + _play(self.kept, sight)
 
     def _watch(self) -> None:
         """Watch as long as anybody listens."""
@@ -168,7 +170,7 @@ class Hub:
             role = one.sight.role
             if role not in items:
                 said = one.sight.entries(told[one.sight.players]) if entries else []
-                for name, make in (("where", _where), ("cases", _cases)):
+                for name, make in (("where", _where), ("cases", _cases), ("play", _play)):
                     now = make(self.kept, one.sight)
                     if before.get((role, name)) != now:
                         before[role, name] = now
@@ -200,3 +202,7 @@ def _where(kept: KeptHere, sight: Sight) -> str:
 
 def _cases(kept: KeptHere, sight: Sight) -> str:
     return event("cases", open_now(kept)) if sight.cases else ""
+
+
+def _play(kept: KeptHere, sight: Sight) -> str:
+    return event("play", play_told(kept)) if hears(sight.role, SUSPENDED) else ""

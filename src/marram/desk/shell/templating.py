@@ -5,6 +5,7 @@ from functools import cache
 from fastapi.templating import Jinja2Templates
 
 from marram.desk.day.navigation import navigation
+from marram.desk.live.play import play_here
 from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import DESK, ROOMS, asset
 from marram.desk.shell.signed_forms import SignedForms, signed_form
@@ -23,6 +24,7 @@ def templates() -> Jinja2Templates:
         "may_see": may_see,
         "who_asks": who_asks,
         "navigation": navigation,
+        "play_here": play_here,
     }
     found.env.globals |= WORDING
     found.env.globals["asset"] = asset

@@ -2,7 +2,7 @@
 
 import { text } from "/static/shell/words.js";
 import { element } from "./element.js";
-import { keep, send, takeOff, waiting } from "./waiting.js";
+import { add, send, takeOff, waiting } from "./waiting.js";
 
 // The form under a ruling; nothing where it cannot be recorded.
 export function recordForm(event, { incident, answers, sheet, reasons }, shown) {
@@ -22,7 +22,7 @@ export function recordForm(event, { incident, answers, sheet, reasons }, shown) 
     const pairs = [...Object.entries(event.conditions), ...(hole.value() ? [["hole", hole.value()]] : []), ["what", incident.name], ...facts];
     const filled = { ident, given_at: givenAt, case: String(new URLSearchParams(pairs)), by: by?.value() ?? "", player: player.value(), note: note.value() };
     try {
-      await keep({ ident, state: "waiting", person: event.person, headline: sheet.headline, form: filled });
+      await add({ ident, state: "waiting", person: event.person, headline: sheet.headline, form: filled });
       said.textContent = text("record.kept");
       button.disabled = true;
       navigator.storage?.persist?.();

@@ -31,7 +31,21 @@ async function within(mode, work) {
 
 export const keep = (entry) => within("readwrite", (store) => store.put(entry));
 export const takeOff = (ident) => within("readwrite", (store) => store.delete(ident));
-export const waiting = () => within("readonly", (store) => store.getAll());
+
+// What waits, in the order it was recorded in: the clock of a phone may be set back meanwhile, so it is counted.
+export async function waiting() {
+  const entries = await within("readonly", (store) => store.getAll());
+  return entries.sort((one, other) => (one.place ?? 0) - (other.place ?? 0));
+}
+
+// Keep a new entry, after all that wait; its place is found in the same transaction, so that no two pages give one twice.
+export function add(entry) {
+  return within("readwrite", (store) => {
+    const asked = store.getAll();
+    asked.onsuccess = () => store.put({ ...entry, place: 1 + Math.max(0, ...asked.result.map((one) => one.place ?? 0)) });
+    return asked;
+  });
+}
 
 // Send what waits for whoever is signed in here, one after the other; only one page of the phone does so at a time.
 export function send() {

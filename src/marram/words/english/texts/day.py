@@ -58,5 +58,9 @@ TEXTS: dict[str, str] = {
     "where.do": "I am here",
     "groups": "Groups",
     "groups.tee": "tee {tee}",
+    "play.immediate": "Play is stopped since {time}: stop at once. What each group must do",
+    "play.normal": "Play is stopped since {time}. What each group must do",
+    "play.resumed": "Play goes on at {time}",
+    "play.resumed_in_position": "Play goes on at {time}, in position by {ready}",
     "cut": "The desk is out of reach. What is shown here may be old.",
 }

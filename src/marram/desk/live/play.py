@@ -1,0 +1,64 @@
+"""The state of play as every page shows it and hears of it: that play is stopped, and when it goes on."""
+
+from datetime import UTC, datetime, tzinfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from fastapi import Request
+
+from marram.desk.log.kept import KeptHere
+from marram.desk.people.roles import hears
+from marram.desk.people.who import may, who_asks
+from marram.errors import InputError
+from marram.records.starting_sheet import time_zone
+from marram.services.state_of_play import StateOfPlay, state_of_play
+from marram.services.suspension import SUSPENDED
+from marram.words.texts import text
+
+Told = dict[str, str]
+
+
+def play_told(kept: KeptHere, now: datetime | None = None) -> Told:
+    """Return the state of play as it is told live: ``words``, and ``until`` when they hold (ISO 8601); empty: play goes on."""
+    found = state_of_play(kept.log, kept.event_id)
+    if found is None or not found.holds(now or datetime.now(UTC)):
+        return {"words": "", "until": ""}
+    return {"words": _words(found, _zone(kept)), "until": "" if found.at is None else found.at.isoformat()}
+
+
+def play_here(request: Request) -> Told | None:
+    """Return the state of play for a page; ``None`` for whoever does not hear of it, or where nothing is kept."""
+    kept: KeptHere | None = request.app.state.kept_here
+    if kept is None or not may(request, "GET /api/live") or not may(request, "GET /suspension"):
+        return None
+    who = who_asks(request)
+    if not (who.open or hears(who.role, SUSPENDED)):
+        return None
+    try:
+        return play_told(kept)
+    except InputError:  # the records cannot be read: the page that says so still stands
+        return None
+
+
+def _words(found: StateOfPlay, zone: tzinfo | None) -> str:
+    if found.at is None:
+        return text(f"day.play.{found.how.value}", time=_clock(found.since, zone))
+    if found.in_position_at is None:
+        return text("day.play.resumed", time=_clock(found.at, zone))
+    return text(
+        "day.play.resumed_in_position",
+        time=_clock(found.at, zone),
+        ready=_clock(found.in_position_at, zone),
+    )
+
+
+def _clock(moment: datetime, zone: tzinfo | None) -> str:
+    return f"{moment.astimezone(zone):%H:%M}"
+
+
+def _zone(kept: KeptHere) -> tzinfo | None:
+    """Return the zone of the club's clocks; ``None``, that of this machine, where it is not known."""
+    name = time_zone(kept.records, kept.event_id)
+    try:
+        return ZoneInfo(name) if name else None
+    except (ZoneInfoNotFoundError, ValueError):
+        return None

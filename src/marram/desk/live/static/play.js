@@ -1,0 +1,31 @@
+// On every page of an official: that play is stopped, or when it goes on, as soon as somebody says so.
+
+const place = document.getElementById("play");
+let over = 0;
+
+export function showPlay({ words, until }) {
+  clearTimeout(over);
+  place.querySelector("a").textContent = words;
+  place.dataset.until = until;
+  place.hidden = !words;
+  if (words && until) over = setTimeout(() => (place.hidden = true), Math.max(0, new Date(until) - Date.now()));
+}
+
+// A page that is not looked at keeps no connection: a browser has six for all pages of one desk.
+let source = null;
+function listen() {
+  if (document.hidden) {
+    source?.close();
+    source = null;
+  } else if (!source) {
+    source = new EventSource("/api/live");
+    source.addEventListener("play", (event) => showPlay(JSON.parse(event.data)));
+  }
+}
+
+// The first screen listens by itself, to more than this.
+if (!document.getElementById("live")) {
+  document.addEventListener("visibilitychange", listen);
+  addEventListener("pagehide", () => source?.close());
+  listen();
+}
