@@ -12,7 +12,7 @@ from sqlalchemy import BindParameter, Connection, TextClause, bindparam, func, i
 
 from marram.records.database import Records
 from marram.records.entry import Kept, Part
-from marram.records.sealed_parts import parts_of
+from marram.records.sealed_parts import sealed_beside
 from marram.records.tables import LogWords
 
 AT_ONCE = 500
@@ -70,8 +70,9 @@ def _index_some(records: Records, words_of: WordsOf) -> int:
             connection.execute(text("LOCK TABLE log_words IN SHARE ROW EXCLUSIVE MODE"))
         new = [Kept(*row) for row in connection.execute(_NEW, {"most": AT_ONCE})]
         last = connection.scalar(select(func.max(LogWords.place))) or 0
+        parts = sealed_beside(connection, new)
         rows = [
-            {"entry_id": one.id, "place": place, "words": _written(words_of(one, parts_of(connection, one)))}
+            {"entry_id": one.id, "place": place, "words": _written(words_of(one, parts[one.id]))}
             for place, one in enumerate(new, start=last + 1)
         ]
         if rows:

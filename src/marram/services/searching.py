@@ -71,7 +71,10 @@ def search(records: Records, event: str | None, wanted: Search, page: int = 1) -
         wanted: what is looked for.
         page: which page, from 1.
     """
-    index(records, words_of)
+    if wanted.words or wanted.outcome or wanted.player or wanted.by:
+        index(
+            records, words_of
+        )  # else nothing of it is asked for: the page of all entries waits for no words
     people = names(records) if wanted.words else {}
     looked_for = Wanted(
         tuple(_exact(wanted)),

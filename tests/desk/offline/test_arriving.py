@@ -1,6 +1,7 @@
 """An entry that waited on a phone arrives once, however often it is sent; nobody gets what is another's."""
 
 from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta
 from typing import Any
 from urllib.parse import urlencode
 
@@ -9,8 +10,10 @@ import pytest
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
+from marram.records.entry import new_ident
 from marram.records.making import made
 from marram.services.keeping import start
+from marram.services.moments import happened_at
 from tests.desk.asking import TestClient
 
 RED = {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no", "penalty_area_colour": "red"}
@@ -91,3 +94,45 @@ def test_the_service_worker_changes_with_the_files_and_keeps_nothing_of_anybody_
     assert "/api/" not in held.partition('"data"')[0]
     for icon in from_desk["icons"]:
         assert desk.get(icon["src"]).status_code == 200
+
+
+@pytest.mark.parametrize("days", [-1, 1], ids=["a day behind", "a day ahead"])
+def test_a_device_whose_clock_is_a_day_off_is_put_right(desk: TestClient, kept: KeptHere, days: int) -> None:
+    """Both times are kept and told; pages show the desk's; two rulings stay in the order they were given in, and sent once."""
+    off = timedelta(days=days)
+    now = datetime.now(UTC)
+    numbers = []
+    for minutes in (30, 20):
+        given = now - timedelta(minutes=minutes) + off
+        sent = {
+            **waited(desk, new_ident()),
+            "given_at": given.isoformat(),
+            "sent_at": (now + off).isoformat(),
+        }
+        again = [desk.post("/api/offline/entry", json=sent).json()["number"] for _ in range(2)]
+        assert again[0] == again[1]
+        numbers.append(again[0])
+    first, second = (kept.log.numbered(kept.event_id, one) for one in numbers)
+    assert first is not None
+    assert second is not None
+
+    assert datetime.fromisoformat(first.told["given_at"]).date() == (now - timedelta(minutes=30) + off).date()
+    assert first.content["device_ahead"] == pytest.approx(off.total_seconds(), abs=60)
+    assert happened_at(first) < happened_at(second) <= now
+    assert abs(happened_at(first) - (now - timedelta(minutes=30))) < timedelta(minutes=1)
+    assert "The clock of the device was wrong" in desk.get(f"/log/{first.number}").text
+
+
+def test_a_device_whose_clock_is_right_is_left_alone(desk: TestClient, kept: KeptHere) -> None:
+    """An hour out of reach is no wrong clock; what claims to be given after it arrived counts as it arrived."""
+    now = datetime.now(UTC)
+    hour = timedelta(hours=1)
+    for given, sent_at, shown in ((now - hour, now, now - hour), (now + hour, None, now)):
+        sent = {**waited(desk, new_ident()), "given_at": given.isoformat()}
+        if sent_at:
+            sent["sent_at"] = sent_at.isoformat()
+        number = desk.post("/api/offline/entry", json=sent).json()["number"]
+        entry = kept.log.numbered(kept.event_id, number)
+        assert entry is not None
+        assert "device_ahead" not in entry.content
+        assert abs(happened_at(entry) - shown) < timedelta(minutes=2)

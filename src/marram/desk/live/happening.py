@@ -10,6 +10,7 @@ from marram.desk.people.roles import hears
 from marram.records.entry import Kept
 from marram.records.open_cases import open_cases
 from marram.records.whereabouts import whereabouts
+from marram.services.moments import happened_at
 
 SHOWN = 8
 """Entries that the first screen shows (own choice)."""
@@ -35,7 +36,7 @@ def told_of(kept: KeptHere, entries: Sequence[Kept], players: bool) -> list[Told
             "kind": one.kind,
             "title": title_of(one),
             "headline": str(one.content.get("headline", "")) if isinstance(one.content, dict) else "",
-            "at": clock_of(one.told["given_at"]),
+            "at": clock_of(happened_at(one).isoformat()),
             "hole": one.told.get("hole"),
             "player": names.get(one.told.get("player", ""), "") if players else "",
             "by": names.get(one.told.get("by", ""), ""),

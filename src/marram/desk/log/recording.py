@@ -120,6 +120,7 @@ class Recorded(BaseModel):
 
     ident: str
     given_at: datetime
+    sent_at: datetime | None = None
     case: str
     by: str = ""
     player: str = ""

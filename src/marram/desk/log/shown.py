@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
@@ -13,11 +13,9 @@ from marram.services.address_case import address_of
 from marram.services.case_file import read_case
 from marram.services.kinds.registry import kinds
 from marram.services.log import RULING
+from marram.services.moments import DEVICE_AHEAD, SAME_TIME, happened_at
 from marram.words.language import translate
 from marram.words.texts import text
-
-SAME_TIME = timedelta(minutes=10)
-"""How far the clock of a device and that of the desk are apart before it is said (own choice)."""
 
 
 @dataclass(frozen=True)
@@ -44,7 +42,12 @@ class Shown:
 
     @property
     def given_at(self) -> datetime:
-        """When it happened."""
+        """When it happened, by the desk's clock as far as it is known."""
+        return happened_at(self.entry).astimezone()
+
+    @property
+    def by_device(self) -> datetime:
+        """When it happened by the clock of the device."""
         return datetime.fromisoformat(self.entry.told["given_at"]).astimezone()
 
     @property
@@ -54,8 +57,13 @@ class Shown:
 
     @property
     def came(self) -> str:
-        """How the device's clock and the desk's go together: ``ahead`` cannot be, ``late`` is a device out of reach or behind."""
-        late = self.kept_at - self.given_at
+        """How the device's clock and the desk's go together; empty where they do.
+
+        ``off`` was measured as it arrived, ``ahead`` cannot be, ``late`` is a device out of reach or behind.
+        """
+        if DEVICE_AHEAD in self.entry.content:
+            return "off"
+        late = self.kept_at - self.by_device
         return "ahead" if late < -SAME_TIME else "late" if late > SAME_TIME else ""
 
     @property

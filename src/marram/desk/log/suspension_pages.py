@@ -21,6 +21,7 @@ from marram.said import said
 from marram.services.evacuation import ways_out_words
 from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.services.log import RULING
+from marram.services.moments import happened_at
 from marram.services.suspension import (
     GroupStops,
     Stopped,
@@ -240,7 +241,7 @@ def _clock(zone: object, one: Stopped) -> str:
 
 
 def _today(entry: Kept, began: datetime | None) -> bool:
-    return began is not None and _moment(entry).astimezone(began.tzinfo).date() == began.date()
+    return began is not None and happened_at(entry).astimezone(began.tzinfo).date() == began.date()
 
 
 def _note_of(kept: KeptHere, entry: Kept) -> str:

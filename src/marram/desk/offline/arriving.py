@@ -1,13 +1,16 @@
 """An entry that waited on a phone arrives: added once, however often it is sent, and what differs is told, never overwritten."""
 
 import json
+from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
+from marram.desk.log.here import now
 from marram.desk.log.kept import kept_here
 from marram.desk.log.recording import Recorded, entry_of
 from marram.records.entry import Entry, Kept
+from marram.services.moments import DEVICE_AHEAD, device_ahead
 
 router = APIRouter()
 
@@ -20,6 +23,9 @@ def arrive(request: Request, response: Response, waited: Recorded) -> dict[str, 
     """
     kept = kept_here(request)
     entry = entry_of(request, waited)
+    off = device_ahead(waited.sent_at, now())
+    if off is not None:
+        entry = replace(entry, content={**entry.content, DEVICE_AHEAD: off})
     found = kept.log.entry(entry.id)
     if found is None:
         found = kept.add(entry)

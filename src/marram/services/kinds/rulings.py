@@ -41,6 +41,8 @@ class RulingContent:
         instead: what was given instead, as far as it counts.
         rules: the Rules it rests on, by number.
         finding: what of a card it rules on, by its name there; empty for a ruling given on the course.
+        device_ahead: by how many seconds the clock of the device it waited on was ahead of the desk's as it arrived;
+            ``None``: they went together, or it is not known.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -52,6 +54,7 @@ class RulingContent:
     instead: Instead | None = field(default=None, metadata=give(said("an object, or leave it out")))
     rules: tuple[str, ...] = field(default=(), metadata=give(said("a list of numbers of Rules")))
     finding: str = field(default="", metadata=give(WORDS))
+    device_ahead: int | None = field(default=None, metadata=give(said("a whole number of seconds")))
 
 
 @dataclass(frozen=True)

@@ -67,7 +67,7 @@ async function sent(entry, me) {
   const answer = await fetch("/api/offline/entry", {
     method: "POST",
     headers: { ...signed({ "Content-Type": "application/json" }), ...(me.csrf ? { "X-CSRF-Token": me.csrf } : {}) },
-    body: JSON.stringify(entry.form),
+    body: JSON.stringify({ ...entry.form, sent_at: new Date().toISOString() }),
   });
   if (answer.status >= 500 || [401, 403, 429].includes(answer.status)) return false;
   const told = await answer.json().catch(() => ({}));

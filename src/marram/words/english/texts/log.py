@@ -61,6 +61,7 @@ TEXTS: dict[str, str] = {
     "differences.stands": "It stands",
     "differences.to_correct": "It is to be corrected",
     "clock.ahead": "By the desk's clock it arrived on {moment}, before it was given: the clock of the device is wrong. The desk's time counts.",
+    "clock.off": "The clock of the device was wrong: it showed {device}. The time is put right by the desk's clock; it arrived on {moment}.",
     "clock.late": "The time is that of the device. It arrived on {moment} by the desk's clock: the device was out of reach, or its clock is behind.",
     "receipt": "Receipt {receipt}: written down, it proves later that this entry and all before it are as they were.",
     "again": "Open the case",
