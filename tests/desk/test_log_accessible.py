@@ -15,6 +15,7 @@ from tests.desk.test_log import RULING, form
 PAGES = (
     "/now",
     "/ready",
+    "/published",
     "/begin",
     "/open-cases",
     "/opinions",

@@ -52,6 +52,8 @@ def test_all_faults_of_an_entry_are_told_at_once() -> None:
         ("card_settled", {"ruling": "x", "how": "included"}, "ruling is 'x'; give a UUID"),
         ("card_found_out", {"score": 100}, "100 is no score"),
         ("tie_decided", {"method": "countback", "order": []}, "give play_off or lot"),
+        ("list_published", {"digest": "f" * 63, "document": {"kind": "results"}}, "digest is no SHA-256"),
+        ("list_published", {"digest": "f" * 64, "document": {"kind": "menu"}}, "the document is none of"),
     ],
 )
 def test_what_no_such_entry_can_hold_is_refused(kind: str, content: dict[str, object], match: str) -> None:

@@ -5,6 +5,7 @@ from pathlib import Path
 from marram.demo import EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
+from marram.records.entry import new_ident
 from marram.schema import read_json
 from tests.desk.asking import TestClient
 from tests.desk.test_cards import SCORES, bring_in, card_of, fill
@@ -30,8 +31,12 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
         fill(desk, one, **{"marker-7": "5"})
         fill(desk, other)
         bring_in(desk, other, marker_certified="false")
+        desk.post("/published", data={"what": "starting_times", "tapped": new_ident()})
+        (listed,) = kept.log.entries(kept.event_id, kind="list_published")
+        published = listed.content["digest"]
         why = f"/results/why?side={other.rpartition('/')[2]}&score=net"
         people = {*kept.names().values(), kept.event.name, *kept.event.rounds.values()}
+        people |= {published}
         people |= {one.receipt for one in kept.log.entries(kept.event_id)}
         names = {*names_of(desk.app.state.workplace.course), *people}  # type: ignore[attr-defined]
         pages = (
@@ -43,6 +48,8 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
             "/board",
             "/results/close",
             "/ready?round=2",
+            "/published",
+            f"/published/{published}.html",
             "/log/2",
         )
         for page in pages:

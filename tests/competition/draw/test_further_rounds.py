@@ -106,6 +106,25 @@ def test_the_draw_by_numbers_is_the_general_one() -> None:
     ]
 
 
+def test_the_draw_of_sixty_four_begins_as_it_is_published() -> None:
+    """ "Come Gestire Una Gara" (2016), page 99: the cards lie in the general numerical draw with 1 on top, then 64, then 32."""
+    pairs = numerical_draw([str(one) for one in range(1, 65)])
+    assert [one for pair in pairs for one in pair][:3] == ["1", "64", "32"]
+
+
+@given(st.integers(1, 7))
+def test_the_highest_stand_on_opposite_sides_and_so_on_down_the_line(halvings: int) -> None:
+    """Committee Procedures 5F (The R&A, 2023): the first two in different halves, the first four in different quarters …"""
+    count = 2**halvings
+    pairs = numerical_draw([str(one) for one in range(1, count + 1)])
+    order = [int(one) for pair in pairs for one in pair if one]
+    for parts in (2**step for step in range(1, halvings + 1)):
+        size = count // parts
+        highest = [sum(one <= parts for one in order[at : at + size]) for at in range(0, count, size)]
+        assert highest == [1] * parts
+    assert {int(one) + int(two or 0) for one, two in pairs} == {count + 1}  # lowest handicap against highest
+
+
 @given(st.integers(2, 70))
 def test_the_highest_meet_as_late_as_can_be_and_have_the_byes(count: int) -> None:
     """If the higher always wins, the last 2, 4, 8 … are the first 2, 4, 8 … numbers; byes go from the top down."""

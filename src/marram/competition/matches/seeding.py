@@ -1,7 +1,9 @@
 """Who meets whom in the first round of a bracket: by numbers, so that the highest stay apart for as long as can be.
 
-Committee Procedures 5F: the two highest seeded are on opposite sides of the draw, and so on down the line. The order is that
-of the general numerical draw (1 against 64, 32 against 33, 16 against 49 …; its table from memory).
+Committee Procedures 5F (2023, read in the text of The R&A): the two highest seeded are on opposite sides of the draw, and so on
+down the line. That the list from the top begins 1, 64, 32 in a draw of 64 is read in the Italian guide to running a
+competition of 2016 (regolegolf.com, "Come Gestire Una Gara", page 99), which orders the players' cards by the general
+numerical draw. Both hold of the order here; of the table that 5F refers to, the rest is from memory.
 """
 
 from collections.abc import Sequence
