@@ -16,6 +16,7 @@ from marram.desk.people.roles import PUBLIC
 from marram.records import tables
 from marram.records.entry import new_ident
 from marram.records.people import erase
+from tests.cli.running import marram
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import club, guarded, signature, signed_in
 
@@ -107,3 +108,16 @@ def test_only_those_responsible_publish(kept: KeptHere) -> None:
     answer = committee.post("/published", data=signed)
     assert answer.status_code == 400
     assert "No group has a starting time" in answer.text
+
+
+def test_the_shell_writes_the_same_bytes(kept: KeptHere, tmp_path: Path) -> None:
+    """Every published list in each format, named by its digest; publishing it again makes no second one."""
+    _, everybody, digest = publish(kept)
+    publish(kept)
+    assert everybody.get("/published").text.count(f"{digest}.json") == 1
+    done = marram("records", "published", str(tmp_path / "club.db"), str(tmp_path / "out"))
+    assert done.code == 0, done.err
+    assert sorted(one.suffix for one in (tmp_path / "out").iterdir()) == [".csv", ".html", ".ics", ".json"]
+    for form in ("json", "csv", "html"):
+        there = (tmp_path / "out" / f"starting_times-{digest}.{form}").read_bytes()
+        assert there == everybody.get(f"/published/{digest}.{form}").content

@@ -130,6 +130,21 @@ def records_opinions(records: RecordsAt, event: OfEvent = None) -> None:
     list_opinions(records, event)
 
 
+@records_app.command("published")
+def records_published(
+    records: RecordsAt,
+    folder: Annotated[Path, typer.Argument(help="The folder to write to.", metavar="FOLDER")],
+    event: OfEvent = None,
+    course: Annotated[
+        str | None, typer.Option(help="The name of the course, where there are several.")
+    ] = None,
+) -> None:
+    """Write every published list as files: JSON, CSV, iCalendar and HTML, named by the digest of the JSON file."""
+    from marram.cli.published import write_published
+
+    write_published(records, folder, event, course)
+
+
 @records_app.command("suspend")
 def records_suspend(
     records: RecordsAt,

@@ -54,9 +54,11 @@ def published(log: Log, event: str, known: Named) -> list[Published]:
     found: list[Published] = []
     seen: set[tuple[object, object]] = set()
     for one in reversed(log.entries(event, kind=PUBLISHED)):
+        digest = str(one.content["digest"])
+        if any(before.digest == digest for before in found):  # the same list again is no other list
+            continue
         document = filled(one.content["document"], known)
         about = (document.get("kind"), document.get("round"))
-        digest = str(one.content["digest"])
         found.append(Published(one, digest, document, digest_of(document) == digest, about not in seen))
         seen.add(about)
     return found

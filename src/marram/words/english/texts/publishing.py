@@ -33,6 +33,7 @@ TEXTS: dict[str, str] = {
     "at": "{day}, {time}",
     "older": "A later list has taken its place.",
     "gone": "A name on this list was erased or changed since it was published, so it is not shown any more.",
+    "gone_list": "{digest}: {why}",
     "help": "Each list stays at its address as it was published. The address is the SHA-256 of the JSON file, so that anybody can check the file.",
     "publish": "Publish",
     "publish.times": "Publish the starting times",
