@@ -86,6 +86,8 @@ def _drawn(fact: Fact[Any], left: _Open, lot: Random) -> Any:
         answers = [answer for answer in fact.answers if answer in left.answers]
         return lot.choices(answers, [likelihood(fact, answer) for answer in answers])[0]
     least = int(fact.minimum) if left.above is None else int(left.above) + 1
+    if left.above is None and left.at_most is not None:  # a number below a bound is near it too
+        least = max(least, int(left.at_most) - _MOST_BEYOND)
     most = least + _MOST_BEYOND if left.at_most is None else int(left.at_most)
     return lot.randint(least, max(least, most))
 

@@ -12,6 +12,7 @@ TOLD: dict[str, str] = {
     "advice_deed": "What {player} or the caddie did: {answer}.",
     "advice_to_or_from": "The other person was {answer}.",
     "caddie_deed": "The caddie {answer}.",
+    "caddie_deed.routine_help": "The caddie did what caddies do, such as carrying clubs, searching, advising, raking or attending the flagstick.",
     "for_whom_shared_caddie_acted": "The shared caddie acted {answer}.",
     "for_whom_shared_caddie_acted.ball_of_one": "Nobody had told the caddie to act; the ball of one of the players was involved.",
     "for_whom_shared_caddie_acted.neither": "Nobody had told the caddie to act, and no ball of these players was involved.",

@@ -28,6 +28,7 @@ TOLD: dict[str, str] = {
     "alteration": "What was altered: {answer}.",
     "altered_place": "It happened {answer}.",
     "deliberate_act": "What was done on purpose: {answer}.",
+    "deliberate_act.none_of_these": "Nothing was done on purpose to affect anybody's conditions.",
     "fixed_object": "What was moved, bent or broken was {answer}.",
     "preparing_how": "At that moment {player} was {answer}.",
     "preparing_how.none_of_these": "{player} was only clearing the way.",

@@ -9,6 +9,7 @@ TOLD: dict[str, str] = {
     "reasonable_judgement.no": "{player} did not do what could reasonably be expected to make an accurate estimate.",
     "act_of_other": "What that person did: {answer}.",
     "code_penalty": "What a Code of Conduct in force provides for this: {answer}.",
+    "code_penalty.not_covered": "No Code of Conduct in force covers this act.",
     "conduct_finding": "What the Committee has found: {answer}.",
     "how_involved.requested": "It was done at {player}'s request or with {player}'s authority.",
     "how_involved.saw_and_let_happen": "{player} saw it coming, knew it was a breach, and did not try to stop it.",

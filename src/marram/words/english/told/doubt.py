@@ -32,6 +32,7 @@ TOLD: dict[str, str] = {
     "chosen_ball": "What was done with the ball named to count was {answer}.",
     "issue_from": "The question is about {answer}.",
     "late_breach": "What came to light: {answer}.",
+    "late_breach.score_too_low": "What came to light: the returned score of a hole was too low, and not only for penalties the player did not know of.",
     "other_ball": "What was done with the other ball was {answer}.",
     "ruling_fault": "What went wrong: {answer}.",
 }

@@ -26,6 +26,7 @@ TOLD: dict[str, str] = {
     "within_practice_limits.yes": "It was within what the Local Rule allows.",
     "within_practice_limits.no": "It was beyond what the Local Rule allows.",
     "bad_time_number": "It was {answer} bad time of this player in the round.",
+    "bad_time_number.fourth_or_later": "It was at least the fourth bad time of this player in the round.",
     "caddie_fault": "What is held against {player}: {answer}.",
     "policy_penalty": "What the Local Rule as adopted gives for it: {answer}.",
 }
