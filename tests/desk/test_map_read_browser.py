@@ -55,6 +55,11 @@ def test_the_key_names_what_is_in_view_and_out_stands_beyond_the_boundary(
     assert places
     assert not any(boundary.contains(Point(course.plane.to_metres(*place))) for place in places)
     expect(page.locator(".relief-label", has_text="inside the boundary")).to_be_attached()
+
+    page.goto(f"/ball?hole=9&ball={ground.in_the_burn()}")
+    expect(
+        page.locator(".relief-label", has_text="red penalty area: The Burn")
+    ).to_be_attached()  # words of any length
     context.close()
 
 

@@ -6,14 +6,14 @@ from datetime import date
 import pytest
 
 from marram.course import load
-from marram.course.model import Course
+from marram.course.model import Course, Kind
 from marram.demo import COURSE
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.incidents import INCIDENTS
 from marram.services.conditions import Conditions
 from marram.services.lies import to_plane
-from marram.services.likely import BY_AREA, BY_FORM, BY_KIND, BY_SIDES, MOST, by_place, likely_here
+from marram.services.likely import BY_AREA, BY_FORM, BY_KIND, BY_SIDES, MOST, NEAR, by_place, likely_here
 from marram.services.told import Sentence, told
 from tests.desk.asking import TestClient
 
@@ -95,3 +95,14 @@ def client() -> TestClient:
     from marram.desk.app import create_app
 
     return TestClient(create_app(), follow_redirects=False)
+
+
+def test_a_ball_on_the_green_of_another_hole_is_on_a_wrong_green(course: Course) -> None:
+    """Relief from a wrong green must be taken (Rule 13.1f): it stands first there, and is not offered beside the green."""
+    green = next(iter(course.of(Kind.PUTTING_GREEN))).geometry
+    on, off = green.representative_point(), green.centroid
+    aside = (green.bounds[2] + NEAR, off.y)
+
+    here = likely_here(course, (on.x, on.y), Area.GENERAL_AREA, ON)
+    assert here[0].name == "wrong_green"
+    assert "wrong_green" not in [one.name for one in likely_here(course, aside, Area.GENERAL_AREA, ON)]

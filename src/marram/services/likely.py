@@ -89,6 +89,8 @@ def likely_here(
         names = [*BY_AREA[area], *by_place]
     else:
         names = [*by_place, *BY_AREA[area]]
+    if area is Area.GENERAL_AREA and _on_wrong_green(course, ball):
+        names.insert(0, "wrong_green")
     codes = conditions.local or ()
     added = OUT_BY_LOCAL_RULE if area is None else GENERAL_AREA_BY_LOCAL_RULE
     if area in (None, Area.GENERAL_AREA):
@@ -98,6 +100,11 @@ def likely_here(
     if conditions.form in BY_FORM:
         names += BY_FORM[conditions.form]
     return tuple(incident(name) for name in tuple(dict.fromkeys(names))[:most])
+
+
+def _on_wrong_green(course: Course, ball: XY) -> bool:
+    """Tell whether a ball in the general area lies on a green: it is then not that of the hole being played (Rule 13.1f)."""
+    return bool(index_of(course, Kind.PUTTING_GREEN).near(Point(ball), 0.0))
 
 
 def near_kinds(course: Course, ball: XY) -> frozenset[Kind]:

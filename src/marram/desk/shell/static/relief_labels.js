@@ -68,8 +68,9 @@ export class Labels {
       for (const turn of TURNS) {
         const [right, down] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
         const middle = L.point(point.x + right * (away + wide / 2), point.y + down * (away + high / 2));
-        const box = { left: middle.x - wide / 2, right: middle.x + wide / 2, top: middle.y - high / 2, bottom: middle.y + high / 2 };
-        const within = box.left >= EDGE && box.top >= EDGE && box.right <= size.x - EDGE && box.bottom <= size.y - EDGE;
+        const left = Math.max(EDGE, Math.min(middle.x - wide / 2, size.x - EDGE - wide)); // long words are moved into the map
+        const box = { left, right: left + wide, top: middle.y - high / 2, bottom: middle.y + high / 2 };
+        const within = box.top >= EDGE && box.right <= size.x - EDGE && box.bottom <= size.y - EDGE;
         if (!within || taken.some((other) => overlap(box, other))) continue;
         const cost = far / AWAY.length + (areas.some((ring) => covers(box, ring)) ? UNDER : 0);
         if (!best || cost < best.cost) best = { cost, box };
