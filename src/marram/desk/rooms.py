@@ -24,7 +24,7 @@ from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
-from marram.desk.teaching import quiz_page, tap_page
+from marram.desk.teaching import briefing_page, quiz_page, tap_page
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -33,6 +33,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     case.router,
     together.router,
     may.router,
+    briefing_page.router,
     quiz_page.router,
     tap_page.router,
     book_pages.router,

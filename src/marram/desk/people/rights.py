@@ -251,6 +251,7 @@ ROOMS: tuple[Room, ...] = (
     Room(
         "teaching",
         {
+            "GET /briefing": SIGNED_IN,
             "GET /quiz": SIGNED_IN,
             "GET /quiz/drawing": SIGNED_IN,
             "GET /quiz/drawing.svg": SIGNED_IN,

@@ -24,4 +24,10 @@ TEXTS: dict[str, str] = {
     "left_out": "Left out, as no single situation tells it: {count}.",
     "version": "Version {version}; pages: {count}; in the teacher's words: {edited}; decided otherwise now: {flagged}.",
     "advice": "Advice only: the referee and the Committee decide.",
+    "show": "Show the ruling",
+    "before": "Page before",
+    "next": "Next page",
+    "presenter": "The presenter's view",
+    "minutes": "Minutes since the start, when this page was opened: {count}.",
+    "comes_next": "Then: {title}",
 }
