@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 from pyproj import Geod
@@ -9,6 +10,7 @@ from pyproj import Geod
 from tests.relief.verifier.ball_places import ground_of
 from tests.relief.verifier.balls import Balls
 from tests.relief.verifier.flat import Flat
+from tests.relief.verifier.joined import crevices
 from tests.relief.verifier.made_maps import COURSES, MAPS, made
 
 GEODESICS = Geod(ellps="WGS84")
@@ -87,3 +89,12 @@ def test_same_seed_same_balls(folder, name):
     one, other = (list(Balls(file, COURSES.get(name), seed=3).questions(12)) for _ in range(2))
     assert one == other
     assert len({question.sort for question in one}) >= 6
+
+
+def test_only_what_is_too_narrow_between_two_areas_is_a_crevice():
+    """15 mm of ground between two areas are one, 30 mm are not, and a notch in one area never is."""
+    one, near, far = shapely.box(0, 0, 5, 5), shapely.box(5.015, 0, 9, 5), shapely.box(5.03, 0, 9, 5)
+    assert crevices([one, near]).area == pytest.approx(0.015 * 5, rel=0.05)
+    assert crevices([one, far]).is_empty
+    notched = one.difference(shapely.box(2, 1, 2.015, 5))
+    assert crevices([notched, far]).is_empty

@@ -10,7 +10,7 @@ import numpy as np
 import shapely
 
 from tests.relief.verifier.flat import Flat
-from tests.relief.verifier.joined import JOINED, connected, united
+from tests.relief.verifier.joined import JOINED, connected, crevices, united
 from tests.relief.verifier.regions import NOWHERE, Region
 from tests.relief.verifier.sea import sea_of
 
@@ -139,7 +139,20 @@ class Ground:
     @cached_property
     def penalty(self):
         """All penalty areas."""
-        return self._joined(self._wet)
+        return self._with_crevices(self._joined(self._wet))
+
+    @cached_property
+    def _crevices(self):
+        areas = [self.laid(one)[1] for one in self.course.of_kind("bunker", "green")]
+        return crevices([*areas, *(most for _, _, most in self._wet)])
+
+    def _with_crevices(self, region):
+        """Return a region that may hold the crevices beside it; whether it does, the map leaves open."""
+        parts = shapely.get_parts(self._crevices)
+        beside = parts[shapely.dwithin(parts, region.most.geometry, JOINED)]
+        if not len(beside):
+            return region
+        return Region.of(region.least.geometry, shapely.union_all([region.most.geometry, *beside]))
 
     @staticmethod
     def _joined(wet):
@@ -170,13 +183,13 @@ class Ground:
     @cached_property
     def bunkers(self):
         """All bunkers."""
-        return self.region(self.course.of_kind("bunker"))
+        return self._with_crevices(self.region(self.course.of_kind("bunker")))
 
     def same_bunker(self, place):
         """Return the bunker at a place, with all bunkers joined to it."""
         every = [("sand", *self.laid(one)) for one in self.course.of_kind("bunker")]
         found = connected([(one[1], one) for one in every], place, alike=True)
-        return Region.of(united([one[1] for one in found])).without(self.penalty)
+        return self._with_crevices(Region.of(united([one[1] for one in found]))).without(self.penalty)
 
     @cached_property
     def _greens(self):
@@ -246,8 +259,8 @@ class Ground:
         own = [one for one in every if self.number in one.holes]
         own = own or [one for one in every if not one.holes and one.geometry.intersects(self._line)]
         found = self.region(own)
-        # A wrong green is no fairway either: it is prepared for putting.
-        for other in (self.penalty, self.bunkers, self.green, self.wrong_greens):
+        # A wrong green is no fairway either: it is prepared for putting. Out of bounds none is general area.
+        for other in (self.penalty, self.bunkers, self.green, self.wrong_greens, self.out):
             if not other.empty and not found.empty:
                 found = found.without(other)
         return found

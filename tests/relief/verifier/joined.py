@@ -7,6 +7,20 @@ JOINED = 0.001
 """Metres: areas no farther apart than this are one on the ground (the layer's tolerance for distances)."""
 
 
+CREVICE = 0.024
+"""Metres: ground no wider than this between two areas may count to them (docs/course-map.md: 2 cm; corners are closed up to a fifth wider)."""
+
+
+def crevices(shapes):
+    """Return what lies between two of some areas and is too narrow to be ground of its own."""
+    whole = shapely.union_all(shapes)
+    grown = shapely.buffer(whole, CREVICE / 2, join_style="mitre", mitre_limit=5)
+    closed = shapely.buffer(grown, -CREVICE / 2, join_style="mitre", mitre_limit=5)
+    between = shapely.get_parts(shapely.difference(closed, whole))
+    touching = shapely.STRtree(shapes).query(between, predicate="dwithin", distance=JOINED)[0]
+    return shapely.union_all(between[np.bincount(touching, minlength=len(between)) > 1])
+
+
 def united(shapes):
     """Return shapes as one, seams closed: the hairline that rounding leaves between neighbours is no edge."""
     whole = shapely.union_all(shapes)
