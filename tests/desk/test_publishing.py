@@ -121,3 +121,16 @@ def test_the_shell_writes_the_same_bytes(kept: KeptHere, tmp_path: Path) -> None
     for form in ("json", "csv", "html"):
         there = (tmp_path / "out" / f"starting_times-{digest}.{form}").read_bytes()
         assert there == everybody.get(f"/published/{digest}.{form}").content
+
+
+def test_every_sheet_that_is_offered_can_be_had(kept: KeptHere) -> None:
+    """Each link of the page of sheets answers, as a page or as PDF on the paper asked for; what there is not enough for is no link."""
+    committee = signed_in(guarded(kept), kept, "committee")
+    links = re.findall(r'href="(/papers/[^"]+)"', committee.get("/papers").text)
+    assert "/papers/1/report.pdf?paper=letter" in links
+    for link in links:
+        answer = committee.get(link)
+        assert answer.status_code == 200, link
+        assert answer.content.startswith(b"%PDF" if ".pdf" in link else b"<!doctype html>"), link
+    assert committee.get("/papers/1/menu.pdf").status_code == 404
+    assert committee.get("/papers/9/notice.pdf").status_code in {400, 404}

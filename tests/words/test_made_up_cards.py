@@ -49,6 +49,7 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
             "/results/close",
             "/ready?round=2",
             "/published",
+            "/papers",
             f"/published/{published}.html",
             "/log/2",
         )

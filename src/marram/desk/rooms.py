@@ -22,6 +22,7 @@ from marram.desk.matches import match_list, match_page
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
+from marram.desk.publishing import papers
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 from marram.desk.teaching import briefing_page, quiz_page, tap_page
@@ -73,6 +74,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     closing_pages.router,
     public_board.router,
     published_pages.router,
+    papers.router,
 )
 """Every router of the desk."""
 

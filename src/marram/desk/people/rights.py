@@ -165,6 +165,15 @@ ROOMS: tuple[Room, ...] = (
         order={AFTER: 3, SCORING: 3, PLAY: 4},
     ),
     Room(
+        "papers",
+        {
+            "GET /papers": LEADING,
+            "GET /papers/{number}/{sheet}.{form}": LEADING,
+        },
+        entry="/papers",
+        order={BEFORE: 5, SCORING: 6, AFTER: 3},
+    ),
+    Room(
         "published",
         {
             "GET /published": EVERYBODY,
