@@ -12,7 +12,8 @@ names the acts: an incident with its facts. A story::
                                                    optional
       "acts": ["unplayable>lateral", "wrong_place"],
                                                    acts in order; after ``>`` the option that was taken; with ``!``
-                                                   another player's act
+                                                   another player's act; with ``=`` the strokes told from then
+                                                   until the next act
       "between": {"intervening_event_1": "yes"},   what an official would answer if asked; told only when asked
       "strokes_before": 1, "next_stroke": 6,       optional
       "total": 3,                                  penalty strokes of the player; or by who gets them; or by edition;
@@ -57,10 +58,14 @@ def told(story: dict[str, Any]) -> list[Happened]:
     shared = {"sides": story["sides"]} if "sides" in story else {}
     acts = []
     for act in story["acts"]:
-        name, _, option = act.partition(">")
+        name, _, strokes = act.partition("=")
+        name, _, option = name.partition(">")
         by = ANOTHER_PLAYER if name.endswith("!") else None
         one = ACTS[name.rstrip("!")]
-        acts.append(Happened(one["incident"], {**shared, **one["facts"]}, option or None, by=by))
+        facts = {**shared, **one["facts"]}
+        acts.append(
+            Happened(one["incident"], facts, option or None, by=by, strokes=int(strokes) if strokes else None)
+        )
     return acts
 
 
@@ -137,4 +142,4 @@ def test_stories_are_many_and_whole() -> None:
 
 def test_every_act_is_told() -> None:
     """No act stands in the list that no story tells."""
-    assert {act.partition(">")[0].rstrip("!") for story in STORIES for act in story["acts"]} == set(ACTS)
+    assert {act.partition("=")[0].partition(">")[0].rstrip("!") for story in STORIES for act in story["acts"]} == set(ACTS)

@@ -45,6 +45,8 @@ def story_sheet(
         lines.append(next_stroke_words(result.count.next_stroke))
     if result.count is not None and result.count.stroke_missing is not None:
         lines.append(stroke_missing_words(result.count.stroke_missing))
+    if result.count is not None and result.count.strokes_untold is not None:
+        lines.append(strokes_untold_words(result.count.strokes_untold))
     if not alone:
         lines += _on_next_hole(result)
     others = _steps_of_other_balls(result)
@@ -72,6 +74,11 @@ def ordinal_words(count: int) -> str:
 def stroke_missing_words(act: int) -> str:
     """Return why no next stroke is told, as a sentence: act ``act``, from 1, is about a ball that had been played."""
     return say("TERMS", "situation.stroke_missing").format(number=act)
+
+
+def strokes_untold_words(act: int) -> str:
+    """Return why no next stroke is told, as a sentence: whether the ball was played after act ``act``, from 1, is open."""
+    return say("TERMS", "situation.strokes_untold").format(number=act, following=act + 1)
 
 
 def _on_next_hole(result: StoryResult) -> list[str]:

@@ -55,6 +55,8 @@ class StrokeCount:
         made: strokes made in the acts that count; ``None`` where the acts do not tell.
         before: strokes on the hole before the first act, penalty strokes included; ``None`` where not told.
         next_stroke: which stroke comes next on the hole; ``None`` where none comes, or a number is not known.
+        strokes_untold: the act, from 1, between which and the next a stroke may have been made or not, the ball having
+            been dropped or played: the next stroke is not known before that is told; ``None`` where there is none.
         stroke_missing: the act, from 1, that is about a ball that had been played though no stroke of this hole was
             told until then: the next stroke is not known before that stroke is told; ``None`` where there is none.
     """
@@ -66,6 +68,7 @@ class StrokeCount:
     before: int | None = None
     next_stroke: int | None = None
     stroke_missing: int | None = None
+    strokes_untold: int | None = None
 
 
 def count_strokes(
@@ -95,6 +98,7 @@ def count_strokes(
     to_come = cost_still_to_come(ruling)
     made = strokes_made(deeds, told, said)
     missing = stroke_missing(deeds, told, before, said)
+    untold = None if before is None or missing is not None else _strokes_untold(deeds, told, said)
     comes = None
     if (
         missing is None
@@ -103,7 +107,7 @@ def count_strokes(
         and ruling.action not in _NO_STROKE_FOLLOWS
     ):
         comes = before + made + penalties + to_come + 1
-    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes, missing)
+    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes, missing, untold)
 
 
 def stroke_missing(
@@ -157,6 +161,30 @@ def _strokes_of(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[in
     return _shown(deeds, place, told) if own is None else own
 
 
+def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None]) -> int | None:
+    """Return the first act, from 1, of two reliefs between which it was not told whether the ball was played."""
+    for place in range(len(deeds) - 1):
+        about = told.get(about_ball[place])
+        counts = about is not StoryBall.OTHER_PLAYERS and not _void(told, place)
+        if counts and _strokes_of(deeds, place, told, said) is None and _between_reliefs(deeds, place, told):
+            return place + 1
+    return None
+
+
+def _between_reliefs(deeds: Sequence[Deed], place: int, told: Told) -> bool:
+    """Whether relief was offered after an act and after the next, and neither shows whether the ball was played between.
+
+    A ball dropped in taking relief may lie where there is relief again before it was played, or after.
+    """
+    taken = told.get(option_taken[place])
+    if place + 1 >= len(deeds) or taken in (Taken.NOTHING_YET, *_PLAYED) or not deeds[place].ruling.relief:
+        return False
+    following = deeds[place + 1]
+    went_back = taken is Taken.STROKE_AND_DISTANCE or following.takes_stroke_and_distance
+    shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke or went_back
+    return bool(following.ruling.relief) and not shown
+
+
 def _void(told: Told, place: int) -> bool:
     return place > 0 and told.get(earlier_mistake[place - 1]) is EarlierMistake.SAME_BALL
 
@@ -185,6 +213,8 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     taken = told.get(option_taken[place])
     if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
         return own + (following.follows_a_stroke and not _void(told, place + 1))
+    if _between_reliefs(deeds, place, told):
+        return None
     return own + _played_in_between(ruling, taken, following)
 
 
