@@ -105,3 +105,16 @@ def test_relief_that_was_taken_is_not_called_a_ball_as_it_lies(day: date) -> Non
     assert "provisional" not in " ".join(words.steps)
     _, words = told(act("provisional"), act("in_bounds"), day=day, strokes_before=1)
     assert "provisional" in " ".join(words.steps)
+
+
+@pytest.mark.parametrize("day", DAYS)
+def test_a_mistake_not_to_be_corrected_is_not_said_of_what_happened_later(day: date) -> None:
+    """A stroke from a wrong place, then the ball is moved: it is put back, and nothing says that a mistake must stay.
+
+    Rules of Golf 2019 and 2023, Rules 14.7b(1) and 9.4b: only the stroke from the wrong place is not to be corrected.
+    """
+    _, words = told(act("wrong_place"), day=day, strokes_before=1)
+    assert "must not be corrected" in " ".join(words.steps)
+    _, words = told(act("wrong_place"), act("moved"), day=day, strokes_before=1)
+    assert "Replace the ball" in words.steps[0]
+    assert "must not be corrected" not in " ".join(words.steps)

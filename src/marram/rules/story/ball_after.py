@@ -53,7 +53,6 @@ _STAYS_TRUE = frozenset(
     {
         "strokes_with_wrong_ball_void",
         "strokes_from_outside_do_not_count",
-        "do_not_correct_wrong_place",
         "original_out_of_play",
         "provisional_strokes_do_not_count",
         "first_ball_counts_second_ignored",
