@@ -142,4 +142,6 @@ def test_stories_are_many_and_whole() -> None:
 
 def test_every_act_is_told() -> None:
     """No act stands in the list that no story tells."""
-    assert {act.partition("=")[0].partition(">")[0].rstrip("!") for story in STORIES for act in story["acts"]} == set(ACTS)
+    assert {
+        act.partition("=")[0].partition(">")[0].rstrip("!") for story in STORIES for act in story["acts"]
+    } == set(ACTS)

@@ -10,7 +10,11 @@ from marram.rules.result import NeedFacts
 from marram.rules.story.story import Happened, rule_story
 from marram.words.story import story_sheet
 
-UNPLAYABLE = {"area_of_ball": "general_area", "spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"}
+UNPLAYABLE = {
+    "area_of_ball": "general_area",
+    "spot_of_ball_known": "yes",
+    "last_stroke_from_penalty_area": "no",
+}
 
 
 def twice(strokes: int | None) -> tuple[Happened, Happened]:
@@ -23,7 +27,9 @@ def twice(strokes: int | None) -> tuple[Happened, Happened]:
 @pytest.mark.parametrize("edition", [2019, 2023])
 def test_strokes_between_two_reliefs_are_not_assumed(edition: int) -> None:
     """After two reliefs, none told to follow a stroke, the next stroke is open, and the sheet says between which acts."""
-    result = rule_story(twice(None), strokes_before=2, edition=edition, form_of_play="stroke_play", local_rules=[])
+    result = rule_story(
+        twice(None), strokes_before=2, edition=edition, form_of_play="stroke_play", local_rules=[]
+    )
     assert not isinstance(result.combined, NeedFacts)
     assert result.count is not None
     assert (result.count.total, result.count.made, result.next_stroke) == (2, None, None)
@@ -36,7 +42,9 @@ def test_strokes_between_two_reliefs_are_not_assumed(edition: int) -> None:
 @pytest.mark.parametrize(("strokes", "comes"), [(0, 5), (1, 6), (2, 7)])
 def test_strokes_between_two_reliefs_count_as_told(strokes: int, comes: int) -> None:
     """Two strokes before, two of relief, and as many as were told between: the next one follows."""
-    result = rule_story(twice(strokes), strokes_before=2, edition=2023, form_of_play="stroke_play", local_rules=[])
+    result = rule_story(
+        twice(strokes), strokes_before=2, edition=2023, form_of_play="stroke_play", local_rules=[]
+    )
     assert result.next_stroke == comes
     assert result.count is not None
     assert result.count.strokes_untold is None
@@ -46,7 +54,9 @@ def test_relief_not_taken_yet_leaves_nothing_open() -> None:
     """Where no ball was put in play after the first relief, none can have been played."""
     first, second = twice(None)
     waiting = Happened(first.incident, first.facts, option="nothing_yet")
-    result = rule_story([waiting, second], strokes_before=2, edition=2023, form_of_play="stroke_play", local_rules=[])
+    result = rule_story(
+        [waiting, second], strokes_before=2, edition=2023, form_of_play="stroke_play", local_rules=[]
+    )
     assert result.count is not None
     assert result.count.strokes_untold is None
     assert result.next_stroke == 4

@@ -6,6 +6,7 @@ from typing import Any
 
 from marram.rules.facts.conditions import EACH_PLAYS_OWN_BALL, Sides
 from marram.rules.penalty import Penalty, PenaltyKind, Who
+from marram.rules.result import Result
 from marram.rules.ruling import Ruling
 from marram.rules.story.deeds import Deed
 
@@ -15,6 +16,12 @@ _QUESTION_WHO_BEARS = frozenset(
 """Incidents that ask on whom the penalty for a breach falls: a caddie shared, partners in Four-Ball."""
 _SAYS_WHO_BEARS_IT = ("10.3a(2)", "23.9a", "23.8a", "23.5b")
 """The provisions of those, where a ruling comes without the name of its incident."""
+_ONLY_OF_SIDES = {
+    "four_ball_": Sides.FOUR_BALL,
+    "foursomes_": Sides.FOURSOMES,
+    "three_ball_": Sides.THREE_BALL,
+}
+"""How the names of incidents begin that only happen where players play together so."""
 _TOLD_OF_THE_BREACH = ("whom_else", "partner_also_disqualified", "other_partner_completed")
 
 _OF_A_BREACH = (
@@ -37,6 +44,18 @@ def told_of_the_breach(incident: str, facts: Mapping[str, Any]) -> dict[str, Any
     if incident not in _QUESTION_WHO_BEARS:
         return {}
     return {name: facts[name] for name in _TOLD_OF_THE_BREACH if name in facts}
+
+
+def rests_on(part: Result, told: Mapping[str, Any]) -> bool:
+    """Whether what was told of a breach was read in ruling on an act: it is the breach that was spoken of."""
+    return any(one.fact in told for one in part.reasons)
+
+
+def sides_of_acts(incidents: Sequence[str]) -> Sides | None:
+    """Return who plays together where an act can only be of one such form: Four-Ball, Foursomes, Three-Ball."""
+    return next(
+        (who for name in incidents for start, who in _ONLY_OF_SIDES.items() if name.startswith(start)), None
+    )
 
 
 def relief_borne(ruling: Ruling, who: Sides | None) -> Ruling:

@@ -14,7 +14,7 @@ from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
 from marram.rules.penalty import PenaltyKind
 from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
-from marram.rules.story.bearing import relief_borne, told_of_the_breach
+from marram.rules.story.bearing import relief_borne, rests_on, sides_of_acts, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart
 from marram.rules.story.deeds import NOTHING_DONE
@@ -136,21 +136,29 @@ def rule_story(
     adopted = tuple(local_rules) if isinstance(local_rules, Iterator) else local_rules
     parts: list[Result] = []
     faults = told_apart([(one.incident, one.facts) for one in happened], form_of_play, sides)
-    borne: dict[str, Any] = {}
-    for one in happened:
-        borne |= told_of_the_breach(one.incident, one.facts)
+    if sides is None and not any(the_sides.name in one.facts for one in happened):
+        sides = sides_of_acts([one.incident for one in happened])
+
+    def ruled(place: int, borne: Mapping[str, Any]) -> Result:
+        one = happened[place]
+        return rule(
+            one.incident,
+            {**borne, **one.facts},
+            played_on=day,
+            form_of_play=form_of_play,
+            sides=sides,
+            local_rules=adopted,
+        )
+
     for place, one in enumerate(happened, start=1):
         try:
-            parts.append(
-                rule(
-                    one.incident,
-                    {**borne, **one.facts},
-                    played_on=day,
-                    form_of_play=form_of_play,
-                    sides=sides,
-                    local_rules=adopted,
-                )
-            )
+            parts.append(ruled(place - 1, {}))
+            borne = told_of_the_breach(one.incident, one.facts)
+            for before in reversed(range(place - 1) if borne else ()):
+                spoken_of = ruled(before, borne)
+                if rests_on(spoken_of, borne):
+                    parts[before] = spoken_of
+                    break
         except InputError as error:
             faults += [
                 joined(": ", said("Incident {number} ({name})", number=place, name=one.incident), fault)
