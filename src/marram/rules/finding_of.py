@@ -5,7 +5,7 @@ from enum import Enum
 from typing import Any
 
 from marram.rules.findings import Finding
-from marram.rules.free_findings import FREE_BY_FACT
+from marram.rules.free_findings import FREE_BY_FACT, FREE_STROKE_BY_FACT
 from marram.rules.noted_findings import BY_NOTE
 from marram.rules.ruling import Action, Reason, Ruling, Stroke
 
@@ -85,6 +85,8 @@ def _findings(ruling: Ruling) -> Iterator[Finding]:
     if lost and not ruling.penalties:
         yield _lost_or_out(ruling)
     yield from noted
+    if ruling.stroke is Stroke.COUNTS and not ruling.penalties and ruling.action in _PLAYED_ON:
+        yield from _told_by(reversed(ruling.reasons), FREE_STROKE_BY_FACT)
     if ruling.stroke is not None:
         yield _BY_STROKE[ruling.stroke]
     if lost:

@@ -148,3 +148,18 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "supervisor_gave_advice": {_NO: Finding.ALLOWED_FOR_PLAYER},
 }  # fmt: skip
 """What an answer finds where nothing is penalised and no note says it; of the answers that led there, the last that tells."""
+
+FREE_STROKE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
+    "contact": {"fair": Finding.NO_BREACH},
+    "held_against_body": _each(Finding.NO_BREACH, ("nothing", "merely_touched", "hand_or_forearm")),
+    "foot_on_line": {_NO: Finding.NO_BREACH},
+    "stance_to_spare_other_line": {_YES: Finding.NO_BREACH},
+    "in_place_at_stance": {_NO: Finding.NO_BREACH},
+    "stood_there_deliberately": {_NO: Finding.NO_BREACH},
+    "backed_away": {_YES: Finding.NO_BREACH},
+    "meant_to_help_aim": {_NO: Finding.NO_BREACH},
+    "still_there_in_stroke": {_NO: Finding.NO_BREACH},
+    "touch_improved_green": {_NO: Finding.NO_BREACH},
+    "help_in_stroke": _each(Finding.NO_BREACH, ("own_protection", "chance_bystander", "ended_before_stroke")),
+}
+"""What an answer finds where it was asked whether a stroke was made as the Rules allow, and it was (Rules 10.1 and 10.2)."""

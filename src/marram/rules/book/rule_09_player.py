@@ -3,6 +3,7 @@
 from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area, moved_by_natural_forces
 from marram.rules.book.rule_09_replacing import must_go_back
+from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.book.rule_19_unplayable import unplayable_relief
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -154,5 +155,7 @@ def ball_dislodged_from_tree(case: Case) -> Ruling:
         return ruling.note("relief_instead_of_replacing_in_tree")
     if case.is_one_of(tree_purpose, TreePurpose.TAKE_RELIEF):
         ruling = no_penalty("9.4b Exception 1").under("Clarification 9.4a/1").note("relief_from_tree_is_due")
+        if case.is_one_of(area_of_ball, Area.PENALTY_AREA):  # where no ball is unplayable (Rule 17.3)
+            return offer(ruling.under("17.3"), *penalty_area_relief(case), may_play_as_it_lies=False)
         return offer(ruling, *unplayable_relief(case), may_play_as_it_lies=False)
     return penalised_for_moving(case).under("Clarification 9.4a/1").note("need_not_go_back_into_tree")

@@ -16,11 +16,7 @@ _QUESTION_WHO_BEARS = frozenset(
 """Incidents that ask on whom the penalty for a breach falls: a caddie shared, partners in Four-Ball."""
 _SAYS_WHO_BEARS_IT = ("10.3a(2)", "23.9a", "23.8a", "23.5b")
 """The provisions of those, where a ruling comes without the name of its incident."""
-_ONLY_OF_SIDES = {
-    "four_ball_": Sides.FOUR_BALL,
-    "foursomes_": Sides.FOURSOMES,
-    "three_ball_": Sides.THREE_BALL,
-}
+_ONLY_OF_SIDES = {"four_ball_": Sides.FOUR_BALL, "foursomes_": Sides.FOURSOMES}
 """How the names of incidents begin that only happen where players play together so."""
 _TOLD_OF_THE_BREACH = ("whom_else", "partner_also_disqualified", "other_partner_completed")
 
@@ -52,7 +48,7 @@ def rests_on(part: Result, told: Mapping[str, Any]) -> bool:
 
 
 def sides_of_acts(incidents: Sequence[str]) -> Sides | None:
-    """Return who plays together where an act can only be of one such form: Four-Ball, Foursomes, Three-Ball."""
+    """Return who plays together where an act can only be of one such form: Four-Ball or Foursomes."""
     return next(
         (who for name in incidents for start, who in _ONLY_OF_SIDES.items() if name.startswith(start)), None
     )
