@@ -18,7 +18,7 @@ from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import BY_FACT, BY_NOTE, finding_of
 from marram.rules.findings import WITH_THE_TOTAL, Finding
-from marram.rules.free_findings import FREE_BY_FACT
+from marram.rules.free_findings import FREE_BY_FACT, FREE_STROKE_BY_FACT
 from marram.rules.incidents import INCIDENTS
 from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.ruling import Action, Ruling
@@ -232,7 +232,7 @@ def test_each_answer_a_finding_is_read_from_is_an_answer_of_its_fact() -> None:
     """No answer is spelled as the vocabulary does not spell it: such a finding would never be found."""
     from marram.rules.facts import vocabulary
 
-    for name, findings in FREE_BY_FACT.items():
+    for name, findings in (*FREE_BY_FACT.items(), *FREE_STROKE_BY_FACT.items()):
         if name.startswith("local_rule_"):
             continue
         fact = vocabulary()[name]
@@ -244,3 +244,13 @@ def test_each_answer_a_finding_is_read_from_is_an_answer_of_its_fact() -> None:
             "amputee_act",
         ):  # one list for the four of them
             assert findings.keys() <= known, (name, findings.keys() - known)
+
+
+@pytest.mark.parametrize("day", [date(2021, 6, 1), date(2024, 6, 1)])
+def test_a_stroke_made_as_allowed_is_no_breach(day: date) -> None:
+    """Asked about a stance across the line to spare another's, the answer is that nothing was breached (Rule 10.1c)."""
+    facts = {"foot_on_line": "yes", "stance_to_spare_other_line": "yes"}
+    result = rule("stood_across_line", facts, played_on=day, form_of_play="stroke_play", local_rules=[])
+    assert isinstance(result, Ruling)
+    assert finding_of(result) is Finding.NO_BREACH
+    assert headline(result, FormOfPlay.STROKE_PLAY).startswith("No breach: no penalty")
