@@ -85,7 +85,7 @@ def _open(duties: Sequence[Duty], holes: Sequence[int]) -> list[str]:
     if without := uncovered(duties, holes):
         found.append(text("paper.officials.uncovered", holes=_ranges(without)))
     found += [
-        text(f"paper.officials.no_{role}")
+        text(f"paper.officials.none.{role}")
         for role in ("starter", "scorer")
         if not any(one.role == role for one in duties)
     ]
