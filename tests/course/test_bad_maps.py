@@ -139,6 +139,16 @@ FAULTS = {
         "dropping_zone_overlap",
         "16 m² of this dropping zone lie in red",
     ),
+    "evacuation_point_unsaid.geojson": (
+        WARNING,
+        "evacuation_point_unsaid",
+        "does not say what waits there",
+    ),
+    "evacuation_point_in_the_way.geojson": (
+        WARNING,
+        "evacuation_point_in_the_way",
+        "lies in red penalty area red",
+    ),
     "repair_without_relief.geojson": (WARNING, "repair_without_relief", "Rule 16.1a(2) gives no relief"),
     "penalty_area_colour.geojson": (WARNING, "penalty_area_colour", "is not mapped: it was read as red"),
     # Stakes.

@@ -27,6 +27,11 @@ SAMPLE = {
     "form": "svg",
     "secret": "nonsense",
     "player": "00000000-0000-4000-8000-000000000000",
+    "against": "00000000-0000-4000-8000-000000000001",
+    "digest": "0" * 64,
+    "incident_name": "ball_not_found",
+    "sheet": "notice",
+    "slug": "16.1",
 }
 ROUTES = [
     (method, route.path.format_map(SAMPLE))

@@ -109,6 +109,7 @@ def test_the_api_counts_too(client: TestClient) -> None:
         "before": 1,
         "next_stroke": 4,
         "stroke_missing": None,
+        "strokes_untold": None,
     }
     assert client.post("/api/situation", json=document["case"]).json()["count"] == document["count"]
 

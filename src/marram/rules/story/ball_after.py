@@ -35,6 +35,7 @@ from marram.rules.story.standing import Standing, ask, joined, leaves_mistake
 
 _LEAVES_IT = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _SAYS_NOTHING = (None, Action.PLAY_ON)
+_HOLE_DONE = (Action.HOLED, Action.HOLE_OVER)
 _OTHER_BALL = (Action.PLAY_PROVISIONAL, Action.PLAY_OTHER_BALL)
 _DEMANDS = (
     Action.REPLACE,
@@ -61,6 +62,8 @@ _STAYS_TRUE = frozenset(
     }
 )
 """Notes that say which ball and which strokes count: they hold whatever happens later on the hole."""
+_TRUE_WHEN_HOLED = frozenset({"do_not_correct_wrong_place"})
+"""Notes about the last stroke told, which still hold of a ball holed with it."""
 NOT_ABOUT_THE_BALL = frozenset({"take_club_out_of_play", "leave_club_or_take_out"})
 """Corrections that nothing done with the ball brings to an end."""
 _PLAY_RESUMED = frozenset({"resumed_off_time", "played_after_suspension"})
@@ -235,10 +238,9 @@ def _overtaken(case: Case, gap: int, before: Standing, deed: Deed, taken: Abstra
     part = deed.ruling
     lasting = tuple(one for one in before.corrections if _lasts(one.what, one.until))
     undone = deed.voids_relief or deed.finds_the_ball
+    true = _STAYS_TRUE | _TRUE_WHEN_HOLED if part.action in _HOLE_DONE else _STAYS_TRUE
     kept = tuple(
-        key
-        for key in before.ruling.notes
-        if key in _STAYS_TRUE and not (undone and key == "original_out_of_play")
+        key for key in before.ruling.notes if key in true and not (undone and key == "original_out_of_play")
     )
     spent = before.relief_taken
     if deed.voids_relief and spent and not before.ruling.relief:

@@ -14,13 +14,17 @@ from marram.rules.engine.graph import GraphNode, Vertex
 from marram.rules.engine.request import fact_named
 from marram.rules.finding_of import BY_FACT, finding_of
 from marram.rules.findings import Finding
-from marram.rules.free_findings import FREE_BY_FACT
+from marram.rules.free_findings import FREE_BY_FACT, FREE_STROKE_BY_FACT
 from marram.rules.ruling import Outcome, Reason, Ruling
 
-FIRST, LAST = 1, 2
-"""Which fact of the way decides what an end finds: the first that tells it, or the last."""
+FIRST, LAST, LAST_OF_STROKE = 1, 2, 3
+"""Which fact of the way decides what an end finds: the first that tells it, the last, or the last about a stroke that counts."""
 
-TABLES: Mapping[int, Mapping[str, Mapping[str, Finding]]] = {FIRST: BY_FACT, LAST: FREE_BY_FACT}
+TABLES: Mapping[int, Mapping[str, Mapping[str, Finding]]] = {
+    FIRST: BY_FACT,
+    LAST: FREE_BY_FACT,
+    LAST_OF_STROKE: FREE_STROKE_BY_FACT,
+}
 
 
 def mode_of(outcome: Outcome) -> int:
@@ -102,7 +106,7 @@ def _further(
 ) -> frozenset[Finding | None]:
     if found is None:
         return before
-    return frozenset((found,)) if mode == LAST else frozenset(one or found for one in before)
+    return frozenset(one or found for one in before) if mode == FIRST else frozenset((found,))
 
 
-__all__ = ["FIRST", "LAST", "TABLES", "mode_of", "reason_that_tells", "tells", "told_at"]
+__all__ = ["FIRST", "LAST", "LAST_OF_STROKE", "TABLES", "mode_of", "reason_that_tells", "tells", "told_at"]
