@@ -9,6 +9,8 @@ from marram.services.log import RULING
 def cases_of(log: Log, event: str) -> list[dict[str, Any]]:
     """Return the acts of the rulings of an event that stand, the first first.
 
+    A case that was ruled without the form of play does not depend on it: it is told as one of stroke play.
+
     Args:
         log: the log.
         event: the event, by identifier.
@@ -20,9 +22,12 @@ def cases_of(log: Log, event: str) -> list[dict[str, Any]]:
         if entry.id in gone:
             continue
         case = entry.content["case"]
-        form = case.get("conditions", {}).get("form_of_play") or "stroke_play"
         found += [
-            {"incident": act["incident"], "facts": act.get("facts", {}), "form": form}
+            {
+                "incident": act["incident"],
+                "facts": (facts := act.get("facts", {})),
+                "form": case.get("form_of_play") or facts.get("form_of_play") or "stroke_play",
+            }
             for act in case.get("incidents", ())
         ]
     return found
