@@ -28,6 +28,8 @@ from marram.rules.penalty import Who, general
 from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, no_penalty
 
 _LIGHTNING = ("lightning_shelter", "follow_local_safety_code")
+_DANGER = ("shelter_from_danger", "follow_local_safety_code")
+"""Where play was suspended and it was not told for what: lightning is the usual danger, and not the only one."""
 
 
 @provision("5.7a")
@@ -35,7 +37,7 @@ def stopped_play(case: Case) -> Ruling:
     """A player stops for a suspension, by agreement in a match, or for lightning; nothing else."""
     reason = case[stop_reason]
     if reason is StopReason.SUSPENDED:
-        return stay_stopped("5.7a").note("stop_when_suspended").caution(*_LIGHTNING)
+        return stay_stopped("5.7a").note("stop_when_suspended").caution(*_DANGER)
     if reason is StopReason.LIGHTNING:
         return stopped_for_lightning(case)
     if reason is StopReason.AGREED_IN_MATCH:
@@ -67,7 +69,7 @@ def played_after_suspension(case: Case) -> Ruling:
     """Playing on after a suspension disqualifies, unless allowed or justified."""
     if case[suspension] is Suspension.IMMEDIATE:
         ruling = disqualified_unless_justified(case, "5.7b(1)")
-        return ruling.caution(*_LIGHTNING)
+        return ruling.caution(*_DANGER)
     return played_after_normal_suspension(case)
 
 

@@ -55,6 +55,7 @@ NOTES: dict[str, str] = {
     "completed_hole_keeps_result": "The breach came between two holes: the hole that was completed keeps its result, and the penalty counts on the next one.",
     "on_next_hole_if_between": "If it happened between two holes, the penalty counts on the next hole.",
     "practise_until_match_resumes": "Until the match is resumed on another day the players may practise on the course without restriction.",
+    "shelter_from_danger": "Where it is for danger: stop at once and leave for a safe place; in lightning seek proper shelter, and keep away from trees, ridges, water, and metal.",
     "lightning_shelter": "Danger from lightning: stop at once and seek proper shelter; keep away from trees, ridges, water, and metal.",
     "follow_local_safety_code": "Follow the evacuation plan and the safety code in force at the course; they come first.",
     "stop_when_suspended": "Stop as the kind of suspension demands: at once when it is immediate.",
