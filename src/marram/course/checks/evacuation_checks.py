@@ -1,12 +1,10 @@
 """Checks of evacuation points: that the map says what waits there, and that people can stand there."""
 
-from marram.course.evacuation import NO_WAY, Offers, offered
+from marram.course.evacuation import NO_WAY, offered
 from marram.course.fault import FaultList
 from marram.course.feature_index import index_of
 from marram.course.model import Course, Kind
 from marram.said import said
-
-KNOWN = ", ".join(one.value for one in Offers)
 
 
 def check_evacuation(course: Course, faults: FaultList) -> None:
@@ -19,7 +17,10 @@ def check_evacuation(course: Course, faults: FaultList) -> None:
                 said("its evacuation={told} is not known", told=told)
                 if told
                 else said("this evacuation point does not say what waits there"),
-                said("Add evacuation=<one of {known}>; a shelter is none from lightning.", known=KNOWN),
+                said(
+                    "Add evacuation=building, evacuation=vehicle or evacuation=shelter; "
+                    "a small or open shelter protects from no lightning."
+                ),
                 feature=point.ident,
                 at=point.geometry,
             )
