@@ -60,3 +60,18 @@ def test_relief_not_taken_yet_leaves_nothing_open() -> None:
     assert result.count is not None
     assert result.count.strokes_untold is None
     assert result.next_stroke == 4
+
+
+@pytest.mark.parametrize(("strokes", "comes", "untold"), [(None, None, 1), (0, 4, None), (1, 5, None)])
+def test_a_ball_put_back_may_have_been_played_before_the_relief(
+    strokes: int | None, comes: int | None, untold: int | None
+) -> None:
+    """One stroke before, one for a marker moved, one of relief: whether the ball replaced was played is not taken for granted."""
+    moved = {"who_moved_marker": "player", "movement_accidental": "no", "marker_move_allowed": "no"}
+    acts = (
+        Happened("ball_marker_moved", moved, strokes=strokes),
+        Happened("unplayable_ball", UNPLAYABLE, option="lateral"),
+    )
+    result = rule_story(acts, strokes_before=1, edition=2023, form_of_play="stroke_play", local_rules=[])
+    assert result.count is not None
+    assert (result.count.total, result.next_stroke, result.count.strokes_untold) == (2, comes, untold)

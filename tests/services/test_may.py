@@ -245,3 +245,21 @@ def test_no_answer_contradicts_the_ruling_of_the_same_act_done(
                 )
                 if isinstance(allowed, Ruling):
                     assert not costs_something(allowed)
+
+
+@pytest.mark.parametrize(
+    ("act", "area", "verdict", "citation"),
+    [
+        ("unplayable", Area.GENERAL_AREA, Verdict.AT_A_COST, "19.1"),
+        ("path", Area.GENERAL_AREA, Verdict.YES, "16.1"),
+        ("animal", Area.BUNKER, Verdict.YES, "16.2b(1)"),
+        ("penalty_area", Area.PENALTY_AREA, Verdict.AT_A_COST, "17.1b"),
+        ("unplayable", Area.PENALTY_AREA, Verdict.NO_RELIEF, "17.3"),
+    ],
+)
+def test_a_dropping_zone_nobody_told_of_leaves_relief_what_it_is(
+    act: str, area: Area, verdict: Verdict, citation: str
+) -> None:
+    """Model Local Rule E-1 says where relief may be taken, not whether: with no Local Rules told, the answer stands."""
+    answers = {one.act: one for one in may(MayAsk(area, ON, FormOfPlay.STROKE_PLAY, None))}
+    assert (answers[act].verdict, answers[act].citation) == (verdict, citation)

@@ -13,17 +13,19 @@ from typing import Any
 import marram
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.ball import Area, area_of_ball
-from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides
 from marram.rules.penalty import Penalty
 from marram.rules.relief_family import family
+from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import HandOver, Ruling
 from marram.services.acts import ACTS, GROUPS
 from marram.services.asked_act import AskedAct
 from marram.words.headline import costs_something
 
-MOST_OPEN = 3
-"""How many open questions of an act are followed, each in every way it can be answered (own choice)."""
+MOST_OPEN = 4
+"""How many open questions of an act are followed, each in every way it can be answered (own choice); whether a Local Rule is
+in force is followed besides."""
 
 
 class Verdict(Enum):
@@ -124,6 +126,7 @@ def may(asked: MayAsk) -> tuple[MayAnswer, ...]:
     )
 
 
+_LOCAL_RULES = frozenset(fact.name for fact in LOCAL_RULES.values())
 _GROUP_OF = {act.name: name for name, group in GROUPS.items() for act in group}
 _ALLOWED = (Verdict.YES, Verdict.AT_A_COST)
 _ALWAYS_GRANTED = ("spot_marking",)
@@ -141,12 +144,13 @@ def _granted(asked: MayAsk, act: AskedAct, result: Result) -> tuple[tuple[str, s
 
 
 def _citation(asked: MayAsk, act: AskedAct, answer: MayAnswer) -> str:
-    """Return the provision that decides: of what is not allowed, the one that an end of the act rests on."""
+    """Return the provision that decides: where something is open but does not matter, the one that an end rests on."""
     result = answer.result
-    if isinstance(result, NeedFacts) and answer.verdict in (Verdict.NO, Verdict.NO_RELIEF):
+    if isinstance(result, NeedFacts) and answer.verdict is not Verdict.DEPENDS:
         facts = _facts(asked, act)
-        ends = (end for end in _ends(asked, act, facts, MOST_OPEN) if isinstance(end, Ruling))
-        result = next(ends, result)
+        ends = [end for end in _ends(asked, act, facts, MOST_OPEN) if isinstance(end, Ruling)]
+        if ends:  # of relief that is allowed the last: without Local Rules
+            result = ends[-1 if act.relief and answer.verdict in _ALLOWED else 0]
     if isinstance(result, Ruling):
         return result.citations[0] if result.citations else ""
     return "" if isinstance(result, HandOver) else result.citation
@@ -211,11 +215,18 @@ def _costs_of_relief(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> 
     without = 0
     for end in _ends(asked, act, facts, MOST_OPEN):
         offered = [] if not isinstance(end, Ruling) else [
-            one.penalty for one in end.relief if family(one) in act.relief
+            one.penalty for one in end.relief if _is_asked_about(one, end, act)
         ]  # fmt: skip
         costs |= set(offered)
         without += not offered
     return costs, without
+
+
+def _is_asked_about(option: ReliefOption, end: Ruling, act: AskedAct) -> bool:
+    """Tell whether an option is the relief asked about: a dropping zone (E-1) says where it is taken, not whether."""
+    if option.kind is not ReliefKind.DROPPING_ZONE or not option.penalty:
+        return family(option) in act.relief
+    return end.citations[0].split(".")[0] in act.relief
 
 
 def _rule(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> Result:
@@ -240,7 +251,7 @@ def _ends(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], depth: int) ->
         answer = (
             stake.answers[0] if stake.answers else (stake.at_most if stake.above is None else stake.above + 1)
         )
-        yield from _ends(asked, act, {**facts, fact.name: answer}, depth - 1)
+        yield from _ends(asked, act, {**facts, fact.name: answer}, depth - (fact.name not in _LOCAL_RULES))
 
 
 def _instead(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], result: Result) -> Instead | None:

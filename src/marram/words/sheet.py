@@ -244,7 +244,8 @@ _NO_MORE_THAN: Mapping[Finding, tuple[str, ...]] = {
 
 def _in_the_headline(ruling: Ruling, found: Finding | None) -> tuple[Enum, ...]:
     """Return what the headline says already: whether the stroke counts, and a next step that needs no more words."""
-    action = () if ruling.action in (None, *_NEEDS_MORE_WORDS) else (ruling.action,)
+    holed_unsaid = found is None and ruling.action is Action.HOLED
+    action = () if ruling.action in (None, *_NEEDS_MORE_WORDS) or holed_unsaid else (ruling.action,)
     stroke = () if ruling.stroke is None or ruling.stroke is Stroke.OPPONENT_MAY_CANCEL else (ruling.stroke,)
     return (*stroke, *action) if found in _OF_STROKE else action
 

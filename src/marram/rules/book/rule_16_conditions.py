@@ -181,7 +181,7 @@ def dangerous_animal(case: Case) -> Ruling:
     what = case[animal_near_ball]
     if what is not Animal.DANGEROUS:
         return no_dangerous_animal(case).caution(
-            "dangerous_plants" if what is Animal.NOT_AN_ANIMAL else "animal_still_alive"
+            "other_danger" if what is Animal.NOT_AN_ANIMAL else "animal_still_alive"
         )
     return from_dangerous_animal(case).caution("keep_away_from_animal")
 

@@ -29,7 +29,7 @@ from marram.rules.story.mistakes import (
     own_ball_waits,
     tells_the_correction,
 )
-from marram.rules.story.provisional import PROVISIONAL_BALLS
+from marram.rules.story.provisional import PROVISIONAL_BALLS, of_abandoned
 from marram.rules.story.relief_taken import cost_of_relief, put_or_played, told_taken, with_option_taken
 from marram.rules.story.standing import Standing, ask, joined, leaves_mistake
 
@@ -87,6 +87,8 @@ def ball_after(
         before = deeds[gap].ruling
         if deed is NOTHING_DONE or known.get(about_ball[gap + 1]) is StoryBall.OTHER_PLAYERS:
             continue  # what is to be done with that ball is said under its own name
+        if of_abandoned(deeds, gap + 1, known):
+            continue
         provisional = known.get(about_ball[standing.place]) in PROVISIONAL_BALLS
         pending = any(one.starts_provisional for one in deeds[: gap + 1])
         decided = (provisional and deed.abandons_provisional) or (pending and deed.puts_provisional_in_play)

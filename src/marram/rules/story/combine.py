@@ -197,7 +197,7 @@ def combined_penalties(
     deeds = without_what_came_after(case, deeds, told)
     case.enter("1.3c(4)")
     counting = penalties_that_count(case, deeds)
-    counting = without_abandoned(case, deeds, counting)
+    counting = without_abandoned(case, deeds, counting, told)
     counting = with_stroke_and_distance_once(case, deeds, counting)
     counting = each_breach_once(counting, deeds)
     of_another = [deed.ruling.penalties for deed in theirs]

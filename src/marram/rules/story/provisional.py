@@ -8,6 +8,7 @@ from marram.rules.facts.several import StoryBall, about_ball, same_provisional
 from marram.rules.penalty import Penalty, strokes
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
+from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import Deed, only_strokes
 from marram.rules.story.standing import ask
 
@@ -25,12 +26,14 @@ def in_play_at_its_cost(part: Ruling) -> Ruling:
 
 
 def without_abandoned(
-    case: Case, deeds: Sequence[Deed], counting: Sequence[tuple[Penalty, ...]]
+    case: Case, deeds: Sequence[Deed], counting: Sequence[tuple[Penalty, ...]], told: Told
 ) -> list[tuple[Penalty, ...]]:
     """Rule 18.3c(3): strokes solely from playing a provisional ball do not count once it is abandoned."""
     left = list(counting)
     pending: int | None = None
     for place, deed in enumerate(deeds):
+        if of_abandoned(deeds, place, told):
+            left[place] = tuple(one for one in left[place] if not only_strokes(one))
         if deed.starts_provisional:
             pending = place if pending is None else pending
         elif deed.abandons_provisional and (pending is not None or "18.3c(3)" in deed.ruling.citations):
@@ -41,6 +44,21 @@ def without_abandoned(
         elif deed.puts_provisional_in_play:
             pending = None
     return left
+
+
+def of_abandoned(deeds: Sequence[Deed], place: int, told: Told) -> bool:
+    """Whether an act was told to be with a provisional ball that an earlier act abandons, other than a stroke at it.
+
+    It is out of play then, and may be picked up (Rule 18.3c(3)); a stroke at it is one at a wrong ball (Rule 6.3c(1)).
+    """
+    if told.get(about_ball[place]) not in PROVISIONAL_BALLS or deeds[place].has_a_stroke:
+        return False
+    for earlier in reversed(deeds[:place]):
+        if earlier.abandons_provisional:
+            return True
+        if earlier.starts_provisional or earlier.puts_provisional_in_play:
+            return False
+    return False
 
 
 def about_provisional(case: Case, deeds: Sequence[Deed], place: int) -> bool:

@@ -86,9 +86,15 @@ def told_taken(case: Case, place: int, deed: Deed, told: AbstractSet[int]) -> bo
 
 
 def _is_taking(before: Standing, deed: Deed) -> bool:
-    """Whether an act is the taking of stroke and distance that the standing ruling offers or requires."""
+    """Whether an act is the taking of stroke and distance, or unplayable relief, that the standing ruling requires."""
     taking = deed.takes_stroke_and_distance or deed.pays_stroke_and_distance
-    return taking and offers_stroke_and_distance(before.ruling)
+    return (taking and offers_stroke_and_distance(before.ruling)) or names_relief_due(before.ruling, deed)
+
+
+def names_relief_due(before: Ruling, deed: Deed) -> bool:
+    """Whether an act says once more what was due: a ball brought down from a tree for it is declared unplayable."""
+    due = before.action is Action.TAKE_RELIEF and any(one.citation.startswith("19.") for one in before.relief)
+    return due and deed.incident == "unplayable_ball"
 
 
 def _overtakes(before: Ruling, deed: Deed) -> bool:

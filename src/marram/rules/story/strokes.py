@@ -18,7 +18,7 @@ from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import Deed, disqualifies
 from marram.rules.story.mistakes import own_ball_waits
 from marram.rules.story.provisional import PROVISIONAL_BALLS
-from marram.rules.story.relief_taken import cost_still_to_come
+from marram.rules.story.relief_taken import cost_still_to_come, names_relief_due
 
 _PLAYED = (Taken.AS_IT_LIES, Taken.REPLAY)
 _NO_STROKE_FOLLOWS = (Action.HOLED, Action.HOLE_OVER)
@@ -162,7 +162,7 @@ def _strokes_of(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[in
 
 
 def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None]) -> int | None:
-    """Return the first act, from 1, of two reliefs between which it was not told whether the ball was played."""
+    """Return the first act, from 1, of two between which it was not told whether the ball was played."""
     for place in range(len(deeds) - 1):
         about = told.get(about_ball[place])
         counts = about is not StoryBall.OTHER_PLAYERS and not _void(told, place)
@@ -172,16 +172,19 @@ def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None
 
 
 def _between_reliefs(deeds: Sequence[Deed], place: int, told: Told) -> bool:
-    """Whether relief was offered after an act and after the next, and neither shows whether the ball was played between.
+    """Whether a ball was to be dropped or put back, relief follows, and neither shows whether it was played between.
 
-    A ball dropped in taking relief may lie where there is relief again before it was played, or after.
+    A ball dropped in taking relief, or replaced, may lie where there is relief before it was played, or after.
     """
     taken = told.get(option_taken[place])
-    if place + 1 >= len(deeds) or taken in (Taken.NOTHING_YET, *_PLAYED) or not deeds[place].ruling.relief:
+    earlier = deeds[place].ruling
+    put_down = bool(earlier.relief) or earlier.action is Action.REPLACE
+    if place + 1 >= len(deeds) or taken in (Taken.NOTHING_YET, *_PLAYED) or not put_down:
         return False
     following = deeds[place + 1]
     went_back = taken is Taken.STROKE_AND_DISTANCE or following.takes_stroke_and_distance
     shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke or went_back
+    shown = shown or (taken is None and names_relief_due(earlier, following))
     return bool(following.ruling.relief) and not shown
 
 

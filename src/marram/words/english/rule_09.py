@@ -36,7 +36,7 @@ NOTES: dict[str, str] = {
     "replace_before_stroke": "Put the ball back on its original spot.",
     "general_penalty_in_total": "Whoever plays it without putting it back gets the general penalty in total, not on top of this stroke.",
     "rules_of_new_area_apply": "The ball now lies in another area: the Rules of that area apply, with its relief options.",
-    "holed_with_previous_stroke": "The ball is holed with the previous stroke.",
+    "holed_with_previous_stroke": "The stroke before was the last on the hole.",
     "relief_may_still_be_taken": "The player may go on and take the relief, without putting the ball back first.",
     "relief_may_still_be_taken_free": "The free relief may still be taken instead, without penalty; unplayable ball relief from the spot costs its own stroke on top.",
     "stroke_and_distance_in_all_one": "Played under stroke and distance instead, it costs that one stroke only, and nothing for lifting.",

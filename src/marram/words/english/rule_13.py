@@ -29,16 +29,16 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
-    "stuck_in_side_may_be_lifted": "It is not holed. Like any ball on the putting green it may be marked and lifted, and the damage to the hole repaired, before it is replaced.",
-    "never_at_rest_in_hole": "It was never at rest in the hole, so it is not holed, whatever it touched there.",
+    "stuck_in_side_may_be_lifted": "Like any ball on the putting green it may be marked and lifted, and the damage to the hole repaired, before it is replaced.",
+    "never_at_rest_in_hole": "It was never at rest in the hole, whatever it touched there.",
     "first_delay_costs_one_stroke": "One stroke is the penalty for a first breach by delay; a further one in the round costs more (Rule 5.6a).",
     "committee_repairs_what_players_cannot": "If it cannot be repaired, the player may ask the Committee to do so, or to give relief.",
     "not_damage_leave_it": "Tell the player to leave such marks alone.",
     "nearest_point_in_same_area": "The nearest point lies in the area of the course where the ball came to rest, and no part of the wrong green may interfere with ball, stance or swing.",
     "replace_on_lip": "Replace the ball on the lip of the hole; there is no penalty for its movement.",
     "replace_on_lip_before_stroke": "Put the ball back on the lip of the hole",
-    "not_holed_against_flagstick": "The ball is not holed; the player still has to hole out.",
+    "not_holed_against_flagstick": "No part of it is below the surface of the green: the player still has to hole out.",
     "ten_seconds_then_at_rest": "Once the ten seconds are over, the ball is at rest and must be played without delay.",
-    "opponent_gave_the_putt": "The ball counts as holed with the previous stroke; the opponent gets no penalty.",
+    "opponent_gave_the_putt": "The stroke before was the last on the hole; the opponent gets no penalty.",
     "waiting_time_is_over": "There is no further waiting: if the replaced ball then falls in by itself, it is replaced again.",
 }

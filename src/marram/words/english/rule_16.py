@@ -45,6 +45,6 @@ NOTES: dict[str, str] = {
     "animal_again_after_penalty_relief": "If the danger is there again after penalty relief outside, further relief from it is free.",
     "keep_away_from_animal": "Keep everybody at a safe distance, and do not try to drive the animal away; call those responsible on the course, or the emergency services.",
     "animal_still_alive": "Wild animals can react: nobody need go nearer than feels safe.",
-    "dangerous_plants": "Nobody need touch plants or things that can hurt; unplayable ball relief can be taken without retrieving the ball.",
+    "other_danger": "Nobody need reach into what can hurt: relief with a penalty can be taken with another ball.",
     "embedded_on_green": "The ball may be marked, lifted and cleaned and the damage repaired; then it goes back on its spot.",
 }
