@@ -1,8 +1,5 @@
 """What is entered of a card: figures, what became of rulings beside it, the return, answers, what was found out."""
 
-from collections.abc import Mapping
-from datetime import datetime, time
-from itertools import product
 from typing import Annotated, Any
 from uuid import UUID, uuid5
 
@@ -10,12 +7,12 @@ from fastapi import APIRouter, Form, HTTPException, Request
 from fastapi.responses import RedirectResponse
 
 from marram.competition.cards.acts import By, SettledAs
-from marram.competition.results.card import NO_SCORE, HoleScore, OutKind
-from marram.desk.cards.card_page import Number, card_here, field_name
+from marram.competition.results.card import OutKind
+from marram.desk.cards.card_page import Number, card_here
 from marram.desk.cards.scoring_here import ScoringHere, tap_here
-from marram.desk.day.navigation import club_time
+from marram.desk.cards.typed_card import read_handicap, read_moment, read_score, read_scores
 from marram.desk.shell.typed import Typed
-from marram.errors import InputError, shown
+from marram.errors import InputError
 from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
 from marram.rules.result import NeedFacts
@@ -31,7 +28,6 @@ from marram.services.card_log import (
     entering,
 )
 from marram.services.event_results import CardKey
-from marram.services.kinds.cards import LONGEST
 
 router = APIRouter()
 Note = Annotated[str, Form(max_length=2000)]
@@ -49,7 +45,7 @@ def figures(request: Request, number: Number, player: UUID, given: Typed) -> Red
         given.get("tapped", ""),
         int(seen) if seen.isascii() and seen.isdecimal() and len(seen) < 10 else 0,
     )
-    scores, faults = _scores(here, key, given)
+    scores, faults = read_scores(here, key, given)
     if faults:
         raise InputError(*faults)
     card = here.card(key).kept
@@ -107,10 +103,10 @@ def return_card(
     _ready(here, key, as_it_is)
     content: dict[str, Any] = {"player_certified": player_certified, "marker_certified": marker_certified}
     if at.strip():
-        content["at"] = _moment(here, key, at).isoformat()
+        content["at"] = read_moment(here, key, at).isoformat()
     if promptly in ("yes", "no"):
         content["promptly"] = promptly == "yes"
-    if (shows := _handicap(handicap)) is not None:
+    if (shows := read_handicap(handicap)) is not None:
         content["handicap"] = shows
     tap = tap_here(request, tapped)
     here.add(_entry(RETURNED, here.card(key).kept, tap, content, note=note))
@@ -251,46 +247,6 @@ def _back(number: int, player: UUID) -> RedirectResponse:
     return RedirectResponse(f"/cards/{number}/{player}", 303)
 
 
-def read_score(given: str) -> HoleScore:
-    """Return a score as typed; ``None`` for an empty field.
-
-    Raises:
-        InputError: it is none.
-    """
-    typed = given.strip()
-    if typed in ("-", "–"):
-        return NO_SCORE
-    if not typed:
-        return None
-    if typed.isascii() and typed.isdecimal() and 1 <= int(typed[:4]) <= LONGEST:
-        return int(typed)
-    raise InputError(
-        said(
-            "{given} is no score; give 1 to {most} strokes, or '-' for none.",
-            given=shown(typed),
-            most=LONGEST,
-        )
-    )
-
-
-def _scores(
-    here: ScoringHere, key: CardKey, given: Mapping[str, str]
-) -> tuple[dict[tuple[str, By], dict[int, HoleScore]], list[str]]:
-    """Return the figures of a form, by ball and who gives them, and every fault of them."""
-    scores: dict[tuple[str, By], dict[int, HoleScore]] = {}
-    faults: list[str] = []
-    for number, ball in enumerate(here.competition.balls(key[0]) or ("",), start=1):
-        for by, hole in product(By, here.competition.holes):
-            typed = given.get(field_name(by, hole.number, number))
-            if typed is None:
-                continue
-            try:
-                scores.setdefault((ball, by), {})[hole.number] = read_score(typed)
-            except InputError as error:
-                faults += [said("Hole {hole}: {fault}", hole=hole.number, fault=one) for one in error.faults]
-    return scores, faults
-
-
 def _ready(here: ScoringHere, key: CardKey, as_it_is: bool) -> None:
     """Let a card be returned only with every ruling beside it settled, and what is open on it confirmed.
 
@@ -320,32 +276,3 @@ def _ready(here: ScoringHere, key: CardKey, as_it_is: bool) -> None:
         )
     if faults:
         raise InputError(*faults)
-
-
-def _moment(here: ScoringHere, key: CardKey, given: str) -> datetime:
-    """Return a time of day, on the day of the round, on the clocks of the club."""
-    try:
-        clock = time.fromisoformat(given.strip())
-    except ValueError:
-        raise InputError(
-            said("{given} is no time of day; give one such as 15:30.", given=shown(given[:20]))
-        ) from None
-    return datetime.combine(here.competition.day(key[1]), clock, club_time(here.kept).tzinfo)
-
-
-def _handicap(given: str) -> int | str | None:
-    typed = given.strip()
-    if not typed:
-        return None
-    if typed in ("-", "–"):
-        return "none"
-    sign = -1 if typed.startswith("+") else 1
-    digits = typed.lstrip("+")
-    if digits.isascii() and digits.isdecimal() and len(digits) < 3:
-        return sign * int(digits)
-    raise InputError(
-        said(
-            "{given} is no handicap; give a whole number, +2 for a plus handicap, or '-' for none.",
-            given=shown(typed),
-        )
-    )

@@ -6,8 +6,8 @@ from uuid import UUID, uuid5
 from fastapi import APIRouter, HTTPException, Path, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 
-from marram.desk.cards.card_entry import read_score
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
+from marram.desk.cards.typed_card import read_score
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError

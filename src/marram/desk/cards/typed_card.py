@@ -1,0 +1,93 @@
+"""What was typed into the fields of a card: scores, the time of the return, the handicap it shows."""
+
+from collections.abc import Mapping
+from datetime import datetime, time
+from itertools import product
+
+from marram.competition.cards.acts import By
+from marram.competition.results.card import NO_SCORE, HoleScore
+from marram.desk.cards.card_page import field_name
+from marram.desk.cards.scoring_here import ScoringHere
+from marram.desk.day.navigation import club_time
+from marram.errors import InputError, shown
+from marram.said import said
+from marram.services.event_results import CardKey
+from marram.services.kinds.cards import LONGEST
+
+
+def read_score(given: str) -> HoleScore:
+    """Return a score as typed; ``None`` for an empty field.
+
+    Raises:
+        InputError: it is none.
+    """
+    typed = given.strip()
+    if typed in ("-", "–"):
+        return NO_SCORE
+    if not typed:
+        return None
+    if typed.isascii() and typed.isdecimal() and 1 <= int(typed[:4]) <= LONGEST:
+        return int(typed)
+    raise InputError(
+        said(
+            "{given} is no score; give 1 to {most} strokes, or '-' for none.",
+            given=shown(typed),
+            most=LONGEST,
+        )
+    )
+
+
+def read_scores(
+    here: ScoringHere, key: CardKey, given: Mapping[str, str]
+) -> tuple[dict[tuple[str, By], dict[int, HoleScore]], list[str]]:
+    """Return the figures of a form, by ball and who gives them, and every fault of them in words."""
+    scores: dict[tuple[str, By], dict[int, HoleScore]] = {}
+    faults: list[str] = []
+    for number, ball in enumerate(here.competition.balls(key[0]) or ("",), start=1):
+        for by, hole in product(By, here.competition.holes):
+            typed = given.get(field_name(by, hole.number, number))
+            if typed is None:
+                continue
+            try:
+                scores.setdefault((ball, by), {})[hole.number] = read_score(typed)
+            except InputError as error:
+                faults += [said("Hole {hole}: {fault}", hole=hole.number, fault=one) for one in error.faults]
+    return scores, faults
+
+
+def read_moment(here: ScoringHere, key: CardKey, given: str) -> datetime:
+    """Return a time of day, on the day of the round, on the clocks of the club.
+
+    Raises:
+        InputError: it is no time of day.
+    """
+    try:
+        clock = time.fromisoformat(given.strip())
+    except ValueError:
+        raise InputError(
+            said("{given} is no time of day; give one such as 15:30.", given=shown(given[:20]))
+        ) from None
+    return datetime.combine(here.competition.day(key[1]), clock, club_time(here.kept).tzinfo)
+
+
+def read_handicap(given: str) -> int | str | None:
+    """Return the handicap a card shows: a number, below 0 for a plus handicap, "none", or ``None`` for an empty field.
+
+    Raises:
+        InputError: it is none.
+    """
+    typed = given.strip()
+    if not typed:
+        return None
+    if typed in ("-", "–"):
+        return "none"
+    sign = -1 if typed.startswith("+") else 1
+    digits = typed.lstrip("+")
+    if digits.isascii() and digits.isdecimal() and len(digits) < 3:
+        return sign * int(digits)
+    raise InputError(
+        said(
+            "{given} is no handicap; give a whole number, +2 for a plus handicap, or '-' for none.",
+            given=shown(typed),
+        )
+    )
