@@ -252,8 +252,8 @@ def test_an_open_question_lists_its_answers_and_how_to_give_them() -> None:
     first = marram(*where)
     assert first.code == 3
     assert "- yes" in first.out
-    assert "Answer with --fact spot_of_ball_known=yes" in first.out
-    adopted = marram(*where, "--fact", "spot_of_ball_known=yes", "--fact", "last_stroke_from_penalty_area=no")
+    assert "Answer with --fact last_stroke_from_penalty_area=yes" in first.out
+    adopted = marram(*where, "--fact", "last_stroke_from_penalty_area=no")
     assert adopted.code == 3
     assert "--local-rule E-1.3, or --local-rule none" in adopted.out
 

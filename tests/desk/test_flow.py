@@ -9,6 +9,8 @@ from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
+CONDITIONS = "on=2025-06-21&form=stroke_play&sides=individual&local=none"
+
 
 def links(html: str) -> list[str]:
     return [unescape(one) for one in re.findall(r'href="([^"]+)"', html)]
@@ -233,3 +235,41 @@ def test_a_matter_of_judgement_says_who_decides_and_what_to_weigh(client: TestCl
     assert said("rulings.ruling.weigh") in page.text
     assert said("rulings.ruling.ends") in page.text
     assert all(outcome in unescape(page.text) for outcome in page.context["sheet"].outcomes)
+
+
+def test_a_spot_that_was_shown_is_not_asked_for(client: TestClient, ground: Ground) -> None:
+    """An unplayable ball shown on the map has a known spot (Rule 19.2); it is said to come from the map, and can be changed."""
+    shown = f"/case?hole=9&ball={ground.fairway()}&what=unplayable_ball&{CONDITIONS}"
+    asked = client.get(shown).context["question"]
+    assert asked.fact == "last_stroke_from_penalty_area"
+    ruling = client.get(f"{shown}&last_stroke_from_penalty_area=no").context["sheet"]
+    assert {one.fact: one.from_map for one in ruling.why}["spot_of_ball_known"]
+    unknown = client.get(f"{shown}&spot_of_ball_known=no&last_stroke_from_penalty_area=no").context["sheet"]
+    assert [one.kind for one in unknown.options] == ["stroke_and_distance"]
+    unseen = client.get(f"/case?hole=9&what=unplayable_ball&area_of_ball=general_area&{CONDITIONS}")
+    assert unseen.context["question"].fact == "spot_of_ball_known"
+
+
+def test_a_green_of_another_hole_is_called_a_wrong_green(client: TestClient, ground: Ground) -> None:
+    """A ball on the green of the third while the ninth is played lies on a wrong green, which is in the general area (Rule 13.1f)."""
+    third = ground.course.hole(3).location
+    page = client.get(f"/ball?hole=9&ball={ground.at((third.x, third.y))}&{CONDITIONS}").context["place"]
+    assert "wrong green" in page.sentence
+    assert "wrong green" in page.words
+    own = client.get(f"/ball?hole=3&ball={ground.at((third.x, third.y))}&{CONDITIONS}").context["place"]
+    assert "wrong" not in own.sentence + own.words
+
+
+def test_what_the_conditions_settle_is_folded_behind_what_was_answered(
+    client: TestClient, ground: Ground
+) -> None:
+    """A Local Rule in force stands open among the reasons; the day and a Local Rule that is not in force do not."""
+    page = client.get(
+        f"/case?hole=9&ball={ground.fairway()}&what=unplayable_ball&last_stroke_from_penalty_area=no"
+        "&on=2025-06-21&form=stroke_play&sides=individual&local=E-1"
+    )
+    case, why = page.context["case"], page.context["sheet"].why
+    answered, held = case.parted(why)
+    assert {"local_rule_e_1", "area_of_ball", "spot_of_ball_known"} <= {one.fact for one in answered}
+    assert "date_of_play" in {one.fact for one in held}
+    assert sorted(map(id, answered + held)) == sorted(map(id, why))

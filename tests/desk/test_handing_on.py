@@ -33,13 +33,15 @@ def test_the_text_of_a_ruling_holds_what_the_page_says(client: TestClient, drawn
 
 
 def test_a_sentence_is_said_once(client: TestClient, drawn: str) -> None:
-    """Where the player is told just the headline, it stands on the page as the headline alone."""
+    """Where the player is told just the headline, it stands on the page as the headline alone; the text says so after it."""
     page = client.get(drawn)
     sheet = page.context["sheet"]
     assert sheet.tell == sheet.headline
     assert f"<q>{sheet.tell}</q>" not in page.text
     assert page.context["as_text"].count(sheet.headline) == 1
-    assert page.text.count(text("rulings.ruling.tell")) == 1
+    says_so = text("rulings.ruling.tell.just_that")
+    assert page.context["as_text"].split("\n")[:2] == [sheet.headline, says_so]
+    assert page.text.replace(says_so, "", 1).count(text("rulings.ruling.tell")) == 1
 
 
 @pytest.mark.parametrize(("before", "comes"), [("2", "fourth"), ("0", "second"), ("", "")])

@@ -34,7 +34,7 @@ def heading(html: str) -> str:
 
 
 def choices(html: str) -> dict[str, str]:
-    part = re.search(r'<section class="chosen\b.*?</section>', html, re.DOTALL)
+    part = re.search(r'<details class="fold chosen\b.*?</details>', html, re.DOTALL)
     return (
         {
             unescape(words): unescape(url)
@@ -73,7 +73,7 @@ def test_nothing_yet_leaves_the_choice_open(client: TestClient, ruling: str) -> 
     url = next(url for words, url in choices(ruling).items() if words.startswith("Nothing yet"))
     page = client.get(url).text
     assert len(choices(page)) == 5
-    section = re.search(r'<section class="chosen\b.*?</section>', page, re.DOTALL)
+    section = re.search(r'<details class="fold chosen\b.*?</details>', page, re.DOTALL)
     assert section
     marked = re.findall(r'aria-current="true">(.*?)</a>', section[0])
     assert [unescape(words)[:11] for words in marked] == ["Nothing yet"]

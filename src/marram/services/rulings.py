@@ -11,6 +11,7 @@ from marram.rules.engine.request import rule
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
+from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.result import Result
 from marram.services.conditions import Conditions
 from marram.services.interference import CONDITION, NO_PLAY_ZONE, WALL, WRONG_GREEN, interfering
@@ -29,7 +30,7 @@ PREMISES: dict[str, dict[str, str]] = {
     },
     "ball_in_penalty_area": {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no"},
     "ball_near_boundary": {"provisional_state": "not_played", "last_stroke_from_penalty_area": "no"},
-    "unplayable_ball": {"spot_of_ball_known": "yes", "last_stroke_from_penalty_area": "no"},
+    "unplayable_ball": {"last_stroke_from_penalty_area": "no"},
     "abnormal_course_condition": {
         "interference": "ball",
         "stroke_unreasonable_anyway": "no",
@@ -38,6 +39,10 @@ PREMISES: dict[str, dict[str, str]] = {
     },
 }
 """What is taken for granted, by incident, when only a place is given; each premise is said, and an answer overrides it."""
+
+
+SHOWN: dict[str, dict[str, str]] = {"unplayable_ball": {spot_of_ball_known.name: "yes"}}
+"""What showing a ball's place on the map says by itself, by incident: counted with the facts of the map."""
 
 
 @dataclass(frozen=True)
@@ -108,7 +113,7 @@ def rule_on(course: Course, asked: Asked, lie: Lie | None = None) -> Ruled:
         InputError: something in it cannot be used; every fault is listed.
     """
     lie = lie or what_lies_here(course, asked.hole, asked.places)
-    mapped = lie.place.facts if lie.place else {}
+    mapped = {**SHOWN.get(asked.what or "", {}), **lie.place.facts} if lie.place else {}
     said = {**mapped, **asked.conditions.facts(), **asked.facts}
     assumed = {name: answer for name, answer in asked.premises.items() if name not in said}
     known = {**said, **assumed}

@@ -19,7 +19,7 @@ def ruling_text(
 ) -> str:
     """Return a ruling as text, section by section, an empty line between them; it ends with who decides."""
     sections = [
-        [sheet.headline],
+        _headline(sheet, sheet.headline),
         list(_situation(found, event, course_name)),
         _section("rulings.ruling.tell", [sheet.tell] if sheet.tell not in ("", sheet.headline) else []),
         _section("rulings.ruling.penalty", [] if sheet.penalty_said else sheet.penalties),
@@ -49,7 +49,7 @@ def story_text(view: StoryView, event: Event, course_name: str) -> str:
     ]
     rests_on = dict.fromkeys(one for part in view.parts for one in part.sheet.provisions)
     sections = [
-        [view.headline],
+        _headline(sheet, view.headline),
         list(_conditions(view.case, event, course_name)),
         _section("rulings.ruling.tell", [sheet.tell] if sheet.tell not in ("", view.headline) else []),
         _section("rulings.ruling.penalty", [] if sheet.penalty_said else sheet.penalties),
@@ -67,6 +67,12 @@ def story_text(view: StoryView, event: Event, course_name: str) -> str:
         [sheet.reminder],
     ]
     return "\n\n".join("\n".join(lines) for lines in sections if lines)
+
+
+def _headline(sheet: Sheet, headline: str) -> list[str]:
+    """Return the first line, and where it is the sentence for the player itself, that it is."""
+    tells = sheet.kind == "ruling" and sheet.tell == headline
+    return [headline, text("rulings.ruling.tell.just_that")] if tells else [headline]
 
 
 def _situation(found: Consultation, event: Event, course_name: str) -> Iterator[str]:

@@ -1,14 +1,16 @@
 """The address of a page about a case, and the addresses that lead on from it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 from urllib.parse import urlencode
 
 from marram.desk.competition.conditions import conditions_of
+from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play, sides
 from marram.services.address import BETWEEN, Address
 from marram.services.address_reading import read_address as read
 from marram.services.event import Event
+from marram.words.sheet import Why
 
 
 @dataclass(frozen=True)
@@ -27,6 +29,23 @@ class CaseAddress(Address):
     def with_handed(self, side: str) -> str:
         """Return the address of this case for a player who swings ``right`` or ``left``."""
         return self.url("/case", conditions=replace(self.conditions, handed=side))
+
+    def set_by_conditions(self, fact: str) -> bool:
+        """Tell whether ``fact`` is settled by the conditions of the competition, rather than answered for this case."""
+        if fact == date_of_play.name:
+            return True
+        of_competition = fact in (form_of_play.name, sides.name) or fact.startswith("local_rule_")
+        return of_competition and fact not in self.facts
+
+    def parted(self, why: Sequence[Why]) -> tuple[list[Why], list[Why]]:
+        """Return reasons in two: those that speak of this case, and those that hold throughout the competition.
+
+        A Local Rule in force decides here, and stands with the first; one that is not, the day, the form of play and the
+        sides stand with the second.
+        """
+        in_force = {LOCAL_RULES[code].name for code in self.conditions.local or () if code in LOCAL_RULES}
+        held = [one for one in why if self.set_by_conditions(one.fact) and one.fact not in in_force]
+        return [one for one in why if one not in held], held
 
     def asking(self, fact: str) -> str:
         """Return the address that asks ``fact`` again."""

@@ -79,6 +79,7 @@ class PlaceFacts:
         doubts: why to look on the ground, if at all.
         lacks: what the map as a whole lacks, so that it could not tell here.
         area_open: whether a doubt leaves open which area of the course it is.
+        wrong_green: whether it is a green that is not the one of the hole being played.
     """
 
     area: Area | None
@@ -89,11 +90,12 @@ class PlaceFacts:
     doubts: tuple[str, ...] = ()
     lacks: frozenset[DoubtKind] = frozenset()
     area_open: bool = False
+    wrong_green: bool = False
 
     @property
     def sentence(self) -> str:
         """The area as it ends the sentence "The ball lies …"; what a doubt leaves open does not stand firm."""
-        where = in_area(self.area)
+        where = text("ground.area.wrong_green") if self.wrong_green else in_area(self.area)
         return text("ground.perhaps", where=where) if self.area_open else where
 
     @property
@@ -124,6 +126,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         doubts.append(text("relief.far_away", kilometres=metres / 1000))
     lacks = frozenset(one.kind for one in reading.doubts) & LACKING
     doubtful = metres > FAR_AWAY or any(about_area(one) for one in reading.doubts)
+    wrong_green = reading.wrong_green is not None
     facts: dict[str, str] = {}
     if not doubtful and not lacks:
         facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
@@ -139,19 +142,20 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     if area not in (None, Area.PENALTY_AREA) and sure - {Kind.NO_PLAY_ZONE} and not doubtful:
         facts[interference.name] = Interference.BALL.value
         facts |= in_the_way_facts(sure)
-    if reading.wrong_green is not None and not doubtful:
+    if wrong_green and not doubtful:
         facts[wrong_green_interference.name] = WrongGreenInterference.BALL_ON_IT.value
     if not doubtful and zones_serving(course, hole.number, xy):
         facts[dropping_zone_provided.name] = "yes"
     return PlaceFacts(
         area,
-        area_name(area),
+        text("ground.name.wrong_green") if wrong_green else area_name(area),
         tuple(_thing(feature) for feature in _touched(course, hole.number, xy)),
         metres,
         facts,
         tuple(dict.fromkeys(doubts)),
         lacks,
         doubtful,
+        wrong_green,
     )
 
 

@@ -44,6 +44,7 @@ TEXTS: dict[str, str] = {
     "area.bunker": "in a bunker",
     "area.putting_green": "on the putting green",
     "area.none": "out of bounds",
+    "area.wrong_green": "on a wrong green, in the general area",
     "perhaps": "perhaps {where}",
     # The same as names
     "name.teeing_area": "the teeing area",
@@ -52,4 +53,5 @@ TEXTS: dict[str, str] = {
     "name.bunker": "a bunker",
     "name.putting_green": "the putting green",
     "name.none": "out of bounds",
+    "name.wrong_green": "a wrong green (general area)",
 }

@@ -83,6 +83,7 @@ TEXTS: dict[str, str] = {
     "question.so_far": "Answers so far",
     "why.from_map": "from the map",
     "why.conditions": "conditions",
+    "why.conditions_held": "From the conditions",
     "why.change": "change",
     "why.change.which": "the answer to {question}",
     # A ruling
@@ -95,6 +96,7 @@ TEXTS: dict[str, str] = {
     "ruling.caution": "Caution",
     "ruling.why_not": "Why not",
     "ruling.tell": "Tell the player",
+    "ruling.tell.just_that": "Tell the player just that.",
     "ruling.what_to_do": "What to do",
     "ruling.weigh": "What to weigh",
     "ruling.ends": "What it can end in",
@@ -138,6 +140,7 @@ TEXTS: dict[str, str] = {
     "option.size": "Size",
     "option.limits": "Limits",
     "option.how": "How",
+    "option.club_length": "What a club-length is",
     "option.measured_by": "Definitions: Club-Length, Relief Area",
     "option.measures": "How to measure it here",
     "option.right": "Right-handed",
