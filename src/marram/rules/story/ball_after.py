@@ -89,8 +89,8 @@ def ball_after(
             continue  # what is to be done with that ball is said under its own name
         if of_abandoned(deeds, gap + 1, known):
             continue
-        provisional = known.get(about_ball[standing.place]) in PROVISIONAL_BALLS
         pending = any(one.starts_provisional for one in deeds[: gap + 1])
+        provisional = _of_provisional(case, deeds, gap, standing, known)
         decided = (provisional and deed.abandons_provisional) or (pending and deed.puts_provisional_in_play)
         if decided and not standing.mistake_open and not disqualifies(standing.ruling):
             if deed.abandons_provisional:
@@ -148,6 +148,16 @@ def _after(case: Case, gap: int, before: Standing, deed: Deed, taken: AbstractSe
         not_taken = replace(before, ruling=replace(before.ruling, relief=()))
         return _overtaken(case, gap, not_taken, deed, taken)
     return _still_to_be_done(before, part)
+
+
+def _of_provisional(case: Case, deeds: Sequence[Deed], gap: int, standing: Standing, told: Told) -> bool:
+    """Whether what stands is about a provisional ball: asked where one was lost or out, and then the original is found."""
+    place, following = standing.place, deeds[gap + 1]
+    started = any(one.starts_provisional for one in deeds[:place])
+    gone = standing.ruling.action is Action.TAKE_RELIEF and "18.2b" in standing.ruling.citations
+    if started and gone and following.finds_the_ball:
+        return _with_provisional(case, place)
+    return told.get(about_ball[place]) in PROVISIONAL_BALLS
 
 
 def _without_relief_of_provisional(case: Case, deeds: Sequence[Deed], standing: Standing) -> Standing:

@@ -37,6 +37,8 @@ _PUT_DOWN_BEFORE_PLAY = (
     Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF,
 )
 """What is done with the ball, if at all, before it is played: what shows that play went on leaves nothing of it to ask."""
+_PLAYED_ANEW = (Action.REPLAY, Action.PLAY_FROM_TEEING_AREA)
+"""After these only a stroke brings a ball to where it is lost, out of bounds or in a penalty area."""
 _NO_BALL_LEFT = (Action.HOLED, Action.HOLE_OVER)
 
 
@@ -99,6 +101,8 @@ def names_relief_due(before: Ruling, deed: Deed) -> bool:
 
 def _overtakes(before: Ruling, deed: Deed) -> bool:
     """Whether an act leaves nothing to ask about what an earlier ruling required of the ball."""
+    if before.action in _PLAYED_ANEW:
+        return deed.follows_a_stroke
     if before.action is Action.TAKE_RELIEF:
         gone = "18.2b" in before.citations and deed.is_about_a_ball_at_rest
         went_on = deed.follows_a_stroke and not deed.finds_the_ball
