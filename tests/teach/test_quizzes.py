@@ -1,14 +1,18 @@
 """Quizzes: one right answer, wrong ones that are real rulings of something near, nothing that gives it away."""
 
 from collections import Counter
+from datetime import date
 from itertools import islice
+from random import Random
 
 import pytest
 
 from marram.rules.engine.request import rule
 from marram.rules.ruling import Ruling
-from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, questions
+from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, question, questions
 from marram.teach.quizzes.told import why_not
+from marram.teach.situations.reaching import taught
+from marram.teach.situations.sampling import situation
 from marram.words.headline import headline
 from tests.cli.running import marram
 
@@ -21,26 +25,32 @@ def test_exactly_one_answer_is_right(one) -> None:
     words = [answer.words for answer in one.answers]
     assert FEWEST_ANSWERS <= len(set(words)) == len(words) <= MOST_ANSWERS
     assert one.answers[one.right].headline == one.situation.headline
-    assert [answer for answer in one.answers if not answer.fact and not answer.edition] == [
-        one.answers[one.right]
-    ]
+    assert [answer for answer in one.answers if answer.near is None] == [one.answers[one.right]]
 
 
 @pytest.mark.parametrize("one", DRAWN[::4], ids=lambda one: one.situation.incident)
 def test_a_wrong_answer_is_the_ruling_of_something_near(one) -> None:
-    """With the one fact it names otherwise, or under the edition it names, the engine rules so."""
+    """With the facts it names otherwise, or in the form of play or edition it names, the engine rules so."""
     for answer in one.answers:
-        if answer.fact:
-            facts = {**one.situation.facts, answer.fact: answer.token}
-            near = rule(
-                one.situation.incident,
-                facts,
-                played_on=one.situation.played_on,
-                form_of_play=one.situation.form,
-            )
-            assert isinstance(near, Ruling)
-            assert headline(near, one.situation.form) == answer.headline
-            assert why_not(one, answer).endswith(".")
+        near = answer.near
+        if near is None or near.incident:
+            continue
+        found = rule(
+            one.situation.incident,
+            {**one.situation.facts, **dict(near.otherwise)},
+            played_on=date(near.edition, 12, 1) if near.edition else one.situation.played_on,
+            form_of_play=near.form,
+        )
+        assert isinstance(found, Ruling)
+        assert headline(found, near.form) == answer.headline
+        assert why_not(one, answer).endswith(".")
+
+
+@pytest.mark.parametrize("name", [one.name for one in taught()][::6])
+def test_every_incident_has_a_question(name) -> None:
+    """Whatever the lot draws of an incident, other rulings lie near enough to be asked about."""
+    one = situation(name, Random(91))
+    assert one is None or question(one, Random(1)) is not None
 
 
 def test_neither_place_nor_length_gives_the_right_answer_away() -> None:

@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from random import Random
 
-from marram.rules.engine.request import fact_named
-from marram.rules.facts.conditions import sides as the_sides
-from marram.rules.ruling import Ruling
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
-from marram.teach.situations.situation import Situation, ruled
+from marram.teach.situations.situation import Situation
 from marram.words.headline import headline, next_words, total_words
 from marram.words.texts import capital, text
 
@@ -23,16 +23,12 @@ class Answer:
     Attributes:
         words: the ruling, in what it costs and what is to be done next; what it finds would give it away.
         headline: the ruling in one line, with what it finds.
-        fact: the fact that would have to be otherwise for it to be right; empty for the right one and another edition's.
-        token: that fact's other answer.
-        edition: the year of the edition that ruled so; 0 for the one in force.
+        near: what would have to be otherwise for it to be right; ``None`` for the right one.
     """
 
     words: str
     headline: str
-    fact: str = ""
-    token: str = ""
-    edition: int = 0
+    near: Near | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,48 +53,38 @@ def questions(
 
 def question(one: Situation, lot: Random) -> Question | None:
     """Return the question about a situation; ``None`` where too few other rulings lie near it."""
-    right = Answer(_words(one.ruling, one), one.headline)
-    wrong = _wrong_answers(one)
-    lot.shuffle(wrong)
-    wrong.sort(key=lambda other: not other.edition)  # what an older edition ruled is the likeliest mistake
-    kept: dict[str, Answer] = {}
-    for other in wrong:
-        if other.words != right.words:
-            kept.setdefault(other.words, other)
-    chosen = list(kept.values())[: MOST_ANSWERS - 1]
+    right = Answer(_words(one.ruling, one.form), one.headline)
+    chosen: dict[str, Answer] = {}
+    for near in near_rulings(one, lot):
+        words = _words(near.ruling, near.form)
+        if words not in chosen and _told_apart(near, one):
+            chosen[words] = Answer(words, headline(near.ruling, near.form), near)
+            if len(chosen) == MOST_ANSWERS - 1:
+                break
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
-    answers = [right, *chosen]
+    answers = [right, *chosen.values()]
     lot.shuffle(answers)
     return Question(one, tuple(answers), answers.index(right))
 
 
-def _wrong_answers(one: Situation) -> list[Answer]:
-    found = []
-    before = one.ruled_otherwise_before
-    if before is not None:
-        found.append(Answer(_words(before, one), headline(before, one.form), edition=2019))
-    for name, given in one.facts.items():
-        fact = fact_named(name)
-        if fact is the_sides:  # another kind of play is no mistake about what happened
-            continue
-        for token in fact.tokens():
-            near = None if token == given else _near(one, name, token)
-            if near is not None:
-                found.append(Answer(_words(near, one), headline(near, one.form), name, token))
-    return found
+def _told_apart(near: Near, one: Situation) -> bool:
+    """Whether a ruling says something else than the right one, not only less: what it costs differs, or what is done next."""
+    if total_words(near.ruling, near.form) != total_words(one.ruling, one.form):
+        return True
+    both = {near.ruling.action, one.ruling.action}
+    said = next_words(near.ruling, near.form) and next_words(one.ruling, one.form)
+    return bool(said) and len(both) > 1 and not both <= _ALIKE
 
 
-def _near(one: Situation, name: str, token: str) -> Ruling | None:
-    """Return the ruling with one fact otherwise and all else told alike; ``None`` where more would have to be told."""
-    other = ruled(one.incident, {**one.facts, name: token}, one.form, one.played_on)
-    return other if isinstance(other, Ruling) else None
+_ALIKE = {Action.PLAY_ON, Action.PLAY_AS_IT_LIES}
+"""What comes to the same for somebody who is asked."""
 
 
-def _words(ruling: Ruling, one: Situation) -> str:
+def _words(ruling: Ruling, form: FormOfPlay) -> str:
     """Return what a ruling comes to and what follows, alike in form for every answer, so that none stands out."""
-    total = capital(total_words(ruling, one.form))
-    then = next_words(ruling, one.form)
+    total = capital(total_words(ruling, form))
+    then = next_words(ruling, form)
     return (
         text("quizzes.answer", total=total, next=then) if then else text("quizzes.answer_alone", total=total)
     )

@@ -1,7 +1,9 @@
 """Why an answer is right or wrong, in words."""
 
 from marram.rules.engine.request import fact_named
+from marram.rules.incidents import incident
 from marram.teach.quizzes.quiz import Answer, Question
+from marram.words.language import translate
 from marram.words.telling import is_told, told
 from marram.words.texts import text
 
@@ -12,11 +14,26 @@ def letter(number: int) -> str:
 
 
 def why_not(question: Question, answer: Answer) -> str:
-    """Return when an answer would have been right: with one thing otherwise, or under an older edition."""
-    if answer.edition:
-        return text("quizzes.until", edition=answer.edition)
-    if not answer.fact:
+    """Return when an answer would have been right: with something otherwise, in another form of play, before an edition."""
+    near, one = answer.near, question.situation
+    if near is None:
         return text("quizzes.right")
-    if answer.fact.startswith("local_rule_") or not is_told(fact_named(answer.fact)):
-        return text("quizzes.local_rule_otherwise", code=fact_named(answer.fact).source)
-    return text("quizzes.if_told", sentence=told(answer.fact, answer.token, question.situation.player))
+    if near.edition:
+        return text("quizzes.until", edition=near.edition)
+    if near.incident:
+        return text("quizzes.of_another", title=translate()(incident(near.incident).title).rstrip(".?"))
+    if not near.otherwise:
+        return text("quizzes.other_form", form=text(f"situations.form.{near.form.value}"))
+    sentences = [_told(name, token, one.player) for name, token in near.otherwise]
+    untold = [fact_named(name).source for name, _ in near.otherwise if not _is_told(name)]
+    if untold:
+        return text("quizzes.local_rule_otherwise", code=untold[0])
+    return text("quizzes.if_told", sentence=" ".join(sentences))
+
+
+def _is_told(name: str) -> bool:
+    return not name.startswith("local_rule_") and is_told(fact_named(name))
+
+
+def _told(name: str, token: str, player: str) -> str:
+    return told(name, token, player) if _is_told(name) else ""

@@ -8,6 +8,8 @@ TEXTS: dict[str, str] = {
     "until": "So ruled the Rules of {edition}.",
     "if_told": "It would be right, had this been told: {sentence}",
     "local_rule_otherwise": "It would be right, were it otherwise with Model Local Rule {code}.",
+    "other_form": "It would be right in {form}.",
+    "of_another": "So it would be, had something else happened: {title}.",
     "solutions": "Answers",
     "solution": "{number}. {letter}: {headline}",
     "wrong": "{letter}: {why}",
