@@ -225,3 +225,60 @@ def test_every_bad_map_can_be_looked_at(path, tmp_path) -> None:
     assert desk.get("/map").status_code == 200
     assert desk.get("/api/map/draft").status_code == 200
     assert desk.get("/api/map").status_code == 200
+
+
+def numbered(tmp_path: Path) -> TestClient:
+    """A desk on nine holes whose numbers all name a course: "4 - #2"."""
+    found = features()
+    for hole in range(1, 10):
+        BREAKS["hole_without_number"](found, hole)
+    path = tmp_path / "links.geojson"
+    path.write_text(json.dumps(document(found)), encoding="utf-8")
+    return TestClient(create_app(path, maps=tmp_path / "maps"), follow_redirects=False)
+
+
+def test_what_is_mended_alike_is_accepted_together(tmp_path) -> None:
+    """Nine numbers written alike: each can be accepted alone, or all nine as one version that counts them."""
+    desk = numbered(tmp_path)
+    page = desk.get("/map/mend").text
+    assert len(marks(page)) == 9
+    (together,) = re.findall(r'name="mark" value="([0-9a-f+]{20,})"', page)
+    assert together.split("+") == marks(page)
+    assert said("mending.accept_all", count=9) in page
+    form = {"mark": together, "who": "R. Marker", "in_force_from": "2026-05-01", "base": "0"}
+    assert desk.post("/map/mend", data=form).status_code == 303
+    assert desk.get("/").status_code == 200
+    (_, version) = MapVersions(tmp_path / "links.geojson", tmp_path / "maps").versions()
+    assert (version.who, len(version.edits)) == ("R. Marker", 9)
+
+
+def test_one_mark_that_no_longer_fits_keeps_all_from_being_saved(tmp_path) -> None:
+    """Of several accepted together one is stale: nothing is saved, and the page says why."""
+    desk = numbered(tmp_path)
+    mark = marks(desk.get("/map/mend").text)[0]
+    form = {"mark": f"{mark}+0123456789", "who": "R. Marker", "in_force_from": "2026-05-01", "base": "0"}
+    answer = desk.post("/map/mend", data=form)
+    assert answer.status_code == 422
+    assert "no longer fits the map" in answer.text
+    assert not (tmp_path / "maps").exists()
+
+
+def test_what_goes_off_the_map_is_told_apart_from_what_changes(course_file, tmp_path) -> None:
+    """One hole drawn twice: the line that goes is told as gone, not as something that is drawn anew."""
+    found = features()
+    found["line 4 again"] = {**found["line 4"], "id": "line 4 again"}
+    course_file.write_text(json.dumps(document(found)), encoding="utf-8")
+    desk = TestClient(create_app(course_file, maps=tmp_path / "maps"))
+    (choice, _) = desk.get("/api/map/draft").json()["places"][0]["choices"]
+    assert (choice["before"], choice["after"]) == ([], [])
+    assert [one["type"] for one in choice["gone"]] == ["LineString"]
+
+
+def test_a_fault_of_a_whole_hole_shows_its_line(course_file, tmp_path) -> None:
+    """A hole without a tee has no feature at fault; its line of play is drawn, so that one sees which it is."""
+    found = features()
+    del found["tee 3"]
+    course_file.write_text(json.dumps(document(found)), encoding="utf-8")
+    desk = TestClient(create_app(course_file, maps=tmp_path / "maps"))
+    (place,) = desk.get("/api/map/draft").json()["places"]
+    assert (place["check"], place["feature"][0]["type"]) == ("hole_without_tee", "LineString")

@@ -85,15 +85,13 @@ def report_lines(path: Path, mending: Mending, version: int | None, output: Path
         for fault in rest:
             yield "item", text("mend_command.nothing_definite", fault=fault_words(fault))
     if draft.proposals and not mending.accepted:
-        yield "quiet", text("mend_command.how")
+        yield "quiet", text("mend_command.how", file=path)
 
 
 def proposal_lines(number: int | None, proposal: Proposal) -> Iterator[Line]:
     """Yield a fault, why the proposal is made, and each choice; the middle ones of very many are left out."""
     fault = proposal.fault
     what = spoken(fault.what)
-    if proposal.also:
-        what = text("mend_command.with_more", what=what, count=len(proposal.also))
     where = spoken(fault.where)
     told = (
         text("mend_command.fault_at", where=where, what=what, kind=proposal.mending)
@@ -102,6 +100,8 @@ def proposal_lines(number: int | None, proposal: Proposal) -> Iterator[Line]:
     )
     yield "item", text("mend_command.numbered", number=number, what=told) if number else told
     yield "quiet", f"      {spoken(proposal.why)}"
+    if proposal.also:
+        yield "quiet", f"      {count_text('mend_command.with_it', len(proposal.also))}"
     if proposal.waiting:
         yield "quiet", f"      {count_text('mend_command.waiting', len(proposal.waiting))}"
     choices = list(lettered(proposal))

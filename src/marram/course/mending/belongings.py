@@ -17,9 +17,12 @@ def _thing(setting: Setting, fault: Fault) -> Thing | None:
 
 
 def name_green(setting: Setting, fault: Fault) -> Proposal | None:
-    """Ask of a green no hole ends on: the green of a hole near it that has none, or a practice green."""
+    """Ask of a green no hole ends on: the green of a hole near it that has none, or a practice green.
+
+    Before any line of play is drawn nobody can tell.
+    """
     green = _thing(setting, fault)
-    if green is None:
+    if green is None or not setting.lines:
         return None
     without = {one.hole for one in setting.faults if one.check == "hole_without_green"}
     near = sorted(
@@ -53,7 +56,7 @@ def name_green(setting: Setting, fault: Fault) -> Proposal | None:
 def name_tee(setting: Setting, fault: Fault) -> Proposal | None:
     """Ask which of the holes that begin near it a tee belongs to, or whether it is not in use."""
     tee = _thing(setting, fault)
-    if tee is None:
+    if tee is None or not setting.lines:
         return None
     near = sorted(
         ((line.start.distance(tee.shape), line) for line in setting.lines if setting.is_hole(line)),

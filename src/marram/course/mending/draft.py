@@ -11,6 +11,7 @@ from pathlib import Path
 from marram.course.fault import Fault, Severity
 from marram.course.loading import examine_source
 from marram.course.mending.findings import drawing_faults
+from marram.course.mending.lines import WITHOUT_LINE
 from marram.course.mending.menders import proposals_for
 from marram.course.mending.proposal import Choice, Proposal
 from marram.course.mending.setting import Setting
@@ -96,7 +97,7 @@ def draft_of(document: Document) -> Draft:
     document = named(document)
     source = source_of(document)
     course, faults = _examined(source)
-    found = (*faults, *drawing_faults(document, course))
+    found = (*_first(faults), *drawing_faults(document, course))
     order = list(Severity)
     found = tuple(sorted(found, key=lambda fault: order.index(fault.severity)))
     proposals = proposals_for(Setting(document, source, course, found))
@@ -133,6 +134,14 @@ def _examined(source: Source) -> tuple[Course | None, list[Fault]]:
         course = course or (made if astray else None)
         more += found
     return course, list({str(fault): fault for fault in (*faults, *more)}.values())
+
+
+def _first(faults: Iterable[Fault]) -> list[Fault]:
+    """Return faults without those that follow from a map without any line of play: every tee and green is of no hole."""
+    found = list(faults)
+    if all(fault.check != "no_holes" for fault in found):
+        return found
+    return [fault for fault in found if fault.check not in WITHOUT_LINE]
 
 
 def _further(source: Source, astray: Collection[str]) -> Iterator[tuple[str | None, list[SourceFeature]]]:

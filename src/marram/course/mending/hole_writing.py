@@ -40,7 +40,8 @@ _NUMBER = r"0*([1-9]\d?)"
 _SIGNS = r"[#№º°]"
 _DASHES = str.maketrans(dict.fromkeys("\u2010\u2011\u2012\u2013\u2014\u2212", "-"))
 """Hyphens and dashes of every length, and the minus sign."""
-_ONE = re.compile(rf"(?:{_SIGNS}\s*)?{_NUMBER}")
+_ONE = re.compile(rf"(?:{_SIGNS}\s*)?{_NUMBER}(?:[.,]0+)?")
+"""A number alone, also as tables write a whole number: 4.0."""
 _SEVERAL = re.compile(rf"{_NUMBER}(?:\s*[;,/&+|]\s*{_NUMBER})+")
 _SPAN = re.compile(rf"{_NUMBER}\s*-\s*{_NUMBER}")
 _BEFORE = re.compile(rf"(?P<words>[^\W\d_][^\d]*?)[\s.:#№-]*{_NUMBER}")

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from marram.course.fault import Fault, Severity
 from marram.course.mending import belongings, edges, figures, lines, numbers, places, shapes, unsettled
-from marram.course.mending.courses import which_course, which_outline
+from marram.course.mending.courses import course_name, which_course, which_outline
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import Setting
 from marram.course.mending.untangling import untangle
@@ -36,7 +36,7 @@ MENDERS: Mapping[str, tuple[Mender, ...]] = {
     "area_outside": (edges.fit_boundary,),
     "all_out_of_bounds": (edges.mark_boundary,),
     "hole_not_a_line": (lines.join_pieces, shapes.leave_out),
-    "repeated_hole": (lines.one_line, numbers.number_hole),
+    "repeated_hole": (lines.one_line, numbers.renumber, numbers.number_hole),
     "hole_backwards": (lines.turn_line,),
     "hole_without_number": (numbers.number_hole,),
     "hole_without_green": (lines.turn_line, lines.end_on_green),
@@ -118,7 +118,12 @@ def _course_asked(setting: Setting) -> Proposal | None:
     """Return the question which of several courses is meant, where hole numbers repeat for no other reason."""
     repeated = [fault for fault in setting.faults if fault.check == "repeated_hole"]
     twice = [fault for fault in repeated if lines.one_line(setting, fault) is not None]
-    if twice and len(repeated) <= MANY:
+    slips = (
+        repeated
+        and len(repeated) <= len(numbers.without_line(setting))
+        and not any(course_name(setting, line) for line in setting.lines)
+    )
+    if (twice or slips) and len(repeated) <= MANY:
         return None
     by_ident = {line.ident: line for line in setting.lines}
     written = [

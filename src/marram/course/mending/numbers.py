@@ -7,7 +7,7 @@ from marram.course.mending.courses import course_name
 from marram.course.mending.hole_writing import MOST, read_writing
 from marram.course.mending.lines import PIECES, joined, numbers_of
 from marram.course.mending.proposal import Choice, Proposal, offer
-from marram.course.mending.setting import LineThing, Setting, Thing, drawn
+from marram.course.mending.setting import LineThing, Setting, drawn
 from marram.course.versions.map_edits import Edit
 from marram.said import said
 
@@ -15,6 +15,9 @@ AT_TEE = 15.0
 """A tee with a number tells that of a line of play that begins no further from it, metres (own choice)."""
 
 _USUAL = (9, 18, 27, 36)
+
+FEW_NUMBERS = 4
+"""So many numbers of holes without a line of play are offered for a line whose number is taken (own choice)."""
 
 
 def number_hole(setting: Setting, fault: Fault) -> Proposal | None:
@@ -125,22 +128,54 @@ def _told_by_ground(setting: Setting, fault: Fault, line: LineThing) -> Proposal
     )
 
 
-def _chosen(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
+def renumber(setting: Setting, fault: Fault) -> Proposal | None:
+    """Propose for one of the lines of play with the same number that of a hole without one, or to do without it."""
+    same = [line for line in setting.lines if line.number == fault.hole and line.plain]
+    free = without_line(setting)
+    if len(same) < 2 or not free:
+        return None
+    ways = sorted((_away(setting, line, number), line.ident, number) for line in same for number in free)
+    by_ident = {line.ident: line for line in same}
+    choices = [
+        Choice(
+            said("Take {line} as hole {number}, which has no line of play", line=ident, number=number),
+            (_numbered(setting, by_ident[ident], number),),
+        )
+        for _, ident, number in ways[:FEW_NUMBERS]
+    ]
+    choices += [
+        Choice(
+            said("{line} is no hole of this course: take it off the map", line=line.ident),
+            setting.remove(line.ident),
+        )
+        for line in same
+    ]
+    why = said(
+        "Two lines of play have one number, and another hole has none: perhaps a slip of the pen; those come first that would fit."
+    )
+    return offer("number_hole", fault, why, choices)
+
+
+def without_line(setting: Setting) -> list[int]:
+    """Return the numbers of holes that have no line of play, up to the last hole of a course of usual size."""
     taken = _taken(setting)
     most = next((one for one in _USUAL if one >= max(len(setting.lines), *taken, 1)), MOST)
-    free = [number for number in range(1, most + 1) if number not in taken]
-    by_number: dict[int, Thing] = {one.number: one for one in setting.lines if one.number is not None}
+    return [number for number in range(1, most + 1) if number not in taken]
 
-    def away(number: int) -> float:
-        """How far a player would walk from the hole before and to the next; holes unknown on both sides come last."""
-        before, after = by_number.get(number - 1), by_number.get(number + 1)
-        ways = [one.end.distance(line.start) for one in (before,) if isinstance(one, LineThing)]
-        ways += [line.end.distance(one.start) for one in (after,) if isinstance(one, LineThing)]
-        return sum(ways) / len(ways) if ways else float("inf")
 
+def _away(setting: Setting, line: LineThing, number: int) -> float:
+    """How far a player would walk from the hole before and to the next; holes unknown on both sides come last."""
+    by_number = {one.number: one for one in setting.lines if one.number is not None and one is not line}
+    before, after = by_number.get(number - 1), by_number.get(number + 1)
+    ways = [one.end.distance(line.start) for one in (before,) if isinstance(one, LineThing)]
+    ways += [line.end.distance(one.start) for one in (after,) if isinstance(one, LineThing)]
+    return sum(ways) / len(ways) if ways else float("inf")
+
+
+def _chosen(setting: Setting, fault: Fault, line: LineThing) -> Proposal | None:
     choices = [
         Choice(said("Take it as hole {number}", number=number), (_numbered(setting, line, number),))
-        for number in sorted(free, key=away)
+        for number in sorted(without_line(setting), key=lambda number: _away(setting, line, number))
     ]
     choices.append(
         Choice(said("It is no hole of this course: take it off the map"), setting.remove(line.ident))

@@ -3,7 +3,8 @@
 A tee at a line of play whose number cannot be read belongs to no hole, and the green at its end to none either. To
 offer it to another hole, or to call that green a practice green, would be wrong: with the line mended both belong to it.
 So with a line of play that runs backwards, and with the green at its end that cannot be read yet. While several courses
-share their numbers, nobody can tell which hole is meant, and all that is said of holes waits for the course.
+share their numbers, nobody can tell which hole is meant, and all that is said of holes waits for the course; where
+longitude and latitude are swapped, no length is right and all but broken shapes waits.
 """
 
 from collections.abc import Iterator, Sequence
@@ -12,6 +13,7 @@ from dataclasses import replace
 import shapely
 from shapely import STRtree
 from shapely.geometry import Point
+from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault
 from marram.course.mending.courses import CHOOSE_COURSE
@@ -20,7 +22,7 @@ from marram.course.mending.lines import NEAR_GREEN, WITHOUT_LINE, numbers_of
 from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import LineThing, Setting
 from marram.course.model import Kind
-from marram.course.reading.holes import TEE_REACH
+from marram.course.reading.holes import TEE_PART, TEE_REACH
 from marram.course.reading.shapes import hole_numbers
 from marram.course.scheme import meaning
 
@@ -110,6 +112,7 @@ class _After:
         self._proposals = proposals
         self._changing = {ident: one for one in reversed(proposals) for ident in one.idents}
         self._course = next((one for one in proposals if one.mending == CHOOSE_COURSE), None)
+        self._swapped = next((one for one in proposals if one.fault.check == "perhaps_swapped"), None)
         self._of_lines = {
             fault.feature: one
             for one in reversed(proposals)
@@ -138,6 +141,8 @@ class _After:
 
     def of(self, fault: Fault, proposal: Proposal | None = None) -> Proposal | None:
         """Return the proposal that a fault, or what is proposed for it, follows from."""
+        if self._swapped is not None and proposal is not self._swapped and fault.check not in SHAPE_AT_FAULT:
+            return self._swapped
         if self._course is not None and proposal is not self._course and self._of_a_hole(fault):
             return self._course
         if proposal is not None and proposal.mending == "turn_line":
@@ -214,7 +219,7 @@ def _names(proposal: Proposal, hole: int | None) -> bool:
 
 
 class _Lines:
-    """Lines of play at fault, by the numbers written at them and by where they begin and end."""
+    """Lines of play at fault, by the numbers written at them and by where they run."""
 
     def __init__(self, setting: Setting, idents: Sequence[str]) -> None:
         greens = {one.ident for one in setting.greens} if idents else set()
@@ -226,8 +231,8 @@ class _Lines:
             numbers = hole_numbers(written) or read_writing(written).numbers
             self._by_number |= dict.fromkeys(numbers, ident)
         self._idents = [ident for ident in idents if ident in setting.read]
-        read = [setting.plane.inward(setting.read[ident].geometry) for ident in self._idents]
-        self._ends = STRtree(shapely.boundary(read))
+        self._read = [setting.plane.inward(setting.read[ident].geometry) for ident in self._idents]
+        self._near = STRtree(self._read)
 
     def of(self, fault: Fault) -> str | None:
         """Return which of the lines a tee or green at fault belongs to: by its number, else where it stands."""
@@ -236,5 +241,16 @@ class _Lines:
         thing, reach = self._things[fault.feature]
         if named := numbers_of(thing):
             return next((self._by_number[one] for one in named if one in self._by_number), None)
-        near = self._ends.query(thing.shape, predicate="dwithin", distance=reach)
-        return self._idents[int(near.min())] if len(near) else None
+        near = self._near.query(thing.shape, predicate="dwithin", distance=reach)
+        own = [int(at) for at in near if self._may_own(self._read[at], thing.shape, reach)]
+        return self._idents[min(own)] if own else None
+
+    @staticmethod
+    def _may_own(line: BaseGeometry, shape: BaseGeometry, reach: float) -> bool:
+        """Whether a green lies at an end of a line, or a tee at one or beside its beginning, from either end."""
+        if shape.distance(shapely.boundary(line)) <= reach:
+            return True
+        if reach == 0 or line.geom_type != "LineString":
+            return False
+        along = line.project(shape.centroid, normalized=True)
+        return min(along, 1 - along) <= TEE_PART

@@ -27,6 +27,8 @@ LEFT = "marram_left"
 MOST_LEFT = 300
 """So many keys fit a cookie; older ones are forgotten first."""
 MEND = "/map/mend"
+TOGETHER = "+"
+"""Between the marks of choices that are accepted together."""
 
 
 class FilledMending(Saving):
@@ -42,7 +44,7 @@ class FilledMending(Saving):
 
     @property
     def chosen(self) -> str:
-        """The mark of the choice that is accepted: of a button, or of the list beside one."""
+        """The marks of what is accepted: of a button, or of the list beside one."""
         return self.mark or str((self.model_extra or {}).get(f"mark-{self.choose}", ""))
 
 
@@ -105,9 +107,10 @@ def accept_or_leave(request: Request, filled: Annotated[FilledMending, Form()]) 
             return _leave(request, filled, read_day(filled.in_force_from))
         missing = [] if filled.chosen else [text("mending.choose_first")]
         day = filled.signed(*missing, unsigned=text("mending.say_who"))
-        accepted = draft_of_day(request, maps, day).choice(filled.chosen)
+        draft = draft_of_day(request, maps, day)
+        accepted = [draft.choice(mark) for mark in filled.chosen.split(TOGETHER)]
         version = keep_mended(
-            maps, [accepted], who=filled.who, in_force_from=day, why=filled.why, base=filled.base
+            maps, accepted, who=filled.who, in_force_from=day, why=filled.why, base=filled.base
         )
     except InputError as error:
         return _page(request, faults=list(error.faults), filled=filled)

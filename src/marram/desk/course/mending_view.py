@@ -1,7 +1,8 @@
 """What is shown of a map that is mended: faults as places to visit, proposals with before and after, the ground."""
 
+from collections import defaultdict
 from collections.abc import Collection, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from marram.course.fault import Fault, Severity
@@ -10,6 +11,7 @@ from marram.course.mending.proposal import Choice, Proposal
 from marram.course.mending.setting import plain
 from marram.course.model import Kind
 from marram.course.reading.geojson_geometry import Unreadable, geometry_of
+from marram.course.reading.shapes import hole_numbers
 from marram.course.scheme import Role, meaning
 from marram.course.versions.map_edits import Feature, by_ident
 from marram.desk.shell.map_drawing import DRAWN
@@ -31,12 +33,14 @@ class Place:
         fault: the fault.
         proposal: how it can be mended, or ``None``.
         left: whether the official left it in this session.
+        alike: at the first of several that are mended alike and leave nothing to choose: all of them, itself too.
     """
 
     number: int
     fault: Fault
     proposal: Proposal | None
     left: bool = False
+    alike: "tuple[Place, ...]" = ()
 
     @property
     def must(self) -> bool:
@@ -47,6 +51,11 @@ class Place:
     def severity(self) -> Severity:
         """How grave it is, with what waits for it."""
         return self.proposal.severity if self.proposal else self.fault.severity
+
+    @property
+    def mark(self) -> str:
+        """The mark of its only choice, or an empty string."""
+        return self.proposal.choices[0].mark if self.proposal and len(self.proposal.choices) == 1 else ""
 
     @property
     def in_list(self) -> bool:
@@ -72,15 +81,30 @@ def places(draft: Draft, left: Collection[str]) -> list[Place]:
             one[1] is None,
         ),
     )
-    return [
+    found = [
         Place(number, fault, proposal, proposal is not None and proposal.key in left)
         for number, (fault, proposal) in enumerate(listed, 1)
     ]
+    alike = _alike(found)
+    return [replace(one, alike=alike.get(one.number, ())) for one in found]
+
+
+def _alike(listed: Iterable[Place]) -> dict[int, tuple[Place, ...]]:
+    """Return by the number of the first what is mended alike, leaves nothing to choose and changes nothing twice."""
+    kinds: dict[tuple[str, Severity], list[Place]] = defaultdict(list)
+    changed: set[str] = set()
+    for one in listed:
+        if one.proposal is None or one.left or not one.mark or not changed.isdisjoint(one.proposal.idents):
+            continue
+        changed.update(one.proposal.idents)
+        kinds[one.proposal.mending, one.severity].append(one)
+    return {some[0].number: tuple(some) for some in kinds.values() if len(some) > 1}
 
 
 def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
     """Return the places as a program, the page's script among them, is told of them."""
     before = by_ident(draft.document)
+    lines = _lines_of_play(draft)
     return [
         {
             "number": one.number,
@@ -96,19 +120,31 @@ def told(draft: Draft, listed: Iterable[Place]) -> list[dict[str, Any]]:
             "why": spoken(one.proposal.why) if one.proposal else None,
             "also": [spoken(fault.sentence) for fault in one.proposal.also] if one.proposal else [],
             "waiting": [spoken(fault.sentence) for fault in one.proposal.waiting] if one.proposal else [],
-            "feature": _shapes([before.get(one.fault.feature)]),
+            "feature": _shapes([before.get(one.fault.feature or lines.get(one.fault.hole, ""))]),
             "choices": [_choice(choice, before) for choice in one.proposal.choices] if one.proposal else [],
         }
         for one in listed
     ]
 
 
+def _lines_of_play(draft: Draft) -> dict[int | None, str]:
+    """Return the line of play of each hole by its number: what is drawn of a fault that is the whole hole's."""
+    return {
+        number: one.ident
+        for one in reversed(draft.features)
+        if meaning(one.tags) is Role.HOLE
+        for number in hole_numbers(one.tags.get("ref", ""))
+    }
+
+
 def _choice(choice: Choice, before: dict[str, Feature]) -> dict[str, Any]:
     """Return a choice with the shapes it changes, as they are and as they would be."""
+    gone = [before.get(edit.ident) for edit in choice.edits if edit.feature is None]
     changed = [
         (before.get(edit.ident), edit.feature)
         for edit in choice.edits
-        if edit.action != "change"
+        if edit.feature is None
+        or edit.action != "change"
         or (before[edit.ident].get("geometry") != (edit.feature or {}).get("geometry"))
     ]
     touched = [before.get(edit.ident) for edit in choice.edits]
@@ -116,8 +152,9 @@ def _choice(choice: Choice, before: dict[str, Feature]) -> dict[str, Any]:
         "mark": choice.mark,
         "words": spoken(choice.words),
         "said": [spoken(one) for one in choice.said],
-        "before": _shapes([one for one, _ in changed] or touched),
+        "before": _shapes([one for one, after in changed if after is not None] or ([] if gone else touched)),
         "after": _shapes([one for _, one in changed]),
+        "gone": _shapes(gone),
     }
 
 

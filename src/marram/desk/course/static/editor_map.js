@@ -70,7 +70,9 @@ export class EditorMap {
       if (!this.map.getBounds().contains(bounds) || this.small(bounds)) this.map.fitBounds(bounds.pad(0.5), { animate: false, maxZoom: 20 });
       return;
     }
-    this.map.fitBounds(this.bounds(), { padding: [6, 6], animate: false });
+    const every = this.bounds();
+    if (every.isValid()) this.map.fitBounds(every, { padding: [6, 6], animate: false });
+    else this.map.setView([0, 0], 2, { animate: false }); // nothing is drawn yet
   }
 
   // Too small on the screen to shape.

@@ -4,6 +4,7 @@ import { text } from "/static/shell/words.js";
 
 const L = window.L;
 const CLOSE = 19;
+const CLOSEST = 22; // a bunker of some metres fills the map
 const find = (id) => document.getElementById(id);
 const page = find("mending");
 const words = find("mending-words");
@@ -44,6 +45,7 @@ try {
 
 for (const button of document.querySelectorAll(".place")) button.addEventListener("click", () => show(Number(button.dataset.number), 0, "map"));
 for (const button of document.querySelectorAll(".look")) button.addEventListener("click", () => show(Number(button.dataset.number), Number(button.dataset.choice), "map"));
+for (const button of document.querySelectorAll(".look-all")) button.addEventListener("click", () => showAll(button.dataset.numbers.split(",").map(Number)));
 for (const list of document.querySelectorAll(".way-list")) {
   list.addEventListener("change", () => show(Number(list.closest(".task").id.slice("place-".length)), list.selectedIndex - 1, "map"));
 }
@@ -65,35 +67,53 @@ function drawn(geometry, name) {
 function show(number, choice, lead) {
   const one = places[number - 1];
   if (!one) return;
-  for (const [other, pin] of pins) {
-    pin.getElement()?.classList.toggle("shown", other === number);
-    pin.setZIndexOffset(other === number ? 1000 : ABOVE[places[other - 1].severity]);
-  }
-  for (const task of document.querySelectorAll(".task")) task.classList.toggle("shown", task.id === `place-${number}`);
   const way = one.choices[choice];
-  shown.clearLayers();
-  const drawings = [];
-  const before = way?.before.length ? way.before : one.feature;
-  const after = way?.after ?? [];
-  for (const [shapes, name] of [[after, "as-proposed"], [before, "as-it-is"]]) {
-    for (const shape of shapes) {
-      const layer = drawn(shape, name);
-      if (!layer) continue;
-      shown.addLayer(layer);
-      drawings.push(layer);
-      if (/LineString$/.test(shape.type)) shown.addLayer(arrow(shape, name));
-    }
-  }
-  find("legend").hidden = !after.length;
+  const bounds = draw([[one, choice]]);
   words.textContent = text("shown", { number, what: way ? way.words : one.what });
-  const bounds = L.featureGroup(drawings).getBounds();
-  if (bounds.isValid()) map.fitBounds(bounds.pad(0.7), { animate: false, maxZoom: CLOSE });
+  if (bounds.isValid()) map.fitBounds(bounds.pad(0.7), { animate: false, maxZoom: CLOSEST });
   else if (one.at) map.setView(one.at, Math.max(map.getZoom(), 17), { animate: false });
   const task = find(`place-${number}`);
   if (lead !== "list" || !task) return;
   const fold = task.closest("details");
   if (fold) fold.open = true;
   task.scrollIntoView({ block: "nearest" });
+}
+
+function showAll(numbers) {
+  const bounds = draw(numbers.map((number) => [places[number - 1], 0]));
+  words.textContent = text("shown_all", { count: numbers.length });
+  if (bounds.isValid()) map.fitBounds(bounds.pad(0.1), { animate: false, maxZoom: CLOSEST });
+}
+
+// Draw places, each with one of its choices: as it is, as it would be, what goes. Returns where they lie.
+function draw(chosen) {
+  const numbers = new Set(chosen.map(([one]) => one.number));
+  for (const [number, pin] of pins) {
+    pin.getElement()?.classList.toggle("shown", numbers.has(number));
+    pin.setZIndexOffset(numbers.has(number) ? 1000 : ABOVE[places[number - 1].severity]);
+  }
+  for (const task of document.querySelectorAll(".task")) task.classList.toggle("shown", numbers.has(Number(task.id.slice("place-".length))));
+  shown.clearLayers();
+  const drawings = [];
+  const names = new Set();
+  for (const [one, choice] of chosen) {
+    const way = one.choices[choice];
+    const gone = way?.gone ?? [];
+    const before = way?.before.length || gone.length ? way.before : one.feature;
+    for (const [shapes, name] of [[way?.after ?? [], "as-proposed"], [before, "as-it-is"], [gone, "as-gone"]]) {
+      for (const shape of shapes) {
+        const layer = drawn(shape, name);
+        if (!layer) continue;
+        names.add(name);
+        shown.addLayer(layer);
+        drawings.push(layer);
+        if (/LineString$/.test(shape.type)) shown.addLayer(arrow(shape, name));
+      }
+    }
+  }
+  find("legend").hidden = !names.has("as-proposed") && !names.has("as-gone");
+  for (const [part, name] of [["as-is", "as-it-is"], ["proposed", "as-proposed"], ["gone", "as-gone"]]) find("legend").querySelector(`.${part}`).hidden = !names.has(name);
+  return L.featureGroup(drawings).getBounds();
 }
 
 // An arrow at the end of a line: it runs this way.
