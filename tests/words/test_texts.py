@@ -27,6 +27,7 @@ SCRIPTS = {
     "marking_script": "course",
     "holes_script": "holes",
     "offline_script": "offline",
+    "offline_map_script": "offline",
 }
 
 

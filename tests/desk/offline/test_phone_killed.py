@@ -15,6 +15,8 @@ from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
 from playwright.sync_api import Browser, Error, Page, expect
 
+from marram.course.lies.regions import Ground, ground_of
+from marram.course.loading import load
 from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
@@ -24,7 +26,13 @@ from marram.services.keeping import start
 from tests.desk.conftest import CHROMIUM, QUIET
 from tests.desk.settled import PATIENCE
 
-CASE = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no&penalty_area_colour=red"
+UNMAPPED = "found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+CASE = f"what=ball_in_penalty_area&{UNMAPPED}&penalty_area_colour=red"
+SCREEN = """([x, y]) => {
+  const at = new DOMPoint(x, -y).matrixTransform(document.getElementById("course-map").getScreenCTM());
+  return [at.x, at.y];
+}"""
+"""Where a place in metres is on the screen."""
 
 
 @contextmanager
@@ -77,9 +85,24 @@ def record(page: Page, note: str) -> None:
     expect(page.get_by_text("It waits on this phone")).to_be_visible()
 
 
+def tapped_in_red_penalty_area(page: Page) -> None:
+    """Tap the map at a place that is well inside, once on the whole hole and once drawn larger, as closely as a tap is read."""
+    course = load(COURSE)
+    red = ground_of(course, 9).region(Ground.RED_PENALTY_AREA)
+    assert red is not None
+    near = red.shape & course.hole(9).line.buffer(10)
+    place = near.buffer(-3).representative_point()
+    for _ in range(2):
+        page.mouse.click(*page.evaluate(SCREEN, [place.x, place.y]))
+        expect(page.locator(".lie")).to_contain_text("in a penalty area")
+        for _ in range(5):
+            page.get_by_role("button", name="Draw larger").click()
+    expect(page.locator(".lie .what")).to_have_text("Hole 9: the ball lies in a penalty area")
+
+
 @pytest.mark.browser
 def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path: Path) -> None:
-    """Out of reach a case opens in the book on the phone; two entries survive two kills and are in the log once each."""
+    """Out of reach a case opens in the book on the phone, and a lie is read on its map; two entries survive two kills and are in the log once each."""
     with made(tmp_path / "club.db") as records:
         start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
         kept = keep_here(records)
@@ -97,8 +120,12 @@ def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path
             assert not serious(page)
             record(page, "first")
         with phone(chromium, profile) as page:
-            page.goto(f"{desk}/offline#/ball_in_penalty_area?{CASE.partition('&')[2]}")
+            page.goto(f"{desk}/offline#/map?hole=9&of=ball_in_penalty_area&{UNMAPPED}")
             expect(page.locator("#waits")).to_have_text("One entry waits on this phone.")
+            assert not serious(page)
+            tapped_in_red_penalty_area(page)
+            page.get_by_role("link", name="Go on").click()
+            expect(page.locator("h1")).to_contain_text("In the penalty area")
             record(page, "second")
             expect(page.locator("#waits")).to_have_text("2 entries wait on this phone.")
         assert kept.log.head(kept.event_id) == 0
@@ -107,6 +134,11 @@ def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path
             expect(page.locator("#waits")).to_have_text("Nothing waits on this phone.")
             page.reload()
             expect(page.locator("#waits")).to_have_text("Nothing waits on this phone.")
+        second = kept.log.entries(kept.event_id)[1].content["case"]["incidents"][0]
+        assert (
+            second["facts"]["penalty_area_colour"] == "red"
+        )  # nobody answered it: the map says so, on the phone and here
+        assert second["places"].keys() == {"ball"}
         notes = [kept.log.parts(one.id)[0] for one in kept.log.entries(kept.event_id)]
         assert sorted(one.content.decode() for one in notes if one) == ["first", "second"]
         assert all(one.broken is None for one in verified(records))

@@ -16,18 +16,23 @@ MOST = 4
 
 
 @dataclass(frozen=True)
-class HeldBook:
-    """A book as it is sent: compressed, with the tag that tells it apart."""
+class Held:
+    """A document as it is sent: compressed, with the tag that tells it apart."""
 
     compressed: bytes
     tag: str
 
 
-_HELD: dict[str, HeldBook] = {}
+def compressed(made: bytes) -> Held:
+    """Return a document as it is sent."""
+    return Held(gzip.compress(made, 9, mtime=0), f'"{hashlib.sha256(made).hexdigest()[:32]}"')
+
+
+_HELD: dict[str, Held] = {}
 _LOCK = Lock()
 
 
-def held_book(conditions: Conditions) -> HeldBook:
+def held_book(conditions: Conditions) -> Held:
     """Return the book under some conditions; the first to ask waits until it is made."""
     key = f"{language().code}?{urlencode(conditions.of_competition().pairs())}"
     with _LOCK:
@@ -40,9 +45,8 @@ def held_book(conditions: Conditions) -> HeldBook:
             ).stdout
             while len(_HELD) >= MOST:
                 del _HELD[next(iter(_HELD))]
-            tag = f'"{hashlib.sha256(made).hexdigest()[:32]}"'
-            found = _HELD[key] = HeldBook(gzip.compress(made, 9, mtime=0), tag)
+            found = _HELD[key] = compressed(made)
     return found
 
 
-__all__ = ["HeldBook", "held_book"]
+__all__ = ["Held", "compressed", "held_book"]

@@ -12,21 +12,28 @@ from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse, Response
 
 from marram.desk.log.kept import KeptHere
-from marram.desk.offline.held_book import held_book
+from marram.desk.offline.held_book import Held, held_book
+from marram.desk.offline.held_map import held_map
 from marram.desk.people.answers import NO_STORE
 from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import asset, source, version
 from marram.desk.shell.templating import templates
-from marram.desk.shell.workplace import workplace
+from marram.desk.shell.workplace import workplace, workplace_on
 from marram.services.conditions import Conditions, conditions_of_event
 from marram.words.language import language
 from marram.words.texts import text, texts_of
 
 router = APIRouter()
 
-DATA = ("/offline", "/api/offline/book", "/api/offline/event", "/api/finding/model")
+DATA = ("/offline", "/api/offline/book", "/api/offline/event", "/api/finding/model", "/api/offline/map")
 """What a phone keeps for whoever is signed in there."""
-FILES = ("offline/out_of_reach.js", "offline/book.css", "shell/mark.svg")
+FILES = (
+    "offline/out_of_reach.js",
+    "offline/book.css",
+    "offline/map_here.css",
+    "shell/mark.svg",
+    "shell/vendor/atkinson/atkinson-hyperlegible-next-latin-wght-normal.woff2",
+)
 """What a phone keeps for anybody: it holds nothing of anybody."""
 ICONS = {192: "offline/icon-192.png", 512: "offline/icon-512.png"}
 """Pictures of the app by their side in pixels, drawn by ``scripts/draw_icons.py``."""
@@ -74,7 +81,11 @@ def out_of_reach(request: Request) -> HTMLResponse:
     answer = templates().TemplateResponse(
         request,
         "out_of_reach.html",
-        {"words": texts_of("offline_script"), "event": workplace(request).event, "language": language},
+        {
+            "words": {**texts_of("offline_script"), **texts_of("offline_map_script")},
+            "event": workplace(request).event,
+            "language": language,
+        },
     )
     answer.headers.update(NO_STORE)
     return answer
@@ -83,7 +94,17 @@ def out_of_reach(request: Request) -> HTMLResponse:
 @router.get("/api/offline/book")
 def book(request: Request) -> Response:
     """The book under the conditions of the event; sent again only when it has changed."""
-    held = held_book(_conditions(request))
+    return _sent(request, held_book(_conditions(request)))
+
+
+@router.get("/api/offline/map")
+def course_map(request: Request) -> Response:
+    """The course map in force on the day of the event, with its holes as they are cut; sent again only when it has changed."""
+    day = _conditions(request).on
+    return _sent(request, held_map(workplace_on(request, day), day))
+
+
+def _sent(request: Request, held: Held) -> Response:
     headers = {"ETag": held.tag, "Cache-Control": "private, no-cache", "Vary": "Accept-Encoding"}
     if request.headers.get("if-none-match") == held.tag:
         return Response(status_code=304, headers=headers)

@@ -286,6 +286,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /offline": SIGNED_IN,
             "GET /api/offline/book": SIGNED_IN,
             "GET /api/offline/event": SIGNED_IN,
+            "GET /api/offline/map": SIGNED_IN,
             "POST /api/offline/entry": RULING,
             "GET /service-worker.js": EVERYBODY,
             "GET /manifest.webmanifest": EVERYBODY,

@@ -4,17 +4,25 @@ import { text } from "/static/shell/words.js";
 import { answeredSoFar, questionPage } from "./asking.js";
 import { element } from "./element.js";
 import { startPage } from "./finding_here.js";
-import { placeOf, readPlace } from "./place.js";
+import { placeOf, readPlace, wherein } from "./place.js";
 import { rulingPage } from "./ruling_page.js";
 import { walk } from "./walker.js";
 
-// Draw where one is, now and whenever the address changes; `after` may add to a page what belongs to it there.
-export function openBook({ book, model, panel, title, after = () => null }) {
+const NOWHERE = { facts: () => ({}), link: () => null, told: () => null, page: null }; // without a map
+
+// Draw where one is, now and whenever the address changes; `after` may add to a page what belongs to it there, and `places`
+// is what a map knows of the place of the case.
+export function openBook({ book, model, panel, title, after = () => null, places = NOWHERE }) {
   let before = null;
+  const elsewhere = (name, answers) => {
+    if (name === "map" && places.page) return places.page(answers);
+    const [heading, ...rest] = startPage(book, model, wherein(answers));
+    return { parts: [heading, places.link(null, answers), ...rest], heading: text("what") };
+  };
   const draw = () => {
     const { incident: name, answers } = readPlace();
     const incident = book.byName.get(name);
-    const said = incident ? walked(book, incident, answers) : { parts: startPage(book, model), heading: text("what") };
+    const said = incident ? walked(book, places, incident, answers) : elsewhere(name, answers);
     panel.replaceChildren(...said.parts.filter(Boolean), ...[after({ incident, answers, ...said })].filter(Boolean));
     document.title = `${said.heading} · ${title}`;
     if (before !== null) {
@@ -27,15 +35,15 @@ export function openBook({ book, model, panel, title, after = () => null }) {
   draw();
 }
 
-function walked(book, incident, answers) {
+function walked(book, places, incident, answers) {
   try {
-    const step = walk(book, incident.name, answers);
+    const step = walk(book, incident.name, { ...places.facts(answers), ...answers });
     const { question, sheet, reasons } = step;
     const parts = question ? questionPage(question, incident, answers) : rulingPage(sheet, reasons, incident, answers);
-    return { ...step, heading: question?.question ?? sheet.headline, parts: [...parts, answeredSoFar(reasons, incident, answers), steps(reasons, incident, answers)] };
+    return { ...step, heading: question?.question ?? sheet.headline, parts: [...parts, places.told(reasons, incident, answers), places.link(incident, answers), answeredSoFar(reasons, incident, answers), steps(reasons, incident, answers)] };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return walked(book, incident, {}); // an address that somebody wrote: begin anew
+    return walked(book, places, incident, {}); // an address that somebody wrote: begin anew
   }
 }
 
@@ -45,7 +53,7 @@ function steps(reasons, incident, answers) {
   return element(
     "nav",
     { className: "steps" },
-    element("a", { href: last ? placeOf(incident.name, rest) : placeOf(), textContent: text("back") }),
+    element("a", { href: last ? placeOf(incident.name, rest) : placeOf("", wherein(answers)), textContent: text("back") }),
     element("a", { href: placeOf(), textContent: text("start") }),
   );
 }

@@ -13,11 +13,11 @@ const CODE = /^[A-M]-\d/;
 
 export const ruleWords = (rule) => text(CODE.test(rule) ? "local_rule" : "rule", { rule });
 
-// The page that asks what happened.
-export function startPage(book, model) {
+// The page that asks what happened; `kept` says where, and goes on with whatever is chosen.
+export function startPage(book, model, kept = {}) {
   const field = element("input", { id: "q", type: "search", autocomplete: "off", enterKeyHint: "search" });
   const found = element("div", { id: "incidents", "aria-live": "polite" });
-  const look = () => found.replaceChildren(...(field.value.trim() ? findings(book, model, field.value) : everything(book)));
+  const look = () => found.replaceChildren(...(field.value.trim() ? findings(book, model, field.value, kept) : everything(book, kept)));
   field.addEventListener("input", look);
   look();
   const form = element("form", { role: "search", className: "finding" }, element("label", { for: "q", textContent: text("search") }), field);
@@ -25,24 +25,24 @@ export function startPage(book, model) {
   return [element("h1", { textContent: text("what"), tabIndex: -1 }), form, found];
 }
 
-function findings(book, model, said) {
+function findings(book, model, said, kept) {
   if (!/[a-z0-9]/i.test(said)) return [element("p", { textContent: text("none") })];
   const { incidents, known } = rank(model, book.byName, said, { words: "", localRules: book.local_rules });
   const near = incidents.slice(0, MOST).filter((one, at) => at === 0 || one.likelihood >= FAR || one.closest > 0);
   if (!known) return [element("p", { textContent: text("none") })];
   const first = incidents.slice(0, 3).reduce((sum, one) => sum + one.likelihood, 0);
   const title = known >= KNOWN && first >= SURE ? text("likeliest") : text("near");
-  const links = near.map(({ name, later }) => incidentLink(book.byName.get(name), later ? text("not_in_force") : ""));
+  const links = near.map(({ name, later }) => incidentLink(book.byName.get(name), later ? text("not_in_force") : "", kept));
   return [element("h2", { textContent: title }), element("ul", { className: "choices" }, ...links)];
 }
 
-function everything(book) {
+function everything(book, kept) {
   const present = book.incidents;
   return [
     element("h2", { textContent: text("by_theme") }),
-    ...grouped(present, (one) => one.theme),
+    ...grouped(present, (one) => one.theme, kept),
     element("h2", { textContent: text("by_rule") }),
-    ...grouped([...present].sort(byRule), (one) => ruleWords(one.rule.split(/[.(]/)[0])),
+    ...grouped([...present].sort(byRule), (one) => ruleWords(one.rule.split(/[.(]/)[0]), kept),
   ];
 }
 
@@ -51,7 +51,7 @@ const byRule = (a, b) => {
   return one - other || a.rule.localeCompare(b.rule, "en", { numeric: true });
 };
 
-function grouped(incidents, key) {
+function grouped(incidents, key, kept) {
   const groups = new Map();
   for (const one of incidents) groups.set(key(one), [...(groups.get(key(one)) ?? []), one]);
   return [...groups].map(([title, own]) =>
@@ -59,13 +59,13 @@ function grouped(incidents, key) {
       "details",
       {},
       element("summary", {}, element("span", { textContent: title }), " ", element("span", { className: "count", textContent: own.length })),
-      element("ul", { className: "choices" }, ...own.map((one) => incidentLink(one))),
+      element("ul", { className: "choices" }, ...own.map((one) => incidentLink(one, "", kept))),
     ),
   );
 }
 
-function incidentLink(one, remark = "") {
+function incidentLink(one, remark, kept) {
   const cite = [ruleWords(one.rule), one.former ? text("teaching") : "", remark].filter(Boolean).join(" · ");
-  const link = element("a", { href: placeOf(one.name, {}) }, element("span", { textContent: one.title }), " ", element("span", { className: "cite", textContent: cite }));
+  const link = element("a", { href: placeOf(one.name, kept) }, element("span", { textContent: one.title }), " ", element("span", { className: "cite", textContent: cite }));
   return element("li", {}, link);
 }

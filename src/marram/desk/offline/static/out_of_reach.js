@@ -5,6 +5,8 @@ import { text } from "/static/shell/words.js";
 import { readBook } from "./book.js";
 import { openBook } from "./book_pages.js";
 import { element, listed } from "./element.js";
+import { placesOn } from "./map_page.js";
+import { readMap } from "./map_read.js";
 import { recordForm, waitingList } from "./recording_here.js";
 import { send } from "./waiting.js";
 
@@ -30,13 +32,16 @@ async function open() {
   addEventListener("online", () => send().then(shown));
   send().then(shown);
   const [book, model] = await Promise.all(["/api/offline/book", "/api/finding/model"].map(fetched)).catch(() => []);
-  panel.removeAttribute("aria-busy");
   if (!book) {
+    panel.removeAttribute("aria-busy");
     panel.replaceChildren(element("h1", { textContent: document.title, tabIndex: -1 }), element("p", { textContent: text("not_held") }));
     return;
   }
-  const after = (step) => (step.incident ? recordForm(event, step, shown) : null);
-  openBook({ book: readBook(book), model: readModel(model), panel, title: document.title, after });
+  const map = await fetched("/api/offline/map").then(readMap).catch(() => null); // without it the rest works
+  const places = placesOn(map);
+  const after = (step) => (step.incident ? recordForm(event, step, shown, places.hole) : null);
+  openBook({ book: readBook(book), model: readModel(model), panel, title: document.title, after, places });
+  panel.removeAttribute("aria-busy");
   const groups = (event?.groups ?? []).map((one) => `${one.number} · ${one.starts_at} · ${one.players.map((player) => player.name).join(", ")}`);
   document.getElementById("groups").append(listed(groups));
 }

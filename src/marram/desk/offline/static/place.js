@@ -8,8 +8,12 @@ export function readPlace(hash = location.hash) {
   return { incident: decodeURIComponent(incident), answers };
 }
 
-export function placeOf(incident, answers) {
-  if (!incident) return "#/";
+export const ROLES = ["ball", "entry", "boundary", "previous", "outside", "estimated", "provisional", "left_marker", "right_marker"];
+
+// What of an address is no answer: where the case is, by hole and by the places shown (services/places.py).
+export const wherein = (answers) => Object.fromEntries(Object.entries(answers).filter(([name]) => name === "hole" || ROLES.includes(name)));
+
+export function placeOf(incident, answers = {}) {
   const query = new URLSearchParams(Object.entries(answers).map(([name, answer]) => [name, String(answer)])).toString();
-  return `#/${encodeURIComponent(incident)}${query ? `?${query}` : ""}`;
+  return `#/${encodeURIComponent(incident ?? "")}${query ? `?${query}` : ""}`;
 }

@@ -2,12 +2,13 @@
 
 import { text } from "/static/shell/words.js";
 import { element } from "./element.js";
+import { ROLES } from "./place.js";
 import { add, send, takeOff, waiting } from "./waiting.js";
 
 // The form under a ruling; nothing where it cannot be recorded.
-export function recordForm(event, { incident, answers, sheet, reasons }, shown) {
+export function recordForm(event, { incident, answers, sheet, reasons }, shown, holeOf = () => undefined) {
   if (!event?.records || !sheet || sheet.kind === "hand_over") return null;
-  const hole = field("hole", text("record.hole"), element("input", { inputMode: "numeric", value: answers.hole ?? "", autocomplete: "off" }));
+  const hole = field("hole", text("record.hole"), element("input", { inputMode: "numeric", value: answers.hole ?? holeOf(answers) ?? "", autocomplete: "off" }));
   const player = field("player", text("record.player"), choice(event.groups.flatMap((one) => one.players)));
   const by = event.officials.length ? field("by", text("record.by"), choice(event.officials)) : null;
   const note = field("note", text("record.note"), element("textarea", { rows: 2, maxLength: 2000 }));
@@ -19,7 +20,8 @@ export function recordForm(event, { incident, answers, sheet, reasons }, shown) 
   form.addEventListener("submit", async (submitted) => {
     submitted.preventDefault();
     const facts = reasons.filter((one) => one.fact in answers).map((one) => [one.fact, String(answers[one.fact])]);
-    const pairs = [...Object.entries(event.conditions), ...(hole.value() ? [["hole", hole.value()]] : []), ["what", incident.name], ...facts];
+    const shownPlaces = ROLES.filter((role) => role in answers).map((role) => [role, String(answers[role])]);
+    const pairs = [...Object.entries(event.conditions), ...(hole.value() ? [["hole", hole.value()]] : []), ...shownPlaces, ["what", incident.name], ...facts];
     const filled = { ident, given_at: givenAt, case: String(new URLSearchParams(pairs)), by: by?.value() ?? "", player: player.value(), note: note.value() };
     try {
       await add({ ident, state: "waiting", person: event.person, headline: sheet.headline, form: filled });

@@ -5,7 +5,7 @@
 const FILES = `marram-files-${HELD.version}`;
 const OF_SOMEBODY = "marram-of-";
 const PATIENCE = 8000; // milliseconds that a page of the desk may take before the phone helps itself
-const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "ball", "said", "ask", "number"]);
+const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "said", "ask", "number"]);
 const DOORS = /^\/(sign-out|sign-in|join\/)/;
 
 self.addEventListener("install", (event) => {

@@ -16,7 +16,7 @@ TEXTS: dict[str, str] = {
     "loading": "The book is being opened.",
     "page.title": "Without the desk",
     "page.lead": "The desk is out of reach, or was not asked: the book is walked on this phone.",
-    "page.not_here": "Not here: the map and where a ball lies. Relief is drawn when the desk is in reach.",
+    "page.not_here": "Not here: relief drawn to scale. It is drawn when the desk is in reach.",
     "page.to_desk": "To the desk",
     "page.short": "marram",
     "page.about": "Rulings for golf officials, with the book on this phone.",
