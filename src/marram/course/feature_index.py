@@ -13,6 +13,7 @@ from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature, Kind
+from marram.course.near_pairs import near_pairs
 
 AT_ONCE = 20_000
 """So many shapes are asked about at once, so that the pairs of a crowded map never fill the memory (own choice)."""
@@ -34,11 +35,12 @@ class FeatureIndex:
 
     def near(self, shape: BaseGeometry, distance: float = 0.0) -> tuple[Feature, ...]:
         """Return the features that touch a shape or lie no further from it, metres, in the order of the map."""
-        if distance:
-            found = self._tree.query(shape, predicate="dwithin", distance=distance)
-        else:
-            found = self._tree.query(shape, predicate="intersects")
-        return tuple(self.features[i] for i in np.sort(found).tolist())
+        west, south, east, north = shape.bounds
+        box = shapely.box(west - distance, south - distance, east + distance, north + distance)
+        found = np.sort(self._tree.query(box))
+        near = self.shapes[found]
+        touching = shapely.dwithin(near, shape, distance) if distance else shapely.intersects(near, shape)
+        return tuple(self.features[i] for i in found[touching].tolist())
 
     def groups(
         self, shapes: NDArray[np.object_], distance: float = 0.0
@@ -46,11 +48,9 @@ class FeatureIndex:
         """Yield the number of each shape that is near any feature, with those features in the order of the map."""
         for first in range(0, len(shapes), AT_ONCE):
             some = shapes[first : first + AT_ONCE]
-            if distance:
-                pairs = self._tree.query(some, predicate="dwithin", distance=distance)
-            else:
-                pairs = self._tree.query(some, predicate="intersects")
-            which, found = pairs[:, np.lexsort((pairs[1], pairs[0]))]
+            which, found = near_pairs(self._tree, some, distance)
+            order = np.lexsort((found, which))
+            which, found = which[order], found[order]
             starts = np.flatnonzero(np.diff(which, prepend=-1))
             ends = np.append(starts[1:], len(which))[: len(starts)]
             for start, end in zip(starts.tolist(), ends.tolist(), strict=True):

@@ -7,6 +7,7 @@ from shapely import STRtree
 from marram.course.fault import FaultList
 from marram.course.lies.regions import Ground, ground_of
 from marram.course.model import Course
+from marram.course.near_pairs import near_pairs
 from marram.said import said
 
 ALMOST = 0.3
@@ -26,7 +27,7 @@ def check_almost_joined(course: Course, faults: FaultList) -> None:
         if len(areas) < 2:
             continue
         shapes = np.array([area.geometry for area in areas], dtype=object)
-        first, second = STRtree(shapes).query(shapes, predicate="dwithin", distance=ALMOST)
+        first, second = near_pairs(STRtree(shapes), shapes, ALMOST)
         for one, other in zip(*(side[first < second].tolist() for side in (first, second)), strict=True):
             gap = shapely.shortest_line(shapes[one], shapes[other])
             near, beside = (areas[i].edge_near(shapely.centroid(gap)) for i in (one, other))

@@ -2,6 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 
+import numpy as np
+import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.almost_joined import check_almost_joined
@@ -14,14 +16,18 @@ from marram.course.checks.stake_checks import check_stakes
 from marram.course.checks.unsettled_checks import check_unsettled
 from marram.course.checks.water_checks import check_water
 from marram.course.fault import Fault, FaultList
-from marram.course.feature_index import index_of
+from marram.course.feature_index import as_array, index_of
 from marram.course.model import Course, Feature, Kind
+from marram.course.near_parts import near_parts
 from marram.course.progress import CHECKING, Progress, no_progress
 from marram.course.scheme import PENALTY_AREA
 from marram.said import Said, all_of, counted, joined, said
 
 RED, YELLOW = said("red"), said("yellow")
 """Colours of penalty areas: the words for them are the values of the tag."""
+
+AROUND = 1.0
+"""Metres: of an area with very many corners, this much around another is looked at to see what they share (own choice)."""
 
 
 def check_course(course: Course, progress: Progress = no_progress) -> list[Fault]:
@@ -153,9 +159,13 @@ def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometr
                 for area in near
                 if (second := number[id(area)]) != first
             )
-    for i, j in sorted(pairs):
-        if (common := areas[i].geometry.intersection(areas[j].geometry)).area > OVERLAP:
-            yield areas[i], areas[j], common
+    if not pairs:
+        return
+    first, second = np.array(sorted(pairs)).T
+    shapes = as_array(area.geometry for area in areas)
+    commons = shapely.intersection(*near_parts(shapes[first], shapes[second], AROUND))
+    for pair in np.flatnonzero(shapely.area(commons) > OVERLAP).tolist():
+        yield areas[first[pair]], areas[second[pair]], commons[pair]
 
 
 def _holes_named(course: Course, faults: FaultList) -> None:

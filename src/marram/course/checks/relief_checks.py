@@ -2,14 +2,16 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
-from marram.course.feature_index import index_of
+from marram.course.feature_index import FeatureIndex, as_array, index_of
 from marram.course.model import Course, Feature, Kind
+from marram.course.near_parts import near_parts, parts_near
 from marram.said import Said, said
 
 SLIVER = 1.0
@@ -17,6 +19,9 @@ SLIVER = 1.0
 
 AROUND = 1.0
 """How far around ground under repair there must be ground to take relief on, metres (own choice)."""
+
+CUT = 2.0
+"""Metres: of an area with very many corners, this much around the ground is looked at (own choice; more than AROUND)."""
 
 FOR_A_TIME = (Kind.GROUND_UNDER_REPAIR, Kind.TEMPORARY_WATER)
 """Conditions that a Committee marks for a time."""
@@ -93,40 +98,69 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
 
 def _zone_overlaps(course: Course, faults: FaultList) -> None:
     zones = index_of(course, Kind.DROPPING_ZONE)
-    for number, areas in index_of(course, *NO_PLACE_TO_DROP).groups(zones.shapes):
-        zone = zones.features[number]
+    for number, areas in _beside(course, zones, 0.0).items():
         for area in areas:
-            common = area.geometry.intersection(zone.geometry)
+            common = shapely.intersection(area.part, area.ground)
             if common.area > SLIVER:
                 faults.warn(
                     "dropping_zone_overlap",
                     said(
                         "{area:.0f} m² of this dropping zone lie in {called}",
                         area=common.area,
-                        called=_called(area),
+                        called=_called(area.feature),
                     ),
                     said("Move it to ground where the next stroke can be made."),
-                    feature=zone.ident,
+                    feature=zones.features[number].ident,
                     at=common,
                 )
 
 
+@dataclass(frozen=True, slots=True)
+class _Beside:
+    """Something near a ground where no ball can be dropped.
+
+    Attributes:
+        feature: what it is.
+        part: of its shape, what lies near the ground.
+        ground: of the ground, what lies near the feature.
+    """
+
+    feature: Feature
+    part: BaseGeometry
+    ground: BaseGeometry
+
+
+def _beside(course: Course, grounds: FeatureIndex, distance: float) -> dict[int, list[_Beside]]:
+    """Return by the number of a ground everything else no further from it, where no ball can be dropped."""
+    near = index_of(course, *NO_PLACE_TO_DROP).groups(grounds.shapes, distance)
+    pairs = [
+        (number, feature)
+        for number, features in near
+        for feature in features
+        if feature is not grounds.features[number]
+    ]
+    first = grounds.shapes[[number for number, _ in pairs]] if pairs else as_array(())
+    parts = near_parts(first, as_array(feature.geometry for _, feature in pairs), CUT)
+    beside: dict[int, list[_Beside]] = defaultdict(list)
+    for (number, feature), ground, part in zip(pairs, *parts, strict=True):
+        beside[number].append(_Beside(feature, part, ground))
+    return beside
+
+
 def _without_relief(course: Course, faults: FaultList) -> None:
     grounds = index_of(course, *FOR_A_TIME)
-    inside = index_of(course, Kind.BOUNDARY)
     # Ground with nothing near it, and all around it in bounds, has room for relief: the strip around any area is
     # more than a square metre.
-    near = dict(index_of(course, *NO_PLACE_TO_DROP).groups(grounds.shapes, AROUND))
-    bounds = shapely.union_all(inside.shapes)
+    near = _beside(course, grounds, AROUND)
+    bounds = shapely.union_all(index_of(course, Kind.BOUNDARY).shapes)
     shapely.prepare(bounds)
-    clear = np.full(len(grounds.features), bounds.is_empty)
-    if not bounds.is_empty:
-        clear = shapely.contains(bounds, shapely.buffer(grounds.shapes, AROUND))
+    within = None if bounds.is_empty else shapely.contains(bounds, shapely.buffer(grounds.shapes, AROUND))
+    parts = parts_near(np.full(len(grounds.features), bounds, dtype=object), grounds.shapes, CUT)
     for number, ground in enumerate(grounds.features):
-        others = tuple(one for one in near.get(number, ()) if one is not ground)
-        if not others and clear[number]:
+        clear = within is None or within[number]
+        if clear and number not in near:
             continue
-        for why, at in _no_relief(ground, others, bounds):
+        for why, at in _no_relief(ground, near.get(number, []), None if clear else parts[number]):
             faults.warn(
                 "repair_without_relief",
                 said("this {name} {why}", name=ground.kind, why=why),
@@ -139,58 +173,61 @@ def _without_relief(course: Course, faults: FaultList) -> None:
 
 
 def _no_relief(
-    ground: Feature, near: Sequence[Feature], bounds: BaseGeometry
+    ground: Feature, near: Sequence[_Beside], bounds: BaseGeometry | None
 ) -> Sequence[tuple[str, BaseGeometry]]:
     """Return why there is no relief from ground under repair, and where.
 
     Args:
         ground: the ground.
         near: everything else near it where no ball can be dropped.
-        bounds: everything inside the boundary; empty where the map has none.
+        bounds: what is in bounds near it; ``None`` where all of that is.
     """
     shape = ground.geometry
     if shape.difference(_union(near, *PENALTY_AREAS)).area <= SLIVER:
         return [(said("lies in a penalty area, where Rule 16.1a(2) gives no relief"), shape)]
-    bounded = not bounds.is_empty
     out = _union(near, Kind.OUT_OF_BOUNDS)
-    if shape.difference(out).area <= SLIVER or (bounded and (shape & bounds).area <= SLIVER):
+    if shape.difference(out).area <= SLIVER or (bounds is not None and (shape & bounds).area <= SLIVER):
         return [(said("lies out of bounds, where Rule 16.1a(2) gives no relief"), shape)]
-    touching = [one for one in near if one.geometry.intersects(shape)]
-    greens = [one for one in touching if one.kind is Kind.PUTTING_GREEN]
+    touching = [one for one in near if one.part.intersects(one.ground)]
+    greens = [one for one in touching if one.feature.kind is Kind.PUTTING_GREEN]
     found = [
         (
             said(
                 "covers all of {called}, which leaves no complete relief in it (Rule 16.1c)",
-                called=_called(bunker),
+                called=_called(bunker.feature),
             ),
-            bunker.geometry,
+            bunker.feature.geometry,
         )
         for bunker in touching
-        if bunker.kind is Kind.BUNKER and bunker.geometry.difference(shape).area <= SLIVER
+        if bunker.feature.kind is Kind.BUNKER and _covered(bunker)
     ]
     found += [
         (
             said(
                 "covers all of {called}, which leaves no complete relief on it (Rule 16.1d)",
-                called=_called(green),
+                called=_called(green.feature),
             ),
-            green.geometry,
+            green.feature.geometry,
         )
         for green in greens
-        if green.geometry.difference(shape).area <= SLIVER
+        if _covered(green)
     ]
-    if found or any((green.geometry & shape).area > SLIVER for green in greens):
+    if found or any((green.part & green.ground).area > SLIVER for green in greens):
         return found
     around = shape.buffer(AROUND).difference(shape).difference(_union(near, *NO_PLACE_TO_DROP))
-    if bounded:
+    if bounds is not None:
         around = around & bounds
     if around.area <= SLIVER:
         return [(said("has no ground of the general area around it on which relief could be taken"), shape)]
     return []
 
 
-def _union(features: Sequence[Feature], *kinds: Kind) -> BaseGeometry:
-    return shapely.union_all([feature.geometry for feature in features if feature.kind in kinds])
+def _covered(beside: _Beside) -> bool:
+    return bool(beside.feature.geometry.difference(beside.ground).area <= SLIVER)
+
+
+def _union(beside: Sequence[_Beside], *kinds: Kind) -> BaseGeometry:
+    return shapely.union_all([one.part for one in beside if one.feature.kind in kinds])
 
 
 def _called(feature: Feature) -> Said:

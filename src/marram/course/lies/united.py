@@ -8,7 +8,7 @@ between them either.
 
 import math
 from collections import defaultdict
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Any
@@ -24,9 +24,15 @@ from marram.course.lies.extents import Extent
 from marram.course.lies.joints import joints
 from marram.course.lies.tolerance import EDGE_TOLERANCE, SEAM
 from marram.course.model import Feature, Kind
+from marram.course.near_pairs import near_pairs
+from marram.course.near_parts import near_parts
 
 CORNER = 5 * SEAM
 """Shapes that meet along less than this, metres, meet at a corner, and share no side."""
+
+NEAR = 20 * SEAM
+"""Metres: further from another shape than this, nothing of a shape matters to the seam between them (its window and the
+longest mitre reach eight seams)."""
 
 Shapes = NDArray[np.object_]
 
@@ -136,12 +142,11 @@ def closed_up(areas: Sequence[UnitedArea], *others: Sequence[UnitedArea]) -> tup
     shapes = np.array([area.geometry for area in every], dtype=object)
     if not areas or len(every) == len(areas):
         return tuple(areas)
-    first, second = STRtree(shapes[len(areas) :]).query(
-        shapes[: len(areas)], predicate="dwithin", distance=SEAM
-    )
+    first, second = near_pairs(STRtree(shapes[len(areas) :]), shapes[: len(areas)], SEAM)
     fillings: dict[int, list[BaseGeometry]] = defaultdict(list)
-    for one, other in zip(first.tolist(), (second + len(areas)).tolist(), strict=True):
-        fillings[one] += _seams([shapes[one], shapes[other]], [(0, 1)])
+    one, other = shapes[first], shapes[second + len(areas)]
+    for pair, filling in _seams(one, other):
+        fillings[int(first[pair])].append(filling)
     return tuple(
         replace(area, geometry=_sum([area.geometry, *fillings[i]]), kept={}) if fillings[i] else area
         for i, area in enumerate(areas)
@@ -150,7 +155,7 @@ def closed_up(areas: Sequence[UnitedArea], *others: Sequence[UnitedArea]) -> tup
 
 def _joined(shapes: Shapes, apart: Sequence[bool]) -> list[tuple[int, int]]:
     """Return which pairs of shapes are joined, the lesser index first."""
-    first, second = STRtree(shapes).query(shapes, predicate="dwithin", distance=SEAM)
+    first, second = near_pairs(STRtree(shapes), shapes, SEAM)
     single = np.asarray(apart)
     kept = (first < second) & ~single[first] & ~single[second]
     return list(zip(first[kept].tolist(), second[kept].tolist(), strict=True))
@@ -180,12 +185,15 @@ def _groups(count: int, pairs: Sequence[tuple[int, int]]) -> list[tuple[list[int
 
 
 def _union(pieces: Sequence[Extent], pairs: Sequence[tuple[int, int]]) -> BaseGeometry:
-    shapes = [piece.shape for piece in pieces]
-    drawn = [(i, j) for i, j in pairs if not (pieces[i].middles and pieces[j].middles)]
     lines = [(line, piece.half) for piece in pieces for line in piece.middles]
-    between = [*joints(lines), *_seams(shapes, drawn)]
-    if not between and len(shapes) == 1:
-        return shapes[0]
+    between = joints(lines)
+    if not between and len(pieces) == 1:
+        return pieces[0].shape
+    shapes = np.array([piece.shape for piece in pieces], dtype=object)
+    drawn = [pair for pair in pairs if not all(pieces[i].middles for i in pair)]
+    if drawn:
+        first, second = (shapes[[pair[side] for pair in drawn]] for side in (0, 1))
+        between += [filling for _, filling in _seams(first, second, STRtree(shapes))]
     return _sum([*shapes, *between])
 
 
@@ -194,35 +202,38 @@ def _sum(shapes: Sequence[BaseGeometry]) -> BaseGeometry:
     return shapely.remove_repeated_points(shapely.union_all(shapes), EDGE_TOLERANCE)
 
 
-def _seams(shapes: Sequence[BaseGeometry], pairs: Sequence[tuple[int, int]]) -> list[BaseGeometry]:
-    """Return what fills the gaps between pairs of joined shapes that are too narrow to be one.
+def _seams(first: Shapes, second: Shapes, every: STRtree | None = None) -> Iterator[tuple[int, BaseGeometry]]:
+    """Yield what fills the gaps between pairs of joined shapes that are too narrow to be one, with the pair's number.
 
     A gap is filled by closing (growing and shrinking again by half its width), near the seam alone. Each filling
     reaches a micrometre into both shapes, so that rounding leaves nothing between. Where two shapes only touch at a
     corner there is nothing to fill.
+
+    Args:
+        first: one shape of each pair.
+        second: the other.
+        every: all shapes that are closed together near a seam; without it those of the pair alone.
     """
-    if not pairs:
-        return []
-    tree = STRtree(shapes)
-    fillings = []
-    first, second = (np.array([shapes[pair[side]] for pair in pairs], dtype=object) for side in (0, 1))
+    if not len(first):
+        return
+    first, second = near_parts(first, second, NEAR)
     seams = shapely.intersection(_grown(first, SEAM), _grown(second, SEAM))
     # Pieces that share their corners touch all along the seam: there is no gap.
     touch = shapely.covers(shapely.buffer(shapely.intersection(first, second), 2 * SEAM, quad_segs=4), seams)
-    for one, other, seam in zip(first[~touch], second[~touch], seams[~touch], strict=True):
+    for pair in np.flatnonzero(~touch).tolist():
+        one, other, seam = first[pair], second[pair], seams[pair]
         if math.dist(seam.bounds[:2], seam.bounds[2:]) < CORNER:
             continue
         window = shapely.buffer(seam, 3 * SEAM, quad_segs=2)
-        near = [shapely.intersection(shapes[i], window) for i in tree.query(window)]
-        here = shapely.union_all(near)
+        near = (one, other) if every is None else every.geometries[every.query(window)]
+        here = shapely.union_all(shapely.intersection(near, window))
         closed = _grown(_grown(here, 0.6 * SEAM), -0.6 * SEAM)
         inner = _grown(closed, -2 * EDGE_TOLERANCE)
         for gap in shapely.get_parts(_without(closed, here)):
             # What lies along the outside, no wider than rounding, is no gap between the two.
             filling = _grown(gap, EDGE_TOLERANCE)
             if gap.intersects(inner) and filling.intersects(one) and filling.intersects(other):
-                fillings.append(filling)
-    return fillings
+                yield pair, filling
 
 
 def _grown(shape: Any, by: float) -> Any:

@@ -5,15 +5,20 @@ lakes, ponds, rivers, ditches, open watercourses, also when dry. The Committee c
 (``penalty_area=no``: a basin that is an obstruction, a covered drain).
 """
 
-from collections.abc import Iterable
+import math
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
 
 import shapely
 from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.feature_index import as_array
 from marram.course.lies.coast import is_coastline, seas
 from marram.course.lies.extents import Extent, extents
 from marram.course.model import Course, Feature, Kind
+from marram.course.near_pairs import near_pairs
+from marram.course.near_parts import parts_near
 from marram.course.scheme import meaning
 
 LOOSELY_DRAWN = 1.0
@@ -47,9 +52,15 @@ def beyond_penalty_areas(course: Course, grounds: Iterable[Extent]) -> tuple[Ext
     return _rests(grounds, areas)
 
 
-def _rests(grounds: Iterable[Extent], areas: list[BaseGeometry]) -> tuple[Extent, ...]:
-    tree = STRtree(areas)
-    rests = (_beyond(one, [areas[i] for i in tree.query(one.shape, "intersects")]) for one in grounds)
+def _rests(grounds: Iterable[Extent], areas: Sequence[BaseGeometry]) -> tuple[Extent, ...]:
+    every = tuple(grounds)
+    shapes, marked = as_array(one.shape for one in every), as_array(areas)
+    which, found = near_pairs(STRtree(marked), shapes)
+    parts = parts_near(marked[found], shapes[which], LOOSELY_DRAWN)
+    near: dict[int, list[BaseGeometry]] = defaultdict(list)
+    for one, part in zip(which.tolist(), parts, strict=True):
+        near[one].append(part)
+    rests = (_beyond(one, near.get(number, [])) for number, one in enumerate(every))
     return tuple(rest for rest in rests if rest is not None)
 
 
@@ -65,11 +76,15 @@ def _beyond(water: Extent, marked: list[BaseGeometry]) -> Extent | None:
     if not marked:
         return water
     rest = shapely.difference(water.shape, shapely.union_all(marked))
-    parts = [
-        part
-        for part in shapely.get_parts(rest)
-        if part.geom_type == "Polygon" and not shapely.buffer(part, -LOOSELY_DRAWN / 2).is_empty
-    ]
+    parts = [part for part in shapely.get_parts(rest) if part.geom_type == "Polygon" and _wide(part)]
     if not parts:
         return None
     return Extent(water.feature, parts[0] if len(parts) == 1 else shapely.multipolygons(parts))
+
+
+def _wide(part: BaseGeometry) -> bool:
+    """Whether a polygon is anywhere as wide as what is not loosely drawn."""
+    near = LOOSELY_DRAWN / 2
+    # All places so near an edge fill a strip along each edge and, at each corner, no more than half a disc.
+    strips = part.length * near + shapely.get_num_coordinates(part) * math.pi * near**2 / 2
+    return bool(part.area > strips) or not shapely.buffer(part, -near).is_empty

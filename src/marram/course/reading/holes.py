@@ -150,7 +150,8 @@ def _which(under_end: int) -> Said:
 def _green(line: LineOfPlay, parts: _Parts, faults: FaultList) -> Feature | None:
     own = parts.of_hole.get((Kind.PUTTING_GREEN, line.number), [])
     if len(own) > 1:
-        under_end = [green for green in own if green.geometry.distance(line.end) == 0]
+        end = line.end
+        under_end = [green for green in own if green.geometry.distance(end) == 0]
         faults.warn(
             "two_greens",
             said(
