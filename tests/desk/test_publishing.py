@@ -120,7 +120,10 @@ def test_the_shell_writes_the_same_bytes(kept: KeptHere, tmp_path: Path) -> None
     assert sorted(one.suffix for one in (tmp_path / "out").iterdir()) == [".csv", ".html", ".ics", ".json"]
     for form in ("json", "csv", "html"):
         there = (tmp_path / "out" / f"starting_times-{digest}.{form}").read_bytes()
-        assert there == everybody.get(f"/published/{digest}.{form}").content
+        here = everybody.get(f"/published/{digest}.{form}").content
+        assert there == re.sub(
+            rb'<link rel="stylesheet" [^>]*>\n', b"", here
+        )  # the desk's page names its style too
 
 
 def test_every_sheet_that_is_offered_can_be_had(kept: KeptHere) -> None:
@@ -134,3 +137,16 @@ def test_every_sheet_that_is_offered_can_be_had(kept: KeptHere) -> None:
         assert answer.content.startswith(b"%PDF" if ".pdf" in link else b"<!doctype html>"), link
     assert committee.get("/papers/1/menu.pdf").status_code == 404
     assert committee.get("/papers/9/notice.pdf").status_code in {400, 404}
+
+
+def test_the_style_of_a_list_is_had_beside_it(kept: KeptHere) -> None:
+    """The guard lets no style inside a page apply, so the page names an address; there everybody finds the style that is inside."""
+    _, everybody, digest = publish(kept)
+    page = everybody.get(f"/published/{digest}.html").text
+    address = re.search(r'<link rel="stylesheet" href="([^"]+)">', page)
+    assert address
+    style = everybody.get(address[1])
+    assert style.headers["content-type"].startswith("text/css")
+    inside = re.search(r"<style>\n(.*?)</style>", page, re.DOTALL)
+    assert inside
+    assert inside[1].strip() == style.text.strip()

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from functools import cache
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from marram.paper.paper_size import PaperSize
@@ -12,20 +13,29 @@ if TYPE_CHECKING:
     from jinja2 import Template
 
 
-def event_sheet_html(sheets: Sequence[Sheet], paper: PaperSize = PaperSize.A4) -> str:
+def event_sheet_html(sheets: Sequence[Sheet], paper: PaperSize = PaperSize.A4, stylesheet: str = "") -> str:
     """Return sheets as one page of HTML.
 
     Args:
         sheets: one at least.
         paper: the paper that a browser prints it on.
+        stylesheet: an address at which the same style is found, for a server whose pages may hold none inside
+            (Content Security Policy); saved to a file, the page keeps the style that is in it.
     """
     return _template().render(
         sheets=sheets,
         language=language().code,
-        paper="letter" if paper is PaperSize.LETTER else "A4",
+        style=event_sheet_style(paper),
+        stylesheet=stylesheet,
         kind=_kind,
         title=sheets[0].called,
     )
+
+
+def event_sheet_style(paper: PaperSize = PaperSize.A4) -> str:
+    """Return the style of a sheet, printed on a paper."""
+    size = "letter" if paper is PaperSize.LETTER else "A4"
+    return f"@page {{ size: {size}; margin: 13mm; }}\n{_style()}"
 
 
 def _kind(part: Part) -> str:
@@ -34,6 +44,12 @@ def _kind(part: Part) -> str:
     if isinstance(part, Cards):
         return "cards"
     return "picture" if isinstance(part, Picture) else "words"
+
+
+@cache
+def _style() -> str:
+    """Return what is the same on every paper."""
+    return (Path(__file__).parent / "event_sheet.css").read_text(encoding="utf-8")
 
 
 @cache

@@ -177,6 +177,7 @@ ROOMS: tuple[Room, ...] = (
         "published",
         {
             "GET /published": EVERYBODY,
+            "GET /published/sheet.css": EVERYBODY,
             "GET /published/{digest}.{form}": EVERYBODY,
             "POST /published": LEADING,
         },

@@ -10,6 +10,8 @@ from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import page
 from marram.desk.people.who import may
+from marram.paper.paper_size import PaperSize
+from marram.paper.sheet_html import event_sheet_style
 from marram.records.entry import ident, new_ident
 from marram.services.publishing.documents import (
     RESULTS,
@@ -63,6 +65,17 @@ def publish(
     return RedirectResponse("/published", 303)
 
 
+@router.get("/published/sheet.css")
+def style(paper: PaperSize = PaperSize.A4) -> Response:
+    """Give the style of every sheet: the desk's pages hold none inside themselves."""
+    return Response(event_sheet_style(paper), media_type="text/css", headers={"Cache-Control": "no-cache"})
+
+
+def style_of_sheets(paper: PaperSize = PaperSize.A4) -> str:
+    """Return the address of the style of a sheet on a paper."""
+    return f"/published/sheet.css?paper={paper.value}"
+
+
 @router.get("/published/{digest}.{form}")
 def one_list(request: Request, digest: str, form: str) -> Response:
     """Give a published list in a format; it never changes at its address."""
@@ -73,7 +86,7 @@ def one_list(request: Request, digest: str, form: str) -> Response:
     if not found.whole:
         raise HTTPException(410, text("publishing.gone"))
     return Response(
-        in_format(found.document, form, found.at),
+        in_format(found.document, form, found.at, style_of_sheets()),
         media_type=MEDIA_TYPES[form],
         headers={
             "ETag": f'"{digest}-{form}"',

@@ -4,6 +4,7 @@ from fastapi import APIRouter, HTTPException, Request, Response
 
 from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import page
+from marram.desk.publishing.pages import style_of_sheets
 from marram.desk.shell.workplace import workplace_on
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_html
@@ -46,7 +47,9 @@ def one_sheet(request: Request, number: int, sheet: str, form: str, paper: str =
         raise HTTPException(404)
     made = [papers.sheet(name)]
     if form == "html":
-        return Response(event_sheet_html(made, size), media_type="text/html; charset=utf-8")
+        return Response(
+            event_sheet_html(made, size, style_of_sheets(size)), media_type="text/html; charset=utf-8"
+        )
     filename = f"{sheet}-{number}-{paper}.pdf"
     return Response(
         event_sheet_pdf(made, size),

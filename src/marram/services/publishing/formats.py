@@ -45,13 +45,14 @@ def formats_of(document: Document) -> tuple[str, ...]:
     return tuple(one for one in MEDIA_TYPES if one != "ics" or timed)
 
 
-def in_format(document: Document, ending: str, published_at: datetime) -> bytes:
+def in_format(document: Document, ending: str, published_at: datetime, stylesheet: str = "") -> bytes:
     """Return a document in a format.
 
     Args:
         document: as it is published.
         ending: one of :data:`MEDIA_TYPES`.
         published_at: when it was, with its time zone.
+        stylesheet: the address of the page's style, for a server whose pages may hold none inside.
 
     Raises:
         InputError: it has no such format.
@@ -63,7 +64,7 @@ def in_format(document: Document, ending: str, published_at: datetime) -> bytes:
         "json": lambda: written(document),
         "csv": lambda: _csv(document).encode(),
         "ics": lambda: _calendar(document, published_at).encode(),
-        "html": lambda: event_sheet_html([published_sheet(document)]).encode(),
+        "html": lambda: event_sheet_html([published_sheet(document)], stylesheet=stylesheet).encode(),
     }
     return makers[ending]()
 

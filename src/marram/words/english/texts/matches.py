@@ -13,6 +13,7 @@ TEXTS: dict[str, str] = {
     "rulings": "Rulings in this match",
     "next": "Hole {hole}",
     "put_right": "Put hole {hole} right",
+    "put_right.back": "Leave it as it is",
     "wins": "{side} wins the hole",
     "tied": "Tied",
     "otherwise": "Conceded, a penalty, agreed",
