@@ -7,6 +7,7 @@ import pytest
 import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shapely import affinity
 from shapely.geometry import LineString, Point, Polygon, box
 
 from marram.course.lies.decision import decider, points_at
@@ -100,6 +101,31 @@ def test_what_is_not_joined_keeps_the_very_shape_of_the_map(cells) -> None:
     apart = [box(10.03 * x, 10.03 * y, 10.03 * x + 10, 10.03 * y + 10) for x, y in sorted(cells)]
     areas = united(apart)
     assert [area.geometry.wkb for area in areas] == [shape.wkb for shape in apart]
+
+
+@settings(max_examples=60, deadline=None)
+@given(heights=st.lists(st.integers(0, 50), min_size=1, max_size=8), turn=st.integers(0, 359))
+def test_a_gap_is_closed_where_it_is_two_centimetres_wide_at_most(heights, turn) -> None:
+    """An edge with a corner every 5 m runs 0 to 5 cm beside a straight one, touching it at both ends: the gap is ground where
+    it is no wider than the tolerance, but for some centimetres along it where it opens, and nowhere that it is wider."""
+    opening = 3 * SEAM
+    gaps = np.array([0, *heights, 0]) / 1000
+    at = 5.0 * np.arange(len(gaps))
+    edge = list(zip(at, gaps, strict=True))
+    shapes = [box(-9, -10, at[-1] + 9, 0), Polygon([*edge, (at[-1], 9), (0, 9)])]
+    one, other = (affinity.rotate(shape, turn, origin=(0, 0)) for shape in shapes)
+    (area,) = united([one, other])
+    added = area.geometry.difference(shapely.union_all([one, other])).buffer(-1e-5)
+    corners = shapely.points(shapely.get_coordinates(added))
+    assert (shapely.distance(one, corners) + shapely.distance(other, corners) <= SEAM + 1e-6).all()
+    x = np.linspace(opening, at[-1] - opening, 300)
+    near = np.abs(x[:, None] - at) <= opening
+    widest = np.maximum.reduce(
+        [np.interp(x - opening, at, gaps), np.interp(x + opening, at, gaps), (near * gaps).max(axis=1)]
+    )
+    middles = np.column_stack([x, np.interp(x, at, gaps) / 2])[widest <= SEAM]
+    between = affinity.rotate(shapely.multipoints(middles), turn, origin=(0, 0))
+    assert area.geometry.buffer(1e-5).covers(between)
 
 
 def test_a_united_area_keeps_its_features_and_names_the_one_underfoot() -> None:

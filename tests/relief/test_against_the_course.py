@@ -175,6 +175,29 @@ def test_every_reader_says_the_same_on_any_map(parts, of_hole_1, only_hole_1, bo
         compare(links, number, [(0.2 * x + 0.1, 0.2 * y + 0.05) for x, y in places])
 
 
+@settings(max_examples=60, deadline=None)
+@given(
+    wet=st.lists(st.tuples(st.integers(-5, 4), st.integers(-5, 4), st.integers(1, 5)), max_size=3),
+    kind=st.sampled_from([Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA, Kind.WATER]),
+    places=st.lists(st.tuples(st.integers(-60, 60), st.integers(-60, 60)), min_size=1, max_size=40),
+    radius=st.sampled_from([0.0, BALL_RADIUS]),
+)
+def test_relief_outside_a_bunker_leaves_out_the_bunker_as_it_is_read(wet, kind, places, radius):
+    """Rules 2.2c, 19.3b: what a penalty area covers of a bunker is none of it, so a ball there lies outside the bunker."""
+    tags = {"natural": "water"} if kind is Kind.WATER else {}
+    water = [
+        feature(kind, box(2 * x, 2 * y, 2 * (x + size), 2 * (y + size)), f"wet {i}", tags=tags)
+        for i, (x, y, size) in enumerate(wet)
+    ]
+    bunker = Polygon([(-8, -6), (8, -6), (8, 6), (1, 6), (1, 2), (-1, 2), (-1, 6), (-8, 6)])
+    links = course(feature(Kind.BUNKER, bunker, "bunker"), *water, holes=[hole(1, cup=(150, 0))])
+    ground = ground_of(links, 1)
+    (outline,) = ground.bunkers.outlines
+    for place in [(0.2 * x + 0.1, 0.2 * y + 0.05) for x, y in places]:
+        kept_off = any(one.margin(*place, radius) < 0 for one in ground.outside_bunker(outline))
+        assert kept_off == (ground.area_at(place, radius) is Area.BUNKER), place
+
+
 def test_ground_out_of_bounds_bars_only_the_holes_named():
     """A fence of hole 1 is out of bounds for it and ground like any other on hole 2, for every reader."""
     fenced = (100.0, 80.0)

@@ -3,7 +3,9 @@
 from math import hypot, pi
 
 import pytest
+from shapely.geometry import box
 
+from marram.course.model import Feature, Kind
 from marram.errors import BadPlace
 from marram.relief import Bound, NeedsPlace, NoRelief, Place, Situation, Why, relief_areas
 from tests.relief.ground_for_tests import (
@@ -122,6 +124,16 @@ def test_unplayable_in_a_bunker_stays_in_it_for_one_stroke_and_leaves_it_for_two
     assert inside.stretches[0][1] == pytest.approx(outside.stretches[0][0])
 
 
+def test_relief_outside_a_bunker_begins_where_water_begins_that_is_mapped_over_it():
+    """A bunker drawn 4 m into a pond ends at the water, where a ball lies in the penalty area (Rules 2.2c, 19.3b)."""
+    pond = Feature(Kind.RED_PENALTY_AREA, "pond", box(-30, 140, 30, 152))
+    situation = Situation(course(pond), 1, ball=(-8.0, 155.0), played_on=IN_2023, player=PLAYER)
+    (answer,) = relief_areas(situation, [LINE_OUTSIDE_BUNKER_2023])
+    line = answer.areas[0].drop_line
+
+    assert line.at(line.stretches[0][0])[1] == pytest.approx(152.0)
+
+
 def test_a_crossing_point_is_needed():
     """The option says which place it needs."""
     assert draw(LINE_2023) == NeedsPlace(LINE_2023, (Place.CROSSING_POINT,))
@@ -129,10 +141,6 @@ def test_a_crossing_point_is_needed():
 
 def test_where_everything_behind_is_the_same_penalty_area_there_is_no_room():
     """A pond that reaches back to the boundary leaves no place on the line."""
-    from shapely.geometry import box
-
-    from marram.course.model import Feature, Kind
-
     lake = Feature(Kind.RED_PENALTY_AREA, "lake", box(-80, -30, 80, 20))
     (answer,) = relief_areas(
         Situation(course(lake), 1, played_on=IN_2023, player=PLAYER, entry=(0.0, 20.0)), [LINE_2023]

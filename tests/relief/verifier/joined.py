@@ -7,8 +7,8 @@ JOINED = 0.001
 """Metres: areas no farther apart than this are one on the ground (the layer's tolerance for distances)."""
 
 
-CREVICE = 0.024
-"""Metres: ground no wider than this between two areas may count to them (docs/course-map.md: 2 cm; corners are closed up to a fifth wider)."""
+CREVICE = 0.02
+"""Metres: ground no wider than this between two areas may count to them (docs/course-map.md)."""
 
 
 def crevices(shapes):

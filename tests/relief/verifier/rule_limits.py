@@ -8,7 +8,7 @@ A limit gives for places (rows, metres) two margins: by how much they fulfil it 
 map, and in the most lenient. A *line* is judged apart (``drop_line``).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -67,13 +67,22 @@ class Limit:
 
     For a ball at rest ``ball`` tells how its radius counts: 1 where it is enough that any part of it is inside (the
     club-lengths, the course, an area), -1 where no part may be beyond (nearer the hole, Clarification Relief Area/1; an
-    area that comes first in Rule 2.2c), 0 where stance and swing are what counts.
+    area that comes first in Rule 2.2c), 0 where stance and swing are what counts. ``or_else``: another limit that is as good.
     """
 
     name: str
     rule: str
     margins: object
     ball: int = 1
+    or_else: "Limit | None" = None
+
+    def fulfilled(self, places, reach, ball):
+        """Return the strict and the lenient margin of a ball of this radius, 0 for a place."""
+        found = [one + self.ball * ball for one in self.margins(places, reach)]
+        if self.or_else is None:
+            return found
+        other = self.or_else.fulfilled(places, reach, ball)
+        return [np.maximum(one, two) for one, two in zip(found, other, strict=True)]
 
 
 def wanted_size(option):
@@ -176,7 +185,9 @@ def area_limits(ground, option, *, ball, crossing, reference):
             wet = [] if ground.penalty.empty else [outside(ground.penalty, "in a penalty area", "2.2c")]
             return [inside(ground.same_bunker(ball), "outside the bunker", citation), *wet]
         case "not bunker":
-            return [outside(ground.same_bunker(ball), "in the same bunker", citation)]
+            # What a penalty area covers of a bunker is none, and a ball that touches both is in the penalty area (2.2c).
+            wet = None if ground.penalty.empty else inside(ground.penalty, "not in a penalty area", "2.2c")
+            return [replace(outside(ground.same_bunker(ball), "in the same bunker", citation), or_else=wet)]
         case "not penalty":
             return [outside(ground.left(ball, crossing), "in the same penalty area", citation)]
         case "green or general":
@@ -247,7 +258,7 @@ def least_and_most(limits, places, reach=REACH, ball=0.0):
     lenient = np.full(len(places), np.inf)
     which = np.full(len(places), -1)
     for index, limit in enumerate(limits):
-        low, high = (one + limit.ball * ball for one in limit.margins(places, reach))
+        low, high = limit.fulfilled(places, reach, ball)
         strict = np.minimum(strict, low)
         which = np.where(high < lenient, index, which)
         lenient = np.minimum(lenient, high)

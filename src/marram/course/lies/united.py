@@ -34,6 +34,9 @@ NEAR = 20 * SEAM
 """Metres: further from another shape than this, nothing of a shape matters to the seam between them (its window and the
 longest mitre reach eight seams)."""
 
+CLOSING = SEAM / 2 + EDGE_TOLERANCE
+"""Metres that areas grow, and shrink again, to close the gaps no wider than the seam: half its width, and rounding."""
+
 Shapes = NDArray[np.object_]
 
 
@@ -227,7 +230,7 @@ def _seams(first: Shapes, second: Shapes, every: STRtree | None = None) -> Itera
         window = shapely.buffer(seam, 3 * SEAM, quad_segs=2)
         near = (one, other) if every is None else every.geometries[every.query(window)]
         here = shapely.union_all(shapely.intersection(near, window))
-        closed = _grown(_grown(here, 0.6 * SEAM), -0.6 * SEAM)
+        closed = _grown(_grown(here, CLOSING), -CLOSING)
         inner = _grown(closed, -2 * EDGE_TOLERANCE)
         for gap in shapely.get_parts(_without(closed, here)):
             # What lies along the outside, no wider than rounding, is no gap between the two.

@@ -1,7 +1,7 @@
 """The ground of one hole as outlines: a view of what :mod:`marram.course.lies` reads, and the limits that follow."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
@@ -160,6 +160,16 @@ class Ground:
             limits.append(Outside(before, limit=limit))
         return tuple(limits)
 
+    def outside_bunker(self, bunker: Outline, limit: Limit | None = None) -> tuple[Bounding, ...]:
+        """Return the limits of not lying in a bunker: what a penalty area covers of it is none (Rule 2.2c)."""
+        wet = Outlines(one for one in self.penalty_areas.outlines if one.geometry.intersects(bunker.geometry))
+        if not wet:
+            return (Outside(Outlines((bunker,)), limit=limit),)
+        dry = areal(shapely.difference(bunker.geometry, shapely.union_all([one.geometry for one in wet])))
+        if dry.is_empty:
+            return ()
+        return (_NotInBunker(Outlines((Outline(dry),)), limit=limit, penalty_areas=wet),)
+
     @cached_property
     def _areas_before(self) -> dict[Area, tuple[Outlines | None, Outlines]]:
         """For each area of the course its own outlines, and those of the areas that come before it."""
@@ -209,6 +219,17 @@ class _NotAllInside(Outside):
 
     def margin(self, x: float, y: float, ball: float = 0.0) -> float:
         return Outside.margin(self, x, y, -ball)
+
+
+@dataclass(frozen=True, slots=True)
+class _NotInBunker(Outside):
+    """Not in a bunker: a ball that touches a penalty area too lies in that (Rule 2.2c)."""
+
+    penalty_areas: Outlines = field(default_factory=Outlines)
+
+    def margin(self, x: float, y: float, ball: float = 0.0) -> float:
+        dry = Outside.margin(self, x, y, ball)
+        return dry if dry >= 0 else max(dry, Inside(self.penalty_areas).margin(x, y, ball))
 
 
 def _outlined(areas: Iterable[UnitedArea]) -> Areas:
