@@ -86,7 +86,7 @@ def conditions_at(ground, ball, footprint, drawn=None):
     What joins a condition of its own kind is one with it. Relief is taken from one condition at a time, but the
     other ones met may be taken with it (Definition of nearest point of complete relief).
     """
-    wrong = [one for one in ground.course.of_kind("green") if one is not ground._green]
+    wrong = [one for one in ground.course.of_kind("green") if one is not ground.own_green]
     groups = [*(ground.course.of_kind(kind) for kind in CONDITIONS), wrong]
     met = []
     for things in groups:
