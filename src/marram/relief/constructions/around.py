@@ -117,7 +117,8 @@ def _limit(
         case Limit.IN_BUNKER:
             return (Inside(_of(situation, said("bunker")), limit=limit), _outside(situation, limit))
         case Limit.OUTSIDE_BUNKER:
-            return ground.outside_bunker(*_of(situation, said("bunker")), limit)
+            (bunker,) = _of(situation, said("bunker"))
+            return ground.outside_bunker(bunker, limit)
         case Limit.IN_PENALTY_AREA:
             return (Inside(_of(situation, said("penalty area")), limit=limit),)
         case Limit.OUTSIDE_PENALTY_AREA:
