@@ -183,6 +183,81 @@ def test_a_spot_is_no_area_of_nothing(course: Course) -> None:
     assert "0.0 m²" not in out
 
 
+def without_lines(folder: Path, *, numbers_only: bool) -> Path:
+    """The demonstration course without its lines of play, or with lines of play that have no number."""
+    document = json.loads(COURSE.read_text(encoding="utf-8"))
+    lines = [one for one in document["features"] if one["properties"].get("golf") == "hole"]
+    for one in lines:
+        del one["properties"]["ref"]
+    if not numbers_only:
+        document["features"] = [one for one in document["features"] if one not in lines]
+    path = folder / "no_lines.geojson"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    return path
+
+
+@pytest.mark.parametrize("numbers_only", [False, True], ids=["no lines", "lines without numbers"])
+@pytest.mark.parametrize("kind", [Kind.BUNKER, Kind.PATH, Kind.RED_PENALTY_AREA])
+def test_relief_needs_no_line_of_play(course: Course, tmp_path: Path, kind: Kind, numbers_only: bool) -> None:
+    """With the place of the hole every option is drawn as on the whole map; without it that is asked for."""
+    path = without_lines(tmp_path, numbers_only=numbers_only)
+    hole = course.hole(7)
+    near = min(course.of(kind), key=lambda one: one.geometry.distance(hole.location)).geometry
+    edge = Point(near.exterior.interpolate(0.1, normalized=True))
+    asked = ("--hole", "7", "--ball", degrees(course, near.representative_point()), "--hand", "right")
+    asked += ("--entry", degrees(course, edge), "--previous", degrees(course, hole.line.interpolate(60.0)))
+    flag = degrees(course, hole.location)
+
+    refused = marram("relief", str(path), *asked)
+    _, whole = draw(COURSE, *asked)
+    found, lacking = draw(path, *asked, "--flag", flag)
+
+    assert "--flag" in refused.err
+    assert found.code == 0
+    assert [one["state"] for one in lacking["options"]] == [one["state"] for one in whole["options"]]
+    assert "Drawn" in [one["state"] for one in lacking["options"]]
+    for one, other in zip(lacking["options"], whole["options"], strict=True):
+        assert one["area_m2"] == pytest.approx(other["area_m2"], abs=0.01)
+    assert (whole["hole_at"], lacking["hole_at"]["on_map"]) == (None, False)
+    assert "no line of play" in marram("relief", str(path), *asked, "--flag", flag).out
+
+
+def test_no_fairway_is_guessed_where_no_line_of_play_tells_it(course: Course, tmp_path: Path) -> None:
+    """The alternative to stroke and distance asks for the fairway point; the same option is drawn where a line of play is mapped."""
+    document = json.loads(without_lines(tmp_path, numbers_only=False).read_text(encoding="utf-8"))
+    for one in document["features"]:
+        if one["properties"].get("golf") == "fairway":
+            one["properties"].pop("holes", None)
+            one["properties"].pop("ref", None)
+    path = tmp_path / "no_fairways.geojson"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    hole = course.hole(7)
+    ball = degrees(course, Point(hole.line.interpolate(0.5, normalized=True)))
+    asked = ("--hole", "7", "--ball", ball, "--incident", "ball_not_found", "--local-rule", "E-5")
+    asked += ("--fact", "whereabouts=not_known", "--fact", "provisional_state=not_played")
+    asked += ("--fact", "last_stroke_from_penalty_area=no")
+    states = {
+        source: [one["state"] for one in document["options"] if one["option"]["kind"] == "extended"]
+        for source, document in (
+            ("lines", draw(COURSE, *asked)[1]),
+            ("flag", draw(path, *asked, "--flag", degrees(course, hole.location))[1]),
+        )
+    }
+    assert states == {"lines": ["Drawn"], "flag": ["NeedsPlace"]}
+
+
+def test_the_flag_says_where_a_mapped_hole_is_cut_today(course: Course) -> None:
+    """Distances are from the flag, and a hole number below 1 is refused."""
+    hole = course.hole(7)
+    ball = Point(hole.line.interpolate(0.5, normalized=True))
+    at = Point(hole.location.x + 6.0, hole.location.y)
+    asked = ("--ball", degrees(course, ball), "--flag", degrees(course, at))
+    _, document = draw(COURSE, "--hole", "7", *asked)
+    assert document["metres_to_hole"] == pytest.approx(ball.distance(at), abs=0.01)
+    assert document["hole_at"]["on_map"]
+    assert "holes are numbered from 1" in marram("relief", str(COURSE), "--hole", "0", *asked).err
+
+
 def test_a_map_that_cannot_be_used_yet_says_how_it_can() -> None:
     """Each fault, then the commands that mend it; a file that is no map is not sent there."""
     bad = Path(__file__).parents[1] / "bad" / "course"

@@ -10,15 +10,15 @@ from typing import TYPE_CHECKING
 
 from marram.cli.exits import DECIDED, MORE_FACTS_NEEDED
 from marram.cli.facts import facts_given
-from marram.cli.places import places_given
-from marram.cli.relief_report import Report
+from marram.cli.places import place_given, places_given
+from marram.cli.relief_report import FlagGiven, Report
 from marram.cli.ruling import exit_code
 from marram.cli.show import print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course import load
 from marram.course.model import Course
 from marram.course.versions.folder import default_folder
-from marram.errors import InputError, did_you_mean, shown
+from marram.errors import BadCourse, InputError, did_you_mean, shown
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
@@ -62,6 +62,7 @@ class Request:
     maps: Path | None = None
     condition: str | None = None
     tall: bool | None = None
+    flag: str | None = None
 
     @property
     def written(self) -> dict[str, str]:
@@ -138,6 +139,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
         raise InputError(said("--hand {hand!r}: give right or left.", hand=request.hand))
     files.check(request.course)
     course, version, holes = _course(request)
+    course, flag = (course, None) if request.flag is None else _with_flag(course, request.hole, request.flag)
     _check_condition(course, request.condition)
     at = places_given(course, request.written)
     ruled = rule_at_place(course, request.asked(at))
@@ -158,6 +160,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
         version,
         holes,
         zones_not_offered(course, ruled),
+        flag,
     )
     if as_json:
         print_json(report.document())
@@ -187,6 +190,37 @@ def _check_condition(course: Course, ident: str | None) -> None:
         )
 
 
+def _with_flag(course: Course, number: int, flag: str) -> tuple[Course, FlagGiven]:
+    from marram.course.greens.cut_holes import with_hole_at
+
+    if number < 1:
+        raise InputError(said("--hole {number}: holes are numbered from 1.", number=number))
+    at = place_given(course, "flag", flag)
+    return with_hole_at(course, number, at[::-1]), FlagGiven(at, number in course.holes)
+
+
+def _loaded(request: Request) -> Course:
+    """Return the map; where the flag is given no line of play is needed, and where it would help that is said."""
+    try:
+        return load(request.course, lines_needed=request.flag is None)
+    except BadCourse as error:
+        if request.flag is not None or not _serves_without_lines(request.course):
+            raise
+        raise BadCourse(
+            *error.faults,
+            said("Or say with --flag LON,LAT where the hole is cut: relief needs no line of play."),
+            mendable=error.mendable,
+        ) from None
+
+
+def _serves_without_lines(path: Path) -> bool:
+    try:
+        load(path, lines_needed=False)
+    except BadCourse:
+        return False
+    return True
+
+
 def _course(request: Request) -> tuple[Course, "Version | None", "HoleVersion | None"]:
     """Return the map in force on the day with its holes as cut then, and the versions of both where they are kept.
 
@@ -194,7 +228,7 @@ def _course(request: Request) -> tuple[Course, "Version | None", "HoleVersion | 
     """
     folder = request.maps or default_folder(request.course)
     if request.maps is None and not folder.is_dir():
-        return load(request.course), None, None
+        return _loaded(request), None, None
     from marram.course.greens.cut_holes import with_holes_cut
     from marram.course.versions.hole_days import HoleDays
     from marram.course.versions.map_versions import MapVersions

@@ -24,6 +24,13 @@ def relief(
     course: CourseMap,
     hole: Hole,
     ball: Annotated[str, typer.Option(metavar="LON,LAT", help="Where the ball lies.")],
+    flag: Annotated[
+        str | None,
+        typer.Option(
+            metavar="LON,LAT",
+            help="Where the hole is cut, if the map has no line of play for it or it is elsewhere today.",
+        ),
+    ] = None,
     entry: Annotated[
         str | None,
         typer.Option(metavar="LON,LAT", help="Where it last crossed the edge of the penalty area."),
@@ -119,5 +126,6 @@ def relief(
         maps,
         condition,
         tall,
+        flag,
     )
     draw_relief(request, Files(svg, png, geojson), json)

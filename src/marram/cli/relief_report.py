@@ -14,6 +14,7 @@ from marram.relief.place.place_words import PICKED, missing_words, no_relief_wor
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.services.marked import WithoutLocalRule
+from marram.services.places import Degrees
 from marram.services.relief import OptionDrawn, condition_words
 from marram.services.rulings import Ruled
 from marram.words.spoken import spoken
@@ -24,6 +25,24 @@ if TYPE_CHECKING:
     from marram.course.versions.hole_days import HoleVersion
     from marram.course.versions.map_versions import Version
     from marram.relief.drop import DropCheck
+
+
+@dataclass(frozen=True)
+class FlagGiven:
+    """That the hole is where the official said.
+
+    Attributes:
+        place: latitude and longitude in degrees.
+        mapped: whether the map has a line of play for the hole.
+    """
+
+    place: Degrees
+    mapped: bool
+
+    def document(self) -> dict[str, Any]:
+        """Return it as data."""
+        latitude, longitude = self.place
+        return {"longitude": longitude, "latitude": latitude, "on_map": self.mapped}
 
 
 @dataclass(frozen=True)
@@ -38,6 +57,7 @@ class Report:
         version: the version of the map, where versions are kept.
         holes: the hole locations of the day, where some were set.
         not_offered: dropping zones that only a Local Rule which is not in force would offer.
+        flag: that the place of the hole was given, where it was.
     """
 
     no_local_rule: bool
@@ -47,6 +67,7 @@ class Report:
     version: "Version | None" = None
     holes: "HoleVersion | None" = None
     not_offered: WithoutLocalRule | None = None
+    flag: FlagGiven | None = None
 
     @property
     def in_force_from(self) -> date | None:
@@ -67,6 +88,9 @@ class Report:
         yield "title", text("cli.relief.lies", where=place.sentence, metres=place.metres)
         for doubt in place.doubts:
             yield "caution", doubt
+        if self.flag is not None:
+            key = "cli.relief.flag" if self.flag.mapped else "cli.relief.flag_alone"
+            yield "quiet", text(key, hole=ruled.asked.hole)
         if isinstance(ruled.result, NeedFacts):
             yield "text", text("cli.relief.needed", incident=ruled.asked.what, question=words.headline)
             yield from question_lines(words)
@@ -118,6 +142,7 @@ class Report:
             "hole": hole.number,
             "map_version": self.version_number,
             "holes_version": self.holes.number if self.holes else None,
+            "hole_at": None if self.flag is None else self.flag.document(),
             "map_in_force_from": as_plain(self.in_force_from),
             "area": place.area.value if place.area else "out_of_bounds",
             "area_open": place.area_open,

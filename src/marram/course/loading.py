@@ -17,7 +17,17 @@ READ, ASSEMBLED = 0.3, 0.5
 """Which part of the work is done once a map is read, and of the rest once it is put together (as measured, about)."""
 
 
-def load(path: str | Path, which: str | None = None, *, progress: Progress = no_progress) -> Course:
+LINES_OF_PLAY = frozenset({"no_holes", "hole_without_number", "hole_not_a_line"})
+"""Checks that find a map without lines of play, or without one that can be used."""
+
+
+def load(
+    path: str | Path,
+    which: str | None = None,
+    *,
+    lines_needed: bool = True,
+    progress: Progress = no_progress,
+) -> Course:
     """Return the course map in a GeoJSON or OpenStreetMap file.
 
     Warnings do not keep a map from being used; :func:`check` lists them.
@@ -25,6 +35,7 @@ def load(path: str | Path, which: str | None = None, *, progress: Progress = no_
     Args:
         path: the file: GeoJSON or OpenStreetMap XML, told apart by what it begins with.
         which: the name or identifier of the course, needed where the file holds several.
+        lines_needed: whether a map without lines of play is refused; who gives the place of the hole needs none.
         progress: told how far the work is; what it raises ends it.
 
     Raises:
@@ -39,7 +50,10 @@ def load(path: str | Path, which: str | None = None, *, progress: Progress = no_
         rest(CHECKING, ASSEMBLED)
         faults = [*faults, *errors_of(course)]
     rest(CHECKING, 1.0)
-    errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
+    passed: frozenset[str] = frozenset() if lines_needed else LINES_OF_PLAY
+    errors = [
+        fault.sentence for fault in faults if fault.severity is Severity.ERROR and fault.check not in passed
+    ]
     if errors or course is None:
         raise BadCourse(*errors, mendable=bool(source.features))
     return course

@@ -93,7 +93,7 @@ class Hole:
 
     Attributes:
         number: its number.
-        line: the line of play from tee to green, in local metres.
+        line: the line of play from tee to green, in local metres; of no length where nobody has told it.
         location: where the hole is cut: the mapped pin, else the end of the line of play.
         par: its par, or ``None`` when not mapped.
         stroke_index: its stroke index, or ``None``.

@@ -42,6 +42,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "incident, played_on, hole, facts": "what was asked, and the facts it was ruled on with",
         "map_version, map_in_force_from": "the version of the map; null where none is kept",
         "holes_version": "the version of the hole locations of the day; null where none were set",
+        "hole_at": "where --flag says the hole is cut (longitude, latitude), and on_map: whether the map has a line of play for it; null where it was not given",
         "area, area_open, metres_to_hole": "where the ball lies, and whether the map leaves open in which area of the course",
         "assumed": "which of the facts are taken for granted",
         "result": "as of `marram rule`",

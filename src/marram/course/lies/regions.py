@@ -257,6 +257,8 @@ def _in_bounds(boundary: Region | None, fences: Region | None) -> Region | None:
 
 def _fairways(every: Iterable[UnitedArea], hole: Hole) -> tuple[UnitedArea, ...]:
     own = [one for one in every if any(hole.number in piece.holes for piece in one.features)]
+    if not hole.line.length:
+        return tuple(own)
     return tuple(
         own
         or (

@@ -72,6 +72,8 @@ TEXTS: dict[str, str] = {
     "changes.left_out": "{count} incidents are not covered before {year} and left out here.",
     # Relief
     "relief.lies": "The ball lies {where}, {metres:.1f} m from the hole.",
+    "relief.flag": "Hole {hole} is taken where --flag says.",
+    "relief.flag_alone": "Hole {hole} is taken where --flag says. The map has no line of play for it: its green is the one it is cut in; its tees and fairways are those that name it.",
     "relief.needed": "To decide '{incident}' this is still needed: {question}",
     "relief.assumed": "Taken for granted: {fact}={answer} (change it with --fact)",
     "relief.no_local_rule": "Taken for granted: no Local Rule in force (change it with --local-rule CODE)",
