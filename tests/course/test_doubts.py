@@ -56,9 +56,16 @@ def test_a_mown_tee_is_not_the_teeing_area_for_certain() -> None:
 
 def test_a_tee_of_no_hole_and_a_green_not_mapped_are_doubts() -> None:
     """Where the map is known to lack something that could decide, the answer says so."""
-    idle = feature(Kind.TEEING_AREA, square(20, 0, 3), "idle")
+    idle = feature(Kind.TEEING_AREA, square(60, 0, 3), "idle")
     links = course(BOUNDARY, idle, holes=[hole()])
-    assert kinds(area_at(links, 20, 0, 1)) == {DoubtKind.IDLE_TEE, DoubtKind.NO_GREEN}
+    assert kinds(area_at(links, 60, 0, 1)) == {DoubtKind.IDLE_TEE, DoubtKind.NO_GREEN}
+
+
+def test_far_from_the_hole_no_ball_is_on_a_green_that_is_not_mapped() -> None:
+    """Within 100 m of where the hole is cut, a green that the map lacks could decide; beyond, the map alone does."""
+    links = course(BOUNDARY, holes=[hole()])
+    assert kinds(area_at(links, 51, 0, 1)) == {DoubtKind.NO_GREEN}
+    assert area_at(links, 49, 0, 1).certain
 
 
 def test_an_outline_serving_as_boundary_is_a_doubt_near_it() -> None:

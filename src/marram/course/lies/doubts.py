@@ -27,6 +27,10 @@ choice)."""
 NEAR_PATH = 3.0
 """Within this distance of a path of unknown width, whether a ball is on it must be looked at, metres (own choice)."""
 
+GREEN_REACH = 100.0
+"""Further than this from where the hole is cut, metres, no ball lies on the green of the hole, mapped or not (own choice:
+the largest double greens are about so long)."""
+
 
 class DoubtKind(Enum):
     """Why the map alone cannot be relied on."""
@@ -146,7 +150,8 @@ class Reading:
                 said("the ball is on a tee of which the map does not know the hole"),
                 tee.holding(self.place),
             )
-        if self.course.holes[self.hole].green is None:
+        hole = self.course.holes[self.hole]
+        if hole.green is None and hole.location.distance(self.place) <= GREEN_REACH:
             yield Doubt(DoubtKind.NO_GREEN, said("the green of hole {hole} is not mapped", hole=self.hole))
 
     def _water(self) -> Iterator[Doubt]:
