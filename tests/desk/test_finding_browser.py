@@ -8,8 +8,11 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from marram.rules.facts import vocabulary
+from marram.rules.finding.citations import citations, without
+from marram.rules.finding.features import features
 from marram.rules.finding.model import model
-from marram.rules.finding.ranking import Context, rank
+from marram.rules.finding.ranking import Context, corrected, rank, tells_of_former
+from marram.rules.finding.sentence import words
 from marram.rules.incidents import INCIDENTS
 from marram.services.likely import by_place
 from marram.services.told import Offered, Sentence
@@ -30,6 +33,21 @@ async ([sentences, context]) => {
     const { incidents } = rank(model, named, one, context);
     const all = incidents.reduce((sum, { at, score }, place) => sum + (at + score) * (place + 1), 0);
     return [incidents.slice(0, 12).map(({ name, score, likelihood }) => [name, score, likelihood]), all];
+  });
+}
+"""
+READ = """
+async (sentences) => {
+  const { readModel } = await import("/static/rulings/finding_model.js");
+  const { citations, without } = await import("/static/rulings/citations.js");
+  const { corrected, tellsOfFormer } = await import("/static/rulings/ranking.js");
+  const { features } = await import("/static/rulings/features.js");
+  const { words } = await import("/static/rulings/sentence.js");
+  const model = readModel(await (await fetch("/api/finding/model")).json());
+  return sentences.map((one) => {
+    const cited = citations(one);
+    const said = corrected(words(without(one, cited), model.tables), model);
+    return [cited, features(said), said.filter((word) => word.things.length).length, tellsOfFormer(one)];
   });
 }
 """
@@ -74,11 +92,24 @@ def page(chromium: Browser, address: str) -> Iterator[Page]:
     context.close()
 
 
+def test_python_and_the_browser_read_every_sentence_alike(page: Page) -> None:
+    """Of every sentence of the project both take the same Rules cited and the same features, in one order: all that a score is
+    made of, beside the numbers of the one file that both read."""
+    learned = model()
+    told = [one.text for one in (*sentences(), *weak()[::7])] + [one for one, _ in unseen()] + list(ODD)
+    theirs = page.evaluate(READ, told)
+    for sentence, read in zip(told, theirs, strict=True):
+        cited = citations(sentence)
+        said, _ = corrected(words(without(sentence, cited), learned.tables), learned)
+        known = sum(bool(one.things) for one in said)
+        assert read == [list(cited), features(said), known, tells_of_former(sentence)], sentence
+
+
 @pytest.mark.parametrize("known", CONTEXTS, ids=["not known", "some in force", "none in force"])
 def test_python_and_the_browser_rank_alike(page: Page, known: Context) -> None:
-    """Every sentence of the project gives the same order and the same scores; likelihoods to a billionth."""
-    told = [one.text for one in sentences()][:: 1 if known == Context() else 25]
-    told += [sentence for sentence, _ in unseen()] + [one.text for one in weak()][::7] + list(ODD)
+    """What is read in a sentence gives the same order and the same scores, over every incident; likelihoods to a billionth."""
+    told = [one.text for one in sentences()][::25] + [sentence for sentence, _ in unseen()] + list(ODD)
+    told += [one.text for one in weak()][::7] if known == Context() else []
     local = None if known.local_rules is None else sorted(known.local_rules)
     theirs: list[Any] = []
     for start in range(0, len(told), 500):
@@ -159,11 +190,11 @@ def test_python_and_the_browser_order_by_place_alike(page: Page) -> None:
     likely = [one.name for one in INCIDENTS[::5]]
     theirs = page.evaluate(BY_PLACE, [said, {"words": "", "localRules": ["E-5"]}, likely])
     speaks = [one for one in INCIDENTS if one.name in likely]
-    for words, names in zip(said, theirs, strict=True):
-        found = rank(words, Context(frozenset({"E-5"})))
+    for sentence, names in zip(said, theirs, strict=True):
+        found = rank(sentence, Context(frozenset({"E-5"})))
         first = tuple(
             Offered(one, likelihood, one.for_teaching)
             for one, likelihood in zip(found.incidents[:12], found.likelihoods[:12], strict=True)
         )
-        ours = by_place(first, Sentence(words, frozenset({"E-5"}), None), speaks)
-        assert [one.incident.name for one in ours] == names, words
+        ours = by_place(first, Sentence(sentence, frozenset({"E-5"}), None), speaks)
+        assert [one.incident.name for one in ours] == names, sentence

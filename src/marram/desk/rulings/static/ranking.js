@@ -23,7 +23,7 @@ export function rank(model, incidents, sentence, context = { words: "", localRul
   const cited = citations(sentence);
   const said = corrected(words(without(sentence, cited), model.tables), model);
   const { scores, length } = score(model, said, words(context.words, model.tables));
-  const former = FORMER.test(plain(sentence));
+  const former = tellsOfFormer(sentence);
   putBack(scores, model, incidents, length, former, context);
   const likely = likelihoods(model, scores, length);
   const rows = model.incidents.map((name, at) => ({
@@ -39,6 +39,8 @@ export function rank(model, incidents, sentence, context = { words: "", localRul
   return { incidents: rows, known: rows[0].closest > 0 ? 1 : knownPart(said, model) };
 }
 
+export const tellsOfFormer = (sentence) => FORMER.test(plain(sentence));
+
 const outOfForce = (rule, { localRules }) => CODE.test(rule) && localRules !== null && !localRules.includes(rule);
 
 // Lower the scores of what is unlikely by what is known, whatever the words.
@@ -53,7 +55,7 @@ function putBack(scores, model, incidents, length, former, context) {
 }
 
 // Words with misspelt ones read as what they were meant for.
-function corrected(said, model) {
+export function corrected(said, model) {
   return said.map((one) => {
     const near = model.places.has(one.stem) ? null : meant(one.stem, model.stems);
     if (near === null) return one;
