@@ -1,5 +1,6 @@
 """The browser finds incidents as the desk does: by the same file, in the same order, with the same scores."""
 
+import json
 import re
 from collections.abc import Iterator
 from typing import Any
@@ -92,12 +93,18 @@ def page(chromium: Browser, address: str) -> Iterator[Page]:
     context.close()
 
 
+def run(page: Page, script: str, given: Any) -> Any:
+    """Run a script in the page; as one string of JSON, many times faster than value by value."""
+    whole = f"async (given) => JSON.stringify(await ({script})(JSON.parse(given)))"
+    return json.loads(page.evaluate(whole, json.dumps(given)))
+
+
 def test_python_and_the_browser_read_every_sentence_alike(page: Page) -> None:
     """Of every sentence of the project both take the same Rules cited and the same features, in one order: all that a score is
     made of, beside the numbers of the one file that both read."""
     learned = model()
     told = [one.text for one in (*sentences(), *weak()[::7])] + [one for one, _ in unseen()] + list(ODD)
-    theirs = page.evaluate(READ, told)
+    theirs = run(page, READ, told)
     for sentence, read in zip(told, theirs, strict=True):
         cited = citations(sentence)
         said, _ = corrected(words(without(sentence, cited), learned.tables), learned)
@@ -111,11 +118,7 @@ def test_python_and_the_browser_rank_alike(page: Page, known: Context) -> None:
     told = [one.text for one in sentences()][::25] + [sentence for sentence, _ in unseen()] + list(ODD)
     told += [one.text for one in weak()][::7] if known == Context() else []
     local = None if known.local_rules is None else sorted(known.local_rules)
-    theirs: list[Any] = []
-    for start in range(0, len(told), 500):
-        theirs += page.evaluate(
-            RANK, [told[start : start + 500], {"words": known.words(), "localRules": local}]
-        )
+    theirs = run(page, RANK, [told, {"words": known.words(), "localRules": local}])
     for sentence, (first, every) in zip(told, theirs, strict=True):
         ours = rank(sentence, known)
         listed = list(zip(ours.incidents, ours.scores, ours.likelihoods, strict=True))
@@ -163,7 +166,8 @@ def test_stems_are_those_of_snowball(page: Page) -> None:
         "ll",
     ]
     every = sorted(words | {word + ending for word in sorted(words)[::5] for ending in endings})
-    theirs = page.evaluate(
+    theirs = run(
+        page,
         'async (all) => { const { stem } = await import("/static/rulings/stemmer.js"); return all.map(stem); }',
         every,
     )
@@ -188,7 +192,7 @@ def test_python_and_the_browser_order_by_place_alike(page: Page) -> None:
     """What the place speaks for, what is not in force and what is only taught stand in the same order on both sides."""
     said = [*[sentence for sentence, _ in unseen()][::3], *ODD, "the ball was dropped over the shoulder"]
     likely = [one.name for one in INCIDENTS[::5]]
-    theirs = page.evaluate(BY_PLACE, [said, {"words": "", "localRules": ["E-5"]}, likely])
+    theirs = run(page, BY_PLACE, [said, {"words": "", "localRules": ["E-5"]}, likely])
     speaks = [one for one in INCIDENTS if one.name in likely]
     for sentence, names in zip(said, theirs, strict=True):
         found = rank(sentence, Context(frozenset({"E-5"})))
