@@ -66,6 +66,7 @@ def serve(
 
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
+    from marram.desk.readying import readied  # noqa: PLC0415 - the same
 
     link: str | None = None
     told = None
@@ -116,7 +117,7 @@ def serve(
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:
-        with _handing_out(secure, told, host, port):
+        with _handing_out(secure, told, host, port), readied(app):
             server.run()
     except KeyboardInterrupt:
         return

@@ -56,19 +56,26 @@ class Wanted:
 def index(records: Records, words_of: WordsOf) -> int:
     """Make the words of every entry that has none yet; return of how many."""
     count = 0
-    while done := _index_some(records, words_of):
+    while done := index_some(records, words_of):
         count += done
     return count
 
 
-def _index_some(records: Records, words_of: WordsOf) -> int:
+def index_some(records: Records, words_of: WordsOf, most: int = AT_ONCE) -> int:
+    """Make the words of the first entries that have none yet; return of how many.
+
+    Args:
+        records: where they are kept.
+        words_of: makes the words of an entry.
+        most: of how many at most, in one transaction.
+    """
     with records.reading() as connection:
         if connection.execute(_NEW, {"most": 1}).first() is None:
             return 0
     with records.writing() as connection:
         if not records.is_file:
             connection.execute(text("LOCK TABLE log_words IN SHARE ROW EXCLUSIVE MODE"))
-        new = [Kept(*row) for row in connection.execute(_NEW, {"most": AT_ONCE})]
+        new = [Kept(*row) for row in connection.execute(_NEW, {"most": most})]
         last = connection.scalar(select(func.max(LogWords.place))) or 0
         parts = sealed_beside(connection, new)
         rows = [
@@ -157,4 +164,4 @@ def _written(words: Sequence[str]) -> str:
 
 def _clean(word: str) -> str:
     """Return a word of letters, digits and underscores only, so that no index takes a part of it for a sign."""
-    return "".join(letter for letter in word if letter.isalnum() or letter == "_")
+    return word if word.isalnum() else "".join(letter for letter in word if letter.isalnum() or letter == "_")

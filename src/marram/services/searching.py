@@ -169,9 +169,9 @@ def _spelled(sentence: str) -> Iterator[str]:
 
 def _letters(sentence: str) -> list[str]:
     """Return the words of a sentence, in small letters and without accents."""
-    bare = "".join(
-        one for one in unicodedata.normalize("NFKD", sentence.casefold()) if not unicodedata.combining(one)
-    )
+    bare = sentence.casefold()
+    if not bare.isascii():
+        bare = "".join(one for one in unicodedata.normalize("NFKD", bare) if not unicodedata.combining(one))
     return re.findall(r"[^\W_]+", bare)
 
 

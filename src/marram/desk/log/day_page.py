@@ -1,8 +1,8 @@
 """The rulings of a day: by the hour, and each at its place on the course; every one leads to its entry."""
 
 from dataclasses import dataclass
-from datetime import date, datetime
 
+import numpy as np
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse
 from markupsafe import Markup, escape
@@ -10,11 +10,9 @@ from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Kind
+from marram.desk.log.day_rulings import DayRuling
 from marram.desk.log.kept import kept_here
-from marram.desk.log.shown import Shown, title_of
 from marram.desk.shell.workplace import show, workplace
-from marram.records.entry import Kept
-from marram.services.log import RULING
 from marram.words.texts import day_words, text
 
 router = APIRouter()
@@ -47,7 +45,16 @@ class Hour:
     """
 
     start: int
-    entries: list[Shown]
+    entries: list[DayRuling]
+
+    @property
+    def links(self) -> Markup:
+        """The rulings as links; a day can have thousands, and of each only the title is anybody's words."""
+        every = (
+            f'<a href="/log/{one.number}" title="{escape(one.title)}">{one.number}</a>'
+            for one in self.entries
+        )
+        return Markup("".join(every))  # noqa: S704 - each part is escaped above
 
 
 @router.get("/day")
@@ -56,11 +63,7 @@ def day_page(request: Request) -> HTMLResponse:
     kept = kept_here(request)
     desk = workplace(request)
     day = desk.read(request).conditions.on
-    entries = [
-        Shown(one, title_of(one), "", "")
-        for one in kept.log.entries(kept.event_id, kind=RULING)
-        if _played_on(one) == day
-    ]
+    entries = kept.day_rulings.on(day)
     return show(
         request,
         "day.html",
@@ -70,13 +73,13 @@ def day_page(request: Request) -> HTMLResponse:
         hours=by_hour(entries),
         drawing=drawing(desk.course, entries),
         entries=entries,
-        without_place=[one for one in entries if "place" not in one.entry.told],
+        without_place=[one for one in entries if one.place is None],
     )
 
 
-def by_hour(entries: list[Shown]) -> list[Hour]:
+def by_hour(entries: list[DayRuling]) -> list[Hour]:
     """Return the rulings by the hour they were given in, from the first to the last hour, the empty ones too."""
-    hours = [one.given_at.hour for one in entries]
+    hours = [one.hour for one in entries]
     if not hours:
         return []
     found = {hour: Hour(hour, []) for hour in range(min(hours), max(hours) + 1)}
@@ -85,11 +88,54 @@ def by_hour(entries: list[Shown]) -> list[Hour]:
     return list(found.values())
 
 
-def drawing(course: Course, entries: list[Shown]) -> Markup:
+def drawing(course: Course, entries: list[DayRuling]) -> Markup:
     """Return the course with a pin for each ruling whose place is known, as SVG; empty where no place is known."""
-    placed = [one for one in entries if "place" in one.entry.told]
+    placed = [(one, one.place) for one in entries if one.place is not None]
     if not placed:
         return Markup()
+    below = _below(course)
+    pins = (course.plane.to_metres_all(np.array([place for _, place in placed])) - below.corner) * below.scale
+    drawn = [
+        f'<a href="/log/{one.number}"><title>{one.number}. {escape(one.title)}</title>'
+        f'<circle class="pin" cx="{x:.0f}" cy="{-y:.0f}" r="{PIN:.0f}"/>'
+        f'<text class="pin-number" x="{x:.0f}" y="{-y:.0f}">{one.number}</text></a>'
+        for (one, _), (x, y) in zip(placed, pins.tolist(), strict=True)
+    ]
+    return Markup("".join([below.start(), below.ground, *drawn, "</svg>"]))  # noqa: S704 - each part is escaped above
+
+
+@dataclass(frozen=True)
+class _Below:
+    """The course under the pins.
+
+    Attributes:
+        corner: the upper left corner of the drawing, in metres.
+        scale: units of the drawing for a metre.
+        height: of the drawing, in its units.
+        ground: the areas and the numbers of the holes, as SVG.
+    """
+
+    corner: tuple[float, float]
+    scale: float
+    height: float
+    ground: str
+
+    def start(self) -> str:
+        """Return how the drawing begins."""
+        return Markup('<svg class="day-map" viewBox="0 0 {:.0f} {:.0f}" role="img" aria-label="{}">').format(
+            WIDTH, self.height, text("log.day.map")
+        )
+
+
+def _below(course: Course) -> _Below:
+    """Return the course under the pins; it is drawn once for a map."""
+    if _below not in course.kept:
+        course.kept[_below] = _drawn(course)
+    found: _Below = course.kept[_below]
+    return found
+
+
+def _drawn(course: Course) -> _Below:
     shapes = [(kind, feature.geometry) for kind in DRAWN for feature in course.of(kind)]
     lines = [hole.line for hole in course.holes.values()]
     west, south, east, north = _frame([shape for _, shape in shapes] + list(lines))
@@ -98,11 +144,7 @@ def drawing(course: Course, entries: list[Shown]) -> Markup:
     def at(x: float, y: float) -> str:
         return f"{(x - west) * scale:.0f},{(north - y) * scale:.0f}"
 
-    parts: list[str] = [
-        Markup('<svg class="day-map" viewBox="0 0 {:.0f} {:.0f}" role="img" aria-label="{}">').format(
-            WIDTH, (north - south) * scale, text("log.day.map")
-        )
-    ]
+    parts: list[str] = []
     for kind, shape in shapes:
         path = "".join(
             f"M{' '.join(at(x, y) for x, y in ring.coords)}Z"
@@ -113,18 +155,7 @@ def drawing(course: Course, entries: list[Shown]) -> Markup:
     for hole in course.holes.values():
         x, y = at(*hole.line.coords[0]).split(",")
         parts.append(Markup('<text class="hole-number" x="{}" y="{}">{}</text>').format(x, y, hole.number))
-    for one in placed:
-        place = one.entry.told["place"]
-        x, y = at(*course.plane.to_metres(place["longitude"], place["latitude"])).split(",")
-        number = (
-            one.entry.number
-        )  # only the title is anybody's words: escaping each figure takes longest of all
-        parts.append(
-            f'<a href="/log/{number}"><title>{number}. {escape(one.title)}</title>'
-            f'<circle class="pin" cx="{x}" cy="{y}" r="{PIN:.0f}"/>'
-            f'<text class="pin-number" x="{x}" y="{y}">{number}</text></a>'
-        )
-    return Markup("".join([*parts, "</svg>"]))  # noqa: S704 - each part is escaped above
+    return _Below((west, north), scale, (north - south) * scale, "".join(parts))
 
 
 def _frame(shapes: list[BaseGeometry]) -> tuple[float, float, float, float]:
@@ -138,11 +169,3 @@ def _frame(shapes: list[BaseGeometry]) -> tuple[float, float, float, float]:
 def _polygons(shape: BaseGeometry) -> list[Polygon]:
     parts = list(getattr(shape, "geoms", [shape]))
     return [one for one in parts if isinstance(one, Polygon) and not one.is_empty]
-
-
-def _played_on(entry: Kept) -> date | None:
-    case = entry.content.get("case")
-    try:
-        return datetime.fromisoformat(case["played_on"]).date() if isinstance(case, dict) else None
-    except (KeyError, ValueError):
-        return None

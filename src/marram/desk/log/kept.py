@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from fastapi import Request
 
@@ -22,6 +23,9 @@ from marram.services.differences import put_before_chief
 from marram.services.event import Event
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
+
+if TYPE_CHECKING:
+    from marram.desk.log.day_rulings import DayRulings
 
 
 @dataclass(frozen=True)
@@ -49,6 +53,13 @@ class KeptHere:
     def log(self) -> Log:
         """The log as it is read."""
         return self.shared.log
+
+    @cached_property
+    def day_rulings(self) -> "DayRulings":
+        """The rulings by day, each read once."""
+        from marram.desk.log.day_rulings import DayRulings  # noqa: PLC0415 - what is shown of an entry knows this module
+
+        return DayRulings(self.log, self.event_id)
 
     def maps(self) -> MapVersions:
         """Return the versions of the map."""
