@@ -7,6 +7,7 @@ from random import Random
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy.stats import pointbiserialr
 
 from marram.errors import InputError
 from marram.teach.examinations.blueprint import WEIGHTS, shares
@@ -46,12 +47,11 @@ def test_reliability_is_that_of_a_published_example() -> None:
 
 def test_discrimination_is_the_point_biserial_of_a_library() -> None:
     """SciPy's pointbiserialr gives the same for every item of the published example against the rest."""
-    stats = pytest.importorskip("scipy.stats")
     found = items([[1 - one for one in row] for row in SCORES], [0] * 10, [2] * 10)
     for at, one in enumerate(found):
         own = [row[at] for row in SCORES]
         rest = [sum(row) - row[at] for row in SCORES]
-        assert one.discrimination == pytest.approx(stats.pointbiserialr(own, rest).statistic)
+        assert one.discrimination == pytest.approx(pointbiserialr(own, rest).statistic)
         assert one.distractors[1] == pytest.approx(-one.discrimination)
 
 

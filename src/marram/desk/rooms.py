@@ -25,7 +25,7 @@ from marram.desk.publishing import pages as published_pages
 from marram.desk.publishing import papers
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
-from marram.desk.teaching import briefing_page, quiz_page, tap_page
+from marram.desk.teaching import briefing_page, quiz_page, strokes_page, tap_page
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -36,6 +36,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     may.router,
     briefing_page.router,
     quiz_page.router,
+    strokes_page.router,
     tap_page.router,
     book_pages.router,
     settings.router,

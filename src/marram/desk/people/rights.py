@@ -263,6 +263,7 @@ ROOMS: tuple[Room, ...] = (
         {
             "GET /briefing": SIGNED_IN,
             "GET /quiz": SIGNED_IN,
+            "GET /quiz/strokes": SIGNED_IN,
             "GET /quiz/drawing": SIGNED_IN,
             "GET /quiz/drawing.svg": SIGNED_IN,
         },

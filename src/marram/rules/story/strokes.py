@@ -207,7 +207,9 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     if deed.pays_stroke_and_distance and (
         deed.incident == "another_ball_played" or ruling.action is Action.TAKE_RELIEF
     ):
-        own += 1  # the second ball was played
+        own += 1 + (
+            "both_provisionals_lost_too" in ruling.notes
+        )  # the second ball was played, and the one for it
     following = deeds[place + 1] if place + 1 < len(deeds) else None
     if following is not None and told.get(earlier_mistake[place]) is EarlierMistake.CORRECTED:
         return _until_corrected(deed, following, own)

@@ -1,0 +1,203 @@
+"""Questions about a story: which stroke is next? The engine counts; wrong answers are the mistakes that are made in counting."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+from random import Random
+
+from marram.errors import InputError
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.several import Taken, option_taken, taken_as
+from marram.rules.ruling import Action, Ruling
+from marram.rules.story.story import Happened, StoryResult, rule_story
+from marram.rules.story.strokes import StrokeCount
+from marram.teach.situations.reaching import TODAY
+from marram.teach.situations.sampling import HOLES, NAMES, situation
+from marram.teach.situations.situation import ruled
+from marram.words.headline import headline
+from marram.words.language import translate
+from marram.words.telling import telling
+from marram.words.texts import count_text, text
+
+GOES_ON = (
+    "abnormal_course_condition",
+    "ball_in_penalty_area",
+    "dangerous_animal",
+    "embedded_ball",
+    "no_play_zone",
+    "unplayable_ball",
+)
+"""Incidents after which the player goes on with a ball whose place is known, so that another may follow."""
+MAY_END = (
+    *GOES_ON,
+    "ball_lifted_by_player",
+    "another_ball_played",
+    "ball_moved_by_player",
+    "ball_hit_flagstick",
+    "ball_not_found",
+    "ball_moved_by_natural_forces",
+    "dropped_where_lost",
+    "green_tested",
+    "ground_altered",
+    "played_from_penalty_area",
+    "provisional_ball",
+    "wrong_ball_played",
+)
+"""Incidents that such a story may end with."""
+MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
+_TRIES = 40
+
+
+class Mistake(Enum):
+    """A mistake made in counting; the values stand in the names of its texts."""
+
+    PENALTY_LEFT_OUT = "penalty_left_out"
+    STROKE_LEFT_OUT = "stroke_left_out"
+    TAKEN_FOR_TWO = "taken_for_two"
+    TAKEN_FOR_ONE = "taken_for_one"
+    PENALTY_MADE_UP = "penalty_made_up"
+    TAKEN_SO_FAR = "taken_so_far"
+    ONE_TOO_MANY = "one_too_many"
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """One answer: a number, and the mistake that leads to it; ``None`` for the right one."""
+
+    stroke: int
+    mistake: Mistake | None
+
+
+@dataclass(frozen=True, slots=True)
+class StrokesQuestion:
+    """A story in stroke play, with numbers to choose from.
+
+    Attributes:
+        happened: what happened, in order, with the options taken.
+        player: the first name of the player, invented.
+        hole: the hole.
+        result: what the Rules say of it.
+        answers: the answers as they are shown.
+        right: the place of the right one.
+    """
+
+    happened: tuple[Happened, ...]
+    player: str
+    hole: int
+    result: StoryResult
+    answers: tuple[Counted, ...]
+    right: int
+
+    @property
+    def count(self) -> StrokeCount:
+        """The strokes as the engine counts them."""
+        assert self.result.count is not None
+        return self.result.count
+
+    def told(self, course: str) -> tuple[str, ...]:
+        """Return the story as sentences: the scene, the strokes so far, each act, the option taken, the strokes between."""
+        form = text("situations.form.stroke_play")
+        said = [
+            text("situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form)
+        ]
+        said.append(count_text("quizzes.strokes.before", self.count.before or 0, player=self.player))
+        for one in self.happened:
+            said += telling(one.incident, one.facts, self.player)
+            if one.option is not None:
+                words = translate()(option_taken[0].answers[Taken(one.option)])
+                said.append(text("quizzes.strokes.took", player=self.player, what=words))
+            if one.strokes:
+                said.append(count_text("quizzes.strokes.between", one.strokes, player=self.player))
+        return tuple(said)
+
+    @property
+    def headlines(self) -> tuple[str, ...]:
+        """The ruling of each act in one line."""
+        return tuple(
+            headline(one, FormOfPlay.STROKE_PLAY) for one in self.result.parts if isinstance(one, Ruling)
+        )
+
+    @property
+    def citations(self) -> tuple[str, ...]:
+        """The provisions that the rulings rest on."""
+        cited = [each for one in self.result.parts if isinstance(one, Ruling) for each in one.citations]
+        return tuple(dict.fromkeys(cited))
+
+
+def strokes_questions(seed: int) -> Iterator[StrokesQuestion]:
+    """Yield questions without end, the same for the same seed; the first of them of one act, then of one or two."""
+    lot = Random(f"strokes {seed}")  # noqa: S311 - a seed, no secret
+    while True:
+        found = _question(lot)
+        if found is not None:
+            yield found
+
+
+def _question(lot: Random) -> StrokesQuestion | None:
+    acts = [_act(MAY_END, lot)]
+    if lot.random() < 0.6:
+        acts.insert(0, _act(GOES_ON, lot, followed=True))
+    happened = tuple(one for one in acts if one is not None)
+    if len(happened) < len(acts):
+        return None
+    try:
+        found = rule_story(
+            happened,
+            played_on=TODAY,
+            form_of_play=FormOfPlay.STROKE_PLAY,
+            strokes_before=lot.randint(1, MOST_BEFORE),
+        )
+    except InputError:  # these cannot both have happened
+        return None
+    if found.count is None or found.next_stroke is None or (len(happened) == 1 and not found.count.total):
+        return None
+    right = Counted(found.next_stroke, None)
+    wrong = _mistakes(found.count, lot)
+    if len(wrong) < FEWEST_ANSWERS - 1:
+        return None
+    answers = tuple(sorted([right, *wrong], key=lambda one: one.stroke))
+    return StrokesQuestion(
+        happened, lot.choice(NAMES), lot.randint(1, HOLES), found, answers, answers.index(right)
+    )
+
+
+def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happened | None:
+    """Return an act with the option taken; ``None`` where the lot draws none that a story can go on from."""
+    for _ in range(_TRIES):
+        name = lot.choice(names)
+        drawn = situation(name, lot)
+        found = drawn and ruled(name, drawn.facts, FormOfPlay.STROKE_PLAY, TODAY)
+        if drawn is None or not isinstance(found, Ruling) or "sides" in drawn.facts:
+            continue
+        options = list(dict.fromkeys(taken_as(one) for one in found.relief))
+        if options and found.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and lot.random() < 0.3:
+            options = [Taken.AS_IT_LIES]
+        if followed and (found.stroke is not None or found.action in (Action.HOLED, Action.HOLE_OVER)):
+            continue
+        option = lot.choice(options).value if options else None
+        strokes = lot.randint(1, MOST_BETWEEN) if followed else None
+        return Happened(name, drawn.facts, option=option, strokes=strokes)
+    return None
+
+
+def _mistakes(count: StrokeCount, lot: Random) -> list[Counted]:
+    """Return wrong numbers, each by the first mistake that leads to it, at most as many as there is room for."""
+    right, penalties, made = count.next_stroke or 0, count.total or 0, count.made or 0
+    led: list[tuple[int, Mistake]] = []
+    if penalties:
+        led.append((right - penalties, Mistake.PENALTY_LEFT_OUT))
+    if penalties == 1:
+        led.append((right + 1, Mistake.TAKEN_FOR_TWO))
+    if penalties > 1:
+        led.append((right - 1, Mistake.TAKEN_FOR_ONE))
+    if not penalties:
+        led.append((right + 1, Mistake.PENALTY_MADE_UP))
+    if made:
+        led.append((right - made, Mistake.STROKE_LEFT_OUT))
+    lot.shuffle(led)
+    led += [(right - 1, Mistake.TAKEN_SO_FAR), (right + 1, Mistake.ONE_TOO_MANY)]
+    kept: dict[int, Counted] = {}
+    for stroke, mistake in led:
+        if stroke > 0 and stroke != right:
+            kept.setdefault(stroke, Counted(stroke, mistake))
+    return list(kept.values())[: MOST_ANSWERS - 1]

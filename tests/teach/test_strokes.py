@@ -1,0 +1,65 @@
+"""Which stroke is next: the engine's count, and wrong numbers that a mistake in counting leads to."""
+
+from itertools import islice
+
+import pytest
+
+from marram.rules.story.story import Happened, rule_story
+from marram.teach.quizzes.strokes import FEWEST_ANSWERS, MOST_ANSWERS, Mistake, strokes_questions
+
+DRAWN = list(islice(strokes_questions(4), 60))
+
+
+@pytest.mark.parametrize("one", DRAWN, ids=lambda one: "+".join(act.incident for act in one.happened))
+def test_the_count_is_the_engines_and_one_answer_is_right(one) -> None:
+    """Ruled anew, the story comes to the stroke that is called right; every other number is named by its mistake."""
+    again = rule_story(
+        one.happened,
+        form_of_play="stroke_play",
+        strokes_before=one.count.before,
+        edition=2023,
+    )
+    assert again.next_stroke == one.answers[one.right].stroke
+    numbers = [each.stroke for each in one.answers]
+    assert FEWEST_ANSWERS <= len(set(numbers)) == len(numbers) <= MOST_ANSWERS
+    assert min(numbers) >= 1
+    assert [each for each in one.answers if each.mistake is None] == [one.answers[one.right]]
+
+
+def test_the_stroke_is_what_was_taken_and_made_and_the_penalty_strokes() -> None:
+    """Strokes before, strokes made and penalty strokes add up to one less than the next stroke."""
+    for one in DRAWN:
+        count = one.count
+        assert count.before + count.made + count.total + 1 == count.next_stroke
+
+
+def test_a_penalty_left_out_is_among_the_mistakes_of_most() -> None:
+    """Where the story costs something, the number without it is offered in at least half of the questions."""
+    costly = [one for one in DRAWN if one.count.total]
+    offered = [one for one in costly if Mistake.PENALTY_LEFT_OUT in {each.mistake for each in one.answers}]
+    assert len(offered) * 2 > len(costly) > 0
+
+
+def test_it_is_told_what_was_taken_and_how_often_it_was_played() -> None:
+    """Of two acts the strokes between are told, and of an act the option that was taken."""
+    two = next(one for one in DRAWN if len(one.happened) == 2 and one.happened[0].option)
+    said = " ".join(two.told("Saltwhin"))
+    assert f"With that ball {two.player} then made" in said
+    assert f"{two.player} had taken" in said
+
+
+def test_two_provisional_balls_gone_leave_the_seventh_stroke() -> None:
+    """First stroke, two provisional balls from the same spot (third and fifth), all gone: the next is the seventh.
+
+    The order of balls played from one place, and what each costs: Clarification 18.3a/3 with Rule 18.2b.
+    """
+    facts = {
+        "whereabouts": "out_of_bounds",
+        "provisional_state": "both_lost_or_out",
+        "last_stroke_from_penalty_area": "no",
+        "local_rule_e_5": "no",
+    }
+    found = rule_story(
+        [Happened("ball_not_found", facts)], form_of_play="stroke_play", strokes_before=1, edition=2023
+    )
+    assert found.next_stroke == 7
