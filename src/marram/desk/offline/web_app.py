@@ -25,12 +25,21 @@ from marram.words.texts import text, texts_of
 
 router = APIRouter()
 
-DATA = ("/offline", "/api/offline/book", "/api/offline/event", "/api/finding/model", "/api/offline/map")
+DATA = (
+    "/offline",
+    "/api/offline/book",
+    "/api/offline/event",
+    "/api/finding/model",
+    "/api/offline/map",
+    "/quiz/learn",
+    "/api/quiz/kept",
+)
 """What a phone keeps for whoever is signed in there."""
 FILES = (
     "offline/out_of_reach.js",
     "offline/book.css",
     "offline/map_here.css",
+    "teaching/learn.js",
     "shell/mark.svg",
     "shell/vendor/atkinson/atkinson-hyperlegible-next-latin-wght-normal.woff2",
 )

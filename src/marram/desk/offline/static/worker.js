@@ -52,7 +52,7 @@ async function page(request, address) {
   try {
     return await Promise.race([fetch(request), late]);
   } catch {
-    if (address.pathname === "/offline") return kept;
+    if (HELD.data.includes(address.pathname)) return (await keptOf(address.pathname)) ?? kept;
     return Response.redirect(`/offline#${placeIn(address)}`, 302);
   }
 }

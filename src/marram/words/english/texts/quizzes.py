@@ -32,6 +32,10 @@ TEXTS: dict[str, str] = {
     "tap.outside.corridor": "It is outside the two lines.",
     "tap.outside.same_area": "It is in another area of the course than the ball first touched.",
     "tap.outside.on_line": "It is not on the line.",
+    "tap.across": "How far from the left edge of the drawing",
+    "tap.down": "How far from the top of the drawing",
+    "tap.here": "Tap where the two sliders meet",
+    "tap.by_keys": "By keyboard: the sliders below and beside the drawing.",
     "tap.page": "Answer on a drawing",
     # Which stroke is next?
     "strokes.page": "Count the strokes",
@@ -52,6 +56,10 @@ TEXTS: dict[str, str] = {
     "strokes.mistake.penalty_made_up": "A penalty stroke was counted where there is none.",
     "strokes.mistake.taken_so_far": "So many have been taken; the next one is one more.",
     "strokes.mistake.one_too_many": "One stroke too many was counted.",
+    # Learning
+    "learn.page": "Learn",
+    "learn.about": "What you answer wrong comes again soon, what you know later and later. What was learned stays on this device; nobody else sees it.",
+    "learn.no_script": "Learning keeps on this device what you know, and needs JavaScript for it. The other questions do without.",
     # The page
     "title": "Quiz, question {number}",
     "number": "Question {number}",
