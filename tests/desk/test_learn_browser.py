@@ -20,18 +20,20 @@ def test_a_phone_out_of_reach_asks_and_what_was_answered_is_worked_out_later(chr
     with socket.create_server(("127.0.0.1", 0)) as free:
         port = free.getsockname()[1]
     here = f"http://127.0.0.1:{port}/quiz/learn"
-    context = chromium.new_context(viewport={"width": 390, "height": 844})
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, service_workers="allow")
     context.set_default_timeout(PATIENCE)
     page = context.new_page()
     with reached(app, port):
         page.goto(here)
         expect(page.locator("button.answer").first).to_be_visible(timeout=3 * PATIENCE)
-        page.wait_for_function("caches.match('/api/quiz/kept').then(Boolean)", timeout=3 * PATIENCE)
+        expect(page.locator("#held")).not_to_be_empty(timeout=3 * PATIENCE)
         assert not serious(page)
     page.goto(here)
     expect(page.get_by_text(said("quizzes_script.here"))).to_be_visible()
+    page.screenshot(path="/tmp/learn1.png")
     page.locator("button.answer").first.click()
     expect(page.get_by_text(said("quizzes_script.later"))).to_be_visible()
+    page.screenshot(path="/tmp/learn2.png")
     expect(page.locator("h1")).to_contain_text(re.compile("Right|Not right"))
     assert not serious(page)
     with reached(app, port):

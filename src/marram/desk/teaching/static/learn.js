@@ -92,6 +92,9 @@ function reason(one, chosen) {
 
 async function open() {
   if ("serviceWorker" in navigator) {
+    navigator.serviceWorker.addEventListener("message", ({ data }) => {
+      if (data === "filled") document.getElementById("held").textContent = text("held");
+    });
     await navigator.serviceWorker.register("/service-worker.js").catch(() => {});
     navigator.serviceWorker.ready.then(({ active }) => navigator.onLine && active.postMessage("fill"));
   }

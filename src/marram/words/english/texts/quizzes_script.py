@@ -4,6 +4,7 @@ TEXTS: dict[str, str] = {
     "loading": "A question is drawn up …",
     "due": "{due} due again · {learned} of {all} learned so far",
     "here": "Without the desk: from the questions kept on this phone.",
+    "held": "Questions are kept on this phone: it can ask without the desk.",
     "none": "No question is kept on this phone yet. Open this page once with the desk in reach.",
     "right": "Right.",
     "wrong": "Not right.",
