@@ -33,7 +33,9 @@ def test_a_card_goes_to_the_desk_and_comes_back(client: TestClient) -> None:
 
 def test_what_cannot_be_read_is_refused_in_a_sentence(client: TestClient) -> None:
     """No card, no incident: a fault each, and no traceback."""
-    bad = client.get("/api/quiz/reviewed", params={"right": "true", "at": "2026-03-01T09:00:00Z", "card": "[1]"})
+    bad = client.get(
+        "/api/quiz/reviewed", params={"right": "true", "at": "2026-03-01T09:00:00Z", "card": "[1]"}
+    )
     assert bad.status_code == 400
     assert client.get("/api/quiz/question", params={"unit": "no_such_thing"}).status_code in {400, 404}
 
