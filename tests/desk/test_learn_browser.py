@@ -30,10 +30,8 @@ def test_a_phone_out_of_reach_asks_and_what_was_answered_is_worked_out_later(chr
         assert not serious(page)
     page.goto(here)
     expect(page.get_by_text(said("quizzes_script.here"))).to_be_visible()
-    page.screenshot(path="/tmp/learn1.png")
     page.locator("button.answer").first.click()
     expect(page.get_by_text(said("quizzes_script.later"))).to_be_visible()
-    page.screenshot(path="/tmp/learn2.png")
     expect(page.locator("h1")).to_contain_text(re.compile("Right|Not right"))
     assert not serious(page)
     with reached(app, port):
