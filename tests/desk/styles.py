@@ -38,10 +38,10 @@ def sources(theme: str) -> list[str]:
 
 
 def declared(selector: str, name: str, theme: str) -> str:
-    """Return the colour that a rule declares for a property or variable; the theme's own, else the usual one."""
+    """Return the colour or share that a rule declares for a property or variable; the theme's own, else the usual one."""
     for source in sources(theme):
         for rule in re.finditer(rf"^ *{re.escape(selector)} \{{([^}}]*)\}}", source, re.MULTILINE):
-            colour = re.search(rf"(?:^|[ ;\n]){name}: (#[0-9a-f]{{6}}|#fff\b)", rule[1])
+            colour = re.search(rf"(?:^|[ ;\n]){name}: (#[0-9a-f]{{6}}|#fff\b|[0-9]+%)", rule[1])
             if colour:
                 return "#ffffff" if colour[1] == "#fff" else colour[1]
     raise AssertionError((selector, name, theme))

@@ -28,6 +28,10 @@ BESIDE = {
     "no_play_zone": ("no-play", *GRASS),
     "out_of_bounds": ("out", *GRASS),
     "dropping_zone": ("dropping_zone", *GRASS),
+    "barrier": ("barrier", *GRASS),
+    "integral_object": ("integral_object", *GRASS),
+    "wetland": ("wetland", *GRASS),
+    "stake": ("stake", *GRASS),
 }
 """What may lie on either side of an edge."""
 PATTERNS = {
@@ -83,12 +87,30 @@ def test_the_lines_of_a_pattern_stand_out(pattern: str, theme: str) -> None:
 
 @pytest.mark.parametrize("theme", THEMES)
 @pytest.mark.parametrize("option", OPTIONS)
-def test_the_outline_of_an_option_stands_out_on_grass(option: str, theme: str) -> None:
-    """A relief area is drawn in the colour of its option, on the general area as a rule."""
+def test_the_outline_of_an_option_stands_out_wherever_it_is_drawn(option: str, theme: str) -> None:
+    """A relief area is drawn in the colour of its option, darkened by day; its edge crosses paths, greens, bunkers and trees."""
     tone = declared(":root", f"--option-{option}", theme)
-    found = {one: round(contrast(tone, ground(one, theme)), 2) for one in (*GRASS, "bunker", "putting_green")}
+    edge = darkened(tone, declared(":root", "--edge", theme))
+    ends_on = (*GRASS, "bunker", "putting_green", "trees", "path", "teeing_area", "red", "yellow")
+    found = {one: round(contrast(edge, ground(one, theme)), 2) for one in ends_on}
 
-    assert min(found[one] for one in ("rough", "fairway", "boundary")) >= LEAST, found
+    assert min(found.values()) >= LEAST, found
+
+
+@pytest.mark.parametrize("theme", THEMES)
+def test_an_evacuation_point_is_seen_by_its_fill(theme: str) -> None:
+    """A dot with a light rim, or a dark one at night: its fill stands out against rim and ground."""
+    fill = declared(".k-evacuation_point", "fill", theme)
+    beside = [declared(".k-evacuation_point", "stroke", theme), *(ground(one, theme) for one in GRASS)]
+    found = [round(contrast(fill, one), 2) for one in beside]
+
+    assert min(found) >= LEAST, found
+
+
+def darkened(colour: str, share: str) -> str:
+    """Return a colour of which a share is mixed with black, as ``color-mix(in srgb, …)`` does (CSS Color 5)."""
+    part = float(share.removesuffix("%")) / 100
+    return "#" + "".join(f"{round(int(colour[at : at + 2], 16) * part):02x}" for at in (1, 3, 5))
 
 
 @pytest.mark.parametrize("theme", THEMES)
