@@ -1,5 +1,5 @@
-// The labels of the option brought out: beside what they name, never on each other, on its area only where there is no other
-// place; and which way the hole is.
+// The labels of the option brought out: beside what they name, never on each other, on its area or letter and on the tools of
+// the map only where there is no other place; and which way the hole is.
 
 const L = window.L;
 
@@ -7,6 +7,8 @@ const AWAY = [16, 30, 48, 70]; // pixels between a point and its label
 const TURNS = [0, 180, 90, 270, 45, 135, 315, 225]; // degrees: to the right first
 const CLEAR = 12; // pixels around a point that no label covers
 const UNDER = 2; // a label over the area costs more than the farthest place beside it
+const OVER = 4; // and one over a letter or a tool of the map more than that
+const TOOLS = ".option-letter:not(.faint), .map-key .tool, .leaflet-control-zoom, .leaflet-control-scale";
 const EDGE = 4; // pixels between a label and the edge of the map
 const CORNER = { left: 0, right: 150, top: 0, bottom: 34 }; // where the way to the hole is told
 
@@ -51,13 +53,14 @@ export class Labels {
     const clear = this.option.features.filter((one) => one.properties.role === "clear").map((one) => L.GeoJSON.coordsToLatLng(one.geometry.coordinates));
     const taken = [CORNER, ...clear.map((at) => around(this.map.latLngToContainerPoint(at))), ...anchors.map(({ at }) => around(this.map.latLngToContainerPoint(at)))];
     const areas = this.option.features.filter((one) => ["area", "where_not"].includes(one.properties.role)).flatMap((one) => this.rings(one.geometry));
+    const tools = this.tools();
     const told = new Set();
-    for (const { words, at } of merged(anchors, this.map)) if (!told.has(words) && this.put(words, at, taken, areas)) told.add(words);
+    for (const { words, at } of merged(anchors, this.map)) if (!told.has(words) && this.put(words, at, taken, areas, tools)) told.add(words);
     this.point();
   }
 
   // Where a label stands: the first free place around its point, rather beside the area than over it.
-  put(words, at, taken, areas) {
+  put(words, at, taken, areas, tools) {
     const icon = L.divIcon({ className: "relief-label", html: "<span></span>", iconSize: [0, 0] });
     const label = L.marker(at, { icon, interactive: false, keyboard: false, zIndexOffset: 450 }).addTo(this.layer);
     const span = label.getElement().firstChild;
@@ -72,7 +75,7 @@ export class Labels {
         const box = { left, right: left + wide, top: middle.y - high / 2, bottom: middle.y + high / 2 };
         const within = box.top >= EDGE && box.right <= size.x - EDGE && box.bottom <= size.y - EDGE;
         if (!within || taken.some((other) => overlap(box, other))) continue;
-        const cost = far / AWAY.length + (areas.some((ring) => covers(box, ring)) ? UNDER : 0);
+        const cost = far / AWAY.length + (areas.some((ring) => covers(box, ring)) ? UNDER : 0) + (tools.some((other) => overlap(box, other)) ? OVER : 0);
         if (!best || cost < best.cost) best = { cost, box };
       }
     }
@@ -83,6 +86,14 @@ export class Labels {
     taken.push(best.box);
     span.style.translate = `${best.box.left - point.x}px ${best.box.top - point.y}px`;
     return true;
+  }
+
+  // What else stands on the map: the letters shown, the key, zoom and scale.
+  tools() {
+    const frame = this.map.getContainer();
+    const { left, top } = frame.getBoundingClientRect();
+    const boxes = [...frame.querySelectorAll(TOOLS)].map((one) => one.getBoundingClientRect()).filter((box) => box.width > 0);
+    return boxes.map((box) => ({ left: box.left - left, right: box.right - left, top: box.top - top, bottom: box.bottom - top }));
   }
 
   rings(geometry) {
