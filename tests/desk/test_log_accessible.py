@@ -16,6 +16,8 @@ PAGES = (
     "/now",
     "/ready",
     "/published",
+    "/entries",
+    "/draw?round=2",
     "/begin",
     "/open-cases",
     "/opinions",

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from marram.cli.writing import write_files
 from marram.records.database import opened
+from marram.records.field import details
 from marram.records.log import Log
 from marram.services.competition_kept import competition_kept
 from marram.services.keeping import kept_event
@@ -21,12 +22,14 @@ def write_published(records: str, folder: Path, event: str | None, course: str |
         id_, found = kept_event(there, event)
         map_on, _ = course_kept(there, course)
         competition = competition_kept(there, id_, map_on(found.played_on or date.today()))  # noqa: DTZ011 - a day of the club
-        lists = published(Log(there), id_, named(competition))
+        lists = published(Log(there), id_, named(competition, details(there)))
     if not lists:
         print(text("publishing.none"))
         return
     files = {
-        folder / f"{one.document['kind']}-{one.digest}.{form}": in_format(one.document, form, one.at)
+        folder / f"{one.document['kind']}-{one.digest}.{form}": in_format(
+            one.document, form, one.at, change=one.number
+        )
         for one in lists
         if one.whole
         for form in formats_of(one.document)

@@ -1,5 +1,6 @@
 """Who plays in an event, each with all that is kept of the entry."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from sqlalchemy import select
@@ -37,6 +38,29 @@ class EntrantKept:
     side: str | None = None
     side_name: str | None = None
     team: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Details:
+    """What is kept of somebody who enters: the name and the club; ``None``: not known."""
+
+    name: str
+    club: str | None
+
+
+def details(records: Records, people: Iterable[str] | None = None) -> dict[str, Details]:
+    """Return name and club of people by identifier; who was erased, or is not known, is not among them.
+
+    Args:
+        records: where they are kept.
+        people: whose; ``None`` for everybody.
+    """
+    person = tables.PersonalDetails
+    wanted = select(person.person_id, person.name, person.club)
+    if people is not None:
+        wanted = wanted.where(person.person_id.in_(set(people)))
+    with records.reading() as connection:
+        return {row.person_id: Details(row.name, row.club) for row in connection.execute(wanted) if row.name}
 
 
 def entrants(records: Records, event: str) -> tuple[EntrantKept, ...]:

@@ -12,6 +12,9 @@ from marram.competition.entries.entry import Column
 from marram.errors import InputError
 from marram.said import said
 
+Columns = Mapping[str, Column | None]
+"""What each heading tells, by its plain form; ``None``: it is not read, whatever it is like."""
+
 LIKE = 84
 """How alike a heading and a known one are at least, of 100; ours, tried on headings with slips of the pen."""
 
@@ -33,7 +36,7 @@ def plain(heading: str) -> str:
     return " ".join(re.sub(r"[^a-z0-9/]+", " ", bare.lower()).split())
 
 
-def proposed(headings: Sequence[str], kept: Mapping[str, Column] | None = None) -> dict[int, Column]:
+def proposed(headings: Sequence[str], kept: Columns | None = None) -> dict[int, Column]:
     """Return what each column seems to tell, by its place; a column that is like nothing known is left out.
 
     What was kept from an earlier list goes before likeness. No two columns tell the same: the likest one does.
@@ -45,7 +48,9 @@ def proposed(headings: Sequence[str], kept: Mapping[str, Column] | None = None) 
         if not written:
             continue
         if kept and written in kept:
-            found[place] = kept[written]
+            agreed = kept[written]
+            if agreed is not None and agreed not in found.values():
+                found[place] = agreed
             continue
         for column, known in KNOWN.items():
             alike = max(ratio(written, one) for one in known)

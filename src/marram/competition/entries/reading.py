@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from marram.competition.entries.cells import born_in, handicap_in, sex_in, wrong_encoding
-from marram.competition.entries.columns import plain, proposed
+from marram.competition.entries.columns import Columns, plain, proposed
 from marram.competition.entries.entry import Column, Entry, EntryList, LineFault
 from marram.competition.entries.table import Table, read_table
 from marram.errors import InputError
@@ -18,7 +18,7 @@ HEADER_WITHIN = 30
 """The header is looked for in so many rows; titles may stand above it."""
 
 
-def read_entries(path: Path, kept: Mapping[str, Column] | None = None) -> EntryList:
+def read_entries(path: Path, kept: Columns | None = None) -> EntryList:
     """Read a list of entries from a CSV or XLSX file.
 
     Args:
@@ -32,7 +32,7 @@ def read_entries(path: Path, kept: Mapping[str, Column] | None = None) -> EntryL
     return entries_in(read_table(path), kept)
 
 
-def entries_in(table: Table, kept: Mapping[str, Column] | None = None) -> EntryList:
+def entries_in(table: Table, kept: Columns | None = None) -> EntryList:
     """Read a list of entries from rows of cells; see :func:`read_entries`."""
     at, columns = _header(table, kept)
     headings = table.rows[at][1]
@@ -53,13 +53,19 @@ def entries_in(table: Table, kept: Mapping[str, Column] | None = None) -> EntryL
     return EntryList(() if faults else tuple(taking.entries), faults, tuple(notes), told)
 
 
-def _header(table: Table, kept: Mapping[str, Column] | None) -> tuple[int, dict[int, Column]]:
+def header_of(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column]]:
+    """Return which row of a list is its header, and what each of its columns tells; no columns where none is like one."""
     best: tuple[int, int, dict[int, Column]] = (0, 0, {})
     for at, (_line, row) in enumerate(table.rows[:HEADER_WITHIN]):
         columns = proposed(row, kept)
         if len(columns) > best[0]:
             best = (len(columns), at, columns)
-    named = set(best[2].values())
+    return best[1], best[2]
+
+
+def _header(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column]]:
+    at, columns = header_of(table, kept)
+    named = set(columns.values())
     if Column.NAME not in named and not {Column.FAMILY_NAME, Column.GIVEN_NAME} <= named:
         first = next((row for _line, row in table.rows if any(row)), ())
         raise InputError(
@@ -68,7 +74,7 @@ def _header(table: Table, kept: Mapping[str, Column] | None) -> tuple[int, dict[
                 cells=", ".join(repr(cell) for cell in first if cell) or said("nothing"),
             )
         )
-    return best[1], best[2]
+    return at, columns
 
 
 @dataclass

@@ -29,14 +29,26 @@ def read_table(path: Path) -> Table:
         InputError: it is neither, or cannot be read.
         OSError: there is no such file.
     """
-    data = path.read_bytes()
+    return table_of(path.read_bytes(), path.name)
+
+
+def table_of(data: bytes, name: str) -> Table:
+    """Read what a CSV or XLSX file holds.
+
+    Args:
+        data: what it holds.
+        name: of the file, to speak of it.
+
+    Raises:
+        InputError: it is neither, or cannot be read.
+    """
     if not data.strip():
-        raise InputError(said("{file} is empty.", file=path.name))
+        raise InputError(said("{file} is empty.", file=name))
     if data.startswith(b"PK"):
-        return _spreadsheet(path)
+        return _spreadsheet(data, name)
     if data.startswith(b"\xd0\xcf\x11\xe0"):
-        raise InputError(said("{file} is an old Excel file. Save it as .xlsx or as CSV.", file=path.name))
-    text, encoding = _decoded(data, path.name)
+        raise InputError(said("{file} is an old Excel file. Save it as .xlsx or as CSV.", file=name))
+    text, encoding = _decoded(data, name)
     rows, separator = _split(text)
     named = {"\t": said("tab")}.get(separator, separator)
     note = said("Read as {encoding}, cells separated by {separator}.", encoding=encoding, separator=named)
@@ -89,17 +101,17 @@ def _split(text: str) -> tuple[tuple[tuple[int, tuple[str, ...]], ...], str]:
     return tuple(best[2]), best[1]
 
 
-def _spreadsheet(path: Path) -> Table:
+def _spreadsheet(data: bytes, name: str) -> Table:
     from python_calamine import CalamineError, CalamineWorkbook  # noqa: PLC0415 - only for spreadsheets
 
     try:
-        book = CalamineWorkbook.from_path(str(path))
+        book = CalamineWorkbook.from_filelike(io.BytesIO(data))
         sheet = book.get_sheet_by_index(0)
         values = [[_cell(one) for one in row] for row in sheet.to_python(skip_empty_area=False)]
         merged = sheet.merged_cell_ranges or []
     except (CalamineError, IndexError, OSError):
         raise InputError(
-            said("{file} is no spreadsheet that can be read. Save it as .xlsx anew.", file=path.name)
+            said("{file} is no spreadsheet that can be read. Save it as .xlsx anew.", file=name)
         ) from None
     filled = 0
     for (top, left), (bottom, _right) in merged:

@@ -23,6 +23,8 @@ _PAGES = {
     About.COURSE: "/map",
     About.LOCAL_RULES: "/map",
     About.OFFICIALS: "/people",
+    About.PLAYERS: "/entries",
+    About.STARTING_TIMES: "/draw",
 }
 """Where at the desk a part of the work is mended; what is not here stands in the event's file."""
 

@@ -76,6 +76,7 @@ async def signed(request: Request) -> None:
     if request.method in READING:
         return
     if not who_asks(request).signed(request.headers.get(SIGNED_BY_HEADER, sent)):
+        await request.close()  # a file that was sent with it is let go of
         raise HTTPException(403, text("people.refused.signature"))
 
 

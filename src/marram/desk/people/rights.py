@@ -165,6 +165,29 @@ ROOMS: tuple[Room, ...] = (
         order={AFTER: 3, SCORING: 3, PLAY: 4},
     ),
     Room(
+        "entries",
+        {
+            "GET /entries": LEADING,
+            "GET /entries/ballot.json": LEADING,
+            "POST /entries/read": LEADING,
+            "POST /entries/take": LEADING,
+            "POST /entries/ballot": LEADING,
+            "POST /entries/withdraw": LEADING,
+        },
+        entry="/entries",
+        order={BEFORE: 2},
+    ),
+    Room(
+        "draw",
+        {
+            "GET /draw": LEADING,
+            "POST /draw": LEADING,
+            "POST /draw/keep": LEADING,
+        },
+        entry="/draw",
+        order={BEFORE: 3},
+    ),
+    Room(
         "papers",
         {
             "GET /papers": LEADING,

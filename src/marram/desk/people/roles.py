@@ -58,6 +58,10 @@ HEARS: dict[str, Roles] = {
     "competition_closed": OFFICIALS,
     "competition_reopened": OFFICIALS,
     "list_published": OFFICIALS,
+    "entries_taken": LEADING,
+    "ballot_drawn": OFFICIALS,
+    "entry_withdrawn": OFFICIALS,
+    "draw_made": OFFICIALS,
     "play_suspended": OFFICIALS,
     "play_resumed": OFFICIALS,
 }

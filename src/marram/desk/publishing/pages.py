@@ -13,6 +13,8 @@ from marram.desk.people.who import may
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_style
 from marram.records.entry import ident, new_ident
+from marram.records.field import details
+from marram.services.publishing.changes import StartChanged
 from marram.services.publishing.documents import (
     RESULTS,
     STARTING_TIMES,
@@ -41,8 +43,24 @@ def every_list(request: Request) -> Response:
         rounds=here.competition.rounds,
         decides=may(request, "POST /published"),
         results=not here.competition.why_no_cards(),
+        changed_words=changed_words,
         tapped=new_ident(),
     )
+
+
+def changed_words(one: StartChanged, name: str = "") -> str:
+    """Return in words what changed for a player, by a name where the list holds none."""
+    called = name or one.who
+
+    def start(at: tuple[str, int]) -> str:
+        return text("publishing.start", time=at[0], tee=at[1])
+
+    if one.was is None or one.now is None:
+        if one.now is not None:
+            return text("publishing.start.new", name=called, now=start(one.now))
+        assert one.was is not None
+        return text("publishing.start.gone", name=called, was=start(one.was))
+    return text("publishing.start.changed", name=called, was=start(one.was), now=start(one.now))
 
 
 @router.post("/published")
@@ -58,7 +76,7 @@ def publish(
         ident(tapped, "tapped"),
         now(),
         _document(here, what, round_),
-        named(here.competition),
+        named(here.competition, details(here.records)),
         by=person_here(request) or None,
     )
     here.kept.add_tapped(entry)
@@ -86,7 +104,7 @@ def one_list(request: Request, digest: str, form: str) -> Response:
     if not found.whole:
         raise HTTPException(410, text("publishing.gone"))
     return Response(
-        in_format(found.document, form, found.at, style_of_sheets()),
+        in_format(found.document, form, found.at, style_of_sheets(), found.number),
         media_type=MEDIA_TYPES[form],
         headers={
             "ETag": f'"{digest}-{form}"',
@@ -97,7 +115,7 @@ def one_list(request: Request, digest: str, form: str) -> Response:
 
 
 def _published(here: ScoringHere) -> list[Published]:
-    return published(here.kept.log, here.kept.event_id, named(here.competition))
+    return published(here.kept.log, here.kept.event_id, named(here.competition, details(here.records)))
 
 
 def _document(here: ScoringHere, what: str, number: int) -> Document:

@@ -32,6 +32,7 @@ ROOMS = (
     "matches",
     "results",
     "publishing",
+    "field",
     "secure",
     "teaching",
     "book",

@@ -7,12 +7,15 @@ from typing import Any
 from marram.competition.results.board import Place
 from marram.errors import InputError
 from marram.records.database import Records
+from marram.records.field import Details
 from marram.records.starting_sheet import GroupOfDay, groups, time_zone
 from marram.said import said
 from marram.services.competition_kept import CompetitionKept
 from marram.services.competition_results import Result
 
 STARTING_TIMES, RESULTS, BALLOT = "starting_times", "results", "ballot"
+PUBLISHED = "list_published"
+"""The kind of entries of the log that publishes a list."""
 WHO = "who"
 """The key under which the log keeps who somebody is; a published document has ``name`` and ``club`` in its place."""
 
@@ -32,11 +35,18 @@ class Named:
     clubs: Mapping[str, str]
 
 
-def named(competition: CompetitionKept) -> Named:
-    """Return the names of everybody who competes, as they now are."""
+def named(competition: CompetitionKept, everybody: Mapping[str, Details]) -> Named:
+    """Return the names as they now are.
+
+    Args:
+        competition: who competes, under the names that results use.
+        everybody: of the records: who withdrew stands in lists that were published before.
+    """
     clubs = {one.person: one.club or "" for one in competition.entries}
     of_sides = {side: competition.clubs[label] for side, label in competition.labels.items()}
-    return Named({**competition.players, **competition.labels}, {**clubs, **of_sides})
+    others = {who: one.name for who, one in everybody.items()}
+    clubs = {who: one.club or "" for who, one in everybody.items()} | clubs
+    return Named({**others, **competition.players, **competition.labels}, {**clubs, **of_sides})
 
 
 def starting_times(

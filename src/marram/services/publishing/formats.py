@@ -45,13 +45,16 @@ def formats_of(document: Document) -> tuple[str, ...]:
     return tuple(one for one in MEDIA_TYPES if one != "ics" or timed)
 
 
-def in_format(document: Document, ending: str, published_at: datetime, stylesheet: str = "") -> bytes:
+def in_format(
+    document: Document, ending: str, published_at: datetime, stylesheet: str = "", change: int = 0
+) -> bytes:
     """Return a document in a format.
 
     Args:
         document: as it is published.
         ending: one of :data:`MEDIA_TYPES`.
         published_at: when it was, with its time zone.
+        change: how many lists of its kind and round were published before it, so that a calendar takes the later start over.
         stylesheet: the address of the page's style, for a server whose pages may hold none inside.
 
     Raises:
@@ -63,7 +66,7 @@ def in_format(document: Document, ending: str, published_at: datetime, styleshee
     makers: Mapping[str, Callable[[], bytes]] = {
         "json": lambda: written(document),
         "csv": lambda: _csv(document).encode(),
-        "ics": lambda: _calendar(document, published_at).encode(),
+        "ics": lambda: _calendar(document, published_at, change).encode(),
         "html": lambda: event_sheet_html([published_sheet(document)], stylesheet=stylesheet).encode(),
     }
     return makers[ending]()
@@ -152,7 +155,7 @@ def _ballot_rows(document: Document) -> list[list[Any]]:
     ]
 
 
-def _calendar(document: Document, published_at: datetime) -> str:
+def _calendar(document: Document, published_at: datetime, change: int) -> str:
     zone, day = ZoneInfo(document["time_zone"]), date.fromisoformat(document["day"])
     return calendar_of(
         (
@@ -162,6 +165,7 @@ def _calendar(document: Document, published_at: datetime) -> str:
                 USUAL_MINUTES,
                 text("draw.tee", tee=group["tee"]),
                 sha256(f"{document['event']}\n{document['round']}\n{one['name']}".encode()).hexdigest()[:32],
+                change,
             )
             for group in document["groups"]
             for one in group["players"]

@@ -1,14 +1,14 @@
 """Lists that were published: read out of the log, filled in with names, and checked against their digest."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from marram.records.entry import Entry, Kept
 from marram.records.log import Log
-from marram.services.publishing.documents import Document, Named, filled
+from marram.services.publishing.changes import StartChanged, starts_changed
+from marram.services.publishing.documents import PUBLISHED, STARTING_TIMES, Document, Named, filled
 from marram.services.publishing.formats import digest_of
-
-PUBLISHED = "list_published"
 
 
 @dataclass(frozen=True)
@@ -21,6 +21,8 @@ class Published:
         document: the list with names.
         whole: whether it is still what was published: no name on it was erased or changed since.
         latest: whether no later list of its kind and round was published.
+        changed: what is otherwise than in the list of its round before; empty for the first, and where nothing is known of it.
+        number: how many lists of its kind and round were published before it.
     """
 
     entry: Kept
@@ -28,6 +30,8 @@ class Published:
     document: Document
     whole: bool
     latest: bool
+    changed: tuple[StartChanged, ...] = ()
+    number: int = 0
 
     @property
     def at(self) -> datetime:
@@ -61,4 +65,14 @@ def published(log: Log, event: str, known: Named) -> list[Published]:
         about = (document.get("kind"), document.get("round"))
         found.append(Published(one, digest, document, digest_of(document) == digest, about not in seen))
         seen.add(about)
-    return found
+    return [_beside_the_one_before(one, found[at + 1 :]) for at, one in enumerate(found)]
+
+
+def _beside_the_one_before(one: Published, earlier: Sequence[Published]) -> Published:
+    """Return a list with what changed since the one of its kind and round before it."""
+    about = (one.document.get("kind"), one.document.get("round"))
+    same = [each for each in earlier if (each.document.get("kind"), each.document.get("round")) == about]
+    changed: tuple[StartChanged, ...] = ()
+    if same and about[0] == STARTING_TIMES and one.whole and same[0].whole:
+        changed = starts_changed(same[0].document, one.document)
+    return replace(one, changed=changed, number=len(same))

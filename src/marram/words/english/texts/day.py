@@ -9,6 +9,8 @@ TEXTS: dict[str, str] = {
     "room.book": "The book",
     "room.teaching": "Quiz",
     "room.ready": "Ready?",
+    "room.entries": "Entries",
+    "room.draw": "Draw",
     "room.papers": "Paper",
     "room.published": "Published",
     "room.begin": "Give a ruling",

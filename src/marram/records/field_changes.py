@@ -1,0 +1,208 @@
+"""Who plays in an event, and with whom: entries taken, places given by ballot, somebody withdrawn, groups drawn; each whole, or not at all."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import time
+
+from sqlalchemy import delete, select, update
+from sqlalchemy.orm import Session
+
+from marram.errors import InputError
+from marram.records import tables
+from marram.records.database import Records
+from marram.records.entry import new_ident
+from marram.records.events import Player
+from marram.said import said
+
+
+@dataclass(frozen=True, slots=True)
+class Enters:
+    """Somebody of the records who gets a place in an event.
+
+    Attributes:
+        person: who, by identifier.
+        handicap_index: a decimal as it is written; ``None``: not known.
+        tees: the tees of the entry; ``None``: those of the competition.
+        playing_handicap: as given; ``None``: it is worked out.
+    """
+
+    person: str
+    handicap_index: str | None = None
+    tees: str | None = None
+    playing_handicap: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class GroupSet:
+    """A group as it is drawn: when it starts, at which hole, and its players by identifier in their order."""
+
+    at: time
+    tee: int
+    people: tuple[str, ...]
+
+
+def take_in(
+    records: Records, event: str, players: Sequence[Player], *, with_places: bool = True
+) -> dict[str, str]:
+    """Keep who entered, and return the identifier of each by name.
+
+    A name that somebody in the records has is taken for that person; what the entry tells and the records do not know yet
+    of club, sex and year of birth is kept with it.
+
+    Args:
+        records: where.
+        event: the event.
+        players: who entered.
+        with_places: whether they play; else they are known, and wait.
+
+    Raises:
+        InputError: several people have a name, or somebody plays already; every fault is listed and nothing was kept.
+    """
+    found: dict[str, str] = {}
+    with records.changing() as session:
+        faults = []
+        playing = set(
+            session.scalars(select(tables.Entrant.person_id).where(tables.Entrant.event_id == event))
+        )
+        for one in players:
+            wanted = select(tables.PersonalDetails).where(tables.PersonalDetails.name == one.name)
+            there = list(session.scalars(wanted))
+            if len(there) > 1:
+                faults.append(
+                    said("Several people are called {name}. Tell them apart by name.", name=one.name)
+                )
+            elif there and there[0].person_id in playing:
+                faults.append(said("{name} is entered already. Strike the line.", name=one.name))
+            else:
+                found[one.name] = _known(session, one, there[0] if there else None)
+        if faults:
+            raise InputError(*faults)
+        session.flush()
+        if with_places:
+            _place(session, event, (Enters(found[one.name], one.handicap_index, one.tees) for one in players))
+    return found
+
+
+def _known(session: Session, one: Player, there: tables.PersonalDetails | None) -> str:
+    """Return the identifier of a player, made where nobody has the name; what was not known of somebody is filled in."""
+    if there is not None:
+        there.club, there.sex, there.born = (
+            there.club or one.club,
+            there.sex or one.sex,
+            there.born or one.born,
+        )
+        return there.person_id
+    ident = new_ident()
+    session.add(tables.Person(id=ident, erased_at=None))
+    session.flush()
+    session.add(
+        tables.PersonalDetails(person_id=ident, name=one.name, club=one.club, sex=one.sex, born=one.born)
+    )
+    return ident
+
+
+def _place(session: Session, event: str, entering: Iterable[Enters]) -> None:
+    for one in entering:
+        session.add(
+            tables.Entrant(
+                id=new_ident(),
+                event_id=event,
+                person_id=one.person,
+                handicap_index=one.handicap_index,
+                tees=one.tees,
+                playing_handicap=one.playing_handicap,
+            )
+        )
+    session.flush()
+
+
+def _entrants(session: Session, event: str) -> dict[str, str]:
+    """Return the entry of everybody who plays, by person."""
+    rows = session.execute(
+        select(tables.Entrant.person_id, tables.Entrant.id).where(tables.Entrant.event_id == event)
+    )
+    return {row.person_id: row.id for row in rows}
+
+
+def give_places(records: Records, event: str, playing: Sequence[Enters]) -> None:
+    """Have exactly these people play: whoever had a place and is not among them has none any more.
+
+    Raises:
+        InputError: groups are drawn already, or it cannot be kept; nothing was changed.
+    """
+    with records.changing() as session:
+        drawn = (
+            select(tables.GroupMember.group_id)
+            .join(tables.Entrant, tables.Entrant.id == tables.GroupMember.entrant_id)
+            .where(tables.Entrant.event_id == event)
+        )
+        if session.execute(drawn).first() is not None:
+            raise InputError(
+                said("Groups are drawn already, so no lots are cast any more. Withdraw players one by one.")
+            )
+        there = _entrants(session, event)
+        keep = {one.person for one in playing}
+        gone = [ident for person, ident in there.items() if person not in keep]
+        session.execute(delete(tables.Entrant).where(tables.Entrant.id.in_(gone)))
+        _place(session, event, (one for one in playing if one.person not in there))
+
+
+def take_out(records: Records, event: str, person: str, instead: Enters | None) -> None:
+    """Have somebody play no more; whoever moves up takes the very place, also in groups that are drawn.
+
+    Raises:
+        InputError: it cannot be kept; nothing was changed.
+    """
+    with records.changing() as session:
+        if instead is not None and instead.person not in _entrants(session, event):
+            _place(session, event, [instead])
+        there = _entrants(session, event)
+        if person not in there:
+            return
+        member = tables.GroupMember
+        if instead is None:
+            session.execute(delete(member).where(member.entrant_id == there[person]))
+        else:
+            session.execute(
+                update(member)
+                .where(member.entrant_id == there[person])
+                .values(entrant_id=there[instead.person])
+            )
+        session.execute(delete(tables.Entrant).where(tables.Entrant.id == there[person]))
+
+
+def set_groups(records: Records, event: str, round_: str, groups: Sequence[GroupSet]) -> None:
+    """Have a round start in these groups, and in no other.
+
+    Raises:
+        InputError: somebody does not play or stands in two groups; every fault is listed and nothing was changed.
+    """
+    with records.changing() as session:
+        there = _entrants(session, event)
+        faults = faults_of(groups, there)
+        if faults:
+            raise InputError(*faults)
+        old = select(tables.Group.id).where(tables.Group.round_id == round_)
+        session.execute(delete(tables.GroupMember).where(tables.GroupMember.group_id.in_(old)))
+        session.execute(delete(tables.Group).where(tables.Group.round_id == round_))
+        for number, one in enumerate(groups, start=1):
+            group = tables.Group(
+                id=new_ident(), round_id=round_, number=number, starts_at=one.at, tee=one.tee
+            )
+            session.add(group)
+            session.flush()
+            for place, person in enumerate(one.people, start=1):
+                session.add(tables.GroupMember(group_id=group.id, entrant_id=there[person], place=place))
+
+
+def faults_of(groups: Sequence[GroupSet], playing: Mapping[str, str]) -> list[str]:
+    """Return what is wrong with groups: somebody who does not play, somebody twice, nobody at all."""
+    people = [person for one in groups for person in one.people]
+    faults: list[str] = []
+    if not people:
+        faults.append(said("There is nobody in these groups. Draw them anew."))
+    if len(set(people)) != len(people):
+        faults.append(said("Somebody stands in two groups of the round. Draw them anew."))
+    if not set(people) <= set(playing):
+        faults.append(said("Somebody in these groups plays no more. Draw them anew."))
+    return faults

@@ -1,0 +1,276 @@
+"""The draw of a round kept in records: what is wished, line by line; groups and starts, or the lines that clash; kept, and told when changed."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import time
+
+from marram.competition.draw.order import by_handicap, by_score, by_seed
+from marram.competition.draw.solving import Draw, draw, no_repeats
+from marram.competition.draw.wishes import (
+    Apart,
+    ClubsApart,
+    Drawn,
+    NotBefore,
+    Part,
+    Start,
+    Together,
+    Wish,
+    Within,
+    starts,
+)
+from marram.errors import InputError, did_you_mean, shown
+from marram.records.entry import Entry
+from marram.records.field import EntrantKept
+from marram.records.field_changes import GroupSet, set_groups
+from marram.records.starting_sheet import GroupOfDay
+from marram.said import said, sentences
+from marram.services.card_log import FIGURES, Tap
+from marram.services.field_kept import EventLog, index_of
+
+DRAWN = "draw_made"
+
+_LINE = re.compile(r"^\s*(?P<what>[^:]+?(?:\d\d?:\d\d)?)\s*:\s*(?P<who>[^:]*)$")
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What a draw goes by.
+
+    Attributes:
+        seed: as it is published.
+        first: the first starting time.
+        minutes: between two groups of a tee; 0 for a shotgun start.
+        places: players of a group.
+        tees: the holes that groups start at.
+        order: ``seed``, ``handicap`` (lowest first) or ``score`` (leaders last).
+        clubs_apart: whether no two of one club are in a group.
+        not_again: whether nobody plays again with whom they played in the round before.
+        wishes: one a line, as :func:`read_wishes` reads them.
+    """
+
+    seed: str
+    first: time
+    minutes: int = 10
+    places: int = 3
+    tees: tuple[int, ...] = (1,)
+    order: str = "seed"
+    clubs_apart: bool = False
+    not_again: bool = False
+    wishes: str = ""
+
+
+@dataclass(frozen=True)
+class DrawFound:
+    """A draw that was found.
+
+    Attributes:
+        groups: its groups, by identifier of the players.
+        clash: the wishes that cannot hold together, as they were written; then there are no groups.
+        moved: how many players the wishes put into another start than the order alone.
+    """
+
+    groups: tuple[GroupSet, ...]
+    clash: tuple[str, ...] = ()
+    moved: int = 0
+
+
+def draw_for(
+    field: Sequence[EntrantKept],
+    asked: Asked,
+    *,
+    before: Sequence[GroupOfDay] = (),
+    scores: Mapping[str, int] | None = None,
+) -> DrawFound:
+    """Return the draw of a round.
+
+    Partners who compete as a side stay in one group.
+
+    Args:
+        field: who plays in the event.
+        asked: what it goes by.
+        before: the groups of the round before.
+        scores: who plays on with the score so far, by identifier, a lower one the better; ``None``: everybody.
+
+    Raises:
+        InputError: nobody to draw, starts that cannot be, a wish that cannot be read; every fault of the wishes is listed.
+    """
+    playing = [one for one in field if scores is None or one.person in scores]
+    if not playing:
+        raise InputError(said("Nobody is entered in this competition."))
+    if not asked.seed.strip():
+        raise InputError(said("A draw needs a seed. Give one that nobody chooses, and publish it."))
+    if not 1 <= asked.places <= 4:
+        raise InputError(said("A group has 1 to 4 players, not {places}.", places=asked.places))
+    keys = {one.person: _key(one, playing) for one in playing}
+    people = {key: person for person, key in keys.items()}
+    order = _order(playing, keys, asked, scores)
+    written = read_wishes(asked.wishes, playing)
+    wishes: list[tuple[Wish, str]] = [(_renamed(wish, keys), line) for wish, line in written]
+    wishes += [(one, said("partners in one group")) for one in _partners(playing, keys)]
+    if asked.clubs_apart:
+        wishes.append((ClubsApart(), said("no two of one club in a group")))
+    if asked.not_again:
+        groups = [[keys[each.id] for each in one.players if each.id in keys] for one in before]
+        if not groups:
+            raise InputError(said("The groups of the round before are not known. Draw that round first."))
+        wishes += [(one, said("nobody again with whom they played before")) for one in no_repeats(groups)]
+    clubs = {keys[one.person]: one.club or "" for one in playing}
+    at = starts(
+        asked.first,
+        -(-len(order) // asked.places),
+        minutes=asked.minutes,
+        places=asked.places,
+        tees=asked.tees,
+    )
+    found = draw([Drawn(key, clubs[key]) for key in order], at, [wish for wish, _ in wishes])
+    return _found(found, at, wishes, people)
+
+
+def _found(
+    found: Draw, at: Sequence[Start], wishes: Sequence[tuple[Wish, str]], people: Mapping[str, str]
+) -> DrawFound:
+    if found.clash:
+        lines = [line for clashing in found.clash for wish, line in wishes if wish == clashing]
+        return DrawFound((), tuple(dict.fromkeys(lines)))
+    groups = tuple(
+        GroupSet(start.time, start.tee, tuple(people[key] for key in group))
+        for start, group in zip(at, found.groups, strict=True)
+        if group
+    )
+    return DrawFound(groups, (), found.moved)
+
+
+def _order(
+    playing: Sequence[EntrantKept],
+    keys: Mapping[str, str],
+    asked: Asked,
+    scores: Mapping[str, int] | None,
+) -> tuple[str, ...]:
+    if asked.order == "handicap":
+        return by_handicap({keys[one.person]: index_of(one.handicap_index) for one in playing}, asked.seed)
+    if asked.order == "score":
+        if scores is None:
+            raise InputError(said("There is no score yet to draw by. Draw by seed or by handicap."))
+        return by_score({keys[one.person]: scores[one.person] for one in playing}, asked.seed)
+    return by_seed(tuple(keys.values()), asked.seed)
+
+
+def _key(one: EntrantKept, playing: Sequence[EntrantKept]) -> str:
+    """Return what a player is drawn by: name and club in small letters, as the list of entries has it."""
+    words = f"{one.name}|{one.club or ''}".casefold()
+    alike = sum(f"{each.name}|{each.club or ''}".casefold() == words for each in playing)
+    return words if one.name and alike == 1 else one.person
+
+
+def _partners(playing: Sequence[EntrantKept], keys: Mapping[str, str]) -> list[Wish]:
+    sides: dict[str, list[str]] = {}
+    for one in playing:
+        if one.side:
+            sides.setdefault(one.side, []).append(keys[one.person])
+    return [Together(tuple(some)) for some in sides.values() if len(some) > 1]
+
+
+def _renamed(wish: Wish, keys: Mapping[str, str]) -> Wish:
+    """Return a wish that names people by identifier as one that names them by key."""
+    if isinstance(wish, Together):
+        return Together(tuple(keys[one] for one in wish.players))
+    if isinstance(wish, Apart):
+        return Apart(tuple(keys[one] for one in wish.players))
+    if isinstance(wish, Within):
+        return Within(keys[wish.player], wish.part)
+    assert isinstance(wish, NotBefore)
+    return NotBefore(keys[wish.player], wish.time)
+
+
+def read_wishes(written: str, playing: Sequence[EntrantKept]) -> list[tuple[Wish, str]]:
+    """Return wishes, each with its line, the players by identifier.
+
+    A line is ``together: NAME, NAME``, ``apart: NAME, NAME``, ``early: NAME``, ``late: NAME``, ``first tee: NAME``,
+    ``other tee: NAME`` or ``not before 10:30: NAME``.
+
+    Raises:
+        InputError: a line is none of them, or names nobody who plays; every fault is listed with its line.
+    """
+    known: dict[str, list[str]] = {}
+    for one in playing:
+        known.setdefault(one.name.casefold(), []).append(one.person)
+    found: list[tuple[Wish, str]] = []
+    faults: list[str] = []
+    for number, line in enumerate(written.splitlines(), start=1):
+        if not line.strip():
+            continue
+        read = _LINE.match(line)
+        people: list[str] = []
+        known_all = True
+        for name in (one.strip() for one in (read["who"] if read else "").split(",")):
+            there = known.get(name.casefold(), [])
+            if name and len(there) != 1:
+                known_all = False
+                names = [one.name for one in playing]
+                fault = (
+                    said("{name} is called by several who play.", name=name)
+                    if there
+                    else sentences(
+                        said("{name} does not play.", name=shown(name)),
+                        did_you_mean(name, dict.fromkeys(names)),
+                    )
+                )
+                faults.append(said("Line {line}: {fault}", line=number, fault=fault))
+            people += there[:1] if name else []
+        wished = _wished(read["what"] if read else "", people)
+        if not known_all:
+            continue
+        if wished is None:
+            faults.append(
+                said(
+                    "Line {line}: {words} is no wish. Write together: NAME, NAME; apart: NAME, NAME; early: NAME; late: NAME; first tee: NAME; other tee: NAME; or not before 10:30: NAME.",
+                    line=number,
+                    words=shown(line.strip()),
+                )
+            )
+        else:
+            found += [(one, line.strip()) for one in wished]
+    if faults:
+        raise InputError(*faults)
+    return found
+
+
+def _wished(what: str, people: Sequence[str]) -> list[Wish] | None:
+    """Return the wishes of a line; ``None`` where it is none."""
+    words = " ".join(what.casefold().split())
+    parts = {one.value.replace("_", " "): one for one in Part}
+    if words in ("together", "apart"):
+        if len(set(people)) < 2:
+            return None
+        return [Together(tuple(people)) if words == "together" else Apart(tuple(people))]
+    if not people:
+        return None
+    if words in parts:
+        return [Within(one, parts[words]) for one in people]
+    if words.startswith("not before "):
+        try:
+            at = time.fromisoformat(words.removeprefix("not before ").zfill(5))
+        except ValueError:
+            return None
+        return [NotBefore(one, at) for one in people]
+    return None
+
+
+def drawn(at: EventLog, round_: str, groups: Sequence[GroupSet], seed: str, tap: Tap) -> Entry:
+    """Have a round start in these groups, and return the entry that tells so.
+
+    Raises:
+        InputError: a score of the round is entered, or the groups are no longer those of the field; nothing was changed.
+    """
+    if any(one.told.get("round") == round_ for one in at.log.entries(at.event, kind=FIGURES)):
+        raise InputError(said("Scores of this round are entered already, so it is not drawn anew."))
+    set_groups(at.records, at.event, round_, groups)
+    content = {
+        "seed": seed,
+        "groups": [
+            {"time": one.at.isoformat("minutes"), "tee": one.tee, "players": list(one.people)}
+            for one in groups
+        ],
+    }
+    return Entry(DRAWN, tap.at, tap.ident, by=tap.by, round=round_, content=content)

@@ -1,0 +1,218 @@
+"""Entries at the desk: lists as clubs send them, told line by line and taken whole or not at all; lots, withdrawals, reserves."""
+
+import html
+import json
+import re
+from collections.abc import Iterator
+from hashlib import sha256
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from marram.competition.entries.entry import Entry
+from marram.competition.entries.writing import write_entries
+from marram.desk.app import create_app
+from marram.desk.log.kept import KeptHere, keep_here
+from marram.records.entry import new_ident
+from marram.records.field import entrants
+from marram.records.starting_sheet import groups, rounds
+from tests.desk.asking import TestClient
+from tests.desk.signing_in import guarded, signature, signed_in
+from tests.services.scoring import scoring
+
+LIST = "Teilnehmerin;Vorgabe;Verein\nAda Quill;12,3;Reedham\nBo Sund;+1,4;Dunewick\nCy Marr;;Reedham\n"
+
+
+@pytest.fixture
+def kept(tmp_path: Path) -> Iterator[KeptHere]:
+    with scoring(tmp_path) as found:
+        yield keep_here(found.records)
+
+
+@pytest.fixture
+def desk(kept: KeptHere) -> TestClient:
+    return TestClient(create_app(kept_here=kept), follow_redirects=False)
+
+
+def upload(desk: TestClient, data: str | bytes = LIST, name: str = "list.csv") -> Any:
+    """Send a list; the page that says what it is read as."""
+    sent = data.encode() if isinstance(data, str) else data
+    return desk.post("/entries/read", files={"file": (name, sent)})
+
+
+def fields(page: str) -> dict[str, str]:
+    """The form of the page of a list, as a browser would send it."""
+    sent = {
+        name: html.unescape(value)
+        for name, value in re.findall(r'<input type="hidden" name="([^"]+)" value="([^"]*)"', page)
+    }
+    for name, options in re.findall(r'<select name="(column-\d+)">(.*?)</select>', page, re.DOTALL):
+        chosen = re.search(r'value="([^"]*)" selected', options)
+        sent[name] = chosen[1] if chosen else "-"
+    return sent
+
+
+def take(desk: TestClient, page: str, **more: str) -> Any:
+    return desk.post("/entries/take", data={**fields(page), **more})
+
+
+def playing(kept: KeptHere) -> dict[str, str | None]:
+    """Everybody who plays, with the Handicap Index."""
+    return {one.name: one.handicap_index for one in entrants(kept.records, kept.event_id)}
+
+
+def test_a_list_is_taken_whole_and_its_headings_are_remembered(kept: KeptHere, desk: TestClient) -> None:
+    """A heading that is like none is chosen once; the next list with it is read by itself."""
+    read = upload(desk)
+    assert read.status_code == 422
+    assert "No line names the columns" in html.unescape(read.text)
+    place = next(name for name, value in fields(read.text).items() if value == "Teilnehmerin")
+    again = desk.post("/entries/read", data={**fields(read.text), place.replace("heading", "column"): "name"})
+    assert "3 entries, without fault" in again.text
+    assert len(playing(kept)) == 12  # nobody is taken before somebody says so
+
+    assert take(desk, again.text).headers["location"] == "/entries?took=3"
+
+    now = playing(kept)
+    assert len(now) == 15
+    assert (now["Ada Quill"], now["Bo Sund"], now["Cy Marr"]) == ("12.3", "-1.4", None)
+    later = upload(desk, "Teilnehmerin;Vorgabe\nDee Holt;4,0\n")
+    assert "1 entry, without fault" in later.text
+    (entry,) = kept.log.entries(kept.event_id, kind="entries_taken")
+    assert "Quill" not in json.dumps(entry.content)
+
+
+def test_a_column_that_is_not_read_stays_unread(kept: KeptHere, desk: TestClient) -> None:
+    """Whatever a heading is like: what was chosen goes before likeness."""
+    page = upload(desk, "Name;Handicap\nAda Quill;99 of course\n")
+    assert page.status_code == 422
+    column = next(name for name, value in fields(page.text).items() if value == "Handicap")
+    good = desk.post("/entries/read", data={**fields(page.text), column.replace("heading", "column"): "-"})
+    assert "1 entry, without fault" in good.text
+    take(desk, good.text)
+    assert playing(kept)["Ada Quill"] is None
+
+
+def test_every_bad_line_is_told_and_nobody_is_taken(kept: KeptHere, desk: TestClient) -> None:
+    """A wrong handicap, a name missing, somebody twice, letters of another encoding: each with its line; half of it is not taken."""
+    bad = "Name;Handicap;Club\nAda Quill;eleven;Reedham\n;3,1;Dunewick\nBo Sund;2,0;X\nBo Sund;2,0;X\nJÃ¼rgen Watt;9,9;Y\n"
+    page = upload(desk, bad)
+    assert page.status_code == 422
+    told = re.findall(r'<span class="label">Line (\d+)</span>', page.text)
+    assert told == ["2", "3", "5", "6"]
+    assert "Take" not in re.sub(r"<nav.*?</nav>", "", page.text, flags=re.DOTALL).partition("<h1")[2]
+
+    assert take(desk, page.text).status_code == 422
+    assert len(playing(kept)) == 12
+    assert kept.log.head(kept.event_id) == 0
+
+
+def test_somebody_who_is_entered_already_is_told_and_nobody_is_taken(
+    kept: KeptHere, desk: TestClient
+) -> None:
+    """All names at once; what was new in the list is not taken either."""
+    page = upload(desk, "Name\nAda Quill\nFenwin Dulsey\nTobiah Ling\n")
+    answer = take(desk, page.text)
+    assert answer.status_code == 422
+    assert "Fenwin Dulsey is entered already" in answer.text
+    assert "Tobiah Ling is entered already" in answer.text
+    assert "Ada Quill" not in playing(kept)
+    assert "Ada Quill" not in kept.names().values()
+
+
+def test_a_spreadsheet_is_read_as_a_list(kept: KeptHere, desk: TestClient, tmp_path: Path) -> None:
+    """XLSX by what is in it, whatever its name; and what is no list at all is told."""
+    write_entries([Entry("Ada Quill", None, "Reedham")], tmp_path / "list.xlsx")
+    page = upload(desk, (tmp_path / "list.xlsx").read_bytes(), "entries.dat")
+    assert "1 entry, without fault" in page.text
+    assert upload(desk, b"PK\x03\x04nonsense", "broken.xlsx").status_code == 422
+    assert upload(desk, b"", "empty.csv").status_code == 422
+    lost = desk.post("/entries/take", data={"rows": "[[", "tapped": new_ident()})
+    assert lost.status_code == 422
+    assert "Choose the file again" in lost.text
+    assert len(playing(kept)) == 12
+
+
+def test_the_same_tap_takes_a_list_once(kept: KeptHere, desk: TestClient) -> None:
+    """A button pressed twice is one entry of the log."""
+    page = upload(desk, "Name\nAda Quill\n").text
+    first, second = take(desk, page), take(desk, page)
+    assert (first.status_code, second.status_code) == (303, 303)
+    assert kept.log.head(kept.event_id) == 1
+
+
+def _without_groups(kept: KeptHere) -> None:
+    from marram.records import tables
+
+    with kept.records.changing() as session:
+        for one in (tables.GroupMember, tables.Group):
+            session.query(one).delete()
+
+
+def test_lots_can_be_repeated_from_the_file_alone(kept: KeptHere, desk: TestClient) -> None:
+    """The order is that of SHA-256 digests of seed and key, worked out here without the program; the first have places."""
+    _without_groups(kept)
+    names = sorted(playing(kept))
+    answer = desk.post("/entries/ballot", data={"seed": "7 11 23", "places": "9", "tapped": new_ident()})
+    assert answer.status_code == 303, answer.text
+    file = desk.get("/entries/ballot.json").json()
+    order = sorted(file["entries"], key=lambda key: sha256(f"7 11 23\n{key}".encode()).hexdigest())
+    assert [one["key"] for one in file["order"]] == order
+    assert len(order) == 12
+    chosen = {key.partition("|")[0] for key in order[:9]}
+    assert chosen == {name.casefold() for name in playing(kept)}
+    assert len(names) == 12
+
+    again = desk.post("/entries/ballot", data={"seed": "8", "places": "9", "tapped": new_ident()})
+    assert again.status_code == 422
+    assert len(playing(kept)) == 9
+
+
+def test_a_reserve_moves_up_into_the_very_place(kept: KeptHere, desk: TestClient) -> None:
+    """The first reserve, also where a later list made others wait; in the group that is drawn, at the place of who withdrew."""
+    _without_groups(kept)
+    desk.post("/entries/ballot", data={"seed": "s", "places": "10", "tapped": new_ident()})
+    order = [one["key"].partition("|")[0] for one in desk.get("/entries/ballot.json").json()["order"]]
+    take(desk, upload(desk, "Name\nAda Quill\n").text)
+    assert "Ada Quill" not in playing(kept)  # lots were cast: she waits, behind the two
+    asked = {"round": "1", "seed": "d", "first": "09:00", "minutes": "8", "places": "4", "tees": "1, 10"}
+    page = desk.post("/draw", data=asked).text
+    desk.post("/draw/keep", data=fields(page))
+    (first, *_) = rounds(kept.records, kept.event_id)
+    before = [[one.name for one in group.players] for group in groups(kept.records, first.id)]
+    gone = before[1][1]
+    people = {name: who for who, name in kept.names().items()}
+
+    for name in (gone, before[0][0]):
+        told = {"person": people[name], "tapped": new_ident(), "note": "ill"}
+        assert desk.post("/entries/withdraw", data=told).status_code == 303
+
+    after = [[one.name for one in group.players] for group in groups(kept.records, first.id)]
+    assert after[1][1].casefold() == order[10]
+    assert after[0][0].casefold() == order[11]
+    assert [len(one) for one in after] == [len(one) for one in before]
+    listed = desk.get("/entries").text
+    waits, withdrew = listed.index('id="reserves"'), listed.index('id="withdrawn"')
+    assert waits < listed.index("Ada Quill", waits) < withdrew < listed.index(gone, withdrew)
+    again = {"person": people[gone], "tapped": new_ident()}
+    assert desk.post("/entries/withdraw", data=again).status_code == 422
+
+
+def test_lots_are_not_cast_once_groups_are_drawn(kept: KeptHere, desk: TestClient) -> None:
+    """The field stays as it was, and the log says nothing."""
+    answer = desk.post("/entries/ballot", data={"seed": "s", "places": "9", "tapped": new_ident()})
+    assert answer.status_code == 422
+    assert "Groups are drawn already" in answer.text
+    assert len(playing(kept)) == 12
+    assert kept.log.head(kept.event_id) == 0
+
+
+def test_a_file_is_signed_as_every_other_form(kept: KeptHere) -> None:
+    """A list without the signature of the device is not even read; with it, it is."""
+    app = guarded(kept)
+    chief = signed_in(app, kept, "chief_referee")
+    assert upload(chief).status_code == 403
+    signed = {"csrf": signature(chief, "/entries")}
+    answer = chief.post("/entries/read", files={"file": ("l.csv", b"Name\nAda Quill\n")}, data=signed)
+    assert answer.status_code == 200, answer.text[:300]
