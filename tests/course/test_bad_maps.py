@@ -113,7 +113,7 @@ FAULTS = {
         "wetland_without_status",
         "what this wetland is for the Rules",
     ),
-    "perhaps_swapped.geojson": (WARNING, "perhaps_swapped", "with longitude and latitude swapped they have"),
+    "perhaps_swapped.geojson": (ERROR, "perhaps_swapped", "with longitude and latitude swapped they have"),
     "coast_backwards.geojson": (WARNING, "coast_backwards", "drawn the wrong way round"),
     "overlap.geojson": (WARNING, "overlap", "Rule 2.2c puts first"),
     "all_out_of_bounds.geojson": (ERROR, "all_out_of_bounds", "holds every hole"),

@@ -122,6 +122,7 @@ class Course:
         credit: the credit line that must be shown with the map, or an empty string.
         covered: the rectangle the map was cut to, in local metres; what lies beyond may be missing. ``None``
             where the source does not say.
+        as_written: whether the map says that its positions are right as they stand, however unlikely the holes look.
         kept: what was once worked out from the map (unions, indexes), by what it is; it lives as long as the map.
     """
 
@@ -131,6 +132,7 @@ class Course:
     features: tuple[Feature, ...]
     credit: str = ""
     covered: BaseGeometry | None = None
+    as_written: bool = False
     kept: dict[Hashable, Any] = field(default_factory=dict, init=False, repr=False)
 
     def of(self, *kinds: Kind) -> tuple[Feature, ...]:

@@ -1,15 +1,20 @@
 """Outlines that cross, spikes and coordinates written another way: what is proposed for them, and the map afterwards."""
 
 import json
+from pathlib import Path
 
 import pytest
 from shapely.geometry import shape
 
+from marram.course import load
 from marram.course.mending.draft import accept, draft_of
 from marram.demo import COURSE
+from marram.errors import BadCourse
 from tests.course.drawing import drawn, square
 from tests.course.mending.broken import BREAKS, document, features
 from tests.course.mending.proposing import after, broken, opened, proposal
+
+BAD = Path(__file__).parents[2] / "bad" / "course"
 
 
 def test_a_bow_tie_is_to_be_chosen_and_what_is_dropped_is_said() -> None:
@@ -89,6 +94,19 @@ def test_the_demo_course_written_latitude_first_is_told_and_swapped_back() -> No
     right = accept(draft, proposal(draft, "perhaps_swapped").choices[0])
     assert right.course.plane.latitude == pytest.approx(55, abs=0.1)
     assert "perhaps_swapped" not in {fault.check for fault in right.faults}
+
+
+def test_whoever_has_looked_can_say_that_a_map_is_right_as_it_stands(tmp_path) -> None:
+    """A course that only looks swapped is refused until it is said that it lies there; then it opens, where it is."""
+    path = tmp_path / "map.geojson"
+    path.write_bytes((BAD / "perhaps_swapped.geojson").read_bytes())
+    with pytest.raises(BadCourse, match=r"positions=longitude_latitude"):
+        load(path)
+    draft = draft_of(json.loads(path.read_text(encoding="utf-8")))
+    there = proposal(draft, "perhaps_swapped").choices[1]
+    assert len(there.edits) == 1
+    path.write_text(json.dumps(accept(draft, there).document), encoding="utf-8")
+    assert load(path).plane == draft.course.plane
 
 
 @pytest.mark.parametrize(

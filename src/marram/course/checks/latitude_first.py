@@ -1,7 +1,7 @@
 """A map written latitude first: nothing in the file is out of range, but lengths and shapes are not those of a course.
 
 With longitude and latitude swapped a map is turned over and stretched: holes have not the lengths of their pars, and
-greens and bunkers are longer from north to south than from east to west, all by as much. Either is taken as a sign.
+greens and bunkers are longer from north to south than from east to west, all by as much. Either is taken as a sign, until somebody has looked (``positions=longitude_latitude``).
 """
 
 import math
@@ -31,7 +31,12 @@ STRETCH = 0.35
 
 
 def check_latitude_first(course: Course, faults: FaultList) -> None:
-    """Warn where longitude and latitude look swapped throughout."""
+    """Refuse a map whose longitude and latitude look swapped throughout, unless it says that they are right.
+
+    Every distance on such a map is wrong, and nothing else about it shows: it is not for the program to let that pass.
+    """
+    if course.as_written:
+        return
     lines = list(_lines(course))
     by_par, by_shape = _by_par(lines), _by_shape(course)
     if not (by_par or by_shape):
@@ -44,7 +49,7 @@ def check_latitude_first(course: Course, faults: FaultList) -> None:
             "its greens and bunkers are all longer from north to south; with longitude and latitude swapped they are not"
         )
     )
-    faults.warn(
+    faults.error(
         "perhaps_swapped",
         said(
             "the course would lie at latitude {latitude:.4f}, longitude {longitude:.4f}, where {why}",
@@ -52,7 +57,10 @@ def check_latitude_first(course: Course, faults: FaultList) -> None:
             longitude=plane.longitude,
             why=why,
         ),
-        said("Look where the course is. GeoJSON wants longitude first (RFC 7946)."),
+        said(
+            "Look where the course is. Swap longitude and latitude (GeoJSON wants longitude first, RFC 7946); or, if the "
+            "course does lie there, write positions=longitude_latitude at a feature."
+        ),
         at=shapely.Point(0.0, 0.0),
     )
 

@@ -7,6 +7,7 @@ import numpy as np
 import shapely
 from shapely.geometry import Point
 
+from marram.course.checks.latitude_first import check_latitude_first
 from marram.course.fault import Fault, FaultList, Severity
 from marram.course.feature_index import index_of
 from marram.course.model import Course, Hole, Kind
@@ -29,6 +30,7 @@ OVERLAP = 1.0
 def errors_of(course: Course) -> list[Fault]:
     """Return the errors of a map that could be put together, in the order of all checks; nothing less is looked for."""
     faults = FaultList(course.plane)
+    check_latitude_first(course, faults)
     for hole in course.holes.values():
         line_backwards(course, hole, faults)
     all_out_of_bounds(course, faults)

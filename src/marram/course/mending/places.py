@@ -11,6 +11,7 @@ from pyproj.exceptions import CRSError, ProjError
 from marram.course.fault import Fault
 from marram.course.mending.proposal import Choice, Proposal, offer
 from marram.course.mending.setting import Setting
+from marram.course.reading.assembly import AS_WRITTEN
 from marram.course.reading.geojson import WGS84, crs_of
 from marram.course.reading.geojson_geometry import Unreadable, geometry_of
 from marram.course.reading.selection import FURTHEST_DEGREES
@@ -82,17 +83,20 @@ def transform(setting: Setting, fault: Fault) -> Proposal | None:
 
 
 def swap_all(setting: Setting, fault: Fault) -> Proposal | None:
-    """Propose to swap longitude and latitude of every feature of a map that looks swapped."""
+    """Propose to swap longitude and latitude of every feature of a map that looks swapped, or to say that they are right."""
     every = list(setting.used)
     edits = _moved(setting, every, _swapped)
     adds = (said("{count} features are changed", count=len(edits)),)
-    why = said("Read the other way round, the holes have the lengths of their pars.")
-    return offer(
-        "swap",
-        fault,
-        why,
-        [Choice(said("Swap longitude and latitude of the whole map"), edits, adds)] if edits else [],
-    )
+    key, value = AS_WRITTEN
+    first = next(iter([*setting.golf, *every]), None)
+    choices = [
+        Choice(said("Swap longitude and latitude of the whole map"), edits, adds),
+        Choice(
+            said("The course does lie there: its positions are right"),
+            (setting.retag(first, **{key: value}),) if first else (),
+        ),
+    ]
+    return offer("swap", fault, said("Read the other way round, it looks like a course."), choices)
 
 
 def _swapped(x: float, y: float) -> tuple[float, float]:

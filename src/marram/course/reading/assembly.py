@@ -18,6 +18,9 @@ from marram.course.reading.source import Source, SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
 from marram.said import said
 
+AS_WRITTEN = ("positions", "longitude_latitude")
+"""The tag, of any feature, of a map that somebody has looked at: its positions are in that order."""
+
 
 def assemble(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
     """Return the course map that a source holds, with every fault found on the way.
@@ -61,6 +64,7 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
         features=tuple(features),
         credit=source.credit,
         covered=None if source.bounds is None else faults.plane.inward(source.bounds),
+        as_written=any(AS_WRITTEN in feature.tags.items() for feature in chosen),
     )
     return course, [*source.faults, *faults.found]
 
