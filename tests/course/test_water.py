@@ -54,6 +54,13 @@ def test_water_that_is_none_says_so_on_the_map() -> None:
     assert not unmarked_water(links)
 
 
+@pytest.mark.parametrize(("colour", "read"), [("yellow", PenaltyColour.YELLOW), ("blue", PenaltyColour.RED)])
+def test_a_lake_has_the_colour_that_its_tag_gives(colour, read) -> None:
+    """Water that is not marked is yellow where the map says so, and red where it names no colour of a penalty area."""
+    links = course(BOUNDARY, water(square(50, 0, 5), colour=colour))
+    assert area_at(links, 50, 0, 1).colour is read
+
+
 def test_a_stream_tagged_yellow_without_a_width_is_yellow() -> None:
     """Red only where no colour is given (Definition of penalty area)."""
     links = course(BOUNDARY, line(Kind.WATER, [(50, -50), (50, 50)], "burn", golf="water_hazard"))

@@ -65,6 +65,23 @@ def test_feet_alone_on_a_wrong_green_interfere_for_the_hand_that_stands_there(ha
         assert ruled.assumed["wrong_green_interference"] == "stance_only"
 
 
+def test_of_an_incident_that_is_named_it_is_not_asked_what_the_map_sees() -> None:
+    """Feet on the green, and named so: how it interferes is a premise, of the hand that stands there; else it is asked."""
+    where = course(OTHER)
+    named = {
+        hand: rule_at_place(where, asked(where, (-39.3, 30.0), hand=hand, what="wrong_green"))
+        for hand in ("right", "left")
+    }
+    told = rule_at_place(
+        where,
+        asked(where, (-39.3, 30.0), hand="right", what="wrong_green", wrong_green_interference="ball_on_it"),
+    )
+
+    assert named["right"].assumed["wrong_green_interference"] == "stance_only"
+    assert "wrong_green_interference" not in named["left"].known
+    assert (told.known["wrong_green_interference"], told.assumed) == ("ball_on_it", {})
+
+
 def test_where_d3_is_in_force_the_stance_gives_no_relief_and_is_not_cleared() -> None:
     """Model Local Rule D-3: no interference by the stance; relief for a ball on the green may leave the feet on it."""
     ruled = rule_at_place(course(OTHER), asked(course(OTHER), (-39.3, 30.0), hand="right", local=("D-3",)))

@@ -130,7 +130,8 @@ def rule_at_place(course: Course, asked: Asked) -> Ruled:
     """Return what the Rules say of a ball at a place of which little else is said.
 
     Where nobody said what happened, the incident is taken from the place, and what usually holds with it is taken
-    for granted (:data:`PREMISES`); so is what the map as a whole lacks. Each premise stands in the answer.
+    for granted (:data:`PREMISES`); so is what the map as a whole lacks, and how a condition interferes as the map sees
+    it. Each premise stands in the answer.
 
     Raises:
         InputError: something in it cannot be used; every fault is listed.
@@ -145,7 +146,21 @@ def rule_at_place(course: Course, asked: Asked) -> Ruled:
         premises |= {**PREMISES.get(what, {}), **met}
         if "provisional" in asked.places.at:
             premises.pop(provisional_state.name, None)
+    elif what in SEEN and lie.hole is not None and lie.place is not None and lie.place.area is not None:
+        premises |= _seen(course, asked, lie.hole.number)
     return rule_on(course, replace(asked, what=what, premises=premises), lie)
+
+
+SEEN = (WRONG_GREEN, NO_PLAY_ZONE, CONDITION)
+"""Incidents of which the map sees how something interferes with a ball."""
+
+
+def _seen(course: Course, asked: Asked, hole: int) -> Mapping[str, str]:
+    """Return how the condition chosen, else the nearest one, interferes as the map sees it; nothing where it does not."""
+    ball = to_plane(course, asked.places.at["ball"])
+    found = interfering(course, hole, ball, asked.what, conditions=asked.conditions, tall=asked.tall)
+    chosen = [one for one in found if one.feature.ident == asked.condition]
+    return next((one.facts for one in (*chosen, *found)), {})
 
 
 def _what_interferes(

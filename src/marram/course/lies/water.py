@@ -43,7 +43,10 @@ def counts_as_penalty_area(feature: Feature) -> bool:
 
 def colour_of(feature: Feature) -> Kind:
     """Return the kind of penalty area that unmarked water is: yellow only where its own tags say so."""
-    return meaning(feature.tags) if meaning(feature.tags) in MARKED else Kind.RED_PENALTY_AREA  # type: ignore[return-value]
+    found = meaning(feature.tags)
+    if found is Kind.RED_PENALTY_AREA or found is Kind.YELLOW_PENALTY_AREA:
+        return found
+    return Kind.YELLOW_PENALTY_AREA if feature.tags.get("colour") == "yellow" else Kind.RED_PENALTY_AREA
 
 
 def beyond_penalty_areas(course: Course, grounds: Iterable[Extent]) -> tuple[Extent, ...]:
