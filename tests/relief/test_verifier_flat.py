@@ -44,7 +44,7 @@ def drawn_at(folder, name, hole, x, y):
     """The areas of the course at a place of a made map, told in the metres it was drawn in (before it was turned)."""
     from shapely import Point, affinity
 
-    from tests.relief.verifier.made_maps import MIDDLE, Drawing
+    from tests.relief.verifier.drawn_course import MIDDLE, Drawing
 
     shift = (700.0, 40.0) if name == "two courses" else (0.0, 0.0)
     turn = Drawing(1, COURSES.get(name, name)).turn

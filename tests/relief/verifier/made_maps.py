@@ -1,98 +1,22 @@
-"""Made courses that hold what real maps trip over, each drawn from a seed: invented, in the North Sea.
-
-Every course has two holes side by side, played the same way, turned by an angle of the seed; what it is about is
-added beside the first. Same name and seed, same map.
-"""
+"""Made courses that hold what real maps trip over, each drawn from a seed: what it is about is added beside the first hole."""
 
 import json
-import math
-import random
 from itertools import pairwise
 from pathlib import Path
 
 import shapely
 from shapely import affinity
-from shapely.geometry import LineString, Point, Polygon, box, mapping
+from shapely.geometry import LineString, Point, Polygon, box
 
-from tests.relief.verifier.flat import Flat
-
-MIDDLE = (5.0, 55.0)
-LENGTH = 330.0
-"""Metres from tee to hole."""
-APART = 90.0
-"""Metres between the lines of play."""
-
-
-class Drawing:
-    """A course being drawn in metres, the first hole's tee at (0, 0), play going north before it is turned."""
-
-    def __init__(self, seed, name, shift=(0.0, 0.0)):
-        self.random = random.Random(f"{name} {seed}")
-        self.turn = self.random.uniform(0, 360)
-        self.shift = shift
-        self.things = []
-
-    def add(self, geometry, **tags):
-        """Add a thing; a tag's underscores stay, ``golf_`` prefixes are not needed."""
-        self.things.append((geometry, {key.rstrip("_"): str(value) for key, value in tags.items()}))
-
-    def blob(self, x, y, radius, corners=9):
-        """Return a round-ish area about a place."""
-        turn = self.random.uniform(0, 2 * math.pi)
-        radii = [radius * self.random.uniform(0.75, 1.25) for _ in range(corners)]
-        return Polygon(
-            (
-                x + r * math.cos(turn + 2 * math.pi * i / corners),
-                y + r * math.sin(turn + 2 * math.pi * i / corners),
-            )
-            for i, r in enumerate(radii)
-        )
-
-    def wander(self, x, y):
-        """Return a place a little way off."""
-        return x + self.random.uniform(-3, 3), y + self.random.uniform(-3, 3)
-
-    def holes(self, *, boundary=True, numbers=(1, 2), greens=True):
-        """Add two holes with tee, fairway, green, bunkers."""
-        for index, number in enumerate(numbers):
-            x = index * APART
-            end = self.wander(x, LENGTH)
-            self.add(LineString([(x, 0), self.wander(x, LENGTH / 2), end]), golf="hole", ref=number, par=4)
-            self.add(box(x - 5, -4, x + 5, 5), golf="tee", ref=number)
-            self.add(self.blob(x, 170, 16, 14), golf="fairway", holes=number)
-            self.add(box(x - 13, 165, x + 14, 290), golf="fairway", holes=number)
-            if greens:
-                self.add(self.blob(*end, 12, 12), golf="green", ref=number)
-            self.add(self.blob(x + 21, LENGTH - 8, 4), golf="bunker")
-            self.add(self.blob(x - 8, 240, 4), golf="bunker")  # in the fairway as drawn
-        if boundary:
-            self.add(self.around(), marram="boundary")
-
-    def around(self, side=45.0):
-        """Return the ground of the course."""
-        return box(-side, -40, APART + side, LENGTH + 45)
-
-    def document(self):
-        """Return the course as GeoJSON."""
-        flat = Flat(*MIDDLE)
-        features = []
-        for number, (geometry, tags) in enumerate(self.things):
-            turned = affinity.translate(affinity.rotate(geometry, self.turn, origin=(45, 160)), *self.shift)
-            placed = shapely.transform(turned, flat.degrees)
-            features.append(
-                {"type": "Feature", "id": f"made/{number}", "properties": tags, "geometry": mapping(placed)}
-            )
-        return features
+from tests.relief.verifier.drawn_course import APART, Drawing
+from tests.relief.verifier.laid_over import LAID_OVER
 
 
 def seams(seed):
     """A burn in five polygons, joined bunkers, a path in several lines, a green in two pieces."""
     d = Drawing(seed, "seams")
     d.holes(greens=False)
-    ends = [
-        next(g for g, t in d.things if t.get("ref") == str(n) and t.get("golf") == "hole").coords[-1]
-        for n in (1, 2)
-    ]
+    ends = [d.hole_at(n) for n in (1, 2)]
     whole = d.blob(*ends[0], 13, 14)
     low, high = (
         shapely.intersection(whole, one)
@@ -135,7 +59,7 @@ def islands(seed):
     pond = d.blob(-4, 90, 20, 16)
     d.add(pond.difference(d.blob(-4, 90, 7)), golf="lateral_water_hazard")
     d.add(d.blob(-4, 91, 2.5), golf="bunker")
-    end = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "2").coords[-1]
+    end = d.hole_at(2)
     d.add(
         Point(end).buffer(27, quad_segs=6).difference(Point(end).buffer(18, quad_segs=6)), golf="water_hazard"
     )
@@ -158,10 +82,10 @@ def several_ways(seed):
     second = d.blob(-15, 205, 3.5)
     d.add(second, golf="bunker")
     d.add(second.buffer(0.3), marram="temporary_water")
-    end = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "1").coords[-1]
+    end = d.hole_at(1)
     d.add(d.blob(end[0] + 6, end[1] - 3, 2), marram="temporary_water")
     d.add(d.blob(end[0] - 12, end[1] - 4, 2), marram="temporary_water")
-    second = next(g for g, t in d.things if t.get("golf") == "hole" and t.get("ref") == "2").coords[-1]
+    second = d.hole_at(2)
     d.add(
         Point(second).buffer(4, quad_segs=4), marram="temporary_water"
     )  # about the hole: no line of play is clear
@@ -295,6 +219,7 @@ MAPS = {
     "buildings": buildings,
     "out for one hole": out_for_one_hole,
     "tee of the day": tee_of_the_day,
+    **LAID_OVER,
 }
 """Every made map by name."""
 
