@@ -122,7 +122,19 @@ def workplace(request: Request) -> Workplace:
 
 
 def workplace_on(request: Request, day: date) -> Workplace:
-    """Return the workplace of the desk that got this request, on the map and the holes of a day."""
+    """Return the workplace of the desk that got this request, on the map and the holes of a day.
+
+    A page that only shows something stands on one map throughout, which is looked up once.
+    """
+    if request.method != "GET":
+        return _workplace_on(request, day)
+    known: dict[date, Workplace] = request.scope.setdefault("marram.workplaces", {})
+    if day not in known:
+        known[day] = _workplace_on(request, day)
+    return known[day]
+
+
+def _workplace_on(request: Request, day: date) -> Workplace:
     found: Workplace = request.app.state.workplace
     maps: MapVersions | None = request.app.state.maps
     kept: HoleDays | None = request.app.state.hole_days

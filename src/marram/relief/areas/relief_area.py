@@ -124,6 +124,7 @@ class ReliefArea:
         drop_line: the line a ball must be dropped on, if any.
         area_of: tells the area of the course a place, or a ball of a radius, lies in.
         assumed: what was taken for granted, as message keys; say so beside the picture.
+        kept: what pictures worked out of it once, by what it is.
     """
 
     option: ReliefOption
@@ -139,6 +140,7 @@ class ReliefArea:
     drop_line: DropLine | None = None
     area_of: AreaOf | None = field(default=None, repr=False)
     assumed: tuple[str, ...] = ()
+    kept: dict[str, BaseGeometry] = field(default_factory=dict, init=False, repr=False, compare=False)
 
     @property
     def kind(self) -> ReliefKind:

@@ -6,10 +6,13 @@ from math import cos, hypot, pi, sin
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.type_width import text_width
+
+Numbers = NDArray[np.float64]
 
 SIZE = 16.0
 """Picture units: the height of the letters; legible on a phone in sunlight."""
@@ -34,15 +37,6 @@ class Box:
     top: float
     right: float
     bottom: float
-
-    def holds(self, other: "Box") -> bool:
-        """Return whether another rectangle lies inside this one."""
-        return (
-            self.left <= other.left
-            and self.top <= other.top
-            and other.right <= self.right
-            and other.bottom <= self.bottom
-        )
 
     def overlaps(self, other: "Box") -> bool:
         """Return whether two rectangles share any place."""
@@ -146,9 +140,8 @@ def _candidates(
     text, anchor = label
     others = [other for _, other in wanted if other != anchor]
     found = []
-    for away, turned, box in _round_about(anchor, text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD):
-        if not frame.holds(box) or any(box.overlaps(other) for other in occupied):
-            continue
+    width, height = text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD
+    for away, turned, box in _round_about(anchor, width, height, frame, occupied):
         leader = away > _WITH_LEADER
         if not leader and any(box.away(other) < away + _CLEARLY for other in others):
             continue
@@ -173,16 +166,30 @@ def _free_of(
     return [(found[index][1], found[index][2]) for index in kept.tolist()]
 
 
-def _round_about(anchor: XY, width: float, height: float) -> Iterator[tuple[float, int, Box]]:
-    """Yield places around an anchor: how far off, how many steps from the right of it, and the rectangle."""
-    for distance in _DISTANCES:
-        for step in range(_DIRECTIONS):
-            # To the right first, then alternately up and down: a reader looks there first.
-            turn = (step + 1) // 2 * (1 if step % 2 else -1) * 2 * pi / _DIRECTIONS
-            x = anchor[0] + cos(turn) * (distance + width / 2)
-            y = anchor[1] - sin(turn) * (distance + height / 2)
-            box = Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
-            yield box.away(anchor), step, box
+def _turns() -> Numbers:
+    """Return the directions round a mark as (cosine, sine); to the right first, then alternately up and down."""
+    turns = [(step + 1) // 2 * (1 if step % 2 else -1) * 2 * pi / _DIRECTIONS for step in range(_DIRECTIONS)]
+    return np.array([(cos(turn), sin(turn)) for turn in turns])
+
+
+_ROUND = _turns()
+
+
+def _round_about(
+    anchor: XY, width: float, height: float, frame: Box, occupied: Sequence[Box]
+) -> Iterator[tuple[float, int, Box]]:
+    """Yield free places around an anchor: how far off, how many steps from the right of it, and the rectangle."""
+    distance = np.repeat(_DISTANCES, _DIRECTIONS)
+    across, down = np.tile(_ROUND, (len(_DISTANCES), 1)).T
+    x = anchor[0] + across * (distance + width / 2)
+    y = anchor[1] - down * (distance + height / 2)
+    left, top, right, bottom = x - width / 2, y - height / 2, x + width / 2, y + height / 2
+    free = (left >= frame.left) & (top >= frame.top) & (right <= frame.right) & (bottom <= frame.bottom)
+    for other in occupied:
+        free &= ~((left < other.right) & (other.left < right) & (top < other.bottom) & (other.top < bottom))
+    for place in np.flatnonzero(free).tolist():
+        box = Box(float(left[place]), float(top[place]), float(right[place]), float(bottom[place]))
+        yield box.away(anchor), place % _DIRECTIONS, box
 
 
 def _crosses(anchor: XY, box: Box, other: Box) -> bool:

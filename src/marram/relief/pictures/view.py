@@ -11,6 +11,7 @@ from math import hypot, inf, log10
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import Point
 from shapely.geometry.base import BaseGeometry
 
@@ -98,7 +99,7 @@ class View:
             if part.geom_type == "Polygon" and not part.is_empty:
                 for ring in shapely.get_rings(part):
                     points = shapely.get_coordinates(shapely.simplify(ring, 0.15 / self.scale))[:-1]
-                    pieces.append("M" + "L".join(self._pair(x, y) for x, y in points) + "Z")
+                    pieces.append("M" + self._pairs(points) + "Z")
         return "".join(pieces)
 
     def line(self, geometry: BaseGeometry) -> str:
@@ -107,12 +108,14 @@ class View:
         for part in shapely.get_parts(geometry):
             if part.geom_type == "LineString" and not part.is_empty:
                 points = shapely.get_coordinates(shapely.simplify(part, 0.15 / self.scale))
-                pieces.append("M" + "L".join(self._pair(x, y) for x, y in points))
+                pieces.append("M" + self._pairs(points))
         return "".join(pieces)
 
-    def _pair(self, x: float, y: float) -> str:
-        px, py = self.at((x, y))
-        return f"{px:.1f} {py:.1f}"
+    def _pairs(self, points: NDArray[np.float64]) -> str:
+        """Return places, shape (n, 2), as the data of a path; each is where :meth:`at` puts it."""
+        across = ((points[:, 0] - self.left) * self.scale).tolist()
+        down = (self.pixels - (points[:, 1] - self.bottom) * self.scale).tolist()
+        return "L".join(f"{x:.1f} {y:.1f}" for x, y in zip(across, down, strict=True))
 
     def scale_bar(self) -> float:
         """Return the length in metres of a round scale bar, a fifth to a half of the frame."""

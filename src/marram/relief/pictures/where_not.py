@@ -21,6 +21,12 @@ _SEEN = 0.01
 
 def where_not(area: ReliefArea) -> BaseGeometry:
     """Return the part within the club-lengths that the other limits take away; empty where there is none."""
+    if "where_not" not in area.kept:
+        area.kept["where_not"] = _taken_away(area)
+    return area.kept["where_not"]
+
+
+def _taken_away(area: ReliefArea) -> BaseGeometry:
     size = next((one for one in area.limits if isinstance(one, WithinDistance)), None)
     if size is None or area.is_spot:
         return shapely.Polygon()
