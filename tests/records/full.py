@@ -6,6 +6,7 @@ from pathlib import Path
 from sqlalchemy import select
 
 from marram.records import tables
+from marram.records.classes import answer_class, begin_class
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
 from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
@@ -66,6 +67,7 @@ def fill(records: Records, folder: Path, *, signed_in: bool = True) -> str:
     case = new_ident()
     begin(records, event, case, by=None, player=player, group=None)
     keep_page(records, case, new_ident(), "/ball?hole=7", "Where is the ball?")
+    answer_class(records, begin_class(records, event, told), new_ident(), 2, told)
     if signed_in:
         sign_in(records, event)
     return event

@@ -26,7 +26,15 @@ from marram.desk.publishing import pages as published_pages
 from marram.desk.publishing import papers
 from marram.desk.results import board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
-from marram.desk.teaching import briefing_page, learn_page, quiz_page, strokes_page, tap_page
+from marram.desk.teaching import (
+    briefing_page,
+    class_pages,
+    class_stream,
+    learn_page,
+    quiz_page,
+    strokes_page,
+    tap_page,
+)
 
 ROUTERS: tuple[APIRouter, ...] = (
     start.router,
@@ -40,6 +48,8 @@ ROUTERS: tuple[APIRouter, ...] = (
     strokes_page.router,
     learn_page.router,
     tap_page.router,
+    class_pages.router,
+    class_stream.router,
     book_pages.router,
     settings.router,
     api.router,

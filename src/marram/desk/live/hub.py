@@ -73,11 +73,17 @@ class Listener:
         sight: what is told.
         loop: where it waits.
         queue: what was told and not sent yet.
+        about: what else is listened to, and nothing but it, such as a class; empty: what the role sees.
+        standing: how that stands, as an event; told whenever it is another one than before.
+        before: what was told of it last.
     """
 
     sight: Sight
     loop: asyncio.AbstractEventLoop
     queue: "asyncio.Queue[Items]" = field(default_factory=asyncio.Queue)
+    about: str = ""
+    standing: Callable[[KeptHere], str] | None = None
+    before: str = ""
 
     def tell(self, items: Items) -> None:
         """Have something sent."""
@@ -166,7 +172,15 @@ class Hub:
         told = {players: told_of(self.kept, entries, players) for players in (True, False)} if entries else {}
         upto = entries[-1].number if entries else last
         items: dict[str, Items] = {}
+        stands: dict[str, str] = {}
         for one in self._all():
+            if one.standing is not None:
+                if one.about not in stands:
+                    stands[one.about] = one.standing(self.kept)
+                if stands[one.about] != one.before:
+                    one.before = stands[one.about]
+                    one.tell([(0, one.before)])
+                continue
             role = one.sight.role
             if role not in items:
                 said = one.sight.entries(told[one.sight.players]) if entries else []

@@ -297,6 +297,18 @@ ROOMS: tuple[Room, ...] = (
         entry="/quiz",
     ),
     Room(
+        "class",
+        {
+            "GET /class": EVERYBODY,
+            "POST /class": RULING,
+            "GET /class/{code}": EVERYBODY,
+            "POST /class/{code}": EVERYBODY,
+            "GET /class/{code}/live": EVERYBODY,
+            "GET /class/{code}/teacher": RULING,
+            "POST /class/{code}/teacher": RULING,
+        },
+    ),
+    Room(
         "book",
         {
             "GET /book": EVERYBODY,

@@ -20,6 +20,7 @@ from marram.records.tables.event import (
 from marram.records.tables.log import LogEntry, SealedPart
 from marram.records.tables.people import Person, PersonalDetails
 from marram.records.tables.sign_in import OPENS_DOORS, Invitation, Password, SignIn, Whereabouts
+from marram.records.tables.teaching import ClassAnswer, TaughtClass
 from marram.records.tables.working import MADE_ANEW, LogWords, OpenCase, OpenCasePage
 
 EXPORTED = tuple(
@@ -31,6 +32,7 @@ EXPORTED = tuple(
 
 __all__ = [
     "EXPORTED",
+    "ClassAnswer",
     "Club",
     "Course",
     "Entrant",
@@ -53,6 +55,7 @@ __all__ = [
     "Side",
     "SignIn",
     "Table",
+    "TaughtClass",
     "Team",
     "Whereabouts",
 ]

@@ -8,6 +8,7 @@ TEXTS: dict[str, str] = {
     "room.rulings": "Look up",
     "room.book": "The book",
     "room.teaching": "Quiz",
+    "room.class": "Class",
     "room.ready": "Ready?",
     "room.entries": "Entries",
     "room.draw": "Draw",

@@ -1,0 +1,1 @@
+"""What a class understood: its answers read by the provisions that the questions rest on."""

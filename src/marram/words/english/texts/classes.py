@@ -1,0 +1,26 @@
+"""A class that answers on its phones: what phones and the teacher read."""
+
+TEXTS: dict[str, str] = {
+    "title": "Class",
+    "join": "Join a class",
+    "code": "The code that your teacher shows",
+    "join.do": "Join",
+    "no_account": "No account and no name: what you answer is counted, and not who you are.",
+    "none": "There is no class with this code. Look at what your teacher shows.",
+    "teach": "Teach a class",
+    "going_on": "Go on with class {code}, question {number}",
+    "begin": "Begin a class",
+    "of": "Class {code}",
+    "ended": "This class is over.",
+    "answered": "You answered {letter}. The explanation comes when your teacher opens it.",
+    "look_again": "Look whether the class has gone on",
+    "picture": "The address of this class as a QR code",
+    "join_at": "Join with a phone at {link}, or by this code:",
+    "answers.one": "One answer so far.",
+    "answers.several": "{count} answers so far.",
+    "tally": "How often each answer was chosen",
+    "explain": "Open the explanation for all",
+    "end": "End the class",
+    "misunderstood": "Misunderstood so far, by provision",
+    "wrong": "{wrong} of {answered} answers wrong",
+}
