@@ -59,6 +59,7 @@ def briefing(  # noqa: PLR0917 - an address
         told=bool(shown or presenter),
         presenter=bool(presenter),
         minutes=max(0, now - start) // 60,
+        begun=start,
         next_title=deck.pages[at].part("title") if at < len(deck.pages) else "",
         show_url=address(at, shown=1),
         before_url=address(at - 1) if at > 1 else "",

@@ -1,5 +1,6 @@
 """A class: everybody's phone without an account, and the teacher who sees what was misunderstood and opens the explanation."""
 
+from collections.abc import Mapping
 from datetime import UTC, datetime
 from functools import lru_cache
 from secrets import token_urlsafe
@@ -123,7 +124,7 @@ def teacher(request: Request, code: str) -> Response:
         return _none(request)
     kept = kept_here(request)
     every = answers_of(kept.records, one)
-    tally = every.get(one.number, {})
+    tally: Mapping[int, int] = every.get(one.number, {})
     link = f"{_reached_at(request)}class/{one.code}"
     found = understood([(asked(one.seed, number), chosen) for number, chosen in every.items()])
     return page(

@@ -55,9 +55,12 @@ def question(one: Situation, lot: Random) -> Question | None:
     """Return the question about a situation; ``None`` where too few other rulings lie near it."""
     right = Answer(_words(one.ruling, one.form), one.headline)
     chosen: dict[str, Answer] = {}
+    kept: list[Near] = []
     for near in near_rulings(one, lot):
         words = _words(near.ruling, near.form)
-        if words not in chosen and _told_apart(near, one):
+        others = [(one.ruling, one.form), *((each.ruling, each.form) for each in kept)]
+        if all(_told_apart((near.ruling, near.form), other) for other in others):
+            kept.append(near)
             chosen[words] = Answer(words, headline(near.ruling, near.form), near)
             if len(chosen) == MOST_ANSWERS - 1:
                 break
@@ -68,12 +71,12 @@ def question(one: Situation, lot: Random) -> Question | None:
     return Question(one, tuple(answers), answers.index(right))
 
 
-def _told_apart(near: Near, one: Situation) -> bool:
-    """Whether a ruling says something else than the right one, not only less: what it costs differs, or what is done next."""
-    if total_words(near.ruling, near.form) != total_words(one.ruling, one.form):
+def _told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:
+    """Whether rulings say different things, not one less than the other: what they cost differs, or what is done next."""
+    if total_words(*one) != total_words(*other):
         return True
-    both = {near.ruling.action, one.ruling.action}
-    said = next_words(near.ruling, near.form) and next_words(one.ruling, one.form)
+    said = next_words(*one) and next_words(*other)
+    both = {one[0].action, other[0].action}
     return bool(said) and len(both) > 1 and not both <= _ALIKE
 
 

@@ -28,6 +28,7 @@ TEXTS: dict[str, str] = {
     "before": "Page before",
     "next": "Next page",
     "presenter": "The presenter's view",
+    "clock": "Since the start: {time}.",
     "minutes": "Minutes since the start, when this page was opened: {count}.",
     "comes_next": "Then: {title}",
 }

@@ -50,7 +50,7 @@ TEXTS: dict[str, str] = {
     "strokes.sum": "Taken before: {before}. Strokes made since: {made}. Penalty strokes: {penalties}. So stroke {next} is next.",
     "strokes.rulings": "The rulings, one after the other",
     "strokes.mistake.penalty_left_out": "The penalty strokes were left out.",
-    "strokes.mistake.stroke_left_out": "The stroke that was made in what happened was left out: it counts too.",
+    "strokes.mistake.stroke_left_out": "What was played since was left out: every stroke counts.",
     "strokes.mistake.taken_for_two": "One penalty stroke was taken for the general penalty of two.",
     "strokes.mistake.taken_for_one": "One penalty stroke too few was counted.",
     "strokes.mistake.penalty_made_up": "A penalty stroke was counted where there is none.",
