@@ -10,6 +10,7 @@ from playwright.sync_api import Page, expect
 from shapely.geometry import Polygon
 
 from marram.course.versions.map_edits import Edit
+from marram.words.texts import text as said
 from tests.desk.editing import corners, expect_corners, look_at, pixel, ready, swipe
 from tests.desk.test_map_editor import area
 
@@ -140,3 +141,22 @@ def test_a_doubled_corner_is_deleted_at_once(editor: Page, editing: FastAPI) -> 
     editor.locator("#editor-map").tap(position=start)
     editor.get_by_role("button", name="Delete corner").tap()
     expect_corners(editor, 3)
+
+
+def test_an_edge_dragged_across_itself_is_said_at_once(editor: Page, editing: FastAPI) -> None:
+    """A corner dragged over the edge across: said beside the map and in the panel, ringed; typed too; undo ends it."""
+    opened(editor, editing, SQUARE)
+    start, across = in_the_north_east(editor), pixel(editor, NORTH, WEST)
+    swipe(editor, start, across["x"] - start["x"] - 40, 50)
+    told, ring = editor.locator("#editor-words"), editor.locator("path.crossing")
+    expect(told).to_have_text(said("editor_script.crosses"))
+    expect(editor.get_by_text(said("editor.crosses"))).to_be_visible()
+    expect(ring).to_have_count(1)
+    editor.get_by_role("button", name=said("editor.undo"), exact=True).tap()
+    expect(told).to_have_text(said("editor_script.crosses_no_more"))
+    expect(ring).to_have_count(0)
+    editor.locator("summary", has_text=said("editor.corners")).first.click()
+    bow_tie = [SQUARE[0], SQUARE[2], SQUARE[1], SQUARE[3]]
+    editor.locator("#chosen-corners").fill("\n".join(f"{north},{east}" for east, north in bow_tie))
+    editor.get_by_role("button", name=said("editor.corners.use")).tap()
+    expect(told).to_have_text(said("editor_script.crosses"))

@@ -6,8 +6,10 @@ from typing import Any
 from shapely import orient_polygons, to_geojson
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.lies.as_read import as_read
-from marram.course.model import Course, Feature, Kind
+from marram.course.lies.as_read import pieces_as_read
+from marram.course.lies.joined_as_read import joined
+from marram.course.lies.united import UnitedArea
+from marram.course.model import Course, Kind
 
 DRAWN: tuple[Kind, ...] = (
     Kind.BOUNDARY,
@@ -38,15 +40,22 @@ DRAWN: tuple[Kind, ...] = (
 
 def course_drawing(course: Course) -> dict[str, Any]:
     """Return the course as a GeoJSON feature collection in degrees, in drawing order."""
-    features = [
-        feature_drawn(feature, in_degrees(course, ground)) for feature, ground in as_read(course, *DRAWN)
-    ]
+    features = [area_drawn(area, in_degrees(course, area.geometry)) for area in areas_drawn(course)]
     return collection(course, features)
 
 
-def feature_drawn(feature: Feature, geometry: dict[str, Any]) -> dict[str, Any]:
-    """Return a feature as the drawing holds it."""
-    told = {"kind": feature.kind.value, "name": feature.name, "holes": list(feature.holes)}
+def areas_drawn(course: Course) -> list[UnitedArea]:
+    """Return what is drawn of a course in drawing order: the ground as it is read, what is joined as one area."""
+    if areas_drawn not in course.kept:
+        course.kept[areas_drawn] = joined(pieces_as_read(course, *DRAWN))
+    found: list[UnitedArea] = course.kept[areas_drawn]
+    return found
+
+
+def area_drawn(area: UnitedArea, geometry: dict[str, Any]) -> dict[str, Any]:
+    """Return an area as the drawing holds it: with its first name, and the holes of all its features."""
+    holes = sorted({hole for feature in area.features for hole in feature.holes})
+    told = {"kind": area.kind.value, "name": area.name, "holes": holes}
     return {"type": "Feature", "properties": told, "geometry": geometry}
 
 

@@ -12,9 +12,8 @@ from typing import Any
 from shapely import simplify
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.lies.as_read import as_read
 from marram.course.model import Course
-from marram.desk.shell.map_drawing import DRAWN, collection, feature_drawn, in_degrees
+from marram.desk.shell.map_drawing import area_drawn, areas_drawn, collection, in_degrees
 
 FAR = 1.0
 """Metres an outline may be about off where the whole course is shown: a third of what a phone's point then covers."""
@@ -60,7 +59,7 @@ class MapParts:
         if hole is None:
             return None
         around = hole.line.buffer(BESIDE)
-        close = [ground.intersects(around) for _, ground in as_read(self.course, *DRAWN)]
+        close = [area.geometry.intersects(around) for area in areas_drawn(self.course)]
         return [fine if one else far for fine, far, one in zip(self._fine, self._far, close, strict=True)]
 
     @cached_property
@@ -81,8 +80,8 @@ class MapParts:
             return ground if found.is_empty else found
 
         return [
-            feature_drawn(feature, in_degrees(self.course, plainer(ground), places))
-            for feature, ground in as_read(self.course, *DRAWN)
+            area_drawn(area, in_degrees(self.course, plainer(area.geometry), places))
+            for area in areas_drawn(self.course)
         ]
 
 

@@ -1,7 +1,5 @@
 """What of the map a drawing shows: the ground as it is read, and what is joined on the ground as one area."""
 
-from collections import defaultdict
-from collections.abc import Hashable
 from dataclasses import dataclass
 
 import shapely
@@ -10,24 +8,9 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.as_read import pieces_as_read
 from marram.course.lies.extents import Extent
-from marram.course.lies.united import unite
+from marram.course.lies.joined_as_read import joined
 from marram.course.model import Course, Kind
 from marram.relief.pictures.styles import FILLS
-
-JOINED = frozenset(
-    {
-        Kind.FAIRWAY,
-        Kind.PUTTING_GREEN,
-        Kind.BUNKER,
-        Kind.PATH,
-        Kind.GROUND_UNDER_REPAIR,
-        Kind.TEMPORARY_WATER,
-        Kind.WATER,
-        Kind.RED_PENALTY_AREA,
-        Kind.YELLOW_PENALTY_AREA,
-    }
-)
-"""Kinds that are one area where they are joined: a seam between two features is no edge on the ground."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,12 +31,13 @@ def ground_shown(course: Course, frame: BaseGeometry) -> list[GroundShown]:
     pieces, tree = _all_of(course)
     order = list(FILLS)
     found = [pieces[i] for i in sorted(tree.query(frame, predicate="intersects").tolist())]
+    areas = [GroundShown(one.kind, one.geometry) for one in joined(found)]
     edges = [
         GroundShown(one.kind, one.geometry)
         for one in course.of(Kind.BOUNDARY)
         if shapely.intersects(shapely.boundary(one.geometry), frame)
     ]
-    return [*sorted(_joined(found), key=lambda one: order.index(one.kind)), *edges]
+    return [*sorted(areas, key=lambda one: order.index(one.kind)), *edges]
 
 
 def _all_of(course: Course) -> tuple[list[Extent], STRtree]:
@@ -63,18 +47,3 @@ def _all_of(course: Course) -> tuple[list[Extent], STRtree]:
         course.kept[ground_shown] = pieces, STRtree([one.shape for one in pieces])
     found: tuple[list[Extent], STRtree] = course.kept[ground_shown]
     return found
-
-
-def _joined(pieces: list[Extent]) -> list[GroundShown]:
-    groups: dict[Hashable, list[Extent]] = defaultdict(list)
-    for index, one in enumerate(pieces):
-        kind = one.feature.kind
-        areal = kind in JOINED and one.shape.area > 0
-        # Greens of different holes that adjoin are shown as two: which of them is the wrong one matters.
-        holes = one.feature.holes if kind is Kind.PUTTING_GREEN else ()
-        groups[(kind, holes) if areal else index].append(one)
-    return [
-        GroundShown(some[0].feature.kind, area)
-        for some in groups.values()
-        for area in ([some[0].shape] if len(some) == 1 else (united.geometry for united in unite(some)))
-    ]

@@ -117,11 +117,13 @@ function choose(ident) {
   chosen.ident = map.chosen = ident;
   map.corner = null;
   find("chosen").hidden = !ident;
+  chosen.crossed = false;
+  map.warn(null);
   map.draw(draft, kindOf, told.order, new Set(draft.edits().map((one) => one.ident)));
   if (!ident) return say(text("choose"));
+  say(text("chosen", { area: titleOf(ident, draft.now.get(ident)) }));
   chosen.fill();
   map.frame(ident);
-  say(text("chosen", { area: titleOf(ident, draft.now.get(ident)) }));
 }
 
 find("area-choose").addEventListener("click", () => {

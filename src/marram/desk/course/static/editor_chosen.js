@@ -1,6 +1,7 @@
 // The area chosen: its kind, name, holes, what a dropping zone serves, its corners; moved, deleted.
 
 import { text } from "/static/shell/words.js";
+import { crossing } from "./editor_crossing.js";
 import { nearestHole } from "./editor_geometry.js";
 import { rings, shifted, withoutCorner } from "./editor_shape.js";
 import { Corners, find, refuse, say } from "./editor_words.js";
@@ -53,9 +54,20 @@ export class Chosen {
     if (zone) this.fillServes();
     find("chosen-evacuation").parentElement.hidden = kind !== "evacuation_point";
     find("chosen-evacuation").value = feature.properties.evacuation ?? "";
+    this.tellCrossing();
     const simple = rings(feature).length === 1;
     find("chosen-corners-fold").hidden = !simple;
     if (simple) find("chosen-corners").value = Corners.write(rings(feature)[0]);
+  }
+
+  // An edge that crosses itself is said at once, beside the map and in the panel; the desk keeps no such area.
+  tellCrossing() {
+    const at = crossing(this.feature);
+    find("chosen-crosses").hidden = !at;
+    this.map.warn(at);
+    if (at) say(text("crosses"));
+    else if (this.crossed) say(text("crosses_no_more"));
+    this.crossed = !!at;
   }
 
   // What the zone can serve: the things of its hole first, then those of other holes, and what was just drawn.
@@ -131,7 +143,7 @@ export class Chosen {
     if (!corners) return;
     const feature = structuredClone(this.feature);
     rings(feature)[0].splice(0, Infinity, ...corners, corners[0]);
+    say(text("as_typed")); // unless the edge crosses itself now
     this.draft.set(this.ident, feature);
-    say(text("as_typed"));
   }
 }

@@ -20,6 +20,7 @@ export class EditorMap {
     this.theirs = L.layerGroup().addTo(this.map);
     this.handles = L.layerGroup().addTo(this.map);
     this.sketch = L.layerGroup().addTo(this.map);
+    this.crossing = L.layerGroup().addTo(this.map);
     this.layers = new Map();
     this.points = null; // of the sketch; null when nothing is being drawn
     this.marking = false; // a shape follows the cross in the middle of the map
@@ -177,6 +178,12 @@ export class EditorMap {
         this.handles.addLayer(dot);
       }
     });
+  }
+
+  // A ring round the place where an edge crosses itself; none for null.
+  warn(at) {
+    this.crossing.clearLayers();
+    if (at) this.crossing.addLayer(L.circleMarker([at[1], at[0]], { radius: 22, interactive: false, className: "crossing" }));
   }
 
   showTheirs(edits) {

@@ -26,6 +26,7 @@ TEXTS: dict[str, str] = {
     "choose_it": "Choose it",
     # The area chosen
     "exact": "It fits now: forget this",
+    "crosses": "Its edge crosses itself or runs back on itself, so nobody can tell what is inside. It cannot be saved like this.",
     "shape_it": "Drag the arrows to move it, a corner to shape it; tap a small dot for a new corner. Zoom in for more corners.",
     "kind": "Kind",
     "name": "Name",

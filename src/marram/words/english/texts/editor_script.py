@@ -46,6 +46,8 @@ TEXTS: dict[str, str] = {
     "serves_choose": "Not said: choose",
     "holes_unchanged": "The holes were not changed",
     "no_hole": "“{given}” is no number of a hole; write 9, or 2;16 for two holes.",
+    "crosses": "The edge crosses itself. Undo, or drag a corner back.",
+    "crosses_no_more": "The edge no longer crosses itself.",
     "deleted": "Deleted {area}. Undo brings it back.",
     "moved.north": "Moved {metres} m north.",
     "moved.east": "Moved {metres} m east.",
