@@ -12,7 +12,8 @@ from shapely.geometry import LineString, Point, box
 from marram.course.model import Course, Feature, Kind
 from marram.relief import Situation, relief_areas, svg
 from marram.relief.geometry.outline import Outline
-from marram.relief.pictures.labels import place_labels
+from marram.relief.pictures.labels import Box, place_labels
+from marram.relief.pictures.north_and_scale import freest
 from marram.relief.pictures.sheet import sheet_svg
 from marram.relief.pictures.styles import EDGES, FILLS, GROUND, PATTERNS
 from marram.relief.pictures.view import view_of
@@ -189,3 +190,14 @@ def test_the_edge_of_a_mapped_area_stands_out(kind):
 def test_every_mapped_area_has_an_edge():
     """No area of a drawing is told by its fill alone."""
     assert set(FILLS) <= set(EDGES)
+
+
+def test_scale_and_north_leave_the_marks_free() -> None:
+    """Each stands in its usual corner unless a mark or more lines are there; then in the other one."""
+    plain = (Box(0, 0, 10, 10), Box(90, 0, 100, 10))
+    line = LineString([(0, 5), (20, 5)])
+    assert freest(plain, [], []) is plain[0]
+    assert freest(plain, [(5, 5)], []) is plain[1]
+    assert freest(plain, [], [line]) is plain[1]
+    assert freest(plain, [(95, 5)], [line]) is plain[0]
+    assert freest(plain, [(5, 5), (95, 5)], [line]) is plain[1]

@@ -8,6 +8,8 @@ is written in the type of the page it stands in.
 from collections.abc import Sequence
 from math import hypot
 
+from shapely.geometry.base import BaseGeometry
+
 from marram.course.model import Course
 from marram.errors import BadPlace
 from marram.relief.areas.construction import PointMark, Role, distance
@@ -26,7 +28,7 @@ from marram.relief.pictures.marks import (
     line_in_picture,
 )
 from marram.relief.pictures.markup import Ids, Node, add, root, say, written
-from marram.relief.pictures.north_and_scale import add_north, add_scale
+from marram.relief.pictures.north_and_scale import add_north, add_scale, north_place, scale_place
 from marram.relief.pictures.overview import SIDE as OVERVIEW
 from marram.relief.pictures.overview import add_overview, needs_overview
 from marram.relief.pictures.picture_words import (
@@ -157,9 +159,12 @@ def _add_map(
     for mark in marks:
         if isinstance(mark, PointMark) and view.shows(mark.at):
             add_point(clipped, mark, view)
-    _add_labels(parent, areas, view, [(words, tip) for _, tip, words in away])
-    add_north(parent)
-    add_scale(parent, view)
+    points = [*(tip for _, tip, _ in away), *(view.at(one.at) for one in marks if isinstance(one, PointMark))]
+    lines = _lines(areas, view)
+    north, scale = north_place(points, lines), scale_place(view, points, lines)
+    _add_labels(parent, areas, view, [(words, tip) for _, tip, words in away], [north, scale])
+    add_north(parent, north)
+    add_scale(parent, view, scale)
     add(parent, "rect", {"fill": "none", **stroke(INK, 1)}, x=0.5, y=0.5, width=WIDTH - 1, height=WIDTH - 1)
 
 
@@ -185,13 +190,13 @@ def _away(areas: Sequence[ReliefArea], view: View) -> list[tuple[XY, XY, str]]:
 
 
 def _add_labels(
-    parent: Node, areas: Sequence[ReliefArea], view: View, away: Sequence[tuple[str, XY]]
+    parent: Node,
+    areas: Sequence[ReliefArea],
+    view: View,
+    away: Sequence[tuple[str, XY]],
+    taken: Sequence[Box],
 ) -> None:
     wanted = [*_wanted(areas, view), *away]
-    taken = [
-        Box(WIDTH - 44, 0, WIDTH, 62),
-        Box(0, WIDTH - 34, 12 + view.scale_bar() * view.scale + 12, WIDTH),
-    ]
     covered = [
         view.drawn(shape)
         for area in areas
@@ -199,13 +204,18 @@ def _add_labels(
         for shape in (area.polygon, where_not(area))
         if not shape.is_empty
     ]
-    lines = [line_in_picture(mark, view) for area in areas for mark in area.construction]
-    for label in place_labels(wanted, view.pixels, taken, covered, [one for one in lines if one is not None]):
+    for label in place_labels(wanted, view.pixels, taken, covered, _lines(areas, view)):
         if label.leader:
             (x1, y1), (x2, y2) = label.anchor, label.box.nearest(label.anchor)
             add(parent, "path", stroke(INK, 0.8), d=f"M{x1:.1f} {y1:.1f}L{x2:.1f} {y2:.1f}")
         middle = ((label.box.left + label.box.right) / 2, (label.box.top + label.box.bottom) / 2)
         write(parent, label.text, (middle[0], middle[1] + SIZE * 0.34), SIZE, anchor="middle", bold=True)
+
+
+def _lines(areas: Sequence[ReliefArea], view: View) -> list[BaseGeometry]:
+    """Return the lines of the construction as they run in the picture."""
+    lines = (line_in_picture(mark, view) for area in areas for mark in area.construction)
+    return [one for one in lines if one is not None]
 
 
 def _wanted(areas: Sequence[ReliefArea], view: View) -> list[tuple[str, XY]]:

@@ -106,7 +106,7 @@ def add_notes(
         which = text("relief.measure.which", number=number, name=name) if name else ""
         lines += [which + measure_words(one) for one in area.measures]
     if not areas[0].is_spot:
-        lines.append(f"{sum(area.area_m2 for area in areas):.1f} m²")
+        lines.append(text("relief.picture.area", area=sum(area.area_m2 for area in areas)))
     lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.remarks)]
     lines += more
     if course is not None and course.credit:
