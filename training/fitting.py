@@ -76,7 +76,7 @@ class Fitted:
 
 CLOSENESS = 20.0
 """How closely the model follows the texts (the inverse of the penalty on its weights; by the held-out sentences)."""
-LIKENESS = 12.0
+LIKENESS = 6.0
 """What likeness to the mean text of an incident counts beside that (our choice, by held-out blocks of sentences)."""
 
 

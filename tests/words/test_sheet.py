@@ -93,7 +93,7 @@ def test_the_same_penalty_on_two_holes_is_one_number() -> None:
 
 def test_no_penalty_is_said_plainly() -> None:
     """The first line of a ruling without penalty says so."""
-    assert headline(no_penalty("9.3").play_as_it_lies()) == "No penalty: play it as it lies."
+    assert headline(no_penalty("5.7d(1)").play_as_it_lies()) == "No penalty: play it as it lies."
 
 
 def test_every_question_has_help_and_a_source() -> None:

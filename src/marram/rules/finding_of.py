@@ -5,7 +5,7 @@ from enum import Enum
 from typing import Any
 
 from marram.rules.findings import Finding
-from marram.rules.free_findings import FREE_BY_FACT, FREE_STROKE_BY_FACT
+from marram.rules.free_findings import FREE_BY_FACT, FREE_BY_PROVISION, FREE_STROKE_BY_FACT
 from marram.rules.noted_findings import BY_NOTE
 from marram.rules.ruling import Action, Reason, Ruling, Stroke
 
@@ -99,6 +99,7 @@ def _findings(ruling: Ruling) -> Iterator[Finding]:
         yield Finding.FREE_RELIEF
     if not ruling.penalties and ruling.action in _PLAYED_ON:
         yield from _told_by(reversed(ruling.reasons), FREE_BY_FACT)
+        yield from (FREE_BY_PROVISION[one] for one in ruling.citations[:1] if one in FREE_BY_PROVISION)
 
 
 def _by_provision(citation: str, action: Action) -> Iterator[Finding]:

@@ -39,6 +39,7 @@ class Finding(Enum):
     FIRST_DROP_COUNTS = "first_drop_counts"
     FREE_RELIEF = "free_relief"
     NO_FREE_RELIEF = "no_free_relief"
+    ZONE_DOES_NOT_INTERFERE = "zone_does_not_interfere"
     LIE_MAY_NOT_BE_PREFERRED = "lie_may_not_be_preferred"
     LOOSE_IMPEDIMENT = "loose_impediment"
     MOVABLE_OBSTRUCTION = "movable_obstruction"
@@ -67,6 +68,8 @@ class Finding(Enum):
     LIFTING_ALLOWED = "lifting_allowed"
     # Of what was done: without penalty, and why
     NO_BREACH = "no_breach"
+    ALLOWED = "allowed"
+    BY_NATURAL_FORCES = "by_natural_forces"
     IN_TIME = "in_time"
     EXCUSED = "excused"
     WITHIN_TIME = "within_time"

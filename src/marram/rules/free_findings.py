@@ -37,6 +37,8 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "over_policy_time": {_NO: Finding.WITHIN_TIME},
     "behind_group_in_front": {_NO: Finding.IN_POSITION},
     "local_rule_k_4": {_NO: Finding.NO_PACE_POLICY},
+    "no_play_zone_interference": {"none": Finding.ZONE_DOES_NOT_INTERFERE},
+    "zone_beyond_boundary_interferes": {_NO: Finding.ZONE_DOES_NOT_INTERFERE},
     "sent_there_by_committee": {_YES: Finding.AS_COMMITTEE_SET},
     "order_set_by_committee": {_YES: Finding.AS_COMMITTEE_SET},
     "group_change_approved": {_YES: Finding.CHANGE_APPROVED},
@@ -163,3 +165,24 @@ FREE_STROKE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "help_in_stroke": _each(Finding.NO_BREACH, ("own_protection", "chance_bystander", "ended_before_stroke")),
 }
 """What an answer finds where it was asked whether a stroke was made as the Rules allow, and it was (Rules 10.1 and 10.2)."""
+
+_WHAT_MAY_BE_DONE = (
+    *(f"8.1b({number})" for number in range(1, 12)),
+    "8.1d(1)",
+    "10.3b(2)",
+    "11.3 Exception",
+    "12.2b(1)",
+    "12.2b(2)",
+    "12.2b(3)",
+    "13.1c(2)",
+    "J-2",
+)
+FREE_BY_PROVISION: Mapping[str, Finding] = {
+    **dict.fromkeys(_WHAT_MAY_BE_DONE, Finding.ALLOWED),
+    **dict.fromkeys(("7.1a", "7.1b", "8.1d(2)", "13.1c(1)"), Finding.NO_BREACH),
+    **dict.fromkeys(("2.1", "A-2", "A-3"), Finding.IN_BOUNDS),
+    **dict.fromkeys(("13.1f", "13.1f Exception", "D-3"), Finding.NO_FREE_RELIEF),
+    "9.3": Finding.BY_NATURAL_FORCES,
+    "9.4b Exception 1": Finding.LIFTING_ALLOWED,
+}
+"""What the provision that decides finds where nothing is penalised, and neither a note nor an answer says it."""

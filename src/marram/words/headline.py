@@ -16,6 +16,7 @@ from marram.words.penalties import penalties_in_short, relief_cost_words
 _LOSES_HOLE = frozenset({PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE})
 _NO_BALL_TO_PLAY = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
 _SAID_BY_DECISION = (None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED)
+_OF_STROKE = (Finding.STROKE_COUNTS, Finding.STROKE_DOES_NOT_COUNT, Finding.STROKE_MADE)
 _SAYS_ITSELF = (Finding.IS_PROVISIONAL, Finding.HOLED, Finding.NEXT_STROKE_CONCEDED)
 
 
@@ -27,7 +28,7 @@ def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bo
         form: how general penalties are resolved; both ways are said when unknown.
         with_finding: whether one finding speaks for all of it; of several acts together it does not.
     """
-    finding = finding_of(ruling) if with_finding else None
+    finding = _finding(ruling, form) if with_finding else None
     found = "" if finding is None else term(finding)
     total, then = total_words(ruling, form), next_words(ruling, form)
     if not costs_something(ruling):
@@ -47,13 +48,21 @@ def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bo
 
 def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bool = True) -> str:
     """Return the one sentence that the player is told: what was found, what it costs them, what they do next."""
-    finding = finding_of(ruling) if with_finding else None
-    nothing_left = Action.HOLE_OVER if ruling.action is Action.HOLED else Action.PLAY_ON
+    finding = _finding(ruling, form) if with_finding else None
+    over = ruling.action is Action.HOLED or _loses_the_hole(ruling, form)
+    nothing_left = Action.HOLE_OVER if over else Action.PLAY_ON
     then = next_words(ruling, form) or term(nothing_left, ".short")
     own = [one for one in ruling.penalties if one.who in OWN]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
         side = any(one.who in (Who.SIDE, Who.EACH_SIDE) for one in own)
         return say("TERMS", "tell.side_disqualified" if side else "tell.disqualified")
+    if (
+        own == list(ruling.penalties)
+        and _loses_the_hole(ruling, form)
+        and {one.who for one in own} == {Who.PLAYER}
+    ):
+        stops = ruling.action is Action.STOP_PLAY
+        return say("TERMS", "tell.hole_lost_stop" if stops else "tell.hole_lost").format(next=then)
     total = total_words(ruling, form)
     total = total[0].lower() + total[1:]
     if own and not any(one.who in (Who.PLAYER, Who.EACH_PLAYER) for one in own):
@@ -70,6 +79,17 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if key == "tell.free" and says_all:
         return say("TERMS", "headline.finding").format(finding=term(finding))
     return say("TERMS", f"{key}.found").format(finding=term(finding), total=total, next=then)
+
+
+def _finding(ruling: Ruling, form: FormOfPlay | None) -> Finding | None:
+    """Return the finding that stands first: where the hole is lost, no stroke counts for anything."""
+    found = finding_of(ruling)
+    return None if found in _OF_STROKE and _loses_the_hole(ruling, form) else found
+
+
+def _loses_the_hole(ruling: Ruling, form: FormOfPlay | None) -> bool:
+    lost = any(one.kind in _LOSES_HOLE and one.who in OWN for one in ruling.penalties)
+    return form is FormOfPlay.MATCH_PLAY and lost and not partner_plays_on(ruling.penalties, form)
 
 
 def total_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
@@ -136,6 +156,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
         "play_out_both_balls",
         "go_on_under_that_rule",
         "resume_where_stopped",
+        "play_a_conforming_ball",
         "holed_provisional_not_yet_in_play",
     ),
     Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken", "ball_has_been_played"),

@@ -194,6 +194,9 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...],
     said = set() if lost else {term(one) for one in _in_the_headline(ruling, found)}
     if found is not None:
         said |= {say("TERMS", "headline.finding").format(finding=term(found)), *_said_by_finding(found)}
+    noted = said_by_note(ruling)
+    if noted and say("NOTES", noted).rstrip(".").lower() == say("TERMS", f"next.note.{noted}").lower():
+        said.add(say("NOTES", noted))
     steps += [say("NOTES", key) for key in ruling.notes]
     return Sheet(
         "ruling",
@@ -239,6 +242,7 @@ _NO_MORE_THAN: Mapping[Finding, tuple[str, ...]] = {
     Finding.FOLLOW_REFEREE: ("follow_referee",),
     Finding.BALL_MAY_BE_PLAYED: ("ball_may_come_from_anyone",),
     Finding.NO_PRACTICE_STROKE: ("not_a_practice_stroke",),
+    Finding.ODD_AND_EVEN: ("tee_off_by_odd_and_even",),
 }
 
 

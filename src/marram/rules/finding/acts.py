@@ -34,7 +34,7 @@ FEWEST = 3
 """Words: a shorter part does not stand by itself (our choice)."""
 MOST_PIECES, MOST_JOINED = 7, 3
 """Into how many pieces a sentence is cut, and how many of them are joined to one part of several (our choice)."""
-COST, TWICE, CIRCUMSTANCE = 0.3, 0.5, 0.5
+COST, TWICE, CIRCUMSTANCE = 0.2, 0.5, 0.5
 """How likely an act must be to be told for itself, and by how much more where the act before it is the same, or where it is
 rather a circumstance: chosen on our own sentences of several acts (``training/held_out/several_acts.txt``) and of one."""
 WHOLE = 0.5
