@@ -147,3 +147,33 @@ def test_a_drawing_fills_the_screen_and_goes_back_to_its_card(
     assert box_of["width"] >= 370
     assert page.locator(".option figure svg").count() == page.locator("[data-whole-screen]").count()
     context.close()
+
+
+OVER_EACH_OTHER = """() => {
+  const boxes = (what) => [...document.querySelectorAll(what)].map((one) => one.getBoundingClientRect()).filter((box) => box.width);
+  const over = (one, other) => one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+  const labels = boxes("#map .relief-label span");
+  const tools = boxes("#map .option-letter:not(.faint), #map .map-key .tool, #map .leaflet-control-zoom");
+  return [labels.length, tools.length, labels.filter((one) => tools.some((other) => over(one, other))).length];
+}"""
+"""How many labels and how many letters and tools stand on the map, and how many labels stand over one of these."""
+
+
+def test_no_label_stands_over_the_letter_of_an_option_or_a_tool(
+    chromium: Browser, address: str, ground: Ground
+) -> None:
+    """Back on the line from the burn, brought out on a phone: letter, key and zoom can all be seen."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, base_url=address)
+    page = context.new_page()
+    page.goto(
+        f"/case?hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&what=ball_in_penalty_area"
+        "&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
+    )
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    page.locator(".show-option").first.click()
+    expect(page.locator(".relief-label").first).to_be_attached()
+    drawn(page)
+    labels, tools, covering = page.evaluate(OVER_EACH_OTHER)
+    context.close()
+
+    assert (labels >= 3, tools, covering) == (True, 3, 0)
