@@ -32,8 +32,8 @@ async def device(port: int, heard: list[tuple[int, float]], ready: asyncio.Semap
         if not is_ready and line.startswith(b"event: cases"):
             is_ready = True
             ready.release()
-        if line.startswith(b"data: {"):
-            heard.append((json.loads(line[6:])["number"], time.monotonic()))
+        if line.startswith(b"data: {") and "number" in (told := json.loads(line[6:])):
+            heard.append((told["number"], time.monotonic()))
 
 
 async def devices(port: int, cookie: str, count: int, begin: object, ends: tuple[object, object]) -> None:
