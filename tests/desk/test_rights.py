@@ -26,6 +26,7 @@ SAMPLE = {
     "form": "svg",
     "secret": "nonsense",
     "digest": "0" * 64,
+    "code": "NOSUCH",
     "sheet": "notice",
     "player": "00000000-0000-4000-8000-000000000000",
     "against": "00000000-0000-4000-8000-000000000001",
