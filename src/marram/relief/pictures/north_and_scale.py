@@ -57,8 +57,20 @@ def add_north(parent: Node, place: Box = NORTH) -> None:
 
 
 def add_scale(parent: Node, view: View, place: Box | None = None) -> None:
-    """Draw the scale bar, lower left where no place is given."""
+    """Draw the scale bar on a plate, lower left where no place is given: no stripe of a boundary runs through it."""
     place = place or scale_place(view)
+    wide, high = place.right - place.left - 8, place.bottom - place.top - 2
+    add(
+        parent,
+        "rect",
+        x=place.left + 4,
+        y=place.top - 2,
+        width=wide,
+        height=high,
+        rx=3,
+        fill=PAPER,
+        fill_opacity=0.8,
+    )
     length, y = view.scale_bar(), WIDTH - 10
     left, right = place.left + 12, place.right - 12
     bar = f"M{round(left, 1):g} {y - 6:g}V{y:g}H{right:.1f}V{y - 6:g}"

@@ -129,6 +129,6 @@ TEXTS: dict[str, str] = {
     "measuring.anywhere": "A club-length is that of the player's longest club other than a putter, from toe to butt end; here {club} m. Measure straight across a ditch or a hole in the ground, and through a tree, a fence or a wall; where the ground itself rises and falls, measure along it.",
     "picture.title": "{kind} ({citation})",
     "picture.shown": "{kind}. {measures}.",
-    "picture.area": "relief area: {area:.1f} m²",
+    "picture.area": "relief area: {area:,.1f} m²",
     "picture.shown_area": "{kind}. {area:.1f} m². {measures}.",
 }
