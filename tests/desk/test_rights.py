@@ -17,6 +17,7 @@ from tests.desk.signing_in import club, guarded, signature, signed_in
 
 SAMPLE = {
     "number": 1,
+    "group": 1,
     "slug": "17.1d",
     "incident_name": "sand_touched",
     "place": 0,

@@ -50,6 +50,8 @@ def test_cards_and_results_say_nothing_of_their_own(tmp_path: Path, locales: Pat
             "/ready?round=2",
             "/published",
             "/papers",
+            "/walk",
+            "/walk/1/1?hole=2",
             f"/published/{published}.html",
             "/log/2",
         )

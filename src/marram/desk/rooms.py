@@ -3,7 +3,7 @@
 from fastapi import APIRouter
 
 from marram.desk.book import book_pages
-from marram.desk.cards import card_entry, card_list, card_page
+from marram.desk.cards import card_entry, card_list, card_page, walking
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.day import now, ready_page
@@ -24,7 +24,7 @@ from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
 from marram.desk.publishing import papers
-from marram.desk.results import board_page, closing_pages, public_board, why_page
+from marram.desk.results import board_live, board_page, closing_pages, public_board, why_page
 from marram.desk.rulings import api, ball, case, finding_api, may, start, story_api, together, what
 from marram.desk.teaching import (
     briefing_page,
@@ -82,12 +82,14 @@ ROUTERS: tuple[APIRouter, ...] = (
     card_list.router,
     card_page.router,
     card_entry.router,
+    walking.router,
     match_list.router,
     match_page.router,
     board_page.router,
     why_page.router,
     closing_pages.router,
     public_board.router,
+    board_live.router,
     published_pages.router,
     papers.router,
 )

@@ -3,6 +3,7 @@
 import asyncio
 import json
 import logging
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from threading import Lock, Thread
@@ -13,7 +14,7 @@ from marram.desk.live.happening import Told, open_now, places, told_of
 from marram.desk.live.play import play_told
 from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
-from marram.desk.people.roles import OFFICIALS, hears, sees
+from marram.desk.people.roles import OFFICIALS, PUBLIC, hears, sees
 from marram.errors import InputError
 from marram.services.suspension import SUSPENDED
 
@@ -22,6 +23,9 @@ AGAIN = 2.0
 
 Items = list[tuple[int, str]]
 """What is sent: each with the number of the entry it tells of; 0 for what stands, whatever happened before."""
+
+MOVES_THE_BOARD = re.compile(r"(card_|match_|ruling$|withdrawn$|tie_|competition_)")
+"""The kinds of entries after which a leader board may stand otherwise."""
 
 END: Items = []
 """What ends a stream."""
@@ -53,7 +57,20 @@ class Sight:
         return self.role in OFFICIALS and hears(self.role, "ruling")
 
     def entries(self, told: Sequence[Told]) -> "Items":
-        """Return entries as events; of those that the role does not hear of, the number alone."""
+        """Return entries as events; of those that the role does not hear of, the number alone.
+
+        Everybody hears that the leader board moves, and not by what.
+        """
+        if self.role == PUBLIC:
+            return [
+                (
+                    one["number"],
+                    event("board", {}, one["number"])
+                    if MOVES_THE_BOARD.match(one["kind"])
+                    else passed(one["number"]),
+                )
+                for one in told
+            ]
         return [
             (
                 one["number"],
@@ -114,6 +131,11 @@ class Hub:
             if self._thread is None:
                 self._thread = Thread(target=self._watch, name="live", daemon=True)
                 self._thread.start()
+
+    def count(self, role: str) -> int:
+        """Return how many of a role listen."""
+        with self._lock:
+            return sum(one.sight.role == role for one in self._listeners)
 
     def leave(self, listener: Listener) -> None:
         """Have somebody told no more."""

@@ -5,12 +5,13 @@ from collections.abc import AsyncIterator
 from typing import Annotated
 
 from anyio import to_thread
-from fastapi import APIRouter, Header, Request, Response
+from fastapi import APIRouter, Header, HTTPException, Request, Response
 from fastapi.responses import StreamingResponse
 
 from marram.desk.live.hub import END, Hub, Listener, Sight, event
 from marram.desk.log.kept import kept_here
 from marram.desk.people.door import Door, secret_in
+from marram.desk.people.roles import PUBLIC
 from marram.desk.people.who import who_asks
 
 router = APIRouter()
@@ -23,6 +24,9 @@ RETRY = 2000
 
 MOST_MISSED = 500
 """Entries that are sent after one another; who missed more loads the page anew (own choice)."""
+
+MOST_PUBLIC = 300
+"""How many of the public listen at once at most (own choice); who comes later asks from time to time."""
 
 HEADERS = {"Cache-Control": "no-store", "X-Accel-Buffering": "no"}
 """Nothing on the way may keep it back: the second is how a widespread proxy is told."""
@@ -38,15 +42,27 @@ def live(
 
     A device that was cut asks with ``Last-Event-ID`` by itself, and misses nothing.
     """
+    return stream_to(request, who_asks(request).role, after, last_event_id)
+
+
+def stream_to(request: Request, role: str, after: int | None, last_event_id: str | None) -> Response:
+    """Return the stream of events that a role hears.
+
+    Raises:
+        HTTPException: too many of the public listen already.
+    """
     kept_here(request)
+    hub: Hub = request.app.state.live
+    if role == PUBLIC and hub.count(PUBLIC) >= MOST_PUBLIC:
+        raise HTTPException(503)
     given = last_event_id if last_event_id is not None else "" if after is None else str(after)
     number = int(given) if given.isascii() and given.isdecimal() and len(given) < 10 else None
-    return StreamingResponse(_events(request, number), media_type="text/event-stream", headers=HEADERS)
+    return StreamingResponse(_events(request, number, role), media_type="text/event-stream", headers=HEADERS)
 
 
-async def _events(request: Request, number: int | None) -> AsyncIterator[str]:
+async def _events(request: Request, number: int | None, role: str) -> AsyncIterator[str]:
     hub: Hub = request.app.state.live
-    listener = Listener(Sight(who_asks(request).role), asyncio.get_running_loop())
+    listener = Listener(Sight(role), asyncio.get_running_loop())
     hub.join(listener)
     try:
         sent = await to_thread.run_sync(hub.head)

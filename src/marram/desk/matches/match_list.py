@@ -58,6 +58,7 @@ def match_board(request: Request) -> Response:
     """Show every match to whoever asks, where the conditions say that results are public."""
     here = scoring_here(request)
     public = here.competition.file.results_public is True
+    upto = here.kept.log.head(here.event)  # before the matches are read: what comes meanwhile is told again
     found, teams = every_match(here) if public else ([], ())
     answer = page(
         request,
@@ -67,6 +68,7 @@ def match_board(request: Request) -> Response:
         rounds=found,
         teams=teams,
         closed=here.closed is not None,
+        upto=upto,
         opens=False,
     )
     if not public:

@@ -134,6 +134,16 @@ ROOMS: tuple[Room, ...] = (
         order={SCORING: 1, PLAY: 3, AFTER: 2},
     ),
     Room(
+        "walk",
+        {
+            "GET /walk": RULING | {"scorer"},
+            "GET /walk/{number}/{group}": RULING | {"scorer"},
+            "POST /walk/{number}/{group}": RULING | {"scorer"},
+        },
+        entry="/walk",
+        order={PLAY: 8},
+    ),
+    Room(
         "matches",
         {
             "GET /matches": OFFICIALS,
@@ -160,7 +170,7 @@ ROOMS: tuple[Room, ...] = (
     ),
     Room(
         "board",
-        {"GET /board": EVERYBODY, "GET /matches/board": EVERYBODY},
+        {"GET /board": EVERYBODY, "GET /matches/board": EVERYBODY, "GET /board/live": EVERYBODY},
         entry="/board",
         order={AFTER: 3, SCORING: 3, PLAY: 4},
     ),

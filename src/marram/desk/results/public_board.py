@@ -33,6 +33,7 @@ def board(request: Request, score: ScoreName = "", division: Division = "") -> R
         every=[] if now is None else [(one, result_words(one), address_of(one)) for one in now.results],
         rounds=here.competition.rounds,
         closed=None if now is None else now.closed,
+        upto=0 if now is None else now.upto,
     )
     if not public:
         answer.status_code = 404

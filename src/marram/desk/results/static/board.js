@@ -25,9 +25,20 @@ async function again() {
 }
 
 if (state.dataset.poll) {
+  // Everybody: told that the board moved, each a little later than the other; where that cannot be had, asked from time to time.
+  const SPREAD = 2000;
+  const source = new EventSource(`/board/live?after=${board().dataset.upto}`);
+  source.addEventListener("board", () => {
+    if (!waiting) waiting = setTimeout(again, SOON + Math.random() * SPREAD);
+  });
+  source.addEventListener("again", again);
+  source.addEventListener("open", () => {
+    state.dataset.open = "yes";
+  });
   setInterval(() => {
-    if (!document.hidden) again();
+    if (!document.hidden && source.readyState !== EventSource.OPEN) again();
   }, Number(state.dataset.poll) * 1000);
+  window.addEventListener("pagehide", () => source.close());
 } else {
   const source = new EventSource(`/api/live?after=${board().dataset.upto}`);
   const concerns = /^(card_|ruling$|withdrawn$|tie_|competition_)/;

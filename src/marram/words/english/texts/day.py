@@ -19,6 +19,7 @@ TEXTS: dict[str, str] = {
     "room.opinions": "Second opinions",
     "room.log": "Log",
     "room.cards": "Cards",
+    "room.walk": "Walking scorer",
     "room.matches": "Matches",
     "room.results": "Results",
     "room.board": "Leader board",
