@@ -38,6 +38,11 @@ def test_a_competition_is_closed_and_reopened_from_the_shell(tmp_path: Path) -> 
     records = _records(tmp_path, 2)
     assert marram("results", "close", records, "--look").code == 0
     assert marram("results", "reopen", "administrative", "--records", records).code == 2
+    twice = marram(
+        "results", "reopen", "administrative", "--records", records, "--form", "stroke_play", "--open"
+    )
+    assert twice.code == 2
+    assert "--form, --open: the records tell this" in twice.err
 
     assert json.loads(marram("results", "close", records, "--json").out)["closed"] is True
     assert marram("results", "close", records).code == 0

@@ -20,6 +20,7 @@ from marram.services.case import Act, Case
 from marram.services.log import About, ruling_entry
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import guarded, signed_in
+from tests.desk.test_entries import fields
 from tests.services.scoring import NOON, scoring
 from tests.services.test_card_log import MOVED
 
@@ -239,3 +240,30 @@ def test_a_second_round_may_be_played_by_pairs(opened: Callable[[Mapping[str, An
         "{'sides': 'foursomes'}",
         "{}",
     ]
+
+
+def test_singles_and_pairs_are_one_team_match_from_the_draw_to_the_points(
+    opened: Callable[[Mapping[str, Any]], Opened],
+) -> None:
+    """Two singles and, drawn at the desk for the second day, Foursomes: a win, a tie and a win are two and a half points to a half."""
+    rounds = [{"name": "Pairs", "played_on": "2025-06-22", "sides": "foursomes"}]
+    _, desk = opened(match_event(rounds=rounds))
+    first, second = addresses(desk)
+    asked = {"round": "2", "seed": "7", "first": "13:00", "places": "4", "tees": "1"}
+    page = desk.post("/draw", data=asked)
+    assert desk.post("/draw/keep", data=fields(page.text)).status_code == 303
+    pairs = next(one for one in addresses(desk) if one not in (first, second))
+    shown = desk.get(pairs).text
+    title = re.search(r"<h1[^>]*>(.*?)</h1>", shown)
+    assert title
+    dunes_first = title[1].index("Fenwin Dulsey") < title[1].index("Maris Quillan-Roe")
+
+    for _ in range(10):
+        enter(desk, first, "won-first")
+        enter(desk, pairs, "won-first" if dunes_first else "won-second")
+    for _ in range(18):
+        enter(desk, second, "tied")
+
+    figures = re.findall(r'class="number">([\d.]+)<', desk.get("/matches").text)
+    assert figures == ["2.5", "2.5", "0.5", "0.5"]
+    assert desk.post("/results/close", data={"tapped": new_ident()}).status_code == 303

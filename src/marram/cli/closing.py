@@ -1,16 +1,18 @@
 """``marram results close`` and ``marram results reopen --records``: the close of a competition that records keep."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime
 
 from marram.cli.exits import DECIDED, LEFT_OPEN, MORE_FACTS_NEEDED
 from marram.cli.facts import facts_given
 from marram.cli.series import change_named, tell_reopening
 from marram.cli.show import print_json, show_lines
+from marram.errors import InputError
 from marram.records.database import opened
 from marram.records.entry import new_ident
 from marram.records.log import Log
 from marram.rules.result import NeedFacts
+from marram.said import said
 from marram.services.card_log import Tap
 from marram.services.closing import closing, may_reopen, reopened, waits
 from marram.services.kinds.registry import checked
@@ -38,6 +40,21 @@ def close(records: str, event: str | None, *, look: bool, note: str, as_json: bo
     else:
         show_lines([("title", text("results.closed" if already or closes else "results.close.ready"))])
     raise SystemExit(MORE_FACTS_NEEDED if between else DECIDED)
+
+
+def refuse_beside_records(given: Mapping[str, object | None]) -> None:
+    """Refuse options that say what records tell by themselves.
+
+    Raises:
+        InputError: one is given; all of them are named.
+    """
+    if several := [option for option, value in given.items() if value is not None]:
+        raise InputError(
+            said(
+                "{options}: the records tell this. Leave it out, or leave --records out.",
+                options=", ".join(several),
+            )
+        )
 
 
 def reopen(

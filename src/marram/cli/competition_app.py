@@ -158,8 +158,9 @@ def results_reopen(
 ) -> None:
     """Tell whether a closed result may still be changed (Rule 20.2), or ask the next question."""
     if records is not None:
-        from marram.cli.closing import reopen
+        from marram.cli.closing import refuse_beside_records, reopen
 
+        refuse_beside_records({"--played-on": played_on, "--form": form, "--open": still_open or None})
         reopen(records, event, change, fact or [], why, as_json=json)
     from marram.cli.series import show_reopening
 

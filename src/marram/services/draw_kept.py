@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import time
 
 from marram.competition.draw.order import by_handicap, by_score, by_seed
@@ -81,6 +81,7 @@ def draw_for(
     *,
     before: Sequence[GroupOfDay] = (),
     scores: Mapping[str, int] | None = None,
+    pairs: bool = False,
 ) -> DrawFound:
     """Return the draw of a round.
 
@@ -91,6 +92,7 @@ def draw_for(
         asked: what it goes by.
         before: the groups of the round before.
         scores: who plays on with the score so far, by identifier, a lower one the better; ``None``: everybody.
+        pairs: whether two play together as a side: then those of one side, or of one team, stand beside each other.
 
     Raises:
         InputError: nobody to draw, starts that cannot be, a wish that cannot be read; every fault of the wishes is listed.
@@ -124,7 +126,15 @@ def draw_for(
         tees=asked.tees,
     )
     found = draw([Drawn(key, clubs[key]) for key in order], at, [wish for wish, _ in wishes])
-    return _found(found, at, wishes, people)
+    made = _found(found, at, wishes, people)
+    return replace(made, groups=tuple(_beside(one, playing) for one in made.groups)) if pairs else made
+
+
+def _beside(group: GroupSet, playing: Sequence[EntrantKept]) -> GroupSet:
+    """Return a group with those of one side, or of one team, beside each other, in the order of the first of each."""
+    together = {one.person: one.side or one.team or one.person for one in playing}
+    first = list(dict.fromkeys(together[one] for one in group.people))
+    return replace(group, people=tuple(sorted(group.people, key=lambda one: first.index(together[one]))))
 
 
 def _found(

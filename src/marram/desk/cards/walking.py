@@ -9,8 +9,8 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from marram.competition.cards.acts import By
 from marram.competition.results.card import NO_SCORE, Hole, HoleScore
-from marram.desk.cards.card_entry import read_score
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
+from marram.desk.cards.typed_card import read_score
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError

@@ -15,7 +15,8 @@ from marram.errors import InputError, shown
 from marram.records.entry import new_ident
 from marram.records.field import details
 from marram.records.field_changes import GroupSet
-from marram.records.starting_sheet import Known, groups
+from marram.records.starting_sheet import Known, groups, round_conditions
+from marram.rules.facts.conditions import Sides
 from marram.said import said
 from marram.services.draw_kept import Asked, DrawFound, draw_for, drawn
 from marram.services.field_kept import EventLog
@@ -90,6 +91,7 @@ def make(request: Request, filled: Annotated[Filled, Form()]) -> Response:
             if filled.round == 1
             else groups(here.records, here.competition.rounds[filled.round - 2].id),
             scores=_scores(here) if filled.order == "score" else None,
+            pairs=_in_pairs(here, this),
         )
     except InputError as error:
         return _page(request, here, this, filled, faults=error.faults)
@@ -122,6 +124,13 @@ def _round(here: ScoringHere, number: int) -> Known:
     if found is None:
         raise HTTPException(404)
     return found
+
+
+def _in_pairs(here: ScoringHere, this: Known) -> bool:
+    """Return whether two play together as a side in a round."""
+    own = round_conditions(here.records, here.event)[this.id].get("sides")
+    sides = Sides(own) if own else here.competition.file.sides
+    return sides in (Sides.FOURSOMES, Sides.FOUR_BALL)
 
 
 def _scores(here: ScoringHere) -> dict[str, int]:
