@@ -140,6 +140,8 @@ class Ground(Wet):
         found = set()
         if self.bounds and abs(self.bounds.inside(places)[0][0] + ball) <= JOINED:
             found.add(None)
+        if not self.out.empty and abs(self.out.inside(places)[0][0] - ball) <= JOINED:
+            found.add(None)
         for name, region in self.specific.items():
             if region.empty:
                 continue
