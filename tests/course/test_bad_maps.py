@@ -16,6 +16,17 @@ ERROR, WARNING, NOTE = Severity
 FAULTS = {
     # The file as a whole.
     "not_json.geojson": (ERROR, "not_json", "is not JSON"),
+    "empty.geojson": (ERROR, "not_json", "it is empty"),
+    "key_twice.geojson": (
+        ERROR,
+        "not_json",
+        "the key 'golf' stands twice in one object. Leave one of the two.",
+    ),
+    "thousands_of_digits.geojson": (ERROR, "not_json", "a number in it has thousands of digits"),
+    "features_no_list.geojson": (ERROR, "not_a_collection", "not a GeoJSON FeatureCollection"),
+    "hole_outside_shell.geojson": (ERROR, "invalid_geometry", "hole lies outside shell"),
+    "huge_whole_number.geojson": (ERROR, "bad_position", "a very long number"),
+    "path_too_wide.geojson": (WARNING, "not_a_number", "its width '999' cannot be read"),
     "not_a_collection.geojson": (ERROR, "not_a_collection", "not a GeoJSON FeatureCollection"),
     "not_a_feature.geojson": (ERROR, "not_a_feature", "entry 5 of 'features'"),
     "not_wgs84.geojson": (ERROR, "not_wgs84", "EPSG::27700"),

@@ -6,8 +6,9 @@ import os
 import pytest
 
 from marram.course import check, load
+from marram.course.mending.draft import read_draft
 from marram.course.reading.survey import read_points
-from marram.errors import BadCourse, BadPlace
+from marram.errors import BadCourse, BadPlace, InputError
 from marram.visible import escaped, visible
 from tests.course.drawing import nine_holes, write
 
@@ -20,6 +21,36 @@ def test_a_quotation_mark_never_closed_is_named_with_its_line(tmp_path) -> None:
         BadPlace, match=r"points\.csv, line 3: a quotation mark is opened here and never closed"
     ):
         read_points(path)
+
+
+def test_a_column_named_twice_is_refused(tmp_path) -> None:
+    """Which of two longitudes is meant is not guessed."""
+    path = tmp_path / "points.csv"
+    path.write_text("longitude,latitude,longitude\n3.0,51.0,4.0\n")
+    with pytest.raises(BadPlace, match=r"names longitude twice\. Leave one column"):
+        read_points(path)
+
+
+def test_a_cell_beyond_all_measure_is_named_with_its_line(tmp_path) -> None:
+    """The remedy is not that of an open quotation mark."""
+    path = tmp_path / "points.csv"
+    path.write_text("longitude,latitude,name\n3.0,51.0," + "x" * 200_000 + "\n")
+    with pytest.raises(InputError, match=r"points\.csv, line 2: this is no CSV .* Export it again\."):
+        read_points(path)
+
+
+def test_a_map_that_opens_is_read_alike_when_it_is_mended(tmp_path) -> None:
+    """Opening a map and opening it to mend it name the same fault of a file that is none."""
+    for name, contents in {
+        "empty": b" \n",
+        "digits": b'{"a": ' + b"9" * 5000 + b"}",
+        "text": b"\xff\x00\x01",
+    }.items():
+        path = tmp_path / f"{name}.geojson"
+        path.write_bytes(contents)
+        (fault,) = check(path)
+        assert read_draft(path).faults == (fault,)
+        assert "set_int_max_str_digits" not in str(fault)
 
 
 def test_a_survey_with_a_header_alone_is_said_to_hold_no_point(tmp_path) -> None:

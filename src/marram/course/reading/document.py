@@ -7,11 +7,11 @@ from typing import Any
 from shapely.geometry import mapping
 
 from marram.course.fault import Fault
+from marram.course.reading.collection import collection_of
 from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import INCOMPLETE, UNREADABLE
 from marram.course.reading.osm_xml import read_osm_xml
 from marram.course.reading.source import Source, unreadable
-from marram.said import said
 from marram.visible import visible
 
 Document = dict[str, Any]
@@ -38,25 +38,8 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     if is_xml(contents):
         source = read_osm_xml(path.name, contents)
         return (_from_source(source), []) if source.readable else (None, source.faults)
-    try:
-        document = json.loads(contents)
-    except (ValueError, RecursionError) as error:
-        source.give_up(
-            "not_json",
-            said("{path} is not JSON: {error}", path=path.name, error=error),
-            said("Export the map as GeoJSON again."),
-        )
-        return None, source.faults
-    if (
-        not isinstance(document, dict)
-        or document.get("type") != "FeatureCollection"
-        or not isinstance(document.get("features"), list)
-    ):
-        source.give_up(
-            "not_a_collection",
-            said("{path} is not a GeoJSON FeatureCollection", path=path.name),
-            said("Export the whole map, with a 'features' list."),
-        )
+    document = collection_of(path.name, contents, source)
+    if document is None:
         return None, source.faults
     return named(document), []
 

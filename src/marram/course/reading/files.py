@@ -114,14 +114,12 @@ def csv_rows(name: str, text: str) -> Iterator[tuple[int, list[str]]]:
         except StopIteration:
             return
         except csv.Error as error:
-            why = (
-                said("a quotation mark is opened here and never closed")
+            what = (
+                said("a quotation mark is opened here and never closed. Close it, or leave it out.")
                 if "end of data" in str(error)
-                else said("this is no CSV ({error})", error=error)
+                else said("this is no CSV ({error}). Export it again.", error=error)
             )
-            raise InputError(
-                said("{name}, line {line}: {why}. Close it, or leave it out.", name=name, line=line, why=why)
-            ) from None
+            raise InputError(said("{name}, line {line}: {what}", name=name, line=line, what=what)) from None
         if any(cell.strip() for cell in row):
             yield line, row
         line = reader.line_num + 1

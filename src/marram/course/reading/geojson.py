@@ -1,12 +1,12 @@
 """Reading a course map from GeoJSON (RFC 7946): a FeatureCollection with OpenStreetMap tags as properties."""
 
-import json
 from dataclasses import dataclass
 from typing import Any
 
 from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.reading.collection import collection_of
 from marram.course.reading.geojson_geometry import Unreadable, first_position, geometry_of
 from marram.course.reading.source import Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
@@ -28,28 +28,8 @@ UNREADABLE = "unreadable"
 def read_geojson(name: str, data: bytes) -> Source:
     """Read the bytes of a GeoJSON file; what cannot be read becomes a fault of the source, nothing is raised."""
     source = Source()
-    try:
-        document = json.loads(data)
-    except UnicodeDecodeError:
-        return source.give_up(
-            "not_json",
-            said("{name} is not JSON: it is no text in UTF-8", name=name),
-            said("Save it as UTF-8."),
-        )
-    except (ValueError, RecursionError) as error:
-        why = said("it is nested without end") if isinstance(error, RecursionError) else visible(str(error))
-        return source.give_up(
-            "not_json",
-            said("{name} is not JSON: {why}", name=name, why=why),
-            said("Export the map as GeoJSON again."),
-        )
-    if not isinstance(document, dict) or document.get("type") != "FeatureCollection":
-        return source.give_up(
-            "not_a_collection",
-            said("{name} is not a GeoJSON FeatureCollection", name=name),
-            said("Export the whole map, with a 'features' list."),
-        )
-    return source_of(document)
+    document = collection_of(name, data, source)
+    return source if document is None else source_of(document)
 
 
 def source_of(document: dict[str, Any]) -> Source:

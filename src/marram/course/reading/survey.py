@@ -88,6 +88,15 @@ def _csv(name: str, text: str) -> list[SurveyPoint]:
                 missing=all_of(missing),
             )
         )
+    twice = [column for column in (*COLUMNS, "name", "accuracy") if head.count(column) > 1]
+    if twice:
+        raise BadPlace(
+            said(
+                "{name}: its first line names {columns} twice. Leave one column of each.",
+                name=name,
+                columns=all_of(twice),
+            )
+        )
     at = {column: head.index(column) for column in (*COLUMNS, "name", "accuracy") if column in head}
     points, faults = [], []
     for line, row in rows:

@@ -1,0 +1,66 @@
+"""The bytes of a GeoJSON file as the collection of features they hold, or why they hold none."""
+
+import json
+from typing import Any
+
+from marram.course.reading.source import Source
+from marram.said import Said, said
+from marram.visible import visible
+
+
+class _Twice(ValueError):
+    """A key stands twice in one object: which of the two is meant cannot be told."""
+
+
+def collection_of(name: str, data: bytes, source: Source) -> dict[str, Any] | None:
+    """Return the FeatureCollection (RFC 7946) in a file; where it holds none the source is given up, and says why.
+
+    Args:
+        name: the file's name, for the fault.
+        data: its bytes, in UTF-8, UTF-16 or UTF-32 (RFC 8259).
+        source: takes the fault.
+    """
+    why: Said | str
+    again = said("Export the map as GeoJSON again.")
+    try:
+        document = json.loads(data, object_pairs_hook=_once)
+    except UnicodeDecodeError:
+        why, again = said("it is no text in UTF-8"), said("Save it as UTF-8.")
+    except RecursionError:
+        why = said("it is nested without end")
+    except _Twice as twice:
+        why = said("the key {key} stands twice in one object", key=repr(visible(str(twice))))
+        again = said("Leave one of the two.")
+    except ValueError as error:
+        why = _why(data, error)
+    else:
+        if (
+            isinstance(document, dict)
+            and document.get("type") == "FeatureCollection"
+            and isinstance(document.get("features"), list)
+        ):
+            return document
+        source.give_up(
+            "not_a_collection",
+            said("{name} is not a GeoJSON FeatureCollection", name=name),
+            said("Export the whole map, with a 'features' list."),
+        )
+        return None
+    source.give_up("not_json", said("{name} is not JSON: {why}", name=name, why=why), again)
+    return None
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    found = dict(pairs)
+    if len(found) < len(pairs):
+        keys = [key for key, _ in pairs]
+        raise _Twice(next(key for key in found if keys.count(key) > 1))
+    return found
+
+
+def _why(data: bytes, error: ValueError) -> Said | str:
+    if not data.strip():
+        return said("it is empty")
+    # What is JSON and yet no value: a whole number of more digits than Python reads (sys.set_int_max_str_digits).
+    written = not isinstance(error, json.JSONDecodeError)
+    return said("a number in it has thousands of digits") if written else visible(str(error))
