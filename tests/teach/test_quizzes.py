@@ -1,6 +1,7 @@
 """Quizzes: one right answer, wrong ones that are real rulings of something near, nothing that gives it away."""
 
 from collections import Counter
+from dataclasses import replace
 from datetime import date
 from itertools import islice
 from random import Random
@@ -8,7 +9,9 @@ from random import Random
 import pytest
 
 from marram.rules.engine.request import rule
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Ruling
+from marram.teach.quizzes.near import near_rulings
 from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, question, questions
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.reaching import taught
@@ -51,6 +54,16 @@ def test_every_incident_has_a_question(name) -> None:
     """Whatever the lot draws of an incident, other rulings lie near enough to be asked about."""
     one = situation(name, Random(91))
     assert one is None or question(one, Random(1)) is not None
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_what_it_may_be_taken_for_fits_the_form_of_play(seed) -> None:
+    """Beside incidents of partners, which tell who plays together, every near ruling can be given in the form of play."""
+    one = situation("four_ball_hole", Random(seed))
+    assert one is not None
+    for form in (FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY):
+        found = list(near_rulings(replace(one, form=form, facts={}), Random(seed)))
+        assert [near for near in found if near.incident]
 
 
 def test_neither_place_nor_length_gives_the_right_answer_away() -> None:

@@ -146,7 +146,9 @@ def _taken_for(one: Situation, lot: Random) -> Iterator[Near]:
     others.sort(key=lambda each: (each.theme != here.theme) + (each.rule != here.rule))  # the nearest first
     for name in [each.name for each in others][:_MOST_TAKEN_FOR]:
         other = situation(name, lot)
-        if other is not None:
+        if (
+            other is not None and the_sides.name not in other.facts
+        ):  # who plays together may not fit the form of play
             found = ruled(name, other.facts, one.form, one.played_on)
             if isinstance(found, Ruling):
                 yield Near(found, one.form, incident=name)
