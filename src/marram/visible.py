@@ -41,7 +41,7 @@ def _written(value: object, most: int) -> str:
     if isinstance(value, dict):
         return "{…}"
     if isinstance(value, int) and abs(value) > 10**most:
-        return said("a very long number")
+        return "…"
     return repr(value)
 
 

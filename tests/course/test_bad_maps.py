@@ -25,7 +25,7 @@ FAULTS = {
     "thousands_of_digits.geojson": (ERROR, "not_json", "a number in it has thousands of digits"),
     "features_no_list.geojson": (ERROR, "not_a_collection", "not a GeoJSON FeatureCollection"),
     "hole_outside_shell.geojson": (ERROR, "invalid_geometry", "hole lies outside shell"),
-    "huge_whole_number.geojson": (ERROR, "bad_position", "a very long number"),
+    "huge_whole_number.geojson": (ERROR, "bad_position", "[…, 51.0003] is no position"),
     "path_too_wide.geojson": (WARNING, "not_a_number", "its width '999' cannot be read"),
     "not_a_collection.geojson": (ERROR, "not_a_collection", "not a GeoJSON FeatureCollection"),
     "not_a_feature.geojson": (ERROR, "not_a_feature", "entry 5 of 'features'"),

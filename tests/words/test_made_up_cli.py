@@ -195,6 +195,7 @@ def test_a_command_says_nothing_of_its_own(about: str, tmp_path: Path) -> None:
             COURSE.name,
             str(COURSE),
             "relief.svg",
+            str(BOW_TIE),
             BOW_TIE.name,
             "bunker",
             "untangle",

@@ -58,7 +58,7 @@ def used_keys() -> set[str]:
     return found | set(map(assumed, found))
 
 
-FILES = (".py", ".js", ".css", ".html", ".pdf", ".md", ".typ")
+FILES = (".csv", ".py", ".js", ".css", ".html", ".pdf", ".md", ".typ")
 
 
 def keys(subject: str) -> set[str]:

@@ -65,7 +65,6 @@ TEXTS: dict[str, str] = {
     "number": "Question {number}",
     "choose": "What is the ruling?",
     "next": "Next question",
-    "other": "Other questions",
     "same_address": "This address gives the same question to everybody who opens it.",
     "correct": "Right.",
     "not_correct": "Not right.",
