@@ -1,9 +1,9 @@
 """The guard before every room: who may ask, how much may be sent, and the headers every answer carries.
 
-The desk has no sign-in: whoever reaches it may save. So a browser that another site sends here is refused (its
-``Origin`` and ``Sec-Fetch-Site`` say so: Fetch Standard, Fetch Metadata), and so is a name that is not ours, by
-which another site could make itself look like the desk (DNS rebinding). The headers follow the Content Security
-Policy Level 3: no script or style but the desk's own files, no page of it inside another.
+A browser sends its cookies whoever made it ask, and a desk without records asks nobody who they are. So a browser that
+another site sends here is refused (its ``Origin`` and ``Sec-Fetch-Site`` say so: Fetch Standard, Fetch Metadata), and so
+is a name that is not ours, by which another site could make itself look like the desk (DNS rebinding). The headers follow
+the Content Security Policy Level 3: no script or style but the desk's own files, no page of it inside another.
 """
 
 from collections.abc import Iterable

@@ -1,4 +1,4 @@
-// The board as it stands: officials hear of each card as it comes, everybody else's page asks again from time to time.
+// The board as it stands: officials hear of each card as it comes, everybody else that something changed, and where that cannot be had asks.
 
 const state = document.getElementById("live");
 const board = () => document.getElementById("board");
