@@ -76,6 +76,31 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({"divisions": [{"name": "A", "handicap_from": 12, "handicap_to": 3}]}, "nobody could play in it"),
     ({"divisions": [{"name": "A", "sex": "male"}, {"name": "A", "sex": "female"}]}, "stands twice"),
     ({"teams": {"size": 3, "counting": 4}}, "a team of 3"),
+    ({"minutes_of_play": 0}, "minutes_of_play is 0; give minutes from 1 to 1440"),
+    (
+        {"rounds": [{**TWO_ROUNDS[0], "minutes_of_play": 1441}]},
+        "rounds 1, minutes_of_play is 1441; give minutes from 1 to 1440",
+    ),
+    (
+        {
+            "rounds": [
+                {**TWO_ROUNDS[0], "minutes_of_play": 240},
+                {**TWO_ROUNDS[0], "minutes_of_play": 270},
+            ]
+        },
+        "the round of 2025-06-21 is given 240 / 270 minutes",
+    ),
+    (
+        {
+            "minutes_of_play": 240,
+            "holes": list(range(1, 19)),
+            "rounds": [
+                TWO_ROUNDS[0],
+                {**TWO_ROUNDS[1], "holes": list(range(1, 10)), "minutes_of_play": 250},
+            ],
+        },
+        "'Second' is given 250 minutes for some of the holes that 'First' is given 240 for",
+    ),
     ({"form_of_play": "match_play", "local_rules": ["L-1"]}, "L-1 concerns stroke play only"),
     ({"form_of_play": "stroke_play", "local_rules": ["I-1.1"]}, "I-1.1 concerns match play only"),
     ({"form_of_play": "stroke_play", "local_rules": ["H-5"]}, "H-5 concerns team competitions"),

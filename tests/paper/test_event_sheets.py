@@ -151,12 +151,19 @@ def test_a_group_of_strangers_and_a_player_twice_are_refused() -> None:
 def test_the_notice_says_what_is_in_force_and_what_is_not_known() -> None:
     """Each adopted code with our own words; where the conditions are silent, the notice says so."""
     told = words_of(
-        notice_sheet(on_paper(event(local_rules=["E-5", "J-1"], closes="At six.", pace_policy="Keep up.")))
+        notice_sheet(
+            on_paper(
+                event(
+                    local_rules=["E-5", "J-1"], closes="At six.", pace_policy="Keep up.", minutes_of_play=255
+                )
+            )
+        )
     )
     assert "E-5  An alternative to stroke and distance for two strokes." in told
     assert "Model Local Rule J-1 is in force" in told
     assert "At six." in told
     assert "Keep up." in told
+    assert "given 255 minutes for the round" in told
     bare = words_of(notice_sheet(OnPaper(on_paper({}).found)))
     assert "do not say which Local Rules" in bare
     assert "do not say how ties are decided" in bare

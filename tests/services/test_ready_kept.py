@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
 from sqlalchemy import update
@@ -64,10 +65,7 @@ def test_no_such_round_is_refused(here: Scoring) -> None:
 
 def test_the_last_group_against_the_sunset_says_what_is_taken_for_granted(tmp_path: Path) -> None:
     """Off at 19:00 in June: with the usual five hours it is dark, and the sentence says they were assumed; with two it is not."""
-    late = {"time": "19:00", "tee": 1, "players": ["Fenwin Dulsey", "Maris Quillan-Roe", "Tobiah Ling"]}
-    document = read_json(EVENT, "event")
-    document["starting_times"] = [late, *document["starting_times"][1:]]
-    with scoring(tmp_path, document) as here:
+    with scoring(tmp_path, late(None)) as here:
         with here.records.writing() as connection:
             connection.execute(update(tables.Club).values(time_zone="Europe/Amsterdam"))
         told = about(ready(here), About.STARTING_TIMES)
@@ -92,3 +90,44 @@ def test_the_shell_asks_records_alike(tmp_path: Path) -> None:
     assert found.code == 3
     refused = marram("competition", "ready", "--records", str(tmp_path / "club.db"), "--time-zone", "UTC")
     assert "--time-zone belongs to an event in a file" in " ".join(refused.err.split())
+
+
+def late(minutes: int | None, of_round: int | None = None) -> dict[str, Any]:
+    """The demo event with a group off at 19:00, and minutes of play given of every round, or of the first one."""
+    document = dict(read_json(EVENT, "event"))
+    document.pop("minutes_of_play", None)
+    players = ["Fenwin Dulsey", "Maris Quillan-Roe", "Tobiah Ling"]
+    first = {"time": "19:00", "tee": 1, "players": players}
+    document["starting_times"] = [first, *document["starting_times"][1:]]
+    if minutes is not None:
+        document["minutes_of_play"] = minutes
+    if of_round is not None:
+        own = {"name": document["round"], "played_on": document["played_on"], "minutes_of_play": of_round}
+        document["rounds"] = [own, *document["rounds"]]
+    return document
+
+
+@pytest.mark.parametrize(
+    ("minutes", "of_round", "home"),
+    [(240, None, "23:00"), (120, None, None), (120, 240, "23:00"), (240, 120, None)],
+)
+def test_the_time_for_the_round_is_that_of_the_conditions(
+    tmp_path: Path, minutes: int, of_round: int | None, home: str | None
+) -> None:
+    """The last group is home after the minutes of the event, or of the round where it has its own; nothing is assumed then."""
+    with scoring(tmp_path, late(minutes, of_round)) as here:
+        with here.records.writing() as connection:
+            connection.execute(update(tables.Club).values(time_zone="Europe/Amsterdam"))
+        told = about(ready(here), About.STARTING_TIMES)
+        assert [f"the last group is home at {home}" in one for one in told] == ([True] if home else [])
+        assert not any("minutes for a round" in one for one in told)
+
+
+def test_minutes_that_the_conditions_contradict_are_refused(tmp_path: Path) -> None:
+    """Asked with 300 minutes where the conditions give 200: both are named; the same 200 are taken."""
+    with scoring(tmp_path, late(200)) as here:
+        with pytest.raises(
+            InputError, match="the conditions give 200 minutes for the round, and 300 are asked for"
+        ):
+            ready(here, minutes=300)
+        ready(here, minutes=200)

@@ -45,7 +45,10 @@ def competition_ready(
         typer.Option(metavar="ZONE", help="Zone of the club's clocks, e.g. Europe/London: tells the sunset."),
     ] = None,
     minutes_of_play: Annotated[
-        int | None, typer.Option(help="How long the last group is expected to take, in minutes.")
+        int | None,
+        typer.Option(
+            help="How long the last group is expected to take, in minutes, where the conditions do not say it."
+        ),
     ] = None,
     records: Annotated[
         str | None, typer.Option(help="Records that keep the event, its map and its hole locations.")

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.show import Line, print_json, show_lines
+from marram.competition.conditions.contradictions_of_time import MOST_MINUTES
 from marram.competition.conditions.readiness import Standing, readiness
 from marram.competition.conditions.reading import event_document, read_event_file
 from marram.course.fault import Severity
@@ -15,11 +16,9 @@ from marram.course.versions.hole_days import HoleDays
 from marram.errors import InputError
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.ready import Daylight, what_exists
+from marram.services.ready import Daylight, check_minutes, what_exists
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
-
-MOST_MINUTES = 24 * 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +79,7 @@ def _of_file(wanted: Wanted) -> Found:
     daylight = None if zone is None else Daylight(_zone(zone), minutes)
     if minutes is not None and (zone is None or not 1 <= minutes <= MOST_MINUTES):
         raise InputError(text("competition.minutes_need_zone"))
+    check_minutes(found, minutes)
     known, faults = (None, []) if wanted.course is None else examine(Path(wanted.course))
     if any(one.severity is Severity.ERROR for one in faults):
         known = None

@@ -104,6 +104,7 @@ class Given:
         officials: who officiates.
         starts: the groups of that round, in their order.
         other_rounds: the rounds of other days.
+        differs: what differs in that round from the conditions, as plain data.
     """
 
     name: str
@@ -115,6 +116,7 @@ class Given:
     officials: Sequence[Official] = ()
     starts: Sequence[Start] = ()
     other_rounds: Sequence[OtherRound] = ()
+    differs: Mapping[str, Any] = field(default_factory=dict)
 
 
 def new_club(records: Records, name: str, time_zone: str | None = None) -> str:
@@ -270,8 +272,7 @@ def _teams_and_sides(
 
 def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[Start]]:
     """Make the rounds in the order of their days; return the groups of each, by its identifier."""
-    nothing: Mapping[str, Any] = {}
-    own = (given.played_on or date.min, given.round_name, new_ident(), given.starts, nothing)
+    own = (given.played_on or date.min, given.round_name, new_ident(), given.starts, given.differs)
     others = [
         (one.played_on, one.name, new_ident(), one.starts, one.conditions) for one in given.other_rounds
     ]

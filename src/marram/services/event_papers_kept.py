@@ -10,7 +10,7 @@ from marram.course.model import Course
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
-from marram.records.starting_sheet import duties, groups, time_zone
+from marram.records.starting_sheet import duties, groups, round_conditions, time_zone
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
@@ -32,12 +32,17 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
     """
     id_, event = kept_event(records, name)
     kept = competition_kept(records, id_, course)
+    differs = round_conditions(records, id_)
     found = replace(
         kept.file,
         name=event.name,
         round=kept.rounds[0].name,
         played_on=kept.rounds[0].day,
-        rounds=tuple(RoundOnDay(one.name, one.day) for one in kept.rounds[1:] if one.day),
+        rounds=tuple(
+            RoundOnDay(one.name, one.day, minutes_of_play=differs.get(one.id, {}).get("minutes_of_play"))
+            for one in kept.rounds
+            if one.day
+        ),
         starting_times=(),
         officials=officials_kept(records, id_),
     )

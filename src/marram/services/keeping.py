@@ -9,6 +9,7 @@ from datetime import time
 from pathlib import Path
 from typing import Any
 
+from marram.competition.conditions.event_file import RoundOnDay
 from marram.competition.conditions.reading import event_document
 from marram.course.loading import load
 from marram.course.versions.folder import default_folder
@@ -116,11 +117,12 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
             OtherRound(
                 one.name,
                 one.played_on,
-                conditions={} if one.sides is None else {"sides": one.sides.value},
+                conditions=_differs(one),
             )
             for one in found.rounds
             if one.played_on != found.played_on
         ],
+        differs=next((_differs(one) for one in found.rounds if one.played_on == found.played_on), {}),
         starts=[Start(time.fromisoformat(one.time), one.tee, one.players) for one in found.starting_times],
     )
 
@@ -154,6 +156,14 @@ def kept_event(records: Records, name: str | None = None) -> tuple[str, Event]:
         **conditions(records, chosen[0].id),
     }
     return chosen[0].id, read_event(document)
+
+
+def _differs(one: RoundOnDay) -> dict[str, Any]:
+    """Return what differs in a round, as plain data."""
+    return {
+        **({} if one.sides is None else {"sides": one.sides.value}),
+        **({} if one.minutes_of_play is None else {"minutes_of_play": one.minutes_of_play}),
+    }
 
 
 def _officials(found: EventFile) -> list[Official]:

@@ -14,6 +14,7 @@ from marram.competition.draw.daylight import sunset
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.versions.hole_days import HoleDays
+from marram.errors import InputError
 from marram.said import said
 from marram.services.marked import PROVIDED_BY
 
@@ -23,7 +24,8 @@ class Daylight(NamedTuple):
 
     Attributes:
         zone: the zone that the clocks of the club show.
-        minutes_of_play: how long the last group is expected to take from its start to its last hole; ``None``: not known.
+        minutes_of_play: how long the last group is expected to take from its start to its last hole, where the conditions
+            do not say it; ``None``: not known.
     """
 
     zone: tzinfo
@@ -62,6 +64,31 @@ def what_exists(
     )
 
 
+def check_minutes(found: EventFile, minutes: int | None) -> None:
+    """Refuse minutes of play that the conditions contradict.
+
+    Args:
+        found: the conditions.
+        minutes: how long the last group is expected to take, as it is asked; ``None``: not asked.
+
+    Raises:
+        InputError: the conditions give a round another time; every such round is listed.
+    """
+    faults = [
+        said(
+            "{day}: the conditions give {said} minutes for the round, and {asked} are asked for. "
+            "Leave them out, or correct minutes_of_play in the conditions.",
+            day=day.isoformat(),
+            said=known,
+            asked=minutes,
+        )
+        for day in found.days()
+        if minutes is not None and (known := found.minutes_on(day)) not in (None, minutes)
+    ]
+    if faults:
+        raise InputError(*faults)
+
+
 def _holes_set(holes: HoleDays | None, days: Sequence[date]) -> Iterator[tuple[date, tuple[int, ...]]]:
     for day in days if holes is not None else ():
         latest = holes.latest(day) if holes is not None else None
@@ -82,12 +109,11 @@ def _unmarked(found: EventFile, course: Course) -> Iterator[tuple[str, str]]:
 def _last_home(found: EventFile, days: Sequence[date], daylight: Daylight) -> Iterator[tuple[date, datetime]]:
     """Yield when the last group is home; starting times of the file are those of its one day."""
     starts = sorted(time.fromisoformat(one.time.zfill(5)) for one in found.starting_times)
-    if daylight.minutes_of_play is None or not starts:
-        return
-    for day in days:
-        if day == found.played_on:
+    for day in days if starts else ():
+        minutes = found.minutes_on(day) or daylight.minutes_of_play
+        if day == found.played_on and minutes is not None:
             start = datetime.combine(day, starts[-1], daylight.zone)
-            yield day, start + timedelta(minutes=daylight.minutes_of_play)
+            yield day, start + timedelta(minutes=minutes)
 
 
 def _sunset(course: Course, days: Sequence[date], zone: tzinfo) -> Iterator[tuple[date, datetime]]:

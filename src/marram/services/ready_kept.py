@@ -16,11 +16,11 @@ from marram.course.versions.map_versions import MapVersions
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.maps import HoleShelf, MapShelf
-from marram.records.starting_sheet import Known, courses, groups, rounds, time_zone
+from marram.records.starting_sheet import Known, courses, groups, round_conditions, rounds, time_zone
 from marram.said import said
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers_kept import officials_kept
-from marram.services.ready import Daylight, what_exists
+from marram.services.ready import Daylight, check_minutes, what_exists
 
 USUAL_MINUTES = 300
 """What a round is taken to last where nobody said it: five hours for groups of three or four (common practice)."""
@@ -100,10 +100,11 @@ def ready_kept(
         round_: the number of the round, from 1.
         map_on: gives the map in force on a day; of no day, that of today.
         holes: the hole locations by day.
-        minutes: how long the last group is expected to take; ``None``: :data:`USUAL_MINUTES`, and it is said.
+        minutes: how long the last group is expected to take; ``None``: as the conditions say, and where they do not
+            :data:`USUAL_MINUTES`, and it is said.
 
     Raises:
-        InputError: there is no such round.
+        InputError: there is no such round, or the conditions give it another time.
     """
     known = rounds(records, event)
     if not 1 <= round_ <= len(known):
@@ -117,10 +118,11 @@ def ready_kept(
     except InputError as fault:
         return Ready(this, round_, tuple(_unusable(one) for one in fault.faults))
     found = _of_round(kept, round_, records, event)
+    check_minutes(found, minutes)
     there = what_exists(
         found, course, _faults(course), holes=holes, daylight=_daylight(records, event, minutes)
     )
-    if minutes is None:
+    if minutes is None and found.minutes_of_play is None:
         there = replace(there, minutes_taken=USUAL_MINUTES)
     return Ready(this, round_, readiness(found, there))
 
@@ -145,12 +147,14 @@ def _of_round(kept: CompetitionKept, number: int, records: Records, event: str) 
     )
     cut = file.cut is not None and file.cut.after_round < number
     starting = {name for one in starts for name in one.players}
+    differs = round_conditions(records, event).get(this.id, {})
     return replace(
         file,
         players=tuple(one for one in file.players if one.name in starting or not (cut and starts)),
         round=this.name,
         played_on=this.day,
         rounds=tuple(one for one in file.rounds if one.played_on == this.day),
+        minutes_of_play=differs.get("minutes_of_play", file.minutes_of_play),
         starting_times=starts,
         officials=officials_kept(records, event),
     )

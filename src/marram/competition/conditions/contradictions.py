@@ -12,6 +12,7 @@ from marram.competition.conditions.choices import (
     TieMethod,
     Variation,
 )
+from marram.competition.conditions.contradictions_of_time import contradictions_of_time
 from marram.competition.conditions.event_file import Division, EventFile
 from marram.errors import BadAnswer, shown
 from marram.rules.engine.conditions import check_sides
@@ -49,6 +50,7 @@ def contradictions(found: EventFile) -> Iterator[str]:
     yield from _of_teams(found)
     yield from _of_local_rules(found)
     yield from _of_holes(found)
+    yield from contradictions_of_time(found)
 
 
 def _of_sides(found: EventFile) -> Iterator[str]:

@@ -29,6 +29,7 @@ _NAMES = said("a list of names")
 _INDEX = said("a number such as 8.1")
 _COUNT = said("a whole number")
 _AGE = said("an age in years")
+_MINUTES = said("a whole number of minutes, for example 270")
 _HOLES = said("a list of hole numbers, for example [1, 2, 3]")
 
 
@@ -80,7 +81,11 @@ class Group:
 
 @dataclass(frozen=True)
 class RoundOnDay:
-    """A round, as the file names it with its day; ``holes`` where it is not over all of the course, ``sides`` where a round of matches has others."""
+    """A round, as the file names it with its day, and what differs in it.
+
+    ``holes`` where it is not over all of the course, ``sides`` where a round of matches has others, ``minutes_of_play``
+    where the policy gives it another time.
+    """
 
     __pydantic_config__: ClassVar = STRICT
 
@@ -88,6 +93,7 @@ class RoundOnDay:
     played_on: date = field(metadata=give(DAY))
     holes: tuple[int, ...] = field(default=(), metadata=give(_HOLES))
     sides: Sides | None = field(default=None, metadata=give(_one_of(Sides)))
+    minutes_of_play: int | None = field(default=None, metadata=give(_MINUTES))
 
 
 @dataclass(frozen=True)
@@ -220,6 +226,7 @@ class EventFile:
         default=(), metadata=give(said("a list of sentences, each in quotation marks"))
     )
     pace_policy: str = field(default="", metadata=give(WORDS))
+    minutes_of_play: int | None = field(default=None, metadata=give(_MINUTES))
     code_of_conduct: tuple[Conduct, ...] = field(
         default=(), metadata=give(said('a list of objects with "about" and "penalties"'))
     )
@@ -241,3 +248,8 @@ class EventFile:
         if self.played_on:
             known.setdefault(self.played_on, self.round)
         return dict(sorted(known.items()))
+
+    def minutes_on(self, day: date | None) -> int | None:
+        """Return the minutes that a group is given for the round of a day; ``None`` where nobody said."""
+        own = (one.minutes_of_play for one in self.rounds if one.played_on == day)
+        return next((minutes for minutes in own if minutes is not None), self.minutes_of_play)

@@ -26,9 +26,7 @@ def notice_sheet(event: OnPaper) -> Sheet:
     if found.notice_to_players:
         parts.append(Words(text("paper.committee"), found.notice_to_players, listed=True))
     parts += [
-        Words(
-            text("paper.pace"), (found.pace_policy or text("paper.pace.none"), say("PROVISIONS", "5.6b(1)"))
-        ),
+        Words(text("paper.pace"), tuple(_pace(event))),
         Words(text("paper.suspension"), tuple(_suspension(found)), listed=True),
         Words(text("paper.ties"), tuple(tie_sentences(found))),
         Words(text("paper.closes"), (found.closes or text("paper.closes.unknown"),)),
@@ -153,6 +151,14 @@ def _who(sides: Sides | None) -> str:
     if sides is Sides.INDIVIDUAL:
         return text("paper.form.individual")
     return text("paper.form.sides", sides=text(f"conditions.sides.{sides.value}"))
+
+
+def _pace(event: OnPaper) -> Iterator[str]:
+    yield event.found.pace_policy or text("paper.pace.none")
+    minutes = event.found.minutes_on(event.day)
+    if minutes is not None:
+        yield count_text("paper.pace.minutes", minutes)
+    yield say("PROVISIONS", "5.6b(1)")
 
 
 def _suspension(found: EventFile) -> Iterator[str]:

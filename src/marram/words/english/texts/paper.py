@@ -48,6 +48,8 @@ TEXTS: dict[str, str] = {
     "committee": "From the Committee",
     "pace": "Pace of play",
     "pace.none": "The conditions name no Pace of Play Policy.",
+    "pace.minutes.one": "A group is given {count} minute for the round.",
+    "pace.minutes.several": "A group is given {count} minutes for the round.",
     "suspension": "Suspension of play",
     "suspension.j1": "Model Local Rule J-1 is in force: one long note stops play at once, three notes stop it otherwise, two short notes resume it.",
     "suspension.usual": "The signals are those that the Committee announces. Usual, as in Model Local Rule J-1: one long note stops play at once, three notes stop it otherwise, two short notes resume it.",
