@@ -156,6 +156,28 @@ def test_a_hole_without_a_score_of_either_partner_disqualifies(
     assert "Disqualified" in desk.get("/results").text
 
 
+def test_the_card_of_partners_shows_a_handicap_of_each(opened: Callable[[Mapping[str, Any]], Opened]) -> None:
+    """With Model Local Rule L-2 a partner's missing handicap costs the side the net result; what is none is refused first."""
+    rated = {"tees": "white", "ratings": [{"tees": "white", "course_rating": 72, "slope": 113, "par": 71}]}
+    net = {"scores": ["gross", "net"], "allowance": 85, "local_rules": ["L-2"]}
+    kept, desk = opened(with_partners(sides="four_ball", **net, **rated))
+    url = side(kept)
+    fill(desk, url, {}, {})
+    page = desk.get(url).text
+    assert "Handicap of Fenwin Dulsey on the card" in page
+    assert "Handicap of Maris Quillan-Roe on the card" in page
+    assert bring_in(desk, url, **{"handicap-1": "four", "handicap-2": "x"}).status_code == 400
+    assert kept.log.entries(kept.event_id, kind="card_returned") == []
+
+    bring_in(desk, url, **{"handicap-2": "-"})
+    (entry,) = kept.log.entries(kept.event_id, kind="card_returned")
+    assert entry.content["handicaps"] == {person(kept, "Maris Quillan-Roe"): "none"}
+    found = kept.log.entries(kept.event_id, kind="ruling")[-1]
+    assert found.told["player"] == person(kept, "Maris Quillan-Roe")
+    assert "Handicap on the card" in desk.get(url).text
+    assert total(desk) == str(sum(PARS))
+
+
 def test_foursomes_have_one_ball_and_one_handicap(opened: Callable[[Mapping[str, Any]], Opened]) -> None:
     """One column of figures, either partner's penalty is the side's (Rule 22.2), the handicap is that of the side."""
     rated = {"tees": "white", "ratings": [{"tees": "white", "course_rating": 72, "slope": 113, "par": 71}]}

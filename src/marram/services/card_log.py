@@ -128,6 +128,11 @@ class CardKept:
             ]
             if (shown := told.get("handicap")) is not None:
                 found.append(HandicapShown(None if shown == "none" else shown))
+            found += [
+                HandicapShown(None if one == "none" else one, called[ball])
+                for ball, one in told.get("handicaps", {}).items()
+                if ball in called
+            ]
             found.append(Returned(told.get("promptly")))
             found += [
                 FoundOut(hole, one.content["score"], called.get(ball, ""))

@@ -1,6 +1,6 @@
 """Cards as they are entered and kept: one written form of what can be entered, and what becomes of a card."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -25,12 +25,12 @@ from marram.competition.conditions.choices import Score
 from marram.competition.conditions.event_file import WORDS, Maximum
 from marram.competition.results.card import Hole, OutKind
 from marram.competition.results.scoring import Scoring
-from marram.errors import InputError
+from marram.errors import InputError, shown
 from marram.handicap.strokes import strokes_by_hole
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
-from marram.said import said
+from marram.said import joined, said
 from marram.schema import STRICT, give, read_into, read_json
 from marram.services.competition_results import HoleGiven
 
@@ -92,7 +92,7 @@ class ActGiven:
             case "certified":
                 return Certified(by, self.done)
             case "handicap_shown":
-                return HandicapShown(self.handicap)
+                return HandicapShown(self.handicap, self.ball)
             case "returned":
                 return Returned(self.promptly)
             case "settled":
@@ -155,6 +155,9 @@ class CardFile:
     )
     maximum: Maximum | None = field(default=None, metadata=give(said('an object with "by" and "number"')))
     handicap: int | None = field(default=None, metadata=give(said("a whole number")))
+    handicaps: Mapping[str, int] = field(
+        default_factory=dict, metadata=give(said("an object of balls, each with a whole number"))
+    )
     closed: bool | None = field(default=None, metadata=give(said("true or false")))
     beside: tuple[BesideGiven, ...] = field(
         default=(), metadata=give(said('a list of objects with "ruling" and "strokes"'))
@@ -184,22 +187,40 @@ def rule_card(source: Path | Mapping[str, Any]) -> CardRuled:
         raise InputError(*faults)
     holes = tuple(Hole(one.number, one.par, one.stroke_index) for one in file.course)
     acts = read_acts(file.acts)
+    if faults := list(_faults_of_handicaps(file)):
+        raise InputError(*(joined(": ", where, one) for one in faults))
     card = scorecard(file.side, file.round, holes, acts, balls=file.balls, started_at=file.started_at)
+    handicaps = {**({} if file.handicap is None else {card.balls[0]: file.handicap}), **file.handicaps}
     under = RuledUnder(
         file.played_on,
         file.form_of_play,
         file.sides,
         file.local_rules,
-        scorings(file.form_of_play, file.maximum, net=file.handicap is not None),
+        scorings(file.form_of_play, file.maximum, net=file.handicap is not None or bool(file.handicaps)),
         file.closed,
         file.handicap,
-        {} if file.handicap is None else {file.side: strokes_of(file.handicap, holes)},
+        {ball: strokes_of(one, holes) for ball, one in handicaps.items()},
+        file.handicaps,
     )
     beside = [
         Beside(one.ruling, one.hole, one.strokes, one.words, one.disqualified_under, one.deducted)
         for one in file.beside
     ]
     return CardRuled(card, card_outcome(card, under, beside, file.answers))
+
+
+def _faults_of_handicaps(file: CardFile) -> Iterator[str]:
+    """Yield what does not fit the balls of a card: the one handicap where each ball has its own, and the other way round."""
+    if len(file.balls) > 1 and file.handicap is not None:
+        yield said("handicap is given, and each of the balls has one of its own. Give handicaps instead.")
+    if file.handicaps and len(file.balls) < 2:
+        yield said("handicaps are given, and the card shows one ball. Give handicap instead.")
+    elif strange := sorted(set(file.handicaps) - set(file.balls)):
+        yield said(
+            "handicaps names {strange}, and the balls are {balls}; correct one of them.",
+            strange=", ".join(map(shown, strange)),
+            balls=", ".join(map(shown, file.balls)),
+        )
 
 
 def read_acts(given: Sequence[ActGiven]) -> list[CardAct]:

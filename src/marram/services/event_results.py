@@ -228,6 +228,12 @@ class EventResults:
             key in read.after_close,
             has.playing if has else None,
             competition.strokes(side),
+            {
+                name: known.playing
+                for person, name in names.items()
+                if (known := competition.handicaps_of_balls.get(person)) is not None
+                and known.playing is not None
+            },
         )
         return CardNow(
             kept,

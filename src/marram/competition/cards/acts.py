@@ -50,9 +50,15 @@ class Certified:
 
 @dataclass(frozen=True, slots=True)
 class HandicapShown:
-    """The handicap that the returned card shows; ``None``: none is on it."""
+    """The handicap that the returned card shows.
+
+    Attributes:
+        handicap: the handicap; ``None``: none is on it.
+        ball: whose, where partners play a ball each and each shows one; empty for the only one of the card.
+    """
 
     handicap: int | None
+    ball: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,6 +30,7 @@ class RuledUnder:
         closed: whether the competition has closed; ``None``: not known.
         handicap: the Playing Handicap that applies; ``None``: only gross scores count. What the card shows is entered as
             the Playing Handicap that follows from it, whichever handicap had to be shown.
+        handicaps: the same of each ball, where partners play one each.
         strokes: for each ball the handicap strokes of each hole by its number.
     """
 
@@ -41,6 +42,11 @@ class RuledUnder:
     closed: bool | None = False
     handicap: int | None = None
     strokes: Mapping[str, Mapping[int, int]] = field(default_factory=dict)
+    handicaps: Mapping[str, int] = field(default_factory=dict)
+
+    def handicap_of(self, card: Scorecard, ball: str) -> int | None:
+        """Return the Playing Handicap that applies to a ball on a card; ``None`` where none does or it is not known."""
+        return self.handicap if len(card.balls) == 1 else self.handicaps.get(ball)
 
 
 @dataclass(frozen=True)
@@ -122,8 +128,9 @@ def findings(
 def _told(card: Scorecard, under: RuledUnder, beside: Sequence[Beside]) -> Iterator[_Told]:
     yield from _certification(card)
     yield from _scores(card, under, beside)
-    if under.handicap is not None and card.handicap_shown is not None:
-        yield from _handicap(card, under, under.handicap)
+    for ball, shown in card.handicaps_shown.items():
+        if (right := under.handicap_of(card, ball)) is not None:
+            yield from _handicap(under, ball if len(card.balls) > 1 else "", shown, right)
 
 
 def _certification(card: Scorecard) -> Iterator[_Told]:
@@ -243,9 +250,8 @@ def _affected(
     )
 
 
-def _handicap(card: Scorecard, under: RuledUnder, right: int) -> Iterator[_Told]:
-    assert card.handicap_shown is not None
-    shown = card.handicap_shown.handicap
+def _handicap(under: RuledUnder, ball: str, shown: int | None, right: int) -> Iterator[_Told]:
+    """Yield a handicap on the card that is not the right one: of partners who play a ball each it is each one's own."""
     if shown == right or not any(one.score is Score.NET for one in under.scorings):
         return
     facts: dict[str, Any] = {
@@ -257,4 +263,4 @@ def _handicap(card: Scorecard, under: RuledUnder, right: int) -> Iterator[_Told]
     }
     if shown is not None and shown > right:
         facts["card_strokes_affected"] = True  # a Playing Handicap that is higher gives more strokes
-    yield _Told("card_handicap_wrong", facts)
+    yield _Told("card_handicap_wrong", facts, ball=ball)

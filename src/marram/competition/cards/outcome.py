@@ -157,18 +157,26 @@ def _as_shown(card: Scorecard, under: RuledUnder, found: Sequence[Finding]) -> R
 
     Rule 3.3b(4) until 2022, since then Model Local Rule L-2: the net score is worked out with the lower handicap.
     """
-    stands = any(
-        isinstance(one.result, Ruling) and "lower_handicap_stands" in one.result.notes for one in found
-    )
-    shown = card.handicap_shown.handicap if card.handicap_shown else None
-    if not stands or shown is None or len(card.balls) > 1:
+    lower = {
+        one.ball or card.balls[0]
+        for one in found
+        if isinstance(one.result, Ruling) and "lower_handicap_stands" in one.result.notes
+    }
+    shown = {ball: one for ball in lower if (one := card.handicaps_shown.get(ball)) is not None}
+    if not shown:
         return under
+    strokes = {ball: on for ball, on in under.strokes.items() if ball not in shown}
+    strokes |= {ball: on for ball, one in shown.items() if (on := _strokes_of(card, one))}
+    alone = len(card.balls) == 1
+    return replace(under, handicap=shown[card.balls[0]] if alone else under.handicap, strokes=strokes)
+
+
+def _strokes_of(card: Scorecard, handicap: int) -> dict[int, int]:
+    """Return the handicap strokes of each hole by its number; empty where a stroke index is missing."""
     indexes = [one.stroke_index for one in card.holes if one.stroke_index is not None]
     if len(indexes) != len(card.holes) or len(indexes) not in (9, 18):
-        return replace(under, handicap=shown, strokes={})
-    on_holes = strokes_by_hole(shown, indexes)
-    numbers = (one.number for one in card.holes)
-    return replace(under, handicap=shown, strokes={card.balls[0]: dict(zip(numbers, on_holes, strict=True))})
+        return {}
+    return dict(zip((one.number for one in card.holes), strokes_by_hole(handicap, indexes), strict=True))
 
 
 def _out(card: Scorecard, ruling: Ruling) -> Out | None:

@@ -76,7 +76,7 @@ class Scorecard:
         started_at: the hole the round began at.
         figures: for each ball and hole what each has given, the last figure of everybody.
         certified: who certified, or is known not to have.
-        handicap_shown: the handicap it shows; ``None`` where none was looked for.
+        handicaps_shown: for each ball the handicap it shows, ``None`` where none is on it; nothing where nobody looked.
         returned: the return; ``None``: not yet.
         settled: what became of each ruling beside it.
         found_out: actual scores found out after the return.
@@ -90,7 +90,7 @@ class Scorecard:
     started_at: int
     figures: Mapping[tuple[str, int], Mapping[By, HoleScore]]
     certified: Mapping[By, bool]
-    handicap_shown: HandicapShown | None
+    handicaps_shown: Mapping[str, int | None]
     returned: Returned | None
     settled: Mapping[str, SettledAs]
     found_out: Mapping[tuple[str, int], HoleScore]
@@ -155,7 +155,7 @@ def scorecard(
     certified: dict[By, bool] = {}
     settled: dict[str, SettledAs] = {}
     found: dict[tuple[str, int], HoleScore] = {}
-    shown_: HandicapShown | None = None
+    handicaps: dict[str, int | None] = {}
     returned: Returned | None = None
     ended: Ended | None = None
     faults: list[str] = []
@@ -175,7 +175,10 @@ def scorecard(
         elif isinstance(act, Certified):
             certified[act.by] = act.done
         elif isinstance(act, HandicapShown):
-            shown_ = act
+            wrong = list(_faults_of_ball(act.ball, known, needed=True))
+            faults += wrong
+            if not wrong:
+                handicaps[act.ball or known[0]] = act.handicap
         elif isinstance(act, Returned):
             returned = act
         elif isinstance(act, Settlement):
@@ -194,7 +197,7 @@ def scorecard(
         started_at or numbers[0],
         figures,
         certified,
-        shown_,
+        handicaps,
         returned,
         settled,
         found,
@@ -211,12 +214,7 @@ def _faults_of_score(
 ) -> Iterator[str]:
     if act.hole not in holes:
         yield said("Hole {hole} is not on the card; it has {holes}.", hole=act.hole, holes=_span(holes))
-    if ball not in balls:
-        yield said(
-            "{ball} has no ball on this card; give one of {balls}.",
-            ball=shown(ball),
-            balls=", ".join(map(shown, balls)),
-        )
+    yield from _faults_of_ball(ball, balls)
     score = act.score
     if score is None or (score != NO_SCORE and not 1 <= score <= _LONGEST):
         yield said(
@@ -236,6 +234,15 @@ def _faults_of_score(
             "Enter what was found out, so that it is ruled on.",
             hole=act.hole,
         )
+
+
+def _faults_of_ball(ball: str, balls: tuple[str, ...], *, needed: bool = False) -> Iterator[str]:
+    """Yield what is wrong with whose ball it is; ``needed``: of several it must be said."""
+    listed = ", ".join(map(shown, balls))
+    if not ball and needed and len(balls) > 1:
+        yield said("The card shows a handicap of each of {balls}; say whose it is.", balls=listed)
+    if ball and ball not in balls:
+        yield said("{ball} has no ball on this card; give one of {balls}.", ball=shown(ball), balls=listed)
 
 
 def _span(holes: tuple[int, ...]) -> str:

@@ -10,7 +10,7 @@ from marram.competition.cards.acts import By, SettledAs
 from marram.competition.results.card import OutKind
 from marram.desk.cards.card_page import Number, card_here
 from marram.desk.cards.scoring_here import ScoringHere, tap_here
-from marram.desk.cards.typed_card import read_handicap, read_moment, read_score, read_scores
+from marram.desk.cards.typed_card import read_handicap, read_handicaps, read_moment, read_score, read_scores
 from marram.desk.shell.typed import Typed
 from marram.errors import InputError
 from marram.records.entry import Entry, Part
@@ -96,6 +96,7 @@ def return_card(
     handicap: Annotated[str, Form(max_length=6)] = "",
     as_it_is: Annotated[bool, Form()] = False,
     note: Note = "",
+    given: Typed,
 ) -> RedirectResponse:
     """Enter the return. Rulings beside the card are settled first; what else is open is confirmed."""
     here, key = card_here(request, number, player)
@@ -108,6 +109,8 @@ def return_card(
         content["promptly"] = promptly == "yes"
     if (shows := read_handicap(handicap)) is not None:
         content["handicap"] = shows
+    if handicaps := read_handicaps(here.card(key).kept.balls, given):
+        content["handicaps"] = handicaps
     tap = tap_here(request, tapped)
     here.add(_entry(RETURNED, here.card(key).kept, tap, content, note=note))
     here.rule(key, tap)

@@ -1,6 +1,6 @@
 """What was typed into the fields of a card: scores, the time of the return, the handicap it shows."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime, time
 from itertools import product
 
@@ -91,3 +91,24 @@ def read_handicap(given: str) -> int | str | None:
             given=shown(typed),
         )
     )
+
+
+def read_handicaps(balls: Sequence[str], given: Mapping[str, str]) -> dict[str, int | str]:
+    """Return the handicap a card shows of each partner who plays a ball, by player; nothing for an empty field.
+
+    Raises:
+        InputError: one is none; every fault is listed.
+    """
+    found: dict[str, int | str] = {}
+    faults: list[str] = []
+    for number, ball in enumerate(balls, start=1):
+        try:
+            shows = read_handicap(given.get(f"handicap-{number}", ""))
+        except InputError as fault:
+            faults += fault.faults
+            continue
+        if shows is not None:
+            found[ball] = shows
+    if faults:
+        raise InputError(*faults)
+    return found

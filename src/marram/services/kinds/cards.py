@@ -51,6 +51,7 @@ class CardReturned:
         at: when it was returned; ``None``: at the time of the entry.
         promptly: whether as soon as reasonably possible; ``None``: nobody doubts it.
         handicap: the handicap that it shows, ``"none"`` where none stands on it; ``None``: nobody looked.
+        handicaps: the same of each partner who plays a ball, by the identifier of the player; nothing of whom nobody looked.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -61,6 +62,10 @@ class CardReturned:
     promptly: bool | None = field(default=None, metadata=give(_YES_NO))
     handicap: int | Literal["none"] | None = field(
         default=None, metadata=give(said('a whole number, or "none" where none is shown'))
+    )
+    handicaps: Mapping[str, int | Literal["none"]] = field(
+        default_factory=dict,
+        metadata=give(said('an object of players, each with a whole number, or "none" where none is shown')),
     )
 
 
