@@ -91,21 +91,6 @@ def test_without_the_groups_before_there_is_nothing_to_turn() -> None:
         further([3], FurtherRound("s", turn=True))
 
 
-def test_the_draw_by_numbers_is_the_general_one() -> None:
-    """Committee Procedures 5F has the two highest on opposite sides and so on; the order of sixteen from memory of its table."""
-    pairs = numerical_draw([str(one) for one in range(1, 17)])
-    assert [f"{one}-{two}" for one, two in pairs] == [
-        "1-16",
-        "8-9",
-        "4-13",
-        "5-12",
-        "2-15",
-        "7-10",
-        "3-14",
-        "6-11",
-    ]
-
-
 def test_the_draw_of_sixty_four_begins_as_it_is_published() -> None:
     """ "Come Gestire Una Gara" (2016), page 99: the cards lie in the general numerical draw with 1 on top, then 64, then 32."""
     pairs = numerical_draw([str(one) for one in range(1, 65)])

@@ -3,7 +3,9 @@
 Committee Procedures 5F (2023, read in the text of The R&A): the two highest seeded are on opposite sides of the draw, and so on
 down the line. That the list from the top begins 1, 64, 32 in a draw of 64 is read in the Italian guide to running a
 competition of 2016 (regolegolf.com, "Come Gestire Una Gara", page 99), which orders the players' cards by the general
-numerical draw. Both hold of the order here; of the table that 5F refers to, the rest is from memory.
+numerical draw. The whole order is that of knockouts in general, as the On-Line Encyclopedia of Integer Sequences publishes
+it (A208569); that the table which 5F refers to is the same beyond what is read of it, is from memory. That byes go to the
+highest is common practice; how many there are is read in the German Golf Association's handbook of 2012 (4.1.12.1).
 """
 
 from collections.abc import Sequence
