@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from marram.demo import COURSE, EVENT
+from marram.schema import read_json
 from tests.cli.running import marram
 from tests.competition.making import COURSE as HOLES
 
@@ -150,3 +151,19 @@ def test_an_act_that_lacks_something_is_refused(tmp_path: Path) -> None:
     assert found.code == 2
     assert "figure: hole is missing" in found.err
     assert "settled: ruling is missing" in found.err
+
+
+@pytest.mark.parametrize(
+    ("given", "asked", "end"),
+    [(200, [], "DTEND:20250621T102000Z"), (200, ["--minutes", "60"], "DTEND:20250621T080000Z")],
+)
+def test_the_calendar_lasts_as_long_as_the_conditions_give_for_the_round(
+    tmp_path: Path, given: int, asked: list[str], end: str
+) -> None:
+    """Off at 08:00 in London, which is 07:00 UTC in June: home after the 200 minutes given, unless another length is asked."""
+    event = {**read_json(EVENT, "event"), "minutes_of_play": given}
+    name = event["players"][0]["name"]
+    event["starting_times"] = [{"time": "08:00", "tee": 1, "players": [name]}]
+    path, file = written(tmp_path / "event.json", event), tmp_path / "starts.ics"
+    assert marram("calendar", path, str(file), "--time-zone", "Europe/London", *asked).code == 0
+    assert end in file.read_text(encoding="utf-8")

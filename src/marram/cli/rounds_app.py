@@ -68,7 +68,10 @@ def calendar(
             help="The groups of the round, as 'marram draw --json' prints them; default those of EVENT."
         ),
     ] = None,
-    minutes: Annotated[int, typer.Option(min=1, help="How long a round takes.")] = 270,
+    minutes: Annotated[
+        int | None,
+        typer.Option(min=1, help="How long a round takes; default minutes_of_play of EVENT, or 270."),
+    ] = None,
     change: Annotated[
         int, typer.Option(min=0, help="0 at first, one more each time that starting times changed.")
     ] = 0,

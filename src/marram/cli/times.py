@@ -31,6 +31,10 @@ def zone_named(name: str) -> ZoneInfo:
         ) from None
 
 
+USUAL_MINUTES = 270
+"""How long an appointment for a round is where nobody said it (own choice)."""
+
+
 def write_calendar(
     event: Path,
     file: Path,
@@ -38,7 +42,7 @@ def write_calendar(
     players: list[str],
     round_: int,
     draw: Path | None,
-    minutes: int,
+    minutes: int | None,
     change: int,
 ) -> None:
     """Write the starts of players, or of everybody, into one calendar."""
@@ -46,7 +50,8 @@ def write_calendar(
     sheet = papers_of_file(event, round_=round_, draw=draw).event
     if sheet.day is None:
         raise InputError(said("The day of the round is not known. Give it in the event."))
-    made = appointments(sheet, sheet.day, zone, minutes, change)
+    lasts = minutes or sheet.found.minutes_on(sheet.day) or USUAL_MINUTES
+    made = appointments(sheet, sheet.day, zone, lasts, change)
     faults = [
         sentences(
             said("{name} has no starting time in this round.", name=shown(name)), did_you_mean(name, made)
