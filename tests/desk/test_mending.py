@@ -214,6 +214,10 @@ def test_a_map_that_cannot_be_kept_is_refused_as_before(course_file) -> None:
             "not_osm.osm",
             "no_coordinates.osm",
             "document_type.osm",
+            "empty.geojson",
+            "features_no_list.geojson",
+            "key_twice.geojson",
+            "thousands_of_digits.geojson",
         }
     ),
     ids=lambda path: path.name,

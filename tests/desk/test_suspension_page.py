@@ -49,7 +49,7 @@ def test_what_was_done_wrong_leads_into_the_ruling(desk: TestClient) -> None:
     page = desk.get(link[1].replace("&amp;", "&")).text
 
     assert 'class="answers"' in page
-    assert "normal (darkness, course unplayable)" in page
+    assert "Normal (darkness, course unplayable)" in page
 
 
 def test_a_ball_is_noted_and_play_goes_on(kept: KeptHere, desk: TestClient) -> None:

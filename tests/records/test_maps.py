@@ -45,11 +45,11 @@ def files(folder: Path) -> Mapping[str, bytes]:
     }
 
 
-def made_folder(folder: Path) -> Mapping[str, bytes]:
+def made_folder(folder: Path, second: str = "Jorund") -> Mapping[str, bytes]:
     """A folder as a club has it: a version prepared for a later day, one before it, and two days of holes."""
     maps = MapVersions(COURSE, folder)
     maps.save([added("t/1")], base=1, who="Ottiline", in_force_from=date(2025, 7, 1), note="Größe")
-    maps.save([added("t/2")], base=2, who="Jorund", in_force_from=DAY)
+    maps.save([added("t/2")], base=2, who=second, in_force_from=DAY)
     holes = HoleDays(folder / HOLES)
     holes.save(DAY, {1: (3.99, 55.0)}, base=0, who="Ottiline")
     holes.save(DAY, {2: (3.98, 55.0)}, base=1, who="Jorund")
@@ -90,7 +90,7 @@ def test_taking_over_again_takes_what_is_new(records: Records, course: str, tmp_
 def test_another_courses_folder_is_refused_whole(records: Records, course: str, tmp_path: Path) -> None:
     """A folder whose versions differ from those that are kept is not mixed with them; each is named."""
     made_folder(tmp_path / "one")
-    made_folder(tmp_path / "other")
+    made_folder(tmp_path / "other", second="Sigrun")
     (tmp_path / "other" / "nonsense-2025.json").write_text("{}")
     (tmp_path / "other" / "7x.json").write_text("{}")
     take_over(records, course, tmp_path / "one")

@@ -14,7 +14,7 @@ import shapely
 
 from marram.course.lies.areas import FURTHEST
 from marram.course.lies.as_read import as_read
-from marram.course.lies.doubts import NEAR_OUTLINE, NEAR_PATH, UNMAPPED_EDGE, drawn_to
+from marram.course.lies.doubts import GREEN_REACH, NEAR_OUTLINE, NEAR_PATH, UNMAPPED_EDGE, drawn_to
 from marram.course.lies.extents import assumed_width
 from marram.course.lies.regions import TEEING_AREA_OF_THE_DAY, HoleGround, Region, ground_of
 from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
@@ -66,6 +66,7 @@ DISTANCES = {
     "unmapped_edge": UNMAPPED_EDGE,
     "near_outline": NEAR_OUTLINE,
     "near_path": NEAR_PATH,
+    "green_reach": GREEN_REACH,
 }
 """Metres by which a lie is read, as the desk reads it."""
 
@@ -117,7 +118,8 @@ class _Writer:
             "credit": course.credit,
             "distances": DISTANCES,
             "plane": asdict(fit(course.plane)),
-            "lies": {area.value if area else "none": in_area(area) for area in (*Area, None)},
+            "lies": {area.value if area else "none": in_area(area) for area in (*Area, None)}
+            | {"wrong_green": text("ground.area.wrong_green")},
             "perhaps": text("ground.perhaps"),
             **body,
             "features": self.features,

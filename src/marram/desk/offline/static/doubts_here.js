@@ -30,12 +30,12 @@ function accuracy(map, hole, { x, y, accuracy: off, answer, touch, rounding }) {
 
 const cover = (map, { x, y }) => (map.covered && !map.covered.some((one) => inside(one, x, y)) ? [doubt("not_covered")] : []);
 
-function teesAndGreen(hole, { x, y, answer, touch }) {
+function teesAndGreen(hole, { x, y, answer, touch, green_reach: reach }) {
   const { ground, feature } = answer;
   const found = ground === GROUND.tee && !feature.of_the_day ? [doubt("tee_markers", feature)] : [];
   if (ground !== GROUND.general) return found;
   if (within(hole.idleTees, x, y, touch).length) found.push(doubt("idle_tee"));
-  if (!hole.green) found.push(doubt("no_green"));
+  if (!hole.green && Math.hypot(x - hole.at[0], y - hole.at[1]) <= reach) found.push(doubt("no_green"));
   return found;
 }
 

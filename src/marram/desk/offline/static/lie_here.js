@@ -33,7 +33,7 @@ export function lieAt(map, number, x, y, accuracy = map.distances.tap) {
   const areaOpen = doubts.some((one) => one.about);
   const area = AREAS[answer.ground];
   const reading = { hole, x, y, touch, area, colour: COLOURS[answer.ground], conditions, wrongGreen, doubts, lacks, areaOpen };
-  return { ...reading, metres, words: lieWords(map, area, areaOpen), things: things(map, hole, x, y), facts: factsOf(reading) };
+  return { ...reading, metres, words: lieWords(map, wrongGreen ? "wrong_green" : area, areaOpen), things: things(map, hole, x, y), facts: factsOf(reading) };
 }
 
 function lieWords(map, area, open) {
