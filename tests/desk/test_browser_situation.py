@@ -179,8 +179,9 @@ def test_an_option_taken_without_a_script(chromium: Browser, address: str) -> No
         "/case?what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no"
         "&penalty_area_colour=red&on=2024-06-01&form=stroke_play&local=none"
     )
-    taken = page.get_by_role("link", name="Took lateral relief")
-    taken.focus()
+    page.locator("summary", has_text=said("rulings.chosen.title")).focus()
+    page.keyboard.press("Enter")
+    page.get_by_role("link", name="Took lateral relief").focus()
     page.keyboard.press("Enter")
     expect(page.get_by_role("heading", level=1)).to_contain_text("One penalty stroke")
     before = page.get_by_label(said("rulings.together.before"))
