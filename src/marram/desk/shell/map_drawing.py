@@ -53,9 +53,10 @@ def areas_drawn(course: Course) -> list[UnitedArea]:
 
 
 def area_drawn(area: UnitedArea, geometry: dict[str, Any]) -> dict[str, Any]:
-    """Return an area as the drawing holds it: with its first name, and the holes of all its features."""
+    """Return an area as the drawing holds it: with the names and the holes of all its features."""
     holes = sorted({hole for feature in area.features for hole in feature.holes})
-    told = {"kind": area.kind.value, "name": area.name, "holes": holes}
+    names = dict.fromkeys(feature.name for feature in area.features if feature.name)
+    told = {"kind": area.kind.value, "name": ", ".join(names), "holes": holes}
     return {"type": "Feature", "properties": told, "geometry": geometry}
 
 
