@@ -1,5 +1,6 @@
 """What is wished of a draw, and the starts it fills."""
 
+from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import time
@@ -32,12 +33,12 @@ class Drawn:
     club: str = ""
 
 
-class Wish:
+class Wish(ABC):
     """A wish of a draw; each kind says itself."""
 
+    @abstractmethod
     def said(self) -> Said:
         """Return the wish as a sentence."""
-        raise NotImplementedError
 
 
 @dataclass(frozen=True, slots=True)
