@@ -103,6 +103,8 @@ def test_a_choice_is_never_made_for_the_official(broken: Path) -> None:
         (("--accept", "all-of:nothing", "--who", "R"), "nothing of this kind is proposed; there is "),
         (("--accept", "all-of:turn_line"), "say who mends the map, with --who"),
         (("--course", "North"), "the map holds one course"),
+        (("--ask",), "--ask asks at a terminal, and there is none"),
+        (("--list", "--accept", "all-of:turn_line"), "--list only lists"),
         (("--accept", "all-of:turn_line", "--output", "x.geojson"), "give one of them"),
     ],
 )
@@ -153,12 +155,27 @@ def test_a_file_that_is_no_map_is_said(tmp_path: Path) -> None:
 
 
 def test_a_terminal_is_asked_one_by_one(broken: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """At a terminal each proposal is asked for: accepted, chosen, left; then who mends it."""
+    """With --ask each proposal is asked for: accepted, chosen, left; then who mends it."""
     answers = iter(["b", "y", "", "q", "R. Marker"])
     monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
     monkeypatch.setattr("builtins.input", lambda _prompt: next(answers))
-    found = mend(broken)
+    found = mend(broken, "--ask")
     assert "Version 2 of the map holds it" in found.out
     (version,) = MapVersions(broken, broken.parent / "maps").versions()[1:]
     assert version.who == "R. Marker"
     assert len(version.edits) == 2
+
+
+def test_at_a_terminal_the_editor_is_opened_on_the_map(broken: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Unless something is to be listed or mended here: the desk, its first page the places to mend, filled in."""
+    served: list[tuple[tuple, dict]] = []
+    monkeypatch.setattr("marram.cli.serving.serve", lambda *given, **more: served.append((given, more)))
+    monkeypatch.setattr("marram.cli.mending.at_terminal", lambda: True)
+    mend(broken, "--list")
+    mend(broken, "--json")
+    mend(broken, "--accept", "all-of:untangle", "--who", "R")
+    assert served == []
+    mend(broken, "--who", "R. Marker", "--from", "2026-05-01", "--port", "8377")
+    ((given, more),) = served
+    assert (given, more["maps"]) == (("127.0.0.1", 8377, broken), broken.parent / "maps")
+    assert more["first_page"] == "/map/mend?on=2026-05-01&who=R.+Marker"

@@ -56,13 +56,26 @@ def course_mend(
     output: Annotated[
         Path | None, typer.Option(help="Write a mended copy here (GeoJSON) instead of keeping a version.")
     ] = None,
+    only_list: Annotated[
+        bool, typer.Option("--list", help="Only list the faults and proposals; open nothing.")
+    ] = False,
+    ask: Annotated[
+        bool, typer.Option("--ask", help="Ask for each proposal here at the terminal instead.")
+    ] = False,
+    port: Annotated[
+        int | None,
+        typer.Option(min=1, max=65535, help="The port of the editor; default 8123, or one that is free."),
+    ] = None,
     json: Json = False,
 ) -> None:
-    """Say how each fault of a map can be mended, and mend what is accepted; the file itself is never written."""
+    """Open a map in the desk's editor to be mended, or list and mend its faults here; the file itself is never written."""
     from marram.cli.mending import Wanted, mend_course
     from marram.services.given import day_of_play
 
-    mend_course(file, Wanted(accept or [], course, who, why, day_of_play(day, None), maps, output, json))
+    wanted = Wanted(
+        accept or [], course, who, why, day_of_play(day, None), maps, output, json, only_list, ask, port
+    )
+    mend_course(file, wanted)
 
 
 @course_app.command("order")

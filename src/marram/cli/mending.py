@@ -1,4 +1,7 @@
-"""``marram course mend``: how each fault of a map can be mended; what is accepted becomes a version, or a copy."""
+"""``marram course mend``: how each fault of a map can be mended; what is accepted becomes a version, or a copy.
+
+At a terminal it opens the editor of the desk on the map, unless something says that it is mended here.
+"""
 
 import json
 import re
@@ -22,6 +25,8 @@ from marram.errors import InputError
 from marram.said import joined, said
 from marram.words.texts import text
 
+HERE = "127.0.0.1"
+"""The editor is opened for this machine alone."""
 ALL_OF = re.compile(r"all[-_ ]of[: =]+(\w+)")
 
 
@@ -38,6 +43,9 @@ class Wanted:
         maps: the folder of versions; ``None`` for that of ``marram serve``.
         output: a file for a mended copy instead of a version.
         as_json: print JSON.
+        only_list: list the faults, whoever looks on.
+        ask: ask for each proposal at the terminal.
+        port: the port of the editor; ``None`` takes the usual one, or one that is free.
     """
 
     accepted: Sequence[str]
@@ -48,10 +56,28 @@ class Wanted:
     maps: Path | None
     output: Path | None
     as_json: bool
+    only_list: bool = False
+    ask: bool = False
+    port: int | None = None
+
+    @property
+    def here(self) -> bool:
+        """Whether anything asks for the list, or mends it without the editor."""
+        return bool(self.accepted or self.course or self.output or self.as_json or self.only_list or self.ask)
 
 
 def mend_course(path: Path, wanted: Wanted) -> None:
-    """List faults with proposals, accept what is asked for, and keep it; exit with 2 while errors are left."""
+    """Open the editor; or list faults with proposals, accept what is asked for, and keep it.
+
+    Where the editor is not opened the exit code is 2 while errors are left.
+    """
+    if wanted.only_list and (wanted.ask or wanted.accepted or wanted.course is not None):
+        raise InputError(said("--list only lists; leave it out to mend something, or leave out the rest."))
+    if wanted.ask and not sys.stdin.isatty():
+        raise InputError(said("--ask asks at a terminal, and there is none; give --accept instead."))
+    if not wanted.here and at_terminal():
+        open_editor(path, wanted)
+        return
     if wanted.output is not None and wanted.maps is not None:
         raise InputError(said("--output writes a copy and --maps keeps a version; give one of them."))
     different(wanted.output, read=(path,))
@@ -64,7 +90,7 @@ def mend_course(path: Path, wanted: Wanted) -> None:
         _choose_course(mending, wanted.course)
     _accept_named(mending, wanted.accepted)
     who = wanted.who
-    if not wanted.accepted and wanted.course is None and not wanted.as_json and sys.stdin.isatty():
+    if wanted.ask:
         _ask(mending)
         if mending.accepted and not who and wanted.output is None:
             who = input(text("mend_command.ask.who")).strip()
@@ -88,6 +114,32 @@ def mend_course(path: Path, wanted: Wanted) -> None:
     else:
         show_lines(report_lines(path, mending, version, wanted.output))
     raise SystemExit(DECIDED if mending.now.usable else BAD_INPUT)
+
+
+def at_terminal() -> bool:
+    """Whether somebody sits at a terminal, so that the editor can be opened and stopped there."""
+    return sys.stdin.isatty() and sys.stdout.isatty()
+
+
+def open_editor(path: Path, wanted: Wanted) -> None:
+    """Serve the desk on the map, its first page the places to mend, until it is stopped."""
+    from urllib.parse import urlencode
+
+    from marram.cli.serving import browser_here, free_port, serve_desk
+
+    given = {"on": wanted.day.isoformat(), "who": wanted.who.strip(), "why": wanted.why.strip()}
+    page = urlencode({name: value for name, value in given.items() if value})
+    print(text("mend_command.opens"), flush=True)
+    serve_desk(
+        path,
+        None,
+        HERE,
+        wanted.port or free_port(HERE),
+        demo=False,
+        open_browser=browser_here(),
+        maps=wanted.maps,
+        first_page=f"/map/mend?{page}",
+    )
 
 
 def _choose_course(mending: Mending, name: str) -> None:

@@ -1,8 +1,10 @@
 """``marram serve``: the desk on a loopback address."""
 
+import os
 import signal
 import socket
 import sys
+import webbrowser
 from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -18,6 +20,9 @@ from marram.words.texts import count_text, text
 
 if TYPE_CHECKING:
     from marram.desk.secure.authority import Secured
+
+USUAL_PORT = 8123
+"""Where a desk is served unless another port is given."""
 
 CLUB = "Quillsand Links"
 """The invented club."""
@@ -37,6 +42,7 @@ def serve_desk(
     elevations_crs: str | None = None,
     hosts: Sequence[str] = (),
     secure: Path | None = None,
+    first_page: str = "/",
 ) -> None:
     """Say the address and serve until stopped."""
     if demo and course is not None:
@@ -64,7 +70,7 @@ def serve_desk(
 
     def say_where(errors: int, link: str | None) -> None:
         scheme = "http" if held is None else "https"
-        print(text("cli.serve.at", address=f"{scheme}://{host}:{port}/"), flush=True)
+        print(text("cli.serve.at", address=f"{scheme}://{host}:{port}{first_page}"), flush=True)
         if held is not None:
             page = handed_out(held, host, port, hosts).address
             told = text("cli.serve.secure", file=held.authority, address=page, fingerprint=held.fingerprint)
@@ -91,26 +97,61 @@ def serve_desk(
         hosts=hosts,
         secure=held,
         hour=PLAY if demo else None,
+        first_page=first_page,
         ready=say_where,
     )
 
 
-def _must_be_free(host: str, port: int) -> None:
-    """Stop unless a port can be listened on."""
-    with socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET) as probe:
-        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+def free_port(host: str) -> int:
+    """Return the usual port of the desk, or where that is taken another that is free now."""
+    return USUAL_PORT if _unlistenable(host, USUAL_PORT) is None else _any_free(host)
+
+
+def browser_here() -> bool:
+    """Whether this machine has a browser with a window, so that none is opened inside the terminal."""
+    if sys.platform not in {"win32", "darwin"} and not {"DISPLAY", "WAYLAND_DISPLAY"} & os.environ.keys():
+        return False
+    try:
+        webbrowser.get()
+    except webbrowser.Error:
+        return False
+    return True
+
+
+def _any_free(host: str) -> int:
+    with _probe(host) as probe:
+        probe.bind((host, 0))
+        return int(probe.getsockname()[1])
+
+
+def _probe(host: str) -> socket.socket:
+    probe = socket.socket(socket.AF_INET6 if ":" in host else socket.AF_INET)
+    probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    return probe
+
+
+def _unlistenable(host: str, port: int) -> str | None:
+    """Return why a port cannot be listened on, or ``None``."""
+    with _probe(host) as probe:
         try:
             probe.bind((host, port))
         except OSError as error:
-            stop(
-                BAD_INPUT,
-                said(
-                    "Port {port} on {host} cannot be used: {strerror}. Give another with --port.",
-                    port=port,
-                    host=host,
-                    strerror=error.strerror,
-                ),
-            )
+            return str(error.strerror)
+    return None
+
+
+def _must_be_free(host: str, port: int) -> None:
+    """Stop unless a port can be listened on."""
+    if (strerror := _unlistenable(host, port)) is not None:
+        stop(
+            BAD_INPUT,
+            said(
+                "Port {port} on {host} cannot be used: {strerror}. Give another with --port.",
+                port=port,
+                host=host,
+                strerror=strerror,
+            ),
+        )
 
 
 def _print_code(address: str) -> None:

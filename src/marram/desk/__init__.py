@@ -35,6 +35,7 @@ def serve(
     records: str | Path | None = None,
     secure: "Secured | None" = None,
     hour: str | None = None,
+    first_page: str = "/",
     ready: Callable[[int, str | None], None] | None = None,
 ) -> None:
     """Serve the desk until it is stopped.
@@ -55,6 +56,7 @@ def serve(
             connection is not secure.
         hour: the hour of the event that the desk shows whatever the clock says, as a demonstration does: one of
             :data:`marram.desk.people.hours.HOURS`; ``None``: by the clock.
+        first_page: the page that is opened in the browser, from its first stroke.
         ready: called once map and event have been read, just before the desk answers, with the number of errors
             that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
             where the desk serves more than this machine and no chief referee is signed in.
@@ -108,7 +110,7 @@ def serve(
         Timer(
             0.8,
             webbrowser.open,
-            [f"{scheme}://{shown}:{port}/"],
+            [f"{scheme}://{shown}:{port}{first_page}"],
         ).start()
     certificate: dict[str, Any] = (
         {"ssl_certfile": secure.certificate, "ssl_keyfile": secure.key} if secure else {}

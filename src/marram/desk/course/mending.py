@@ -71,9 +71,11 @@ def register_mending(app: FastAPI) -> None:
 
 
 @router.get(MEND)
-def page(request: Request, on: str | None = None, done: int | None = None) -> HTMLResponse:
-    """Show what is wrong with the map of a day and how it can be mended."""
-    return _page(request, day=read_day(on) if on else None, done=done)
+def page(
+    request: Request, on: str | None = None, done: int | None = None, who: str = "", why: str = ""
+) -> HTMLResponse:
+    """Show what is wrong with the map of a day and how it can be mended; who mends it and why may be given."""
+    return _page(request, day=read_day(on) if on else None, done=done, who=who, why=why)
 
 
 @router.get("/api/map/draft")
@@ -147,6 +149,8 @@ def _page(
     done: int | None = None,
     faults: list[str] | None = None,
     filled: FilledMending | None = None,
+    who: str = "",
+    why: str = "",
 ) -> HTMLResponse:
     maps = maps_of(request)
     if maps is None:
@@ -174,7 +178,7 @@ def _page(
         base=len(versions),
         done=versions[done - 1] if done is not None and 1 < done <= len(versions) else None,
         day=day.isoformat(),
-        who=filled.who if filled else saver(request),
-        why=filled.why if filled else "",
+        who=filled.who if filled else who or saver(request),
+        why=filled.why if filled else why,
         faults=faults or [],
     )

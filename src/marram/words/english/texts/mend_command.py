@@ -25,6 +25,7 @@ TEXTS: dict[str, str] = {
     "only": "→ {words}",
     "lettered": "{letter}) {words}",
     "brings": "{words} ({adds})",
+    "opens": "Each fault is a place on the map, with what is proposed before and after. Ctrl+C ends it; --list only lists, --ask asks here.",
     # Asking on a terminal
     "ask.single": "y to accept, Enter to leave it, q to stop: ",
     "ask.choice": "{first} to {last} to choose, Enter to leave it, q to stop: ",
