@@ -7,7 +7,7 @@ from importlib import import_module
 
 import typer
 
-from marram.cli.exits import faults_as_exit_codes
+from marram.cli.exits import faults_as_exit_codes, quiet_when_unread
 
 COMMANDS = {
     "incidents": "book_app:incidents",
@@ -50,7 +50,7 @@ Declared = typer.Typer | Callable[..., None]
 
 def run() -> None:
     """Run the application; marram's own errors become messages and exit codes."""
-    with faults_as_exit_codes():
+    with quiet_when_unread(), faults_as_exit_codes():
         name = sys.argv[1] if len(sys.argv) > 1 else ""
         app = application(name) if name in COMMANDS else names_alone()
         if not os.environ.get("MARRAM_LANGUAGE"):

@@ -1,5 +1,6 @@
 """Exit codes, and how faults reach the user: one sentence each on standard error, never a traceback."""
 
+import os
 import signal
 import sys
 from collections.abc import Iterator
@@ -17,6 +18,8 @@ LEFT_OPEN = 4
 """A matter of judgement, or not covered."""
 STOPPED = 130
 """Stopped from the keyboard: 128 and the number of the signal, as shells have it (POSIX, SIGINT is 2)."""
+UNREAD = 141
+"""Nobody reads any more what is printed (``| head``): 128 and the number of the signal (POSIX, SIGPIPE is 13)."""
 
 
 class Stopped(BaseException):
@@ -28,12 +31,35 @@ def _stop_command(_signal: int, _frame: object) -> NoReturn:
 
 
 @contextmanager
+def quiet_when_unread() -> Iterator[None]:
+    """End quietly, as programs in a pipe do, once the program that reads what is printed has ended."""
+    try:
+        yield
+    except SystemExit as ended:
+        if not isinstance(ended.__context__, BrokenPipeError):  # typer makes an exit of it
+            raise
+    except BrokenPipeError:
+        pass
+    else:
+        return
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    for stream in (1, 2):
+        os.dup2(nowhere, stream)  # what is still held back to be printed would fail once more
+    raise SystemExit(UNREAD) from None
+
+
+@contextmanager
 def faults_as_exit_codes() -> Iterator[None]:
     """Turn marram's errors, and a stop from the keyboard, into messages and exit codes."""
     if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
         signal.signal(signal.SIGINT, _stop_command)
     try:
-        yield
+        try:
+            yield
+        finally:
+            print(end="", flush=True)  # Python at its end would complain in its own words
+    except BrokenPipeError:
+        raise  # nobody reads any more: see quiet_when_unread
     except Stopped:
         stop(STOPPED, _text("stopped"))
     except UnknownLanguage as error:

@@ -132,6 +132,8 @@ def _send(path: Path, content: bytes) -> None:
     try:
         with path.open("wb") as stream:
             stream.write(content)
+    except BrokenPipeError:
+        raise  # nobody reads it any more, which is no fault
     except OSError as error:
         raise InputError(_cannot(path, error)) from None
 

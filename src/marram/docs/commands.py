@@ -12,7 +12,7 @@ HEAD = """# The command line
 
 Generated from the commands themselves by `make docs`.
 
-Exit codes: 0 decided, 1 our fault, 2 bad input, 3 more facts needed, 4 left to judgement or not covered, 130 stopped from the keyboard.
+Exit codes: 0 decided, 1 our fault, 2 bad input, 3 more facts needed, 4 left to judgement or not covered, 130 stopped from the keyboard, 141 nobody reads what is printed any more (`| head`).
 """
 
 
