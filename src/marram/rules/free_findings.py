@@ -30,7 +30,7 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "both_partners_present": {_YES: Finding.IN_TIME},
     "exceptional_circumstances": {_YES: Finding.EXCUSED},
     "playing_on_justified": {_YES: Finding.EXCUSED},
-    "marker_at_fault": {_YES: Finding.EXCUSED},
+    "marker_at_fault": {_YES: Finding.SCORE_STANDS},
     "delay_excused": {_YES: Finding.EXCUSED},
     "within_policy_time": {_YES: Finding.WITHIN_TIME},
     "seconds_for_stroke": {"": Finding.WITHIN_TIME},
