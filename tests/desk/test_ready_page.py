@@ -50,3 +50,10 @@ def test_a_round_that_is_not_there_is_refused_in_words(committee: TestClient) ->
     answer = committee.get("/ready?round=9")
     assert answer.status_code == 400
     assert "from 1 to 2" in answer.text
+
+
+def test_the_groups_of_the_first_screen_say_of_which_round_they_are(committee: TestClient) -> None:
+    """Where none plays today, they are those of the event's own day, and named so."""
+    page = committee.get("/now").text
+    part = page[page.index('id="groups"') :]
+    assert "First round, 21 June 2025" in re.sub(r"\s+", " ", part[: part.index("<ul")])

@@ -17,7 +17,7 @@ from marram.desk.people.hours import AFTER, BEFORE, HOURS
 from marram.desk.people.roles import OFFICIALS, PUBLIC
 from marram.desk.people.who import may, may_see, who_asks
 from marram.errors import InputError
-from marram.records.starting_sheet import GroupOfDay
+from marram.records.starting_sheet import Known, groups
 from marram.records.whereabouts import report
 from marram.said import said
 from marram.words.texts import text
@@ -58,6 +58,7 @@ def now(request: Request, hour: str | None = None) -> Response:
     rooms = [one.entry for one in rooms_for(who.role, at) if one.name not in {"now", "people"}]
     names = [one.name for one in rooms_for(who.role, at) if one.name not in {"now", "people"}]
     sees_log = "log" in names
+    shown = _round_shown(kept) if official else None
     return page(
         request,
         "now.html",
@@ -74,7 +75,8 @@ def now(request: Request, hour: str | None = None) -> Response:
         places=places(kept, may_see(request, "official_name")) if official else [],
         happened=latest(kept, who.role, may_see(request, "player_name")) if official else [],
         open_cases=open_now(kept) if sees_log else [],
-        groups=_groups(kept) if official else [],
+        shown=shown,
+        groups=[] if shown is None else groups(kept.records, shown.id),
         sees_players=may_see(request, "player_name"),
         upto=kept.log.head(kept.event_id),
         ready=_ready(request, at),
@@ -119,7 +121,10 @@ def say_where(request: Request, filled: Annotated[Where, Form()]) -> Response:
     return RedirectResponse("/now", 303)
 
 
-def _groups(kept: KeptHere) -> list[GroupOfDay]:
-    """Return the groups of this day; of the event's own day where none play today."""
-    today = kept.groups_on(club_time(kept).date())
-    return today or (kept.groups_on(kept.event.played_on) if kept.event.played_on else [])
+def _round_shown(kept: KeptHere) -> Known | None:
+    """Return the round of this day, or of the event's own day where none has groups today."""
+    for day in (club_time(kept).date(), kept.event.played_on):
+        found = None if day is None else kept.round_on(day)
+        if found is not None and groups(kept.records, found.id):
+            return found
+    return None
