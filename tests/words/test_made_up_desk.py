@@ -59,6 +59,9 @@ def rulings(ground: Ground) -> dict[str, str]:
     return {
         "the course": "/",
         "a hole": "/ball?hole=9",
+        "which hole": "/flag",
+        "a hole not mapped": "/flag?hole=19",
+        "its flagstick shown": "/ball?hole=19&flag=55.004,3.996",
         "the next ball": f"/ball?hole=9&{first.replace('1.what', f'1.ball={ground.fairway()}&1.what')}",
         "the phone's place": f"/ball?hole=9&ball={ground.in_the_burn(0)};u=6",
         "the ball placed": f"/ball?{burn}",

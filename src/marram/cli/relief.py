@@ -69,7 +69,7 @@ class Request:
         """The places given, as they were written."""
         return {name: text for name, text in self.places.items() if text is not None}
 
-    def asked(self, places: Mapping[str, Degrees]) -> Asked:
+    def asked(self, places: Mapping[str, Degrees], flag: Degrees | None) -> Asked:
         """Return what the Rules are asked; with no incident given no Local Rule is in force unless one is named."""
         adopted = local_rules_in_force(self.local_rules, self.day)
         in_force = adopted.in_rulings if adopted else None if self.incident else ()
@@ -90,6 +90,7 @@ class Request:
             facts_given(self.facts),
             self.condition,
             tall=self.tall,
+            flag=flag,
         )
 
 
@@ -142,7 +143,7 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     course, flag = (course, None) if request.flag is None else _with_flag(course, request.hole, request.flag)
     _check_condition(course, request.condition)
     at = places_given(course, request.written)
-    ruled = rule_at_place(course, request.asked(at))
+    ruled = rule_at_place(course, request.asked(at, flag.place if flag else None))
     options = ruled.result.relief if isinstance(ruled.result, Ruling) else ()
     drawn = draw_options(
         course, ruled, options, {role: f"--{role} {text}" for role, text in request.written.items()}

@@ -13,7 +13,7 @@ from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.story.story import ANOTHER_PLAYER
 from marram.services.conditions import KEYS, Conditions
-from marram.services.places import ROLES, Degrees, Places
+from marram.services.places import FLAG, ROLES, Degrees, Places, written
 from marram.services.rulings import Asked
 
 INCIDENT_KEYS = frozenset({"what", "said", "condition", *ROLES})
@@ -29,7 +29,7 @@ BEGUN = "begun"
 """The key of the identifier of a case that was begun for somebody, so that it is found again."""
 
 OWN_KEYS = frozenset(
-    {BEGUN, "hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *BY, *INCIDENT_KEYS, *KEYS}
+    {BEGUN, FLAG, "hole", "number", "ask", "q", STROKES_BEFORE, *STROKES, *BY, *INCIDENT_KEYS, *KEYS}
 )
 """Keys of an address that are not facts."""
 
@@ -80,6 +80,7 @@ class Address:
         by_another: the numbers of the incidents that were another player's act.
         said: the words that this incident was told in; what is read in them is no fact until it is confirmed.
         begun: the identifier of the case, where it was begun for somebody; empty where it was not.
+        flag: where the hole is cut, as the official showed it for a hole that the map has no line of play for.
     """
 
     conditions: Conditions
@@ -98,6 +99,7 @@ class Address:
     by_another: frozenset[int] = frozenset()
     said: str = ""
     begun: str = ""
+    flag: Degrees | None = None
 
     @property
     def incident(self) -> Incident | None:
@@ -109,6 +111,8 @@ class Address:
         pairs: list[tuple[str, str]] = []
         if self.hole is not None:
             pairs.append(("hole", str(self.hole)))
+        if self.flag is not None:
+            pairs.append((FLAG, written(self.flag)))
         for number, one in sorted(self.kept.items()):
             pairs += [(f"{number}.{key}", value) for key, value in _incident_pairs(one)]
         if self.kept:
@@ -136,6 +140,7 @@ class Address:
             Places(self.places, self.accuracy),
             self.facts,
             self.condition,
+            flag=self.flag,
         )
 
     def own(self) -> Kept:

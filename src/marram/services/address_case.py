@@ -14,7 +14,7 @@ from marram.said import said
 from marram.services.address import Address, Kept
 from marram.services.case import Act, Case, CasePlayer, MadeWith, Spot
 from marram.services.conditions import Conditions
-from marram.services.places import ROLES, Places
+from marram.services.places import ROLES, Degrees, Places
 from marram.services.rulings import Asked
 
 SHARED = frozenset({form_of_play.name, sides.name, *(fact.name for fact in LOCAL_RULES.values())})
@@ -53,6 +53,7 @@ def case_at(address: Address, made_with: MadeWith | None = None) -> Case:
         between,
         address.strokes_before,
         made_with,
+        _flag(address.flag),
     )
 
 
@@ -74,6 +75,7 @@ def case_asked(asked: Asked, made_with: MadeWith | None = None) -> Case:
         asked.hole,
         _player(conditions),
         made_with=made_with,
+        flag=_flag(asked.flag),
     )
 
 
@@ -125,6 +127,7 @@ def address_of(kind: type[A], case: Case, number: int = 1) -> A:
         by_another=frozenset(
             place for place, act in enumerate(case.incidents, start=1) if act.by is not None
         ),
+        flag=(case.flag.latitude, case.flag.longitude) if case.flag else None,
     )
 
 
@@ -145,6 +148,10 @@ def _places(act: Act) -> Places:
         {role: (spot.latitude, spot.longitude) for role, spot in spots.items()},
         {role: spot.accuracy for role, spot in spots.items() if spot.accuracy is not None},
     )
+
+
+def _flag(at: Degrees | None) -> Spot | None:
+    return None if at is None else Spot(*at)
 
 
 def _player(conditions: Conditions) -> CasePlayer:

@@ -24,7 +24,7 @@ from marram.services.address import (
     Kept,
 )
 from marram.services.conditions import Conditions
-from marram.services.places import read_places
+from marram.services.places import FLAG, read_flag, read_places
 
 LONGEST_STROKES = 3
 """Digits of a number of strokes on a hole."""
@@ -76,6 +76,9 @@ def read_address(
         faults.append(
             said("hole: {hole} is not the number of a hole; give for example hole=7.", hole=shown(hole))
         )
+    flag = read_flag(own, faults)
+    if own.get(FLAG) and not hole:
+        faults.append(said("flag: say of which hole the flagstick is; give for example hole=7."))
     number = _number(own, kept, faults)
     begun = own.get(BEGUN, "")
     if begun and not IDENT.fullmatch(begun):
@@ -112,6 +115,7 @@ def read_address(
         by_another,
         own.get("said", "")[:LONGEST_SAID],
         own.get(BEGUN, ""),
+        flag,
     )
 
 

@@ -115,6 +115,7 @@ class Case:
         between: what is known between incidents, by fact.
         strokes_before: strokes on the hole before the first incident, penalty strokes included.
         made_with: what the case was written by.
+        flag: where the hole is cut, if the official said so.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -140,6 +141,9 @@ class Case:
     made_with: MadeWith | None = field(
         default=None, metadata=give(said("what marram wrote there, or leave it out"))
     )
+    flag: Spot | None = field(
+        default=None, metadata=give(said('an object with "latitude" and "longitude", beside "hole"'))
+    )
 
     def document(self) -> dict[str, Any]:
         """Return the case as JSON holds it; what is not known is left out."""
@@ -148,6 +152,8 @@ class Case:
         for act in plain["incidents"]:
             if "places" in act:
                 act["places"] = {role: _known(spot) for role, spot in act["places"].items()}
+        if plain["flag"]:
+            plain["flag"] = _known(plain["flag"])
         plain["player"] = _known(plain["player"])
         if plain["made_with"]:
             plain["made_with"] = _known(plain["made_with"])

@@ -54,7 +54,7 @@ def what_lies_here(course: Course, hole_number: int | None, places: Places) -> L
 
 
 def hole_played(course: Course, number: int | None, ball: Degrees | None) -> Hole | None:
-    """Return the hole being played: the one given, else that whose line of play is nearest to the ball.
+    """Return the hole being played: the one given, else that whose line of play is nearest to the ball, if the map has any.
 
     Raises:
         BadPlace: the course has no such hole.
@@ -64,7 +64,7 @@ def hole_played(course: Course, number: int | None, ball: Degrees | None) -> Hol
     if ball is None:
         return None
     place = Point(to_plane(course, ball))
-    return min(course.holes.values(), key=lambda hole: hole.line.distance(place))
+    return min(course.holes.values(), key=lambda hole: hole.line.distance(place), default=None)
 
 
 def to_plane(course: Course, at: Degrees) -> XY:

@@ -27,6 +27,9 @@ ROLES = (
 )
 """The places an official can show on the map, by role."""
 
+FLAG = "flag"
+"""The key of the place of the flagstick: it is said of the hole, not of one incident."""
+
 WORST_ACCURACY = 10_000.0
 """Metres: a position known worse than this is none (a choice of ours)."""
 
@@ -46,7 +49,7 @@ class Places:
 
     def pairs(self) -> list[tuple[str, str]]:
         """Return the places as they stand in an address."""
-        return [(role, f"{at[0]:.7f},{at[1]:.7f}{self._uncertainty(role)}") for role, at in self.at.items()]
+        return [(role, f"{written(at)}{self._uncertainty(role)}") for role, at in self.at.items()]
 
     def _uncertainty(self, role: str) -> str:
         return f";u={self.accuracy[role]:g}" if role in self.accuracy else ""
@@ -71,6 +74,22 @@ def read_places(given: Mapping[str, str], faults: list[str]) -> Places:
             if accuracy is not None:
                 places.accuracy[role] = accuracy
     return places
+
+
+def read_flag(given: Mapping[str, str], faults: list[str]) -> Degrees | None:
+    """Read where the flagstick stands among the pairs of an address; what is wrong with it is added to ``faults``."""
+    if not given.get(FLAG):
+        return None
+    try:
+        return _place(FLAG, given[FLAG])[0]
+    except BadPlace as error:
+        faults.extend(error.faults)
+        return None
+
+
+def written(at: Degrees) -> str:
+    """Return a place as it stands in an address."""
+    return f"{at[0]:.7f},{at[1]:.7f}"
 
 
 def _place(role: str, text: str) -> tuple[Degrees, float | None]:

@@ -13,6 +13,7 @@ from marram.services.address import Address
 from marram.services.address_case import address_of
 from marram.services.case import Act, Case
 from marram.services.case_file import read_case
+from marram.services.flag import course_of
 from marram.services.relief import draw_options
 from marram.services.rulings import rule_on
 from marram.words.telling import telling
@@ -45,11 +46,12 @@ def relief_drawn(entry: Kept, course: Course) -> str:
     case = _case(entry)
     if case is None:
         return ""
+    with_flag = course_of(course, case)
     drawings = [
         areas
         for number, act in enumerate(case.incidents, start=1)
         if act.places
-        for areas in _areas(course, case, act, number)
+        for areas in _areas(with_flag, case, act, number)
     ]
     return sheet_svg(drawings, course) if drawings else ""
 

@@ -16,7 +16,7 @@ from marram.rules.result import Result
 from marram.services.conditions import Conditions
 from marram.services.interference import CONDITION, NO_PLAY_ZONE, WALL, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
-from marram.services.places import Places
+from marram.services.places import Degrees, Places
 from marram.words.sheet import Sheet, sheet
 
 PREMISES: dict[str, dict[str, str]] = {
@@ -58,6 +58,7 @@ class Asked:
         condition: the identifier of the mapped condition relief is taken from, if chosen.
         premises: what is taken for granted where neither map nor official says otherwise.
         tall: whether the condition stands up, so that the whole swing meets it; ``None``: as the map tells.
+        flag: where the hole is cut, as the official said; the course that it is ruled on has it there.
     """
 
     conditions: Conditions
@@ -68,6 +69,7 @@ class Asked:
     condition: str | None = None
     premises: Mapping[str, str] = field(default_factory=dict)
     tall: bool | None = None
+    flag: Degrees | None = None
 
     @property
     def form(self) -> FormOfPlay | None:

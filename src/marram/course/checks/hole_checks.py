@@ -1,6 +1,7 @@
 """Checks of the holes of a map: which there are, their lines of play, pars and stroke indexes."""
 
 from collections import defaultdict
+from collections.abc import Iterable
 
 from shapely.geometry import Point
 
@@ -20,13 +21,18 @@ def check_holes(course: Course, faults: FaultList) -> None:
     _stroke_indexes(course, faults)
 
 
+def missing_numbers(holes: Iterable[int]) -> list[int]:
+    """Return the numbers of the holes that a map lacks: up to the next 9, 18, 27 or 36; of a map without any, of 18."""
+    numbers = set(holes)
+    last = max(numbers, default=18)
+    expected = next((n for n in (9, 18, 27, 36) if n >= last), last)
+    return sorted(set(range(1, expected + 1)) - numbers)
+
+
 def _missing_holes(course: Course, faults: FaultList) -> None:
-    numbers = set(course.holes)
-    if not numbers:
-        return
-    expected = next((n for n in (9, 18, 27, 36) if n >= max(numbers)), max(numbers))
-    missing = sorted(set(range(1, expected + 1)) - numbers)
-    if missing:
+    missing = missing_numbers(course.holes)
+    if course.holes and missing:
+        numbers, expected = set(course.holes), len(course.holes) + len(missing)
         faults.warn(
             "holes_missing",
             said(

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from marram.course.fault import Fault, Severity
-from marram.course.loading import examine_source
+from marram.course.loading import LINES_OF_PLAY, examine_source
 from marram.course.mending.findings import drawing_faults
 from marram.course.mending.lines import WITHOUT_LINE
 from marram.course.mending.menders import proposals_for
@@ -152,3 +152,13 @@ def _further(source: Source, astray: Collection[str]) -> Iterator[tuple[str | No
 
 def _only(source: Source, features: Iterable[SourceFeature]) -> Source:
     return Source(features=list(features), credit=source.credit, bounds=source.bounds)
+
+
+def only_lines_lack(draft: Draft) -> bool:
+    """Whether nothing but the lines of play is wrong with a map that has none to use: relief then asks for the flagstick."""
+    course = draft.course
+    return (
+        course is not None
+        and not course.holes
+        and all(fault.check in LINES_OF_PLAY for fault in draft.errors)
+    )

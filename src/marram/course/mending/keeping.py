@@ -94,7 +94,8 @@ def errors_to_mend(maps: MapVersions | None) -> int:
         return 0
     latest = maps.latest()
     try:
-        maps.course(latest.number)
+        if maps.course(latest.number).holes:
+            return 0
     except BadCourse:
-        return len(draft_of(maps.document(latest.number)).errors)
-    return 0
+        pass
+    return len(draft_of(maps.document(latest.number)).errors)

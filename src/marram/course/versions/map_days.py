@@ -11,7 +11,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from marram.course.fault import Fault, Severity
-from marram.course.loading import examine
+from marram.course.loading import LINES_OF_PLAY, examine
 from marram.course.model import Course
 from marram.course.versions.course_file import CourseFile
 from marram.course.versions.folder import default_folder
@@ -142,15 +142,19 @@ class MapDays:
     def _examined(self, number: int, on: date | None) -> tuple[Course, list[Fault]]:
         version = self._numbered(number)
         key = (number, version.since(on or version.in_force_from))
-        found = self._built.pop(key, None) or checked(self.document(number, key[1]))
+        found = self._built.pop(key, None) or checked(self.document(number, key[1]), lines_needed=False)
         self._built[key] = found  # the last used stand last
         for old in list(self._built)[:-_MOST_BUILT]:
             self._built.pop(old, None)
         return found
 
 
-def checked(document: Document) -> tuple[Course, list[Fault]]:
+def checked(document: Document, *, lines_needed: bool = True) -> tuple[Course, list[Fault]]:
     """Return the course of a map's GeoJSON, and what the checks find.
+
+    Args:
+        document: the map.
+        lines_needed: whether a map without a single line of play is refused; without one the flagstick is asked for.
 
     Raises:
         BadCourse: it has errors; all are listed.
@@ -159,7 +163,12 @@ def checked(document: Document) -> tuple[Course, list[Fault]]:
         path = Path(folder) / "map.geojson"
         path.write_text(json.dumps(document), encoding="utf-8")
         course, faults = examine(path)
-    errors = [fault.sentence for fault in faults if fault.severity is Severity.ERROR]
+    needed = lines_needed or course is None or bool(course.holes)
+    errors = [
+        fault.sentence
+        for fault in faults
+        if fault.severity is Severity.ERROR and (needed or fault.check not in LINES_OF_PLAY)
+    ]
     if errors or course is None:
         raise BadCourse(*errors)
     return course, faults

@@ -204,6 +204,14 @@ class MapVersions(MapDays):
         settled = next((one for one in reversed(self.versions()) if one.settles_file), None)
         return self.document(1) if settled is None else self._files.course_file(settled)
 
+    def _has_lines(self, day: date) -> bool:
+        """Whether the map of a day has a line of play, which no save may then take away; a map to be mended needs one."""
+        here = self.map_on(day)
+        try:
+            return bool(self.course(here.version.number, here.since).holes)
+        except BadCourse:
+            return True
+
     def _days(self, day: date) -> list[date]:
         return [day, *(one.since for one in self.prepared(day))]
 
@@ -232,7 +240,7 @@ class MapVersions(MapDays):
         built = {}
         for since, document in documents.items():
             try:
-                built[since] = checked(document)
+                built[since] = checked(document, lines_needed=self._has_lines(since))
             except BadCourse as error:
                 if mending:
                     continue

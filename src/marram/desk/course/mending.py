@@ -8,7 +8,7 @@ from fastapi import APIRouter, FastAPI, Form, Request
 from fastapi.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 from pydantic import ConfigDict
 
-from marram.course.mending.draft import Draft
+from marram.course.mending.draft import Draft, only_lines_lack
 from marram.course.mending.keeping import draft_on, keep_mended
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.course.map_api import maps_of, usual_day
@@ -131,6 +131,11 @@ def draft_of_day(request: Request, maps: MapVersions, day: date) -> Draft:
     return kept[key]
 
 
+def lines_to_mend(request: Request, maps: MapVersions, day: date) -> bool:
+    """Whether the map of a day has lines of play that cannot be used until they are mended."""
+    return any(fault.check != "no_holes" for fault in draft_of_day(request, maps, day).errors)
+
+
 def _left(request: Request) -> list[str]:
     return re.findall(r"[0-9a-f]{10}", request.cookies.get(LEFT, ""))[-MOST_LEFT:]
 
@@ -176,6 +181,7 @@ def _page(
         places=[one for one in listed if not one.left],
         left=[one for one in listed if one.left],
         base=len(versions),
+        serves=not draft.usable and only_lines_lack(draft),
         done=versions[done - 1] if done is not None and 1 < done <= len(versions) else None,
         day=day.isoformat(),
         who=filled.who if filled else who or saver(request),

@@ -70,6 +70,7 @@ ROOMS: tuple[Room, ...] = (
         {
             "GET /": SIGNED_IN,
             "GET /ball": SIGNED_IN,
+            "GET /flag": SIGNED_IN,
             "GET /what": SIGNED_IN,
             "GET /case": SIGNED_IN,
             "GET /together": SIGNED_IN,

@@ -14,7 +14,7 @@ from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.shell.assets import ASKED_ANEW, FOR_EVER
-from marram.desk.shell.workplace import Workplace, workplace, workplace_on
+from marram.desk.shell.workplace import Workplace, with_flag, workplace, workplace_on
 from marram.errors import BadPlace, InputError, UnknownIncident, shown
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
@@ -161,7 +161,8 @@ def case_sent(
             )
         )
     about = len(case.incidents) + 1 if number is None else number
-    return workplace_on(request, case.played_on), address_of(CaseAddress, case, about)
+    address = address_of(CaseAddress, case, about)
+    return with_flag(workplace_on(request, case.played_on), address), address
 
 
 def _ruled(desk: Workplace, case: CaseAddress) -> dict[str, Any]:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from fastapi import APIRouter, Request
-from fastapi.responses import HTMLResponse
+from fastapi.responses import RedirectResponse, Response
 
 from marram.course.model import Course
 from marram.desk.rulings.case_address import CaseAddress
@@ -13,6 +13,7 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.relief.place.edges_near import EdgeNear, edges_near
 from marram.rules.incidents.incident import Incident
+from marram.services.flag import flag_missing
 from marram.services.lies import to_plane
 from marram.services.likely import likely_here
 from marram.words.texts import text
@@ -24,10 +25,14 @@ SHOWN = 40.0
 
 
 @router.get("/ball")
-def ball(request: Request) -> HTMLResponse:
+def ball(request: Request) -> Response:
     """Show one hole; once the ball is placed, say what the map knows of the place."""
     desk = workplace(request)
     case = desk.read(request)
+    if flag_missing(desk.course, case):
+        return RedirectResponse(case.url("/flag"), 303)
+    if case.hole is None and not desk.course.holes:  # which hole it is nothing on the map tells
+        return RedirectResponse(case.url("/flag", places={}), 303)
     found = consult(desk.course, case)
     edges = _edges(desk.course, case, found)
     state = map_state(

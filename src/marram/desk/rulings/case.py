@@ -21,6 +21,7 @@ from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
 from marram.rules.ruling import Action, Ruling
 from marram.services.address import BETWEEN, STROKES_BEFORE
+from marram.services.flag import flag_missing
 from marram.services.from_tee import tee_of
 from marram.services.marked import zones_not_offered
 from marram.services.missing import sheet_with_missing
@@ -41,6 +42,8 @@ def case_page(request: Request) -> Response:
     case = desk.read(request)
     if not case.what:
         return RedirectResponse(case.url("/what"), 303)
+    if flag_missing(desk.course, case):
+        return RedirectResponse(case.url("/flag"), 303)
     if case.ask in BETWEEN:
         return RedirectResponse(together(case).url("/together"), 303)
     found = consult(desk.course, case)

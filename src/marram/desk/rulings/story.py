@@ -65,6 +65,7 @@ def _of(case: CaseAddress, incidents: Mapping[int, Kept]) -> CaseAddress:
         strokes={new[old]: made for old, made in case.strokes.items() if old in new},
         by_another=frozenset(new[old] for old in case.by_another if old in new),
         begun=case.begun,
+        flag=case.flag,
     )
 
 

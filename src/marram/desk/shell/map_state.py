@@ -4,16 +4,21 @@ from collections.abc import Sequence
 from math import dist
 from typing import Any
 
-from shapely import Point
+from shapely import Point, union_all
+from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Hole
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
 from marram.relief.place.edges_near import EdgeNear
-from marram.services.places import place_words
+from marram.services.places import FLAG, Degrees, place_words
 from marram.words.texts import text
 
+BESIDE_LINE = 25.0
+"""Metres shown beside a line of play (a choice of ours)."""
+AROUND_FLAG = 200.0
+"""Metres shown around a flagstick where the map has no line of play (a choice of ours)."""
 SHOWN_TO = 1.0
 """Metres: a shorter move is told to the centimetre."""
 
@@ -51,7 +56,7 @@ def map_state(
     if pick:
         picks[pick] = {"url": pick_url, "words": place_words(pick)}
     moved = {role: at for view in options for role, at in view.moved.items()}
-    frame = hole.line.buffer(25) if hole else None
+    frame = _frame(hole) if hole else None
     return {
         "hole": hole.number if hole else None,
         "frame": rounded(in_degrees(course, frame.envelope)["coordinates"]) if frame else None,
@@ -64,10 +69,10 @@ def map_state(
                 "shown": list(at) if role in moved else None,
                 "moved": _moved_words(course, at, moved[role]) if role in moved else None,
             }
-            for role, at in case.places.items()
+            for role, at in _shown(case).items()
         ],
         "pick": pick,
-        "overview": hole is None,
+        "overview": hole is None and pick != FLAG,
         "picks": picks,
         "options": [view.drawing() for view in options],
         "edges": [
@@ -75,6 +80,18 @@ def map_state(
             for one in edges
         ],
     }
+
+
+def _shown(case: CaseAddress) -> dict[str, Degrees]:
+    """Return the places that are marked: those of the incident, and the flagstick where the case shows it."""
+    return {**({FLAG: case.flag} if case.flag else {}), **case.places}
+
+
+def _frame(hole: Hole) -> BaseGeometry:
+    """Return the ground to show of a hole: along its line of play; without one what is around its flagstick and tees."""
+    if hole.line.length:
+        return hole.line.buffer(BESIDE_LINE)
+    return union_all([hole.location.buffer(AROUND_FLAG), *(tee.geometry for tee in hole.tees)])
 
 
 def _moved_words(course: Course, shown: tuple[float, float], taken: tuple[float, float]) -> str:

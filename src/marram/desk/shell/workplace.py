@@ -34,6 +34,7 @@ from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.services.case import MadeWith
 from marram.services.event import Event
+from marram.services.flag import course_of
 from marram.services.interference import NO_PLAY_ZONE, WRONG_GREEN
 from marram.services.made_with import made_with
 
@@ -51,6 +52,8 @@ class Workplace:
     """The version of the map, where versions are kept."""
     map_since: date | None = None
     """The first day on which the version has this map; ``None`` for the map as its file holds it."""
+    mapped: "Workplace | None" = None
+    """The workplace with the holes that the map has, where a case shows the flagstick of one that it lacks."""
     holes: HoleVersion | None = None
     """The hole locations of the day, where some were set: the holes of ``course`` are cut there."""
 
@@ -75,6 +78,8 @@ class Workplace:
     @cached_property
     def drawing(self) -> bytes:
         """The course as GeoJSON for the map on the screen, made once."""
+        if self.mapped is not None:
+            return self.mapped.drawing
         return json.dumps(course_drawing(self.course), separators=(",", ":")).encode()
 
     @cached_property
@@ -89,6 +94,8 @@ class Workplace:
 
     def map_addresses(self, hole: int | None, day: date) -> dict[str, str]:
         """Return where the map of a page is fetched: the part that it shows first, and the whole drawn finely."""
+        if self.mapped is not None:
+            return self.mapped.map_addresses(hole if hole in self.mapped.course.holes else None, day)
         tag = self.drawing_tag.strip('"')
         return {
             name: f"/api/course/{tag}/{part}?on={day.isoformat()}"
@@ -110,15 +117,18 @@ def workplace(request: Request) -> Workplace:
     It stands on the map in force on the day of its case, with the holes cut where they were set for that day.
     """
     found: Workplace = request.app.state.workplace
-    maps: MapVersions | None = request.app.state.maps
-    kept: HoleDays | None = request.app.state.hole_days
-    if maps is None and kept is None:
-        return found
     try:
-        day = found.read(request).conditions.on
+        case = found.read(request)
     except InputError:  # the page itself says what is wrong with its address
         return found
-    return workplace_on(request, day)
+    return with_flag(workplace_on(request, case.conditions.on), case)
+
+
+def with_flag(found: Workplace, case: CaseAddress) -> Workplace:
+    """Return the workplace with the hole of a case cut where its flagstick stands, if the case says so."""
+    if case.flag is None or case.hole is None:
+        return found
+    return replace(found, course=course_of(found.course, case), mapped=found)
 
 
 def workplace_on(request: Request, day: date) -> Workplace:

@@ -1,5 +1,6 @@
 // The map: the course's own polygons, no tiles. What it shows is read from the page's #map-state.
 
+import { flagAt } from "./course.js";
 import { Ground } from "./ground.js";
 import { Legend } from "./legend.js";
 import { outLabels } from "./out_labels.js";
@@ -124,6 +125,7 @@ function movedMark(mark) {
 }
 
 function markFor(mark) {
+  if (mark.role === "flag") return flagAt(mark.at);
   const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S", left_marker: "T", right_marker: "T" };
   const icon = L.divIcon({
     className: `mark-${mark.role}`,

@@ -17,6 +17,8 @@ TEXTS: dict[str, str] = {
     "look.one": "{count} thing is worth a look.",
     "look.several": "{count} things are worth a look.",
     "to_course": "Go to the course",
+    "serves": "Nothing but the lines of play is wrong with it. Before it is mended, {link}.",
+    "without_lines": "rule with the flagstick shown for each case",
     "must.one": "{count} thing must be mended before the map can be used. Nothing is changed unasked, and the file stays as it is.",
     "must.several": "{count} things must be mended before the map can be used. Nothing is changed unasked, and the file stays as it is.",
     "saved": "Version {version} is saved: {note}.",

@@ -4,6 +4,11 @@ TEXTS: dict[str, str] = {
     # The course
     "start.title": "Which hole?",
     "start.lead": "Choose the hole, or tap the map where the ball lies.",
+    "start.no_holes": "The map has no line of play. Say which hole it is, and show where its flagstick stands.",
+    "start.other_hole": "A hole that the map does not have",
+    "start.hole_number": "Number of the hole",
+    "start.flag_next": "Show its flagstick",
+    "start.not_mapped": "Relief needs to know where the hole is, not how it is played: where the flagstick stands is asked once.",
     "start.without_map": "Rule without the map",
     "start.edit_map": "Edit the map",
     "start.mark_ground": "Mark ground where you stand",
@@ -13,6 +18,15 @@ TEXTS: dict[str, str] = {
     "start.not_used_yet": "Rulings do not use it yet: {link}.",
     "start.see_changes": "see what changed",
     "start.notice": "Notice to players",
+    # The flagstick of a hole that is not mapped
+    "flag.title": "Where does the flagstick of hole {number} stand?",
+    "flag.lead": "The map has no line of play for hole {number}. Tap the place on the map, or stand beside the flagstick and use the phone.",
+    "flag.once": "It is asked once for this case, and goes with it.",
+    "flag.draw": "For every case: {link}.",
+    "flag.draw_it": "draw the line of play in the editor",
+    "flag.anew": "Show the flagstick anew",
+    "flag.shown": "Flagstick",
+    "flag.as_shown": "as shown",
     # The ball
     "ball.title": "Where does the ball lie?",
     "ball.title_again": "Where does the ball lie now?",
@@ -150,6 +164,7 @@ TEXTS: dict[str, str] = {
     "option.not_drawn": "Not drawn: {fault}",
     "option.failed": "The map could not draw this; measure on the ground.",
     # Places shown on the map
+    "place.flag": "where the flagstick stands",
     "place.ball": "where the ball lies",
     "place.entry": "where the ball last crossed the edge of the penalty area",
     "place.boundary": "where the ball last crossed the boundary",
