@@ -1,8 +1,15 @@
 """The course as the map on the screen draws it: what is joined on the ground has no seam."""
 
+from dataclasses import replace
+from datetime import date
+
 from marram.course.mending.draft import draft_of
+from marram.course.model import Kind
+from marram.desk.holes.hole_setting import HoleSetting
 from marram.desk.shell.map_drawing import course_drawing
 from marram.desk.shell.map_parts import WHOLE, MapParts
+from marram.paper.marking_drawing import FILLS, marking_svg
+from marram.services.offline.course_map import offline_map
 from tests.course.drawing import drawn, nine_holes, one_hole, square
 from tests.course.mending.broken import around
 
@@ -47,3 +54,18 @@ def test_the_parts_of_the_drawing_hold_the_same_areas() -> None:
     for name in ("overview", "hole-1", WHOLE):
         assert parts.part(name).count(b'"kind":"bunker"') == 1
     assert len(of_kind(features, "bunker")) == 1
+
+
+def test_marking_sheet_hole_pictures_and_phone_have_no_seam_either() -> None:
+    """Two bunkers that share a side are one outline on every drawing made from the map."""
+    course, _ = drawn_with(
+        drawn(square(60, 60, 5), "west", golf="bunker"), drawn(square(70, 60, 5), "east", golf="bunker")
+    )
+    assert marking_svg(course, {}).count(f'fill="{FILLS[Kind.BUNKER][0]}"') == 1
+    assert [kind for kind, *_ in offline_map(course)["drawn"]].count("bunker") == 1
+    hole = course.holes[1]
+    green = replace(hole.green, geometry=course.of(Kind.BUNKER)[0].geometry.buffer(4))
+    setting = HoleSetting(
+        replace(course, holes={1: replace(hole, green=green)}), date(2025, 6, 21), None, None
+    )
+    assert [one["kind"] for one in setting.drawn(1)["around"]].count("bunker") == 1

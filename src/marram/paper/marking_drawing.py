@@ -12,7 +12,9 @@ from shapely.geometry import LineString, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.stakes import stakes_of
-from marram.course.lies.as_read import as_read
+from marram.course.lies.as_read import pieces_as_read
+from marram.course.lies.joined_as_read import joined
+from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Kind
 from marram.paper.green_drawing import FONT
 
@@ -66,7 +68,7 @@ def marking_svg(course: Course, places: Mapping[int, Point], line: LineString | 
         shown += [feature.geometry for feature in course.of(Kind.BOUNDARY)]
     frame = _Frame.around([*shown, *places.values()], 0.0 if line is None else _bearing(line))
     seen = frame.ground()
-    parts = [_area(frame, ground & seen, *FILLS[feature.kind]) for feature, ground in as_read(course, *FILLS)]
+    parts = [_area(frame, one.geometry & seen, *FILLS[one.kind]) for one in _ground(course)]
     for hole in course.holes.values() if line is None else ():
         parts.append(_path(frame, hole.line, INK, "stroke-dasharray='5 4' stroke-width='1'"))
         x, y = frame.at(Point(hole.line.coords[0]))
@@ -89,6 +91,14 @@ def marking_svg(course: Course, places: Mapping[int, Point], line: LineString | 
         f'height="{frame.height:.0f}" font-family="{FONT}"><rect width="{WIDTH:g}" height="{frame.height:.0f}" '
         f'fill="#ffffff" stroke="{INK}" stroke-width=".6"/>{"".join(parts)}</svg>'
     )
+
+
+def _ground(course: Course) -> list[UnitedArea]:
+    """Return what is drawn of a course, lowest first: the ground as it is read, without seams in what is joined."""
+    if marking_svg not in course.kept:
+        course.kept[marking_svg] = joined(pieces_as_read(course, *FILLS))
+    found: list[UnitedArea] = course.kept[marking_svg]
+    return found
 
 
 @dataclass(frozen=True, slots=True)

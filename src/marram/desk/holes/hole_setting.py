@@ -15,7 +15,8 @@ from marram.course.greens.green_frame import PACE, GreenFrame, Side
 from marram.course.greens.hole_locations import Proposal
 from marram.course.greens.hole_warnings import RecentHole
 from marram.course.greens.slope import GreenSlopes
-from marram.course.lies.as_read import as_read
+from marram.course.lies.as_read import pieces_as_read
+from marram.course.lies.joined_as_read import joined
 from marram.course.model import Course, Kind
 from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.errors import BadPlace, InputError
@@ -168,13 +169,14 @@ class HoleSetting:
 
     def _around(self, turned: Turned) -> list[dict[str, str]]:
         seen = box(*turned.frame.green.buffer(SIZE / turned.scale).bounds)
+        near = [one for one in pieces_as_read(self.course, *AROUND) if one.shape.intersects(seen)]
         return [
             {
-                "kind": feature.kind.value,
-                "path": "".join(map(turned.path_of, _polygons(ground & seen))),
+                "kind": area.kind.value,
+                "path": "".join(map(turned.path_of, _polygons(area.geometry & seen))),
             }
-            for feature, ground in as_read(self.course, *AROUND)
-            if ground.intersects(seen) and ground.area > 0
+            for area in joined(near)
+            if area.geometry.area > 0
         ]
 
 

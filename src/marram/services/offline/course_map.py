@@ -13,9 +13,10 @@ from typing import Any
 import shapely
 
 from marram.course.lies.areas import FURTHEST
-from marram.course.lies.as_read import as_read
+from marram.course.lies.as_read import pieces_as_read
 from marram.course.lies.doubts import GREEN_REACH, NEAR_OUTLINE, NEAR_PATH, UNMAPPED_EDGE, drawn_to
 from marram.course.lies.extents import assumed_width
+from marram.course.lies.joined_as_read import joined
 from marram.course.lies.regions import TEEING_AREA_OF_THE_DAY, HoleGround, Region, ground_of
 from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
 from marram.course.lies.united import UnitedArea
@@ -108,7 +109,8 @@ class _Writer:
             "shared": self._shared(),
             "holes": [self._hole(one) for one in course.holes.values()],
             "drawn": [
-                [feature.kind.value, *self.ground.whole(shape)] for feature, shape in as_read(course, *DRAWN)
+                [area.kind.value, *self.ground.whole(area.geometry)]
+                for area in joined(pieces_as_read(course, *DRAWN))
             ],
         }
         return {
