@@ -267,3 +267,13 @@ def test_singles_and_pairs_are_one_team_match_from_the_draw_to_the_points(
     figures = re.findall(r'class="number">([\d.]+)<', desk.get("/matches").text)
     assert figures == ["2.5", "2.5", "0.5", "0.5"]
     assert desk.post("/results/close", data={"tapped": new_ident()}).status_code == 303
+
+
+@pytest.mark.parametrize("form", ["stroke_play", "match_play"])
+def test_a_group_of_stroke_play_is_no_match(opened: Callable[[Mapping[str, Any]], Opened], form: str) -> None:
+    """Only match play has matches: players who go round together in stroke play do not meet."""
+    event = match_event(form_of_play=form)
+    if form == "stroke_play":
+        del event["match_may_end_tied"]
+    _, desk = opened(event)
+    assert ("/matches/1/" in desk.get("/matches").text) is (form == "match_play")

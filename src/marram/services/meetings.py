@@ -11,7 +11,7 @@ from marram.competition.matches.match import Match
 from marram.competition.results.card import Hole
 from marram.handicap.strokes import strokes_by_hole
 from marram.records.starting_sheet import GroupOfDay, round_conditions
-from marram.rules.facts.conditions import Sides
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.services.scored import Scored
 
 FOUR_BALL_ALLOWANCE = Decimal(90)
@@ -49,12 +49,14 @@ class Meeting:
 
 
 def meetings(scored: Scored, round_: str) -> tuple[Meeting, ...]:
-    """Return who meets whom in a round, by its groups.
+    """Return who meets whom in a round, by its groups; nobody where another form than match play is played.
 
     Two sides of a group meet; of four players alone the first meets the second and the third the fourth; in Three-Ball
     each of three meets the others.
     """
     competition = scored.competition
+    if competition.file.form_of_play not in (None, FormOfPlay.MATCH_PLAY):
+        return ()
     differs = round_conditions(scored.records, scored.event).get(round_, {}).get("sides")
     sides = Sides(differs) if differs else competition.file.sides or Sides.INDIVIDUAL
     file = replace(competition.file, sides=sides)

@@ -3,7 +3,7 @@
 TEXTS: dict[str, str] = {
     "title": "Matches",
     "match.title": "{first} – {second}",
-    "none": "No match is on the starting sheet yet.",
+    "none": "No match is on the starting sheet: match play only has them, once it is drawn.",
     "teams": "Team match",
     "team": "Team",
     "points": "Points",
