@@ -1,6 +1,8 @@
 """Drawings of situations: what is drawn agrees with what is told, by the shapes of the map themselves."""
 
 import re
+from collections.abc import Callable
+from functools import cache
 from itertools import islice
 from math import hypot
 from xml.etree import ElementTree as ET
@@ -40,22 +42,32 @@ INCIDENTS = (
 SVG = "{http://www.w3.org/2000/svg}"
 
 
-def _drawn() -> list[Placed]:
-    found = []
-    for name in INCIDENTS:
-        tried = (placed(one, MAP) for one in islice(situations(4, incidents=(name,)), 9))
-        found += [one for one in tried if isinstance(one, Placed)]
-    return found
+@cache
+def drawn(incident: str) -> list[Placed]:
+    """What is drawn of an incident: placed once, and not before a test asks."""
+    tried = (placed(one, MAP) for one in islice(situations(4, incidents=(incident,)), 9))
+    return [one for one in tried if isinstance(one, Placed)]
 
 
-DRAWN = _drawn()
 _AREAS = {
     "bunker": (Kind.BUNKER,),
     "putting_green": (Kind.PUTTING_GREEN,),
     "teeing_area": (Kind.TEEING_AREA,),
     "penalty_area": (Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA),
 }
-EACH = pytest.mark.parametrize("one", DRAWN, ids=lambda one: one.situation.incident)
+pytestmark = pytest.mark.xdist_group("drawings")
+
+
+def each_drawing(claim: Callable[[Placed], None]) -> Callable[[str], None]:
+    """Make a claim about one drawing a test of every drawing, by incident."""
+
+    @pytest.mark.parametrize("incident", INCIDENTS)
+    def test(incident: str) -> None:
+        for one in drawn(incident):
+            claim(one)
+
+    test.__doc__ = claim.__doc__
+    return test
 
 
 def _in(one: Placed, *kinds: Kind) -> bool:
@@ -69,10 +81,10 @@ def _told(one: Placed, fact: str) -> str:
 def test_each_kind_of_situation_is_drawn() -> None:
     """Of every incident that turns on the ground the demonstration course holds at least two places."""
     for name in INCIDENTS:
-        assert sum(one.situation.incident == name for one in DRAWN) >= 2, name
+        assert len(drawn(name)) >= 2, name
 
 
-@EACH
+@each_drawing
 def test_the_ball_lies_in_the_area_that_is_told(one: Placed) -> None:
     """The shapes of the map hold the ball where it is told to lie, in a penalty area of the colour told."""
     area = _told(one, "area_of_ball")
@@ -98,7 +110,7 @@ def test_the_ball_lies_in_the_area_that_is_told(one: Placed) -> None:
         assert (inside and not _in(one, Kind.OUT_OF_BOUNDS)) is (out == "no")
 
 
-@EACH
+@each_drawing
 def test_what_interferes_is_what_is_told(one: Placed) -> None:
     """The mapped condition is of the kind told, and touches the ball, or stance or swing alone, or nothing, as told."""
     if one.condition is not None and _told(one, "in_the_way"):
@@ -124,7 +136,7 @@ def test_what_interferes_is_what_is_told(one: Placed) -> None:
         assert stance(one.ball, hole, right_handed=one.right_handed).intersects(one.condition.geometry)
 
 
-@EACH
+@each_drawing
 def test_the_player_stands_on_the_side_of_the_hand(one: Placed) -> None:
     """Seen towards the hole, a right-handed player's shoes are to the left of the ball, a left-handed one's to the right."""
     hole = (one.hole.location.x, one.hole.location.y)
@@ -135,7 +147,7 @@ def test_the_player_stands_on_the_side_of_the_hand(one: Placed) -> None:
         assert 0.4 < hypot(x, y) < 1.2
 
 
-@EACH
+@each_drawing
 def test_the_ruling_at_that_place_is_the_ruling_of_the_situation(one: Placed) -> None:
     """An official who enters the same facts at the same place gets the same ruling."""
     assert substance(one.ruled.result) == substance(one.situation.ruling)
@@ -144,7 +156,7 @@ def test_the_ruling_at_that_place_is_the_ruling_of_the_situation(one: Placed) ->
         assert str(one.situation.facts.get(name, answer)) == answer, name
 
 
-@EACH
+@each_drawing
 def test_the_drawing_shows_the_ball_at_its_place(one: Placed) -> None:
     """The last circle of the map is the ball, where the frame puts it; the distance written is that of the map."""
     drawing = ET.fromstring(scene_svg(one))
@@ -156,7 +168,7 @@ def test_the_drawing_shows_the_ball_at_its_place(one: Placed) -> None:
     assert drawing.find(f"{SVG}desc").text == " ".join(shown(one))
 
 
-@EACH
+@each_drawing
 def test_the_drawing_gives_no_ruling_away(one: Placed) -> None:
     """No relief area, reference point or club-length stands in the drawing of a situation."""
     drawing = scene_svg(one)
@@ -165,7 +177,7 @@ def test_the_drawing_gives_no_ruling_away(one: Placed) -> None:
         assert words not in drawing
 
 
-@EACH
+@each_drawing
 def test_a_crossing_lies_on_the_edge_it_is_said_to_lie_on(one: Placed) -> None:
     """Where the ball crossed is on the edge of its penalty area, or on the boundary."""
     edges = [area.geometry.boundary for area in MAP.of(*_AREAS["penalty_area"])]
@@ -180,9 +192,9 @@ def test_free_relief_is_drawn_where_it_is_offered() -> None:
     """From a path, ground under repair or water the relief area is drawn clear of the condition."""
     free = [
         (one, option)
-        for one in DRAWN
+        for one in drawn("abnormal_course_condition")
         for option in one.options
-        if option.option.kind is ReliefKind.FREE and one.situation.incident == "abnormal_course_condition"
+        if option.option.kind is ReliefKind.FREE
     ]
     assert free
     for one, option in free:

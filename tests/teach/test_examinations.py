@@ -1,6 +1,7 @@
 """Examinations: papers that cover the book in equal forms, marked by the engine, items judged by published statistics."""
 
 import json
+from functools import cache
 from itertools import combinations
 from random import Random
 
@@ -12,7 +13,7 @@ from scipy.stats import pointbiserialr
 from marram.errors import InputError
 from marram.teach.examinations.blueprint import WEIGHTS, shares
 from marram.teach.examinations.equality import equality
-from marram.teach.examinations.paper import examination
+from marram.teach.examinations.paper import Examination, examination
 from marram.teach.examinations.printing import form_pdf
 from marram.teach.examinations.report import read_answers, sitting
 from marram.teach.examinations.retiring import why_retired
@@ -20,8 +21,7 @@ from marram.teach.examinations.statistics import correlation, items, kr20
 from marram.teach.situations.situation import solved
 from tests.cli.running import marram
 
-EXAM = examination(4, 30, forms=2)
-FORM = EXAM.forms[0]
+pytestmark = pytest.mark.xdist_group("examination")
 WUENSCH = (
     "1111110110",
     "1011011101",
@@ -36,6 +36,12 @@ WUENSCH = (
 )
 """Ten students, ten items: K. Wuensch, "The Kuder-Richardson 20", https://core.ecu.edu/wuenschk/StatHelp/KR20.txt."""
 SCORES = [[int(one) for one in row] for row in WUENSCH]
+
+
+@cache
+def exam() -> Examination:
+    """Two parallel papers: drawn once, and not before a test asks."""
+    return examination(4, 30, forms=2)
 
 
 def test_reliability_is_that_of_a_published_example() -> None:
@@ -73,23 +79,23 @@ def test_shares_add_up_and_follow_their_weights(weights: list[int], count: int) 
 
 def test_forms_are_parallel() -> None:
     """Place by place both forms ask of the same Rule at the same level, and no item is in both or twice."""
-    one, other = EXAM.forms
+    one, other = exam().forms
     assert [item.rule for item in one.items] == [item.rule for item in other.items]
     assert [item.level for item in one.items] == [item.level for item in other.items]
-    names = [item.ident for form in EXAM.forms for item in form.items]
+    names = [item.ident for form in exam().forms for item in form.items]
     assert len(set(names)) == len(names) == 60
 
 
 def test_a_paper_covers_the_book() -> None:
     """More provisions than items, and most Rules that the blueprint gives a place to."""
     wanted = {rule for rule, many in shares(WEIGHTS, 30).items() if many}
-    assert len(FORM.provisions) > len(FORM.items)
-    assert len({item.rule for item in FORM.items} & wanted) >= 0.85 * len(wanted)
+    assert len(exam().forms[0].provisions) > len(exam().forms[0].items)
+    assert len({item.rule for item in exam().forms[0].items} & wanted) >= 0.85 * len(wanted)
 
 
 def test_every_item_is_solved_again_through_the_interview() -> None:
     """Asked from nothing, the engine ends in the ruling that the key calls right, for each item of a seed."""
-    for form in EXAM.forms:
+    for form in exam().forms:
         for item in form.items:
             one = item.question.situation
             right = item.question.answers[item.question.right]
@@ -100,7 +106,7 @@ def test_every_item_is_solved_again_through_the_interview() -> None:
 
 def test_right_answers_are_spread_over_the_letters() -> None:
     """No letter is right in more than two of five items: the key cannot be guessed."""
-    places = [item.question.right for item in FORM.items]
+    places = [item.question.right for item in exam().forms[0].items]
     assert max(places.count(each) for each in range(4)) <= 0.4 * len(places)
 
 
@@ -108,16 +114,16 @@ def test_the_same_seed_gives_the_same_papers() -> None:
     """An examination can be drawn again for marking from its seed alone."""
     again = examination(4, 30, forms=2)
     assert [[one.ident for one in form.items] for form in again.forms] == [
-        [one.ident for one in form.items] for form in EXAM.forms
+        [one.ident for one in form.items] for form in exam().forms
     ]
     assert [one.question.right for one in again.forms[1].items] == [
-        one.question.right for one in EXAM.forms[1].items
+        one.question.right for one in exam().forms[1].items
     ]
 
 
 def test_a_retired_item_does_not_come_again() -> None:
     """The item that was retired is drawn no more, and the paper is full all the same."""
-    gone = FORM.items[0].ident
+    gone = exam().forms[0].items[0].ident
     again = examination(4, 30, forms=2, retired={gone})
     assert all(one.ident != gone for form in again.forms for one in form.items)
     assert len(again.forms[0].items) == 30
@@ -125,16 +131,16 @@ def test_a_retired_item_does_not_come_again() -> None:
 
 def test_two_forms_are_equal_over_simulated_candidates() -> None:
     """The mean scores differ by less than one item in thirty, and the forms correlate."""
-    found = equality(*EXAM.forms)
+    found = equality(*exam().forms)
     assert abs(found.difference) < 1
     assert found.correlation > 0.5
 
 
 def test_marks_are_those_of_the_key() -> None:
     """All right is distinction, all wrong is not passed; what was not answered is wrong."""
-    right = [one.question.right for one in FORM.items]
+    right = [one.question.right for one in exam().forms[0].items]
     wrong = [(one + 1) % 3 for one in right]
-    found = sitting(FORM, {"Ada": right, "Bo": wrong, "Cy": [*right[:18], *[None] * 12]})
+    found = sitting(exam().forms[0], {"Ada": right, "Bo": wrong, "Cy": [*right[:18], *[None] * 12]})
     assert [found.marks[name].grade for name in ("Ada", "Bo", "Cy")] == ["distinction", "fail", "pass"]
     assert (found.marks["Ada"].percent, found.marks["Bo"].right, found.marks["Cy"].right) == (100, 0, 18)
     assert not found.retired  # three candidates say nothing of an item
@@ -143,14 +149,14 @@ def test_marks_are_those_of_the_key() -> None:
 def test_an_item_with_a_wrong_key_is_retired_with_the_reason() -> None:
     """Where those who know choose another answer, the item goes, the reason is told, and it counts no more."""
     lot = Random(1)
-    right = [one.question.right for one in FORM.items]
+    right = [one.question.right for one in exam().forms[0].items]
     answers = {}
     for number in range(40):
         able = number / 40
         row = [key if lot.random() < 0.3 + 0.6 * able else (key + 1) % 3 for key in right]
         row[0] = (right[0] + 1) % 3 if able > 0.5 else right[0]
         answers[f"candidate {number}"] = row
-    found = sitting(FORM, answers)
+    found = sitting(exam().forms[0], answers)
     assert 0 in found.retired
     assert any("discrimination" in str(one) for one in found.retired[0])
     assert all(one.of == 30 - len(found.retired) for one in found.marks.values())
@@ -169,13 +175,13 @@ def test_faulty_answers_are_all_told() -> None:
     """Too few answers, a letter that is none, and a name twice: each with its row."""
     full = ",".join("A" * 30)
     with pytest.raises(InputError) as caught:
-        read_answers(f"Ada,A,B\nBo,{full}\nBo,{full}\nCy,{full[:-1]}Z\n", FORM)
+        read_answers(f"Ada,A,B\nBo,{full}\nBo,{full}\nCy,{full[:-1]}Z\n", exam().forms[0])
     assert len(caught.value.faults) == 3
 
 
 def test_the_candidates_paper_is_no_key() -> None:
     """Paper and key are both made, and the paper is the shorter one."""
-    paper, key = (form_pdf(EXAM, FORM, "Strandby Links", key=one) for one in (False, True))
+    paper, key = (form_pdf(exam(), exam().forms[0], "Strandby Links", key=one) for one in (False, True))
     assert paper.startswith(b"%PDF")
     assert len(paper) < len(key)
 
@@ -200,5 +206,5 @@ def test_the_shell_draws_and_marks(tmp_path) -> None:
 
 def test_no_two_items_of_a_form_ask_the_same() -> None:
     """The telling of each item differs from every other's."""
-    told = [one.question.situation.told("")[1:] for one in FORM.items]
+    told = [one.question.situation.told("")[1:] for one in exam().forms[0].items]
     assert all(one != other for one, other in combinations(told, 2))

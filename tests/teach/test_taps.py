@@ -1,5 +1,6 @@
 """Questions answered on a drawing: right answers are those that the relief area itself allows."""
 
+from functools import cache
 from itertools import islice
 from math import cos, pi, sin
 
@@ -10,18 +11,23 @@ from marram.course import load
 from marram.demo import COURSE
 from marram.errors import InputError
 from marram.relief.geometry.limits import Bound
-from marram.teach.quizzes.taps import Kind, judge, tap_questions
+from marram.teach.quizzes.taps import Kind, TapQuestion, judge, tap_questions
 
 MAP = load(COURSE)
-ASKED = {kind: list(islice(tap_questions(5, MAP, kind), 4)) for kind in Kind}
-EACH = pytest.mark.parametrize(
-    "one", [one for some in ASKED.values() for one in some], ids=lambda one: one.kind.value
-)
+FOUR = range(4)
+pytestmark = pytest.mark.xdist_group("taps")
 
 
-@pytest.mark.parametrize("one", ASKED[Kind.DROP])
-def test_a_place_in_the_relief_area_is_right_and_one_nearer_the_hole_is_not(one) -> None:
+@cache
+def asked(kind: Kind) -> list[TapQuestion]:
+    """Four questions of a kind: drawn once, and not before a test asks."""
+    return list(islice(tap_questions(5, MAP, kind), len(FOUR)))
+
+
+@pytest.mark.parametrize("at", FOUR)
+def test_a_place_in_the_relief_area_is_right_and_one_nearer_the_hole_is_not(at: int) -> None:
     """The middle of the area is right; past the reference point towards the hole it is said that it is nearer the hole."""
+    one = asked(Kind.DROP)[at]
     inside = one.area.polygon.representative_point()
     assert judge(one, [(inside.x, inside.y)]).right
     x, y = one.area.reference
@@ -34,9 +40,10 @@ def test_a_place_in_the_relief_area_is_right_and_one_nearer_the_hole_is_not(one)
     assert Bound.SIZE in far.outside
 
 
-@pytest.mark.parametrize("one", ASKED[Kind.REFERENCE])
-def test_the_reference_point_is_found_within_a_fingertip(one) -> None:
+@pytest.mark.parametrize("at", FOUR)
+def test_the_reference_point_is_found_within_a_fingertip(at: int) -> None:
     """Tapped on it the answer is right; 2 m beside it is not, and the distance is told."""
+    one = asked(Kind.REFERENCE)[at]
     x, y = one.area.reference
     assert judge(one, [(x + 0.1, y)]).right
     wrong = judge(one, [(x + 2.0, y)])
@@ -44,9 +51,10 @@ def test_the_reference_point_is_found_within_a_fingertip(one) -> None:
     assert wrong.away == pytest.approx(2.0)
 
 
-@pytest.mark.parametrize("one", ASKED[Kind.AREA])
-def test_an_area_counts_where_it_is_nearly_the_relief_area(one) -> None:
+@pytest.mark.parametrize("at", FOUR)
+def test_an_area_counts_where_it_is_nearly_the_relief_area(at: int) -> None:
     """Its own outline with few corners counts; the whole circle about the reference point, half nearer the hole, does not."""
+    one = asked(Kind.AREA)[at]
     outline = one.area.polygon.simplify(0.05)
     parts = shapely.get_parts(outline)
     largest = max(parts, key=lambda part: part.area)
@@ -61,9 +69,11 @@ def test_an_area_counts_where_it_is_nearly_the_relief_area(one) -> None:
     assert not judged.right
 
 
-@EACH
-def test_the_frame_holds_what_is_asked_for(one) -> None:
+@pytest.mark.parametrize("at", FOUR)
+@pytest.mark.parametrize("kind", Kind)
+def test_the_frame_holds_what_is_asked_for(kind: Kind, at: int) -> None:
     """The reference point and the whole relief area lie in the drawing, so that they can be tapped."""
+    one = asked(kind)[at]
     view = one.view(320.0)
     assert view.shows(one.area.reference)
     assert view.frame.buffer(1e-6).covers(one.area.polygon)
@@ -72,9 +82,9 @@ def test_the_frame_holds_what_is_asked_for(one) -> None:
 def test_an_answer_of_the_wrong_shape_is_refused() -> None:
     """Two places for a drop, and two corners for an area, are told with what to do."""
     with pytest.raises(InputError, match="one place"):
-        judge(ASKED[Kind.DROP][0], [(0, 0), (1, 1)])
+        judge(asked(Kind.DROP)[0], [(0, 0), (1, 1)])
     with pytest.raises(InputError, match="corners"):
-        judge(ASKED[Kind.AREA][0], [(0, 0), (1, 1)])
+        judge(asked(Kind.AREA)[0], [(0, 0), (1, 1)])
 
 
 def test_the_kinds_take_turns_and_the_seed_gives_the_same() -> None:
