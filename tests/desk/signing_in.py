@@ -1,33 +1,19 @@
 """A desk with a door for tests: its records, and devices that are signed in."""
 
 import re
-from collections.abc import Iterator
-from contextlib import contextmanager
 from datetime import UTC, datetime, timedelta
-from pathlib import Path
 
 from fastapi import FastAPI
 
-from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
-from marram.desk.log.kept import KeptHere, keep_here
+from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import COOKIE, Door
 from marram.desk.people.roles import PUBLIC
 from marram.records.invitations import invite
-from marram.records.making import made
 from marram.records.sign_ins import join
-from marram.services.keeping import start
 from tests.desk.asking import TestClient
 
 SIGNATURE = re.compile(r'name="csrf" (?:content|value)="(\w{64})"')
-
-
-@contextmanager
-def club(folder: Path) -> Iterator[KeptHere]:
-    """The invented club's records."""
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
-        yield keep_here(records)
 
 
 def guarded(kept: KeptHere, **door: object) -> FastAPI:

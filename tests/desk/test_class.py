@@ -15,10 +15,11 @@ from marram.desk.teaching.class_pages import asked
 from marram.records.classes import Taught, answer_class, classes, explain_class
 from marram.words.texts import count_text
 from marram.words.texts import text as said
+from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
-from tests.desk.signing_in import club, guarded, signature, signed_in
+from tests.desk.signing_in import guarded, signature, signed_in
 
 
 @pytest.fixture

@@ -14,9 +14,10 @@ from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import Door
 from marram.records.verifying import verified
 from marram.services.opinions import opinions
+from tests.clubs import club
 from tests.desk.offline.test_phone_killed import CASE, phone, reached, record
 from tests.desk.settled import PATIENCE, settled
-from tests.desk.signing_in import club, guarded, secret_of
+from tests.desk.signing_in import guarded, secret_of
 
 pytestmark = pytest.mark.browser
 

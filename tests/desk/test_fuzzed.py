@@ -17,8 +17,8 @@ from hypothesis import strategies as st
 from marram.desk.app import create_app
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club
 
 with warnings.catch_warnings():
     warnings.simplefilter("ignore")  # what it uses warns of its own next versions

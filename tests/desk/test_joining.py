@@ -13,8 +13,9 @@ from marram.desk.people.limits import Limit
 from marram.desk.people.roles import CHIEF
 from marram.desk.reaching import reached_at, this_machine_alone
 from marram.records.sign_ins import all_signed_in, in_role, set_password
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, guarded, secret_of, signature, signed_in
+from tests.desk.signing_in import guarded, secret_of, signature, signed_in
 from tests.desk.test_log import HIDDEN, RULING
 
 PASSWORD = "dune grass holds the sand"

@@ -21,9 +21,10 @@ from marram.records.sign_ins import all_signed_in, end, in_role
 from marram.records.whereabouts import report
 from marram.services.kinds.suspension import Cause, Suspension
 from marram.services.suspension import suspending
+from tests.clubs import club
 from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
-from tests.desk.signing_in import club, guarded, signed_in
+from tests.desk.signing_in import guarded, signed_in
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
 

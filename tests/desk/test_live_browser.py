@@ -8,8 +8,9 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from marram.desk.people.door import Door
+from tests.clubs import club
 from tests.desk.serving import served
-from tests.desk.signing_in import club, guarded
+from tests.desk.signing_in import guarded
 from tests.desk.test_log import RULING
 
 pytestmark = pytest.mark.browser

@@ -25,6 +25,7 @@ from marram.records.verifying import verified
 from marram.services.keeping import start
 from marram.services.log import again
 from tests.cli.running import marram
+from tests.clubs import club, club_records
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 
@@ -36,9 +37,8 @@ HIDDEN = re.compile(r'<input type="hidden" name="(ident|given_at|case)" value="(
 @pytest.fixture(scope="module")
 def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
     folder = tmp_path_factory.mktemp("records")
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
-        yield keep_here(records)
+    with club(folder) as found:
+        yield found
 
 
 @pytest.fixture(scope="module")
@@ -88,8 +88,7 @@ def test_a_full_disk_is_told_and_what_waits_on_a_phone_goes_on_waiting(
 ) -> None:
     """Nothing is acknowledged that is not kept, status 503 lets the phone try again, and with room again it arrives once."""
     folder = tmp_path_factory.mktemp("full")
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
+    with club_records(folder) as records:
         kept = keep_here(records)
         desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
         sent, later = ({**form(desk), "note": "x" * 2000} for _ in range(2))

@@ -7,9 +7,10 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser
 
 from marram.desk.people.door import COOKIE
+from tests.clubs import club
 from tests.desk.serving import served
 from tests.desk.settled import settled
-from tests.desk.signing_in import club, guarded, signature, signed_in
+from tests.desk.signing_in import guarded, signature, signed_in
 from tests.desk.test_log import RULING, form
 
 PAGES = (

@@ -9,14 +9,13 @@ import pytest
 from PIL import Image
 
 from marram.course import load
-from marram.demo import COURSE, EVENT
+from marram.demo import COURSE
 from marram.desk.app import create_app
-from marram.desk.log.kept import KeptHere, keep_here
-from marram.records.making import made
+from marram.desk.log.kept import KeptHere
 from marram.records.open_cases import open_cases
 from marram.records.starting_sheet import Known
-from marram.services.keeping import start
 from marram.services.opinions import opinions
+from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground
 from tests.desk.test_log import form
@@ -30,9 +29,8 @@ NOT_FROM_INSIDE = "&last_stroke_from_penalty_area=no"
 @pytest.fixture
 def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
     folder = tmp_path_factory.mktemp("records")
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
-        yield keep_here(records)
+    with club(folder) as found:
+        yield found
 
 
 def device(kept: KeptHere) -> TestClient:

@@ -17,8 +17,9 @@ from marram.records import tables
 from marram.records.entry import new_ident
 from marram.records.people import erase
 from tests.cli.running import marram
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, guarded, signature, signed_in
+from tests.desk.signing_in import guarded, signature, signed_in
 
 
 @pytest.fixture

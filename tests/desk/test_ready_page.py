@@ -7,8 +7,9 @@ from pathlib import Path
 import pytest
 
 from marram.desk.log.kept import KeptHere
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, guarded, signed_in
+from tests.desk.signing_in import guarded, signed_in
 
 
 @pytest.fixture

@@ -20,6 +20,7 @@ from marram.services.keeping import start
 from marram.services.log import ruling_entry
 from marram.services.searching import words_of
 from marram.teach.book.contents import entries
+from tests.clubs import club
 
 DAY = date(2025, 6, 21)
 NOW = datetime(2025, 6, 21, 10, tzinfo=UTC)
@@ -29,9 +30,8 @@ CASE = Case(DAY, (Act("ball_in_penalty_area", RED),), FormOfPlay.STROKE_PLAY, Si
 
 @pytest.fixture
 def kept(tmp_path: Path) -> Iterator[KeptHere]:
-    with made(tmp_path / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
-        yield keep_here(records)
+    with club(tmp_path) as found:
+        yield found
 
 
 def test_a_day_reads_each_entry_once_and_shows_what_was_added(

@@ -4,16 +4,20 @@ import re
 from collections.abc import Iterator
 
 import pytest
-from fastapi import FastAPI
+from fastapi import APIRouter, FastAPI
+from fastapi.routing import iter_route_contexts
 from httpx import Response
+from starlette.routing import Mount
 
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.rights import ROOMS, rights_of
 from marram.desk.people.roles import CHIEF, PUBLIC, ROLES
 from marram.desk.people.routes import declared, routes_of
+from marram.desk.rooms import ROUTERS
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, guarded, signature, signed_in
+from tests.desk.signing_in import guarded, signature, signed_in
 
 SAMPLE = {
     "number": 1,
@@ -58,7 +62,7 @@ def devices(app: FastAPI, kept: KeptHere) -> dict[str, TestClient]:
 
 def test_the_table_holds_every_route_and_no_other(app: FastAPI) -> None:
     """What the application serves and what the table names are the same; each room's entry is one of its routes."""
-    served = {f"{method} {path}" for method, path in declared(app)}
+    served = {f"{method} {path}" for method, path in declared(app, ROUTERS)}
 
     assert served == set(RIGHTS) - {"GET /static"}
     assert [one.name for one in ROOMS if one.entry and f"GET {one.entry}" not in one.rights] == []
@@ -70,7 +74,30 @@ def test_a_route_that_is_in_no_room_stops_the_desk_from_starting(kept: KeptHere)
     app = create_app(kept_here=kept)
     app.add_api_route("/forgotten", lambda: "", methods=["GET", "POST"])
     with pytest.raises(ValueError, match=r"GET /forgotten, POST /forgotten.*rights\.py"):
-        routes_of(app)
+        routes_of(app, ROUTERS)
+
+
+def test_what_is_in_no_room_at_all_stops_the_desk_from_starting(kept: KeptHere) -> None:
+    """A router beside those of the rooms, and what is mounted beside styles and scripts, would be guarded by nobody."""
+    app = create_app(kept_here=kept)
+    app.include_router(APIRouter())
+    with pytest.raises(ValueError, match="none of its rooms"):
+        routes_of(app, ROUTERS)
+    app = create_app(kept_here=kept)
+    app.mount("/elsewhere", FastAPI())
+    with pytest.raises(ValueError, match="/elsewhere"):
+        routes_of(app, ROUTERS)
+
+
+def test_the_routes_are_those_that_fastapi_serves(app: FastAPI) -> None:
+    """What is read off the routers is, in its order, what a request is matched with."""
+    served = [
+        (method, str(one.path))
+        for one in iter_route_contexts(app.routes)
+        for method in sorted(set(one.methods or ()) - {"HEAD", "OPTIONS"})
+        if not isinstance(one.original_route, Mount)
+    ]
+    assert list(declared(app, ROUTERS)) == served
 
 
 @pytest.mark.parametrize(("method", "path", "role"), CELLS)

@@ -13,13 +13,12 @@ from marram.demo import COURSE, EVENT
 from marram.records.database import Records
 from marram.records.entry import Entry, Kept, new_ident
 from marram.records.log import Log
-from marram.records.making import made
 from marram.records.starting_sheet import events
 from marram.services.card_log import Tap, card_kept, entering
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_results import CardNow, EventResults, ResultsNow
-from marram.services.keeping import start
 from marram.services.kinds.registry import checked
+from tests.clubs import club_records
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
 PARS = (4, 3, 5, 4, 3, 4, 4, 3, 5, 4, 4, 4, 3, 5, 4, 4, 3, 5)
@@ -70,6 +69,5 @@ class Scoring:
 @contextmanager
 def scoring(folder: Path, event: Path | Mapping[str, Any] = EVENT) -> Iterator[Scoring]:
     """The invented club's records."""
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=event)
+    with club_records(folder, event) as records:
         yield Scoring(records)

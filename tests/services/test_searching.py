@@ -7,16 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from marram.demo import COURSE, EVENT
-from marram.desk.log.kept import KeptHere, keep_here
+from marram.desk.log.kept import KeptHere
 from marram.records.entry import Kept
-from marram.records.making import made
 from marram.services.case import Case
 from marram.services.differences import differences, looked_at
-from marram.services.keeping import start
 from marram.services.kinds.rulings import Instead
 from marram.services.log import About, ruling_entry
 from marram.services.searching import Search, rule_words, search
+from tests.clubs import club
 from tests.services.test_log import CASE, yellow
 
 NOW = datetime(2025, 6, 21, 14, 5, tzinfo=UTC)
@@ -24,9 +22,8 @@ NOW = datetime(2025, 6, 21, 14, 5, tzinfo=UTC)
 
 @pytest.fixture
 def kept(tmp_path: Path) -> Iterator[KeptHere]:
-    with made(tmp_path / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
-        yield keep_here(records)
+    with club(tmp_path) as found:
+        yield found
 
 
 def recorded(kept: KeptHere, case: Case = CASE, **about: object) -> Kept:

@@ -12,7 +12,7 @@ from marram.records.entry import new_ident
 from marram.services.kinds.suspension import Cause, Suspension
 from marram.services.state_of_play import StateOfPlay, state_of_play
 from marram.services.suspension import on_now, resuming, suspending
-from tests.desk.signing_in import club
+from tests.clubs import club
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
 HOUR = timedelta(hours=1)

@@ -6,13 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from marram.demo import COURSE, EVENT
-from marram.desk.log.kept import KeptHere, keep_here
+from marram.desk.log.kept import KeptHere
 from marram.errors import InputError
 from marram.records.entry import Entry, new_ident
-from marram.records.making import made
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.keeping import start
 from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.services.suspension import (
     GroupStops,
@@ -27,6 +24,7 @@ from marram.services.suspension import (
     what_to_do,
 )
 from marram.words.english.texts.suspension import TEXTS
+from tests.clubs import club
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
 STROKES, MATCH = FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY
@@ -35,9 +33,8 @@ IMMEDIATE, NORMAL = Suspension.IMMEDIATE, Suspension.NORMAL
 
 @pytest.fixture
 def kept(tmp_path: Path) -> Iterator[KeptHere]:
-    with made(tmp_path / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
-        yield keep_here(records)
+    with club(tmp_path) as found:
+        yield found
 
 
 def stopped(kept: KeptHere, how: Suspension = NORMAL, at: datetime = NOON) -> Stopped:

@@ -5,12 +5,9 @@ from pathlib import Path
 
 import pytest
 
-from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
-from marram.desk.log.kept import keep_here
-from marram.records.making import made
 from marram.records.starting_sheet import GroupOfDay
-from marram.services.keeping import start
+from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.test_log import RULING, form
 from tests.words.made_up import speaking
@@ -20,9 +17,8 @@ from tests.words.unmarked import seen_in, unmarked
 
 @pytest.fixture
 def desk(tmp_path: Path) -> Iterator[TestClient]:
-    with made(tmp_path / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
-        yield TestClient(create_app(kept_here=keep_here(records)))
+    with club(tmp_path) as kept:
+        yield TestClient(create_app(kept_here=kept))
 
 
 def test_the_pages_of_the_log_say_nothing_of_their_own(desk: TestClient, locales: Path) -> None:

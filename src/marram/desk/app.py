@@ -98,7 +98,7 @@ def create_app(
     register_mending(app)
     for router in ROUTERS:
         app.include_router(router)
-    app.state.routes = routes_of(app)
+    app.state.routes = routes_of(app, ROUTERS)
     return app
 
 

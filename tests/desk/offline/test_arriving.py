@@ -7,13 +7,11 @@ from urllib.parse import urlencode
 
 import pytest
 
-from marram.demo import COURSE, EVENT
 from marram.desk.app import create_app
-from marram.desk.log.kept import KeptHere, keep_here
+from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
-from marram.records.making import made
-from marram.services.keeping import start
 from marram.services.moments import happened_at
+from tests.clubs import club
 from tests.desk.asking import TestClient
 
 RED = {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no", "penalty_area_colour": "red"}
@@ -22,9 +20,8 @@ RED = {"found_in_penalty_area": "yes", "last_stroke_from_penalty_area": "no", "p
 @pytest.fixture(scope="module")
 def kept(tmp_path_factory: pytest.TempPathFactory) -> Iterator[KeptHere]:
     folder = tmp_path_factory.mktemp("records")
-    with made(folder / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=folder / "none", event=EVENT)
-        yield keep_here(records)
+    with club(folder) as found:
+        yield found
 
 
 @pytest.fixture

@@ -17,12 +17,11 @@ from playwright.sync_api import Browser, Error, Page, expect
 
 from marram.course.lies.regions import Ground, ground_of
 from marram.course.loading import load
-from marram.demo import COURSE, EVENT
+from marram.demo import COURSE
 from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
-from marram.records.making import made
 from marram.records.verifying import verified
-from marram.services.keeping import start
+from tests.clubs import club_records
 from tests.desk.conftest import CHROMIUM, QUIET
 from tests.desk.settled import PATIENCE
 
@@ -103,8 +102,7 @@ def tapped_in_red_penalty_area(page: Page) -> None:
 @pytest.mark.browser
 def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path: Path) -> None:
     """Out of reach a case opens in the book on the phone, and a lie is read on its map; two entries survive two kills and are in the log once each."""
-    with made(tmp_path / "club.db") as records:
-        start(records, "Quillsand Links", course_file=COURSE, maps=tmp_path / "none", event=EVENT)
+    with club_records(tmp_path) as records:
         kept = keep_here(records)
         app = create_app(kept_here=kept)
         with socket.create_server(("127.0.0.1", 0)) as free:

@@ -11,8 +11,9 @@ from marram.desk.app import create_app
 from marram.desk.people.door import Door
 from marram.desk.secure.authority import Secured, secured
 from marram.desk.secure.handing_out import handed_out, handing_out
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, signed_in
+from tests.desk.signing_in import signed_in
 
 HERE = "192.168.7.4"
 

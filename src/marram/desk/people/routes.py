@@ -1,12 +1,11 @@
 """Which route of the table a request asks for, matched as the application matches it."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from fastapi import FastAPI
-from fastapi.routing import iter_route_contexts
-from starlette.routing import Mount, compile_path
+from fastapi import APIRouter, FastAPI
+from starlette.routing import Mount, Route, compile_path
 
 from marram.desk.people.rights import rights_of
 from marram.desk.people.roles import Roles
@@ -39,23 +38,35 @@ class Routes:
         return None
 
 
-def declared(app: FastAPI) -> Iterator[tuple[str, str]]:
+def declared(app: FastAPI, rooms: Sequence[APIRouter]) -> Iterator[tuple[str, str]]:
     """Yield every route of an application: method, and the path as it is declared.
 
+    The routers are asked, not what FastAPI makes of them once they are in the application: that is made when the first
+    request comes, and takes longer than all else of making the application.
+
+    Args:
+        app: the application.
+        rooms: the routers in it, in their order, each taken in as it is.
+
     Raises:
-        ValueError: something is mounted elsewhere than with the styles and scripts, where nothing would guard it.
+        ValueError: something is mounted elsewhere than with the styles and scripts, or is in the application beside
+            the routers, where nothing would guard it.
     """
-    for route in iter_route_contexts(app.routes):
-        path = route.path or ""
-        if isinstance(route.original_route, Mount):
-            if not path.startswith(STATIC):
-                raise ValueError(f"{path} is mounted outside of {STATIC}, where no role is asked for.")
-            continue
-        for method in sorted((route.methods or set()) - LIKE_GET):
-            yield method, path
+    own = [route for route in app.routes if isinstance(route, (Mount, Route))]
+    if len(app.routes) != len(own) + len(rooms):
+        raise ValueError(
+            "Something is in the application that is none of its rooms, where no role is asked for."
+        )
+    for route in (*own, *(route for room in rooms for route in room.routes)):
+        if isinstance(route, Mount):
+            if not route.path.startswith(STATIC):
+                raise ValueError(f"{route.path} is mounted outside of {STATIC}, where no role is asked for.")
+        elif isinstance(route, Route):
+            for method in sorted((route.methods or set()) - LIKE_GET):
+                yield method, route.path
 
 
-def routes_of(app: FastAPI) -> Routes:
+def routes_of(app: FastAPI, rooms: Sequence[APIRouter]) -> Routes:
     """Return the routes of an application with their rights.
 
     Raises:
@@ -63,7 +74,7 @@ def routes_of(app: FastAPI) -> Routes:
     """
     rights = rights_of()
     found, missing = [], []
-    for method, path in declared(app):
+    for method, path in declared(app, rooms):
         if f"{method} {path}" not in rights:
             missing.append(f"{method} {path}")
         found.append((compile_path(path)[0], frozenset({method}), path))
