@@ -9,18 +9,22 @@ from typing import Any
 import pytest
 
 from marram.demo import COURSE, EVENT
+from marram.desk.app import create_app
 from marram.desk.log.day_rulings import DayRulings
 from marram.desk.log.kept import KeptHere, keep_here
-from marram.desk.readying import book_steps, log_steps
+from marram.desk.offline import held_map
+from marram.desk.readying import book_steps, log_steps, map_steps
 from marram.records.making import made
 from marram.records.searching import index_some
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.services.case import Act, Case
+from marram.services.conditions import conditions_of_event
 from marram.services.keeping import start
 from marram.services.log import ruling_entry
 from marram.services.searching import words_of
 from marram.teach.book.contents import entries
 from tests.clubs import club
+from tests.desk.asking import TestClient
 
 DAY = date(2025, 6, 21)
 NOW = datetime(2025, 6, 21, 10, tzinfo=UTC)
@@ -90,3 +94,18 @@ def test_the_book_is_made_ready_page_by_page() -> None:
 
     assert len(steps) > len(entries())
     steps[0]()
+
+
+def test_the_first_phone_finds_its_map_ready(kept: KeptHere, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What was made beside the desk is sent; nothing is made while a phone waits."""
+    app = create_app(kept_here=kept)
+    for step in map_steps(app):
+        step()
+
+    def made_now(*_: Any) -> bytes:
+        raise AssertionError("a phone waits for its map")
+
+    monkeypatch.setattr(held_map, "map_bytes", made_now)
+    answer = TestClient(app).get("/api/offline/map")
+
+    assert answer.json()["on"] == conditions_of_event(kept.event).on.isoformat()

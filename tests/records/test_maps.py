@@ -6,6 +6,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from sqlalchemy import event
 
 from marram.course.versions.hole_days import HoleConflict, HoleDays
 from marram.course.versions.map_edits import Edit, EditConflict
@@ -133,3 +134,33 @@ def test_what_is_missing_is_named(records: Records, course: str) -> None:
     """A version that is not there is called by its number and where it should be."""
     with pytest.raises(InputError, match="There is no version 7 of the map in"):
         MapShelf(records, course).read("000007.json")
+
+
+def test_what_is_in_force_is_asked_at_once_however_many_versions_there_are(
+    records: Records, course: str
+) -> None:
+    """A page asks what is in force on a day: with thirteen versions as many statements as with three."""
+    maps, holes = MapVersions(COURSE, MapShelf(records, course)), HoleDays(HoleShelf(records, course))
+    asked: list[str] = []
+    event.listen(
+        records.engine, "before_cursor_execute", lambda _, __, statement, *___: asked.append(statement)
+    )
+
+    def statements() -> int:
+        maps.map_on(DAY), holes.latest(DAY)  # what is new is read once
+        asked.clear()
+        assert maps.map_on(DAY)
+        assert holes.latest(DAY)
+        return len(asked)
+
+    def saved(number: int) -> None:
+        maps.save([added(f"t/{number}")], base=number, who="Ada", in_force_from=DAY)
+        holes.save(DAY, {1: (3.9 + number / 1000, 55.0)}, base=number - 1, who="Ada")
+
+    for number in range(1, 3):
+        saved(number)
+    few = statements()
+    for number in range(3, 13):
+        saved(number)
+
+    assert statements() == few

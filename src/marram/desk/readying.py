@@ -1,4 +1,4 @@
-"""What a desk makes ready while nobody waits for it: the trees of the book, the words of the log, what phones keep.
+"""What a desk makes ready while nobody waits for it: the trees of the book, the words of the log, map and book for phones.
 
 All of it is made anyway when it is first asked for, and only then is it slow. A step at a time, and after each as long a
 rest as it took, so that whoever asks for a page meanwhile gets at least half of the machine's time.
@@ -7,12 +7,16 @@ rest as it took, so that whoever asks for a page meanwhile gets at least half of
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
+from itertools import chain
 from threading import Event, Thread
 
 from fastapi import FastAPI
 
 from marram.desk.log.kept import KeptHere
 from marram.desk.offline.held_book import held_book
+from marram.desk.offline.held_map import held_map
+from marram.desk.shell.map_parts import OVERVIEW, WHOLE
+from marram.desk.shell.workplace import Workplace, workplace_of
 from marram.errors import InputError
 from marram.services.conditions import conditions_of_event
 
@@ -47,7 +51,7 @@ def _ready(app: FastAPI, stop: Event) -> None:
         if _done(step, stop):
             return
     while kept is not None and not stop.wait(AGAIN):
-        for step in log_steps(kept):
+        for step in chain(map_steps(app), log_steps(kept)):
             if _done(step, stop):
                 return
 
@@ -63,10 +67,20 @@ def _done(step: Step, stop: Event) -> bool:
 def steps(app: FastAPI) -> Iterator[Step]:
     """Yield what is made ready once, what is asked for soonest first."""
     kept: KeptHere | None = app.state.kept_here
+    yield from map_steps(app)
     if kept is not None:
         yield from log_steps(kept)
         yield lambda: held_book(conditions_of_event(kept.event))
     yield from book_steps()
+
+
+def map_steps(app: FastAPI) -> Iterator[Step]:
+    """Yield what is made ready of the map of the event's day, as it stands: what a first screen draws, then what phones keep."""
+    workplace: Workplace = app.state.workplace
+    day = conditions_of_event(workplace.event).on
+    for part in (OVERVIEW, WHOLE):
+        yield lambda part=part: workplace_of(app, day).map_parts.part(part)  # type: ignore[misc]
+    yield lambda: held_map(workplace_of(app, day), day)
 
 
 def log_steps(kept: KeptHere) -> Iterator[Step]:
@@ -99,4 +113,4 @@ def book_steps() -> Iterator[Step]:
         yield lambda one=one: of_incident(one.name)  # type: ignore[misc]
 
 
-__all__ = ["book_steps", "log_steps", "readied", "steps"]
+__all__ = ["book_steps", "log_steps", "map_steps", "readied", "steps"]

@@ -54,6 +54,10 @@ class _Shelf(ABC):
             found = [self._name(row) for row in connection.execute(wanted)]
         return sorted(name for name in found if fnmatchcase(name, pattern))
 
+    def marks(self, pattern: str) -> list[tuple[str, object]]:
+        """Return the names that fit a shell pattern, sorted, each with itself as its mark: a name's contents never change."""
+        return [(name, name) for name in self.names(pattern)]
+
     def mark(self, name: str) -> str | None:
         """Return the name where something is kept under it, which never changes; else ``None``."""
         with self.records.reading() as connection:

@@ -85,6 +85,7 @@ class HoleDays:
     def __init__(self, place: Path | Shelf) -> None:
         self.place = place
         self.shelf: Shelf = NumberedFiles(place) if isinstance(place, Path) else place
+        self._seen: dict[str, tuple[object, HoleVersion]] = {}
 
     def days(self) -> list[date]:
         """Return the days of which hole locations are kept, the earliest first."""
@@ -96,7 +97,9 @@ class HoleDays:
         Raises:
             InputError: a file is damaged or missing; it is named, and left as it is.
         """
-        found = [self._read(name, day) for name in self.shelf.names(f"{day.isoformat()}-*.json")]
+        found = [
+            self._version(name, mark, day) for name, mark in self.shelf.marks(f"{day.isoformat()}-*.json")
+        ]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
@@ -171,6 +174,12 @@ class HoleDays:
         kept = {**asdict(version), "marram_hole_locations": FORMAT, "day": version.day.isoformat()}
         kept["places"] = {str(hole): list(place) for hole, place in version.places.items()}
         return self.shelf.keep(_name(version.day, version.number), sealed(kept))
+
+    def _version(self, name: str, mark: object, day: date) -> HoleVersion:
+        """Return the version of a name, read again only when it is another than last time."""
+        if mark is None or name not in self._seen or self._seen[name][0] != mark:
+            self._seen[name] = (mark, self._read(name, day))
+        return self._seen[name][1]
 
     def _read(self, name: str, day: date) -> HoleVersion:
         try:

@@ -32,6 +32,10 @@ class NumberedFiles:
         """Return the names that fit a shell pattern, sorted; none where there is no folder."""
         return sorted(path.name for path in self.folder.glob(pattern)) if self.folder.is_dir() else []
 
+    def marks(self, pattern: str) -> list[tuple[str, object]]:
+        """Return the names that fit a shell pattern, sorted, each with its mark."""
+        return [(name, self.mark(name)) for name in self.names(pattern)]
+
     def mark(self, name: str) -> tuple[int, int] | None:
         """Return time and size of a file, by which it is known again; ``None`` where there is none."""
         try:

@@ -14,6 +14,9 @@ class Shelf(Protocol):
     def names(self, pattern: str) -> list[str]:
         """Return the names that fit a shell pattern, sorted; none where nothing was kept yet."""
 
+    def marks(self, pattern: str) -> list[tuple[str, object]]:
+        """Return the names that fit a shell pattern, sorted, each with its mark: asked for at once, whatever their number."""
+
     def mark(self, name: str) -> object:
         """Return what is equal as long as the contents of a name are the same; ``None`` where there is none."""
 

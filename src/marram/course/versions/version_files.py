@@ -92,7 +92,7 @@ class VersionFiles:
         Raises:
             InputError: a file of the folder is damaged, foreign or missing; it is named, and left as it is.
         """
-        found = [self._version(name) for name in self.shelf.names("[0-9]*.json")]
+        found = [self._version(name, mark) for name, mark in self.shelf.marks("[0-9]*.json")]
         for number, version in enumerate(found, 1):
             if version.number != number:
                 raise InputError(
@@ -132,9 +132,8 @@ class VersionFiles:
         contents = {"document": document, "course_file": course_file}
         return self.shelf.keep(name_of(version.number), sealed({**_plain(version), **contents}))
 
-    def _version(self, name: str) -> Version:
+    def _version(self, name: str, mark: object) -> Version:
         """Return the version of a name, read again only when it is another than last time."""
-        mark = self.shelf.mark(name)
         if mark is None or name not in self._seen or self._seen[name][0] != mark:
             self._seen[name] = (mark, self._read(name)[0])
         return self._seen[name][1]

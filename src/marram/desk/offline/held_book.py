@@ -1,4 +1,7 @@
-"""The book under some conditions, compressed as it is sent: made once, in a process of its own, so that the desk goes on."""
+"""The book under some conditions, compressed as it is sent: made once, in a process of its own, so that the desk goes on.
+
+What was made is kept on the disk as well (``book_on_disk.py``).
+"""
 
 import gzip
 import hashlib
@@ -8,6 +11,7 @@ from dataclasses import dataclass
 from threading import Lock
 from urllib.parse import urlencode
 
+from marram.desk.offline import book_on_disk
 from marram.services.conditions import Conditions
 from marram.words.language import language
 
@@ -25,7 +29,12 @@ class Held:
 
 def compressed(made: bytes) -> Held:
     """Return a document as it is sent."""
-    return Held(gzip.compress(made, 9, mtime=0), f'"{hashlib.sha256(made).hexdigest()[:32]}"')
+    return held(gzip.compress(made, 9, mtime=0))
+
+
+def held(sent: bytes) -> Held:
+    """Return what is sent, with its tag."""
+    return Held(sent, f'"{hashlib.sha256(sent).hexdigest()[:32]}"')
 
 
 _HELD: dict[str, Held] = {}
@@ -38,14 +47,24 @@ def held_book(conditions: Conditions) -> Held:
     with _LOCK:
         found = _HELD.get(key)
         if found is None:
-            made = subprocess.run(  # noqa: S603 - this program's own module
-                [sys.executable, "-m", "marram.services.offline", key.partition("?")[2]],
-                check=True,
-                stdout=subprocess.PIPE,
-            ).stdout
+            found = _kept_or_made(key.partition("?")[2])
             while len(_HELD) >= MOST:
                 del _HELD[next(iter(_HELD))]
-            found = _HELD[key] = compressed(made)
+            _HELD[key] = found
+    return found
+
+
+def _kept_or_made(conditions: str) -> Held:
+    kept = book_on_disk.read(conditions)
+    if kept is not None:
+        return held(kept)
+    made = subprocess.run(  # noqa: S603 - this program's own module
+        [sys.executable, "-m", "marram.services.offline", conditions],
+        check=True,
+        stdout=subprocess.PIPE,
+    ).stdout
+    found = compressed(made)
+    book_on_disk.keep(conditions, found.compressed)
     return found
 
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 from marram.course.model import Course, Hole
 from marram.desk.rulings.case_address import CaseAddress
+from marram.desk.rulings.recently import recently
 from marram.relief.place.place_facts import PlaceFacts
 from marram.services.rulings import Ruled, rule_on
 
@@ -40,4 +41,6 @@ def consult(course: Course, case: CaseAddress) -> Consultation:
     Raises:
         InputError: something in the case cannot be used.
     """
-    return Consultation(**vars(rule_on(course, case.asked())), case=case)
+    return recently(
+        course, case, lambda: Consultation(**vars(rule_on(course, case.asked())), case=case), "ruled"
+    )

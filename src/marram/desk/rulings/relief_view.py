@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature
 from marram.desk.rulings.consultation import Consultation
+from marram.desk.rulings.recently import recently
 from marram.desk.shell.map_drawing import in_degrees
 from marram.relief import svg
 from marram.relief.areas.construction import ArcMark, LineMark, PointMark, ShapeMark
@@ -107,6 +108,12 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     plain = tuple(OptionView(letter, one) for letter, one in zip(LETTERS, words, strict=False))
     if found.hole is None or found.place is None:
         return plain
+    return recently(course, found.case, lambda: _views(course, found, plain), "relief views")
+
+
+def _views(course: Course, found: Consultation, plain: Sequence[OptionView]) -> tuple[OptionView, ...]:
+    """Return the options of a ruling for a ball that was shown on the map."""
+    assert isinstance(found.result, Ruling)
     to_show = tuple(sorted(TEE_MARKERS - found.case.places.keys()))
     drawn = draw_options(course, found, found.result.relief[: len(plain)])
     return tuple(_view(course, view, one, to_show) for view, one in zip(plain, drawn, strict=True))

@@ -10,7 +10,7 @@ from functools import cached_property, lru_cache
 from threading import Lock
 from typing import Any
 
-from fastapi import Request
+from fastapi import FastAPI, Request
 from fastapi.responses import HTMLResponse
 
 from marram import __version__
@@ -137,25 +137,26 @@ def workplace_on(request: Request, day: date) -> Workplace:
     A page that only shows something stands on one map throughout, which is looked up once.
     """
     if request.method != "GET":
-        return _workplace_on(request, day)
+        return workplace_of(request.app, day)
     known: dict[date, Workplace] = request.scope.setdefault("marram.workplaces", {})
     if day not in known:
-        known[day] = _workplace_on(request, day)
+        known[day] = workplace_of(request.app, day)
     return known[day]
 
 
-def _workplace_on(request: Request, day: date) -> Workplace:
-    found: Workplace = request.app.state.workplace
-    maps: MapVersions | None = request.app.state.maps
-    kept: HoleDays | None = request.app.state.hole_days
+def workplace_of(app: FastAPI, day: date) -> Workplace:
+    """Return the workplace of a desk, on the map and the holes of a day."""
+    found: Workplace = app.state.workplace
+    maps: MapVersions | None = app.state.maps
+    kept: HoleDays | None = app.state.hole_days
     if maps is not None:
         here = maps.map_on(day)
-        on_map: Callable[[int, date], Workplace] = request.app.state.on_map
+        on_map: Callable[[int, date], Workplace] = app.state.on_map
         found = on_map(here.version.number, here.since)
     holes = kept.latest(day) if kept is not None else None
     if holes is None:
         return found
-    cut: Cut = request.app.state.with_holes
+    cut: Cut = app.state.with_holes
     return cut(found, holes)
 
 

@@ -5,7 +5,7 @@ what relief is taken from. How long a path, or how far back a line goes, does no
 overview. Drawing, sheet and screen take the frame from here.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import hypot, inf, log10
 
@@ -72,10 +72,10 @@ class View:
     def clip(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return the part of a shape in the frame and a little around it."""
         edge = 0.05 * self.size
-        box = shapely.box(
-            self.left - edge, self.bottom - edge, self.left + self.size + edge, self.bottom + self.size + edge
+        left, bottom = self.left - edge, self.bottom - edge
+        return shapely.clip_by_rect(
+            geometry, left, bottom, left + self.size + 2 * edge, bottom + self.size + 2 * edge
         )
-        return shapely.intersection(geometry, box)
 
     def shows(self, place: XY) -> bool:
         """Return whether a place lies in the frame."""
@@ -94,22 +94,19 @@ class View:
 
     def path(self, geometry: BaseGeometry) -> str:
         """Return polygon(s) as the data of an SVG path."""
-        pieces = []
-        for part in shapely.get_parts(geometry):
-            if part.geom_type == "Polygon" and not part.is_empty:
-                for ring in shapely.get_rings(part):
-                    points = shapely.get_coordinates(shapely.simplify(ring, 0.15 / self.scale))[:-1]
-                    pieces.append("M" + self._pairs(points) + "Z")
-        return "".join(pieces)
+        parts = [one for one in shapely.get_parts(geometry) if one.geom_type == "Polygon"]
+        return "".join(f"M{self._pairs(one[:-1])}Z" for one in self._plainer(shapely.get_rings(parts)))
 
     def line(self, geometry: BaseGeometry) -> str:
         """Return the lines of a shape as the data of an SVG path; areas give none."""
-        pieces = []
-        for part in shapely.get_parts(geometry):
-            if part.geom_type == "LineString" and not part.is_empty:
-                points = shapely.get_coordinates(shapely.simplify(part, 0.15 / self.scale))
-                pieces.append("M" + self._pairs(points))
-        return "".join(pieces)
+        parts = [one for one in shapely.get_parts(geometry) if one.geom_type == "LineString"]
+        return "".join(f"M{self._pairs(one)}" for one in self._plainer(parts))
+
+    def _plainer(self, lines: Sequence[BaseGeometry] | NDArray[np.object_]) -> Iterator[NDArray[np.float64]]:
+        """Yield the places of lines or rings that can be told apart in the picture (Douglas and Peucker 1973)."""
+        for one in shapely.simplify(lines, 0.15 / self.scale, preserve_topology=False):
+            if not one.is_empty:
+                yield shapely.get_coordinates(one)
 
     def _pairs(self, points: NDArray[np.float64]) -> str:
         """Return places, shape (n, 2), as the data of a path; each is where :meth:`at` puts it."""
