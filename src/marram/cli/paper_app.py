@@ -13,7 +13,7 @@ def paper(
         str,
         typer.Argument(
             metavar="SHEET",
-            help="notice, starting-sheet, scorecards, starters-sheet, referees-sheet, officials-sheet, results, report, or all there is enough for.",
+            help="notice, starting-sheet, scorecards, starters-sheet, referees-sheet, officials-sheet, results, report, bracket, or all there is enough for.",
         ),
     ],
     event: Annotated[

@@ -29,6 +29,7 @@ from marram.services.card_log import FIGURES, Tap
 from marram.services.field_kept import EventLog, index_of
 
 DRAWN = "draw_made"
+MATCH_HOLE = "match_hole"
 
 _LINE = re.compile(r"^\s*(?P<what>[^:]+?(?:\d\d?:\d\d)?)\s*:\s*(?P<who>[^:]*)$")
 
@@ -104,7 +105,7 @@ def draw_for(
         raise InputError(said("A draw needs a seed. Give one that nobody chooses, and publish it."))
     if not 1 <= asked.places <= 4:
         raise InputError(said("A group has 1 to 4 players, not {places}.", places=asked.places))
-    keys = {one.person: _key(one, playing) for one in playing}
+    keys = {one.person: drawn_by(one, playing) for one in playing}
     people = {key: person for person, key in keys.items()}
     order = _order(playing, keys, asked, scores)
     written = read_wishes(asked.wishes, playing)
@@ -166,7 +167,7 @@ def _order(
     return by_seed(tuple(keys.values()), asked.seed)
 
 
-def _key(one: EntrantKept, playing: Sequence[EntrantKept]) -> str:
+def drawn_by(one: EntrantKept, playing: Sequence[EntrantKept]) -> str:
     """Return what a player is drawn by: name and club in small letters, as the list of entries has it."""
     words = f"{one.name}|{one.club or ''}".casefold()
     alike = sum(f"{each.name}|{each.club or ''}".casefold() == words for each in playing)
@@ -275,6 +276,15 @@ def drawn(at: EventLog, round_: str, groups: Sequence[GroupSet], seed: str, tap:
     """
     if any(one.told.get("round") == round_ for one in at.log.entries(at.event, kind=FIGURES)):
         raise InputError(said("Scores of this round are entered already, so it is not drawn anew."))
+    together = [set(one.people) for one in groups]
+    if any(
+        not any({one.told["player"], one.content["against"]} <= some for some in together)
+        for one in at.log.entries(at.event, kind=MATCH_HOLE)
+        if one.told.get("round") == round_
+    ):
+        raise InputError(
+            said("A match of this round has begun, so its players stay together. Draw the others only.")
+        )
     set_groups(at.records, at.event, round_, groups)
     content = {
         "seed": seed,

@@ -8,6 +8,7 @@ from marram.competition.conditions.event_file import EventFile
 from marram.competition.conditions.reading import read_event_file
 from marram.course.model import Course
 from marram.errors import InputError
+from marram.paper.event.bracket_sheet import BracketOnPaper, bracket_sheet
 from marram.paper.event.event_report import RulingLine, Stop, event_report
 from marram.paper.event.notice import notice_sheet
 from marram.paper.event.officials_sheet import officials_sheet
@@ -37,6 +38,7 @@ class SheetName(Enum):
     OFFICIALS_SHEET = "officials-sheet"
     RESULTS = "results"
     REPORT = "report"
+    BRACKET = "bracket"
 
 
 @dataclass(frozen=True)
@@ -50,6 +52,7 @@ class EventPapers:
         closed: whether the result is closed.
         rulings: the rulings of the log; ``None`` without a log.
         stops: when play was stopped.
+        bracket: the bracket or round robin; ``None``: none is drawn.
     """
 
     event: OnPaper
@@ -58,6 +61,7 @@ class EventPapers:
     closed: bool = False
     rulings: tuple[RulingLine, ...] | None = None
     stops: tuple[Stop, ...] = ()
+    bracket: BracketOnPaper | None = None
 
     def possible(self) -> tuple[SheetName, ...]:
         """Return the sheets that there is enough for."""
@@ -66,6 +70,7 @@ class EventPapers:
             for one in SheetName
             if not (one is SheetName.RESULTS and self.results is None)
             and not (one is SheetName.REPORT and self.rulings is None)
+            and not (one is SheetName.BRACKET and self.bracket is None)
             and not (one is SheetName.SCORECARDS and not self.event.holes)
         )
 
@@ -88,6 +93,10 @@ class EventPapers:
             if self.rulings is None:
                 raise InputError(said("There is no log. Give records with an event."))
             return event_report(self.event, self.rulings, self.stops)
+        if name is SheetName.BRACKET:
+            if self.bracket is None:
+                raise InputError(text("matches.bracket.none"))
+            return bracket_sheet(self.event, self.bracket)
         if name is SheetName.REFEREES_SHEET:
             return referees_sheet(self.event, self.course, yards=yards)
         makers = {

@@ -7,15 +7,20 @@ from zoneinfo import ZoneInfo
 
 from marram.competition.conditions.event_file import Group, Official, RoundOnDay
 from marram.course.model import Course
+from marram.paper.event.bracket_sheet import BracketOnPaper
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
 from marram.records.starting_sheet import duties, groups, round_conditions, time_zone
+from marram.rules.facts.conditions import FormOfPlay
+from marram.services.bracket_kept import bracket_now
+from marram.services.bracket_words import bracket_on_paper
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
 from marram.services.keeping import kept_event
 from marram.services.report_lines import ruling_lines, stops
+from marram.services.scored import Scored
 
 
 def papers_of_records(records: Records, name: str | None, *, course: Course, round_: int = 1) -> EventPapers:
@@ -50,7 +55,8 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
     log = Log(records)
     zone_name = time_zone(records, id_)
     zone: tzinfo | None = ZoneInfo(zone_name) if zone_name else None
-    now = EventResults(log, id_).now(kept, _starts(records, kept)) if not kept.why_no_cards() else None
+    event_results = EventResults(log, id_)
+    now = event_results.now(kept, _starts(records, kept)) if not kept.why_no_cards() else None
     return EventPapers(
         OnPaper(found, round_, kept.holes, course.name, drawn),
         course,
@@ -58,7 +64,13 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         now is not None and now.closed is not None,
         tuple(ruling_lines(log, id_, zone, course)),
         tuple(stops(log, id_, zone)),
+        _bracket(Scored(records, id_, kept, event_results)),
     )
+
+
+def _bracket(scored: Scored) -> BracketOnPaper | None:
+    now = bracket_now(scored) if scored.competition.form is FormOfPlay.MATCH_PLAY else None
+    return None if now is None else bracket_on_paper(now)
 
 
 def officials_kept(records: Records, event: str) -> tuple[Official, ...]:

@@ -1,6 +1,6 @@
 """The matches of an event by round, and what they come to for teams; also for everybody, where results are public."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from fastapi import APIRouter, Request, Response
 from fastapi.responses import HTMLResponse
@@ -10,6 +10,8 @@ from marram.desk.people.answers import page
 from marram.desk.people.who import may
 from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import Known
+from marram.services.bracket_kept import BracketNow, bracket_now
+from marram.services.bracket_words import points_words, stage_words
 from marram.services.matches_kept import MatchNow, matches
 from marram.services.scored import Scored
 from marram.services.team_matches import TeamStanding, team_standings
@@ -50,7 +52,18 @@ def match_list(request: Request) -> HTMLResponse:
         closed=here.closed is not None,
         opens=may(request, "POST /matches/{number}/{player}/{against}/hole"),
         decides=may(request, "POST /results/close"),
+        bracket=bracket_now(here),
     )
+
+
+def _beside(found: list[RoundShown], bracket: BracketNow) -> list[RoundShown]:
+    """Return the matches of each round that do not belong to a bracket."""
+    its = {frozenset((one.first, one.second)) for stage in bracket.stages for one in stage}
+    left = [
+        replace(one, matches=tuple(each for each in one.matches if frozenset(each.meeting.key) not in its))
+        for one in found
+    ]
+    return [one for one in left if one.matches]
 
 
 @router.get("/matches/board")
@@ -60,6 +73,9 @@ def match_board(request: Request) -> Response:
     public = here.competition.file.results_public is True
     upto = here.kept.log.head(here.event)  # before the matches are read: what comes meanwhile is told again
     found, teams = every_match(here) if public else ([], ())
+    bracket = bracket_now(here) if public else None
+    if bracket is not None:  # its matches are told there
+        found = _beside(found, bracket)
     answer = page(
         request,
         "matches_board.html",
@@ -70,6 +86,9 @@ def match_board(request: Request) -> Response:
         closed=here.closed is not None,
         upto=upto,
         opens=False,
+        now=bracket,
+        stage_words=stage_words,
+        points_words=points_words,
     )
     if not public:
         answer.status_code = 404

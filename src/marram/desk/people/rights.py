@@ -148,6 +148,10 @@ ROOMS: tuple[Room, ...] = (
         "matches",
         {
             "GET /matches": OFFICIALS,
+            "GET /matches/bracket": OFFICIALS,
+            "POST /matches/bracket/draw": LEADING,
+            "POST /matches/bracket/result": LEADING,
+            "POST /matches/bracket/starts": LEADING,
             "GET /matches/{number}/{player}/{against}": RULING | {"scorer"},
             "POST /matches/{number}/{player}/{against}/hole": RULING | {"scorer"},
             "POST /matches/{number}/{player}/{against}/end": RULING | {"scorer"},

@@ -54,6 +54,8 @@ HEARS: dict[str, Roles] = {
     "card_ended": OFFICIALS,
     "match_hole": OFFICIALS,
     "match_ended": OFFICIALS,
+    "bracket_drawn": OFFICIALS,
+    "bracket_result": OFFICIALS,
     "tie_decided": OFFICIALS,
     "competition_closed": OFFICIALS,
     "competition_reopened": OFFICIALS,

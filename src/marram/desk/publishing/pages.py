@@ -10,12 +10,16 @@ from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import page
 from marram.desk.people.who import may
+from marram.errors import InputError
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_style
 from marram.records.entry import ident, new_ident
 from marram.records.field import details
+from marram.services.bracket_kept import bracket_now
+from marram.services.publishing.brackets import bracket
 from marram.services.publishing.changes import StartChanged
 from marram.services.publishing.documents import (
+    BRACKET,
     RESULTS,
     STARTING_TIMES,
     Document,
@@ -66,7 +70,7 @@ def changed_words(one: StartChanged, name: str = "") -> str:
 @router.post("/published")
 def publish(
     request: Request,
-    what: Annotated[Literal["starting_times", "results"], Form()],
+    what: Annotated[Literal["starting_times", "results", "bracket"], Form()],
     tapped: Annotated[str, Form()],
     round_: Annotated[int, Form(alias="round", ge=1, le=99)] = 1,
 ) -> RedirectResponse:
@@ -122,5 +126,10 @@ def _document(here: ScoringHere, what: str, number: int) -> Document:
     kept = here.kept
     if what == STARTING_TIMES:
         return starting_times(kept.records, kept.event_id, kept.event.name, here.competition, number)
+    if what == BRACKET:
+        now = bracket_now(here)
+        if now is None:
+            raise InputError(text("matches.bracket.none"))
+        return bracket(kept.event.name, here.competition, now)
     assert what == RESULTS
     return results(kept.event.name, here.competition, here.now().results, closed=here.closed is not None)

@@ -8,7 +8,7 @@ from marram.said import said
 from marram.schema import STRICT, give
 from marram.services.kinds.kind import WORDS, Kind
 
-LISTS = ("starting_times", "results")
+LISTS = ("starting_times", "results", "bracket")
 
 
 @dataclass(frozen=True)

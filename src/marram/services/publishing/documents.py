@@ -13,7 +13,7 @@ from marram.said import said
 from marram.services.competition_kept import CompetitionKept
 from marram.services.competition_results import Result
 
-STARTING_TIMES, RESULTS, BALLOT = "starting_times", "results", "ballot"
+STARTING_TIMES, RESULTS, BALLOT, BRACKET = "starting_times", "results", "ballot", "bracket"
 PUBLISHED = "list_published"
 """The kind of entries of the log that publishes a list."""
 WHO = "who"

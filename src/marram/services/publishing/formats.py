@@ -14,7 +14,7 @@ from marram.paper.sheet import Cell, Column, Part, Sheet, Side, Table, Words
 from marram.paper.sheet_html import event_sheet_html
 from marram.records.canonical import canonical
 from marram.said import said
-from marram.services.publishing.documents import BALLOT, RESULTS, STARTING_TIMES, Document
+from marram.services.publishing.documents import BALLOT, BRACKET, RESULTS, STARTING_TIMES, Document
 from marram.words.texts import long_day_words, text
 
 MEDIA_TYPES = {
@@ -88,7 +88,12 @@ def published_sheet(document: Document) -> Sheet:
 def _parts(document: Document) -> Iterator[Part]:
     header, *rows = _rows(document)
     columns = tuple(
-        Column(text(f"publishing.column.{name}"), int(name in {"name", "club"}), Side.LEFT, name == "name")
+        Column(
+            text(f"publishing.column.{name}"),
+            int(name in {"name", "club", "first_side", "second_side", "winner"}),
+            Side.LEFT,
+            name == "name",
+        )
         for name in header
     )
     yield Table("", columns, tuple(tuple(Cell(str(one)) for one in row) for row in rows))
@@ -105,9 +110,13 @@ def _csv(document: Document) -> str:
 
 
 def _rows(document: Document) -> list[list[Any]]:
-    return {STARTING_TIMES: _start_rows, RESULTS: _result_rows, BALLOT: _ballot_rows}[document["kind"]](
-        document
-    )
+    makers = {
+        STARTING_TIMES: _start_rows,
+        RESULTS: _result_rows,
+        BALLOT: _ballot_rows,
+        BRACKET: _bracket_rows,
+    }
+    return makers[document["kind"]](document)
 
 
 def _start_rows(document: Document) -> list[list[Any]]:
@@ -151,6 +160,27 @@ def _ballot_rows(document: Document) -> list[list[Any]]:
         *(
             [number, "place" if number <= document["places"] else "reserve", one["key"], one["digest"]]
             for number, one in enumerate(document["order"], start=1)
+        ),
+    ]
+
+
+def _bracket_rows(document: Document) -> list[list[Any]]:
+    def side(of: Document | None) -> str:
+        return "" if of is None else " · ".join(filter(None, (of["name"], of["club"])))
+
+    return [
+        ["round", "match", "first_side", "second_side", "winner", "result"],
+        *(
+            [
+                number,
+                one["number"],
+                side(one["first"]),
+                side(one["second"]),
+                one[one["winner"]]["name"] if one["winner"] else "",
+                one["result"],
+            ]
+            for number, stage in enumerate(document["rounds"], start=1)
+            for one in stage
         ),
     ]
 

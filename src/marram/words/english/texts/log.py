@@ -88,6 +88,8 @@ TEXTS: dict[str, str] = {
     "kind.card_settled": "Ruling beside a card settled",
     "kind.match_hole": "Hole of a match",
     "kind.match_ended": "End of a match",
+    "kind.bracket_drawn": "Bracket or round robin drawn",
+    "kind.bracket_result": "Result of a match",
     "kind.card_found_out": "Score found out",
     "kind.card_answered": "Question about a card answered",
     "kind.card_ended": "Round ended without a card",

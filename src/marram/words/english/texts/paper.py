@@ -9,6 +9,8 @@ TEXTS: dict[str, str] = {
     "title.officials_sheet": "Officials",
     "title.results": "Results",
     "title.report": "Report of the event",
+    "title.bracket": "Bracket or round robin",
+    "bracket.seed": "Drawn with the seed {seed}.",
     "written": "Wrote {path}.",
     "no_name": "The competition",
     "about": "{first} · {second}",
