@@ -10,6 +10,8 @@ from marram.records.classes import answer_class, begin_class
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
 from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
+from marram.records.examinations import answer, keep_examination, retire, sitters
+from marram.records.examinations import begin as start_examination
 from marram.records.invitations import invite
 from marram.records.log import Log
 from marram.records.maps import take_over
@@ -68,6 +70,10 @@ def fill(records: Records, folder: Path, *, signed_in: bool = True) -> str:
     begin(records, event, case, by=None, player=player, group=None)
     keep_page(records, case, new_ident(), "/ball?hole=7", "Where is the ball?")
     answer_class(records, begin_class(records, event, told), new_ident(), 2, told)
+    sat = keep_examination(records, event, "{}", ["A"], minutes=60, candidates=1, now=told)
+    start_examination(records, sat, told)
+    answer(records, sitters(records, sat)[0], [(1, 2, 1)], told)
+    retire(records, sat, "0123456789", ["too easy"], told)
     if signed_in:
         sign_in(records, event)
     return event

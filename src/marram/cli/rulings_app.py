@@ -43,6 +43,10 @@ def why(
     form: Form = None,
     sides: Sides = None,
     local_rule: LocalRules = None,
+    svg: Annotated[
+        Path | None, typer.Option("--svg", help="Draw the way to the ruling into this file, as SVG.")
+    ] = None,
+    wide: Annotated[bool, typer.Option("--wide", help="Draw it side by side, for a slide.")] = False,
     json: Json = False,
 ) -> None:
     """Explain a ruling: the facts that decided it, and what each other answer would have led to."""
@@ -56,6 +60,8 @@ def why(
         form=form,
         sides=sides,
         local_rules=local_rule,
+        svg=svg,
+        wide=wide,
         as_json=json,
     )
 

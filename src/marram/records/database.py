@@ -14,7 +14,7 @@ from marram.errors import InputError
 from marram.records.faults import fault_of
 from marram.said import said
 
-SCHEMA = "0005"
+SCHEMA = "0006"
 """The schema this program reads and writes: the newest migration (a test compares them)."""
 
 APPLICATION = 0x4D415252

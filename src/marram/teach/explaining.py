@@ -13,7 +13,7 @@ from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.nearby import ends_left
 from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import Outcome, Reason
+from marram.rules.ruling import Outcome, Reason, Ruling
 from marram.said import said
 from marram.words.changes import fact_words
 from marram.words.language import translate
@@ -48,12 +48,16 @@ class Decided:
     Attributes:
         fact: its name.
         told: question and answer.
+        asked: the question alone.
+        answer: the answer alone.
         citation: the provision that read it.
         instead: where other answers lead, those to another ruling first.
     """
 
     fact: str
     told: str
+    asked: str
+    answer: str
     citation: str
     instead: tuple[Instead, ...]
 
@@ -65,10 +69,11 @@ class Decided:
 
 @dataclass(frozen=True, slots=True)
 class Explained:
-    """A ruling and why: its line, and the facts in the order in which they were read."""
+    """A ruling and why: its line, the facts in the order in which they were read, and the provisions it cites."""
 
     headline: str
     decided: tuple[Decided, ...]
+    citations: tuple[str, ...]
 
 
 def explain(
@@ -133,11 +138,19 @@ def explain(
             )
             for ends, answers in grouped.items()
         ]
-        told = fact_words(fact.name, known.get(fact, next(iter(reason.answers), reason.at_most)))
+        given = known.get(fact, next(iter(reason.answers), reason.at_most))
+        asked = translate()(fact.question)
         decided.append(
-            Decided(fact.name, told, reason.citation, tuple(sorted(instead, key=lambda one: one.same)))
+            Decided(
+                fact.name,
+                fact_words(fact.name, given),
+                asked,
+                fact_words(fact.name, given).removeprefix(asked).strip(),
+                reason.citation,
+                tuple(sorted(instead, key=lambda one: one.same)),
+            )
         )
-    return Explained(line, tuple(decided))
+    return Explained(line, tuple(decided), result.citations if isinstance(result, Ruling) else ())
 
 
 def _line(outcome: Result | Outcome, form: FormOfPlay | None) -> str:

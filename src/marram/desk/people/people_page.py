@@ -3,7 +3,6 @@
 from datetime import timedelta
 from typing import Annotated, Literal
 
-import segno
 from fastapi import APIRouter, Form, Request, Response
 from fastapi.responses import RedirectResponse
 from pydantic import BaseModel, Field
@@ -12,7 +11,7 @@ from marram.desk.people.answers import door_of, page
 from marram.desk.people.moments import moment
 from marram.desk.people.roles import CHIEF, INVITES, ROLES
 from marram.desk.people.who import who_asks
-from marram.desk.reaching import LOOPBACK
+from marram.desk.shell.reached import only_here, qr_code, reached_by
 from marram.errors import InputError
 from marram.records.invitations import invite, open_invitations, take_back
 from marram.records.people import names
@@ -63,7 +62,7 @@ def invite_here(request: Request, filled: Annotated[Inviting, Form()]) -> Respon
         uses=filled.uses,
         by=who.person,
     )
-    link = f"{_reached_at(request)}join/{secret}"
+    link = f"{reached_by(request)}join/{secret}"
     return _page(request, link=link, link_role=filled.role)
 
 
@@ -103,9 +102,9 @@ def _page(request: Request, link: str = "", link_role: str = "") -> Response:
         moment=moment,
         link=link,
         link_role=link_role,
-        code=_code(link) if link else "",
+        code=qr_code(link) if link else "",
         authority=_authority(request),
-        only_here=request.url.hostname in LOOPBACK and bool(link) and _is_here(link),
+        only_here=bool(link) and only_here(request),
     )
 
 
@@ -114,21 +113,4 @@ def _authority(request: Request) -> dict[str, str] | None:
     told = request.app.state.handed_out
     if told is None:
         return None
-    return {"address": told.address, "fingerprint": told.fingerprint, "code": _code(told.address)}
-
-
-def _code(link: str) -> str:
-    """Return a link as a QR code (ISO/IEC 18004), black on white whatever the theme, as the address of a picture."""
-    return str(segno.make(link, error="m").svg_data_uri(scale=8, border=4, dark="#000", light="#fff"))
-
-
-def _reached_at(request: Request) -> str:
-    """Return the address others reach the desk by: as this device does, or as the desk was told where that is this machine."""
-    told: str | None = request.app.state.reached_at
-    if request.url.hostname in LOOPBACK and told:
-        return told
-    return str(request.base_url)
-
-
-def _is_here(link: str) -> bool:
-    return any(f"//{name}" in link or f"//[{name}]" in link for name in LOOPBACK)
+    return {"address": told.address, "fingerprint": told.fingerprint, "code": qr_code(told.address)}

@@ -324,6 +324,22 @@ ROOMS: tuple[Room, ...] = (
         },
     ),
     Room(
+        "examination",
+        {
+            "GET /examination": EVERYBODY,
+            "POST /examination": RULING,
+            "GET /examination/{code}": EVERYBODY,
+            "POST /examination/{code}": EVERYBODY,
+            "POST /api/examination/{code}": EVERYBODY,
+            "GET /examination/{code}/live": EVERYBODY,
+            "GET /examining/{ident}": RULING,
+            "POST /examining/{ident}": RULING,
+            "GET /examining/{ident}/live": RULING,
+            "GET /examining/{ident}/slips": RULING,
+            "GET /examining/{ident}/paper/{letter}": RULING,
+        },
+    ),
+    Room(
         "book",
         {
             "GET /book": EVERYBODY,

@@ -6,7 +6,6 @@ from functools import lru_cache
 from secrets import token_urlsafe
 from typing import Annotated
 
-import segno
 from fastapi import APIRouter, Form, Query, Request, Response
 from fastapi.responses import RedirectResponse
 
@@ -14,6 +13,7 @@ from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import NO_STORE, page
 from marram.desk.people.who import may
 from marram.desk.shell.errors import answer
+from marram.desk.shell.reached import only_here, qr_code, reached_by
 from marram.desk.shell.workplace import workplace
 from marram.records.classes import (
     MOST_QUESTIONS,
@@ -125,14 +125,15 @@ def teacher(request: Request, code: str) -> Response:
     kept = kept_here(request)
     every = answers_of(kept.records, one)
     tally: Mapping[int, int] = every.get(one.number, {})
-    link = f"{_reached_at(request)}class/{one.code}"
+    link = f"{reached_by(request)}class/{one.code}"
     found = understood([(asked(one.seed, number), chosen) for number, chosen in every.items()])
     return page(
         request,
         "class_teacher.html",
         title=text("classes.title"),
         link=link,
-        picture=str(segno.make(link, error="m").svg_data_uri(scale=6, border=4, dark="#000", light="#fff")),
+        only_here=only_here(request),
+        picture=qr_code(link, 6),
         answered=sum(tally.values()),
         tally=[tally.get(at, 0) for at in range(len(asked(one.seed, one.number).answers))],
         understood=[each for each in found if each.wrong][:SHOWN_PROVISIONS],
@@ -196,9 +197,3 @@ def _shown(request: Request, one: Taught, chosen: int | None) -> dict[str, objec
         "citations": situation.ruling.citations if opened else (),
         "situation_url": address_of(situation) if opened else "",
     }
-
-
-def _reached_at(request: Request) -> str:
-    """Return the address phones reach the desk by, ending in a slash."""
-    told: str | None = request.app.state.reached_at
-    return told or str(request.base_url)

@@ -17,6 +17,7 @@ from marram.records.tables.event import (
     Side,
     Team,
 )
+from marram.records.tables.examinations import Candidate, CandidateAnswer, RetiredItem, SatExamination
 from marram.records.tables.log import LogEntry, SealedPart
 from marram.records.tables.people import Person, PersonalDetails
 from marram.records.tables.sign_in import OPENS_DOORS, Invitation, Password, SignIn, Whereabouts
@@ -32,6 +33,8 @@ EXPORTED = tuple(
 
 __all__ = [
     "EXPORTED",
+    "Candidate",
+    "CandidateAnswer",
     "ClassAnswer",
     "Club",
     "Course",
@@ -50,7 +53,9 @@ __all__ = [
     "Password",
     "Person",
     "PersonalDetails",
+    "RetiredItem",
     "Round",
+    "SatExamination",
     "SealedPart",
     "Side",
     "SignIn",

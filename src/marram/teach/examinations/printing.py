@@ -6,6 +6,7 @@ from marram.paper.examination import examination_pdf
 from marram.paper.paper_size import PaperSize
 from marram.teach.examinations.blueprint import PASS
 from marram.teach.examinations.item import Item
+from marram.teach.examinations.kept_paper import KeptPapers
 from marram.teach.examinations.paper import Examination, Form
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
@@ -20,6 +21,34 @@ def form_pdf(
     title = text("examinations.key" if key else "examinations.paper", letter=form.letter)
     words = () if key else instructions(exam, form)
     return examination_pdf(title, about, items, key=key, instructions=words, paper=paper)
+
+
+def kept_pdf(papers: KeptPapers, form: str, *, key: bool, paper: PaperSize = PaperSize.A4) -> bytes:
+    """Return a form of papers that are kept as PDF: the candidate's paper, or the key."""
+    items = papers.forms[form]
+    book = text("examinations.open_book" if papers.open_book else "examinations.closed_book")
+    about = text("examinations.about", level=papers.level, count=len(items), book=book, seed=papers.seed)
+    may = text("examinations.may_use" if papers.open_book else "examinations.may_not_use")
+    words = () if key else (text("examinations.choose_one", count=len(items), percent=PASS), may)
+    printed = [
+        {
+            "number": number,
+            "told": one.told,
+            "answers": [
+                {
+                    "letter": letter(place),
+                    "words": answer,
+                    "right": key and place == one.right,
+                    "why": one.whys[place] if key and place != one.right else "",
+                }
+                for place, answer in enumerate(one.answers)
+            ],
+            "note": text("quizzes.rests_on", citations=", ".join(one.citations)) if key else "",
+        }
+        for number, one in enumerate(items, start=1)
+    ]
+    title = text("examinations.key" if key else "examinations.paper", letter=form)
+    return examination_pdf(title, about, printed, key=key, instructions=words, paper=paper)
 
 
 def about_of(exam: Examination, form: Form) -> str:

@@ -1,7 +1,7 @@
 """A sitting: every candidate's answers marked by the engine's key, the items judged, what is retired left out."""
 
 import csv
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from io import StringIO
 
@@ -32,7 +32,7 @@ class Sitting:
     Attributes:
         marks: by candidate; items that are retired do not count.
         items: what the answers say of each item of the form, in its order.
-        retired: why each item is retired, by its place from 0; empty with fewer candidates than say anything.
+        retired: why the answers speak against an item, by its place from 0; empty with fewer candidates than say anything.
         reliability: KR-20 of the whole form; ``None`` where it cannot be had.
         reliability_kept: KR-20 of the items that are not retired.
     """
@@ -107,14 +107,29 @@ def sitting(form: Form, answers: Answers) -> Sitting:
         form: the form that was sat.
         answers: the place chosen for each item, by candidate; ``None`` for none.
     """
-    right = [one.question.right for one in form.items]
-    choices = [len(one.question.answers) for one in form.items]
+    return judged(
+        [one.question.right for one in form.items], [len(one.question.answers) for one in form.items], answers
+    )
+
+
+def judged(
+    right: Sequence[int], choices: Sequence[int], answers: Answers, out: Collection[int] | None = None
+) -> Sitting:
+    """Return what came of a sitting of a form by its key.
+
+    Args:
+        right: the place of the right answer of each item.
+        choices: how many answers each item has.
+        answers: the place chosen for each item, by candidate; ``None`` for none. At least one candidate.
+        out: the items that do not count, by place from 0; ``None`` for those that the answers speak against.
+    """
     rows = list(answers.values())
     scores = marked(rows, right)
     found = items(rows, right, choices)
     enough = len(rows) >= FEWEST_CANDIDATES
     retired = {at: why for at, one in enumerate(found) if enough and (why := why_retired(one))}
-    kept = [at for at in range(len(right)) if at not in retired]
+    uncounted = retired if out is None else out
+    kept = [at for at in range(len(right)) if at not in uncounted]
     kept_scores = [[row[at] for at in kept] for row in scores]
     marks = {name: _mark(row) for name, row in zip(answers, kept_scores, strict=True)}
     return Sitting(marks, found, retired, kr20(scores), kr20(kept_scores) if kept else None)

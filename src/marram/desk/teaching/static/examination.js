@@ -1,0 +1,133 @@
+// A candidate's paper: each choice is kept on this device before it is sent, and sent until the desk has it.
+
+import { countText, text } from "/static/shell/words.js";
+import { signed } from "/static/shell/signed.js";
+
+const page = document.getElementById("examination");
+const paper = document.getElementById("paper");
+const status = document.getElementById("kept");
+const { live, send, code, state } = page.dataset;
+const KEY = `marram-examination-${code}`;
+const AGAIN = 4000; // milliseconds until what waits is sent again (own choice)
+let held = stored(); // what the desk has not acknowledged: item → [place, turn]
+let ends = Date.parse(page.dataset.ends);
+const ahead = Date.parse(page.dataset.now) - Date.now(); // how far the desk's clock is ahead of this device's
+let sending = false;
+let kept = true;
+
+function stored() {
+  try {
+    return JSON.parse(localStorage.getItem(KEY) ?? "{}");
+  } catch {
+    return {};
+  }
+}
+
+function store() {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(held));
+    kept = true;
+  } catch {
+    kept = false;
+  }
+}
+
+const items = () => (paper ? [...paper.querySelectorAll(".item")] : []);
+const numberOf = (item) => item.id.slice("item-".length);
+
+function chosen(item) {
+  const number = numberOf(item);
+  const latest = Math.max(...items().map((one) => Number(one.dataset.turn)), ...Object.values(held).map(([, turn]) => turn));
+  const turn = latest + 1;
+  item.dataset.turn = turn;
+  held[number] = [Number(item.querySelector(":checked").value), turn];
+  store();
+  show();
+  arrive();
+}
+
+// What this device kept and the desk does not know yet is shown as it was chosen.
+function restore() {
+  for (const item of items()) {
+    const [place, turn] = held[numberOf(item)] ?? [];
+    if (turn > Number(item.dataset.turn)) {
+      item.dataset.turn = turn;
+      item.querySelector(`[value="${place}"]`).checked = true;
+    }
+  }
+}
+
+async function arrive() {
+  const waiting = Object.entries(held);
+  if (sending || !waiting.length) return;
+  sending = true;
+  const answers = waiting.map(([item, [place, turn]]) => ({ item: Number(item), place, turn }));
+  try {
+    const answer = await fetch(send, { method: "POST", headers: signed({ "Content-Type": "application/json" }), body: JSON.stringify({ answers }) });
+    const told = answer.ok ? await answer.json() : null;
+    if (told?.taken) {
+      for (const [item, [, turn]] of waiting) if (held[item]?.[1] === turn && told.held[item]?.[1] >= turn) delete held[item];
+      store();
+    } else if (told && told.state !== state) location.reload();
+  } catch {
+    // Out of reach: it waits on.
+  } finally {
+    sending = false;
+    show();
+  }
+}
+
+function show() {
+  for (const item of items()) {
+    const link = document.querySelector(`[data-item="${numberOf(item)}"]`);
+    if (!item.querySelector(":checked")) continue;
+    link.dataset.answered = "yes";
+    link.querySelector("span").textContent = ` ${text("answered")}`;
+  }
+  const many = Object.keys(held).length;
+  const words = kept ? (many ? countText("waiting", many) : text("arrived")) : text("not_kept");
+  if (status && status.textContent !== words) status.textContent = words;
+  const never = document.getElementById("never-sent");
+  if (never) never.hidden = !many;
+}
+
+function tick() {
+  const left = document.getElementById("left");
+  if (!left || !ends) return;
+  const seconds = Math.floor((ends - Date.now() - ahead) / 1000);
+  const over = seconds <= 0;
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  const time = `${hours}:${String(minutes).padStart(2, "0")}:${String(seconds % 60).padStart(2, "0")}`;
+  left.textContent = over ? text("over") : text("left", { time });
+  for (const one of paper?.querySelectorAll("input[type=radio]") ?? []) one.disabled = over;
+}
+
+function heard({ data }) {
+  const now = JSON.parse(data);
+  if (now.state !== state) location.reload();
+  else if (now.ends) ends = Date.parse(now.ends);
+  tick();
+}
+
+let source = null;
+function listen() {
+  source?.close();
+  source = null;
+  if (document.hidden) return;
+  source = new EventSource(live);
+  source.addEventListener("examination", heard);
+}
+
+paper?.addEventListener("change", ({ target }) => {
+  if (target.type === "radio") chosen(target.closest(".item"));
+});
+document.addEventListener("visibilitychange", listen);
+addEventListener("pagehide", () => source?.close());
+addEventListener("online", arrive);
+restore();
+show();
+tick();
+arrive();
+listen();
+setInterval(tick, 1000);
+setInterval(arrive, AGAIN);

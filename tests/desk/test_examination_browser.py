@@ -1,0 +1,117 @@
+"""An examination on a phone: nothing is lost by a reload or a desk out of reach; axe finds nothing serious on its pages."""
+
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, Page, expect
+
+from marram.desk.app import create_app
+from marram.desk.log.kept import KeptHere
+from marram.records.classes import begin_class, explain_class
+from marram.records.examinations import answer, begin, chosen_by, close, examination_of, sitters
+from tests.desk.serving import served
+from tests.desk.signing_in import club
+from tests.desk.test_examination import items_of, made
+
+pytestmark = pytest.mark.browser
+
+NOW = datetime.now(UTC)
+
+
+@pytest.fixture
+def kept(tmp_path: Path) -> Iterator[KeptHere]:
+    with club(tmp_path) as found:
+        yield found
+
+
+@pytest.fixture
+def desk(kept: KeptHere) -> Iterator[str]:
+    app = create_app(kept_here=kept)
+    with served(app) as address:
+        yield address
+        app.state.live.leaving = lambda: True
+
+
+def phone(chromium: Browser, address: str, width: int = 390) -> Page:
+    return chromium.new_context(viewport={"width": width, "height": 844}, base_url=address).new_page()
+
+
+def test_nothing_is_lost_by_a_reload_or_a_desk_out_of_reach(
+    chromium: Browser, desk: str, kept: KeptHere
+) -> None:
+    """A choice made out of reach waits on the device, stands there after a reload, and arrives once the desk is back."""
+    one = made(kept)
+    sitter = sitters(kept.records, one)[0]
+    page = phone(chromium, desk)
+    page.goto(f"/examination/{sitter.code}")
+    expect(page.get_by_role("heading", name="Wait for your examiner")).to_be_visible()
+    begin(kept.records, one, NOW)
+    expect(page.get_by_role("heading", name="Your paper")).to_be_visible()
+    page.locator("#item-1 .choice").nth(1).click()
+    expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
+
+    page.route("**/api/examination/**", lambda route: route.abort())
+    page.locator("#item-2 .choice").nth(2).click()
+    expect(page.get_by_text("One answer waits on this device.")).to_be_visible()
+    page.reload()
+    expect(page.locator("#item-2 input").nth(2)).to_be_checked()
+    expect(page.get_by_text("One answer waits on this device.")).to_be_visible()
+    assert set(chosen_by(kept.records, sitter)) == {1}
+
+    page.unroute("**/api/examination/**")
+    expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
+    assert {item: each.place for item, each in chosen_by(kept.records, sitter).items()} == {1: 1, 2: 2}
+
+
+def test_when_the_time_is_over_nothing_can_be_chosen(chromium: Browser, desk: str, kept: KeptHere) -> None:
+    """The clock says so, and every answer is closed; the paper can be handed in."""
+    one = made(kept, minutes=1)
+    begin(kept.records, one, datetime(2026, 1, 1, tzinfo=UTC))
+    page = phone(chromium, desk)
+    page.goto(f"/examination/{sitters(kept.records, one)[0].code}")
+    expect(page.get_by_text("The time is over")).to_be_visible()
+    expect(page.locator("#item-1 input").first).to_be_disabled()
+    page.get_by_role("button", name="Hand in").click()
+    page.get_by_role("button", name="Hand in now").click()
+    expect(page.get_by_role("heading", name="Your paper is handed in")).to_be_visible()
+
+
+@pytest.mark.parametrize("width", [390, 1280])
+def test_axe_finds_nothing_serious(chromium: Browser, desk: str, kept: KeptHere, width: int) -> None:
+    """Pages of an examination and of a class, in each of their states, at the width of a phone and of a laptop."""
+    waiting, running, closed = (made(kept) for _ in range(3))
+    for one in (running, closed):
+        begin(kept.records, one, NOW)
+        for sitter in sitters(kept.records, one):
+            answer(
+                kept.records, sitter, [(at, 1, at) for at in range(1, 1 + len(items_of(one, sitter)))], NOW
+            )
+    close(kept.records, closed, NOW)
+    first = [sitters(kept.records, one)[0].code for one in (waiting, running, closed)]
+    taught = begin_class(kept.records, kept.event_id, NOW)
+    explained = begin_class(kept.records, kept.event_id, NOW)
+    explain_class(kept.records, explained)
+    assert examination_of(kept.records, kept.event_id, closed.id)
+    page = phone(chromium, desk, width)
+    for path in (
+        "/examination",
+        *(f"/examination/{code}" for code in first),
+        f"/examination/{first[1]}?handing=true",
+        *(f"/examining/{one.id}" for one in (waiting, running, closed)),
+        f"/examining/{running.id}/slips",
+        "/class",
+        *(f"/class/{one.code}{end}" for one in (taught, explained) for end in ("", "/teacher")),
+    ):
+        page.goto(path)
+        page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
+        found = Axe().run(page).response["violations"]
+        grave = [
+            (one["id"], one["nodes"][0]["html"][:160], one["nodes"][0]["failureSummary"][:300])
+            for one in found
+            if one["impact"] in {"serious", "critical"}
+        ]
+        assert not grave, (path, grave)
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), path
