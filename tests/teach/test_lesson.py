@@ -76,7 +76,7 @@ def test_the_picture_of_the_way_holds_every_question_that_decided(wide: bool) ->
 def test_the_shell_tells_the_lesson_and_draws_the_way(tmp_path) -> None:
     """The principle and the belief stand among the lines; the picture is written where it was asked for."""
     file = tmp_path / "way.svg"
-    asked = ("why", "ball_near_boundary", "all_of_ball_out_of_bounds=no", "--form", "stroke_play")
+    asked = ("why", "ball_near_boundary", "--fact", "all_of_ball_out_of_bounds=no", "--form", "stroke_play")
     told = " ".join(marram(*asked, "--svg", str(file)).out.split())
     assert "A ball that touches the line is out." in told
     assert ET.fromstring(file.read_text(encoding="utf-8")).tag.endswith("svg")

@@ -17,6 +17,7 @@ from marram.rules.ruling import Outcome, Reason, Ruling
 from marram.said import said
 from marram.words.changes import fact_words
 from marram.words.language import translate
+from marram.words.messages import amount_words
 from marram.words.sheet import sheet
 
 MOST_ENDS = 3
@@ -158,7 +159,7 @@ def _line(outcome: Result | Outcome, form: FormOfPlay | None) -> str:
 
 
 def _answer_words(fact: Fact[Any], answer: Any) -> str:
-    return translate()(fact.answers[answer]) if fact.answers else str(answer)
+    return translate()(fact.answers[answer]) if fact.answers else amount_words(answer, fact.unit)
 
 
 def _others(fact: Fact[Any], reason: Reason) -> Iterator[Any]:

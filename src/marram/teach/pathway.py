@@ -127,7 +127,10 @@ def _branch(pen: _Pen, other: Instead, at: tuple[float, float], start: tuple[flo
     y = top + _PAD - 2
     y = _lines(
         pen,
-        text("pathway.otherwise", answers=text("why.or").join(other.answers)),
+        text(
+            "pathway.otherwise" if len(other.rulings) == 1 else "pathway.otherwise_one_of",
+            answers=text("why.or").join(other.answers),
+        ),
         (x + _PAD, y),
         width - 2 * _PAD,
         small=True,
