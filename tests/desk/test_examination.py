@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -22,15 +23,24 @@ from marram.records.examinations import (
     sitters,
 )
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at, written
-from marram.teach.examinations.paper import examination
+from marram.teach.examinations.paper import Examination, examination
 from marram.words.texts import text as said
+from tests.clubs import club
 from tests.desk.asking import TestClient
-from tests.desk.signing_in import club, guarded, signature, signed_in
+from tests.desk.signing_in import guarded, signature, signed_in
 
 NOW = datetime.now(UTC)
 ITEMS = 5
-EXAM = examination(3, ITEMS, forms=2)
-PAPERS = written(EXAM, "Quillsand Links")
+
+
+@cache
+def exam() -> Examination:
+    return examination(3, ITEMS, forms=2)
+
+
+@cache
+def papers() -> str:
+    return written(exam(), "Quillsand Links")
 
 
 @pytest.fixture
@@ -46,7 +56,7 @@ def app(kept: KeptHere) -> FastAPI:
 
 def made(kept: KeptHere, candidates: int = 2, minutes: int = 60) -> Sat:
     return keep_examination(
-        kept.records, kept.event_id, PAPERS, ["A", "B"], minutes=minutes, candidates=candidates, now=NOW
+        kept.records, kept.event_id, papers(), ["A", "B"], minutes=minutes, candidates=candidates, now=NOW
     )
 
 
@@ -73,10 +83,10 @@ def sent(phone: TestClient, sitter: Sitter, *choices: tuple[int, int, int]) -> d
 
 def test_what_was_drawn_is_kept_as_it_was() -> None:
     """Read back, a form has the words, the key and the identities of the items that were drawn."""
-    papers = read_papers(PAPERS)
-    assert isinstance(papers, KeptPapers)
-    for form in EXAM.forms:
-        found = papers.forms[form.letter]
+    kept_ = read_papers(papers())
+    assert isinstance(kept_, KeptPapers)
+    for form in exam().forms:
+        found = kept_.forms[form.letter]
         assert [one.ident for one in found] == [one.ident for one in form.items]
         assert [one.right for one in found] == [one.question.right for one in form.items]
         assert [one.answers for one in found] == [
@@ -214,7 +224,7 @@ def test_a_retired_item_counts_no_more_and_is_in_no_later_paper(app: FastAPI, ke
 
 def test_rules_to_look_at_are_those_answered_wrongly() -> None:
     """Of a form, Rules of items that were wrong or left open; not those of retired ones."""
-    items = read_papers(PAPERS).forms["A"]
+    items = read_papers(papers()).forms["A"]
     chosen = {number: one.right for number, one in enumerate(items, start=1)}
     del chosen[2]
     assert to_look_at(items, chosen, ()) == [items[1].rule]

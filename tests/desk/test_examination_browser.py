@@ -12,8 +12,8 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.classes import begin_class, explain_class
 from marram.records.examinations import answer, begin, chosen_by, close, examination_of, sitters
+from tests.clubs import club
 from tests.desk.serving import served
-from tests.desk.signing_in import club
 from tests.desk.test_examination import items_of, made
 
 pytestmark = pytest.mark.browser
