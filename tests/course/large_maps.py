@@ -38,6 +38,13 @@ AREAS: dict[str, Tags] = {
 }
 """Kinds that are drawn as areas, as they are tagged."""
 
+LINES: dict[str, Tags] = {
+    "paths": {"golf": "path", "width": "2"},
+    "streams": {"waterway": "stream"},
+    "walls": {"barrier": "wall"},
+}
+"""Kinds that are drawn as lines where they are crowded."""
+
 OTHERS = ("paths", "streams", "trees", "boundary lines", "stakes", "markings", "lines of play")
 """Kinds that are drawn in other ways."""
 
@@ -48,6 +55,25 @@ def large_map(kind: str, count: int) -> dict:
     """Return a map with so many features of a kind, as a GeoJSON FeatureCollection."""
     side = max(600.0, APART * (math.isqrt(max(count - 1, 0)) + 3))
     return _collection([*_course(side, with_boundary=kind != "boundary lines"), *_many(kind, count, side)])
+
+
+def crowded_map(kind: str, count: int) -> dict:
+    """Return a map with so many features of a kind in one place, each over the next ones: all within a few metres."""
+    turn = math.pi * (3 - math.sqrt(5))
+    places = [
+        (
+            300 + 6 * math.sqrt(i / count) * math.cos(i * turn),
+            200 + 6 * math.sqrt(i / count) * math.sin(i * turn),
+        )
+        for i in range(count)
+    ]
+    areas = (
+        _line(f"line {i}", LINES[kind], ((x, y), (x + 5 * math.cos(i), y + 5 * math.sin(i))))
+        if kind in LINES
+        else _feature(f"area {i}", AREAS[kind], _blob(x, y, 5.0))
+        for i, (x, y) in enumerate(places)
+    )
+    return _collection([*_course(600.0), *areas])
 
 
 def patches_map(features: int = 1900, patches: int = 120) -> dict:

@@ -1,14 +1,16 @@
 """Maps of many features: a map of twice as many takes about twice the work, counted and not timed."""
 
 import sys
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
 
 from marram.course.checks.map_checks import check_course
+from marram.course.lies.regions import ground_of
 from marram.course.loading import check, examine
 from tests.course.drawing import nine_holes, write
-from tests.course.large_maps import KINDS, large_map, with_text
+from tests.course.large_maps import AREAS, KINDS, LINES, crowded_map, large_map, with_text
 
 
 def calls_of(work) -> int:
@@ -43,13 +45,44 @@ def test_twice_the_map_is_twice_the_work(kind, tmp_path) -> None:
     assert whole < 2.5 * half
 
 
+@pytest.mark.parametrize("kind", [*AREAS, *LINES])
+def test_twice_as_many_in_one_place_is_twice_the_work(kind, tmp_path) -> None:
+    """So it is where all the features lie over each other, for the check and for the ground of every hole."""
+    path = tmp_path / "crowded.geojson"
+
+    def opened() -> None:
+        course, _ = examine(path)
+        assert course is not None
+        for number in course.holes:
+            ground_of(course, number)
+
+    entered = []
+    for count in (60, 60, 120):  # the first only makes what is made once
+        path.write_bytes(with_text(crowded_map(kind, count)))
+        entered.append(calls_of(opened))
+    assert entered[2] < 2.2 * entered[1]
+
+
+@pytest.mark.parametrize("kind", ["mixed", "tees", "lines of play"])
+def test_a_check_of_a_large_map_tells_every_few_per_cent_how_far_it_is(kind, tmp_path: Path) -> None:
+    """No stretch of reading, putting together or checking is a tenth of the whole without a word, and none goes back."""
+    told: list[float] = []
+    path = tmp_path / "map.geojson"
+    path.write_bytes(with_text(large_map(kind, 5_000)))
+    check(path, progress=lambda _, part: told.append(part))
+    steps = [after - before for before, after in pairwise(told)]
+    assert min(steps) >= 0
+    assert max(steps) < 0.1
+    assert len(told) > 30
+
+
 def test_a_check_tells_how_far_it_is_and_can_be_stopped(tmp_path: Path) -> None:
     """Progress rises from 0 to 1 through reading, putting together and checking; what it raises ends the work."""
     told: list[tuple[str, float]] = []
     path = write(tmp_path / "map.geojson", nine_holes())
     check(path, progress=lambda what, part: told.append((what, part)))
 
-    assert [what for what, _ in told if what != "checking"] == ["reading", "assembling"]
+    assert list(dict.fromkeys(what for what, _ in told)) == ["reading", "assembling", "checking"]
     assert [part for _, part in told] == sorted(part for _, part in told)
     assert (told[0][1], told[-1][1]) == (0.0, 1.0)
 

@@ -5,14 +5,13 @@ from pathlib import Path
 from marram.course.checks.refusing import errors_of
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
-from marram.course.progress import CHECKING, Progress, no_progress, part_of
+from marram.course.progress import ASSEMBLING, CHECKING, READING, Progress, no_progress, part_of
 from marram.course.reading.assembly import assemble
 from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import read_geojson
 from marram.course.reading.source import Source, unreadable
 from marram.errors import BadCourse
 
-READING, ASSEMBLING = "reading", "assembling"
 READ, ASSEMBLED = 0.3, 0.5
 """Which part of the work is done once a map is read, and of the rest once it is put together (as measured, about)."""
 
@@ -41,11 +40,10 @@ def load(
     Raises:
         BadCourse: the map has errors; ``faults`` lists them all.
     """
-    progress(READING, 0.0)
-    source = _read(Path(path))
+    source = _read(Path(path), part_of(progress, 0.0, READ))
     rest = part_of(progress, READ, 1.0)
     rest(ASSEMBLING, 0.0)
-    course, faults = assemble(source, which)
+    course, faults = assemble(source, which, part_of(rest, 0.0, ASSEMBLED))
     if course is not None:
         rest(CHECKING, ASSEMBLED)
         faults = [*faults, *errors_of(course)]
@@ -74,8 +72,7 @@ def examine(
     path: str | Path, which: str | None = None, progress: Progress = no_progress
 ) -> tuple[Course | None, list[Fault]]:
     """Return the map in a file as far as it can be built, with every fault, errors first."""
-    progress(READING, 0.0)
-    source = _read(Path(path))
+    source = _read(Path(path), part_of(progress, 0.0, READ))
     return examine_source(source, which, part_of(progress, READ, 1.0))
 
 
@@ -86,7 +83,7 @@ def examine_source(
     from marram.course.checks.map_checks import check_course  # noqa: PLC0415 - opening a map needs but few of the checks
 
     progress(ASSEMBLING, 0.0)
-    course, faults = assemble(source, which)
+    course, faults = assemble(source, which, part_of(progress, 0.0, ASSEMBLED))
     if course is not None:
         faults = [*faults, *check_course(course, part_of(progress, ASSEMBLED, 1.0))]
     progress(CHECKING, 1.0)
@@ -94,7 +91,8 @@ def examine_source(
     return course, sorted(faults, key=lambda fault: order.index(fault.severity))
 
 
-def _read(path: Path) -> Source:
+def _read(path: Path, progress: Progress) -> Source:
+    progress(READING, 0.0)
     try:
         data = bytes_of(path)
     except CannotOpen as error:
@@ -102,5 +100,5 @@ def _read(path: Path) -> Source:
     if is_xml(data):
         from marram.course.reading.osm_xml import read_osm_xml  # noqa: PLC0415 - only such a file needs it
 
-        return read_osm_xml(path.name, data)
-    return read_geojson(path.name, data)
+        return read_osm_xml(path.name, data, progress)
+    return read_geojson(path.name, data, progress)

@@ -64,7 +64,9 @@ def _needless(ground, answer, ball):
     wrong = not ground.wrong_greens.empty and ground.wrong_greens.inside(ball[None])[0][0] > 0
     if answer.option["citation"].startswith("13.1f") and wrong:
         yield Violation("asks for the wrong green the ball lies on", answer.why)
-    touched = [ground.region(ground.course.of_kind(kind)).inside(ball[None])[0][0] > 0 for kind in CONDITIONS]
+    # A ball in a no play zone is Rule 16.1f, another incident: Rule 16.1b may ask from which condition it is taken.
+    known = [kind for kind in CONDITIONS if kind != "no_play"]
+    touched = [ground.region(ground.course.of_kind(kind)).inside(ball[None])[0][0] > 0 for kind in known]
     if sum(touched) == 1 and not answer.option["citation"].startswith("13.1f"):
         yield Violation("asks for the condition the ball lies on", answer.why)
 

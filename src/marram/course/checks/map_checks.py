@@ -1,9 +1,11 @@
 """Checks of a whole map: what an official would find walking it with the card and the Rules in hand."""
 
 from collections.abc import Iterator, Sequence
+from itertools import groupby
 
 import numpy as np
 import shapely
+from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.checks.almost_joined import check_almost_joined
@@ -16,8 +18,9 @@ from marram.course.checks.stake_checks import check_stakes
 from marram.course.checks.unsettled_checks import check_unsettled
 from marram.course.checks.water_checks import check_water
 from marram.course.fault import Fault, FaultList
-from marram.course.feature_index import as_array, index_of
+from marram.course.feature_index import as_array
 from marram.course.model import Course, Feature, Kind
+from marram.course.near_pairs import near_pairs
 from marram.course.near_parts import near_parts
 from marram.course.progress import CHECKING, Progress, no_progress
 from marram.course.scheme import PENALTY_AREA
@@ -25,6 +28,9 @@ from marram.said import Said, all_of, counted, joined, said
 
 RED, YELLOW = said("red"), said("yellow")
 """Colours of penalty areas: the words for them are the values of the tag."""
+
+MOST = 10
+"""So many overlaps of one area with others are told one by one; more of them in one sentence (own choice)."""
 
 AROUND = 1.0
 """Metres: of an area with very many corners, this much around another is looked at to see what they share (own choice)."""
@@ -119,52 +125,77 @@ def _colours(course: Course, faults: FaultList) -> None:
 
 
 def _overlaps(course: Course, faults: FaultList) -> None:
-    for first, second, common in _overlapping(course):
-        colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
-        lies = said(": a ball there lies in the one Rule 2.2c puts first")
-        if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
-            lies = said(": a ball there is out of bounds")
-        faults.warn(
-            "two_colours" if colours else "overlap",
-            said(
-                "{kind} {ident} and {other_kind} {other_ident} overlap on {area:.0f} m²{lies}",
-                kind=first.kind,
-                ident=first.ident,
-                other_kind=second.kind,
-                other_ident=second.ident,
-                area=common.area,
-                lies="" if colours else lies,
-            ),
-            said("Draw each edge as it is marked on the ground."),
-            feature=first.ident,
-            at=common,
-        )
-
-
-def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometry]]:
-    """Yield areas of different kinds, and greens, that overlap, each pair once, in the order of the map."""
-    areas = course.of(*SPECIFIC, Kind.OUT_OF_BOUNDS)
-    number = {id(area): i for i, area in enumerate(areas)}
-    pairs: set[tuple[int, int]] = set()
-    for kind in (*SPECIFIC, Kind.OUT_OF_BOUNDS):
-        own = index_of(course, kind)
-        others = index_of(
-            course,
-            *(one for one in (*SPECIFIC, Kind.OUT_OF_BOUNDS) if one is not kind or one is Kind.PUTTING_GREEN),
-        )
-        for i, near in others.groups(own.shapes):
-            first = number[id(own.features[i])]
-            pairs.update(
-                (min(first, second), max(first, second))
-                for area in near
-                if (second := number[id(area)]) != first
+    for _, found in groupby(_overlapping(course), key=lambda overlap: id(overlap[0])):
+        overlaps = list(found)
+        first = overlaps[0][0]
+        told = [(second, common) for _, second, common in overlaps if common is not None][:MOST]
+        for second, common in told:
+            _overlap(first, second, common, faults)
+        more = [second for _, second, _ in overlaps[len(told) :]]
+        if more:
+            faults.warn(
+                "overlap",
+                counted(
+                    "{kind} {ident} touches or overlaps one area more ({others})",
+                    "{kind} {ident} touches or overlaps {count} areas more ({others})",
+                    len(more),
+                    kind=first.kind,
+                    ident=first.ident,
+                    others=_first(more),
+                ),
+                said("Draw each edge as it is marked on the ground."),
+                feature=first.ident,
+                at=first.geometry,
             )
-    if not pairs:
-        return
-    first, second = np.array(sorted(pairs)).T
+
+
+def _overlap(first: Feature, second: Feature, common: BaseGeometry, faults: FaultList) -> None:
+    colours = {first.kind, second.kind} == {Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA}
+    lies = said(": a ball there lies in the one Rule 2.2c puts first")
+    if Kind.OUT_OF_BOUNDS in {first.kind, second.kind}:
+        lies = said(": a ball there is out of bounds")
+    faults.warn(
+        "two_colours" if colours else "overlap",
+        said(
+            "{kind} {ident} and {other_kind} {other_ident} overlap on {area:.0f} m²{lies}",
+            kind=first.kind,
+            ident=first.ident,
+            other_kind=second.kind,
+            other_ident=second.ident,
+            area=common.area,
+            lies="" if colours else lies,
+        ),
+        said("Draw each edge as it is marked on the ground."),
+        feature=first.ident,
+        at=common,
+    )
+
+
+def _overlapping(course: Course) -> Iterator[tuple[Feature, Feature, BaseGeometry | None]]:
+    """Yield areas of different kinds, and greens, that overlap, each pair once, in the order of the map.
+
+    Of an area that touches very many others, what it shares with the last of them is not worked out: ``None``.
+    """
+    kinds = (*SPECIFIC, Kind.OUT_OF_BOUNDS)
+    areas = course.of(*kinds)
     shapes = as_array(area.geometry for area in areas)
-    commons = shapely.intersection(*near_parts(shapes[first], shapes[second], AROUND))
-    for pair in np.flatnonzero(shapely.area(commons) > OVERLAP).tolist():
+    kind = np.array([kinds.index(area.kind) for area in areas], dtype=int)
+    found = [np.empty((0, 2), dtype=int)]
+    for number, one in enumerate(kinds):
+        own = np.flatnonzero(kind == number)
+        others = np.flatnonzero(kind > number - (one is Kind.PUTTING_GREEN))
+        which, near = near_pairs(STRtree(shapes[others]), shapes[own])
+        found.append(np.sort(np.column_stack([own[which], others[near]])))
+    pairs = np.unique(np.vstack(found), axis=0)
+    first, second = pairs[pairs[:, 0] < pairs[:, 1]].T
+    if not len(first):
+        return
+    looked_at = np.arange(len(first)) - np.searchsorted(first, first) < 2 * MOST
+    commons = np.full(len(first), None, dtype=object)
+    commons[looked_at] = shapely.intersection(
+        *near_parts(shapes[first[looked_at]], shapes[second[looked_at]], AROUND)
+    )
+    for pair in np.flatnonzero(~looked_at | (shapely.area(commons) > OVERLAP)).tolist():
         yield areas[first[pair]], areas[second[pair]], commons[pair]
 
 

@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -10,6 +10,9 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
 from marram.course.feature_index import FeatureIndex, as_array, index_of
+from marram.course.lies.extents import extents
+from marram.course.lies.regions import ground_of
+from marram.course.lies.united import UnitedArea, unite
 from marram.course.model import Course, Feature, Kind
 from marram.course.near_parts import near_parts, parts_near
 from marram.said import Said, said
@@ -98,7 +101,7 @@ def _dropping_zones(course: Course, faults: FaultList) -> None:
 
 def _zone_overlaps(course: Course, faults: FaultList) -> None:
     zones = index_of(course, Kind.DROPPING_ZONE)
-    for number, areas in _beside(course, zones, 0.0).items():
+    for number, areas in _beside(course, zones, 0.0, [[zone] for zone in zones.features]).items():
         for area in areas:
             common = shapely.intersection(area.part, area.ground)
             if common.area > SLIVER:
@@ -130,14 +133,17 @@ class _Beside:
     ground: BaseGeometry
 
 
-def _beside(course: Course, grounds: FeatureIndex, distance: float) -> dict[int, list[_Beside]]:
-    """Return by the number of a ground everything else no further from it, where no ball can be dropped."""
+def _beside(
+    course: Course, grounds: FeatureIndex, distance: float, pieces: Sequence[Sequence[Feature]]
+) -> dict[int, list[_Beside]]:
+    """Return by the number of a ground everything no further from it, its own pieces aside, where no ball can be dropped."""
+    its = [set(map(id, some)) for some in pieces]
     near = index_of(course, *NO_PLACE_TO_DROP).groups(grounds.shapes, distance)
     pairs = [
         (number, feature)
         for number, features in near
         for feature in features
-        if feature is not grounds.features[number]
+        if id(feature) not in its[number]
     ]
     first = grounds.shapes[[number for number, _ in pairs]] if pairs else as_array(())
     parts = near_parts(first, as_array(feature.geometry for _, feature in pairs), CUT)
@@ -147,11 +153,20 @@ def _beside(course: Course, grounds: FeatureIndex, distance: float) -> dict[int,
     return beside
 
 
+def _for_a_time(course: Course) -> Sequence[UnitedArea]:
+    """Return the ground that is marked for a time; patches that are joined are one."""
+    if course.holes:
+        every = ground_of(course, min(course.holes)).conditions
+        return [area for area in every if area.kind in FOR_A_TIME]
+    return [area for kind in FOR_A_TIME for area in unite(extents(course.of(kind)))]
+
+
 def _without_relief(course: Course, faults: FaultList) -> None:
-    grounds = index_of(course, *FOR_A_TIME)
+    areas = _for_a_time(course)
+    grounds = FeatureIndex([replace(area.features[0], geometry=area.geometry) for area in areas])
     # Ground with nothing near it, and all around it in bounds, has room for relief: the strip around any area is
     # more than a square metre.
-    near = _beside(course, grounds, AROUND)
+    near = _beside(course, grounds, AROUND, [area.features for area in areas])
     bounds = shapely.union_all(index_of(course, Kind.BOUNDARY).shapes)
     shapely.prepare(bounds)
     within = None if bounds.is_empty else shapely.contains(bounds, shapely.buffer(grounds.shapes, AROUND))

@@ -219,10 +219,7 @@ def _conditions(course: Course) -> tuple[UnitedArea, ...]:
 
 def _build(course: Course, hole: Hole) -> HoleGround:
     shared = _shared(course)
-    fences = _region(
-        Ground.OUT_OF_BOUNDS,
-        unite(extents(f for f in course.of(Kind.OUT_OF_BOUNDS) if not f.holes or hole.number in f.holes)),
-    )
+    fences = _fences(course, hole.number)
     own = [green for green in shared.greens if any(one is hole.green for one in green.features)]
     of_the_day = [tee for tee in hole.tees if TEEING_AREA_OF_THE_DAY in tee.tags.items()]
     tees = one_by_one(extents(of_the_day or hole.tees))
@@ -245,6 +242,16 @@ def _build(course: Course, hole: Hole) -> HoleGround:
         unsettled=unsettled(course),
         idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
     )
+
+
+def _fences(course: Course, number: int) -> Region | None:
+    """Return what is out of bounds inside the boundary on a hole, united once for the holes on which the same is."""
+    its = tuple(f for f in course.of(Kind.OUT_OF_BOUNDS) if not f.holes or number in f.holes)
+    key = (_fences, *map(id, its))
+    if key not in course.kept:
+        course.kept[key] = _region(Ground.OUT_OF_BOUNDS, unite(extents(its)))
+    found: Region | None = course.kept[key]
+    return found
 
 
 def _in_bounds(boundary: Region | None, fences: Region | None) -> Region | None:

@@ -20,7 +20,9 @@ from shapely import STRtree
 from shapely.geometry import Point
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.lies.crowded import beyond, crowded, showing_pairs
 from marram.course.lies.extents import Extent
+from marram.course.lies.groups import Numbers, groups
 from marram.course.lies.joints import joints
 from marram.course.lies.tolerance import EDGE_TOLERANCE, SEAM
 from marram.course.model import Feature, Kind
@@ -126,7 +128,7 @@ def unite(
             tuple(pieces[i] for i in group),
             _union([pieces[i] for i in group], within),
         )
-        for group, within in _groups(len(pieces), pairs)
+        for group, within in groups(len(pieces), pairs)
     )
 
 
@@ -156,47 +158,27 @@ def closed_up(areas: Sequence[UnitedArea], *others: Sequence[UnitedArea]) -> tup
     )
 
 
-def _joined(shapes: Shapes, apart: Sequence[bool]) -> list[tuple[int, int]]:
-    """Return which pairs of shapes are joined, the lesser index first."""
+def _joined(shapes: Shapes, apart: Sequence[bool]) -> Numbers:
+    """Return which pairs of shapes are joined, the lesser index first, shape (n, 2)."""
     first, second = near_pairs(STRtree(shapes), shapes, SEAM)
     single = np.asarray(apart)
     kept = (first < second) & ~single[first] & ~single[second]
-    return list(zip(first[kept].tolist(), second[kept].tolist(), strict=True))
+    return np.column_stack([first[kept], second[kept]])
 
 
-def _groups(count: int, pairs: Sequence[tuple[int, int]]) -> list[tuple[list[int], list[tuple[int, int]]]]:
-    """Return the connected groups of indices, each with its pairs as places within the group."""
-    leader = list(range(count))
-
-    def find(one: int) -> int:
-        while leader[one] != one:
-            leader[one] = leader[leader[one]]
-            one = leader[one]
-        return one
-
-    for first, second in pairs:
-        low, high = sorted((find(first), find(second)))
-        leader[high] = low
-    members: dict[int, list[int]] = {}
-    for one in range(count):
-        members.setdefault(find(one), []).append(one)
-    within: dict[int, list[tuple[int, int]]] = {one: [] for one in members}
-    place = {one: i for group in members.values() for i, one in enumerate(group)}
-    for first, second in pairs:
-        within[find(first)].append((place[first], place[second]))
-    return [(group, within[one]) for one, group in members.items()]
-
-
-def _union(pieces: Sequence[Extent], pairs: Sequence[tuple[int, int]]) -> BaseGeometry:
+def _union(pieces: Sequence[Extent], pairs: Numbers) -> BaseGeometry:
     lines = [(line, piece.half) for piece in pieces for line in piece.middles]
     between = joints(lines)
     if not between and len(pieces) == 1:
         return pieces[0].shape
     shapes = np.array([piece.shape for piece in pieces], dtype=object)
-    drawn = [pair for pair in pairs if not all(pieces[i].middles for i in pair)]
-    if drawn:
-        first, second = (shapes[[pair[side] for pair in drawn]] for side in (0, 1))
-        between += [filling for _, filling in _seams(first, second, STRtree(shapes))]
+    whole = None
+    if crowded(len(pieces), len(pairs)):
+        whole = shapely.union_all(shapes)
+        pairs = showing_pairs(shapes, whole)
+    lined = np.array([bool(piece.middles) for piece in pieces])
+    first, second = shapes[pairs[~lined[pairs].all(axis=1)]].T
+    between += [filling for _, filling in _seams(first, second, STRtree(shapes), whole)]
     return _sum([*shapes, *between])
 
 
@@ -205,7 +187,9 @@ def _sum(shapes: Sequence[BaseGeometry]) -> BaseGeometry:
     return shapely.remove_repeated_points(shapely.union_all(shapes), EDGE_TOLERANCE)
 
 
-def _seams(first: Shapes, second: Shapes, every: STRtree | None = None) -> Iterator[tuple[int, BaseGeometry]]:
+def _seams(
+    first: Shapes, second: Shapes, every: STRtree | None = None, whole: BaseGeometry | None = None
+) -> Iterator[tuple[int, BaseGeometry]]:
     """Yield what fills the gaps between pairs of joined shapes that are too narrow to be one, with the pair's number.
 
     A gap is filled by closing (growing and shrinking again by half its width), near the seam alone. Each filling
@@ -216,6 +200,7 @@ def _seams(first: Shapes, second: Shapes, every: STRtree | None = None) -> Itera
         first: one shape of each pair.
         second: the other.
         every: all shapes that are closed together near a seam; without it those of the pair alone.
+        whole: the union of all shapes, where they are crowded: what it covers is no seam.
     """
     if not len(first):
         return
@@ -223,7 +208,9 @@ def _seams(first: Shapes, second: Shapes, every: STRtree | None = None) -> Itera
     seams = shapely.intersection(_grown(first, SEAM), _grown(second, SEAM))
     # Pieces that share their corners touch all along the seam: there is no gap.
     touch = shapely.covers(shapely.buffer(shapely.intersection(first, second), 2 * SEAM, quad_segs=4), seams)
-    for pair in np.flatnonzero(~touch).tolist():
+    if whole is not None:
+        seams = beyond(seams, whole)
+    for pair in np.flatnonzero(~touch & ~shapely.is_empty(seams)).tolist():
         one, other, seam = first[pair], second[pair], seams[pair]
         if math.dist(seam.bounds[:2], seam.bounds[2:]) < CORNER:
             continue

@@ -9,6 +9,7 @@ from shapely.geometry import Point
 from marram.course.fault import Fault, FaultList, Severity
 from marram.course.model import Course, Feature, Kind
 from marram.course.plane import LocalPlane
+from marram.course.progress import Progress, no_progress, part_of
 from marram.course.reading.antimeridian import counted_on, from_greenwich
 from marram.course.reading.holes import holes_of
 from marram.course.reading.lines_of_play import lines_of_play
@@ -21,13 +22,20 @@ from marram.said import said
 AS_WRITTEN = ("positions", "longitude_latitude")
 """The tag, of any feature, of a map that somebody has looked at: its positions are in that order."""
 
+CHOSEN, MADE = 0.3, 0.6
+"""Which part of the work is done once what belongs to the course is chosen, and once features are made of it (as
+measured, about)."""
 
-def assemble(source: Source, which: str | None = None) -> tuple[Course | None, list[Fault]]:
+
+def assemble(
+    source: Source, which: str | None = None, progress: Progress = no_progress
+) -> tuple[Course | None, list[Fault]]:
     """Return the course map that a source holds, with every fault found on the way.
 
     Args:
         source: what was read from the file.
         which: the name or identifier of the course, needed where the file holds several.
+        progress: told how far the work is; what it raises ends it.
 
     Returns:
         The course, or ``None`` when there is nothing to build one from; and the faults.
@@ -38,7 +46,7 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
     outline, undecided = choose_outline(every, which)
     if undecided:
         return None, [*source.faults, *undecided]
-    chosen = of_course(every, outline)
+    chosen = of_course(every, outline, part_of(progress, 0.0, CHOSEN))
     if not any(is_about_golf(feature.tags) for feature in chosen):
         nothing = Fault(
             Severity.ERROR,
@@ -54,9 +62,11 @@ def assemble(source: Source, which: str | None = None) -> tuple[Course | None, l
         return None, [*source.faults, *lost]
     faults = FaultList(_plane(chosen))
     laid = _in_metres(chosen, faults.plane)
-    features = _boundary(laid[0] if outline else None, to_features(laid, faults), faults)
+    features = _boundary(
+        laid[0] if outline else None, to_features(laid, faults, part_of(progress, CHOSEN, MADE)), faults
+    )
     lines = lines_of_play(laid, features, faults)
-    holes, features = holes_of(lines, features, _pins(laid), faults)
+    holes, features = holes_of(lines, features, _pins(laid), faults, part_of(progress, MADE, 1.0))
     course = Course(
         name=outline.tags.get("name", "") if outline else "",
         plane=faults.plane,

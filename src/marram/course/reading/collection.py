@@ -3,6 +3,7 @@
 import json
 from typing import Any
 
+from marram.course.progress import READING, STEP, Progress, no_progress
 from marram.course.reading.source import Source
 from marram.said import Said, said
 from marram.visible import visible
@@ -12,18 +13,21 @@ class _Twice(ValueError):
     """A key stands twice in one object: which of the two is meant cannot be told."""
 
 
-def collection_of(name: str, data: bytes, source: Source) -> dict[str, Any] | None:
+def collection_of(
+    name: str, data: bytes, source: Source, progress: Progress = no_progress
+) -> dict[str, Any] | None:
     """Return the FeatureCollection (RFC 7946) in a file; where it holds none the source is given up, and says why.
 
     Args:
         name: the file's name, for the fault.
         data: its bytes, in UTF-8, UTF-16 or UTF-32 (RFC 8259).
         source: takes the fault.
+        progress: told how far the work is.
     """
     why: Said | str
     again = said("Export the map as GeoJSON again.")
     try:
-        document = json.loads(data, object_pairs_hook=_once)
+        document = json.loads(data, object_pairs_hook=_Objects(data, progress))
     except UnicodeDecodeError:
         why, again = said("it is no text in UTF-8"), said("Save it as UTF-8.")
     except RecursionError:
@@ -50,12 +54,23 @@ def collection_of(name: str, data: bytes, source: Source) -> dict[str, Any] | No
     return None
 
 
-def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
-    found = dict(pairs)
-    if len(found) < len(pairs):
-        keys = [key for key, _ in pairs]
-        raise _Twice(next(key for key in found if keys.count(key) > 1))
-    return found
+class _Objects:
+    """Makes each object of a file as it is read, with every key once, and tells how many of them were."""
+
+    def __init__(self, data: bytes, progress: Progress) -> None:
+        self._all = max(data.count(b"{"), 1)  # braces within texts aside
+        self._made = 0
+        self._progress = progress
+
+    def __call__(self, pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+        self._made += 1
+        if self._made % STEP == 0:
+            self._progress(READING, min(self._made / self._all, 1.0))
+        found = dict(pairs)
+        if len(found) < len(pairs):
+            keys = [key for key, _ in pairs]
+            raise _Twice(next(key for key in found if keys.count(key) > 1))
+        return found
 
 
 def _why(data: bytes, error: ValueError) -> Said | str:

@@ -6,6 +6,7 @@ from typing import Any
 from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
+from marram.course.progress import READING, Progress, no_progress, part_of, telling
 from marram.course.reading.collection import collection_of
 from marram.course.reading.geojson_geometry import Unreadable, first_position, geometry_of
 from marram.course.reading.source import Source, SourceFeature, out_of_range
@@ -24,15 +25,18 @@ INCOMPLETE = "@incomplete"
 UNREADABLE = "unreadable"
 """The member that holds what stood among the features and was none."""
 
+PARSED = 0.3
+"""Which part of the reading is done once a file is parsed (as measured, about)."""
 
-def read_geojson(name: str, data: bytes) -> Source:
+
+def read_geojson(name: str, data: bytes, progress: Progress = no_progress) -> Source:
     """Read the bytes of a GeoJSON file; what cannot be read becomes a fault of the source, nothing is raised."""
     source = Source()
-    document = collection_of(name, data, source)
-    return source if document is None else source_of(document)
+    document = collection_of(name, data, source, part_of(progress, 0.0, PARSED))
+    return source if document is None else source_of(document, part_of(progress, PARSED, 1.0))
 
 
-def source_of(document: dict[str, Any]) -> Source:
+def source_of(document: dict[str, Any], progress: Progress = no_progress) -> Source:
     """Return what a GeoJSON FeatureCollection holds; what cannot be read becomes a fault, nothing is raised."""
     source = Source()
     features = document.get("features")
@@ -47,7 +51,7 @@ def source_of(document: dict[str, Any]) -> Source:
         )
     source.credit = visible(str(document.get("copyright") or document.get("attribution") or ""))
     source.bounds = _covered(document)
-    for index, item in enumerate(items):
+    for index, item in enumerate(telling(items, progress, READING)):
         _read_feature(source, item, index)
     return source
 

@@ -10,6 +10,7 @@ from shapely.geometry import Point
 from marram.course.fault import FaultList
 from marram.course.feature_index import FeatureIndex
 from marram.course.model import Feature, Hole, Kind
+from marram.course.progress import ASSEMBLING, Progress, no_progress, part_of, telling
 from marram.course.reading.lines_of_play import LineOfPlay, whole_number
 from marram.course.reading.shapes import hole_numbers
 from marram.said import Said, joined, said
@@ -27,6 +28,7 @@ def holes_of(
     features: Sequence[Feature],
     pins: Sequence[tuple[Point, int | None]],
     faults: FaultList,
+    progress: Progress = no_progress,
 ) -> tuple[dict[int, Hole], list[Feature]]:
     """Return the holes by number, and the features with the holes that greens and tees belong to filled in.
 
@@ -41,7 +43,7 @@ def holes_of(
             ends[id(green)].add(line.number)
     beside = _Beside(lines)
     placed: list[Feature] = []
-    for feature in features:
+    for feature in telling(features, part_of(progress, 0.0, 0.5), ASSEMBLING):
         if feature.kind not in {Kind.PUTTING_GREEN, Kind.TEEING_AREA}:
             placed.append(feature)
             continue
@@ -51,7 +53,8 @@ def holes_of(
         else:
             placed.append(replace(feature, holes=own or _tee_of(feature, beside, faults)))
     parts = _Parts(placed, pins)
-    holes = {line.number: _hole(line, parts, faults) for line in lines}
+    rest = telling(lines, part_of(progress, 0.5, 1.0), ASSEMBLING)
+    holes = {line.number: _hole(line, parts, faults) for line in rest}
     return holes, placed
 
 

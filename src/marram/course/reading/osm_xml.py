@@ -9,6 +9,7 @@ from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, P
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
+from marram.course.progress import READING, Progress, no_progress, part_of, telling
 from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
 from marram.course.scheme import is_about_golf, is_area, meaning, unknown_tags
 from marram.said import Said, counted, said
@@ -16,6 +17,12 @@ from marram.visible import short, visible
 
 CREDIT = "Map data © OpenStreetMap contributors, ODbL 1.0"
 """Shown where the file names no credit of its own: the licence asks for it."""
+
+PARSED = 0.5
+"""Which part of the reading is done once a file is parsed (as measured, about)."""
+
+PIECE = 100_000
+"""Bytes that are parsed before progress is told (own choice)."""
 
 
 class _NotAllowed(Exception):
@@ -88,12 +95,12 @@ class _File:
         self.current = None
 
 
-def read_osm_xml(name: str, data: bytes) -> Source:
+def read_osm_xml(name: str, data: bytes, progress: Progress = no_progress) -> Source:
     """Read the bytes of an OpenStreetMap XML file; what cannot be read becomes a fault of the source, nothing is raised."""
     source = Source()
     file = _File()
     try:
-        _parse(data, file)
+        _parse(data, file, part_of(progress, 0.0, PARSED))
     except expat.ExpatError as error:
         return source.give_up(
             "not_xml",
@@ -138,7 +145,7 @@ def read_osm_xml(name: str, data: bytes) -> Source:
         )
     source.credit = file.credit
     source.bounds = file.bounds
-    for element in file.tagged:
+    for element in telling(file.tagged, part_of(progress, PARSED, 1.0), READING):
         if fault := unknown_tags(element.ident, element.tags):
             source.faults.append(fault)
         if meaning(element.tags) is not None:
@@ -146,13 +153,16 @@ def read_osm_xml(name: str, data: bytes) -> Source:
     return source
 
 
-def _parse(data: bytes, file: _File) -> None:
+def _parse(data: bytes, file: _File, progress: Progress) -> None:
     parser = expat.ParserCreate()
     parser.StartElementHandler = file.start
     parser.EndElementHandler = file.end
     parser.StartDoctypeDeclHandler = _refuse_document_type
     try:
-        parser.Parse(data, True)
+        for start in range(0, len(data), PIECE):
+            progress(READING, start / len(data))
+            parser.Parse(data[start : start + PIECE])
+        parser.Parse(b"", True)
     finally:
         file.line = parser.CurrentLineNumber
 

@@ -8,6 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
 from marram.course.model import Kind
+from marram.course.progress import ASSEMBLING, Progress, no_progress, telling
 from marram.course.reading.antimeridian import from_greenwich
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import Role, is_about_golf, meaning
@@ -70,7 +71,9 @@ def choose_outline(
     return None, [Fault(Severity.ERROR, "which_course", what, sentences(hint, remedy))]
 
 
-def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) -> list[SourceFeature]:
+def of_course(
+    features: Sequence[SourceFeature], outline: SourceFeature | None, progress: Progress = no_progress
+) -> list[SourceFeature]:
     """Return what belongs to the course: golf features, scenery that touches the course, and the coast beside it.
 
     Golf features that lie inside another course's outline belong to that course. A course reaches as far as its outline
@@ -86,7 +89,7 @@ def of_course(features: Sequence[SourceFeature], outline: SourceFeature | None) 
     beyond = 0.0 if outline is not None or bounded else BEYOND_DEGREES
     abroad = [other for other in others if other.is_valid]
     kept = [] if outline is None else [outline]
-    for feature in features:
+    for feature in telling(features, progress, ASSEMBLING):
         what = meaning(feature.tags)
         if what is Role.COURSE or what is None:
             continue

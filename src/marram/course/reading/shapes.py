@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import FaultList
 from marram.course.model import THINGS, Feature, Kind
+from marram.course.progress import ASSEMBLING, Progress, no_progress, telling
 from marram.course.reading.source import SourceFeature
 from marram.course.scheme import AREA_KINDS, is_area, meaning
 from marram.said import said
@@ -56,11 +57,13 @@ def strip(line: BaseGeometry, half: float) -> BaseGeometry:
     return shapely.buffer(line, half, cap_style="flat", join_style="mitre")
 
 
-def to_features(sources: Sequence[SourceFeature], faults: FaultList) -> list[Feature]:
+def to_features(
+    sources: Sequence[SourceFeature], faults: FaultList, progress: Progress = no_progress
+) -> list[Feature]:
     """Return the features that sources laid out in metres hold, except holes, pins and outlines."""
     return [
         feature
-        for source in sources
+        for source in telling(sources, progress, ASSEMBLING)
         if isinstance(kind := meaning(source.tags), Kind)
         and (feature := to_feature(source, kind, faults)) is not None
     ]
