@@ -188,6 +188,20 @@ def test_the_list_is_found_without_the_desk(page: Page) -> None:
     assert "said=my%20ball%20is%20lost" in (first.get_attribute("href") or "")
 
 
+def test_what_was_not_understood_is_said_with_and_without_the_desk(page: Page) -> None:
+    """Three words of which one is unknown are not called the likeliest, whoever finds."""
+    page.goto("/what?q=my+ball+zeppelin")
+    found = page.locator("#incidents")
+    expect(found).to_contain_text("Not understood: zeppelin.")
+    expect(found.locator("summary")).to_contain_text("Not sure")
+    page.locator("#q").focus()
+    page.evaluate('import("/static/rulings/finding.js").then((one) => one.prepare())')
+    page.context.set_offline(True)
+    page.locator("#q").fill("my ball quorple")
+    expect(found).to_contain_text("Not understood: quorple.")
+    expect(found.locator("summary")).to_contain_text("Not sure")
+
+
 def test_python_and_the_browser_order_by_place_alike(page: Page) -> None:
     """What the place speaks for, what is not in force and what is only taught stand in the same order on both sides."""
     said = [*[sentence for sentence, _ in unseen()][::3], *ODD, "the ball was dropped over the shoulder"]

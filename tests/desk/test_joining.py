@@ -1,5 +1,6 @@
 """Joining by a link and signing in by a password: what lets in, what does not, how often one may try, and what the cookie is."""
 
+import re
 from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
@@ -273,3 +274,13 @@ def test_a_desk_knows_whether_others_reach_it(
     """By the address it listens on and by the names it goes by."""
     assert this_machine_alone(host, hosts) is alone
     assert reached_at(host, 8123, hosts) == at
+
+
+def test_who_is_signed_in_need_not_say_who_saves(kept: KeptHere) -> None:
+    """Their name stands in the form of the holes and of the map; another name given once is offered from then on."""
+    desk = signed_in(guarded(kept), kept, "committee", name="Wimbrel Tace")
+    for page in ("/holes/2025-06-21", "/map"):
+        assert 'value="Wimbrel Tace"' in desk.get(page).text, page
+    desk.cookies.set("marram_saver", "W.T.")
+
+    assert re.search(r'id="who"[^>]*value="W\.T\."', desk.get("/holes/2025-06-21").text)

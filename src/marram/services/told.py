@@ -75,6 +75,7 @@ class Told:
         offered: the incidents that the whole sentence may be, the likeliest first.
         sure: whether the first few are likely to hold the one meant; otherwise they are only near.
         read_as: what misspelt words were taken for.
+        unknown: words that were not understood.
         acts: the acts in order, where the sentence seems to hold several.
         one_covers: whether the first incident offered is likely to cover the whole sentence.
     """
@@ -82,6 +83,7 @@ class Told:
     offered: tuple[Offered, ...]
     sure: bool
     read_as: tuple[tuple[str, str], ...]
+    unknown: tuple[str, ...]
     acts: tuple[ActOffered, ...]
     one_covers: bool
 
@@ -97,6 +99,7 @@ def told(sentence: Sentence) -> Told:
         _offered(found.whole, sentence.words, sentence),
         found.whole.sure,
         found.whole.read_as,
+        found.whole.unknown,
         tuple(ActOffered(one.words, _offered(one.found, one.words, sentence)) for one in found.acts),
         found.covers,
     )

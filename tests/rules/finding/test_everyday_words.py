@@ -140,6 +140,15 @@ def test_a_word_nobody_uses_finds_nothing() -> None:
     assert find("rake").sure
 
 
+def test_a_word_that_is_not_known_is_said_and_a_few_words_with_one_are_only_near() -> None:
+    """In a few words the unknown one may be what matters; in a sentence it is said, and the rest speaks for itself."""
+    few = find("my ball zeppelin")
+    assert (few.unknown, few.sure) == (("zeppelin",), False)
+    whole = find("Zorvel's ball is lost in the trees after a long search")
+    assert (whole.unknown, whole.sure) == (("zorvel",), True)
+    assert find("flagstik").unknown == ()
+
+
 def test_the_likeliest_comes_first() -> None:
     """A word in the title outweighs the same word among others, and rare words outweigh common ones."""
     assert found("lost ball")[0] == "ball_not_found"

@@ -16,6 +16,7 @@ from marram.course.greens.hole_locations import Proposal
 from marram.course.versions.hole_days import HoleConflict, HoleDays, HoleVersion
 from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
+from marram.desk.course.saver import keep_saver, saver
 from marram.desk.holes.hole_setting import HoleSetting
 from marram.desk.holes.readers import Reader
 from marram.desk.shell.errors import answer
@@ -88,7 +89,7 @@ def save_form(request: Request, day: date, form: Typed, speed: float | None = No
         )
     except InputError as error:
         return _page(request, day, speed, faults=list(error.faults), typed=form)
-    return RedirectResponse(_address(day, speed, saved=version.number), 303)
+    return keep_saver(RedirectResponse(_address(day, speed, saved=version.number), 303), form.get("who", ""))
 
 
 @router.get("/api/holes/{day}")
@@ -158,7 +159,7 @@ def save_holes(request: Request, day: date, given: GivenHoles, speed: float | No
         return JSONResponse(body, 409)
     except InputError as error:
         return answer(request, 422, "refused", list(error.faults))
-    return JSONResponse({"marram": 1, "version": _told(version)}, 201)
+    return keep_saver(JSONResponse({"marram": 1, "version": _told(version)}, 201), given.who)
 
 
 def setting_of(request: Request, day: date, speed: float | None) -> HoleSetting:
@@ -273,6 +274,7 @@ def _page(
         saved=saved if saved in {one.number for one in setting.versions} else None,
         faults=faults or [],
         typed=typed or {},
+        who=saver(request),
     )
 
 

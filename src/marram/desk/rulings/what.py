@@ -59,6 +59,7 @@ def what(request: Request, q: str = "") -> HTMLResponse:
         said=q if len(q.split()) >= A_SENTENCE else "",
         context=_sentence(q, case, area).context(),
         out_of_force=out_of_force,
+        unknown=heard.unknown if heard and themes else (),
         themes=_covered(themes, case.conditions),
         acts=_acts_of(heard, case) if heard else None,
     )

@@ -46,6 +46,8 @@ SURE = 0.7
 our held-out sentences: nine in ten that hold the incident in the first three, four in nine that have none in the book)."""
 KNOWN = 0.6
 """Which part of the words must be known for that (our choice)."""
+SHORT = 5
+"""Words: where one is not known, a sentence of fewer is only near; it may be the one that matters (our choice)."""
 FAR = 0.00001
 """What is less likely is not offered, where something else is likely (our choice)."""
 
@@ -59,12 +61,14 @@ class Found:
         sure: whether the first few are likely to hold the one meant; otherwise the list is only near.
         likelihoods: how likely each is, as far as the training sentences tell; empty where nothing was looked for.
         read_as: what misspelt words were taken for.
+        unknown: words that say nothing here, as they were written.
     """
 
     incidents: tuple[Incident, ...]
     sure: bool = True
     likelihoods: tuple[float, ...] = ()
     read_as: tuple[tuple[str, str], ...] = ()
+    unknown: tuple[str, ...] = ()
 
 
 def find(words: str, context: Context | None = None, *, beside: str = "") -> Found:
@@ -84,12 +88,14 @@ def find(words: str, context: Context | None = None, *, beside: str = "") -> Fou
     if not ranked.known:
         return Found((), sure=False)
     near = [at for at in range(MOST) if ranked.likelihoods[at] >= FAR or at == 0 or cited]
-    sure = ranked.known >= KNOWN and sum(ranked.likelihoods[:3]) >= SURE
+    known = ranked.known >= KNOWN and not (ranked.unknown and ranked.said < SHORT)
+    sure = known and sum(ranked.likelihoods[:3]) >= SURE
     return Found(
         tuple(ranked.incidents[at] for at in near),
         sure,
         tuple(ranked.likelihoods[at] for at in near),
         ranked.read_as,
+        ranked.unknown,
     )
 
 

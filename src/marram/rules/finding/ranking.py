@@ -79,6 +79,8 @@ class Ranked:
         likelihoods: how likely each is, of all together; a rough measure, learned with the weights.
         known: which part of the words said is known, from 0 to 1.
         read_as: what misspelt words were taken for.
+        unknown: the words said that are not known, as they were written.
+        said: how many words say something.
     """
 
     incidents: tuple[Incident, ...]
@@ -86,6 +88,8 @@ class Ranked:
     likelihoods: tuple[float, ...]
     known: float
     read_as: tuple[tuple[str, str], ...] = ()
+    unknown: tuple[str, ...] = ()
+    said: int = 0
 
 
 def rank(sentence: str, context: Context | None = None, *, beside: str = "") -> Ranked:
@@ -111,6 +115,8 @@ def rank(sentence: str, context: Context | None = None, *, beside: str = "") -> 
         tuple(likely[at] for at in order),
         1.0 if any(closest) else _known(said, learned),
         read_as,
+        tuple(dict.fromkeys(one.written for one in said if not _is_known(one, learned))),
+        len(said),
     )
 
 
@@ -163,7 +169,11 @@ def _things(meant_for: str, learned: Model) -> tuple[str, ...]:
 
 
 def _known(said: Sequence[Word], learned: Model) -> float:
-    return sum(one.stem in learned.places or bool(one.things) for one in said) / (len(said) or 1)
+    return sum(_is_known(one, learned) for one in said) / (len(said) or 1)
+
+
+def _is_known(one: Word, learned: Model) -> bool:
+    return one.stem in learned.places or bool(one.things)
 
 
 def _scores(learned: Model, told: Sequence[tuple[int, Sequence[Word]]]) -> tuple[list[int], int]:

@@ -18,6 +18,7 @@ from marram.rules.engine.graph import Graph, GraphNode, Vertex, vertices
 from marram.rules.engine.request import book, book_among, conditions_of
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides
 from marram.rules.facts.conditions import sides as the_sides
+from marram.rules.finding.ranking import WORDS_OF_AREA, Context
 from marram.rules.findings import Finding
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
@@ -111,6 +112,7 @@ class _Writer:
             "form_of_play": given.form.value if given.form else None,
             "sides": given.sides.value if given.sides else None,
             "local_rules": None if given.local is None else list(given.local),
+            "said_of": _said_of(given),
             "forms": [form.value if form else None for form in self.forms],
             "reminder": say("TERMS", "reminder"),
             "answered": self._answered(),
@@ -284,6 +286,12 @@ class _Writer:
         with_ball = ends_the_hole((general(""),), action, FormOfPlay.MATCH_PLAY)
         row = [self.words.sentences.place(term(action)), int(with_ball), int(action is Action.PLAY_ON)]
         return self.actions.place(row, action)
+
+
+def _said_of(given: Conditions) -> dict[str, str]:
+    """Return what a finding knows without its being said, as it would be said: of the competition, and by the area of the ball."""
+    areas = {area.value: words for area, words in WORDS_OF_AREA.items()}
+    return {**areas, "competition": Context(form_of_play=given.form, sides=given.sides).words()}
 
 
 __all__ = ["FORMAT_VERSION", "book_bytes", "offline_book"]

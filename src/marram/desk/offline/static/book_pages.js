@@ -8,7 +8,7 @@ import { placeOf, readPlace, wherein } from "./place.js";
 import { rulingPage } from "./ruling_page.js";
 import { walk } from "./walker.js";
 
-const NOWHERE = { facts: () => ({}), link: () => null, told: () => null, page: null }; // without a map
+const NOWHERE = { facts: () => ({}), area: () => null, link: () => null, told: () => null, page: null }; // without a map
 
 // Draw where one is, now and whenever the address changes; `after` may add to a page what belongs to it there, and `places`
 // is what a map knows of the place of the case.
@@ -16,7 +16,7 @@ export function openBook({ book, model, panel, title, after = () => null, places
   let before = null;
   const elsewhere = (name, answers) => {
     if (name === "map" && places.page) return places.page(answers);
-    const [heading, ...rest] = startPage(book, model, wherein(answers));
+    const [heading, ...rest] = startPage(book, model, wherein(answers), knownOf(book, places.area(answers)));
     return { parts: [heading, places.link(null, answers), ...rest], heading: text("what") };
   };
   const draw = () => {
@@ -34,6 +34,9 @@ export function openBook({ book, model, panel, title, after = () => null, places
   addEventListener("hashchange", draw);
   draw();
 }
+
+// What is known without having been said, in the words by which it is found: where the ball lies, the form of play.
+const knownOf = ({ said_of: said = {} }, area) => [said[area], said.competition].filter(Boolean).join(" ");
 
 function walked(book, places, incident, answers) {
   try {

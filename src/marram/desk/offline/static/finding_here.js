@@ -14,10 +14,12 @@ const CODE = /^[A-M]-\d/;
 export const ruleWords = (rule) => text(CODE.test(rule) ? "local_rule" : "rule", { rule });
 
 // The page that asks what happened; `kept` says where, and goes on with whatever is chosen.
-export function startPage(book, model, kept = {}) {
+//
+// context: what is known without having been said, as it would be said.
+export function startPage(book, model, kept = {}, context = "") {
   const field = element("input", { id: "q", type: "search", autocomplete: "off", enterKeyHint: "search" });
   const found = element("div", { id: "incidents", "aria-live": "polite" });
-  const look = () => found.replaceChildren(...(field.value.trim() ? findings(book, model, field.value, kept) : everything(book, kept)));
+  const look = () => found.replaceChildren(...(field.value.trim() ? findings(book, model, field.value, kept, context) : everything(book, kept)));
   field.addEventListener("input", look);
   look();
   const form = element("form", { role: "search", className: "finding" }, element("label", { for: "q", textContent: text("search") }), field);
@@ -25,15 +27,16 @@ export function startPage(book, model, kept = {}) {
   return [element("h1", { textContent: text("what"), tabIndex: -1 }), form, found];
 }
 
-function findings(book, model, said, kept) {
+function findings(book, model, said, kept, context) {
   if (!/[a-z0-9]/i.test(said)) return [element("p", { textContent: text("none") })];
-  const { incidents, known } = rank(model, book.byName, said, { words: "", localRules: book.local_rules });
+  const { incidents, known, unknown, short } = rank(model, book.byName, said, { words: context, localRules: book.local_rules });
   const near = incidents.slice(0, MOST).filter((one, at) => at === 0 || one.likelihood >= FAR || one.closest > 0);
   if (!known) return [element("p", { textContent: text("none") })];
   const first = incidents.slice(0, 3).reduce((sum, one) => sum + one.likelihood, 0);
-  const title = known >= KNOWN && first >= SURE ? text("likeliest") : text("near");
+  const title = known >= KNOWN && !short && first >= SURE ? text("likeliest") : text("near");
   const links = near.map(({ name, later }) => incidentLink(book.byName.get(name), later ? text("not_in_force") : "", kept));
-  return [element("h2", { textContent: title }), element("ul", { className: "choices" }, ...links)];
+  const not = unknown.length ? element("p", { className: "soft", textContent: text("unknown", { words: unknown.join(", ") }) }) : null;
+  return [...[not].filter(Boolean), element("h2", { textContent: title }), element("ul", { className: "choices" }, ...links)];
 }
 
 function everything(book, kept) {

@@ -14,6 +14,7 @@ const MAP = "map"; // the address of this page; no incident is called so
 export function placesOn(map) {
   return {
     facts: (answers) => factsHere(map, answers),
+    area: (answers) => lieOf(map, answers)?.facts.area_of_ball,
     hole: (answers) => lieOf(map, answers)?.hole.number,
     link: (incident, answers) => whereLink(map, incident, answers),
     told: (reasons, incident, answers) => toldByMap(map, reasons, incident, answers),

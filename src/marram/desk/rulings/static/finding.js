@@ -41,14 +41,15 @@ export async function find(field) {
     words: list.dataset.context,
     localRules: local === "unknown" ? null : local.split(" ").filter(Boolean),
   };
-  const { incidents, known } = rank(held.model, held.incidents, words, context);
+  const { incidents, known, unknown, short } = rank(held.model, held.incidents, words, context);
   const near = incidents.slice(0, MOST).filter((one, at) => at === 0 || one.likelihood >= FAR || one.closest > 0);
   if (!known) return;
   const first = incidents.slice(0, 3).reduce((sum, one) => sum + one.likelihood, 0);
-  const sure = known >= KNOWN && first >= SURE;
+  const sure = known >= KNOWN && !short && first >= SURE;
   const said = words.trim().split(/\s+/).length >= A_SENTENCE ? words : "";
   const ordered = byPlace(near, (list.dataset.likely ?? "").split(" "));
-  list.replaceChildren(shown(ordered, held.incidents, list.dataset, sure, said));
+  const not = unknown.length ? [element("p", { className: "soft", textContent: list.dataset.unknown.replace("{words}", unknown.join(", ")) })] : [];
+  list.replaceChildren(...not, shown(ordered, held.incidents, list.dataset, sure, said));
   window.htmx?.process(list); // these links lead on within the page, as those of the desk do
 }
 

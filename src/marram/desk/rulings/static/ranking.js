@@ -8,6 +8,7 @@ import { plain, words } from "./sentence.js";
 
 const SAID = 4; // what a feature of the sentence counts,
 const KNOWN = 2; // beside one of what is known without having been said
+const SHORT = 5; // words: where one is not known, a sentence of fewer is only near
 const CODE = /^[A-M]-[0-9]+$/;
 const FORMER =
   /\b(former|formerly|old|older|previous|previously|earlier|until|prior to|used to|back then|back in|those days|ago|decades?|before 19|before 2019|before the|history|rewrite|reform|new rules|in 2019|19[0-9][0-9]|200[0-9]|201[0-8]|eighties|nineties)\b/;
@@ -16,6 +17,8 @@ const NOT_KNOWN = 0.7; // one of a Local Rule where it is not known which are in
 const NOT_IN_FORCE = 12.0; // and one whose Local Rule is not in force: logarithms of odds
 
 // Return all incidents, the likeliest first, as {name, score, likelihood}; taught: only of the former Rules, which are not spoken of.
+//
+// unknown: the words that say nothing here; short: whether they may be what matters.
 //
 // incidents: by name, as a Map, {rule: the Rule it begins from, former: whether it is only of the former Rules}.
 // context: {words: what is known, as it would be said; localRules: the codes in force, or null where not known}.
@@ -36,7 +39,9 @@ export function rank(model, incidents, sentence, context = { words: "", localRul
     later: outOfForce(incidents.get(name).rule, context),
   }));
   rows.sort((a, b) => b.closest - a.closest || a.later - b.later || b.score - a.score || a.at - b.at);
-  return { incidents: rows, known: rows[0].closest > 0 ? 1 : knownPart(said, model) };
+  const unknown = [...new Set(said.filter((one) => !isKnown(one, model)).map((one) => one.written))];
+  const part = said.filter((one) => isKnown(one, model)).length / (said.length || 1);
+  return { incidents: rows, known: rows[0].closest > 0 ? 1 : part, unknown, short: unknown.length > 0 && said.length < SHORT };
 }
 
 export const tellsOfFormer = (sentence) => FORMER.test(plain(sentence));
@@ -59,13 +64,11 @@ export function corrected(said, model) {
   return said.map((one) => {
     const near = model.places.has(one.stem) ? null : meant(one.stem, model.stems);
     if (near === null) return one;
-    return { stem: near, things: one.things.length ? one.things : (model.tables.things.get(near)?.split(" ") ?? []) };
+    return { stem: near, written: one.written, things: one.things.length ? one.things : (model.tables.things.get(near)?.split(" ") ?? []) };
   });
 }
 
-function knownPart(said, model) {
-  return said.filter((one) => model.places.has(one.stem) || one.things.length).length / (said.length || 1);
-}
+const isKnown = (one, model) => model.places.has(one.stem) || one.things.length > 0;
 
 function score(model, said, known) {
   const scores = new Int32Array(model.incidents.length + 1); // the last: that it is none of them

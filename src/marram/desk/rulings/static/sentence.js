@@ -10,7 +10,7 @@ export function plain(sentence) {
   return letters.replace(/[\u0300-\u036f]/g, "").replace(/n't\b/g, " not");
 }
 
-// Return the words of a sentence that say something, as {stem, things}.
+// Return the words of a sentence that say something, as {stem, written, things}.
 export function words(sentence, tables) {
   const spelled = plain(sentence).replace(/'[a-z]*/g, " ").match(/[a-z]+|[0-9]+(?:\.[0-9]+)?/g) ?? [];
   const joined = [...inCompounds(spelled.slice(0, LONGEST), tables.compounds)];
@@ -18,9 +18,9 @@ export function words(sentence, tables) {
     const things = thingsNamed(joined, place, tables.things);
     const parts = (tables.forms.get(one) ?? one).split(" ");
     return parts
-      .map((part, number) => ({ word: part, things: number === 0 ? things : [] }))
+      .map((part, number) => ({ word: part, written: one, things: number === 0 ? things : [] }))
       .filter(({ word }) => !tables.little.has(word))
-      .map((part) => ({ stem: stem(part.word), things: part.things }));
+      .map((part) => ({ stem: stem(part.word), written: part.written, things: part.things }));
   });
 }
 

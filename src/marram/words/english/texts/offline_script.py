@@ -9,6 +9,7 @@ TEXTS: dict[str, str] = {
     "local_rule": "Local Rule {rule}",
     "likeliest": "Likeliest",
     "near": "Perhaps one of these",
+    "unknown": "Not understood: {words}.",
     "none": "Nothing is found for that. Say it otherwise, or look in the list.",
     "teaching": "former Rules, for teaching",
     "not_in_force": "not in force",

@@ -59,6 +59,7 @@ TEXTS: dict[str, str] = {
     "what.likely_here": "Likely here",
     "what.likeliest": "Likeliest first",
     "what.near": "Not sure; these come near",
+    "what.unknown": "Not understood: {words}.",
     "what.teaching": "former Rules, for teaching",
     "what.not_in_force": "Local Rule not in force",
     "what.acts": "Several acts, in order",
