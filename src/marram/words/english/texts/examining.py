@@ -18,7 +18,7 @@ TEXTS: dict[str, str] = {
     "candidates": "Candidates",
     "open_book": "The book may be used",
     "listed": "Examinations of this event",
-    "listed.one": "Drawn up {day}: {state}",
+    "listed.drawn_up": "Drawn up {day}: {state}",
     "state.waiting": "not begun",
     "state.running": "going on",
     "state.closed": "papers collected",
