@@ -11,7 +11,7 @@ from fastapi.responses import Response
 from marram.course.model import Course
 from marram.desk.shell.workplace import show, workplace
 from marram.teach.briefings.deck import Deck, Topic
-from marram.teach.briefings.drawing_up import drawing_of, drawn_up
+from marram.teach.briefings.drawing_up import drawing_of, drawn_up, way_of
 from marram.words.texts import text
 
 router = APIRouter()
@@ -57,6 +57,7 @@ def briefing(  # noqa: PLR0917 - an address
         place=text("briefings.page", number=at, count=len(deck.pages)),
         drawing=_drawing(deck, at, here.course),
         told=bool(shown or presenter),
+        ways=_ways_at(deck.topic, here.course, at) if shown or presenter else ("", ""),
         presenter=bool(presenter),
         minutes=max(0, now - start) // 60,
         begun=start,
@@ -76,6 +77,12 @@ def _deck(topic: Topic, course: Course) -> Deck:
 @lru_cache(maxsize=128)
 def _drawing_at(topic: Topic, course: Course, at: int) -> str:
     return drawing_of(_deck(topic, course).pages[at - 1], course)
+
+
+@lru_cache(maxsize=128)
+def _ways_at(topic: Topic, course: Course, at: int) -> tuple[str, str]:
+    page = _deck(topic, course).pages[at - 1]
+    return way_of(page), way_of(page, wide=True, prefix="wide-way")
 
 
 def _drawing(deck: Deck, at: int, course: Course) -> str:

@@ -10,11 +10,15 @@ from marram.rules.former_names import incident_now
 from marram.rules.incidents import incident
 from marram.said import said
 from marram.services.given import day_of_edition
+from marram.teach.beliefs import believed_of
 from marram.teach.book.permanent import situation_at
 from marram.teach.briefings.choosing import for_beginners, of_event, of_local_rules, of_topics
 from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import scene_svg
+from marram.teach.explaining import explain
+from marram.teach.pathway import path_svg
+from marram.teach.principles import principles_of
 from marram.teach.situations.situation import Situation
 from marram.teach.what_changed.grouping import Touched, what_changed
 from marram.teach.what_changed.kept import kept
@@ -85,6 +89,11 @@ def page_of(one: Situation, course: Course | None, title: str = "", before: str 
     ]
     if before:
         why.append(before)
+    why += [text("briefings.principle", sentence=each) for each in principles_of(one.ruling.citations)[:1]]
+    why += [
+        text("briefings.believed", belief=each.said, why=each.why)
+        for each in believed_of(one.incident, one.facts, one.headline, form=one.form, played_on=one.played_on)
+    ]
     made = {
         "title": title or translate()(incident(one.incident).title),
         "told": " ".join(shown.told(name)),
@@ -114,6 +123,18 @@ def drawing_of(page: Page, course: Course | None, prefix: str = "scene") -> str:
     except InputError:
         return ""
     return scene_svg(there, prefix=prefix) if isinstance(there, Placed) else ""
+
+
+def way_of(page: Page, *, wide: bool = False, prefix: str = "way") -> str:
+    """Return the way to the ruling of a page as SVG; empty where nothing was asked on it."""
+    if not page.incident:
+        return ""
+    try:
+        one = situation_of(page)
+    except InputError:
+        return ""
+    why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
+    return path_svg(why, wide=wide, prefix=prefix) if any(each.matters for each in why.decided) else ""
 
 
 def _of_changes(topic: Topic, course: Course | None) -> list[Page]:

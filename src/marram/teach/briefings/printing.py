@@ -4,7 +4,7 @@ from marram.course.model import Course
 from marram.paper.briefing import Slide, briefing_pdf
 from marram.paper.paper_size import PaperSize
 from marram.teach.briefings.deck import Deck, Page
-from marram.teach.briefings.drawing_up import drawing_of, rules_of
+from marram.teach.briefings.drawing_up import drawing_of, rules_of, way_of
 from marram.words.texts import text
 
 
@@ -31,5 +31,9 @@ def flag_of(page: Page) -> str:
 def _slide(page: Page, course: Course | None, at: int) -> Slide:
     words = {name: page.part(name) for name in ("title", "told", "question", "ruling", "why")}
     return Slide(
-        **words, rules=rules_of(page), flag=flag_of(page), drawing=drawing_of(page, course, f"page-{at}")
+        **words,
+        rules=rules_of(page),
+        flag=flag_of(page),
+        drawing=drawing_of(page, course, f"page-{at}")
+        or (way_of(page, prefix=f"way-{at}") if course else ""),
     )

@@ -10,6 +10,8 @@ TEXTS: dict[str, str] = {
     "ruling": "Ruling",
     "why": "Why",
     "rests_on": "{citation}: {statement}",
+    "principle": "Behind it: {sentence}",
+    "believed": "Often believed: “{belief}” {why}",
     "by_definition": "It follows from the Definitions.",
     "changed": "Before: {before} Now: {now}",
     "no_ruling": "The Rules give no ruling on this any longer.",
