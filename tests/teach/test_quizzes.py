@@ -12,10 +12,11 @@ from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.ruling import Ruling
 from marram.teach.quizzes.near import near_rulings
-from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, question, questions
+from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, eliminates_itself, question, questions
 from marram.teach.quizzes.told import why_not
+from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught
-from marram.teach.situations.sampling import situation
+from marram.teach.situations.sampling import situation, situations
 from marram.words.headline import headline
 from tests.cli.running import marram
 
@@ -81,3 +82,28 @@ def test_a_quiz_on_the_shell_is_the_same_for_its_seed() -> None:
     first, again = (marram("quiz", "3", "--seed", "7") for _ in range(2))
     assert first.out == again.out
     assert "marram quiz --seed 7" in first.out
+
+
+def test_where_the_finding_is_asked_for_the_answers_are_findings() -> None:
+    """Whose turn it is, and how many points there are, is asked as that and not as a penalty."""
+    for name in ("whose_turn", "stableford_points", "foursomes_whose_turn", "par_bogey_hole"):
+        found = next(questions(3, incidents=(name,)))
+        assert found.answers[found.right].words == found.situation.headline
+        assert not any("penalty" in one.words for one in found.answers)
+
+
+def test_what_is_told_of_one_form_of_play_is_in_that_form() -> None:
+    """A match score is agreed in a match, and points are of Stableford."""
+    for name, form in ONLY_IN.items():
+        assert {one.form for one in islice(situations(5, incidents=(name,)), 6)} == {form}
+
+
+def test_no_wrong_answer_is_ruled_out_without_a_rule() -> None:
+    """Of 120 questions hardly any offers the teeing area or a partner where neither is told of (too few other answers lie near)."""
+    asked = list(islice(questions(9), 120))
+    poor = [
+        one
+        for one in asked
+        if any(each.near and eliminates_itself(one.situation, each.near) for each in one.answers)
+    ]
+    assert len(poor) <= 2

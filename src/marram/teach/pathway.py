@@ -16,6 +16,8 @@ NARROW, WIDE = 390.0, 1040.0
 """Picture units across: a usual phone, and a slide."""
 MOST_BRANCHES = 2
 """Other answers drawn at a question (own choice: what an audience can follow); how many more there are is said."""
+MOST_RULINGS = 2
+"""Rulings named at another answer, where it depends on more (own choice); with more of them one alone, and how many others."""
 _SIZE, _ROW = 16.0, 21.0
 _MARGIN, _WAY = 12.0, 26.0
 """The edge of the picture, and where the way runs from it."""
@@ -30,6 +32,7 @@ class _Pen:
     svg: Node
     y: float
     wide: bool
+    headline: str
 
     @property
     def width(self) -> float:
@@ -52,7 +55,7 @@ def path_svg(why: Explained, *, wide: bool = False, prefix: str = "path") -> str
     way = add(
         drawn, "line", {**stroke(AREA, 5), "stroke-linecap": "round"}, x1=_WAY, y1=_MARGIN + 8, x2=_WAY, y2=0
     )
-    pen = _Pen(drawn, _MARGIN, wide)
+    pen = _Pen(drawn, _MARGIN, wide, why.headline)
     for number, one in enumerate(steps, start=1):
         _step(pen, number, one)
     way.set("y2", f"{pen.y + 6:.0f}")
@@ -128,17 +131,20 @@ def _branch(pen: _Pen, other: Instead, at: tuple[float, float], start: tuple[flo
     y = _lines(
         pen,
         text(
-            "pathway.otherwise" if len(other.rulings) == 1 else "pathway.otherwise_one_of",
+            "pathway.otherwise",
             answers=text("why.or").join(other.answers),
         ),
         (x + _PAD, y),
         width - 2 * _PAD,
         small=True,
     )
-    for ruling in other.rulings:
+    others = [each for each in other.rulings if each != pen.headline] or list(other.rulings)
+    kept = others if len(others) <= MOST_RULINGS and not other.more else others[:1]
+    for ruling in kept:
         y = _lines(pen, ruling, (x + _PAD, y), width - 2 * _PAD, bold=True, small=True)
-    if other.more:
-        y = _lines(pen, count_text("why.more", other.more), (x + _PAD, y), width - 2 * _PAD, small=True)
+    more = len(other.rulings) - len(kept) + other.more
+    if more:
+        y = _lines(pen, count_text("why.more", more), (x + _PAD, y), width - 2 * _PAD, small=True)
     frame.set("height", f"{y + _PAD - top:.0f}")
     middle = top + 18
     bend = x - 14

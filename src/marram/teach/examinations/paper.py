@@ -93,37 +93,56 @@ def examination(
     if faults:
         raise InputError(*faults)
     lot = Random(seed)  # noqa: S311 - a seed, no secret
-    wanted = _places(weights, count, level, lot)
-    kept: list[list[Item]] = [[] for _ in range(forms)]
+    wanted, grades = _places(weights, count, level)
     used: set[str] = set()
     told: set[str] = set()
-    drawn = {rule: _Draw(rule, lot) for rule, _ in wanted}
-    spare = sorted(drawn, key=lambda rule: (-weights[rule], rule))
-    for rule, grade in wanted:
-        found = None
-        for each in (
-            rule,
-            *spare,
-        ):  # where the book has no more items of a Rule, one of the weightiest stands in
-            found = drawn[each].several(grade, forms, used, retired, told)
+    drawn = {rule: _Draw(rule, lot) for rule in wanted}
+    kept: list[tuple[int, list[Item]]] = []
+    left: list[int] = []
+    for rule in sorted(
+        wanted, key=lambda one: (len(drawn[one].turns), one)
+    ):  # those with the least to choose from first
+        open_grades = [grade for grade in grades if grades[grade]]
+        lot.shuffle(open_grades)
+        open_grades.sort(key=lambda grade: -grades[grade])
+        for grade in open_grades:
+            found = drawn[rule].several(grade, forms, used, retired, told, exact=True)
             if found:
+                grades[grade] -= 1
+                kept.append((rule, found))
                 break
+        else:
+            left.append(rule)
+    spare = sorted(drawn, key=lambda rule: (-weights[rule], rule))
+    for rule in left:  # where the book has no more items of a Rule, one of the weightiest stands in
+        grade = max(grades, key=lambda each: (grades[each], -each))
+        tries = ((each, exact) for exact in (True, False) for each in (rule, *spare))
+        found = next(
+            filter(
+                None,
+                (
+                    drawn[each].several(grade, forms, used, retired, told, exact=exact)
+                    for each, exact in tries
+                ),
+            ),
+            None,
+        )
         if not found:
             raise InputError(
                 said("The book has too few items left for so many. Ask for fewer items or forms.")
             )
-        for items, one in zip(kept, found, strict=True):
-            items.append(one)
-    return Examination(seed, level, open_book, tuple(_form(at, items, lot) for at, items in enumerate(kept)))
+        grades[grade] -= 1
+        kept.append((rule, found))
+    kept.sort(key=lambda each: wanted.index(each[0]))
+    items = [[found[at] for _, found in kept] for at in range(forms)]
+    return Examination(seed, level, open_book, tuple(_form(at, each, lot) for at, each in enumerate(items)))
 
 
-def _places(weights: Mapping[int, float], count: int, level: int, lot: Random) -> list[tuple[int, int]]:
-    """Return for each place of a paper its Rule and its level."""
+def _places(weights: Mapping[int, float], count: int, level: int) -> tuple[list[int], dict[int, int]]:
+    """Return for each place of a paper its Rule; and how many items there are of each level."""
     possible = {rule: weight for rule, weight in weights.items() if _provisions(rule)}
     rules = [rule for rule, many in shares(possible, count).items() for _ in range(many)]
-    grades = [grade for grade, many in shares(LEVELS[level], count).items() for _ in range(many)]
-    lot.shuffle(grades)
-    return list(zip(rules, grades, strict=True))
+    return rules, shares(LEVELS[level], count)
 
 
 def _provisions(rule: int) -> list[str]:
@@ -154,12 +173,19 @@ class _Draw:
         self.pool: list[Item] = []
 
     def several(
-        self, grade: int, forms: int, used: set[str], retired: Container[str], told: set[str]
+        self,
+        grade: int,
+        forms: int,
+        used: set[str],
+        retired: Container[str],
+        told: set[str],
+        *,
+        exact: bool,
     ) -> list[Item] | None:
-        """Return an item for each form, all of the grade or else of the nearest level; ``None`` where there are too few."""
+        """Return an item for each form, all of the grade, or unless exact of the nearest level; ``None`` where too few are."""
         new = self._more(_TRIES * forms, used, retired)
         self.pool.extend(one for _, one in zip(range(3 * forms), new, strict=False))
-        for level in sorted({1, 2, 3}, key=lambda each: (abs(each - grade), each)):
+        for level in (grade,) if exact else sorted({1, 2, 3}, key=lambda each: (abs(each - grade), each)):
             fitting = [one for one in self.pool if one.level == level]
             if level == grade and len(fitting) < forms:
                 more = list(self._more(2 * _TRIES * forms, used, retired))

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from random import Random
 
+from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.incidents import incident
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
@@ -14,6 +16,8 @@ from marram.words.texts import capital, text
 
 MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
+PARTNERS = "Other forms of play, partners and teams"
+"""The theme whose rulings name a side or a partner."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,23 +56,62 @@ def questions(
 
 
 def question(one: Situation, lot: Random) -> Question | None:
-    """Return the question about a situation; ``None`` where too few other rulings lie near it."""
-    right = Answer(_words(one.ruling, one.form), one.headline)
+    """Return the question about a situation; ``None`` where too few other rulings lie near it.
+
+    Where nothing is penalised and the finding is what is asked for (whose turn, how many points), the answers are findings.
+    """
+    if decided_by_finding(one.ruling, one.form) and (found := _question(one, lot, by_finding=True)):
+        return found
+    return _question(one, lot, by_finding=False)
+
+
+def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
+    words = headline if by_finding else _words
+    right = Answer(words(one.ruling, one.form), one.headline)
     chosen: dict[str, Answer] = {}
     kept: list[Near] = []
-    for near in near_rulings(one, lot):
-        words = _words(near.ruling, near.form)
+    unlikely: list[Near] = []
+
+    def take(near: Near) -> None:
         others = [(one.ruling, one.form), *((each.ruling, each.form) for each in kept)]
-        if all(_told_apart((near.ruling, near.form), other) for other in others):
+        said = words(near.ruling, near.form)
+        apart = said not in {right.words, *chosen}
+        if apart and (by_finding or all(_told_apart((near.ruling, near.form), other) for other in others)):
             kept.append(near)
-            chosen[words] = Answer(words, headline(near.ruling, near.form), near)
-            if len(chosen) == MOST_ANSWERS - 1:
-                break
+            chosen[said] = Answer(said, headline(near.ruling, near.form), near)
+
+    for near in near_rulings(one, lot):
+        if by_finding and (near.incident or not decided_by_finding(near.ruling, near.form)):
+            continue
+        if eliminates_itself(one, near):
+            unlikely.append(near)
+            continue
+        take(near)
+        if len(chosen) == MOST_ANSWERS - 1:
+            break
+    for near in unlikely:
+        if len(chosen) >= FEWEST_ANSWERS - 1:
+            break
+        take(near)
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
     answers = [right, *chosen.values()]
     lot.shuffle(answers)
     return Question(one, tuple(answers), answers.index(right))
+
+
+def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
+    """Whether what a ruling finds is all it says: nothing is penalised, nothing is to be done with a ball."""
+    silent = ruling.action in {None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED}
+    return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
+
+
+def eliminates_itself(one: Situation, near: Near) -> bool:
+    """Whether an answer can be ruled out without a Rule: of the teeing area, or of partners, where neither is told of."""
+    moved = dict(near.otherwise).get(area_of_ball.name) == Area.TEEING_AREA.value
+    here = one.facts.get(area_of_ball.name) == Area.TEEING_AREA.value
+    partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
+    return (moved and not here) or (partners and incident(one.incident).theme != PARTNERS)
 
 
 def _told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:

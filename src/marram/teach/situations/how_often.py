@@ -1,5 +1,6 @@
 """How often things happen on courses: common practice, our own judgement; nobody publishes counts."""
 
+from collections.abc import Mapping
 from typing import Any
 
 from marram.rules.engine.fact import Fact
@@ -113,6 +114,19 @@ _FORMS = {
     FormOfPlay.MAXIMUM_SCORE: 0.5,
     FormOfPlay.PAR_BOGEY: 0.5,
 }
+
+
+_MATCH = FormOfPlay.MATCH_PLAY
+ONLY_IN: Mapping[str, FormOfPlay] = {
+    "match_score_wrong": _MATCH,
+    "three_ball_marker_moved": _MATCH,
+    "three_ball_moved_by_opponent": _MATCH,
+    "three_ball_out_of_turn": _MATCH,
+    "maximum_score_hole": FormOfPlay.MAXIMUM_SCORE,
+    "par_bogey_hole": FormOfPlay.PAR_BOGEY,
+    "stableford_points": FormOfPlay.STABLEFORD,
+}
+"""Incidents whose telling names a form of play, where their ruling does not read it: told in that form."""
 
 
 def weight(one: Incident) -> float:

@@ -14,7 +14,7 @@ from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Outcome, Ruling
 from marram.said import said
-from marram.teach.situations.how_often import likelihood, weight
+from marram.teach.situations.how_often import ONLY_IN, likelihood, weight
 from marram.teach.situations.reaching import TODAY, citations_of, reached, reached_from, taught
 from marram.teach.situations.situation import NO_HOLE, Situation, deciding
 from marram.teach.situations.walk import walk
@@ -91,7 +91,9 @@ def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
         answers = walk(root, wanted, lot)
         if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
             continue
-        form = answers.get(the_form) or _form_for(answers.get(the_sides), lot)
+        form = answers.get(the_form) or _form_for(name, answers.get(the_sides), lot)
+        if answers.get(the_sides) is Sides.THREE_BALL and form is not FormOfPlay.MATCH_PLAY:
+            continue
         facts = {fact.name: answer for fact, answer in answers.items() if fact is not the_form}
         found = _completed(name, facts, form, lot)
         if not isinstance(found, Ruling) or not wanted(found):
@@ -101,10 +103,12 @@ def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
     return None
 
 
-def _form_for(who: Sides | None, lot: Random) -> FormOfPlay:
-    """Return a form of play by lot; Three-Ball is match play (Rule 21.4a)."""
+def _form_for(name: str, who: Sides | None, lot: Random) -> FormOfPlay:
+    """Return a form of play by lot, where the incident is not of one form; Three-Ball is match play (Rule 21.4a)."""
     if who is Sides.THREE_BALL:
         return FormOfPlay.MATCH_PLAY
+    if name in ONLY_IN:
+        return ONLY_IN[name]
     return lot.choices(list(FormOfPlay), [likelihood(the_form, one) for one in FormOfPlay])[0]
 
 
@@ -117,5 +121,7 @@ def _completed(name: str, facts: dict[str, Any], form: FormOfPlay, lot: Random) 
         fact = fact_named(found.fact)
         if not fact.answers or not is_told(fact):
             return None
-        answers = list(fact.answers)
+        answers = [
+            one for one in fact.answers if one is not Sides.THREE_BALL or form is FormOfPlay.MATCH_PLAY
+        ]
         facts[fact.name] = lot.choices(answers, [likelihood(fact, one) for one in answers])[0]

@@ -6,7 +6,6 @@ TEXTS: dict[str, str] = {
     "end": "Ruling: {headline}",
     "by": "Asked by {citation}",
     "otherwise": "Otherwise: {answers}",
-    "otherwise_one_of": "Otherwise: {answers}; depending on more, one of",
     "more.one": "and one more answer that leads elsewhere",
     "more.several": "and {count} more answers that lead elsewhere",
     "ruling": "So the ruling is",

@@ -25,6 +25,7 @@ TOLD: dict[str, str] = {
     "club_state.not_conforming": "The club does not conform to the Equipment Rules.",
     "damaged_by": "It was damaged {answer}.",
     "excess_noticed": "When {player} noticed: {answer}.",
+    "holes_with_breach.0": "No hole was played with it.",
     "holes_with_breach": "It happened on {answer}.",
     "out_of_play_fault": "What went wrong: {answer}.",
     "stroke_with_club.counted": "A stroke was made with the club.",

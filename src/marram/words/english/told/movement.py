@@ -22,5 +22,6 @@ TOLD: dict[str, str] = {
     "moved_ball_found.no": "The ball could not be got back.",
     "new_place": "The ball came to rest {answer}.",
     "opponent_act": "The opponent or the opponent's caddie {answer}.",
+    "opponent_act.lifted_or_moved_on_purpose": "The opponent or the opponent's caddie lifted or moved it on purpose, without a concession, a request or a mistake about whose it was.",
     "tree_purpose": "It was done {answer}.",
 }

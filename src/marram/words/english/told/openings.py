@@ -54,7 +54,7 @@ OPENINGS: dict[str, str] = {
     "sand_moved_in_search": "Sand was moved to find or identify {player}'s ball.",
     "identifying_ball": "A ball was found, and it has to be decided whether it is the one of {player}.",
     "ball_lifted_to_identify": "{player} lifted or turned a ball to identify it.",
-    "ball_moved_in_search": "A ball was moved while somebody tried to find or identify it.",
+    "ball_moved_in_search": "A ball was moved, and it had been searched for.",
     "deflected_off_green": "A ball that {player} had played from off the green hit somebody or something by accident.",
     "putt_hit_something": "A putt of {player} hit somebody or something by accident.",
     "deliberately_deflected": "{player}'s ball was stopped in motion, and not by accident.",

@@ -33,6 +33,7 @@ TOLD: dict[str, str] = {
     "ball_when_stopped.moved": "The ball, or the ball-marker, moved or was taken away while play was stopped.",
     "breach_when": "It happened {answer}.",
     "delay_breach": "It was {answer} unreasonable delay of {player} in this round.",
+    "holes_of_breach.0": "No hole was played in that breach.",
     "holes_of_breach": "It happened on {answer}.",
     "minutes_off": "{player} was off the time by {answer}.",
     "off_time.late": "{player} was not ready at the starting point at the starting time.",
@@ -48,5 +49,6 @@ TOLD: dict[str, str] = {
     "stop_reason.short_pause": "{player} left the course or paused for a moment, meaning to go on.",
     "stop_reason.other": "{player} stopped for another reason, such as rain or heat.",
     "suspension": "The suspension was {answer}.",
+    "why_play_stopped.lightning": "{player} had stopped because of lightning.",
     "why_play_stopped": "Play had stopped because {answer}.",
 }

@@ -26,7 +26,7 @@ TOLD: dict[str, str] = {
     "lie_before_moving.covered_by_sand": "Before it was moved, the ball lay covered by sand.",
     "lie_before_moving.in_sand": "Before it was moved, the ball lay in sand, not covered.",
     "lie_before_moving.on_under_or_against": "Before it was moved, the ball lay on, under or against something growing, attached or fixed.",
-    "lie_before_moving.altered": "Before it was moved, the ball did not lie in sand, and that lie is altered now.",
+    "lie_before_moving.altered": "The ball had not lain in sand; its lie was altered when it was moved.",
     "lie_before_moving.open": "Before it was moved, the ball lay free: not in sand, and not on, under or against anything.",
     "whose_ball_lifted": "The ball was {answer}.",
 }

@@ -10,5 +10,6 @@ TOLD: dict[str, str] = {
     "contact": "The ball was {answer}.",
     "contact.hit_again_on_purpose": "{player} hit the ball again on purpose while it was moving.",
     "held_against_body": "What was held against {player}'s body during the stroke: {answer}.",
+    "how_ball_was_moving.otherwise": "The ball was rolling: not just wobbling, not in water, not falling off a tee, and it had not begun to move only in the backswing.",
     "how_ball_was_moving": "How the ball was moving when the stroke was made: {answer}.",
 }

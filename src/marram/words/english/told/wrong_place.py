@@ -12,6 +12,8 @@ TOLD: dict[str, str] = {
     "put_down_to_be_in_play.yes": "The ball was put back on the course with the intent that it be in play.",
     "put_down_to_be_in_play.no": "The ball was not put down with the intent that it be in play.",
     "area_of_previous_stroke": "The previous stroke had been made {answer}.",
+    "balls_after_wrong_place.not_corrected": "{player} did not correct that by playing another ball.",
+    "balls_after_wrong_place.two_balls": "Being uncertain, {player} decided to play a second ball as well.",
     "balls_after_wrong_place": "{player} went on like this: {answer}.",
     "mistake_in_relief": "What was wrong with the relief: {answer}.",
     "not_a_wrong_place.neither": "No stroke had to be replayed, the hole was not begun outside the teeing area, and no ball was lost or out of bounds.",
