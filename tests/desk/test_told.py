@@ -79,3 +79,21 @@ def test_the_browser_gets_the_weights_once(client: TestClient) -> None:
     assert int(first.headers["content-length"]) < 300_000
     again = client.get("/api/finding/model", headers={"if-none-match": first.headers["etag"]})
     assert again.status_code == 304
+
+
+def test_what_can_change_nothing_any_more_does_not_stand_before_the_ruling(client: TestClient) -> None:
+    """Told of a ball moved in a search: once it is ruled, nothing of the sentence is left to confirm; before, what is open is."""
+    told = "he moved his ball while looking for it in the rough"
+    case = {
+        "what": "ball_moved_in_search",
+        "on": "2024-06-01",
+        "form": "stroke_play",
+        "local": "none",
+        "said": told,
+    }
+    asked = page(client, "/case", **case)
+    assert proposed(asked) > 0
+    answers: dict[str, str] = {}
+    while (shown := client.get(f"/case?{urlencode(case | answers)}").context)["sheet"].question:
+        answers[shown["question"].fact] = shown["question"].answers[0].token
+    assert 'class="said"' not in page(client, "/case", **(case | answers))

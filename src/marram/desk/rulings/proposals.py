@@ -1,9 +1,14 @@
-"""What is read in the words that an incident was told in: shown for confirmation, one tap each; nothing counts before."""
+"""What is read in the words that an incident was told in: shown for confirmation, one tap each; nothing counts before.
+
+Only what can still be asked on the way from here is shown: the rest can change nothing, and would stand before the ruling.
+"""
 
 from dataclasses import dataclass
 
 from marram.desk.rulings.consultation import Consultation
-from marram.rules.engine.request import fact_named
+from marram.rules.engine.export import graph_of
+from marram.rules.engine.graph import Graph, GraphNode, vertices
+from marram.rules.engine.request import fact_named, read_facts
 from marram.rules.finding.told_facts import told_facts
 from marram.words.language import translate
 from marram.words.texts import text
@@ -42,6 +47,8 @@ def proposals(found: Consultation) -> Proposals | None:
     if not case.said or not case.what:
         return None
     read = told_facts(case.what, case.said, found.known.keys())
+    open_facts = _still_asked(found) if read else frozenset()
+    read = tuple(one for one in read if one.fact in open_facts)
     if not read:
         return None
     every = {**case.facts, **{one.fact: one.answer for one in read}}
@@ -58,6 +65,14 @@ def proposals(found: Consultation) -> Proposals | None:
         ),
         case.url("/case", facts=every, ask=None),
     )
+
+
+def _still_asked(found: Consultation) -> frozenset[str]:
+    """Return the names of the facts that can still change what the incident leads to."""
+    conditions = found.case.conditions
+    whole = graph_of(found.case.what or "", conditions.on, conditions.sides)
+    left = vertices(Graph().restrict(whole, read_facts(found.known)))
+    return frozenset(one.fact.name for one in left if isinstance(one, GraphNode))
 
 
 def _answer(name: str, token: str) -> str:
