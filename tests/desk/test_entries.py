@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from xlsxwriter import Workbook
 
 from marram.competition.entries.entry import Entry
 from marram.competition.entries.writing import write_entries
@@ -17,6 +18,8 @@ from marram.desk.log.kept import KeptHere, keep_here
 from marram.records.entry import new_ident
 from marram.records.field import entrants
 from marram.records.starting_sheet import groups, rounds
+from tests.cli.running import marram
+from tests.competition.entries.test_as_clubs_send_them import BAD, WELL
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import guarded, signature, signed_in
 from tests.services.scoring import scoring
@@ -216,3 +219,67 @@ def test_a_file_is_signed_as_every_other_form(kept: KeptHere) -> None:
     signed = {"csrf": signature(chief, "/entries")}
     answer = chief.post("/entries/read", files={"file": ("l.csv", b"Name\nAda Quill\n")}, data=signed)
     assert answer.status_code == 200, answer.text[:300]
+
+
+@pytest.mark.parametrize("name", WELL)
+def test_lists_as_clubs_send_them_are_taken_through_the_page(
+    kept: KeptHere, desk: TestClient, name: str
+) -> None:
+    """What the reader makes of a list is what the page takes, and what it understood how stands on the page."""
+    before = playing(kept)
+    page = upload(desk, WELL[name])
+    assert page.status_code == 200
+    assert take(desk, page.text).status_code == 303
+    after = playing(kept)
+    assert {who: after[who] for who in after if who not in before} == {
+        "Jörg Möwe": "-1.4",
+        "Änne Groß": "12.3",
+    }
+
+
+@pytest.mark.parametrize("name", BAD)
+def test_nobody_of_a_bad_list_is_taken_through_page_or_shell(
+    kept: KeptHere, desk: TestClient, tmp_path: Path, name: str
+) -> None:
+    """Every bad line is told by its number at the desk and in the shell, and taking it all the same takes nobody."""
+    before = playing(kept)
+    text, faults = BAD[name]
+    page = upload(desk, text).text
+    take(desk, page)
+    path = tmp_path / "list.csv"
+    path.write_text(text, encoding="utf-8")
+    told = marram("entries", "read", str(path))
+
+    assert playing(kept) == before
+    assert told.code == 2
+    for line, words in faults.items():
+        assert f"Line {line}" in page
+        assert words in html.unescape(page)
+        assert f"line {line}:" in told.out + told.err
+
+
+def test_two_lists_in_one_spreadsheet_are_refused_at_the_desk(
+    kept: KeptHere, desk: TestClient, tmp_path: Path
+) -> None:
+    """The page names both sheets, and nobody is taken."""
+    path = tmp_path / "list.xlsx"
+    with Workbook(str(path)) as book:
+        for sheet in ("Damen", "Herren"):
+            made = book.add_worksheet(sheet)
+            made.write_row(0, 0, ["Name", "HCP"])
+            made.write_row(1, 0, [f"Ada {sheet}", 3])
+    before = playing(kept)
+    answer = upload(desk, path.read_bytes(), "list.xlsx")
+    assert answer.status_code in {400, 422}
+    assert "Damen, Herren" in answer.text
+    assert playing(kept) == before
+
+
+def test_somebody_entered_already_under_another_spelling_is_told(kept: KeptHere, desk: TestClient) -> None:
+    """A second list with the same person spelled otherwise takes nobody; with another club it is another person."""
+    take(desk, upload(desk, "Name;Club\nJörg Möwe;Reedham\n").text)
+    before = playing(kept)
+    answer = take(desk, upload(desk, "Name;Club\nMOEWE Joerg;Reedham\nBo Sund;Reedham\n").text)
+    assert "spelled otherwise" in answer.text
+    assert playing(kept) == before
+    assert take(desk, upload(desk, "Name;Club\nMOEWE Joerg;Dunewick\n").text).status_code == 303

@@ -5,7 +5,7 @@ identifier alone. The ballot is the one of :mod:`marram.competition.entries.ball
 whoever has its published file can draw it again.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Any
@@ -13,6 +13,7 @@ from typing import Any
 from marram.competition.entries.ballot import Choosing, Field, chosen_field
 from marram.competition.entries.columns import Columns
 from marram.competition.entries.entry import Column, Entry, EntryList
+from marram.competition.entries.names import spelled_alike
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.entry import Entry as LogEntry
@@ -134,6 +135,8 @@ def taken(at: EventLog, read: EntryList, columns: Columns, tap: Tap) -> LogEntry
     known = set(names(at.records, waits).values())
     if again := [one.name for one in players if one.name in known]:
         raise InputError(*(said("{name} is entered already. Strike the line.", name=one) for one in again))
+    if again := list(_spelled_otherwise(players, waiting.playing)):
+        raise InputError(*again)
     people = take_in(at.records, at.event, players, with_places=with_places)
     content = {
         "entries": [{"who": people[one.name], "handicap_index": one.handicap_index} for one in players],
@@ -141,6 +144,23 @@ def taken(at: EventLog, read: EntryList, columns: Columns, tap: Tap) -> LogEntry
         "waiting": not with_places,
     }
     return LogEntry(TAKEN, tap.at, tap.ident, by=tap.by, content=content)
+
+
+def _spelled_otherwise(players: Sequence[Player], playing: Sequence[EntrantKept]) -> Iterator[str]:
+    """Yield who is probably entered already under another spelling, and is not told apart by club or year of birth."""
+    known = {spelled_alike(one.name): one for one in playing if one.name}
+    for one in players:
+        there = known.get(spelled_alike(one.name))
+        if there is None or there.name == one.name:  # the very name is told by the records
+            continue
+        clubs = (one.club or "").casefold(), (there.club or "").casefold()
+        if (all(clubs) and clubs[0] != clubs[1]) or (one.born and there.born and one.born != there.born):
+            continue
+        yield said(
+            "{name} is probably {other}, who is entered already, spelled otherwise. Strike the line, or tell them apart by club or year of birth.",
+            name=one.name,
+            other=there.name,
+        )
 
 
 @dataclass(frozen=True)

@@ -14,9 +14,17 @@ _PLUS = re.compile(r"^(?:plus|\+)\s*", re.IGNORECASE)
 FIRST_SERIAL = date(1899, 12, 30)
 """Day 0 of the dates that spreadsheets keep as numbers (the 1900 system, as they count from March 1900 on)."""
 _SEXES = {
-    **dict.fromkeys(("m", "male", "man", "men", "herr", "männlich", "h", "mr"), "male"),
     **dict.fromkeys(
-        ("f", "female", "woman", "women", "w", "frau", "weiblich", "lady", "d", "mrs", "ms"), "female"
+        ("m", "male", "man", "men", "boy", "boys", "mr", "gentleman", "gentlemen", "gents"), "male"
+    ),
+    **dict.fromkeys(
+        ("h", "herr", "herren", "männlich", "mann", "homme", "hommes", "hombre", "caballero"), "male"
+    ),
+    **dict.fromkeys(
+        ("f", "female", "woman", "women", "girl", "girls", "lady", "ladies", "mrs", "ms", "miss"), "female"
+    ),
+    **dict.fromkeys(
+        ("w", "d", "frau", "dame", "damen", "weiblich", "femme", "femmes", "mujer", "dama"), "female"
     ),
 }
 
@@ -66,8 +74,22 @@ def sex_in(cell: str) -> str:
     """
     written = cell.strip().lower().rstrip(".")
     if written and written not in _SEXES:
-        raise InputError(said("{cell} is no sex as it is known here. Write m or f.", cell=repr(cell)))
+        raise InputError(
+            said("{cell} is no sex as it is known here. Write m or f, or leave it empty.", cell=repr(cell))
+        )
     return _SEXES.get(written, "")
+
+
+_BROKEN = re.compile(
+    r"^#(?:REF|N/A|NV|VALUE|WERT|NAME|DIV/0|BEZUG|NUM|ZAHL|NULL|SPILL|VALEUR|NOM)[!?]?$", re.IGNORECASE
+)
+
+
+def broken(cell: str) -> Said | None:
+    """Return what is wrong with a cell in which a formula of the spreadsheet found nothing."""
+    if not _BROKEN.match(cell):
+        return None
+    return said("{cell} is a formula that found nothing. Write what is meant.", cell=repr(cell))
 
 
 def wrong_encoding(cell: str) -> Said | None:

@@ -3,7 +3,7 @@
 import json
 import re
 import unicodedata
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
 from rapidfuzz.fuzz import ratio
@@ -60,6 +60,12 @@ def proposed(headings: Sequence[str], kept: Columns | None = None) -> dict[int, 
         if place not in found and column not in found.values():
             found[place] = column
     return found
+
+
+def names_players(columns: Iterable[Column]) -> bool:
+    """Tell whether columns tell who each line is about."""
+    named = set(columns)
+    return Column.NAME in named or {Column.FAMILY_NAME, Column.GIVEN_NAME} <= named
 
 
 def kept_columns(path: Path) -> dict[str, Column]:

@@ -1,19 +1,16 @@
 """A list of entries read: the header found, columns understood, every bad line told, all or nothing taken."""
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
-from decimal import Decimal
+from collections.abc import Sequence
 from pathlib import Path
-from typing import TypeVar
 
-from marram.competition.entries.cells import born_in, handicap_in, sex_in, wrong_encoding
-from marram.competition.entries.columns import Columns, plain, proposed
-from marram.competition.entries.entry import Column, Entry, EntryList, LineFault
+from marram.competition.entries.columns import Columns, names_players, plain, proposed
+from marram.competition.entries.entry import Column, EntryList
 from marram.competition.entries.table import Table, read_table
+from marram.competition.entries.taking import Taking
 from marram.errors import InputError
 from marram.said import said
 
-T = TypeVar("T")
+_NAMES = frozenset({Column.NAME, Column.FAMILY_NAME, Column.GIVEN_NAME})
 HEADER_WITHIN = 30
 """The header is looked for in so many rows; titles may stand above it."""
 
@@ -42,15 +39,47 @@ def entries_in(table: Table, kept: Columns | None = None) -> EntryList:
     for place, heading in enumerate(headings):
         if heading and place not in columns:
             notes.append(said("The column {heading} is not read.", heading=repr(heading)))
-    taking = _Taking(columns, max(place for place, heading in enumerate(headings) if heading) + 1)
+    taking = Taking(columns, _width(headings, table.rows[at + 1 :]))
+    for place in _nameless(headings, table.rows[at + 1 :]):
+        if place - 1 in columns and columns[place - 1] in _NAMES:
+            taking.fault(
+                table.rows[at][0],
+                said(
+                    "The column beside {heading} has cells and no heading. Give it one, such as Given name, or empty it.",
+                    heading=repr(headings[place - 1]),
+                ),
+            )
+        else:
+            notes.append(said("Column {number} has no heading, and is not read.", number=place + 1))
     for line, row in table.rows[at + 1 :]:
         if any(row):
-            taking.take(line, row)
+            taking.take(
+                line, row, again=[one.casefold() for one in row] == [one.casefold() for one in headings]
+            )
     told = {plain(headings[place]): column for place, column in columns.items()}
     if not taking.entries and not taking.faults:
-        taking.faults.append(LineFault(table.rows[at][0], said("No line below the header names a player.")))
+        taking.fault(table.rows[at][0], said("No line below the header names a player."))
+    taking.look_over()
     faults = tuple(sorted(taking.faults, key=lambda one: one.line))
-    return EntryList(() if faults else tuple(taking.entries), faults, tuple(notes), told)
+    return EntryList(() if faults else tuple(taking.entries), faults, (*notes, *taking.notes()), told)
+
+
+def _width(headings: Sequence[str], rows: Sequence[tuple[int, Sequence[str]]]) -> int:
+    """Return how many columns a line has: those with a heading, and those beside them that are filled in most lines."""
+    last = max(place for place, heading in enumerate(headings) if heading) + 1
+    return max([last, *(place + 1 for place in _nameless(headings, rows))])
+
+
+def _nameless(headings: Sequence[str], rows: Sequence[tuple[int, Sequence[str]]]) -> list[int]:
+    """Return the places of columns without a heading that are filled in at least half of the lines."""
+    filled = [row for _line, row in rows if any(row)]
+    widest = max(map(len, filled), default=0)
+    return [
+        place
+        for place in range(widest)
+        if not (place < len(headings) and headings[place])
+        and 2 * sum(place < len(row) and bool(row[place]) for row in filled) >= len(filled) > 1
+    ]
 
 
 def header_of(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column]]:
@@ -65,8 +94,7 @@ def header_of(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column
 
 def _header(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column]]:
     at, columns = header_of(table, kept)
-    named = set(columns.values())
-    if Column.NAME not in named and not {Column.FAMILY_NAME, Column.GIVEN_NAME} <= named:
+    if not names_players(columns.values()):
         first = next((row for _line, row in table.rows if any(row)), ())
         raise InputError(
             said(
@@ -75,64 +103,3 @@ def _header(table: Table, kept: Columns | None) -> tuple[int, dict[int, Column]]
             )
         )
     return at, columns
-
-
-@dataclass
-class _Taking:
-    """Takes lines one after the other, and keeps what is wrong with them."""
-
-    columns: Mapping[int, Column]
-    width: int
-    entries: list[Entry] = field(default_factory=list)
-    faults: list[LineFault] = field(default_factory=list)
-    seen: dict[str, int] = field(default_factory=dict)
-
-    def take(self, line: int, row: Sequence[str]) -> None:
-        """Take one line."""
-        cells = {column: row[place] if place < len(row) else "" for place, column in self.columns.items()}
-        if any(row[self.width :]):
-            self._fault(
-                line, said("The line has more cells than the header. Look for a separator inside a cell.")
-            )
-        for cell in cells.values():
-            wrong = wrong_encoding(cell)
-            if wrong is not None:
-                self._fault(line, wrong)
-        name = cells.get(Column.NAME, "") or self._joined(cells)
-        if not name:
-            self._fault(line, said("The line has no name. Write it, or strike the line."))
-        index: Decimal | None = self._read(line, cells.get(Column.HANDICAP_INDEX, ""), handicap_in, None)
-        born: int | None = self._read(line, cells.get(Column.BORN, ""), born_in, None)
-        sex: str = self._read(line, cells.get(Column.SEX, ""), sex_in, "")
-        entry = Entry(name, index, cells.get(Column.CLUB, ""), sex, born, cells.get(Column.NUMBER, ""), line)
-        self._twice(entry)
-        self.entries.append(entry)
-
-    @staticmethod
-    def _joined(cells: Mapping[Column, str]) -> str:
-        return " ".join(filter(None, (cells.get(Column.GIVEN_NAME, ""), cells.get(Column.FAMILY_NAME, ""))))
-
-    def _read(self, line: int, cell: str, read: Callable[[str], T], otherwise: T) -> T:
-        try:
-            return read(cell)
-        except InputError as error:
-            for fault in error.faults:
-                self._fault(line, fault)
-            return otherwise
-
-    def _twice(self, entry: Entry) -> None:
-        for key in {entry.key, f"{entry.name}|{entry.club}".casefold()} if entry.name else ():
-            if key in self.seen:
-                self._fault(
-                    entry.line,
-                    said(
-                        "{name} stands in line {first} already. Strike one of the two, or tell them apart by number or club.",
-                        name=entry.name,
-                        first=self.seen[key],
-                    ),
-                )
-                return
-            self.seen[key] = entry.line
-
-    def _fault(self, line: int, fault: str) -> None:
-        self.faults.append(LineFault(line, fault))

@@ -1,0 +1,40 @@
+"""What stands in the cell of a name: family name first, a club in brackets behind it, no person at all; and who is spelled otherwise."""
+
+import re
+import unicodedata
+
+_COMMA = re.compile(r"^([^,]+),\s*([^,]+)$")
+_BEHIND = re.compile(r"^(.*\S)\s*[(\[]([^()\[\]]+)[)\]]$")
+_SUFFIXES = {"jr", "sr", "jun", "sen", "junior", "senior", "ii", "iii", "iv", "dr", "prof", "med", "mba"}
+_TOTALS = re.compile(
+    r"^(?:total|sum|subtotal|count|average|mean|players?|entries|summe|gesamt|anzahl|durchschnitt|teilnehmer(?:innen)?|ø|somme|nombre)"
+    r"(?:\s+(?:players|entries|spieler|teilnehmer|of players|der spieler))?\s*[:=]?\s*[\d.,]*$",
+    re.IGNORECASE,
+)
+_FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "oe", "å": "aa", "æ": "ae"})
+
+
+def turned(name: str) -> str | None:
+    """Return a name written as ``Family, Given`` the other way round; ``None`` where it is not written so."""
+    found = _COMMA.match(name)
+    if found is None or found[2].strip().rstrip(".").casefold() in _SUFFIXES:
+        return None
+    return f"{found[2].strip()} {found[1].strip()}"
+
+
+def behind(name: str) -> tuple[str, str] | None:
+    """Return a name and what stands in brackets behind it; ``None`` where nothing does."""
+    found = _BEHIND.match(name)
+    return None if found is None else (found[1].strip(), found[2].strip())
+
+
+def is_total(name: str) -> bool:
+    """Tell whether a cell says what is summed up or counted below a list, and names nobody."""
+    return bool(_TOTALS.match(name.strip()))
+
+
+def spelled_alike(name: str) -> str:
+    """Return what is the same however a name is spelled: accents, umlauts, capitals, hyphens and the order of its words apart."""
+    small = unicodedata.normalize("NFC", name).casefold().translate(_FOLDED)
+    bare = "".join(one for one in unicodedata.normalize("NFKD", small) if not unicodedata.combining(one))
+    return " ".join(sorted(re.findall(r"\w+", bare)))
