@@ -151,3 +151,49 @@ def test_scores_told_out_of_reach_arrive_once_and_everybody_sees_them(
         assert faults == []
         walker.close()
         everybody.close()
+
+
+@pytest.mark.browser
+def test_the_page_opens_again_out_of_reach_and_what_waits_arrives_once(
+    chromium: Browser, found: Scoring, kept: KeptHere
+) -> None:
+    """Opened once with a network: a hole told with it; then without one the page is closed and opened anew, shows what was told,
+    takes three holes, is opened anew again, and sends each once when the desk is back. A hole told again corrects the first."""
+    with served(create_app(kept_here=kept)) as address:
+        walker = chromium.new_context(
+            base_url=address, viewport={"width": 390, "height": 844}, service_workers="allow"
+        )
+        page = walker.new_page()
+        page.goto("/walk/1/1")
+        expect(page.locator("html[data-kept=yes]")).to_be_attached(timeout=PATIENCE)
+
+        def tell_here(hole: int, strokes: int) -> None:
+            page.locator(f'.walk-holes [data-hole="{hole}"]').click()
+            for ball in (1, 2, 3):
+                page.locator(f'#hole-{hole} [name="ball-{ball}"][value="{strokes}"]').check()
+            page.locator(f"#hole-{hole}").get_by_role("button", name="Next hole").click()
+
+        tell_here(1, 4)
+        expect(page.locator("#waits")).to_be_empty(timeout=PATIENCE)
+        walker.set_offline(True)
+        page.close()
+        page = walker.new_page()
+        page.goto("/walk/1/1?hole=2")
+        expect(page.get_by_role("heading", level=1)).to_contain_text("1")
+        expect(page.locator('#hole-1 [name="ball-2"][value="4"]')).to_be_checked()
+        for hole in (2, 3):
+            tell_here(hole, 5)
+        page.reload()
+        expect(page.locator("#waits")).to_contain_text("2 waiting", timeout=PATIENCE)
+        tell_here(1, 3)
+        page.goto("/walk")
+        expect(page.get_by_role("link").filter(has_text="Fenwin Dulsey")).to_be_visible()
+        page.goto("/walk/1/1")
+        walker.set_offline(False)
+        page.reload()
+        expect(page.locator("#waits")).to_be_empty(timeout=PATIENCE)
+        walker.close()
+    assert [score(found, kept, hole) for hole in (1, 2, 3)] == [3, 5, 5]
+    figures = kept.log.entries(kept.event_id, kind="card_figures")
+    assert len(figures) == 12  # three balls: holes 1, 2 and 3, and hole 1 again
+    assert sum(one.corrects is not None for one in figures) == 3

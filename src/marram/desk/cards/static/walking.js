@@ -6,6 +6,7 @@ const links = [...document.querySelectorAll(".walk-holes a")];
 const said = document.getElementById("waits");
 const AGAIN = 15000; // milliseconds until what waits is tried again (own choice)
 const key = `walk ${location.pathname}`;
+const toldKey = `walked ${location.pathname}`; // what arrived, for a page that was kept before it did
 let sending = false;
 let refused = "";
 
@@ -21,6 +22,17 @@ function keep(hole, body) {
   if (body === null) delete all[hole];
   else all[hole] = body;
   localStorage.setItem(key, JSON.stringify(all));
+}
+
+const arrived = () => JSON.parse(localStorage.getItem(toldKey) ?? '{"upto":0,"holes":{}}');
+
+function fillIn(hole, body) {
+  const form = forms.find((one) => one.dataset.hole === hole);
+  for (const [name, value] of new URLSearchParams(body)) {
+    const field = form && !["seen", "tapped", "hole", "csrf"].includes(name) ? form.elements[name] : null;
+    if (field) field.value = value;
+  }
+  links.find((one) => one.dataset.hole === hole)?.classList.add("told");
 }
 
 function showHole(hole) {
@@ -49,6 +61,7 @@ async function send() {
       }
       refused = "";
       const { upto } = await answer.json();
+      localStorage.setItem(toldKey, JSON.stringify({ upto, holes: { ...arrived().holes, [hole]: body } }));
       if (waiting()[hole] === body) keep(hole, null); // told anew meanwhile: that one is sent next
       for (const form of forms) form.elements.seen.value = upto;
     }
@@ -81,14 +94,21 @@ for (const link of links) {
 
 addEventListener("online", send);
 setInterval(send, AGAIN);
-for (const [hole, body] of Object.entries(waiting())) {
-  const typed = new URLSearchParams(body);
-  const form = forms.find((one) => one.dataset.hole === hole);
-  for (const [name, value] of typed) {
-    if (!form || ["seen", "tapped", "hole", "csrf"].includes(name)) continue;
-    const field = form.elements[name];
-    if (field) field.value = value;
-  }
+const before = arrived();
+for (const [hole, body] of Object.entries(before.holes)) {
+  if (forms.some((form) => Number(form.elements.seen.value) < before.upto)) fillIn(hole, body);
 }
+for (const form of forms) form.elements.seen.value = Math.max(before.upto, Number(form.elements.seen.value));
+for (const [hole, body] of Object.entries(waiting())) fillIn(hole, body);
 tell();
 send();
+
+// Out of reach the page opens again from the phone, once it was opened with the desk in reach.
+if ("serviceWorker" in navigator) {
+  navigator.serviceWorker.addEventListener("message", ({ data }) => {
+    if (data === "kept") document.documentElement.dataset.kept = "yes";
+  });
+  await navigator.serviceWorker.register("/service-worker.js").catch(() => {});
+  const { active } = await navigator.serviceWorker.ready;
+  if (navigator.onLine) for (const path of ["/walk", location.pathname]) active.postMessage({ keep: path });
+}

@@ -6,6 +6,7 @@ const FILES = `marram-files-${HELD.version}`;
 const OF_SOMEBODY = "marram-of-";
 const PATIENCE = 8000; // milliseconds that a page of the desk may take before the phone helps itself
 const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "said", "ask", "number"]);
+const WALK = /^\/walk(\/\d+\/\d+)?$/; // what a walking scorer opens again out of reach: kept once it was opened
 const DOORS = /^\/(sign-out|sign-in|join\/)/;
 
 self.addEventListener("install", (event) => {
@@ -19,6 +20,7 @@ self.addEventListener("activate", (event) => {
 
 self.addEventListener("message", (event) => {
   if (event.data === "fill") event.waitUntil(fill().catch(() => {}));
+  if (WALK.test(event.data?.keep)) event.waitUntil(keepPage(event.data.keep).catch(() => {}));
 });
 
 self.addEventListener("fetch", (event) => {
@@ -30,6 +32,7 @@ self.addEventListener("fetch", (event) => {
   } else if (HELD.files.includes(address.pathname)) event.respondWith(fromFiles(request));
   else if (request.mode === "navigate") event.respondWith(page(request, address));
   else if (HELD.data.includes(address.pathname)) event.respondWith(data(request, address));
+  else if (address.pathname.startsWith("/static/")) event.respondWith(fromDesk(request));
 });
 
 const forget = async (which) => Promise.all((await caches.keys()).filter(which).map((name) => caches.delete(name)));
@@ -45,13 +48,25 @@ async function fromFiles(request) {
   return (await (await caches.open(FILES)).match(request)) ?? fetch(request);
 }
 
+// A style or script of a page that is kept comes from the phone only where the desk is out of reach.
+async function fromDesk(request) {
+  try {
+    return await fetch(request);
+  } catch (error) {
+    const kept = await keptOf(request.url);
+    if (kept) return kept;
+    throw error;
+  }
+}
+
 async function page(request, address) {
-  const kept = await keptOf("/offline");
+  const kept = (WALK.test(address.pathname) && (await keptOf(address.pathname))) || (await keptOf("/offline"));
   if (!kept) return fetch(request);
   const late = new Promise((_, fail) => setTimeout(fail, PATIENCE));
   try {
     return await Promise.race([fetch(request), late]);
   } catch {
+    if (WALK.test(address.pathname) && (await keptOf(address.pathname))) return kept;
     if (HELD.data.includes(address.pathname)) return (await keptOf(address.pathname)) ?? kept;
     return Response.redirect(`/offline#${placeIn(address)}`, 302);
   }
@@ -82,17 +97,33 @@ async function keptOf(path) {
   return name && (await caches.open(name)).match(path);
 }
 
-// Keep anew what belongs to whoever is signed in now; of anybody else nothing stays.
-async function fill() {
+// Return the store of whoever is signed in now; of anybody else nothing stays. Nobody signed in: nothing is kept.
+async function ownStore() {
   const me = await (await fetch("/api/me")).json();
   const own = `${OF_SOMEBODY}${me.open ? "open" : `${me.person}-${me.role}`}`;
   const somebody = me.open || me.person;
   await forget((name) => name.startsWith(OF_SOMEBODY) && (name !== own || !somebody));
-  if (!somebody) return;
-  const cache = await caches.open(own);
+  return somebody ? caches.open(own) : null;
+}
+
+async function fill() {
+  const cache = await ownStore();
+  if (!cache) return;
   for (const path of HELD.data) {
     const answer = await fetch(path, { redirect: "error" });
     if (answer.ok) await cache.put(path, answer);
   }
   for (const client of await self.clients.matchAll()) client.postMessage("filled");
+}
+
+// Keep a page of a walking scorer as it now is, with the styles and scripts it stands on.
+async function keepPage(path) {
+  const cache = await ownStore();
+  if (!cache) return;
+  const answer = await fetch(path, { redirect: "error" });
+  if (!answer.ok) return;
+  const parts = (await answer.clone().text()).matchAll(/(?:href|src)="(\/static\/[^"]+)"/g);
+  await cache.addAll([...new Set([...parts].map((one) => one[1]))]);
+  await cache.put(path, answer);
+  for (const client of await self.clients.matchAll({ includeUncontrolled: true })) client.postMessage("kept");
 }
