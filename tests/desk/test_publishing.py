@@ -16,6 +16,7 @@ from marram.desk.people.roles import PUBLIC
 from marram.records import tables
 from marram.records.entry import new_ident
 from marram.records.people import erase
+from marram.records.starting_sheet import conditions
 from tests.cli.running import marram
 from tests.clubs import club
 from tests.desk.asking import TestClient
@@ -151,3 +152,18 @@ def test_the_style_of_a_list_is_had_beside_it(kept: KeptHere) -> None:
     inside = re.search(r"<style>\n(.*?)</style>", page, re.DOTALL)
     assert inside
     assert inside[1].strip() == style.text.strip()
+
+
+def test_the_calendar_lasts_as_long_as_the_conditions_give(kept: KeptHere) -> None:
+    """Four hours and ten minutes where they say 250; five hours where nothing is said."""
+    told = conditions(kept.records, kept.event_id)
+    for minutes, ends in ((250, "DTEND:20250621T101000Z"), (None, "DTEND:20250621T110000Z")):
+        now = {**told, "minutes_of_play": minutes} if minutes else {**told}
+        if not minutes:
+            now.pop("minutes_of_play", None)
+        with kept.records.writing() as connection:
+            connection.execute(update(tables.Event).values(conditions=json.dumps(now)))
+        _, everybody, digest = publish(kept)
+        calendar = everybody.get(f"/published/{digest}.ics").text
+        assert "DTSTART:20250621T060000Z" in calendar
+        assert ends in calendar

@@ -6,7 +6,7 @@ from marram.desk.book import book_pages
 from marram.desk.cards import card_entry, card_list, card_page, walking
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
-from marram.desk.day import now, ready_page
+from marram.desk.day import now, officials_page, ready_page
 from marram.desk.field import draw_page, entries_page
 from marram.desk.holes import hole_locations, hole_sheet
 from marram.desk.live import stream
@@ -77,6 +77,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     log_pages.router,
     now.router,
     ready_page.router,
+    officials_page.router,
     entries_page.router,
     draw_page.router,
     stream.router,

@@ -121,16 +121,32 @@ def officials(records: Records, event: str, role: str | None = None) -> list[Kno
         return [Known(row.person_id, row.name) for row in connection.execute(wanted)]
 
 
-def duties(records: Records, event: str) -> list[tuple[str, str, str]]:
-    """Return who officiates at an event as name, role and duty in words, in the order of the roles' names; who was erased is not among them."""
+@dataclass(frozen=True, slots=True)
+class DutyKept:
+    """An official in a role, with the duty in words: by identifier and name."""
+
+    person: str
+    name: str
+    role: str
+    duty: str
+
+
+def duties(records: Records, event: str) -> list[DutyKept]:
+    """Return who officiates at an event, in the order of the roles' names; who was erased is not among them."""
     wanted = (
-        select(tables.PersonalDetails.name, tables.OfficialDuty.role, tables.OfficialDuty.duty)
+        select(
+            tables.OfficialDuty.person_id,
+            tables.PersonalDetails.name,
+            tables.OfficialDuty.role,
+            tables.OfficialDuty.duty,
+        )
         .join(tables.OfficialDuty, tables.OfficialDuty.person_id == tables.PersonalDetails.person_id)
         .where(tables.OfficialDuty.event_id == event)
         .order_by(tables.OfficialDuty.role, tables.PersonalDetails.name)
     )
     with records.reading() as connection:
-        return [(row.name or "", row.role, row.duty or "") for row in connection.execute(wanted) if row.name]
+        rows = connection.execute(wanted)
+        return [DutyKept(row.person_id, row.name, row.role, row.duty or "") for row in rows if row.name]
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from marram.paper.event.bracket_sheet import BracketOnPaper
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
-from marram.records.starting_sheet import duties, groups, round_conditions, time_zone
+from marram.records.starting_sheet import groups, round_conditions, time_zone
 from marram.rules.facts.conditions import FormOfPlay
 from marram.services.bracket_kept import bracket_now
 from marram.services.bracket_words import bracket_on_paper
@@ -19,6 +19,7 @@ from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
 from marram.services.keeping import kept_event
+from marram.services.officials_placed import placed
 from marram.services.report_lines import ruling_lines, stops
 from marram.services.scored import Scored
 
@@ -49,7 +50,7 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
             if one.day
         ),
         starting_times=(),
-        officials=officials_kept(records, id_),
+        officials=officials_kept(records, id_, kept.rounds[max(0, min(round_, len(kept.rounds)) - 1)].id),
     )
     drawn = tuple(_groups(records, kept, round_)) if 1 <= round_ <= len(kept.rounds) else ()
     log = Log(records)
@@ -73,12 +74,9 @@ def _bracket(scored: Scored) -> BracketOnPaper | None:
     return None if now is None else bracket_on_paper(now)
 
 
-def officials_kept(records: Records, event: str) -> tuple[Official, ...]:
-    """Return who officiates at an event, as its file would say it."""
-    return tuple(
-        Official(name, ", ".join(filter(None, (role.replace("_", " "), duty))))
-        for name, role, duty in duties(records, event)
-    )
+def officials_kept(records: Records, event: str, round_: str) -> tuple[Official, ...]:
+    """Return who officiates in a round, as the event's file would say it, each where the round has them."""
+    return tuple(one.official for one in placed(records, event, round_))
 
 
 def _groups(records: Records, kept: CompetitionKept, round_: int) -> Iterable[Group]:

@@ -156,7 +156,7 @@ def _of_round(kept: CompetitionKept, number: int, records: Records, event: str) 
         rounds=tuple(one for one in file.rounds if one.played_on == this.day),
         minutes_of_play=differs.get("minutes_of_play", file.minutes_of_play),
         starting_times=starts,
-        officials=officials_kept(records, event),
+        officials=officials_kept(records, event, this.id),
     )
 
 

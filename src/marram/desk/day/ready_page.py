@@ -22,7 +22,7 @@ router = APIRouter()
 _PAGES = {
     About.COURSE: "/map",
     About.LOCAL_RULES: "/map",
-    About.OFFICIALS: "/people",
+    About.OFFICIALS: "/officials",
     About.PLAYERS: "/entries",
     About.STARTING_TIMES: "/draw",
 }

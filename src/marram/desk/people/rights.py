@@ -53,6 +53,16 @@ ROOMS: tuple[Room, ...] = (
         order={BEFORE: 1, AFTER: 8},
     ),
     Room(
+        "officials",
+        {
+            "GET /officials": OFFICIALS,
+            "POST /officials": LEADING,
+            "POST /officials/propose": LEADING,
+        },
+        entry="/officials",
+        order={BEFORE: 4, PLAY: 8},
+    ),
+    Room(
         "begin",
         {
             "GET /begin": RULING,

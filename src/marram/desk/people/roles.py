@@ -64,6 +64,7 @@ HEARS: dict[str, Roles] = {
     "ballot_drawn": OFFICIALS,
     "entry_withdrawn": OFFICIALS,
     "draw_made": OFFICIALS,
+    "officials_placed": OFFICIALS,
     "play_suspended": OFFICIALS,
     "play_resumed": OFFICIALS,
 }

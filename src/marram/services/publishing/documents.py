@@ -8,7 +8,7 @@ from marram.competition.results.board import Place
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.field import Details
-from marram.records.starting_sheet import GroupOfDay, groups, time_zone
+from marram.records.starting_sheet import GroupOfDay, groups, round_conditions, time_zone
 from marram.said import said
 from marram.services.competition_kept import CompetitionKept
 from marram.services.competition_results import Result
@@ -69,6 +69,8 @@ def starting_times(
     started = [one for one in groups(records, this.id) if one.starts_at is not None]
     if not started:
         raise InputError(said("No group has a starting time in this round. Draw it first."))
+    minutes = round_conditions(records, event).get(this.id, {}).get("minutes_of_play")
+    minutes = minutes or competition.file.minutes_of_play
     return {
         "marram": 1,
         "kind": STARTING_TIMES,
@@ -77,6 +79,7 @@ def starting_times(
         "round_name": this.name,
         "day": None if this.day is None else this.day.isoformat(),
         "time_zone": time_zone(records, event),
+        **({"minutes_of_play": minutes} if minutes else {}),
         "groups": [_group(one) for one in started],
     }
 

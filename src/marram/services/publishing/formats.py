@@ -26,7 +26,7 @@ MEDIA_TYPES = {
 """The formats by the ending of their address."""
 
 USUAL_MINUTES = 300
-"""How long a start lasts in a calendar: a round of groups of three or four (common practice)."""
+"""How long a start lasts in a calendar where the conditions give no time: a round of groups of three or four (common practice)."""
 
 
 def written(document: Document) -> bytes:
@@ -192,7 +192,7 @@ def _calendar(document: Document, published_at: datetime, change: int) -> str:
             Appointment(
                 text("draw.start_of", event=document["event"], player=one["name"]),
                 datetime.combine(day, time.fromisoformat(group["time"]), zone),
-                USUAL_MINUTES,
+                document.get("minutes_of_play") or USUAL_MINUTES,
                 text("draw.tee", tee=group["tee"]),
                 sha256(f"{document['event']}\n{document['round']}\n{one['name']}".encode()).hexdigest()[:32],
                 change,

@@ -70,6 +70,7 @@ TEXTS: dict[str, str] = {
     "kind.ballot_drawn": "Lots cast for the places",
     "kind.entry_withdrawn": "Entry withdrawn",
     "kind.draw_made": "Draw of a round",
+    "kind.officials_placed": "Officials placed",
     "kind.ruling": "A ruling",
     "kind.note": "A note",
     "kind.erasure": "Personal data erased",

@@ -26,6 +26,6 @@ TEXTS: dict[str, str] = {
     "do.local_rules": "To the map",
     "do.players": "To the players",
     "do.starting_times": "To the starting times",
-    "do.officials": "To the people",
+    "do.officials": "To the officials",
     "of_round": "{event}, {round}",
 }
