@@ -17,6 +17,7 @@ from marram.desk.offline.held_book import held_book
 from marram.desk.offline.held_map import held_map
 from marram.desk.shell.map_parts import OVERVIEW, WHOLE
 from marram.desk.shell.workplace import Workplace, workplace_of
+from marram.desk.teaching.learn_page import kept_today
 from marram.errors import InputError
 from marram.services.conditions import conditions_of_event
 
@@ -72,6 +73,8 @@ def steps(app: FastAPI) -> Iterator[Step]:
         yield from log_steps(kept)
         yield lambda: held_book(conditions_of_event(kept.event))
     yield from book_steps()
+    if kept is not None:
+        yield lambda: kept_today(app.state.workplace.course.name)
 
 
 def map_steps(app: FastAPI) -> Iterator[Step]:

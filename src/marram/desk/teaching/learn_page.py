@@ -15,7 +15,7 @@ from marram.desk.shell.workplace import workplace
 from marram.errors import InputError
 from marram.said import said
 from marram.teach.book.permanent import address_of
-from marram.teach.quizzes.learning import KEPT, question_about, reviewed, units
+from marram.teach.quizzes.learning import question_about, reviewed, to_keep, units
 from marram.teach.quizzes.quiz import Question
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.language import language
@@ -67,16 +67,20 @@ def review(
 
 @router.get("/api/quiz/kept")
 def kept(request: Request) -> Response:
-    """Return the incidents to learn, and a question about each of the most frequent ones, for where there is no network."""
-    with _drawing_up:  # many phones ask at once; it is drawn up once
-        body = _kept(workplace(request).course.name, datetime.now(UTC).toordinal(), language().code)
+    """Return the incidents to learn, and questions about each of them, for where there is no network."""
+    body = kept_today(workplace(request).course.name)
     return Response(body, media_type="application/json", headers={"Cache-Control": "private, no-cache"})
+
+
+def kept_today(course: str) -> bytes:
+    """Return what phones keep today, told on a course; made once a day."""
+    with _drawing_up:  # many phones ask at once; it is drawn up once
+        return _kept(course, datetime.now(UTC).toordinal(), language().code)
 
 
 @lru_cache(maxsize=2)
 def _kept(course: str, day: int, _language: str) -> bytes:
-    asked = (question_about(unit, day % SEEDS) for unit in units()[:KEPT])
-    held = [told_of(one, course) for one in asked if one is not None]
+    held = [told_of(one, course) for one in to_keep(day % SEEDS)]
     return json.dumps({"marram": 1, "units": units(), "questions": held}, ensure_ascii=False).encode()
 
 

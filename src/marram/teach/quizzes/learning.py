@@ -15,13 +15,14 @@ from fsrs import Card, Rating, Scheduler
 from marram.errors import InputError
 from marram.rules.incidents import incident
 from marram.said import said
+from marram.teach.book.permanent import address_of
 from marram.teach.quizzes.quiz import Question, question
 from marram.teach.situations.how_often import weight
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
 
-KEPT = 60
-"""Questions that a phone keeps for where there is no network (own choice: about an hour)."""
+TWICE = 60
+"""Incidents, those met most often, of which a phone keeps two questions for where there is no network; of all others it keeps one."""
 _TRIES = 20
 _CARD = frozenset({"card_id", "state", "step", "stability", "difficulty", "due", "last_review"})
 _LATEST = 100
@@ -47,6 +48,17 @@ def question_about(unit: str, seed: int) -> Question | None:
         if found is not None:
             return found
     return None
+
+
+def to_keep(seed: int) -> list[Question]:
+    """Return what a phone keeps: a question about every incident, two about those met most often; the same for the same seed."""
+    asked = [question_about(unit, seed) for unit in units()]
+    more = [question_about(unit, seed + 1) for unit in units()[:TWICE]]
+    found: dict[str, Question] = {}
+    for one in (*asked, *more):
+        if one is not None:
+            found.setdefault(address_of(one.situation), one)
+    return list(found.values())
 
 
 def reviewed(card: Mapping[str, Any] | None, right: bool, at: datetime) -> dict[str, Any]:

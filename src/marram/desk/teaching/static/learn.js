@@ -27,7 +27,8 @@ async function drawn() {
   } catch {
     const held = kept.questions.map((one) => one.unit);
     const wanted = nextUnit(held, Date.now(), before);
-    return { question: kept.questions.find((one) => one.unit === wanted), here: true };
+    const about = kept.questions.filter((one) => one.unit === wanted);
+    return { question: about[Math.floor(Math.random() * about.length)], here: true };
   }
 }
 
