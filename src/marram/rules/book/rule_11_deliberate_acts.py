@@ -21,14 +21,14 @@ from marram.rules.facts.deflection import (
 )
 from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Limit, Reference
-from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty
+from marram.rules.ruling import Action, Deadline, HandOver, Ruling, WhichBall, general_penalty, no_penalty
 
 _NO_SCORE = {
     FormOfPlay.STABLEFORD: ("21.1d", "no_points_on_hole"),
     FormOfPlay.MAXIMUM_SCORE: ("21.2d", "maximum_on_hole"),
     FormOfPlay.PAR_BOGEY: ("21.3d", "hole_counts_as_lost"),
 }
-_NOT_PROHIBITED = (MovedInPath.REMOVED_FLAGSTICK, MovedInPath.BALL_ON_GREEN, MovedInPath.EQUIPMENT)
+_NOT_PROHIBITED = (MovedInPath.REMOVED_FLAGSTICK, MovedInPath.EQUIPMENT)
 
 
 @provision("11.2b")
@@ -123,13 +123,15 @@ def deflected_elsewhere(case: Case, ruling: Ruling) -> Ruling:
 
 
 @provision("11.3")
-def helped_ball_in_motion(case: Case) -> Ruling:
+def helped_ball_in_motion(case: Case) -> Ruling | HandOver:
     """Nothing may be removed or altered to affect a ball in motion, a few things excepted."""
     if not case[meant_to_affect_ball]:
         return no_penalty("11.3").play_as_it_lies()
-    lifted = case.is_one_of(moved_in_path, MovedInPath.BALL_ON_GREEN, MovedInPath.BALL_OFF_GREEN)
+    if case.is_one_of(moved_in_path, MovedInPath.BALL_ON_GREEN):
+        return HandOver("ball_lifted", "11.3 Exception", (("area_of_ball", "putting_green"),))
     if case.is_one_of(moved_in_path, *_NOT_PROHIBITED):
-        ruling = no_penalty("11.3 Exception").play_as_it_lies()
-    else:
-        ruling = general_penalty("11.3").play_as_it_lies().note("penalty_to_whoever_did_it")
-    return ruling.under("14.1a").note("lifted_ball_is_replaced") if lifted else ruling
+        return no_penalty("11.3 Exception").play_as_it_lies()
+    ruling = general_penalty("11.3").play_as_it_lies().note("penalty_to_whoever_did_it")
+    if case.is_one_of(moved_in_path, MovedInPath.BALL_OFF_GREEN):
+        return ruling.under("14.2").note("lifted_ball_is_replaced")
+    return ruling

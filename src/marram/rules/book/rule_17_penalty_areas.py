@@ -1,9 +1,10 @@
 """Rule 17: penalty areas."""
 
+from marram.rules.book.local_rules.area_e_options import played_outside_relief_area_by_local_rule
 from marram.rules.book.relief_options import offer, stroke_and_distance
 from marram.rules.book.rule_08_breach import breach
 from marram.rules.book.rule_09_replacing import must_go_back
-from marram.rules.book.rule_14_dropping import came_to_rest_outside
+from marram.rules.book.rule_14_dropping import came_to_rest_outside, may_be_played_or_dropped_again
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_17_options import (
     last_stroke_outside,
@@ -162,6 +163,8 @@ def ball_moving_in_water(_case: Case) -> Ruling:
 def relief_ball_moved_by_nature(case: Case) -> Ruling:
     """A dropped ball at rest that natural forces move: played from there in 2019, since 2023 not always."""
     if not case[rested_in_relief_area]:
+        if played_outside_relief_area_by_local_rule(case):
+            return may_be_played_or_dropped_again(case)
         return came_to_rest_outside(case)
     moved_to = case[moved_by_nature_to]
     if moved_to is MovedTo.SAME_AREA:
