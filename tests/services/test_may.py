@@ -19,7 +19,7 @@ from marram.rules.penalty import Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
 from marram.services.acts import ACTS
-from marram.services.may import MayAnswer, MayAsk, Verdict, may
+from marram.services.may import MayAnswer, MayAsk, Verdict, local_rules_that_decide, may
 from marram.services.may_words import may_line
 from marram.words.headline import costs_something
 
@@ -145,6 +145,22 @@ def test_a_local_rule_in_force_changes_the_answer() -> None:
     """Model Local Rule E-2: where it is in force the ball may be lifted and cleaned off the green too."""
     assert asked(Area.GENERAL_AREA)["clean"].verdict is Verdict.NO
     assert asked(Area.GENERAL_AREA, FormOfPlay.STROKE_PLAY, "E-2")["clean"].verdict is Verdict.YES
+
+
+@pytest.mark.parametrize("area", list(Area))
+def test_local_rules_nobody_told_of_are_asked_for_once_and_answered_both_ways(area: Area) -> None:
+    """What depends on a Local Rule is what is answered with it and without it, and no act asks about one by itself."""
+    unknown = may(MayAsk(area, ON, FormOfPlay.STROKE_PLAY, None))
+    depending = [one for one in unknown if one.local_rule]
+    assert local_rules_that_decide(unknown) == tuple(sorted({one.local_rule for one in depending}))
+    assert {one.local_rule for one in depending} >= {"G-5", "G-8"}
+    for one in depending:
+        for told, codes in ((one.in_force, (one.local_rule,)), (one.not_in_force, ())):
+            known = {other.act: other for other in may(MayAsk(area, ON, FormOfPlay.STROKE_PLAY, codes))}
+            assert told is not None
+            assert told.verdict is known[one.act].verdict, (one.act, codes)
+            assert told.penalties == known[one.act].penalties
+        assert f"Local Rule {one.local_rule}" in may_line(one, FormOfPlay.STROKE_PLAY).answer
 
 
 @pytest.mark.parametrize("area", list(Area))

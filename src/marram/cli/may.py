@@ -8,7 +8,7 @@ from marram.rules.facts.ball import area_of_ball
 from marram.rules.plain import as_plain
 from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
 from marram.services.may import MayAsk, may
-from marram.services.may_words import MayLine, may_line
+from marram.services.may_words import MayLine, asked_once, may_line
 from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.texts import text
@@ -37,12 +37,17 @@ def tell_what_may_be_done(
         print_json({"marram": 1, "kind": "may", **document})
         return
     show_lines(
-        [*_lines(lines, translate()(area_of_ball.answers[where])), ("quiet", say("TERMS", "reminder"))]
+        [
+            *_lines(lines, translate()(area_of_ball.answers[where]), asked_once(answers)),
+            ("quiet", say("TERMS", "reminder")),
+        ]
     )
 
 
-def _lines(lines: Sequence[MayLine], area: str) -> Iterator[Line]:
+def _lines(lines: Sequence[MayLine], area: str, local_rules: str) -> Iterator[Line]:
     yield "title", f"{text('may.title')} ({area})"
+    if local_rules:
+        yield "quiet", local_rules
     group = ""
     for line in lines:
         if line.group != group:

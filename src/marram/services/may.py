@@ -4,7 +4,7 @@ Nothing is written down for it: the engine rules on each act of :data:`marram.se
 and where that costs a penalty looks for the nearest way of doing it, one fact changed, that does not.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum
@@ -88,6 +88,8 @@ class MayAnswer:
         granted: the facts that the act takes for granted, with their answers, where the ruling rests on them.
         rather: for what is not allowed, another act that is.
         citation: the provision that decides; where it depends, the one that asks.
+        local_rule: where it depends on a Local Rule of which nobody told whether it is in force, its code.
+        in_force, not_in_force: what the answer is then with that Local Rule alone, and with none.
     """
 
     act: str
@@ -103,6 +105,9 @@ class MayAnswer:
     granted: tuple[tuple[str, str], ...] = ()
     rather: str = ""
     citation: str = ""
+    local_rule: str = ""
+    in_force: "MayAnswer | None" = None
+    not_in_force: "MayAnswer | None" = None
 
 
 def may(asked: MayAsk) -> tuple[MayAnswer, ...]:
@@ -121,12 +126,19 @@ def may(asked: MayAsk) -> tuple[MayAnswer, ...]:
             granted=_granted(asked, act, answers[act.name].result),
             rather=_rather(act, answers),
             citation=_citation(asked, act, answers[act.name]),
+            **_by_local_rule(asked, act, answers[act.name]),
         )
         for act in acts
     )
 
 
-_LOCAL_RULES = frozenset(fact.name for fact in LOCAL_RULES.values())
+def local_rules_that_decide(answers: Iterable[MayAnswer]) -> tuple[str, ...]:
+    """Return the codes of the Local Rules that answers depend on: asked once for all of them."""
+    return tuple(sorted({one.local_rule for one in answers if one.local_rule}))
+
+
+_CODES = {fact.name: code for code, fact in LOCAL_RULES.items()}
+_LOCAL_RULES = frozenset(_CODES)
 _GROUP_OF = {act.name: name for name, group in GROUPS.items() for act in group}
 _ALLOWED = (Verdict.YES, Verdict.AT_A_COST)
 _ALWAYS_GRANTED = ("spot_marking",)
@@ -161,6 +173,15 @@ def _rather(act: AskedAct, answers: Mapping[str, MayAnswer]) -> str:
     if answers[act.name].verdict in (*_ALLOWED, Verdict.DEPENDS):
         return ""
     return next((name for name in act.rather if name in answers and answers[name].verdict in _ALLOWED), "")
+
+
+def _by_local_rule(asked: MayAsk, act: AskedAct, answer: MayAnswer) -> dict[str, Any]:
+    """Return the answer with the Local Rule that it depends on, and with none."""
+    if answer.hangs_on not in _LOCAL_RULES:
+        return {}
+    code = _CODES[answer.hangs_on]
+    alone, none = (_answer(replace(asked, local_rules=codes), act) for codes in ((code,), ()))
+    return {"local_rule": code, "in_force": alone, "not_in_force": none}
 
 
 def _with_elsewhere(asked: MayAsk, answer: MayAnswer) -> MayAnswer:

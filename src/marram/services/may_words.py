@@ -1,11 +1,12 @@
 """What a player may do, in words: the answer first, its provision, what it rests on, and what is allowed instead."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.ball import area_of_ball
-from marram.rules.facts.conditions import FormOfPlay
-from marram.services.may import MayAnswer, Verdict
+from marram.rules.facts.conditions import LOCAL_RULE_TITLES, FormOfPlay
+from marram.services.may import MayAnswer, Verdict, local_rules_that_decide
 from marram.words.language import translate
 from marram.words.messages import listed
 from marram.words.penalties import penalties_in_short, relief_cost_words
@@ -56,6 +57,12 @@ def may_line(answer: MayAnswer, form: FormOfPlay | None) -> MayLine:
     )
 
 
+def asked_once(answers: Iterable[MayAnswer]) -> str:
+    """Return the sentence that asks once which Local Rules are in force, where answers depend on any; else nothing."""
+    codes = local_rules_that_decide(answers)
+    return text("may.local_rules", codes=", ".join(codes)) if codes else ""
+
+
 def _answered(name: str, token: str) -> str:
     fact = fact_named(name)
     answer = translate()(fact.answers[fact.parse(token)])
@@ -63,6 +70,14 @@ def _answered(name: str, token: str) -> str:
 
 
 def _answer_words(answer: MayAnswer, form: FormOfPlay | None) -> str:
+    if answer.in_force is not None and answer.not_in_force is not None:
+        return text(
+            "may.depends.local_rule",
+            code=answer.local_rule,
+            title=translate()(LOCAL_RULE_TITLES[answer.local_rule]),
+            yes=_answer_words(answer.in_force, form),
+            no=_answer_words(answer.not_in_force, form),
+        )
     if answer.verdict is Verdict.DEPENDS:
         return text("may.depends", question=translate()(fact_named(answer.hangs_on).question))
     if answer.verdict is Verdict.AT_A_COST:

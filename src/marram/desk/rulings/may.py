@@ -8,7 +8,7 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.services.may import MayAsk, may
-from marram.services.may_words import MayLine, may_line
+from marram.services.may_words import MayLine, asked_once, may_line
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -42,6 +42,7 @@ def may_page(request: Request) -> HTMLResponse:
         areas=[(area_of_ball.token(one), translate()(words)) for one, words in area_of_ball.answers.items()],
         fact=area_of_ball.name,
         hidden=case.pairs(without=(area_of_ball.name,)),
+        local_rules=asked_once(answers),
         groups=_by_group([may_line(one, conditions.form) for one in answers]),
         hole=found.hole,
         place=found.place,

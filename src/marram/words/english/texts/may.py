@@ -10,6 +10,8 @@ TEXTS: dict[str, str] = {
     "not": "No.",
     "no_relief": "No: there is no such relief here.",
     "depends": "It depends. {question}",
+    "depends.local_rule": "It depends on Model Local Rule {code} ({title}). With it: {yes} With no Local Rule: {no}",
+    "local_rules": "Nobody told which Local Rules are in force. Here they decide: {codes}.",
     "instead": "Allowed instead: {question} {answer}.",
     "rather": "Allowed instead: {act}.",
     "elsewhere": "Allowed with the ball in: {areas}.",
