@@ -37,7 +37,11 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--show", action="store_true", help="list the sentences whose incident is not first")
     show = parser.parse_args().show
-    radio = [(sentence, meant[0]) for sentence, meant in held_out("radio_talk.txt")]
+    radio = [
+        (sentence, meant[0])
+        for name in ("radio_talk.txt", "other_voices.txt")
+        for sentence, meant in held_out(name)
+    ]
     told = [(sentence, meant) for sentence, meant in radio if NOTHING not in meant]
     offered = [[one.name for one in find(sentence).incidents] for sentence, _ in told]
     print("One act: ", shares(offered, [meant for _, meant in told]))

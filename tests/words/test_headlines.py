@@ -254,3 +254,12 @@ def test_a_stroke_made_as_allowed_is_no_breach(day: date) -> None:
     assert isinstance(result, Ruling)
     assert finding_of(result) is Finding.NO_BREACH
     assert headline(result, FormOfPlay.STROKE_PLAY).startswith("No breach: no penalty")
+
+
+def test_what_each_of_several_players_gets_is_said_of_each() -> None:
+    """Rule 6.4b(1): an agreement to gain an advantage by the order costs each of them, not "you ... for each"."""
+    line, told = said("played_out_of_turn", agreed_out_of_turn="yes", agreed_for_advantage="yes")
+    assert "for each player involved" in line
+    assert told == (
+        "The stroke counts: each of you gets two penalty strokes (the general penalty); play it as it lies."
+    )

@@ -1,6 +1,7 @@
 """A ruling in one line: what it finds, what it comes to with relief that must be taken, and what to do next."""
 
 from collections.abc import Collection, Iterable, Mapping
+from dataclasses import replace
 
 from marram.rules.cost import MUST_TAKE_RELIEF, Cost
 from marram.rules.facts.conditions import FormOfPlay
@@ -63,6 +64,8 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     ):
         stops = ruling.action is Action.STOP_PLAY
         return say("TERMS", "tell.hole_lost_stop" if stops else "tell.hole_lost").format(next=then)
+    if own and {one.who for one in ruling.penalties} == {Who.EACH_PLAYER}:
+        return _tell_each(ruling, form, finding, then)
     total = total_words(ruling, form)
     total = total[0].lower() + total[1:]
     if own and not any(one.who in (Who.PLAYER, Who.EACH_PLAYER) for one in own):
@@ -79,6 +82,16 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if key == "tell.free" and says_all:
         return say("TERMS", "headline.finding").format(finding=term(finding))
     return say("TERMS", f"{key}.found").format(finding=term(finding), total=total, next=then)
+
+
+def _tell_each(ruling: Ruling, form: FormOfPlay | None, finding: Finding | None, then: str) -> str:
+    """Return what players are told of whom each gets the penalty."""
+    if _loses_the_hole(ruling, form):
+        return say("TERMS", "tell.each.hole_lost")
+    total = penalties_in_short([replace(one, who=Who.PLAYER) for one in ruling.penalties], form)
+    key = "tell.each" if finding is None else "tell.each.found"
+    found = "" if finding is None else term(finding)
+    return say("TERMS", key).format(finding=found, total=total[0].lower() + total[1:], next=then)
 
 
 def _finding(ruling: Ruling, form: FormOfPlay | None) -> Finding | None:
