@@ -1,5 +1,6 @@
 """Drawings read at arm's length: labels at their own marks, off the areas; one page for several options."""
 
+from dataclasses import replace
 from itertools import combinations
 from math import hypot
 from xml.etree import ElementTree as ET
@@ -21,6 +22,7 @@ from tests.desk.styles import contrast
 from tests.relief.ground_for_tests import (
     FREE_GREEN,
     IN_2023,
+    LATERAL_PENALTY_AREA,
     LINE_IN_BUNKER_2023,
     PLAYER,
     STROKE_AND_DISTANCE,
@@ -72,6 +74,37 @@ def test_the_points_of_the_alternative_are_told_apart_at_any_distance(away):
     assert hypot(*(a - b for a, b in zip(points["ball"], points["fairway_point"], strict=True))) > 30
     assert {"ball", "fairway point"} <= set(drawn)
     assert "The area goes on beyond this picture." in drawn
+
+
+def test_where_a_tee_is_used_the_point_is_named_by_it():
+    """A ball nearer the tee than any fairway: the drawing and its distances say "point on the tee", not "fairway point"."""
+    tee = Feature(Kind.TEEING_AREA, "tee", box(-5, -5, 5, 5), holes=(1,))
+    made = hole_with(tee, fairway(box(-10, 40, 10, 150)))
+    where = replace(made, holes={1: replace(made.holes[1], tees=(tee,))})
+    (answer,) = relief_areas(
+        Situation(where, 1, ball=(30.0, 5.0), played_on=IN_2023, player=PLAYER), [TWO_POINTS]
+    )
+    drawn = texts(svg(answer.areas, where))
+
+    assert "relief.teeing_area_used_as_fairway" in answer.areas[0].assumed
+    assert "point on the tee" in drawn
+    assert not any("fairway point" in one for one in drawn)
+
+
+def test_a_strip_too_narrow_for_a_ball_says_so_and_is_not_called_nothing():
+    """Between a penalty area and ground out of bounds 15 mm are left: the area is drawn, with "hardly any room"."""
+    red = Feature(Kind.RED_PENALTY_AREA, "red", box(0, 90, 20, 110))
+    out = Feature(Kind.OUT_OF_BOUNDS, "out", box(-30, 60, -0.015, 140))
+    where = hole_with(red, out)
+    (answer,) = relief_areas(
+        Situation(where, 1, entry=(0.0, 100.0), played_on=IN_2023, player=PLAYER), [LATERAL_PENALTY_AREA]
+    )
+    (area,) = answer.areas
+    drawn = " ".join(texts(svg(answer.areas, where)))
+
+    assert 0 < area.area_m2 < 0.1
+    assert "hardly any room" in drawn
+    assert "area: 0.0 m²" not in drawn
 
 
 def test_on_a_green_the_ball_is_placed_not_dropped_from_a_reference_point():

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from marram.cli.drop import drop_lines
 from marram.cli.show import Line, option_head, question_lines
 from marram.relief import NeedsPlace, NoRelief
-from marram.relief.pictures.picture_words import assumed_words, measure_words
+from marram.relief.pictures.picture_words import assumed_words, measures_told
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
@@ -188,8 +188,8 @@ def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     for area in one.areas:
         key = "cli.relief.spot" if area.is_spot else "cli.relief.area"
         yield "item", text(key, area=area.area_m2, club_length=area.club_length)
-        for measure in area.measures:
-            yield "item", measure_words(measure)
+        for measure in measures_told(area):
+            yield "item", measure
         for key in area.remarks:
             yield "quiet", f"    {assumed_words(key)}"
     for note in one.notes:

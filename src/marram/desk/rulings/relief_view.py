@@ -20,7 +20,7 @@ from marram.relief.geometry.outline import XY
 from marram.relief.geometry.tolerance import ARC_ERROR
 from marram.relief.pictures.lettering import WIDTH
 from marram.relief.pictures.measuring import how_to_measure
-from marram.relief.pictures.picture_words import assumed_words, mark_words, measure_words
+from marram.relief.pictures.picture_words import assumed_words, mark_words, measures_told
 from marram.relief.pictures.view import view_of
 from marram.relief.pictures.wanted import limit_labels, point_labels, size_labels, to_hole_words
 from marram.relief.pictures.where_not import not_nearer_arcs, where_not
@@ -148,7 +148,7 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
         features += _features(course, view.letter, area)
     features += _labels(course, view.letter, drawn.areas)
     for area in drawn.areas:
-        measures += [measure_words(one) for one in area.measures]
+        measures += measures_told(area)
         assumed += area.remarks
     return replace(
         view,
@@ -218,7 +218,7 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
             points = arc_points(arc.centre, arc.radius, arc.start, arc.end, ARC_ERROR)
             add(arc.role.value, LineString(points), mark_words(arc.role))
     for mark in area.construction:
-        words = mark_words(mark.role)
+        words = mark_words(mark.role, area)
         if isinstance(mark, PointMark):
             add(mark.role.value, Point(mark.at), words)
         elif isinstance(mark, LineMark):

@@ -229,8 +229,10 @@ class ReliefArea:
 
     @property
     def hardly_any_room(self) -> bool:
-        """Whether the area is smaller than :data:`HARDLY_ANY_ROOM`."""
-        return not self.is_spot and self.area_m2 < HARDLY_ANY_ROOM
+        """Whether the area is smaller than :data:`HARDLY_ANY_ROOM`, or so narrow that no ball lies wholly in it."""
+        if self.is_spot:
+            return False
+        return self.area_m2 < HARDLY_ANY_ROOM or self.polygon.buffer(-BALL_RADIUS).is_empty
 
     @property
     def remarks(self) -> tuple[str, ...]:

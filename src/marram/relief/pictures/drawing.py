@@ -32,9 +32,10 @@ from marram.relief.pictures.north_and_scale import add_north, add_scale, north_p
 from marram.relief.pictures.overview import SIDE as OVERVIEW
 from marram.relief.pictures.overview import add_overview, needs_overview
 from marram.relief.pictures.picture_words import (
+    LEAST_AREA,
     kind_words,
     mark_words,
-    measure_words,
+    measures_told,
 )
 from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import LESSER, View, edge_towards, view_of
@@ -118,12 +119,14 @@ def describe(areas: Sequence[ReliefArea]) -> str:
     for area in areas:
         said = {
             "kind": kind_words(area.kind),
-            "measures": "; ".join(measure_words(one) for one in area.measures),
+            "measures": "; ".join(measures_told(area)),
         }
         spot = area.is_spot
         parts.append(
             text("relief.picture.shown", **said)
             if spot
+            else text("relief.picture.shown_least", **said, area=LEAST_AREA)
+            if area.area_m2 < LEAST_AREA
             else text("relief.picture.shown_area", **said, area=area.area_m2)
         )
     return " ".join(parts)

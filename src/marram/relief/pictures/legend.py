@@ -9,11 +9,12 @@ from marram.relief.pictures.ground_shown import GroundShown
 from marram.relief.pictures.lettering import MARGIN, ROW, SMALL, WIDTH, wrapped, write
 from marram.relief.pictures.markup import Attributes, Ids, Node, add
 from marram.relief.pictures.picture_words import (
+    area_words,
     assumed_words,
     ground_words,
     kind_words,
     mark_words,
-    measure_words,
+    measures_told,
 )
 from marram.relief.pictures.styles import AREA, EDGES, INK, LINES, OWN_EDGE, fill_of, stroke
 from marram.relief.pictures.type_width import text_width
@@ -104,9 +105,9 @@ def add_notes(
     lines = []
     for number, (area, name) in enumerate(zip(areas, area_names(areas), strict=True), 1):
         which = text("relief.measure.which", number=number, name=name) if name else ""
-        lines += [which + measure_words(one) for one in area.measures]
+        lines += [which + one for one in measures_told(area)]
     if not areas[0].is_spot:
-        lines.append(text("relief.picture.area", area=sum(area.area_m2 for area in areas)))
+        lines.append(area_words(sum(area.area_m2 for area in areas)))
     lines += [assumed_words(one) for one in dict.fromkeys(key for area in areas for key in area.remarks)]
     lines += more
     if course is not None and course.credit:

@@ -15,8 +15,8 @@ ROW = 23.0
 """Picture units from one line of text to the next."""
 MARGIN = 10.0
 """Picture units between the text and the edge of the drawing."""
-_UNIT = re.compile(r"(?<=\d) (?=(m|yd)\b)")
-"""The space between a number and its unit, which the end of a line never parts."""
+_UNIT = re.compile(r"(?<=\d) (?=(m|yd)\b)|(?<=\),) (?=\d+°)")
+"""The space between a number and its unit, or a distance and its bearing, which the end of a line never parts."""
 
 
 def write(parent: Node, text: str, at: XY, size: float, *, anchor: str = "start", bold: bool = False) -> None:

@@ -15,7 +15,7 @@ from marram.course.model import Course, Kind
 from marram.relief.areas.construction import Measure, Role, distance
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.tolerance import YARD
-from marram.relief.pictures.picture_words import ground_words
+from marram.relief.pictures.picture_words import TEE_USED, ground_words
 from marram.rules.relief_option import Limit
 from marram.words.messages import listed
 from marram.words.penalties import count_words
@@ -65,6 +65,8 @@ def how_to_measure_anywhere(club_length: float) -> str:
 def _steps(area: ReliefArea, course: Course) -> Iterator[str]:
     for moved in area.measures:
         key = _FROM_BALL.get(moved.end) if moved.start is Role.BALL else None
+        if moved.end is Role.FAIRWAY_POINT and TEE_USED in area.assumed:
+            key = "tee_from_ball"
         if key is not None and moved.metres >= WORTH_SAYING:
             yield text(f"relief.measuring.{key}", length=_both(moved.metres), way=_way(area, moved))
     if area.drop_line is not None and area.drop_line.stretches:

@@ -7,9 +7,20 @@ from marram.rules.relief_option import ReliefKind
 from marram.words import ground
 from marram.words.texts import text
 
+TEE_USED = "relief.teeing_area_used_as_fairway"
+"""What is taken for granted where the fairway point lies on a tee: it is named by what it is."""
 
-def mark_words(role: Role) -> str:
-    """Return the words for a mark."""
+
+AT_ONE_PLACE = 0.005
+"""Metres: marks nearer each other than this are told as one place; two decimals would say 0.00 (own choice)."""
+LEAST_AREA = 0.05
+"""Square metres: one decimal would tell a smaller area as none."""
+
+
+def mark_words(role: Role, area: ReliefArea | None = None) -> str:
+    """Return the words for a mark, and for one of an area what it is there."""
+    if role is Role.FAIRWAY_POINT and area is not None and TEE_USED in area.assumed:
+        return text("relief.mark.tee_point")
     return text(f"relief.mark.{role.value}")
 
 
@@ -22,7 +33,7 @@ def label_words(role: Role, area: ReliefArea, number: int | None = None, name: s
         number: which of several areas, or ``None`` where there is one.
         name: what tells it apart from the others, if anything.
     """
-    words = mark_words(role)
+    words = mark_words(role, area)
     if role is Role.SPOT:
         words = text("relief.label.place_here")
     elif role is Role.PREVIOUS_SPOT and area.is_spot:
@@ -43,6 +54,20 @@ def ground_words(kind: Kind) -> str:
     return ground.ground_words(kind)
 
 
+def measures_told(area: ReliefArea) -> list[str]:
+    """Return the distances of an area in words, without those between two marks at one place."""
+    return [
+        measure_words(one, area) for one in area.measures if one.bearing is None or one.metres >= AT_ONE_PLACE
+    ]
+
+
+def area_words(area_m2: float) -> str:
+    """Return the size of a relief area in words: never as nothing, however little it is."""
+    if area_m2 < LEAST_AREA:
+        return text("relief.picture.area_least", area=LEAST_AREA)
+    return text("relief.picture.area", area=area_m2)
+
+
 def assumed_words(key: str) -> str:
     """Return the words for something taken for granted, by its key: ``relief.example_spot``."""
     subject, _, name = key.partition(".")
@@ -55,8 +80,8 @@ def size_words(club_lengths: float, club_length: float) -> str:
     return text(key, clubs=club_lengths, metres=club_lengths * club_length)
 
 
-def measure_words(measure: Measure) -> str:
-    """Return a distance in words, in metres and yards."""
+def measure_words(measure: Measure, area: ReliefArea | None = None) -> str:
+    """Return a distance in words, in metres and yards, between the marks of an area if it is given."""
     decimals = 2 if measure.metres < 10 else 1
     both = text(
         "relief.measure.length",
@@ -67,8 +92,8 @@ def measure_words(measure: Measure) -> str:
         return text("relief.measure.club_lengths", both=both)
     return text(
         "relief.measure.between",
-        start=mark_words(measure.start),
-        end=mark_words(measure.end),
+        start=mark_words(measure.start, area),
+        end=mark_words(measure.end, area),
         both=both,
         bearing=round(measure.bearing) % 360,
     )

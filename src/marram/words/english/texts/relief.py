@@ -38,6 +38,7 @@ TEXTS: dict[str, str] = {
     "mark.crossing_point": "crossed the edge",
     "mark.previous_spot": "previous stroke",
     "mark.fairway_point": "fairway point",
+    "mark.tee_point": "point on the tee",
     "mark.boundary_point": "crossed the boundary",
     "mark.first_touched": "first touched",
     "mark.example_spot": "example spot",
@@ -110,6 +111,7 @@ TEXTS: dict[str, str] = {
     # How to measure a relief area on the ground
     "measuring.from_ball": "The point is {length} from where the ball lies, {way}.",
     "measuring.fairway_from_ball": "The fairway point is {length} from where the ball lies, {way}.",
+    "measuring.tee_from_ball": "The point on the tee is {length} from where the ball lies, {way}.",
     "measuring.way.towards": "straight towards the hole",
     "measuring.way.ahead_right": "ahead and to the right, facing the hole",
     "measuring.way.right": "to the right, facing the hole",
@@ -130,5 +132,7 @@ TEXTS: dict[str, str] = {
     "picture.title": "{kind} ({citation})",
     "picture.shown": "{kind}. {measures}.",
     "picture.area": "relief area: {area:,.1f} m²",
+    "picture.area_least": "relief area: less than {area:g} m²",
+    "picture.shown_least": "{kind}. Less than {area:g} m². {measures}.",
     "picture.shown_area": "{kind}. {area:.1f} m². {measures}.",
 }
