@@ -53,7 +53,9 @@ def test_another_program_has_a_book_of_its_own(monkeypatch: pytest.MonkeyPatch) 
     assert book_on_disk.read(UNDER) is None
 
 
-@pytest.mark.parametrize("damage", [BOOK[:-4], b"", BOOK[:12] + b"\0\0\0" + BOOK[15:]])
+@pytest.mark.parametrize(
+    "damage", [BOOK[:-4], b"", BOOK[:12] + b"\0\0\0" + BOOK[15:]], ids=["cut", "empty", "changed"]
+)
 def test_a_book_that_is_not_whole_is_made_anew(folder: Path, damage: bytes) -> None:
     """A file cut short or changed counts as none, and is kept over."""
     book_on_disk.keep(UNDER, BOOK)
