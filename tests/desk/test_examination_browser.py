@@ -96,7 +96,15 @@ def test_axe_finds_nothing_serious(chromium: Browser, desk: str, kept: KeptHere,
     explain_class(kept.records, explained)
     assert examination_of(kept.records, kept.event_id, closed.id)
     page = phone(chromium, desk, width)
+    page.goto("/briefings")
+    page.get_by_label("What it is about").select_option("beginners")
+    page.get_by_label("Pages at most").fill("2")
+    page.get_by_role("button", name="Draw it up").click()
+    expect(page.get_by_role("heading", name="The Rules for beginners")).to_be_visible()
     for path in (
+        "/briefings",
+        page.url,
+        f"{page.url}/slides?shown=1",
         "/examination",
         *(f"/examination/{code}" for code in first),
         f"/examination/{first[1]}?handing=true",

@@ -6,6 +6,7 @@ from pathlib import Path
 from sqlalchemy import select
 
 from marram.records import tables
+from marram.records.briefings import keep_briefing
 from marram.records.classes import answer_class, begin_class
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
@@ -70,6 +71,7 @@ def fill(records: Records, folder: Path, *, signed_in: bool = True) -> str:
     begin(records, event, case, by=None, player=player, group=None)
     keep_page(records, case, new_ident(), "/ball?hole=7", "Where is the ball?")
     answer_class(records, begin_class(records, event, told), new_ident(), 2, told)
+    keep_briefing(records, event, "Told", "{}", told)
     sat = keep_examination(records, event, "{}", ["A"], minutes=60, candidates=1, now=told)
     start_examination(records, sat, told)
     answer(records, sitters(records, sat)[0], [(1, 2, 1)], told)

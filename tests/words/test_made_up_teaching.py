@@ -86,3 +86,16 @@ def test_the_pages_of_an_examination_say_nothing_of_their_own(kept: KeptHere, lo
         pages += [f"/examining/{waiting.id}/slips"]
         for page in pages:
             assert unmarked(seen_in(desk.get(page).text), names) == set(), page
+
+
+def test_the_pages_of_kept_briefings_say_nothing_of_their_own(kept: KeptHere, locales: Path) -> None:
+    """The list, the pages with a flag and own words, and a slide with its ruling."""
+    with speaking(locales):
+        desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
+        asked = {"kind": "topics", "topics": "sand_touched", "count": 2, "title": "2026"}
+        address = desk.post("/briefings", data=asked).headers["location"]
+        parts = {name: words for name, words, _ in desk.get(address).context["pages"][0]["parts"]}
+        desk.post(address, data={"step": "edit", "version": 1, "number": 1, **parts, "question": "17?"})
+        names = {*names_of(desk.app.state.workplace.course), *NAMES, kept.event.name}  # type: ignore[attr-defined]
+        for page in ("/briefings", address, f"{address}/slides?shown=1"):
+            assert unmarked(seen_in(desk.get(page).text), names) == set(), page

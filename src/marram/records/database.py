@@ -14,7 +14,7 @@ from marram.errors import InputError
 from marram.records.faults import fault_of
 from marram.said import said
 
-SCHEMA = "0006"
+SCHEMA = "0007"
 """The schema this program reads and writes: the newest migration (a test compares them)."""
 
 APPLICATION = 0x4D415252

@@ -334,6 +334,18 @@ ROOMS: tuple[Room, ...] = (
         },
     ),
     Room(
+        "briefings",
+        {
+            "GET /briefings": RULING,
+            "POST /briefings": RULING,
+            "GET /briefings/{ident}": RULING,
+            "POST /briefings/{ident}": RULING,
+            "GET /briefings/{ident}/slides": RULING,
+            "GET /briefings/{ident}/pdf": RULING,
+        },
+        entry="/briefings",
+    ),
+    Room(
         "examination",
         {
             "GET /examination": EVERYBODY,

@@ -1,8 +1,9 @@
 """A briefing as slides: each page has an address; the presenter's view of the same page tells ruling, why, what comes next, the time."""
 
+from collections.abc import Callable
 from datetime import UTC, datetime
 from functools import lru_cache
-from typing import Annotated
+from typing import Annotated, Any
 from urllib.parse import urlencode
 
 from fastapi import APIRouter, Query, Request
@@ -10,8 +11,9 @@ from fastapi.responses import Response
 
 from marram.course.model import Course
 from marram.desk.shell.workplace import show, workplace
-from marram.teach.briefings.deck import Deck, Topic
+from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, way_of
+from marram.teach.briefings.printing import flag_of
 from marram.words.texts import text
 
 router = APIRouter()
@@ -37,7 +39,6 @@ def briefing(  # noqa: PLR0917 - an address
     if kind == "local_rules" and not given:
         given = tuple(here.event.local_rules or ())
     deck = _deck(Topic(kind, given, seed, count), here.course)
-    at = min(number, len(deck.pages))
     now = int(datetime.now(UTC).timestamp())
     start = now if begun is None else begun
     same: dict[str, object] = {"kind": kind, "topic": list(given), "seed": seed, "count": count}
@@ -47,20 +48,50 @@ def briefing(  # noqa: PLR0917 - an address
     def address(page: int, **more: object) -> str:
         return f"/briefing?{urlencode({**same, 'number': page, **more}, doseq=True)}"
 
+    return slide(request, deck, number, address, shown=bool(shown), presenter=bool(presenter), begun=start)
+
+
+def slide(
+    request: Request,
+    deck: Deck,
+    number: int,
+    address: Callable[..., str],
+    *,
+    shown: bool,
+    presenter: bool,
+    begun: int,
+) -> Response:
+    """Show one page of a deck.
+
+    Args:
+        request: the request.
+        deck: the deck.
+        number: the page, from 1; the last where there are fewer.
+        address: the address of a page, with what else it is to hold.
+        shown: whether its ruling is asked for.
+        presenter: whether this is the presenter's view.
+        begun: when the briefing began, in seconds since 1970.
+    """
+    course = workplace(request).course
+    at = min(number, len(deck.pages))
     page = deck.pages[at - 1]
+    told = shown or presenter
+    key = (page.incident, tuple(page.facts.items()), page.form)
+    now = int(datetime.now(UTC).timestamp())
     return show(
         request,
         "briefing.html",
         None,
         title=deck.title,
         page={part: page.part(part).split("\n") for part in ("title", "told", "question", "ruling", "why")},
+        flag=flag_of(page),
         place=text("briefings.page", number=at, count=len(deck.pages)),
-        drawing=_drawing(deck, at, here.course),
-        told=bool(shown or presenter),
-        ways=_ways_at(deck.topic, here.course, at) if shown or presenter else ("", ""),
-        presenter=bool(presenter),
-        minutes=max(0, now - start) // 60,
-        begun=start,
+        drawing=_drawing(*key, course),
+        told=told,
+        ways=_ways(*key) if told else ("", ""),
+        presenter=presenter,
+        minutes=max(0, now - begun) // 60,
+        begun=begun,
         next_title=deck.pages[at].part("title") if at < len(deck.pages) else "",
         show_url=address(at, shown=1),
         before_url=address(at - 1) if at > 1 else "",
@@ -75,15 +106,11 @@ def _deck(topic: Topic, course: Course) -> Deck:
 
 
 @lru_cache(maxsize=128)
-def _drawing_at(topic: Topic, course: Course, at: int) -> str:
-    return drawing_of(_deck(topic, course).pages[at - 1], course)
+def _drawing(incident: str, facts: tuple[tuple[str, Any], ...], form: str, course: Course) -> str:
+    return drawing_of(Page(incident, dict(facts), form, {}), course)
 
 
 @lru_cache(maxsize=128)
-def _ways_at(topic: Topic, course: Course, at: int) -> tuple[str, str]:
-    page = _deck(topic, course).pages[at - 1]
+def _ways(incident: str, facts: tuple[tuple[str, Any], ...], form: str) -> tuple[str, str]:
+    page = Page(incident, dict(facts), form, {})
     return way_of(page), way_of(page, wide=True, prefix="wide-way")
-
-
-def _drawing(deck: Deck, at: int, course: Course) -> str:
-    return _drawing_at(deck.topic, course, at)

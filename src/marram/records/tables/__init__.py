@@ -21,7 +21,7 @@ from marram.records.tables.examinations import Candidate, CandidateAnswer, Retir
 from marram.records.tables.log import LogEntry, SealedPart
 from marram.records.tables.people import Person, PersonalDetails
 from marram.records.tables.sign_in import OPENS_DOORS, Invitation, Password, SignIn, Whereabouts
-from marram.records.tables.teaching import ClassAnswer, TaughtClass
+from marram.records.tables.teaching import ClassAnswer, KeptBriefing, TaughtClass
 from marram.records.tables.working import MADE_ANEW, LogWords, OpenCase, OpenCasePage
 
 EXPORTED = tuple(
@@ -44,6 +44,7 @@ __all__ = [
     "GroupMember",
     "HoleLocations",
     "Invitation",
+    "KeptBriefing",
     "LogEntry",
     "LogWords",
     "MapVersion",

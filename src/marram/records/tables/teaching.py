@@ -48,3 +48,23 @@ class ClassAnswer(Table):
     device: Mapped[Ident] = mapped_column(primary_key=True)
     place: Mapped[int]
     answered_at: Mapped[Words]
+
+
+class KeptBriefing(Table):
+    """A briefing that is kept at the desk.
+
+    Attributes:
+        title: its name.
+        document: its pages with the teacher's own words, as JSON.
+        version: counts from 1 with every change, so that of two who change it at once neither overwrites the other.
+        changed_at: when it was changed last, ISO 8601 in UTC.
+    """
+
+    __tablename__ = "briefings"
+
+    id: Mapped[Ident] = mapped_column(primary_key=True)
+    event_id: Mapped[Ident] = mapped_column(ForeignKey("events.id"), index=True)
+    title: Mapped[Words]
+    document: Mapped[Words]
+    version: Mapped[int]
+    changed_at: Mapped[Words]

@@ -9,6 +9,7 @@ TEXTS: dict[str, str] = {
     "room.book": "The book",
     "room.teaching": "Quiz",
     "room.class": "Class",
+    "room.briefings": "Briefings",
     "room.examination": "Examination",
     "room.ready": "Ready?",
     "room.entries": "Entries",
