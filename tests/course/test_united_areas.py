@@ -242,3 +242,17 @@ def test_areas_further_apart_have_general_area_between(kinds, gap) -> None:
         area for region in ground_of(links, 1).specific for area in region.areas if area.kind is kinds[0]
     )
     assert area.geometry.wkb == first.geometry.wkb
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.floats(0, 6.28), st.floats(0.1, 0.9), st.integers(-4, 4), st.integers(-4, 4))
+def test_rounding_leaves_no_slit_where_one_piece_has_a_corner_on_the_edge_of_another(
+    turn, along, off, other
+) -> None:
+    """A piece that ends on the middle of another's edge, micrometres off, is joined with it along all they share."""
+    pond = Polygon([(0, 0), (6, 0), (6, 5), (0, 5)])
+    sea = Polygon([(off * 1e-6, 5 * along), (-9, 5 * along - 3), (-9, 14), (2, 9), (other * 1e-6, 5)])
+    turned = [affinity.rotate(one, turn, origin=(300, -200), use_radians=True) for one in (pond, sea)]
+    (area,) = united(turned)
+    seen_from_outside = pond.length + sea.length - 2 * 5 * (1 - along)
+    assert shapely.length(area.geometry) == pytest.approx(seen_from_outside, abs=0.01)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from pathlib import Path
 
+from marram.cli import long_work
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.loading import load
@@ -37,7 +38,8 @@ def draw_up(
         InputError: it cannot be drawn up or written; nothing is written.
     """
     different(deck, pdf, handout)
-    ground = load(course or COURSE)
+    with long_work.shown():
+        ground = load(course or COURSE)
     topic, cases = _with_event(topic, event, records)
     found = drawn_up(topic, ground, cases=cases, title=title)
     if deck is not None and deck.exists():
@@ -56,7 +58,8 @@ def renew(
 ) -> None:
     """Rule every page of a kept briefing anew, and write it back with what is decided otherwise flagged."""
     different(file, pdf, handout)
-    ground = load(course or COURSE)
+    with long_work.shown():
+        ground = load(course or COURSE)
     found = renewed(opened(file), None, ground)
     for number in confirm:
         found = found.with_page(number, confirmed(found.pages[number - 1]) if 1 <= number <= len(found.pages) else found.pages[0])  # fmt: skip

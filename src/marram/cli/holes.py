@@ -8,6 +8,7 @@ from typing import Any
 
 from shapely.geometry import Point
 
+from marram.cli import long_work
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course import load
@@ -46,7 +47,8 @@ def hole_locations(
 ) -> None:
     """Propose hole locations, or take those of a file, and print their sheet."""
     different(pdf, svg, read=(path, chosen, *recent, *elevations))
-    course = load(path)
+    with long_work.shown():
+        course = load(path)
     slopes = _slopes(course, elevations, crs, green_speed)
     without: Mapping[int, str] = {}
     used: dict[int, list[RecentHole]] = {}

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
-from marram.course.progress import Progress, no_progress
+from marram.course.progress import Progress, heard_by, no_progress
 from marram.words.texts import text
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ PATIENCE = 0.7
 def shown() -> Iterator[Progress]:
     """Yield what is told how far the work is; a bar appears on standard error once it takes a while.
 
-    Stopping from the keyboard ends the work; the bar goes with it.
+    Maps that are opened meanwhile tell it by themselves. Stopping from the keyboard ends the work; the bar goes with it.
     """
     if not sys.stderr.isatty():
         yield no_progress
@@ -35,7 +35,8 @@ def shown() -> Iterator[Progress]:
             bars[0].update(bars[0].task_ids[0], completed=part, description=text(f"cli.progress.{what}"))
 
     try:
-        yield tell
+        with heard_by(tell):
+            yield tell
     finally:
         for bar in bars:
             bar.stop()

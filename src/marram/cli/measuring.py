@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from marram.cli.long_work import shown
+from marram.cli import long_work
 from marram.cli.places import place_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.course import load
@@ -25,7 +25,8 @@ def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, 
         raise InputError(
             said("--accuracy {accuracy:g} is no distance; give metres, 0 or more.", accuracy=accuracy)
         )
-    course = load(path)
+    with long_work.shown():
+        course = load(path)
     places = [to_plane(course, place_given(course, "ball", ball)) for ball in balls]
     order = farthest_from_hole(course, places, hole, accuracy=accuracy)
     if as_json:
@@ -48,9 +49,9 @@ def order_of_play(path: Path, hole: int, balls: Sequence[str], accuracy: float, 
 
 def survey(path: Path, points: Path, hole: int, accuracy: float | None, as_json: bool) -> None:
     """Print where each measured point lies, and what its accuracy leaves open."""
-    course = load(path)
-    measured = read_points(points, accuracy=accuracy)
-    with shown() as progress:
+    with long_work.shown() as progress:
+        course = load(path)
+        measured = read_points(points, accuracy=accuracy)
         readings = read_all_on_map(course, measured, hole, progress=progress)
     if as_json:
         rows = [

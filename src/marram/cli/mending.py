@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
+from marram.cli import long_work
 from marram.cli.exits import BAD_INPUT, DECIDED
 from marram.cli.mending_report import Mending, document_of, lettered, numbers_of, proposal_lines, report_lines
 from marram.cli.show import print_json, show_lines
@@ -82,9 +83,10 @@ def mend_course(path: Path, wanted: Wanted) -> None:
         raise InputError(said("--output writes a copy and --maps keeps a version; give one of them."))
     different(wanted.output, read=(path,))
     maps = MapVersions(path, wanted.maps)
-    draft = read_draft(path)
-    if draft.document["features"] and wanted.output is None:
-        draft = draft_on(maps, wanted.day)
+    with long_work.shown():
+        draft = read_draft(path)
+        if draft.document["features"] and wanted.output is None:
+            draft = draft_on(maps, wanted.day)
     mending = Mending(draft, draft)
     if wanted.course is not None:
         _choose_course(mending, wanted.course)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from pathlib import Path
 
+from marram.cli import long_work
 from marram.cli.show import print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.loading import load
@@ -96,7 +97,8 @@ def _plain(sheet: Sheet) -> dict[str, object]:
 
 
 def _papers(source: Source) -> EventPapers:
-    course = None if source.course is None else load(source.course)
+    with long_work.shown():
+        course = None if source.course is None else load(source.course)
     if source.records is None:
         return papers_of_file(
             None if source.event is None else Path(source.event),

@@ -5,6 +5,7 @@ from datetime import datetime, tzinfo
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from marram.cli import long_work
 from marram.cli.exits import MORE_FACTS_NEEDED
 from marram.cli.show import Line, print_json, show_lines
 from marram.competition.conditions.contradictions_of_time import MOST_MINUTES
@@ -80,7 +81,8 @@ def _of_file(wanted: Wanted) -> Found:
     if minutes is not None and (zone is None or not 1 <= minutes <= MOST_MINUTES):
         raise InputError(text("competition.minutes_need_zone"))
     check_minutes(found, minutes)
-    known, faults = (None, []) if wanted.course is None else examine(Path(wanted.course))
+    with long_work.shown():
+        known, faults = (None, []) if wanted.course is None else examine(Path(wanted.course))
     if any(one.severity is Severity.ERROR for one in faults):
         known = None
     holes = None if wanted.maps is None else HoleDays(wanted.maps / "hole-locations")

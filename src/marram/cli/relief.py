@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from marram.cli import long_work
 from marram.cli.exits import DECIDED, MORE_FACTS_NEEDED
 from marram.cli.facts import facts_given
 from marram.cli.places import place_given, places_given
@@ -139,7 +140,8 @@ def draw_relief(request: Request, files: Files, as_json: bool) -> None:
     if request.hand not in (None, "right", "left"):
         raise InputError(said("--hand {hand!r}: give right or left.", hand=request.hand))
     files.check(request.course)
-    course, version, holes = _course(request)
+    with long_work.shown():
+        course, version, holes = _course(request)
     course, flag = (course, None) if request.flag is None else _with_flag(course, request.hole, request.flag)
     _check_condition(course, request.condition)
     at = places_given(course, request.written)

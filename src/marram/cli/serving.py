@@ -6,10 +6,12 @@ import socket
 import sys
 import webbrowser
 from collections.abc import Sequence
+from contextlib import ExitStack
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from marram.cli.exits import BAD_INPUT, stop
+from marram.cli.long_work import shown
 from marram.desk import serve
 from marram.desk.people.hours import PLAY
 from marram.desk.reaching import LOOPBACK
@@ -68,7 +70,11 @@ def serve_desk(
 
         _must_be_free(host, port_beside(port))
 
+    bar = ExitStack()
+
     def say_where(errors: int, link: str | None) -> None:
+        bar.close()
+        signal.signal(signal.SIGINT, signal.default_int_handler)  # the server ends in its own order
         scheme = "http" if held is None else "https"
         print(text("cli.serve.at", address=f"{scheme}://{host}:{port}{first_page}"), flush=True)
         if held is not None:
@@ -83,23 +89,24 @@ def serve_desk(
         elif records is None and host not in LOOPBACK:
             print(text("cli.serve.open_door"), file=sys.stderr, flush=True)
 
-    signal.signal(signal.SIGINT, signal.default_int_handler)  # the server ends in its own order
-    serve(
-        host,
-        port,
-        course,
-        open_browser=open_browser,
-        event=found if records is None else None if event is None else str(event),
-        maps=maps,
-        records=records,
-        elevations=elevations,
-        elevations_crs=elevations_crs,
-        hosts=hosts,
-        secure=held,
-        hour=PLAY if demo else None,
-        first_page=first_page,
-        ready=say_where,
-    )
+    with bar:
+        bar.enter_context(shown())
+        serve(
+            host,
+            port,
+            course,
+            open_browser=open_browser,
+            event=found if records is None else None if event is None else str(event),
+            maps=maps,
+            records=records,
+            elevations=elevations,
+            elevations_crs=elevations_crs,
+            hosts=hosts,
+            secure=held,
+            hour=PLAY if demo else None,
+            first_page=first_page,
+            ready=say_where,
+        )
 
 
 def free_port(host: str) -> int:

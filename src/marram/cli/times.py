@@ -5,6 +5,7 @@ from hashlib import sha256
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from marram.cli import long_work
 from marram.cli.show import print_json
 from marram.cli.writing import write_files
 from marram.competition.draw.calendar import Appointment, calendar_of
@@ -90,7 +91,8 @@ def tell_sunset(course: Path, day: str, time_zone: str, minutes: int, as_json: b
         on = date.fromisoformat(day)
     except ValueError:
         raise InputError(said("--day is {given}; give a day such as 2025-06-21.", given=shown(day))) from None
-    longitude, latitude = load(course).plane.to_degrees(0.0, 0.0)
+    with long_work.shown():
+        longitude, latitude = load(course).plane.to_degrees(0.0, 0.0)
     evening, last = sunset(on, latitude, longitude), last_start(on, latitude, longitude, minutes)
     sets = None if evening is None else evening.astimezone(zone)
     starts = None if last is None else last.astimezone(zone)

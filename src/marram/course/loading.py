@@ -5,7 +5,7 @@ from pathlib import Path
 from marram.course.checks.refusing import errors_of
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
-from marram.course.progress import ASSEMBLING, CHECKING, READING, Progress, no_progress, part_of
+from marram.course.progress import ASSEMBLING, CHECKING, READING, Progress, part_of, whoever_listens
 from marram.course.reading.assembly import assemble
 from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import read_geojson
@@ -25,7 +25,7 @@ def load(
     which: str | None = None,
     *,
     lines_needed: bool = True,
-    progress: Progress = no_progress,
+    progress: Progress = whoever_listens,
 ) -> Course:
     """Return the course map in a GeoJSON or OpenStreetMap file.
 
@@ -57,7 +57,7 @@ def load(
     return course
 
 
-def check(path: str | Path, which: str | None = None, *, progress: Progress = no_progress) -> list[Fault]:
+def check(path: str | Path, which: str | None = None, *, progress: Progress = whoever_listens) -> list[Fault]:
     """Return everything wrong with the map in a file, errors first; nothing is raised.
 
     Args:
@@ -69,7 +69,7 @@ def check(path: str | Path, which: str | None = None, *, progress: Progress = no
 
 
 def examine(
-    path: str | Path, which: str | None = None, progress: Progress = no_progress
+    path: str | Path, which: str | None = None, progress: Progress = whoever_listens
 ) -> tuple[Course | None, list[Fault]]:
     """Return the map in a file as far as it can be built, with every fault, errors first."""
     source = _read(Path(path), part_of(progress, 0.0, READ))
@@ -77,7 +77,7 @@ def examine(
 
 
 def examine_source(
-    source: Source, which: str | None = None, progress: Progress = no_progress
+    source: Source, which: str | None = None, progress: Progress = whoever_listens
 ) -> tuple[Course | None, list[Fault]]:
     """Return the map that a source holds as far as it can be built, with every fault, errors first."""
     from marram.course.checks.map_checks import check_course  # noqa: PLC0415 - opening a map needs but few of the checks

@@ -1,6 +1,8 @@
 """How far long work is: told to whoever asked for it, who can also stop it by raising from the telling."""
 
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from contextvars import ContextVar
 from typing import TypeVar
 
 READING, ASSEMBLING, CHECKING = "reading", "assembling", "checking"
@@ -14,6 +16,24 @@ Progress = Callable[[str, float], None]
 
 def no_progress(what: str, part: float) -> None:
     """Tell nobody."""
+
+
+_LISTENS: ContextVar[Progress] = ContextVar("listens", default=no_progress)
+
+
+@contextmanager
+def heard_by(progress: Progress) -> Iterator[None]:
+    """Tell somebody of every map that is opened meanwhile, however deep in the work it is."""
+    before = _LISTENS.set(progress)
+    try:
+        yield
+    finally:
+        _LISTENS.reset(before)
+
+
+def whoever_listens(what: str, part: float) -> None:
+    """Tell whoever listens to this piece of work (:func:`heard_by`); where nobody does, nobody."""
+    _LISTENS.get()(what, part)
 
 
 def part_of(progress: Progress, start: float, end: float) -> Progress:

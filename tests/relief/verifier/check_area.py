@@ -99,7 +99,10 @@ def conditions_at(ground, ball, footprint, drawn=None):
     if not met:
         return Region.of(drawn if drawn is not None else shapely.Polygon())
     touching = [pairs for touches, pairs in met if touches]
-    surely = [low for low, _ in (touching[0] if touching else met[0][1])]
+    ways = touching or [pairs for _, pairs in met]
+    if drawn is not None:  # of several in the way of stance or swing the player takes whichever one is drawn
+        ways = [pairs for pairs in ways if any(low.intersects(drawn) for low, _ in pairs)] or ways
+    surely = [low for low, _ in ways[0]]
     perhaps = [high for _, pairs in met for _, high in pairs]
     return Region.of(
         shapely.union_all(surely), shapely.union_all([*perhaps, *([] if drawn is None else [drawn])])

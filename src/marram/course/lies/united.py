@@ -36,6 +36,9 @@ NEAR = 20 * SEAM
 """Metres: further from another shape than this, nothing of a shape matters to the seam between them (its window and the
 longest mitre reach eight seams)."""
 
+SLIT = 5 * EDGE_TOLERANCE
+"""Metres: rounding leaves no wider slit than twice this between shapes that meet."""
+
 CLOSING = SEAM / 2 + EDGE_TOLERANCE
 """Metres that areas grow, and shrink again, to close the gaps no wider than the seam: half its width, and rounding."""
 
@@ -205,12 +208,13 @@ def _seams(
     if not len(first):
         return
     first, second = near_parts(first, second, NEAR)
-    seams = shapely.intersection(_grown(first, SEAM), _grown(second, SEAM))
     # Pieces that share their corners touch all along the seam: there is no gap.
-    touch = shapely.covers(shapely.buffer(shapely.intersection(first, second), 2 * SEAM, quad_segs=4), seams)
+    seams, touch = _meeting(first, second, SEAM)
+    # Where one has corners that the other lacks, rounding leaves slits that are too thin for a difference to show.
+    slits, tight = _meeting(first, second, SLIT)
     if whole is not None:
         seams = beyond(seams, whole)
-    for pair in np.flatnonzero(~touch & ~shapely.is_empty(seams)).tolist():
+    for pair in np.flatnonzero(~(touch & tight) & ~shapely.is_empty(seams)).tolist():
         one, other, seam = first[pair], second[pair], seams[pair]
         if math.dist(seam.bounds[:2], seam.bounds[2:]) < CORNER:
             continue
@@ -224,6 +228,16 @@ def _seams(
             filling = _grown(gap, EDGE_TOLERANCE)
             if gap.intersects(inner) and filling.intersects(one) and filling.intersects(other):
                 yield pair, filling
+        slit = shapely.intersection(slits[pair], closed)
+        if not tight[pair] and slit.area:
+            yield pair, slit
+
+
+def _meeting(first: Shapes, second: Shapes, by: float) -> tuple[Shapes, Numbers]:
+    """Return where shapes of each pair are no further apart than twice a distance, and whether they touch all along there."""
+    seams = shapely.intersection(_grown(first, by), _grown(second, by))
+    shared = shapely.buffer(shapely.intersection(first, second), 2 * by, quad_segs=4)
+    return seams, shapely.covers(shared, seams)
 
 
 def _grown(shape: Any, by: float) -> Any:

@@ -7,6 +7,7 @@ from typing import Any
 from shapely.geometry import mapping
 
 from marram.course.fault import Fault
+from marram.course.progress import whoever_listens
 from marram.course.reading.collection import collection_of
 from marram.course.reading.files import CannotOpen, bytes_of, is_xml
 from marram.course.reading.geojson import INCOMPLETE, UNREADABLE
@@ -36,9 +37,9 @@ def document_of(path: Path) -> tuple[Document | None, list[Fault]]:
     except CannotOpen as error:
         return None, unreadable(error).faults
     if is_xml(contents):
-        source = read_osm_xml(path.name, contents)
+        source = read_osm_xml(path.name, contents, whoever_listens)
         return (_from_source(source), []) if source.readable else (None, source.faults)
-    document = collection_of(path.name, contents, source)
+    document = collection_of(path.name, contents, source, whoever_listens)
     if document is None:
         return None, source.faults
     return named(document), []
