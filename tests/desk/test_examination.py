@@ -1,5 +1,6 @@
 """An examination at the desk: candidates without an account, nothing lost, marked by the key, items judged and retired."""
 
+import json
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from functools import cache
@@ -25,6 +26,7 @@ from marram.records.examinations import (
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at, written
 from marram.teach.examinations.paper import Examination, examination
 from marram.words.texts import text as said
+from tests.cli.running import marram
 from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import guarded, signature, signed_in
@@ -247,3 +249,19 @@ def test_a_candidate_may_not_examine(app: FastAPI, kept: KeptHere) -> None:
     phone = signed_in(app, kept, PUBLIC)
     for path in ("", "/slips", "/paper/A"):
         assert phone.get(f"/examining/{one.id}{path}").headers["location"].startswith("/sign-in")
+
+
+def test_the_shell_tells_the_marks_of_an_examination_that_records_keep(kept: KeptHere) -> None:
+    """Listed by number; of one, each candidate's mark by number, and nothing that names anybody."""
+    one, (ada, _) = begun(kept)
+    items = items_of(one, ada)
+    answer(kept.records, ada, [(at, item.right, at) for at, item in enumerate(items, start=1)], NOW)
+    file = kept.records.engine.url.database
+    assert file
+    listed = json.loads(marram("examination", "results", file, "--json").out)
+    assert [each["state"] for each in listed["examinations"]] == ["running"]
+    told = json.loads(marram("examination", "results", file, "--number", "1", "--json").out)
+    (form,) = told["forms"]
+    assert form["marks"] == {"1": {"right": ITEMS, "of": ITEMS, "percent": 100, "grade": "distinction"}}
+    assert "100 per cent" in marram("examination", "results", file, "--number", "1").out
+    assert marram("examination", "results", file, "--number", "2").code != 0

@@ -1,7 +1,7 @@
 """``marram examination``: papers drawn, printed, marked; their items judged."""
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +12,8 @@ from marram.errors import InputError
 from marram.said import said
 from marram.teach.book.permanent import address_of
 from marram.teach.examinations.equality import equality
+from marram.teach.examinations.item import Item
+from marram.teach.examinations.kept_paper import KeptItem
 from marram.teach.examinations.paper import Examination, Form, examination
 from marram.teach.examinations.printing import form_pdf
 from marram.teach.examinations.report import Sitting, read_answers, sitting
@@ -81,7 +83,7 @@ def mark(
     if as_json:
         print_json(_result(sat, found))
     else:
-        show_lines(_result_lines(found))
+        show_lines(figures_lines(found))
 
 
 def _retired(path: Path | None) -> frozenset[str]:
@@ -186,10 +188,12 @@ def _covered(one: Form) -> str:
 
 
 def _result(form: Form, found: Sitting) -> dict[str, Any]:
+    return {"marram": 1, "kind": "examination_marks", "form": form.letter, **figures_of(form.items, found)}
+
+
+def figures_of(items: Sequence[Item | KeptItem], found: Sitting) -> dict[str, Any]:
+    """Return what came of a form as data: marks, reliability, and what the answers say of each item."""
     return {
-        "marram": 1,
-        "kind": "examination_marks",
-        "form": form.letter,
         "reliability": found.reliability,
         "reliability_kept": found.reliability_kept,
         "marks": {
@@ -198,7 +202,7 @@ def _result(form: Form, found: Sitting) -> dict[str, Any]:
         },
         "items": [
             {
-                "item": form.items[at].ident,
+                "item": items[at].ident,
                 "difficulty": one.difficulty,
                 "discrimination": one.discrimination,
                 "chosen": {
@@ -212,7 +216,8 @@ def _result(form: Form, found: Sitting) -> dict[str, Any]:
     }
 
 
-def _result_lines(found: Sitting) -> Iterator[Line]:
+def figures_lines(found: Sitting) -> Iterator[Line]:
+    """Yield what came of a form as lines."""
     for name, one in found.marks.items():
         grade = text(f"examinations.grade.{one.grade}")
         yield "text", text("examinations.mark", name=name, right=one.right, of=one.of, percent=one.percent, grade=grade)  # fmt: skip

@@ -79,3 +79,19 @@ def mark(
         retire=retire,
         as_json=json,
     )
+
+
+@examination_app.command("results")
+def results(
+    records: Annotated[str, typer.Argument(help="The records: a file, or the address of a database.")],
+    event: Annotated[str | None, typer.Option(help="The event, by its name there.")] = None,
+    number: Annotated[
+        int | None,
+        typer.Option(help="Which examination, the latest being 1; without it they are listed.", min=1),
+    ] = None,
+    json: Json = False,
+) -> None:
+    """List the examinations that were sat on screen; of one, the marks by candidate's number and what the answers say of items."""
+    from marram.cli.examination_kept import tell_results
+
+    tell_results(records, event=event, number=number, as_json=json)

@@ -19,6 +19,7 @@ TEXTS: dict[str, str] = {
     "open_book": "The book may be used",
     "listed": "Examinations of this event",
     "listed.drawn_up": "Drawn up {day}: {state}",
+    "numbered": "{number}. Drawn up {day}: {state}",
     "state.waiting": "not begun",
     "state.running": "going on",
     "state.closed": "papers collected",
