@@ -1,5 +1,6 @@
 """Reading a map: GeoJSON and OpenStreetMap XML mean the same, and tags mean what docs/course-map.md says."""
 
+import json
 import re
 from pathlib import Path
 
@@ -222,3 +223,21 @@ def test_a_green_drawn_twice_is_one_green(tmp_path):
     for x in (141.0, 150.0, 161.0):
         place = links.plane.to_metres(*PLANE.to_degrees(x, 0.0))
         assert area_at(links, *place, 1).area is Area.PUTTING_GREEN
+
+
+def test_a_geometry_of_several_parts_with_one_part_is_that_part(tmp_path: Path) -> None:
+    """Programs that write every line as a MultiLineString and every area as a MultiPolygon lose no hole, tee or pin by it."""
+    plain, multi = [*nine_holes()], json.loads(json.dumps(nine_holes()))
+    for one in multi:
+        geometry = one["geometry"]
+        one["geometry"] = {
+            "type": f"Multi{geometry['type']}",
+            "coordinates": [geometry["coordinates"]],
+        }
+    same, other = (
+        load(write(tmp_path / "plain.geojson", plain)),
+        load(write(tmp_path / "multi.geojson", multi)),
+    )
+    assert list(other.holes) == list(range(1, 10))
+    assert [one.geometry for one in other.features] == [one.geometry for one in same.features]
+    assert [one.location for one in other.holes.values()] == [one.location for one in same.holes.values()]

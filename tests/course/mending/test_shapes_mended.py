@@ -162,3 +162,11 @@ def test_an_area_across_the_boundary_is_cut_kept_or_taken_away() -> None:
     assert len(asked.choices) == 3
     for choice in asked.choices:
         assert "area_outside" not in {fault.check for fault in accept(draft, choice).faults}, choice.words
+
+
+def test_an_area_wholly_beyond_the_boundary_is_not_cut_to_nothing() -> None:
+    """Nothing of it would be left: the boundary is led round it, or it is taken off the map."""
+    found = features()
+    found["outside"] = drawn(square(300, 240, 8), "outside", golf="bunker")
+    asked = proposal(draft_of(document(found)), "area_outside")
+    assert [choice.words for choice in asked.choices] == ["Lead the boundary round it", "Take it off the map"]

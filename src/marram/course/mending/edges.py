@@ -94,8 +94,8 @@ def fit_boundary(setting: Setting, fault: Fault) -> Proposal | None:
     ground = shapely.union_all([shape for _, shape in boundaries])
     inside = drawn(shapely.intersection(area, ground))
     choices = []
-    parts = polygons(inside)
-    if parts:
+    parts = [one for one in polygons(inside) if not one.is_empty]
+    if parts:  # what lies wholly beyond has nothing left to be cut to
         made = parts[0] if len(parts) == 1 else shapely.multipolygons(parts)
         if made.is_valid:
             choices.append(

@@ -41,10 +41,14 @@ def first_position(geometry: Any) -> Position | None:
 def geometry_of(value: Any) -> BaseGeometry:
     """Return a GeoJSON geometry in degrees, not yet checked for validity.
 
+    One of several parts that has a single part is that part: many programs write every geometry as one of several.
+
     Raises:
         Unreadable: it cannot be read.
     """
     geometry = _geometry(value)
+    if isinstance(geometry, MultiPoint | MultiLineString | MultiPolygon) and len(geometry.geoms) == 1:
+        geometry = geometry.geoms[0]
     if geometry.is_empty:
         raise Unreadable("no_geometry", said("its geometry is empty"), said("Draw it, or remove it."))
     return geometry
