@@ -21,7 +21,7 @@ TEXTS: dict[str, str] = {
     "tap.corners": "Corners so far: {count}.",
     "tap.done": "This is the area",
     "tap.again": "Answer again",
-    "tap.shared": "{percent} % of what you drew and of the relief area together is both.",
+    "tap.shared": "Your area and the relief area share {percent} % of the ground that both cover together.",
     "tap.away": "The reference point is {metres} m away.",
     "tap.measured": "Measured from: {reference}.",
     "tap.outside.size": "It is too far from the reference point.",
