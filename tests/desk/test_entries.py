@@ -283,3 +283,24 @@ def test_somebody_entered_already_under_another_spelling_is_told(kept: KeptHere,
     assert "spelled otherwise" in answer.text
     assert playing(kept) == before
     assert take(desk, upload(desk, "Name;Club\nMOEWE Joerg;Dunewick\n").text).status_code == 303
+
+
+def test_sides_and_teams_of_a_list_are_kept_and_a_new_partner_joins_the_side(
+    kept: KeptHere, desk: TestClient
+) -> None:
+    """Partners by the name of their side; one withdraws, and who is entered for the side stands in it; teams likewise."""
+    sheet = "Name;Pair;Team\nAda Quill;Terns;Reedham\nBo Sund;Terns;Reedham\nCy Marr;Gulls;Reedham\nDi Vane;Gulls;Reedham\n"
+    take(desk, upload(desk, sheet).text)
+    known = {one.name: one for one in entrants(kept.records, kept.event_id)}
+    assert known["Ada Quill"].side == known["Bo Sund"].side != known["Cy Marr"].side
+    assert {known[name].team for name in ("Ada Quill", "Di Vane")} == {"Reedham"}
+    desk.post("/entries/withdraw", data={"person": known["Bo Sund"].person, "tapped": new_ident()})
+    assert take(desk, upload(desk, "Name;Pair;Team\nEd Wray;Terns;Reedham\n").text).status_code == 303
+    after = {one.name: one for one in entrants(kept.records, kept.event_id)}
+    assert after["Ed Wray"].side == known["Ada Quill"].side
+    assert "Bo Sund" not in after
+    told = upload(desk, "Name;Pair;Team\nFi Ash;Plovers;Reedham\nGo Bee;Plovers;Dunewick\n").text
+    assert "several teams" in told
+    answer = take(desk, upload(desk, "Name;Pair;Team\nFi Ash;Terns;Dunewick\n").text)
+    assert "several teams" in answer.text
+    assert "Fi Ash" not in playing(kept)

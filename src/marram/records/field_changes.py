@@ -80,6 +80,7 @@ def take_in(
         session.flush()
         if with_places:
             _place(session, event, (Enters(found[one.name], one.handicap_index, one.tees) for one in players))
+            _join(session, event, {found[one.name]: one for one in players if one.side or one.team})
     return found
 
 
@@ -114,6 +115,45 @@ def _place(session: Session, event: str, entering: Iterable[Enters]) -> None:
             )
         )
     session.flush()
+
+
+def _join(session: Session, event: str, players: Mapping[str, Player]) -> None:
+    """Put players, by identifier, into the sides and teams that their entries name; who is called as there is in it.
+
+    Raises:
+        InputError: a side is in another team already.
+    """
+    team, side, entrant = tables.Team, tables.Side, tables.Entrant
+    teams = {
+        row.name: row.id for row in session.execute(select(team.name, team.id).where(team.event_id == event))
+    }
+    sides = {
+        row.name: (row.id, row.team_id)
+        for row in session.execute(select(side.name, side.id, side.team_id).where(side.event_id == event))
+    }
+    faults = []
+    for person, one in players.items():
+        if one.team and one.team not in teams:
+            teams[one.team] = new_ident()
+            session.add(team(id=teams[one.team], event_id=event, name=one.team))
+            session.flush()
+        of_team = teams.get(one.team or "")
+        if one.side and one.side not in sides:
+            sides[one.side] = new_ident(), of_team
+            session.add(side(id=sides[one.side][0], event_id=event, team_id=of_team, name=one.side))
+            session.flush()
+        mine, its_team = sides.get(one.side or "", (None, of_team))
+        if of_team is not None and its_team != of_team:
+            faults.append(
+                said("The partners of side {side} are in several teams. Give them one.", side=one.side)
+            )
+        session.execute(
+            update(entrant)
+            .where(entrant.event_id == event, entrant.person_id == person)
+            .values(side_id=mine, team_id=its_team)
+        )
+    if faults:
+        raise InputError(*faults)
 
 
 def _entrants(session: Session, event: str) -> dict[str, str]:

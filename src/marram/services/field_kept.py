@@ -135,6 +135,10 @@ def taken(at: EventLog, read: EntryList, columns: Columns, tap: Tap) -> LogEntry
     known = set(names(at.records, waits).values())
     if again := [one.name for one in players if one.name in known]:
         raise InputError(*(said("{name} is entered already. Strike the line.", name=one) for one in again))
+    if not with_places and any(one.side for one in players):
+        raise InputError(
+            said("Lots were cast for players here, so no sides are taken any more. Leave their column out.")
+        )
     if again := list(_spelled_otherwise(players, waiting.playing)):
         raise InputError(*again)
     people = take_in(at.records, at.event, players, with_places=with_places)
@@ -285,6 +289,8 @@ def _player(one: Entry) -> Player:
         one.club or None,
         one.sex or None,
         one.born,
+        side=one.side or None,
+        team=one.team or None,
     )
 
 

@@ -56,7 +56,7 @@ def placed(records: Records, event: str, round_: str) -> tuple[Placed, ...]:
     for one in duties(records, event):
         key = one.person, one.role
         at = now.get(key, _place_of(one.duty))
-        was = before.get(key, _place_of(one.duty)) if entries else at
+        was = before.get(key, _place_of(one.duty) or at) if entries else at
         found.append(Placed(one, at, None if was == at else was))
     return tuple(found)
 

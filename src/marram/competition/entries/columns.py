@@ -27,6 +27,8 @@ KNOWN: dict[Column, tuple[str, ...]] = {
     Column.SEX: ("sex", "gender", "geschlecht", "m/f", "m/w", "sexe", "sexo", "kon"),
     Column.BORN: ("born", "year of birth", "date of birth", "birth date", "dob", "geboren", "geburtsdatum", "jahrgang", "geburtsjahr"),
     Column.NUMBER: ("number", "member number", "membership number", "licence", "license", "mitgliedsnummer", "dgv nr", "id", "golf id", "player id"),
+    Column.SIDE: ("side", "pair", "pairing", "paar", "paarung", "pareja", "equipe de deux"),
+    Column.TEAM: ("team", "team name", "mannschaft", "equipe", "equipo", "lag"),
 }  # fmt: skip
 
 

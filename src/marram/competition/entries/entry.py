@@ -19,6 +19,8 @@ class Column(Enum):
     SEX = "sex"
     BORN = "born"
     NUMBER = "number"
+    SIDE = "side"
+    TEAM = "team"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,8 @@ class Entry:
         born: year of birth; ``None`` where it is not told.
         number: of the member or licence; empty where it is not told.
         line: of the list.
+        side: what the side with partners is called; empty where the player competes alone.
+        team: the team; empty where there is none.
     """
 
     name: str
@@ -42,6 +46,8 @@ class Entry:
     born: int | None = None
     number: str = ""
     line: int = 0
+    side: str = ""
+    team: str = ""
 
     @property
     def key(self) -> str:

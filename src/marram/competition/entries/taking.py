@@ -64,7 +64,8 @@ class Taking:
         born: int | None = self._read(line, cells.get(Column.BORN, ""), born_in, None)
         sex: str = self._read(line, cells.get(Column.SEX, ""), sex_in, "")
         self._sexes[line] = cells.get(Column.SEX, "").strip().casefold().rstrip(".")
-        self.entries.append(Entry(name, index, club, sex, born, cells.get(Column.NUMBER, ""), line))
+        number, side, team = (cells.get(one, "") for one in (Column.NUMBER, Column.SIDE, Column.TEAM))
+        self.entries.append(Entry(name, index, club, sex, born, number, line, side, team))
 
     def _is_total(self, cells: Mapping[Column, str], row: Sequence[str]) -> bool:
         name = cells.get(Column.NAME, "") or cells.get(Column.FAMILY_NAME, "")
@@ -117,6 +118,18 @@ class Taking:
         for entry in self.entries:
             if entry.name:
                 self._twice(entry)
+        teams: dict[str, Entry] = {}
+        for entry in self.entries:
+            first = teams.setdefault(entry.side, entry) if entry.side else entry
+            if first.team != entry.team:
+                self.fault(
+                    entry.line,
+                    said(
+                        "The partners of side {side} are in several teams; line {first} has another. Give them one.",
+                        side=repr(entry.side),
+                        first=first.line,
+                    ),
+                )
         told = set(self._sexes.values())
         if "d" in told and told & {"m", "w", "f"}:
             for line, sex in self._sexes.items():

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from marram.competition.entries.entry import Entry
 
-HEADINGS = ("name", "handicap index", "club", "sex", "born", "number")
+HEADINGS = ("name", "handicap index", "club", "sex", "born", "number", "side", "team")
 _STARTS_A_FORMULA = ("=", "@", "\t", "\r")
 
 
@@ -41,6 +41,8 @@ def _row(entry: Entry) -> tuple[str, ...]:
         entry.sex,
         "" if entry.born is None else str(entry.born),
         entry.number,
+        entry.side,
+        entry.team,
     )
 
 

@@ -55,6 +55,8 @@ TEXTS: dict[str, str] = {
     "column.sex": "Sex",
     "column.born": "Year of birth",
     "column.number": "Number of member or licence",
+    "column.side": "Side with partners",
+    "column.team": "Team",
     "line": "Line",
     "draw": "Draw",
     "draw.round": "Round {number}",
