@@ -137,3 +137,28 @@ def test_a_script_that_cannot_be_joined_is_refused(source_text: str, fault: str)
 def test_a_joined_script_gives_what_it_gave(phone: TestClient) -> None:
     """Who imports a script that comes with its modules finds the same names in it."""
     assert "export { prepare, find };" in phone.get(asset("rulings/finding.js")).text
+
+
+def test_what_is_the_same_for_all_is_compressed_once(
+    phone: TestClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The second phone gets script, style and drawing without anything being compressed, and each may go as it is too."""
+    page = phone.get("/").text.replace("&amp;", "&")
+    every = [one for one in named(page) if "/api/course/" in one or one.split("/", 3)[3] in SETS]
+    first = {one: phone.get(one).content for one in every}
+    assert len(every) > len(SETS)
+
+    def again(*_: object, **__: object) -> bytes:
+        raise AssertionError("compressed again")
+
+    monkeypatch.setattr(gzip, "compress", again)
+    for one in every:
+        with phone.stream("GET", one) as answer:
+            sent = b"".join(answer.iter_raw())
+        assert answer.headers["vary"].lower().count("accept-encoding") == 1
+        assert sent[4:8] == bytes(4), (
+            one
+        )  # no time in it, as what is compressed on the way has (RFC 1952, 2.3.1)
+        assert gzip.decompress(sent) == first[one]
+        plain = phone.get(one, headers={"accept-encoding": "identity"})
+        assert ("content-encoding" in plain.headers, plain.content) == (False, first[one]), one

@@ -14,6 +14,7 @@ from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import consult
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.shell.assets import ASKED_ANEW, FOR_EVER
+from marram.desk.shell.compressing import sent_to_all
 from marram.desk.shell.workplace import Workplace, with_flag, workplace, workplace_on
 from marram.errors import BadPlace, InputError, UnknownIncident, shown
 from marram.rules.engine.request import fact_named
@@ -60,7 +61,7 @@ def course_part(request: Request, tag: str, part: str) -> Response:
     }
     if request.headers.get("if-none-match") == headers["ETag"]:
         return Response(status_code=304, headers=headers)
-    return Response(drawn, media_type="application/geo+json", headers=headers)
+    return sent_to_all(request.headers, drawn, "application/geo+json", headers)
 
 
 @router.get("/incidents")

@@ -15,6 +15,7 @@ from starlette.responses import Response
 from starlette.staticfiles import StaticFiles
 from starlette.types import Scope
 
+from marram.desk.shell.compressing import sent_to_all
 from marram.desk.shell.joined_modules import joined
 
 ROOMS = (
@@ -140,7 +141,12 @@ def _sent(name: str, scope: Scope) -> Response:
     if Headers(scope=scope).get("if-none-match") == tag:
         return Response(status_code=304, headers={"ETag": tag})
     kind = "text/css" if name.endswith(".css") else "text/javascript"
-    return Response(made(name), media_type=kind, headers={"ETag": tag})
+    return sent_to_all(Headers(scope=scope), _bytes_of(name), kind, {"ETag": tag})
+
+
+@cache
+def _bytes_of(name: str) -> bytes:
+    return (made(name) or "").encode()
 
 
 __all__ = ["DESK", "ROOMS", "AsItLies", "ForEver", "asset", "made", "version"]
