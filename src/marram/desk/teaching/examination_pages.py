@@ -5,10 +5,9 @@ from datetime import UTC, datetime
 from functools import lru_cache
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Query, Request, Response
+from fastapi import APIRouter, Depends, Query, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 from pydantic import BaseModel, Field
-from starlette.concurrency import run_in_threadpool
 
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import NO_STORE, page, too_often
@@ -74,11 +73,15 @@ def paper(request: Request, code: str, handing: bool = False) -> Response:
     return _page(request, kept, *found, handing=handing)
 
 
+async def _fields(request: Request) -> dict[str, str]:
+    """Return what a form sent."""
+    return {name: str(value) for name, value in (await request.form()).items()}
+
+
 @router.post("/examination/{code}")
-async def form_sent(request: Request, code: str) -> Response:
+def form_sent(request: Request, code: str, fields: Annotated[dict[str, str], Depends(_fields)]) -> Response:
     """Take the paper as a form sends it, without a script; then go on, or ask whether to hand it in, or hand it in."""
-    fields = {name: str(value) for name, value in (await request.form()).items()}
-    return await run_in_threadpool(_taken, request, code, fields)
+    return _taken(request, code, fields)
 
 
 class Choice(BaseModel):
