@@ -147,3 +147,12 @@ def test_accuracy_counts_for_conditions_and_wrong_greens_too() -> None:
         ]
         assert found == [near]
     assert area_at(links, 30, 0, 1, accuracy=0.5).certain
+
+
+def test_how_far_off_a_line_was_drawn_counts_all_along_it() -> None:
+    """What a phone said of the accuracy of a line counts beside its middle as at its ends."""
+    fence = feature(Kind.OBSTRUCTION, LineString([(30, -40), (30, 40)]), "fence", tags={"accuracy": "3"})
+    links = course(BOUNDARY, GREEN, fence)
+    for y in (0, 39):
+        assert DoubtKind.WITHIN_ACCURACY in kinds(area_at(links, 32, y, 1))
+    assert DoubtKind.WITHIN_ACCURACY not in kinds(area_at(links, 36, 0, 1))

@@ -49,6 +49,22 @@ def test_the_points_of_a_csv_file(tmp_path) -> None:
     assert edge == SurveyPoint("edge", 3.002, 51.1, 2.5)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "longitude;latitude;name;accuracy\n3,0001;51,0002;Ball A;0,05\n-3,5;+51;Ball, B;\n",
+        "longitude\tlatitude\tname\taccuracy\n3,0001\t51,0002\tBall A\t0,05\n-3.5\t51\tBall, B\t\n",
+    ],
+)
+def test_a_file_separated_by_semicolons_or_tabs_may_have_decimal_commas(tmp_path, text) -> None:
+    """As spreadsheets write it where a comma stands in a number; a comma in a name stays one."""
+    path = tmp_path / "points.csv"
+    path.write_text(text, encoding="utf-8")
+    first, second = read_points(path)
+    assert (first.longitude, first.latitude, first.name, first.accuracy) == (3.0001, 51.0002, "Ball A", 0.05)
+    assert (second.longitude, second.latitude, second.name, second.accuracy) == (-3.5, 51.0, "Ball, B", None)
+
+
 def test_a_spreadsheet_s_byte_order_mark_is_no_obstacle(tmp_path) -> None:
     """CSV as spreadsheets save it begins with a byte order mark."""
     (point,) = read_points(saved(tmp_path, "\ufefflongitude,latitude\n3,51\n"))

@@ -111,7 +111,8 @@ class Reading:
         if self.answer.edge_distance <= reach:
             yield _measure(self.answer.edge_distance, self.answer.edge)
         for rough in _roughly_drawn(self.course):
-            away = rough.geometry.boundary.distance(self.place)
+            edge = rough.geometry.boundary if rough.geometry.area else rough.geometry
+            away = edge.distance(self.place)
             if reach < away <= drawn_to(rough) + TOUCH:
                 yield _measure(away, rough)
         near = self.ground.within(self.place, TOUCH + reach, "conditions")

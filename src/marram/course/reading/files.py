@@ -100,13 +100,17 @@ def text_of(name: str, data: bytes, otherwise: str = NO_UTF_8) -> str:
 def csv_rows(name: str, text: str) -> Iterator[tuple[int, list[str]]]:
     """Yield the rows of a CSV text that hold anything, each with the number of its first line.
 
+    Where semicolons or tabs separate the cells, as spreadsheets write them in countries with decimal commas, a number
+    with a comma is yielded with a point.
+
     Raises:
         InputError: a quotation mark is opened and never closed, or a cell is beyond all measure.
     """
     import csv  # noqa: PLC0415 - most files are maps
     import io  # noqa: PLC0415
 
-    reader = csv.reader(io.StringIO(text, newline=""), strict=True)
+    mark = _separator(text)
+    reader = csv.reader(io.StringIO(text, newline=""), strict=True, delimiter=mark)
     line = 1
     while True:
         try:
@@ -121,5 +125,21 @@ def csv_rows(name: str, text: str) -> Iterator[tuple[int, list[str]]]:
             )
             raise InputError(said("{name}, line {line}: {what}", name=name, line=line, what=what)) from None
         if any(cell.strip() for cell in row):
-            yield line, row
+            yield line, row if mark == "," else [_with_point(cell) for cell in row]
         line = reader.line_num + 1
+
+
+def _separator(text: str) -> str:
+    """Return what separates the cells of a CSV text: a comma, unless its first line can only be read otherwise."""
+    first = next((line for line in text.splitlines() if line.strip()), "")
+    for mark in (";", "\t"):
+        cells = first.split(mark)
+        if len(cells) > 1 and ("," not in first or all(_with_point(cell) != cell for cell in cells)):
+            return mark
+    return ","
+
+
+def _with_point(cell: str) -> str:
+    """Return a number that is written with a decimal comma with a point; anything else as it is."""
+    whole, comma, rest = cell.strip().partition(",")
+    return f"{whole}.{rest}" if comma and whole.lstrip("+-").isdecimal() and rest.isdecimal() else cell
