@@ -123,3 +123,18 @@ def test_lines_of_play_that_cannot_be_used_are_mended_first_or_done_without(tmp_
     assert desk.get("/").headers["location"] == "/map/mend"
     assert 'href="/flag"' in desk.get("/map/mend").text
     assert desk.get("/flag").status_code == 200
+
+
+@pytest.mark.parametrize(
+    ("query", "idle"),
+    [
+        ("what=ball_in_penalty_area&found_in_penalty_area=yes", True),
+        (f"hole=9&{CASE}", False),
+        ("hole=9&what=ball_in_penalty_area", False),
+    ],
+)
+def test_a_case_without_a_place_says_that_its_map_is_idle(tmp_path: Path, query: str, idle: bool) -> None:
+    """A phone leaves the map out where nothing of the case is on it and nothing is asked for there."""
+    page = without(tmp_path, 9).get(f"/case?{query}")
+    assert page.status_code == 200
+    assert ("data-no-place" in page.text) is idle
