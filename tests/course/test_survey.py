@@ -134,3 +134,12 @@ def test_an_unknown_accuracy_is_asked_for() -> None:
     """A point of which nobody said how accurate it is gives no answer."""
     with pytest.raises(BadPlace, match="how accurate ball is"):
         read_on_map(LINKS, SurveyPoint("ball", 3.0, 51.0), 1)
+
+
+@pytest.mark.parametrize("written", ["3_0", "nan", "1e999", "3,001.5"])
+def test_what_no_official_writes_as_a_number_is_refused(tmp_path, written) -> None:
+    """Python reads an underscore within a number, and what is none as one; a survey does not."""
+    path = tmp_path / "points.csv"
+    path.write_text(f'longitude,latitude\n"{written}",51\n', encoding="utf-8")
+    with pytest.raises(BadPlace, match="line 2"):
+        read_points(path)

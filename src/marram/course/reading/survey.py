@@ -155,7 +155,7 @@ def _number(text: str | None) -> float:
         value = float(text)
     except ValueError:
         raise ValueError(said("{text!r} is not a number.", text=short(text))) from None
-    if not math.isfinite(value):
+    if not math.isfinite(value) or "_" in text:  # Python reads 3_0 as thirty
         raise ValueError(said("{text!r} is not a number.", text=short(text)))
     return value
 
