@@ -19,6 +19,8 @@ if TYPE_CHECKING:
 
 NOT_STARTED = 3
 """The exit code where the server could not start: that of uvicorn's own command."""
+LAST_ANSWERS = 5
+"""How many seconds a desk that is stopped waits for answers on their way; a page left open must not keep it from ending."""
 
 
 def serve(
@@ -115,7 +117,16 @@ def serve(
     certificate: dict[str, Any] = (
         {"ssl_certfile": secure.certificate, "ssl_keyfile": secure.key} if secure else {}
     )
-    server = uvicorn.Server(uvicorn.Config(app, host=host, port=port, log_level="warning", **certificate))
+    server = uvicorn.Server(
+        uvicorn.Config(
+            app,
+            host=host,
+            port=port,
+            log_level="warning",
+            timeout_graceful_shutdown=LAST_ANSWERS,
+            **certificate,
+        )
+    )
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:
