@@ -58,3 +58,15 @@ def test_the_credit_of_open_data_is_kept(tmp_path) -> None:
     assert load(osm(tmp_path)).credit == CREDIT
     named = osm(tmp_path, ' copyright="OpenStreetMap and contributors" attribution="ODbL 1.0"')
     assert load(named).credit == "OpenStreetMap and contributors, ODbL 1.0"
+
+
+def test_a_position_that_is_no_number_is_refused_with_its_line(tmp_path) -> None:
+    """A "nan", which reads as a number and is none, is told as any other word there is."""
+    path = osm(tmp_path)
+    lines = path.read_text().split("\n")
+    lines[3] = lines[3].replace('lon="', 'lon="nan" was="')
+    path.write_text("\n".join(lines))
+    (fault,) = check(path)
+    assert fault.check == "not_osm"
+    assert "line 4" in fault.what
+    assert "nan is no number" in fault.what

@@ -107,6 +107,7 @@ def test_a_coast_in_pieces_with_an_island_and_a_lagoon() -> None:
         assert area_at(links, *place, 1).area is area, place
 
 
+@pytest.mark.long
 @settings(max_examples=60, deadline=None)
 @given(
     north=st.lists(st.integers(-40, 40), min_size=4, max_size=9),

@@ -9,6 +9,7 @@ the square's diagonal, it overlaps the obstruction from every place of that squa
 from math import cos, dist, hypot, pi, sin, sqrt
 
 import numpy as np
+import pytest
 import shapely
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -92,6 +93,7 @@ def _placed(corners, places):
     return shapely.polygons(places[:, None, :] + corners[None, :, :])
 
 
+@pytest.mark.long
 @settings(max_examples=5000, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(configurations())
 def test_no_place_of_a_one_centimetre_grid_is_nearer(configuration):

@@ -34,6 +34,7 @@ def test_no_sentence_stands_twice_for_two_incidents() -> None:
 
 
 @pytest.mark.refit
+@pytest.mark.long
 def test_the_script_gives_the_file_that_ships() -> None:
     """Fitting anew gives the same weights, but for the last steps of rounding on another processor."""
     fitting = pytest.importorskip(

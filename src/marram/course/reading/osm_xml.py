@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from math import isnan
 from xml.parsers import expat
 
 import shapely
@@ -65,7 +66,7 @@ class _File:
             gone = attributes.get("visible") == "false" or attributes.get("action") == "delete"
             self.current = None if gone else _Element(name, attributes["id"])
             if name == "node" and not gone:
-                self.places[attributes["id"]] = (float(attributes["lon"]), float(attributes["lat"]))
+                self.places[attributes["id"]] = (_number(attributes["lon"]), _number(attributes["lat"]))
         elif name == "tag" and current is not None:
             current.tags[visible(attributes["k"])] = visible(attributes["v"])
         elif name == "nd" and current is not None:
@@ -74,7 +75,7 @@ class _File:
             current.members.append((attributes["type"], attributes["ref"], attributes.get("role", "")))
         elif name == "bounds":
             west, south, east, north = (
-                float(attributes[key]) for key in ("minlon", "minlat", "maxlon", "maxlat")
+                _number(attributes[key]) for key in ("minlon", "minlat", "maxlon", "maxlat")
             )
             if reason := out_of_range([(west, south), (east, north)]):
                 raise ValueError(said("its bounds: {reason}", reason=reason))
@@ -165,6 +166,13 @@ def _parse(data: bytes, file: _File, progress: Progress) -> None:
         parser.Parse(b"", True)
     finally:
         file.line = parser.CurrentLineNumber
+
+
+def _number(written: str) -> float:
+    """Return a number; what reads as one but is none ("nan") is refused as any other word is."""
+    if isnan(found := float(written)):
+        raise ValueError(said("{written} is no number", written=short(written)))
+    return found
 
 
 def _refuse_document_type(*_: object) -> None:
