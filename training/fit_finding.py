@@ -17,7 +17,7 @@ import numpy as np
 from marram.rules.finding.sentence import Tables
 from marram.rules.incidents import INCIDENTS
 from training.fitting import Rounded, fit, rounded, taken_apart
-from training.material import NOTHING, Told, digest, sentences, tables, weak
+from training.material import NOTHING, Told, digest, halves, sentences, tables, weak
 from training.measure import orders, shares, sharpness
 
 HERE = Path(__file__).parent
@@ -36,11 +36,11 @@ def main() -> None:
     told, held = sentences(), tables()
     learned = [one for one in told if one.number is None or one.number % OF != HELD_OUT]
     kept_out = [one for one in told if one.number is not None and one.number % OF == HELD_OUT]
-    trial = rounded(fit([*learned, *weak()], held), STEPS)
+    trial = rounded(fit([*learned, *weak()], held, halves(learned)), STEPS)
     sure = _measured(trial, kept_out, held)
     if only_measure:
         return
-    final = rounded(fit([*told, *weak()], held), STEPS)
+    final = rounded(fit([*told, *weak()], held, halves(told)), STEPS)
     written = _document(final, held, sure * final.unit / trial.unit)
     FILE.write_text(written, encoding="utf-8")
     size = len(gzip.compress(written.encode(), 9))

@@ -3,7 +3,7 @@
 import hashlib
 import json
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 from pathlib import Path
@@ -61,6 +61,22 @@ def _read(file: Path) -> Iterator[Told]:
                 raise ValueError(f"{file.name}, line {at}: a sentence before the first '# incident_name'.")
             yield Told(line.strip(), incident, CLAUSE if file.name == CLAUSES else 1.0, number=number)
             number += 1
+
+
+HALF, FEWEST_WORDS = 0.25, 8
+"""What half of a sentence counts beside the whole, and how many words a sentence has that is halved (our choice, by the
+held-out sentences): others tell of the same incident in other company, so that each part is to speak for itself."""
+
+
+def halves(told: Iterable[Told]) -> list[Told]:
+    """Return the two halves of each sentence that has enough words."""
+    found = []
+    for one in told:
+        words = one.text.split()
+        if one.weight == 1.0 and one.number is not None and len(words) >= FEWEST_WORDS:
+            middle = len(words) // 2
+            found += [Told(" ".join(part), one.incident, HALF) for part in (words[:middle], words[middle:])]
+    return found
 
 
 TITLE, KEYWORDS, NAME, KEYWORD = 1.0, 0.5, 0.5, 0.15
