@@ -39,6 +39,10 @@ class _Pen:
         return WIDE if self.wide else NARROW
 
 
+TYPE = "Atkinson Hyperlegible Next, system-ui, sans-serif"
+"""The type of the pages, and of drawings of relief."""
+
+
 def path_svg(why: Explained, *, wide: bool = False, prefix: str = "path") -> str:
     """Return the path to a ruling as SVG.
 
@@ -49,7 +53,7 @@ def path_svg(why: Explained, *, wide: bool = False, prefix: str = "path") -> str
     """
     steps = [one for one in why.decided if one.matters]
     width = WIDE if wide else NARROW
-    drawn = root(width, 10, {"role": "img", "aria-labelledby": f"{prefix}-name", "font-family": "inherit"})
+    drawn = root(width, 10, {"role": "img", "aria-labelledby": f"{prefix}-name", "font-family": TYPE})
     say(drawn, "title", told(why), id=f"{prefix}-name")
     add(drawn, "rect", x=0, y=0, width=width, height=10, fill=PAPER, class_="ground")
     way = add(
