@@ -2,15 +2,21 @@
 
 import json
 import os
+from pathlib import Path
 
 import pytest
 
 from marram.course import check, load
+from marram.course.lies.doubts import drawn_to
+from marram.course.loading import examine
 from marram.course.mending.draft import read_draft
+from marram.course.reading.shapes import accuracy_of
 from marram.course.reading.survey import read_points
 from marram.errors import BadCourse, BadPlace, InputError
 from marram.visible import escaped, visible
 from tests.course.drawing import nine_holes, write
+
+BAD = Path(__file__).parents[1] / "bad" / "course"
 
 
 def test_a_quotation_mark_never_closed_is_named_with_its_line(tmp_path) -> None:
@@ -130,3 +136,51 @@ def test_a_course_across_the_antimeridian_is_one_course(tmp_path) -> None:
     assert min(longitudes) < 0 < max(longitudes)
     for number, hole in here.holes.items():
         assert abs(across.holes[number].line.length - hole.line.length) < 0.001
+
+
+def test_an_accuracy_that_says_nothing_puts_no_edge_in_doubt() -> None:
+    """An edge of unbounded accuracy would be in doubt everywhere; what cannot be read is left out, and said."""
+    read = {
+        text: accuracy_of({"accuracy": text}) for text in ("6", "2.5 m", "inf", "-3", "nan", "1e3", "1001")
+    }
+    assert read == {"6": 6.0, "2.5 m": 2.5, **dict.fromkeys(("inf", "-3", "nan", "1e3", "1001"))}
+    course, faults = examine(BAD / "accuracy_without_sense.geojson")
+    assert course is not None
+    assert {drawn_to(feature) for feature in course.features} == {0.0}
+    left_out = [fault.what for fault in faults if fault.check == "not_a_number"]
+    assert [one.split("'")[1] for one in left_out] == ["inf", "-3", "about a club"]
+
+
+def test_ways_without_positions_stay_to_be_mended() -> None:
+    """Each is listed with what to do, in the check and in the draft; nobody is told that nothing is tagged."""
+    told = check(BAD / "ways_without_nodes.osm")
+    assert {(fault.check, fault.feature) for fault in told} == {
+        ("incomplete", f"way/{n}") for n in (1, 2, 3, 4)
+    }
+    draft = read_draft(BAD / "ways_without_nodes.osm")
+    assert [str(fault) for fault in draft.faults] == [str(fault) for fault in told]
+
+
+def test_positions_within_the_ways_are_read(tmp_path) -> None:
+    """An extract with the positions in its ways, without the nodes themselves, is the map with its nodes."""
+    whole = (BAD / "incomplete_way.osm").read_text().splitlines()
+    whole = [line for line in whole if '<way id="9"' not in line]
+    places = {line.split('"')[1]: line.split("lat=")[1].rstrip("/>") for line in whole if "<node" in line}
+    within = [line for line in whole if "<node" not in line]
+    for number, place in places.items():
+        within = [line.replace(f'<nd ref="{number}"', f'<nd ref="{number}" lat={place}') for line in within]
+    for name, lines in {"nodes": whole, "ways": within}.items():
+        (tmp_path / f"{name}.osm").write_text("\n".join(lines))
+    nodes, ways = (load(tmp_path / f"{name}.osm") for name in ("nodes", "ways"))
+    assert [(one.ident, one.geometry.wkt) for one in ways.features] == [
+        (one.ident, one.geometry.wkt) for one in nodes.features
+    ]
+
+
+@pytest.mark.parametrize("name", ["zipped.geojson", "gzipped.osm"])
+def test_a_packed_file_is_told_as_such_wherever_it_is_opened(name) -> None:
+    """To be checked, to be mended, and as a survey of points."""
+    (fault,) = check(BAD / name)
+    assert read_draft(BAD / name).faults == (fault,)
+    with pytest.raises(InputError, match=r"it is packed \(g?zip\)\. Unpack it first\."):
+        read_points(BAD / name)

@@ -17,6 +17,7 @@ import pytest
 
 from marram.course import check
 from marram.course.mending.draft import Draft, draft_of, read_draft
+from marram.course.reading.files import PACKED
 from marram.course.scheme import GOLF, OWN, PENALTY_AREA
 from marram.course.versions.map_edits import ACTIONS, Edit
 from marram.course.versions.map_versions import MapVersions
@@ -67,13 +68,29 @@ def past(sentences: Iterable[str], given: str) -> set[str]:
 
 def stands_in(value: str, given: str) -> bool:
     bare = value.strip("'\"[]").removesuffix("…")
+    bare = SYMBOL.sub(escape_of, bare)
     return (
         bare in given
-        or bare.replace("None", "null") in given
+        or as_json(bare) in given
         or repr(bare)[1:-1] in given
         or LIBRARIES.search(value) is not None
         or is_codes(value)
     )
+
+
+SYMBOL = re.compile("[\u2400-\u241f]|\\[?U\\+D800\\]?")
+"""What a control character, and half a character, is shown as."""
+
+
+def escape_of(found: re.Match[str]) -> str:
+    """Return what JSON writes for what is shown as a symbol."""
+    return f"\\u{ord(found[0]) - 0x2400:04x}" if len(found[0]) == 1 else "\\ud800"
+
+
+def as_json(bare: str) -> str:
+    for python, written in {"None": "null", "True": "true", "False": "false", "nan": "NaN"}.items():
+        bare = bare.replace(python, written)
+    return bare
 
 
 KEYS = " ".join(
@@ -96,6 +113,7 @@ CODES = {
     "lat",
     "id",
     "ref",
+    *PACKED.values(),
 }
 
 

@@ -14,6 +14,7 @@ from marram.course.lies.unsettled import barrier_name, what_barrier, what_wetlan
 from marram.course.lies.water import colour_of
 from marram.course.model import Course, Feature, Kind
 from marram.course.reading.assembly import boundary_is_outline
+from marram.course.reading.shapes import accuracy_of
 from marram.course.scheme import is_about_golf
 from marram.said import said
 
@@ -306,10 +307,7 @@ def _roughly_drawn(course: Course) -> tuple[Feature, ...]:
 
 def drawn_to(feature: Feature) -> float:
     """Return how far off the edge of a feature may be drawn, metres: what a phone that marked it said, else 0."""
-    try:
-        return max(0.0, float(feature.tags["accuracy"]))
-    except (KeyError, ValueError):
-        return 0.0
+    return accuracy_of(feature.tags) or 0.0
 
 
 def _measure(distance: float, feature: Feature | None) -> Doubt:

@@ -1,5 +1,6 @@
 """From a source to a course map: choose the course, lay the plane, make features and holes."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -48,6 +49,8 @@ def assemble(
         return None, [*source.faults, *undecided]
     chosen = of_course(every, outline, part_of(progress, 0.0, CHOSEN))
     if not any(is_about_golf(feature.tags) for feature in chosen):
+        if any(fault.check == "incomplete" and fault.severity is Severity.ERROR for fault in source.faults):
+            return None, list(source.faults)  # golf is tagged, but not whole in the file
         nothing = Fault(
             Severity.ERROR,
             "no_golf",
@@ -62,6 +65,7 @@ def assemble(
         return None, [*source.faults, *lost]
     faults = FaultList(_plane(chosen))
     laid = _in_metres(chosen, faults.plane)
+    _same_identifiers(laid, faults)
     features = _boundary(
         laid[0] if outline else None, to_features(laid, faults, part_of(progress, CHOSEN, MADE)), faults
     )
@@ -82,6 +86,22 @@ def assemble(
 def _plane(features: Sequence[SourceFeature]) -> LocalPlane:
     west, south, east, north = shapely.total_bounds([f.geometry for f in features if is_about_golf(f.tags)])
     return LocalPlane(round(from_greenwich(float(west + east) / 2), 4), round(float(south + north) / 2, 4))
+
+
+def _same_identifiers(features: Sequence[SourceFeature], faults: FaultList) -> None:
+    """Tell of identifiers that several features have: whoever reads of one in a message cannot tell which is meant."""
+    times = Counter(feature.ident for feature in features)
+    seen: set[str] = set()
+    for feature in features:
+        if times[feature.ident] > 1 and feature.ident not in seen:
+            seen.add(feature.ident)
+            faults.warn(
+                "repeated_id",
+                said("{count} features have this identifier", count=times[feature.ident]),
+                said("Give each an 'id' of its own, or remove what is there twice."),
+                feature=feature.ident,
+                at=feature.geometry,
+            )
 
 
 def _in_metres(features: Sequence[SourceFeature], plane: LocalPlane) -> list[SourceFeature]:

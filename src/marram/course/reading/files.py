@@ -14,6 +14,16 @@ MOST_MEGABYTES = 100
 
 NO_UTF_8 = said("no text in UTF-8")
 
+PACKED = {
+    b"PK\x03\x04": "zip",
+    b"\x1f\x8b": "gzip",
+    b"BZh": "bzip2",
+    b"\xfd7zXZ\x00": "xz",
+    b"7z\xbc\xaf'\x1c": "7z",
+    b"(\xb5/\xfd": "zstd",
+}
+"""What a packed file begins with, and the name of its form."""
+
 UTF_16 = (b"\xff\xfe", b"\xfe\xff")
 
 
@@ -21,7 +31,7 @@ class CannotOpen(InputError):
     """A file that cannot be opened at all: what is wrong, and what to do about it."""
 
     def __init__(self, path: Path | str, why: str, remedy: str) -> None:
-        self.what = said("{path} cannot be read: {why}", path=path, why=why)
+        self.what = said("{path} cannot be read: {why}", path=str(path), why=why)
         self.remedy = remedy
         super().__init__(said("{what}. {remedy}", what=self.what, remedy=remedy))
 
@@ -51,7 +61,7 @@ def bytes_of(path: Path, most: int = MOST_MEGABYTES) -> bytes:
             raise CannotOpen(path, size, said("Export the ground of one course alone."))
         if not os.access(path, os.R_OK):
             raise CannotOpen(path, said("permission denied"), said("Change who may read it."))
-        return path.read_bytes()
+        return _unpacked(path, path.read_bytes())
     except OSError as error:
         raise CannotOpen(path, str(error.strerror), said("Check the path.")) from None
     except ValueError as error:
@@ -60,6 +70,18 @@ def bytes_of(path: Path, most: int = MOST_MEGABYTES) -> bytes:
         raise CannotOpen(
             short(str(path)), said("it is no path ({error})", error=error), said("Check the path.")
         ) from None
+
+
+def _unpacked(path: Path, data: bytes) -> bytes:
+    """Return the bytes of a file that is not packed.
+
+    Raises:
+        CannotOpen: it is.
+    """
+    for mark, form in PACKED.items():
+        if data.startswith(mark):
+            raise CannotOpen(path, said("it is packed ({form})", form=form), said("Unpack it first."))
+    return data
 
 
 def is_xml(data: bytes) -> bool:

@@ -9,9 +9,9 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.progress import READING, Progress, no_progress, part_of, telling
 from marram.course.reading.collection import collection_of
 from marram.course.reading.geojson_geometry import Unreadable, first_position, geometry_of
-from marram.course.reading.source import Source, SourceFeature, out_of_range
+from marram.course.reading.source import Source, SourceFeature, incomplete, out_of_range
 from marram.course.scheme import is_about_golf, meaning, unknown_tags
-from marram.said import Said, counted, said
+from marram.said import Said, said
 from marram.visible import visible
 
 WGS84_NAMES = ("CRS84", "EPSG::4326", "EPSG:4326")
@@ -125,15 +125,8 @@ def _read_feature(source: Source, item: Any, index: int) -> None:
         return
     properties = item.get("properties") or {}
     if is_about_golf(properties) and (lost := properties.get(INCOMPLETE)):
-        source.refuse(
-            "incomplete",
-            counted(
-                "{count} of its parts is not in the file", "{count} of its parts are not in the file", lost
-            ),
-            said("Export a larger rectangle, or with complete ways and relations."),
-            str(item.get("id", "")),
-            first_position(item.get("geometry")),
-        )
+        place = first_position(item.get("geometry"))
+        source.faults.append(incomplete(visible(str(item.get("id", ""))), lost, place, about_golf=True))
         return
     ident = visible(str(item.get("id") or properties.get("@id") or f"feature {index}"))
     tags = tags_of(properties)

@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiLineString, MultiPoint, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.reading.source import Position, out_of_range
+from marram.course.reading.source import TOO_SHORT, WITHOUT_RING, Position, out_of_range
 from marram.said import said
 from marram.visible import short
 
@@ -89,7 +89,7 @@ def _position(value: Any) -> Position:
     if (
         not isinstance(value, list)
         or len(value) < 2
-        or not all(isinstance(number, int | float) and abs(number) < 1e9 for number in value[:2])
+        or not all(type(number) in (int, float) and abs(number) < 1e9 for number in value[:2])
     ):
         raise Unreadable(
             "bad_position",
@@ -111,9 +111,14 @@ def _positions(value: Any) -> _Table:
     except ValueError:  # positions of unequal length, or no positions at all
         table = _NONE
     sound = table.ndim == 2 and table.shape[1] >= 2 and table.dtype.kind in "if"
-    if sound and len(table) and (np.abs(table[:, :2]) <= _FURTHEST).all():
+    if sound and len(table) and (np.abs(table[:, :2]) <= _FURTHEST).all() and not _perhaps_true(table):
         return table[:, :2].astype(float)
     return np.array([_position(position) for position in value], dtype=float).reshape(-1, 2)
+
+
+def _perhaps_true(table: _Table) -> bool:
+    """Whether ``true`` or ``false`` may stand among numbers: a table of numbers holds them as 1 and 0."""
+    return bool(((table[:, :2] == 0) | (table[:, :2] == 1)).any())
 
 
 def _different(table: _Table) -> int:
@@ -127,16 +132,14 @@ def _different(table: _Table) -> int:
 def _line(value: Any) -> _Table:
     table = _positions(value)
     if _different(table) < 2:
-        raise Unreadable(
-            "too_short", said("its line has fewer than two different positions"), said("Draw the whole line.")
-        )
+        raise Unreadable(*TOO_SHORT)
     return table
 
 
 def _polygon(rings: Any) -> Polygon:
     read = [_ring(ring) for ring in rings] if isinstance(rings, list) else []
     if not read:
-        raise Unreadable("no_geometry", said("its area has no ring"), said("Draw its edge."))
+        raise Unreadable(*WITHOUT_RING)
     return Polygon(read[0], read[1:])
 
 

@@ -11,9 +11,17 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
 from marram.course.progress import READING, Progress, no_progress, part_of, telling
-from marram.course.reading.source import Position, Source, SourceFeature, out_of_range
+from marram.course.reading.source import (
+    TOO_SHORT,
+    WITHOUT_RING,
+    Position,
+    Source,
+    SourceFeature,
+    incomplete,
+    out_of_range,
+)
 from marram.course.scheme import is_about_golf, is_area, meaning, unknown_tags
-from marram.said import Said, counted, said
+from marram.said import Said, said
 from marram.visible import short, visible
 
 CREDIT = "Map data © OpenStreetMap contributors, ODbL 1.0"
@@ -69,8 +77,11 @@ class _File:
                 self.places[attributes["id"]] = (_number(attributes["lon"]), _number(attributes["lat"]))
         elif name == "tag" and current is not None:
             current.tags[visible(attributes["k"])] = visible(attributes["v"])
-        elif name == "nd" and current is not None:
+        elif name == "nd" and current is not None and current.kind == "way":
             current.nodes.append(attributes["ref"])
+            if "lat" in attributes:  # an extract with the positions in its ways, and without the nodes
+                place = (_number(attributes["lon"]), _number(attributes["lat"]))
+                self.places.setdefault(attributes["ref"], place)
         elif name == "member" and current is not None:
             current.members.append((attributes["type"], attributes["ref"], attributes.get("role", "")))
         elif name == "bounds":
@@ -169,8 +180,8 @@ def _parse(data: bytes, file: _File, progress: Progress) -> None:
 
 
 def _number(written: str) -> float:
-    """Return a number; what reads as one but is none ("nan") is refused as any other word is."""
-    if isnan(found := float(written)):
+    """Return a number; what reads as one but is none ("nan", "5_1") is refused as any other word is."""
+    if isnan(found := float(written)) or "_" in written:
         raise ValueError(said("{written} is no number", written=short(written)))
     return found
 
@@ -196,7 +207,8 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
     )
     if lost:
         known = [file.places[n] for way in ways if way is not None for n in way.nodes if n in file.places]
-        _incomplete(element, lost, source, known[0] if known else (None, None))
+        golf = is_about_golf(element.tags)
+        source.faults.append(incomplete(element.ident, lost, known[0] if known else None, about_golf=golf))
         _keep_partial(element, ways, file, source, lost)
         return
     present = [way for way in ways if way is not None]
@@ -207,45 +219,31 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
     geometry = _way(element, file) if element.kind == "way" else _multipolygon(element, file, source)
     if geometry is not None:
         source.features.append(SourceFeature(element.ident, element.tags, geometry))
-    elif element.kind == "relation":
-        _keep_partial(element, ways, file, source)
+        return
+    if element.kind == "way" and is_about_golf(element.tags):
+        source.refuse(*TOO_SHORT, element.ident, file.places[element.nodes[0]] if element.nodes else None)
+    elif is_about_golf(element.tags) and not present:
+        source.refuse(*WITHOUT_RING, element.ident)
+    _keep_partial(element, ways, file, source)
 
 
 def _keep_partial(
     element: _Element, ways: Iterable[_Element | None], file: _File, source: Source, lost: int = 0
 ) -> None:
-    """Keep what is known of something refused, as lines, so that it can be looked at and mended."""
+    """Keep what is known of something refused, as lines (an empty one of what has no position), so that it can be mended."""
     chains = [
         [file.places[number] for number in way.nodes if number in file.places]
         for way in ways
         if way is not None
     ]
     lines = [chain for chain in chains if len(set(chain)) > 1]
-    if lines and is_about_golf(element.tags):
-        shape = LineString(lines[0]) if len(lines) == 1 else MultiLineString(lines)
+    if is_about_golf(element.tags):
+        shape = LineString(*lines) if len(lines) < 2 else MultiLineString(lines)
         source.partial.append((SourceFeature(element.ident, element.tags, shape), lost))
 
 
 def _member_ways(relation: _Element, file: _File) -> list[_Element | None]:
     return [file.ways.get(ref) for kind, ref, _ in relation.members if kind == "way"]
-
-
-def _incomplete(element: _Element, lost: int, source: Source, place: Position | tuple[None, None]) -> None:
-    golf = is_about_golf(element.tags)
-    source.faults.append(
-        Fault(
-            Severity.ERROR if golf else Severity.NOTE,
-            "incomplete",
-            counted(
-                "{count} of its parts is not in the file", "{count} of its parts are not in the file", lost
-            )
-            + ("" if golf else said(": it was left out")),
-            said("Export a larger rectangle, or with complete ways and relations."),
-            element.ident,
-            None,
-            *place,
-        )
-    )
 
 
 def _way(way: _Element, file: _File) -> BaseGeometry | None:

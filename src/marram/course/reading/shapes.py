@@ -21,8 +21,12 @@ HARMLESS = frozenset({Kind.ROUGH, Kind.TREES, Kind.WETLAND})
 
 _HOLE_NUMBERS = re.compile(r"[1-9]\d?(\s*;\s*[1-9]\d?)*")
 _METRES = re.compile(r"(\d{1,3}(?:\.\d{1,6})?)\s*m?")
+_HOW_FAR_OFF = re.compile(r"(\d{1,4}(?:\.\d{1,20})?)\s*m?")  # a phone writes every digit it has
 WIDEST, WIDEST_WATER = 50.0, 500.0
 """Metres: no path, ditch or strip of ground drawn as a line is taken to be wider, and no waterway (own choice)."""
+
+ROUGHEST = 1000.0
+"""Metres: an edge that may be drawn farther off than this is not on the map at all (own choice)."""
 
 THICKEST_WALL = 3.0
 """Metres: something with ``barrier`` that is drawn as a thicker area is the ground it encloses, not itself (own choice)."""
@@ -47,6 +51,12 @@ def width_of(tags: dict[str, str] | Feature) -> float | None:
 
 def _widest(tags: Mapping[str, str]) -> float:
     return WIDEST_WATER if "waterway" in tags else WIDEST
+
+
+def accuracy_of(tags: Mapping[str, str]) -> float | None:
+    """Return how far off an edge may be drawn, in metres, from its ``accuracy`` tag, or ``None`` when it says nothing."""
+    found = _HOW_FAR_OFF.fullmatch(tags.get("accuracy", "").strip())
+    return float(found[1]) if found and float(found[1]) <= ROUGHEST else None
 
 
 def strip(line: BaseGeometry, half: float) -> BaseGeometry:
@@ -128,6 +138,11 @@ def _check_values(source: SourceFeature, geometry: BaseGeometry, faults: FaultLi
             said("width=2.5 in metres, and no more than {widest:g}", widest=_widest(source.tags)),
         ),
         ("holes", bool(hole_numbers(source.tags.get("holes", ""))), "holes=2;16"),
+        (
+            "accuracy",
+            accuracy_of(source.tags) is not None,
+            said("accuracy=6 in metres, and no more than {most:g}", most=ROUGHEST),
+        ),
     ):
         if tag in source.tags and not readable:
             faults.warn(

@@ -7,10 +7,18 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
 from marram.course.reading.files import CannotOpen
-from marram.said import said
+from marram.said import counted, said
 
 Position = tuple[float, float]
 """Longitude and latitude in degrees."""
+
+TOO_SHORT = (
+    "too_short",
+    said("its line has fewer than two different positions"),
+    said("Draw the whole line."),
+)
+WITHOUT_RING = ("no_geometry", said("its area has no ring"), said("Draw its edge."))
+"""What is wrong with a geometry that is not one, and what to do: in either form of file."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +71,31 @@ class Source:
         self.faults.append(
             Fault(Severity.ERROR, check, what, remedy, feature=ident, longitude=longitude, latitude=latitude)
         )
+
+
+def incomplete(ident: str, lost: int, place: Position | None, *, about_golf: bool) -> Fault:
+    """Return the fault of a way or relation that the file does not hold whole.
+
+    Args:
+        ident: its identifier.
+        lost: how many of its parts the file lacks.
+        place: a position of it that is known, in degrees; ``None`` where the file holds none at all.
+        about_golf: whether it speaks of golf; scenery is only left out.
+    """
+    return Fault(
+        Severity.ERROR if about_golf else Severity.NOTE,
+        "incomplete",
+        counted("{count} of its parts is not in the file", "{count} of its parts are not in the file", lost)
+        + ("" if about_golf else said(": it was left out")),
+        said("Export a larger rectangle, or with complete ways and relations.")
+        if place
+        else said(
+            "The file holds no position of it: export it again with the nodes of its ways, which hold the positions."
+        ),
+        ident,
+        None,
+        *(place or (None, None)),
+    )
 
 
 def unreadable(error: CannotOpen) -> Source:
