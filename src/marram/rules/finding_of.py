@@ -23,10 +23,8 @@ BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "found_in_penalty_area": {"False": Finding.LOST},
     "found_after_moving": {"False": Finding.LOST},
     "how_identified": {"not_at_all": Finding.LOST},
-    "found_in_obstruction": {"False": Finding.LOST},
     "ball_found_in_accumulation": {"False": Finding.LOST},
     "own_two_balls_alike": {"True": Finding.LOST},
-    "played_by_another_known": {"False": Finding.LOST},
     "search_minutes": {"": Finding.LOST},
 }
 """Which of lost and out of bounds the facts tell, where Rule 18.2b is what decides; the first that tells it."""
@@ -67,6 +65,11 @@ _NOT_WITH: Mapping[Finding, tuple[Action, ...]] = {
     Finding.NOT_IN_PLAY: (Action.PLAY_AS_IT_LIES,),
     Finding.STROKE_AND_DISTANCE: (Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF,),
 }
+_INSTEAD: Mapping[tuple[Finding, Action], Finding] = {
+    (Finding.IN_PENALTY_AREA, Action.PLAY_OTHER_BALL): Finding.OTHER_BALL_IN_PLAY,
+}
+"""What is found where the next step shows that the provision speaks of the ball that is out of play."""
+
 _PLAYED_ON = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES, Action.STOP_PLAY)
 
 
@@ -106,11 +109,13 @@ def _by_provision(citation: str, action: Action) -> Iterator[Finding]:
     """Yield what a provision finds, where the next step does not say that it finds something else."""
     found = BY_PROVISION.get(citation)
     if found is not None and action not in _NOT_WITH.get(found, ()):
-        yield found
+        yield _INSTEAD.get((found, action), found)
 
 
 def _lost_or_out(ruling: Ruling) -> Finding:
-    """Return whether the ball is lost or out of bounds, where the facts tell which."""
+    """Return whether the ball is lost or out of bounds, where the facts tell which; lost only once the search is over."""
+    if "search_time_goes_on" in ruling.notes:
+        return Finding.LOST_UNLESS_FOUND
     return next(_told_by(ruling.reasons, BY_FACT), Finding.LOST_OR_OUT)
 
 

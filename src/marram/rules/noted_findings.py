@@ -154,6 +154,7 @@ BY_NOTE: Mapping[str, Finding] = {
     "substituted_ball_is_in_play": Finding.OTHER_BALL_IN_PLAY,
     "go_on_with_substituted_ball": Finding.OTHER_BALL_IN_PLAY,
     "alternative_original_out_of_play": Finding.OTHER_BALL_IN_PLAY,
+    "out_of_this_round_only": Finding.THIS_ROUND_ONLY,
     "further_ball_counts": Finding.OTHER_BALL_IN_PLAY,
     "club_counts_as_conforming": Finding.CLUB_CONFORMS,
     "club_may_be_used_again": Finding.CLUB_CONFORMS,

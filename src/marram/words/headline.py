@@ -55,6 +55,8 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     then = next_words(ruling, form) or term(nothing_left, ".short")
     own = [one for one in ruling.penalties if one.who in OWN]
     if any(one.kind is PenaltyKind.DISQUALIFICATION for one in own):
+        if finding is Finding.THIS_ROUND_ONLY:
+            return say("TERMS", "tell.disqualified_this_round")
         side = any(one.who in (Who.SIDE, Who.EACH_SIDE) for one in own)
         return say("TERMS", "tell.side_disqualified" if side else "tell.disqualified")
     if (
@@ -69,6 +71,8 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     total = total_words(ruling, form)
     total = total[0].lower() + total[1:]
     if own and not any(one.who in (Who.PLAYER, Who.EACH_PLAYER) for one in own):
+        if said_of_side(ruling.penalties, form):
+            return say("TERMS", "tell.side_hole_lost")
         return say("TERMS", "tell.of_side").format(total=total_words(ruling, form), next=then)
     if ruling.penalties and not own:
         return say("TERMS", "tell.others").format(total=total, next=then)
@@ -138,7 +142,7 @@ def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
             return ""
         return say("TERMS", "partner_plays_on")
     if side_loses_hole(ruling.penalties, form):
-        return say("TERMS", "side_loses_hole")
+        return "" if said_of_side(ruling.penalties, form) else say("TERMS", "side_loses_hole")
     if ruling.action in (None, Action.HOLED) or goes_without_saying(ruling, form):
         return ""
     if ends_the_hole(ruling.penalties, ruling.action, form):
@@ -170,6 +174,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
         "go_on_under_that_rule",
         "resume_where_stopped",
         "play_a_conforming_ball",
+        "starting_with_excess_is_breach",
         "holed_provisional_not_yet_in_play",
     ),
     Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken", "ball_has_been_played"),
@@ -238,6 +243,11 @@ def side_loses_hole(penalties: Collection[Penalty], form: FormOfPlay | None) -> 
     return form is FormOfPlay.MATCH_PLAY and any(
         one.who in (Who.SIDE, Who.EACH_PARTNER) and one.kind in _LOSES_HOLE for one in penalties
     )
+
+
+def said_of_side(penalties: Collection[Penalty], form: FormOfPlay | None) -> bool:
+    """Tell whether the penalty alone says already that the side loses the hole."""
+    return side_loses_hole(penalties, form) and {one.who for one in penalties} == {Who.SIDE}
 
 
 def ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:
