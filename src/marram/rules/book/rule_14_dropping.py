@@ -157,6 +157,6 @@ def ball_placed_after_two_drops(case: Case) -> Ruling | HandOver:
     if case.is_one_of(stays_where_first_touched, Stays.YES):
         return no_penalty("14.3c(2)").play_as_it_lies().note("relief_is_complete")
     if not case[spot_that_stays_exists]:
-        return no_spot_where_it_stays(case)
+        return no_spot_where_it_stays(case, area_of_placing_spot)
     ruling = place_on_nearest_spot(case, area_of_placing_spot, "14.3c(2)", "14.2e")
     return ruling.next(Action.PLACE, WhichBall.ORIGINAL_OR_ANOTHER)

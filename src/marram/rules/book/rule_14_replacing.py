@@ -1,6 +1,8 @@
 """Rule 14.2: replacing a ball on its spot."""
 
+from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_09_replacing import SIMILAR_LIE
+from marram.rules.book.rule_19_unplayable import penalty_relief_in
 from marram.rules.engine.case import Case
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import provision
@@ -75,7 +77,7 @@ def lie_elsewhere_altered(case: Case) -> Ruling:
 def replaced_ball_does_not_stay(case: Case) -> Ruling:
     """After two failures the ball goes to the nearest spot, not nearer the hole, where it will stay."""
     if not case[spot_that_stays_exists]:
-        return no_spot_where_it_stays(case)
+        return no_spot_where_it_stays(case, area_of_ball)
     ruling = place_on_nearest_spot(case, area_of_ball, "14.2e")
     return with_the_right_ball(case, ruling)
 
@@ -106,14 +108,11 @@ def place_on_nearest_spot(case: Case, area: Fact[Area], *citations: str) -> Ruli
 
 
 @provision("Clarification 14.2e/1")
-def no_spot_where_it_stays(_case: Case) -> Ruling:
-    """Where the ball would stay only nearer the hole, penalty relief is what is left."""
-    return (
-        no_penalty("14.2e")
-        .under("Clarification 14.2e/1")
-        .next(Action.PLAY_ON)
-        .note("only_penalty_relief_left")
-    )
+def no_spot_where_it_stays(case: Case, area: Fact[Area]) -> Ruling:
+    """Where the ball would stay only nearer the hole, penalty relief is what is left: Rule 17 in a penalty area, or 19."""
+    ruling = no_penalty("14.2e").under("Clarification 14.2e/1")
+    options = penalty_relief_in(case, area)
+    return offer(ruling, *options, may_play_as_it_lies=False).note("only_penalty_relief_left")
 
 
 @provision("14.2a")

@@ -5,6 +5,7 @@ from marram.rules.book.relief_options import back_on_the_line, lateral, offer, s
 from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_17_options import penalty_area_relief, without_dropping_inside
 from marram.rules.engine.case import Case
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
@@ -46,19 +47,29 @@ def as_it_lies_or_unplayable(ruling: Ruling, case: Case) -> Ruling:
 
 
 @provision("19.2")
-def unplayable_relief(case: Case, *, from_penalty_area: bool | None = None) -> tuple[ReliefOption, ...]:
+def unplayable_relief(
+    case: Case, *, from_penalty_area: bool | None = None, area: Fact[Area] = area_of_ball
+) -> tuple[ReliefOption, ...]:
     """For one stroke: stroke and distance, back on the line, or lateral relief; for two, what Rule 17.2b adds.
 
     Args:
         case: the case.
         from_penalty_area: whether the last stroke was made from a penalty area, if that is known already.
+        area: the question that tells in which area of the course the ball lies.
     """
     options: tuple[ReliefOption, ...] = (
         unplayable_relief_in_bunker(case)
-        if case.is_one_of(area_of_ball, Area.BUNKER)
+        if case.is_one_of(area, Area.BUNKER)
         else unplayable_relief_outside_bunker(case)
     )
     return (*options, *after_penalty_area(case, known=from_penalty_area))
+
+
+def penalty_relief_in(case: Case, area: Fact[Area]) -> tuple[ReliefOption, ...]:
+    """Return the penalty relief there is in an area: that of Rule 17 in a penalty area, elsewhere that of Rule 19."""
+    if case.is_one_of(area, Area.PENALTY_AREA):
+        return penalty_area_relief(case)
+    return with_dropping_zone(case, unplayable_relief(case, area=area), penalty=1)
 
 
 @provision("17.2b")
