@@ -7,8 +7,12 @@ from pathlib import Path
 import pytest
 
 from marram.course.checks.map_checks import check_course
+from marram.course.checks.stake_checks import check_stakes
+from marram.course.fault import FaultList
 from marram.course.lies.regions import ground_of
-from marram.course.loading import check, examine
+from marram.course.lies.survey_on_map import read_all_on_map
+from marram.course.loading import check, examine, load
+from marram.course.reading.survey import SurveyPoint
 from tests.course.drawing import nine_holes, write
 from tests.course.large_maps import AREAS, KINDS, LINES, crowded_map, large_map, with_text
 
@@ -74,6 +78,39 @@ def test_a_check_of_a_large_map_tells_every_few_per_cent_how_far_it_is(kind, tmp
     assert min(steps) >= 0
     assert max(steps) < 0.1
     assert len(told) > 30
+
+
+def test_a_check_of_very_many_stakes_tells_how_far_it_is_and_can_be_stopped(tmp_path: Path) -> None:
+    """After every 500 stakes or so, around one long edge and around many short ones; what it raises ends the check."""
+    path = tmp_path / "map.geojson"
+    path.write_bytes(with_text(large_map("stakes", 8_000)))
+    course, _ = examine(path)
+    assert course is not None
+    told: list[float] = []
+    check_stakes(course, FaultList(course.plane), lambda _, part: told.append(part))
+    assert told == sorted(told)
+    assert max(after - before for before, after in pairwise([0.0, *told, 1.0])) <= 0.2
+    assert len(told) > 8_000 / 500 - 2
+
+    def stop(_what: str, part: float) -> None:
+        if part > 0.5:
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        check_course(course, stop)
+
+
+def test_a_point_on_a_map_of_twice_as_many_features_is_twice_the_work(tmp_path: Path) -> None:
+    """So it is to read where a measured point lies, with much water and many areas of each kind."""
+    entered = []
+    for count in (400, 400, 800):  # the first only makes what is made once
+        path = tmp_path / "map.geojson"
+        path.write_bytes(with_text(large_map("mixed", count)))
+        course = load(path)
+        point = SurveyPoint("", *course.plane.to_degrees(0.0, 0.0), 1.0)
+        ground_of(course, 1)
+        entered.append(calls_of(lambda course=course, point=point: read_all_on_map(course, [point], 1)))
+    assert entered[2] < 2.5 * entered[1]
 
 
 def test_a_check_tells_how_far_it_is_and_can_be_stopped(tmp_path: Path) -> None:

@@ -22,7 +22,7 @@ from marram.course.feature_index import as_array
 from marram.course.model import Course, Feature, Kind
 from marram.course.near_pairs import near_pairs
 from marram.course.near_parts import near_parts
-from marram.course.progress import CHECKING, Progress, no_progress
+from marram.course.progress import CHECKING, Progress, no_progress, part_of
 from marram.course.scheme import PENALTY_AREA
 from marram.said import Said, all_of, counted, joined, said
 
@@ -37,7 +37,7 @@ AROUND = 1.0
 
 
 def check_course(course: Course, progress: Progress = no_progress) -> list[Fault]:
-    """Return what is wrong with a map that could be put together; ``progress`` is told before each check."""
+    """Return what is wrong with a map that could be put together; ``progress`` is told before each check, and within long ones."""
     faults = FaultList(course.plane)
     checks = (
         check_latitude_first,
@@ -58,8 +58,12 @@ def check_course(course: Course, progress: Progress = no_progress) -> list[Fault
         _cut,
     )
     for place, one in enumerate(checks):
-        progress(CHECKING, place / len(checks))
-        one(course, faults)
+        begun = part_of(progress, place / len(checks), (place + 1) / len(checks))
+        begun(CHECKING, 0.0)
+        if one is check_stakes:  # the one that takes seconds where there are very many
+            check_stakes(course, faults, begun)
+        else:
+            one(course, faults)
     return faults.found
 
 

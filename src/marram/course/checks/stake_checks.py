@@ -8,7 +8,7 @@ Golf Association, *Course Marking and Set-Up*).
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 import shapely
@@ -21,6 +21,7 @@ from marram.course.fault import FaultList
 from marram.course.feature_index import index_of
 from marram.course.lies.tolerance import BALL_RADIUS
 from marram.course.model import Course, Kind
+from marram.course.progress import CHECKING, STEP, Progress, no_progress, part_of, telling
 from marram.said import Said, one_of, said
 
 FURTHEST = 25 * 0.9144
@@ -38,14 +39,19 @@ TRUNK = 0.3
 CLEARLY_NEARER = 0.8
 """A stake not on the line is taken for the next where it is nearer by this factor (own choice)."""
 
+LISTED, STANDING = 0.15, 0.35
+"""Which part of the check is done once the stakes are listed, and once each has its edge (as measured, about)."""
+
 SAME_WAY = math.cos(math.radians(100))
 """Two stakes are seen the same way when no more than this angle is between them (own choice)."""
 
 
-def check_stakes(course: Course, faults: FaultList) -> None:
-    """Note stakes that leave the string line in doubt, each with its place."""
+def check_stakes(course: Course, faults: FaultList, progress: Progress = no_progress) -> None:
+    """Note stakes that leave the string line in doubt, each with its place; ``progress`` is told how far the check is."""
     stakes = stakes_of(course)
+    progress(CHECKING, LISTED)
     edges, homeless = staked_edges(course, stakes)
+    progress(CHECKING, STANDING)
     for stake in stakes:
         _colour(stake, faults)
     for stake in homeless:
@@ -57,10 +63,23 @@ def check_stakes(course: Course, faults: FaultList) -> None:
             at=stake.place,
         )
     by_colour = {colour: _Stakes([one for one in stakes if one.colour == colour]) for colour in EDGES}
-    for edge in edges:
+    walked = part_of(progress, STANDING, 1.0)
+    for edge, part in zip(edges, _parts(edges, walked), strict=True):
         # Beside a painted line or a fence, stakes only point it out.
         if defined_by(edge.feature) <= {"stakes"}:
-            _edge(course, edge, by_colour[edge.stakes[0].colour], faults)
+            _edge(course, edge, by_colour[edge.stakes[0].colour], faults, part)
+
+
+def _parts(edges: Sequence[StakedEdge], progress: Progress) -> Iterator[Progress]:
+    """Yield for each edge its part of the progress, as its posts are of all; tell after every so many of them."""
+    whole = sum(len(edge.posts) for edge in edges)
+    done = told = 0
+    for edge in edges:
+        if done - told >= STEP:
+            progress(CHECKING, done / whole)
+            told = done
+        before, done = done, done + len(edge.posts)
+        yield part_of(progress, before / whole, done / whole)
 
 
 class _Stakes:
@@ -115,7 +134,7 @@ def _colour(stake: Stake, faults: FaultList) -> None:
     )
 
 
-def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList) -> None:
+def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList, progress: Progress) -> None:
     for stake, off in zip(edge.stakes, edge.off, strict=True):
         _off_edge(edge, stake, off, faults)
     if len(edge.posts) < 2:
@@ -128,7 +147,7 @@ def _edge(course: Course, edge: StakedEdge, stakes: "_Stakes", faults: FaultList
         )
         return
     stretches = list(edge.stretches())
-    for stretch in stretches:
+    for stretch in telling(stretches, progress, CHECKING):
         if not _gap(edge, stretch, faults):
             _departure(edge, stretch, faults)
             _blocked(course, edge, stretch, faults)

@@ -186,9 +186,10 @@ class _Shapes:
                 self._doubtful.setdefault(outline, []).append(fence.geometry)
         if course.covered is not None:
             add(course.covered, -9)
+        waters = set(map(id, ground.water))
         for number, united in enumerate(_areas(ground)):
             doubtful = _DOUBTFUL.get(united.kind, 0.0)
-            if any(one is united for one in ground.water):
+            if id(united) in waters:
                 doubtful = UNMAPPED_EDGE
             self._doubtful.setdefault(doubtful, []).append(united.geometry)
             for piece in united.pieces:
