@@ -16,6 +16,7 @@ from marram.demo import COURSE
 from marram.errors import BadPlace
 from marram.relief import Drawn, Player, Situation, feature_collection, relief_areas, svg
 from marram.relief.geometry.outline import Outline
+from marram.relief.pictures.view import View
 from tests.relief import ground_for_tests as made
 
 OPTIONS = [one for one in vars(made).values() if isinstance(one, made.ReliefOption)]
@@ -91,3 +92,10 @@ def test_every_ring_is_valid(name, data):
             continue
         if isinstance(answer, Drawn):
             assert faults(answer, course) == [], option
+
+
+def test_a_speck_is_drawn_with_corners():
+    """What is too small to be seen at the scale of a picture is still drawn as an area, not as a point without extent."""
+    view = View(0.0, 0.0, 100.0, 400.0)
+    speck = shapely.box(50.0, 50.0, 50.01, 50.02)
+    assert view.path(speck).count("L") >= 2

@@ -11,6 +11,9 @@ from marram.said import said
 from marram.services.address import Address
 from marram.services.case import Case
 
+ROUND = 18
+"""Holes of a round (Rule 5.1)."""
+
 
 def course_of(course: Course, case: Case | Address) -> Course:
     """Return the course with the hole of a case cut where its flagstick stands, if the case says so.
@@ -28,5 +31,11 @@ def course_of(course: Course, case: Case | Address) -> Course:
 
 
 def flag_missing(course: Course, case: Address) -> bool:
-    """Whether the case is on a hole that the map does not have, and nobody has shown where its flagstick stands."""
-    return case.hole is not None and case.hole > 0 and case.hole not in course.holes
+    """Whether the case is on a hole that the map lacks, and nobody has shown where its flagstick stands.
+
+    A round is of 18 holes or fewer (Rule 5.1): of a map that has holes, a hole beyond those and its own is no lack of it.
+    """
+    hole = case.hole
+    if hole is None or hole < 1 or hole in course.holes:
+        return False
+    return not course.holes or hole <= max(ROUND, *course.holes)

@@ -14,6 +14,7 @@ from marram.desk.shell.workplace import show, workplace
 from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, way_of
 from marram.teach.briefings.printing import flag_of
+from marram.words.language import language
 from marram.words.texts import text
 
 router = APIRouter()
@@ -38,7 +39,7 @@ def briefing(  # noqa: PLR0917 - an address
     given = tuple(topic or ())
     if kind == "local_rules" and not given:
         given = tuple(here.event.local_rules or ())
-    deck = _deck(Topic(kind, given, seed, count), here.course)
+    deck = _deck(Topic(kind, given, seed, count), here.course, language().code)
     now = int(datetime.now(UTC).timestamp())
     start = now if begun is None else begun
     same: dict[str, object] = {"kind": kind, "topic": list(given), "seed": seed, "count": count}
@@ -86,9 +87,9 @@ def slide(
         page={part: page.part(part).split("\n") for part in ("title", "told", "question", "ruling", "why")},
         flag=flag_of(page),
         place=text("briefings.page", number=at, count=len(deck.pages)),
-        drawing=_drawing(*key, course),
+        drawing=_drawing(*key, course, language().code),
         told=told,
-        ways=_ways(*key) if told else ("", ""),
+        ways=_ways(*key, language().code) if told else ("", ""),
         presenter=presenter,
         minutes=max(0, now - begun) // 60,
         begun=begun,
@@ -101,16 +102,18 @@ def slide(
 
 
 @lru_cache(maxsize=8)
-def _deck(topic: Topic, course: Course) -> Deck:
+def _deck(topic: Topic, course: Course, _language: str) -> Deck:
     return drawn_up(topic, course)
 
 
 @lru_cache(maxsize=128)
-def _drawing(incident: str, facts: tuple[tuple[str, Any], ...], form: str, course: Course) -> str:
+def _drawing(
+    incident: str, facts: tuple[tuple[str, Any], ...], form: str, course: Course, _language: str
+) -> str:
     return drawing_of(Page(incident, dict(facts), form, {}), course)
 
 
 @lru_cache(maxsize=128)
-def _ways(incident: str, facts: tuple[tuple[str, Any], ...], form: str) -> tuple[str, str]:
+def _ways(incident: str, facts: tuple[tuple[str, Any], ...], form: str, _language: str) -> tuple[str, str]:
     page = Page(incident, dict(facts), form, {})
     return way_of(page), way_of(page, wide=True, prefix="wide-way")

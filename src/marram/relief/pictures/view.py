@@ -23,6 +23,8 @@ _CORE = frozenset({Role.REFERENCE, Role.SPOT, Role.EXAMPLE_SPOT, Role.FIRST_TOUC
 """Points that the frame always holds: something is measured from there, or placed there."""
 LESSER = (Role.CROSSING_POINT, Role.BOUNDARY_POINT, Role.PREVIOUS_SPOT, Role.BALL)
 """Points that the frame holds where they are not too far off, the most telling first; else an arrow points at them."""
+_CORNERS = 4
+"""Places of the least ring that holds an area, the first told again."""
 _ROOM = 0.2
 """The part of the frame left free on each side, for labels."""
 _AT_MOST = 5.0
@@ -103,10 +105,15 @@ class View:
         return "".join(f"M{self._pairs(one)}" for one in self._plainer(parts))
 
     def _plainer(self, lines: Sequence[BaseGeometry] | NDArray[np.object_]) -> Iterator[NDArray[np.float64]]:
-        """Yield the places of lines or rings that can be told apart in the picture (Douglas and Peucker 1973)."""
-        for one in shapely.simplify(lines, 0.15 / self.scale, preserve_topology=False):
+        """Yield the places of lines or rings that can be told apart in the picture (Douglas and Peucker 1973).
+
+        A ring of which nothing would be left but a line is yielded whole: an area is drawn, however small.
+        """
+        plain = shapely.simplify(lines, 0.15 / self.scale, preserve_topology=False)
+        for one, plainer in zip(lines, plain, strict=True):
+            whole = one.geom_type == "LinearRing" and shapely.get_num_coordinates(plainer) < _CORNERS
             if not one.is_empty:
-                yield shapely.get_coordinates(one)
+                yield shapely.get_coordinates(one if whole else plainer)
 
     def _pairs(self, points: NDArray[np.float64]) -> str:
         """Return places, shape (n, 2), as the data of a path; each is where :meth:`at` puts it."""
