@@ -36,3 +36,24 @@ def test_the_same_done_with_the_original_counts(edition: int) -> None:
     assert isinstance(result.combined, Ruling)
     assert [one.strokes for one in result.combined.penalties] == [1]
     assert result.combined.action is Action.REPLACE
+
+
+@pytest.mark.parametrize("edition", [2019, 2023])
+def test_found_too_late_in_a_penalty_area_it_was_certain_to_be_in_it_ends_the_provisional_too(
+    edition: int,
+) -> None:
+    """Rules 17.1c and 18.3c(3): certain of it in time, the player has penalty area relief for one stroke, and no other ball."""
+    late = {
+        "search_minutes": "4",
+        "late_ball_played": "no",
+        "whereabouts": "penalty_area",
+        "penalty_area_colour": "red",
+        "provisional_state": "found",
+        "nearer_stroke_at_provisional": "no",
+        "last_stroke_from_penalty_area": "no",
+    }
+    marker = Happened("ball_marker_moved", MARKER, ball="provisional")
+    result = ruled(PLAYED, Happened("ball_found_in_time", late, option="lateral"), marker, edition=edition)
+    assert isinstance(result.combined, Ruling), result
+    assert sum(one.strokes for one in result.combined.penalties) == 1
+    assert result.next_stroke == 3

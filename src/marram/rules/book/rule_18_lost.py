@@ -72,13 +72,20 @@ def lifted_then_played_again(case: Case) -> Ruling:
 
 
 @provision("18.2a(1)")
-def found_in_time(case: Case) -> Ruling:
-    """A ball is lost if it is not found in three minutes; one found in time may be identified later."""
+def found_in_time(case: Case, *, nothing_certain: bool = False) -> Ruling:
+    """A ball is lost if it is not found in three minutes; one found in time may be identified later.
+
+    Found too late it counts as not found: what was known of it when the time ended decides (Rule 18.2b Exception).
+
+    Args:
+        case: the case.
+        nothing_certain: whether it is known already that nothing was certain of the ball when the time ended.
+    """
     if case.at_most(search_minutes, 3) and case[identified_in_reasonable_time]:
         return no_penalty("18.2a(1)").play_as_it_lies().note("provisional_abandoned_if_played")
     if case[late_ball_played]:
         return ball_out_of_play_played(case, "correct_wrong_ball_when_lost", "18.2a(1)", "18.2b")
-    return lost_or_out(case)
+    return lost_or_out(case) if nothing_certain else ball_not_found(case)
 
 
 @provision("18.2a(2)")

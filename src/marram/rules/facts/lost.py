@@ -111,7 +111,7 @@ whereabouts = choice(
         Whereabouts.MOVABLE_OBSTRUCTION: "it is in or on a movable obstruction",
         Whereabouts.DELIBERATELY_STOPPED: "a person deliberately deflected or stopped it in motion",
     },
-    help="Use all evidence to be had without unreasonable delay. Likely is not enough.",
+    help="Use all evidence to be had within the three minutes of search. Likely is not enough.",
     source="18.2b, Definitions: known or virtually certain",
 )
 

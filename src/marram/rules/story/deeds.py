@@ -190,9 +190,11 @@ class Deed:
         """Whether the original is played on, so that the provisional ball leaves nothing behind (18.3c(3))."""
         goes_on = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
         ruling = self.ruling
-        if self.incident in ("ball_found_in_time", "ball_near_boundary"):
-            return ruling.action in goes_on
         in_water = any(one.citation.startswith("17.") for one in ruling.relief)
+        if self.incident == "ball_found_in_time":
+            return in_water or ruling.action in goes_on
+        if self.incident == "ball_near_boundary":
+            return ruling.action in goes_on
         if self.incident in ("ball_not_found", "ball_in_penalty_area"):
             return in_water or (self.incident == "ball_in_penalty_area" and ruling.action in goes_on)
         if self.incident in ORIGINAL_FOUND:

@@ -114,7 +114,7 @@ def ball_found_after_search(case: Case) -> Ruling:
     """Three minutes to find the ball since 2019, five before."""
     if not case.played_since(EDITION_2019):
         return former_found_in_time(case)
-    return found_in_time(case)
+    return found_in_time(case, nothing_certain=True)
 
 
 @provision("former Definitions: lost ball")

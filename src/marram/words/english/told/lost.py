@@ -39,5 +39,5 @@ TOLD: dict[str, str] = {
     "second_ball.stroke_made": "Another ball was played from where the previous stroke was made.",
     "second_ball_reason": "What {player} knew of the original ball then: {answer}.",
     "stroke_at_provisional": "Strokes at the provisional ball: {answer}.",
-    "whereabouts": "What is virtually certain of the ball that was not found: {answer}.",
+    "whereabouts": "What was virtually certain of the ball when the search was over: {answer}.",
 }
