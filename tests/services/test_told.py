@@ -24,6 +24,16 @@ def read(incident: str, words: str) -> dict[str, str]:
         ("ball_found_in_time", "found after 2 minutes", {"search_minutes": "2"}),
         ("caddie_behind_ball", "he did not step away before the stroke", {"backed_away": "no"}),
         ("ball_in_penalty_area", "beyond the yellow stakes", {"penalty_area_colour": "yellow"}),
+        ("ball_in_penalty_area", "found it in the pond after two minutes", {"found_in_penalty_area": "yes"}),
+        ("ball_in_penalty_area", "The ball was found in the pond after four minutes of searching", {"found_in_penalty_area": "no"}),
+        ("ball_in_penalty_area", "After 5 minutes they found the ball in the ditch", {"found_in_penalty_area": "no"}),
+        ("abnormal_course_condition", "The ball lies on a cart path that is flooded with casual water", {"in_the_way": "two_conditions"}),
+        ("equipment_used", "She took out a wind gauge", {"equipment_use": "wind_measured"}),
+        ("equipment_used", "He held up a handkerchief to see the wind", {"equipment_use": "wind_measured"}),
+        ("equipment_used", "He tossed some grass up to see the wind", {"equipment_use": "grass_tossed"}),
+        ("equipment_used", "She looked at the weather forecast", {"equipment_use": "weather_report"}),
+        ("practised_during_round", "After the hole she hit one out of the bunker", {"when_practised": "between_holes", "practised_from_bunker": "yes"}),
+        ("practised_during_round", "chipping at the green they had just finished", {"when_practised": "between_holes"}),
     ],
 )  # fmt: skip
 def test_answers_are_read_in_a_sentence(incident: str, words: str, expected: dict[str, str]) -> None:

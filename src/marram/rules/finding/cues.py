@@ -47,6 +47,11 @@ _OUTSIDER = (
 _NOT_PLAYED = r"(?:has|have|had)? ?not (?:yet )?(?:played|hit|putted|made (?:a|the|his|her) stroke)|before (?:playing|the stroke|i play(?:ed)?|he play(?:ed)?|she play(?:ed)?)"
 _PLAYED = r"(?:and|then|then i|then he|then she|i|he|she) (?:played|putted|hit) (?:it|on|out|from there|the ball|the shot|his next|her next)|and played|played from there|made (?:a|the) stroke"
 
+_TOO_LATE = r"(?:[4-9]|[1-9][0-9]|four|five|six|seven|eight|nine|ten)(?: and a half)? min(?:ute)?s?"
+_WATER_ON = r"(?:under|flooded|covered|full of|standing in)"
+_SHOWS_WIND = r"(?:powder|talc|handkerchief|hanky|ribbon)"
+_TOSSED = r"(?:toss|threw|throw|drop|let fall|pick)(?:s|es|ed|ped|ing|ping)?"
+
 CUES: Mapping[str, Mapping[str, Pattern[str]]] = {
     "area_of_ball": _AREAS,
     "form_of_play": _answers(
@@ -115,7 +120,25 @@ CUES: Mapping[str, Mapping[str, Pattern[str]]] = {
     ),
     "found_in_penalty_area": _answers(
         yes=r"(?:found|can see|see|sits?|lies?|lying) (?:it |the ball |my ball )?(?:\w+ )?in the (?:penalty area|pond|ditch|water|stream|burn|creek)",
-        no=r"(?:can ?not|could not|not|never) (?:be )?f(?:i|ou)nd|nowhere to be (?:seen|found)",
+        no=r"(?:can ?not|could not|not|never) (?:be )?f(?:i|ou)nd|nowhere to be (?:seen|found)"
+        rf"|(?:found|find|finds) [^,;.]*(?:after|in) {_TOO_LATE}|(?:found|find|finds) [^,;.]*{_TOO_LATE} (?:after|into)"
+        rf"|after {_TOO_LATE}[^;.]*(?:found|find|finds) (?:it |the ball |my ball )?(?:\w+ )?in the (?:penalty area|pond|ditch|water|stream|burn|creek)",
+    ),
+    "in_the_way": _answers(
+        two_conditions=rf"(?:cart )?path (?:that |which )?(?:is |was )?{_WATER_ON}[^,;.]*water|water on (?:a|the) (?:cart )?path",
+    ),
+    "equipment_use": _answers(
+        wind_measured=r"wind (?:gauge|meter|speed meter)|anemometer|measur(?:ed|es|ing) the wind"
+        rf"|{_SHOWS_WIND}[^,;.]* (?:the )?wind",
+        grass_tossed=rf"{_TOSSED} (?:up )?(?:some |a few |a pinch of |a bit of )?(?:blades of )?(?:grass|leaves)[^,;.]* wind",
+        weather_report=r"weather (?:app|forecast|report|radar)",
+    ),
+    "when_practised": _answers(
+        between_holes=r"between (?:two |the )?holes|after the hole|on the next tee|green (?:just|he had just|she had just|i had just|they had just) \w+",
+        play_stopped=r"(?:while|when) play was (?:suspended|stopped)",
+    ),
+    "practised_from_bunker": _answers(
+        yes=r"(?:from|out of|in) (?:a|the) (?:\w+ )?bunker|bunker shots?",
     ),
     "would_have_stopped": _answers(
         out_of_bounds=r"(?:would|was going|heading|headed) .*out of bounds",
