@@ -52,6 +52,16 @@ def test_a_club_too_many_before_the_round_is_left_behind(day: date) -> None:
 
 
 @pytest.mark.parametrize("day", DAYS)
+@pytest.mark.parametrize("form", [FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY, FormOfPlay.STABLEFORD])
+def test_a_club_too_many_during_the_round_is_taken_out_of_play(day: date, form: FormOfPlay) -> None:
+    """Rule 4.1c(1): the next stroke made with it still in play disqualifies, so that is what the player is told first."""
+    ruling = ruling_on(day, "too_many_clubs", form, excess_noticed="during_round", holes_with_breach=1)
+    for words in (headline(ruling, form), tell_the_player(ruling, form)):
+        assert "take the club out of play at once" in words
+        assert "play on" not in words
+
+
+@pytest.mark.parametrize("day", DAYS)
 def test_a_team_member_is_disqualified_for_the_round_only(day: date) -> None:
     """Rule 24.2: where not all scores count, the player is out of this round, and may play in the others."""
     ruling = ruling_on(

@@ -175,6 +175,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
         "resume_where_stopped",
         "play_a_conforming_ball",
         "starting_with_excess_is_breach",
+        "for_each_hole_at_most_two",
         "holed_provisional_not_yet_in_play",
     ),
     Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken", "ball_has_been_played"),
