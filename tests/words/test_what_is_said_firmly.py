@@ -99,3 +99,12 @@ def test_holed_is_said_once(day: date, form: FormOfPlay) -> None:
     assert words.headline.lower().count("holed") == 1
     assert words.tell.lower().count("holed") == 1
     assert "The ball is holed." not in words.further
+
+
+@pytest.mark.parametrize("day", DAYS)
+def test_of_two_provisional_balls_the_second_is_named(day: date) -> None:
+    """Clarification 18.3a/3: with the original and the first gone, it is the second that is in play, for two strokes."""
+    ruling = ruling_on(day, "ball_not_found", whereabouts="not_known", provisional_state="second_found")
+    for words in (headline(ruling, FormOfPlay.STROKE_PLAY), tell_the_player(ruling, FormOfPlay.STROKE_PLAY)):
+        assert "two penalty strokes" in words
+        assert words.endswith("go on with the second provisional ball.")

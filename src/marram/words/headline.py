@@ -181,6 +181,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
     Action.PLAY_AS_IT_LIES: ("lift_ball_dropped_by_mistake", "relief_has_been_taken", "ball_has_been_played"),
     Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
     Action.LIFT: ("put_ball_in_play_first",),
+    Action.PLAY_PROVISIONAL: ("second_provisional_counts",),
     Action.REPLAY: ("right_partner_plays_from_first_wrong_spot",),
     Action.CORRECT_MISTAKE: (
         "go_on_with_right_ball",

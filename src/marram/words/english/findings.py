@@ -220,6 +220,7 @@ TERMS: dict[str, str] = {
     "next.note.ball_has_been_played": "play on from where the ball came to rest",
     "next.note.play_a_conforming_ball": "put a conforming ball into play",
     "next.note.for_each_hole_at_most_two": "take the club out of play at once",
+    "next.note.second_provisional_counts": "go on with the second provisional ball",
     "next.note.starting_with_excess_is_breach": "before starting, leave the excess club behind, or take it out of play",
     "next.note.resume_where_stopped": "resume where play stopped",
     "next.family.free": "take free relief",
