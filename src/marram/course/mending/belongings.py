@@ -3,7 +3,7 @@
 from marram.course.fault import Fault
 from marram.course.mending.lines import NEAR_GREEN, hole_on, numbers_of
 from marram.course.mending.proposal import Choice, Proposal, offer
-from marram.course.mending.setting import LineThing, Setting, Thing, drawn
+from marram.course.mending.setting import LineThing, Setting, drawn
 from marram.course.reading.shapes import hole_numbers
 from marram.said import all_of, said
 
@@ -11,22 +11,20 @@ NEAR_TEE = 150.0
 """Lines of play that begin no further than this from a tee of no hole are offered, metres (own choice)."""
 
 
-def _thing(setting: Setting, fault: Fault) -> Thing | None:
-    things = (*setting.greens, *setting.tees, *setting.pins)
-    return next((one for one in things if one.ident == fault.feature), None)
-
-
 def name_green(setting: Setting, fault: Fault) -> Proposal | None:
     """Ask of a green no hole ends on: the green of a hole near it that has none, or a practice green.
 
     Before any line of play is drawn nobody can tell.
     """
-    green = _thing(setting, fault)
+    green = setting.belonging.get(fault.feature)
     if green is None or not setting.lines:
         return None
-    without = {one.hole for one in setting.faults if one.check == "hole_without_green"}
     near = sorted(
-        ((line.end.distance(green.shape), line) for line in setting.lines if line.number in without),
+        (
+            (line.end.distance(green.shape), line)
+            for line in setting.lines
+            if line.number in setting.without_green
+        ),
         key=lambda found: found[0],
     )
     choices = [
@@ -55,7 +53,7 @@ def name_green(setting: Setting, fault: Fault) -> Proposal | None:
 
 def name_tee(setting: Setting, fault: Fault) -> Proposal | None:
     """Ask which of the holes that begin near it a tee belongs to, or whether it is not in use."""
-    tee = _thing(setting, fault)
+    tee = setting.belonging.get(fault.feature)
     if tee is None or not setting.lines:
         return None
     near = sorted(

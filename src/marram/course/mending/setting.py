@@ -140,6 +140,16 @@ class Setting:
         return tuple(one for one in self.things(Role.PIN) if isinstance(one.shape, Point))
 
     @cached_property
+    def belonging(self) -> dict[str, Thing]:
+        """What belongs to a hole, by identifier: pins, tees and greens."""
+        return {one.ident: one for one in (*self.pins, *self.tees, *self.greens)}
+
+    @cached_property
+    def without_green(self) -> frozenset[int | None]:
+        """The holes whose line of play ends on no green."""
+        return frozenset(one.hole for one in self.faults if one.check == "hole_without_green")
+
+    @cached_property
     def used(self) -> dict[str, bool]:
         """The features that mean something for the game, with whether their geometry can be read."""
         return {
