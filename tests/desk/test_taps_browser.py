@@ -44,7 +44,7 @@ def page(phone: BrowserContext) -> Page:
 def start(page: Page, case: Case) -> tuple[float, float]:
     """Show the first question, a while after whatever was tapped before; return where the answer to be given is."""
     page.goto(asked(case))
-    page.locator("#map[data-ready=yes]").wait_for()  # what stands above the answers is there
+    page.locator("#map[data-ready=yes]").wait_for(state="attached")  # what stands above the answers is there
     page.clock.run_for(5000)
     box = page.locator(f"button[name={case[1]}][value={case[2]}]").bounding_box()
     assert box is not None
