@@ -48,7 +48,7 @@ FAULTS = {
     "repeated_id.geojson": (WARNING, "repeated_id", "tee 1, at 51.000000, 3.000000: 2 features have this"),
     "true_as_coordinate.geojson": (ERROR, "bad_position", "[True, 51.0] is no position"),
     "false_in_a_ring.geojson": (ERROR, "bad_position", "[3.0022793, False] is no position"),
-    "nan_in_a_ring.geojson": (ERROR, "bad_position", "[nan, 51.0000899] is no position"),
+    "nan_in_a_ring.geojson": (ERROR, "not_json", "NaN is no number"),
     "orders_in_a_tag.geojson": (WARNING, "unknown_tag", "golf=<script>alert(1)</script>␛[31m is not known"),
     "half_a_character.geojson": (WARNING, "unknown_tag", "golf=path [U+D800] is not known"),
     "ways_without_nodes.osm": (ERROR, "incomplete", "export it again with the nodes of its ways"),

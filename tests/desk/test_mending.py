@@ -218,6 +218,10 @@ def test_a_map_that_cannot_be_kept_is_refused_as_before(course_file) -> None:
             "features_no_list.geojson",
             "key_twice.geojson",
             "thousands_of_digits.geojson",
+            "nan_in_a_ring.geojson",
+            "underscore_in_a_position.osm",
+            "zipped.geojson",
+            "gzipped.osm",
         }
     ),
     ids=lambda path: path.name,

@@ -1,12 +1,30 @@
 """The bytes of a GeoJSON file as the collection of features they hold, or why they hold none."""
 
 import json
+import re
 from typing import Any
 
 from marram.course.progress import READING, STEP, Progress, no_progress
 from marram.course.reading.source import Source
 from marram.said import Said, said
 from marram.visible import visible
+
+_HALF = re.compile(rb"\\u[dD][89a-fA-F]")
+"""In a file: half of a character, alone or beside the other half."""
+
+
+class _NoNumber(ValueError):
+    """``NaN`` or ``Infinity``, which Python reads and JSON does not have (RFC 8259, section 6)."""
+
+
+def _refuse_constant(written: str) -> float:
+    raise _NoNumber(written)
+
+
+def _without_halves(document: Any) -> Any:
+    """Return JSON with halves of characters, which no file can keep, as visible symbols."""
+    written = json.dumps(document, ensure_ascii=False)
+    return json.loads(re.sub("[\ud800-\udfff]", lambda half: visible(half[0]), written))
 
 
 class _Twice(ValueError):
@@ -27,7 +45,11 @@ def collection_of(
     why: Said | str
     again = said("Export the map as GeoJSON again.")
     try:
-        document = json.loads(data, object_pairs_hook=_Objects(data, progress))
+        document = json.loads(
+            data, object_pairs_hook=_Objects(data, progress), parse_constant=_refuse_constant
+        )
+        if _HALF.search(data):
+            document = _without_halves(document)
     except UnicodeDecodeError:
         why, again = said("it is no text in UTF-8"), said("Save it as UTF-8.")
     except RecursionError:
@@ -35,6 +57,8 @@ def collection_of(
     except _Twice as twice:
         why = said("the key {key} stands twice in one object", key=repr(visible(str(twice))))
         again = said("Leave one of the two.")
+    except _NoNumber as none:
+        why = said("{written} is no number", written=str(none))
     except ValueError as error:
         why = _why(data, error)
     else:
