@@ -48,6 +48,7 @@ def pages(ground: Ground) -> dict[str, str]:
         "an answer again": f"/case?{done}&ask=found_in_penalty_area",
         "a number": "/case?what=ball_found_in_time&ask=search_minutes",
         "a ruling": f"/case?{done}",
+        "a ruling explained": f"/explained?{done}",
         "a ruling drawn": f"/case?{done}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}",
         "the conditions": "/settings",
         "a quiz": "/quiz?seed=7&number=2",

@@ -77,6 +77,7 @@ def rulings(ground: Ground) -> dict[str, str]:
         "an answer again": f"/case?{done}&ask=found_in_penalty_area",
         "a number": "/case?what=ball_found_in_time&ask=search_minutes",
         "a ruling": f"/case?{done}",
+        "a ruling explained": f"/explained?{done}",
         "a ruling drawn": f"/case?{done}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}",
         "the other hand": f"/case?hole=10&ball={ground.in_feature('Reseeded fairway')}&what=abnormal_course_condition"
         "&interference=ball&stroke_unreasonable_anyway=no&nearest_point_exists=yes&only_by_unreasonable_choice=no",

@@ -25,7 +25,19 @@ from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
 from marram.desk.publishing import papers
 from marram.desk.results import board_live, board_page, closing_pages, public_board, why_page
-from marram.desk.rulings import api, ball, case, finding_api, flag, may, start, story_api, together, what
+from marram.desk.rulings import (
+    api,
+    ball,
+    case,
+    explained,
+    finding_api,
+    flag,
+    may,
+    start,
+    story_api,
+    together,
+    what,
+)
 from marram.desk.teaching import (
     briefing_page,
     class_pages,
@@ -48,6 +60,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     case.router,
     together.router,
     may.router,
+    explained.router,
     briefing_page.router,
     quiz_page.router,
     strokes_page.router,

@@ -85,6 +85,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /case": SIGNED_IN,
             "GET /together": SIGNED_IN,
             "GET /may": SIGNED_IN,
+            "GET /explained": SIGNED_IN,
             "GET /settings": SIGNED_IN,
             "POST /settings": SIGNED_IN,
             "GET /api/course": SIGNED_IN,

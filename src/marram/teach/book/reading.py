@@ -9,12 +9,11 @@ from marram.rules.editions import EDITION_2019, as_clarified
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.ruling import Ruling
-from marram.teach.beliefs import Believed, believed_of
+from marram.teach.beliefs import Believed
 from marram.teach.book.contents import Entry, editions_of, exceptions_of, part_of
 from marram.teach.book.permanent import address_of, situation_at
-from marram.teach.explaining import Decided, explain
-from marram.teach.pathway import path_svg
-from marram.teach.principles import principles_of
+from marram.teach.explaining import Decided
+from marram.teach.lesson import lesson
 from marram.teach.situations.how_often import weight
 from marram.teach.situations.reaching import reached, reached_from
 from marram.teach.situations.sampling import situation
@@ -171,15 +170,14 @@ def explained(one: Situation) -> Ruled:
     """Return the ruling of a situation with why, on both editions."""
     before = ruled(one.incident, one.facts, one.form, as_clarified(EDITION_2019))
     line = headline(before, one.form) if isinstance(before, Ruling) else ""
-    why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
-    decided = tuple(each for each in why.decided if each.matters)
+    found = lesson(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
     return Ruled(
         one.headline,
         line,
         one.ruled_otherwise_before is None and bool(line),
         tuple(cited(each) for each in one.ruling.citations),
-        decided,
-        (path_svg(why, prefix="way"), path_svg(why, wide=True, prefix="wide-way")) if decided else (),
-        principles_of(one.ruling.citations),
-        believed_of(one.incident, one.facts, one.headline, form=one.form, played_on=one.played_on),
+        found.decided,
+        found.path,
+        found.principles,
+        found.believed,
     )

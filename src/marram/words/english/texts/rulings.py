@@ -142,6 +142,9 @@ TEXTS: dict[str, str] = {
     "ruling.together": "Together: all {count} incidents",
     "ruling.more": "Something else happened in the same situation",
     "ruling.new": "New case",
+    "ruling.explained": "Explain it",
+    "explained.title": "Why it is ruled so",
+    "explained.back": "Back to the ruling",
     # What the player took
     "chosen.title": "Which did the player take?",
     # A relief option
