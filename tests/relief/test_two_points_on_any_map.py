@@ -105,6 +105,7 @@ def test_a_ball_lost_on_the_course_does_not_ask_for_the_boundary():
         (Kind.RED_PENALTY_AREA, "pond"),
         (Kind.OUT_OF_BOUNDS, "out"),
         (Kind.YELLOW_PENALTY_AREA, "burn"),
+        (Kind.PUTTING_GREEN, "practice green"),
     ],
 )
 def test_the_fairway_point_never_lies_in_what_is_mapped_over_by_the_fairway(kind, name):

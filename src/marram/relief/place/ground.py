@@ -106,9 +106,11 @@ class Ground:
         """The fairways of this hole where they are general area on the course; ``None`` where there is none.
 
         "Fairway" in Model Local Rule E-5 is grass in the general area cut to fairway height: a bunker, water or
-        green that is mapped over by a fairway is none of it.
+        green that is mapped over by a fairway is none of it, nor is a wrong green, which is no fairway of this hole.
         """
-        return self._cut_to([outline for _, outline in self.fairways], self.in_area(Area.GENERAL_AREA))
+        greens = Outside(Outlines(self.wrong_greens.outlines))
+        limits = (*self.in_area(Area.GENERAL_AREA), greens)
+        return self._cut_to([outline for _, outline in self.fairways], limits)
 
     @cached_property
     def short_tees(self) -> Outline | None:
