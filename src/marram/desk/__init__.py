@@ -12,6 +12,8 @@ from threading import Thread, Timer
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from logging import LogRecord
+
     from marram.desk.secure.authority import Secured
     from marram.desk.secure.handing_out import HandedOut
     from marram.services.event import Event
@@ -66,6 +68,8 @@ def serve(
     Raises:
         InputError: the map cannot be read at all, or the event cannot be used.
     """
+    from logging import getLogger  # noqa: PLC0415 - the command line loads this module before it knows it must serve
+
     import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
 
     from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
@@ -127,6 +131,7 @@ def serve(
             **certificate,
         )
     )
+    getLogger("uvicorn.error").addFilter(lambda told: not (server.should_exit and _cut_off(told)))
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:
@@ -136,6 +141,12 @@ def serve(
         return
     if not server.started:
         sys.exit(NOT_STARTED)
+
+
+def _cut_off(told: "LogRecord") -> bool:
+    """Whether a line of the server's own says that an answer was cut off; of a desk that was stopped nobody need hear it."""
+    error = told.exc_info[1] if told.exc_info else None
+    return type(error).__name__ == "CancelledError" or "timeout graceful shutdown" in told.getMessage()
 
 
 __all__ = ["serve"]
