@@ -1,16 +1,10 @@
 """What candidates and the examiner hear live: that the examination began or is over, and how many answers arrived."""
 
-import asyncio
-from collections.abc import AsyncIterator, Callable
-
-from anyio import to_thread
 from fastapi import APIRouter, Request, Response
-from fastapi.responses import StreamingResponse
 
-from marram.desk.live.hub import END, Hub, Listener, Sight, event
-from marram.desk.live.stream import BEAT, HEADERS, RETRY
+from marram.desk.live.hub import event
+from marram.desk.live.standing import stream_of
 from marram.desk.log.kept import KeptHere, kept_here
-from marram.desk.people.roles import PUBLIC
 from marram.desk.shell.errors import answer
 from marram.desk.teaching.examination_pages import state_of
 from marram.records.examinations import examination_of, how_far, sitter_of
@@ -26,7 +20,7 @@ def live(request: Request, code: str) -> Response:
     found = sitter_of(kept.records, kept.event_id, code)
     if found is None:
         return answer(request, 404, "no_paper", [text("examining.none")])
-    return _stream(request, found[1].id, lambda here: told_of_paper(here, found[1].code))
+    return stream_of(request, found[1].id, lambda here: told_of_paper(here, found[1].code))
 
 
 @router.get("/examining/{ident}/live")
@@ -35,7 +29,7 @@ def live_for_examiner(request: Request, ident: str) -> Response:
     kept = kept_here(request)
     if examination_of(kept.records, kept.event_id, ident) is None:
         return answer(request, 404, "no_examination", [text("examining.no_such")])
-    return _stream(request, ident, lambda here: told_of_examination(here, ident))
+    return stream_of(request, ident, lambda here: told_of_examination(here, ident))
 
 
 def told_of_paper(kept: KeptHere, code: str) -> str:
@@ -54,29 +48,3 @@ def told_of_examination(kept: KeptHere, ident: str) -> str:
     if one is None:
         return ""
     return event("examination", {"state": one.state, "arrived": list(how_far(kept.records, one))})
-
-
-def _stream(request: Request, about: str, standing: Callable[[KeptHere], str]) -> Response:
-    return StreamingResponse(
-        _events(request, about, standing), media_type="text/event-stream", headers=HEADERS
-    )
-
-
-async def _events(request: Request, about: str, standing: Callable[[KeptHere], str]) -> AsyncIterator[str]:
-    hub: Hub = request.app.state.live
-    listener = Listener(Sight(PUBLIC), asyncio.get_running_loop(), about=about, standing=standing)
-    hub.join(listener)
-    try:
-        yield f"retry: {RETRY}\n\n"
-        yield await to_thread.run_sync(standing, hub.kept)
-        while True:
-            try:
-                items = await asyncio.wait_for(listener.queue.get(), BEAT)
-            except TimeoutError:
-                yield ": still here\n\n"
-                continue
-            if items == END:
-                return
-            yield "".join(words for _, words in items)
-    finally:
-        hub.leave(listener)
