@@ -67,6 +67,7 @@ NOT_SAID = {
     "Something is in the application that is none of its rooms, where no role is asked for.": "the same",
     "scoring area, {}": "a place as the file of an event writes it, in its own words",
     "equipe de deux": "a heading of a list, as clubs write it",
+    "timeout graceful shutdown": "a line of the server's own, known again by these words and kept from the reader",
     "Map data © OpenStreetMap contributors, ODbL 1.0": "a credit, as its licence asks for it",
     "back to version {}": "the note of a version, kept as it was written",
     "; what was prepared from {} is set aside": "the same",
