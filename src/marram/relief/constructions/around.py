@@ -2,6 +2,7 @@
 
 from math import atan2, hypot, pi
 
+from marram.course.lies.united import UnitedArea
 from marram.errors import BadPlace, BookError
 from marram.relief.areas.construction import (
     ArcMark,
@@ -15,7 +16,7 @@ from marram.relief.areas.construction import (
 )
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.limits import Bounding, Inside, NotNearer, Outside, WithinDistance
-from marram.relief.geometry.outline import XY
+from marram.relief.geometry.outline import XY, Outline
 from marram.relief.geometry.outlines import Outlines
 from marram.relief.place.situation import Situation
 from marram.rules.facts.ball import Area
@@ -115,14 +116,14 @@ def _limit(
         case Limit.GENERAL_AREA:
             return ground.in_area(Area.GENERAL_AREA, limit)
         case Limit.IN_BUNKER:
-            return (Inside(_of(situation, said("bunker")), limit=limit), _outside(situation, limit))
+            return (Inside(_bunker(situation), limit=limit), _outside(situation, limit))
         case Limit.OUTSIDE_BUNKER:
-            (bunker,) = _of(situation, said("bunker"))
+            (bunker,) = _bunker(situation)
             return ground.outside_bunker(bunker, limit)
         case Limit.IN_PENALTY_AREA:
-            return (Inside(_of(situation, said("penalty area")), limit=limit),)
+            return (Inside(_penalty_area(situation), limit=limit),)
         case Limit.OUTSIDE_PENALTY_AREA:
-            return (Outside(_of(situation, said("penalty area")), limit=limit),)
+            return (Outside(_penalty_area(situation), limit=limit),)
         case Limit.ON_GREEN_OR_GENERAL_AREA:
             return (_outside(situation, limit, bunkers=True, tees=True),)
         case Limit.GENERAL_AREA_OR_TEE:
@@ -144,8 +145,15 @@ def _given(place: XY | None, name: str) -> XY:
     return place
 
 
-def _of(situation: Situation, what: str) -> Outlines:
-    found = situation.bunker if what == "bunker" else situation.penalty_area()
+def _bunker(situation: Situation) -> Outlines:
+    return _mapped(situation.bunker, said("bunker"))
+
+
+def _penalty_area(situation: Situation) -> Outlines:
+    return _mapped(situation.penalty_area(), said("penalty area"))
+
+
+def _mapped(found: tuple[UnitedArea, Outline] | None, what: str) -> Outlines:
     if found is None:
         raise BadPlace(
             said(
