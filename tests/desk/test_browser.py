@@ -140,13 +140,13 @@ def test_the_search_narrows_the_list_as_it_is_typed(page: Page) -> None:
     """The list follows the typing, and what was typed stays in the address."""
     page.goto("/what")
     ready(page)
-    page.get_by_label("Search").press_sequentially("embedded")
+    page.get_by_role("searchbox").press_sequentially("embedded")
 
     expect(page.get_by_role("link", name=re.compile("The ball is embedded in the ground"))).to_be_visible()
     expect(page.get_by_text("The provisional ball was holed")).to_have_count(0)
     expect(page).to_have_url(re.compile("q=embedded"))
     page.reload()
-    expect(page.get_by_label("Search")).to_have_value("embedded")
+    expect(page.get_by_role("searchbox")).to_have_value("embedded")
 
 
 def test_a_typed_number_survives_a_reload(page: Page) -> None:
@@ -187,7 +187,7 @@ def test_the_whole_way_with_the_keyboard(page: Page) -> None:
     reach(page, said("rulings.what.title"))
     page.keyboard.press("Enter")
     expect(page.get_by_role("heading", name=said("rulings.what.title"))).to_be_focused()
-    reach(page, "Search")
+    reach(page, said("rulings.what.tell"))
     page.keyboard.type("unplayable")
     choice = page.get_by_role("link", name=re.compile("The player treats the ball as unplayable"))
     expect(choice).to_be_visible()
@@ -283,7 +283,7 @@ def test_without_javascript_a_case_is_ruled_to_the_end(chromium: Browser, addres
     page = context.new_page()
     page.goto("/")
     page.get_by_role("link", name=said("rulings.start.without_map")).click()
-    page.get_by_label("Search").fill("unplayable")
+    page.get_by_role("searchbox").fill("unplayable")
     page.get_by_role("button", name="Search").click()
     page.get_by_role("link", name=re.compile("The player treats the ball as unplayable")).click()
     page.wait_for_url("**/case?*")

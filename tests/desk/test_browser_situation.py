@@ -38,7 +38,7 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     expect(phone.get_by_role("heading", name=said("rulings.ball.title_again"))).to_be_visible()
     tap_map(phone, ground.fairway(along=300))
     phone.get_by_role("link", name=said("rulings.what.title")).click()
-    phone.get_by_label("Search").fill("frost altered ground")
+    phone.get_by_role("searchbox").fill("frost altered ground")
     altered = phone.get_by_role(
         "link", name=re.compile("The ground, sand, soil, dew, frost or water was altered")
     )
@@ -112,7 +112,7 @@ def test_together_without_javascript(chromium: Browser, address: str) -> None:
     page = context.new_page()
     page.goto(f"/case?{LIFTED}")
     page.get_by_role("link", name=said("rulings.ruling.more")).click()
-    page.get_by_label("Search").fill("frost altered ground")
+    page.get_by_role("searchbox").fill("frost altered ground")
     page.get_by_role("button", name="Search").click()
     page.get_by_role("link", name=re.compile("The ground, sand, soil, dew")).click()
     for words in ("Elsewhere", "Yes", "None of these", "The surface"):

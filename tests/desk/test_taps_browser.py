@@ -153,7 +153,7 @@ def test_a_search_still_on_its_way_does_not_rename_the_page_gone_to(phone: Brows
     held: list[Route] = []
     page.route(re.compile(r"/what\?.*q=unplayable"), holding(held))
     with page.expect_request(re.compile("q=unplayable")):
-        page.get_by_label("Search").fill("unplayable")
+        page.get_by_role("searchbox").fill("unplayable")
     given_up: list[str] = []
     page.on("requestfailed", lambda request: given_up.append(request.url))
     # The page itself has ranked what was typed; only then is the list at rest, and a tap on it meant for what stands there.
@@ -172,7 +172,7 @@ def test_an_entry_that_has_just_come_under_the_finger_is_not_taken(page: Page) -
     """When the list of incidents is replaced while one types, a tap meant for what stood there takes nothing else."""
     page.goto("/what?q=embedded")
     page.clock.run_for(2000)
-    page.get_by_label("Search").focus()
+    page.get_by_role("searchbox").focus()
     page.evaluate(
         """() => { const list = document.querySelector('#incidents ul');
              list.prepend(...[...list.children].slice(1).reverse()); }"""
@@ -188,7 +188,7 @@ def test_an_entry_that_has_just_come_under_the_finger_is_not_taken(page: Page) -
     page.clock.run_for(4000)
     expect(page.locator("#not-taken")).to_be_empty()
 
-    page.get_by_label("Search").focus()
+    page.get_by_role("searchbox").focus()
     page.evaluate("document.querySelector('#incidents ul').lastElementChild.remove()")
     expect(page.locator("#incidents.new")).to_have_count(1)
     page.touchscreen.tap(box["x"] + 30, box["y"] + 10)  # it stands where it stood: taken at once
