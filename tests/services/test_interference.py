@@ -1,5 +1,6 @@
 """What interferes is found by itself: wrong greens, feet on a path, a stand before the hole (Rules 13.1f, 16.1a, F-23)."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -7,7 +8,7 @@ from shapely.geometry import Point, box
 
 from marram.course.model import Course, Feature, Kind
 from marram.relief import Drawn
-from marram.rules.ruling import Action, Ruling
+from marram.rules.ruling import Action, HandOver, Ruling
 from marram.services.conditions import Conditions
 from marram.services.interference import in_line_of_sight, interfering
 from marram.services.places import Places
@@ -223,6 +224,26 @@ def test_a_ball_in_a_no_play_zone_must_be_dropped_clear_of_it(year: int) -> None
     assert ruled.result.action is Action.TAKE_RELIEF
     (area,) = (area for option in options for area in option.areas)
     assert area.polygon.intersection(ZONE.geometry).area < 1e-9
+
+
+@pytest.mark.parametrize("year", [2019, 2023])
+def test_a_ball_in_a_no_play_zone_is_not_ruled_on_as_in_a_condition(year: int) -> None:
+    """Rule 16.1f(1): asked about repair that the zone adjoins, relief could be left out or end in the zone; it is handed over."""
+    repair = Feature(Kind.GROUND_UNDER_REPAIR, "repair", box(-24, 40, -18, 46))
+    where = course(ZONE, repair)
+    asked_of_repair = asked(where, (-24.3, 43.0), year=year, hand="right", what="abnormal_course_condition")
+    on_the_ground = {"no_play_zone_interference": "none"}
+    ruled = rule_at_place(where, asked_of_repair)
+
+    assert isinstance(ruled.result, HandOver)
+    assert (ruled.result.incident, ruled.result.facts) == (
+        "no_play_zone",
+        (("no_play_zone_interference", "ball_inside"),),
+    )
+    assert [(why.fact, why.from_map) for why in ruled.sheet.why] == [("no_play_zone_interference", True)]
+    assert not isinstance(
+        rule_at_place(where, replace(asked_of_repair, facts=on_the_ground)).result, HandOver
+    )
 
 
 def test_a_no_play_zone_in_a_penalty_area_counts_there_too() -> None:

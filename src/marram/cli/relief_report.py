@@ -13,6 +13,7 @@ from marram.relief.pictures.picture_words import assumed_words, measures_told
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
+from marram.rules.ruling import HandOver
 from marram.services.marked import WithoutLocalRule
 from marram.services.places import Degrees
 from marram.services.relief import OptionDrawn, condition_words
@@ -96,6 +97,9 @@ class Report:
             yield from question_lines(words)
             return
         yield "text", words.headline
+        if isinstance(ruled.result, HandOver):
+            yield "text", text("cli.relief.rather", incident=ruled.result.incident)
+            return
         for name, premise in ruled.assumed.items():
             yield "quiet", text("cli.relief.assumed", fact=name, answer=premise)
         if self.not_offered is not None:

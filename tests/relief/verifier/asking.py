@@ -13,7 +13,7 @@ from marram.relief.pictures.geojson import feature_collection
 from marram.relief.place.place_facts import place_facts
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Ruling
+from marram.rules.ruling import HandOver, Ruling
 from marram.services.conditions import Conditions
 from marram.services.places import Places
 from marram.services.relief import draw_options
@@ -45,6 +45,7 @@ USUAL = {
     "dropping_zone_provided": "no",
     "dropping_zone_is_only_option": "no",
     "played_despite_wrong_green": "no",
+    "played_despite_zone": "no",
     "penalty_area_colour": "red",
     "crossed_where_opposite_allowed": "yes",
 }
@@ -91,17 +92,19 @@ def asked(question, condition=None):
         club=question.club_length,
     )
     given = dict(question.facts)
+    incident = question.incident
     for _ in range(40):
-        ruled = rule_at_place(
-            course, Asked(conditions, question.incident, question.hole, places, given, condition)
-        )
+        ruled = rule_at_place(course, Asked(conditions, incident, question.hole, places, given, condition))
+        if isinstance(ruled.result, HandOver):
+            incident, given = ruled.result.incident, ruled.result.carry(given)
+            continue
         if not isinstance(ruled.result, NeedFacts):
             return Asking(course, ruled)
         name = ruled.result.fact if isinstance(ruled.result.fact, str) else ruled.result.fact.name
         if name not in USUAL or name in given:
-            raise LookupError(f"{question.incident} asks for {name}")
+            raise LookupError(f"{incident} asks for {name}")
         given[name] = USUAL[name]
-    raise LookupError(f"{question.incident} never ends")
+    raise LookupError(f"{incident} never ends")
 
 
 def area_read(question):

@@ -75,6 +75,7 @@ TEXTS: dict[str, str] = {
     "relief.flag": "Hole {hole} is taken where --flag says.",
     "relief.flag_alone": "Hole {hole} is taken where --flag says. The map has no line of play for it: its green is the one it is cut in; its tees and fairways are those that name it.",
     "relief.needed": "To decide '{incident}' this is still needed: {question}",
+    "relief.rather": "Ask it with --incident {incident}, or leave --incident out.",
     "relief.assumed": "Taken for granted: {fact}={answer} (change it with --fact)",
     "relief.no_local_rule": "Taken for granted: no Local Rule in force (change it with --local-rule CODE)",
     "relief.drawn": "Drawn to scale in {file}.",
