@@ -32,8 +32,8 @@ demo: $(READY)
 # the first one said. A browser test that fails is tried once more, three of a run at most, and the summary names it with what failed.
 test: $(READY) chromium postgresql libnss3-tools
 	@failed=0; set -x; \
-	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures || failed=1; \
-	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist loadgroup -m browser -r aR \
+	$(BIN)/python -m pytest -q -n auto --dist worksteal -m "not browser" -p no:rerunfailures || failed=1; \
+	$(BIN)/python -m pytest -q -n $(BROWSERS) --dist worksteal -m browser -r aR \
 		--reruns 1 --max-suite-reruns 3 --rerun-show-tracebacks || failed=1; \
 	{ set +x; } 2> /dev/null; exit $$failed
 
@@ -41,7 +41,7 @@ fuzz: $(READY)
 	MARRAM_FUZZED=300 $(BIN)/python -m pytest -q -n auto tests/desk/test_fuzzed.py
 
 coverage: $(READY)
-	$(BIN)/python -m pytest -q -n auto --dist loadgroup -m "not browser" -p no:rerunfailures \
+	$(BIN)/python -m pytest -q -n auto --dist worksteal -m "not browser" -p no:rerunfailures \
 		--cov --cov-report=term --cov-report=json:build/coverage.json
 	$(BIN)/python scripts/coverage_by_layer.py build/coverage.json
 

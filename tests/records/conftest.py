@@ -16,7 +16,6 @@ from marram.records.tables import Club, Event
 from tests.records.postgresql import MISSING, Server, programs
 
 NOON = datetime(2025, 6, 21, 12, 0, tzinfo=UTC)
-POSTGRESQL = pytest.param("postgresql", marks=pytest.mark.xdist_group("postgresql"))
 
 
 @pytest.fixture(scope="session")
@@ -43,7 +42,7 @@ def blank(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return file
 
 
-@pytest.fixture(params=["sqlite", POSTGRESQL])
+@pytest.fixture(params=["sqlite", "postgresql"])
 def address(request: pytest.FixtureRequest, tmp_path: Path, blank: Path) -> Iterator[str]:
     """Where empty records are, ready for use."""
     if request.param == "sqlite":

@@ -26,9 +26,7 @@ from tests.records.test_chain import without_guards
 ON_FILE = pytest.mark.parametrize("address", ["sqlite"], indirect=True)
 
 
-@pytest.fixture(
-    params=["to sqlite", pytest.param("to postgresql", marks=pytest.mark.xdist_group("postgresql"))]
-)
+@pytest.fixture(params=["to sqlite", "to postgresql"])
 def empty(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Records]:
     """Other records, with nothing in them: on either database, whichever the first are on."""
     if request.param == "to sqlite":

@@ -47,9 +47,7 @@ def test_two_writers_of_which_one_is_killed(address: str, event: str) -> None:
     look(address, event, "laptop", theirs, entry)
 
 
-@pytest.mark.parametrize(
-    "address", [pytest.param("postgresql", marks=pytest.mark.xdist_group("postgresql"))], indirect=True
-)
+@pytest.mark.parametrize("address", ["postgresql"], indirect=True)
 def test_nothing_acknowledged_is_lost_when_the_server_is_killed(
     server: Server, address: str, event: str
 ) -> None:

@@ -3,7 +3,9 @@
 from collections.abc import Mapping
 from concurrent.futures import ThreadPoolExecutor
 from datetime import date
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 from sqlalchemy import event
@@ -48,6 +50,20 @@ def files(folder: Path) -> Mapping[str, bytes]:
 
 def made_folder(folder: Path, second: str = "Jorund") -> Mapping[str, bytes]:
     """A folder as a club has it: a version prepared for a later day, one before it, and two days of holes."""
+    for name, content in _made(second).items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        (folder / name).write_bytes(content)
+    return files(folder)
+
+
+@cache
+def _made(second: str) -> Mapping[str, bytes]:
+    """Its files: made once, written wherever they are wanted."""
+    with TemporaryDirectory() as folder:
+        return _saved(Path(folder), second)
+
+
+def _saved(folder: Path, second: str) -> Mapping[str, bytes]:
     maps = MapVersions(COURSE, folder)
     maps.save([added("t/1")], base=1, who="Ottiline", in_force_from=date(2025, 7, 1), note="Größe")
     maps.save([added("t/2")], base=2, who=second, in_force_from=DAY)

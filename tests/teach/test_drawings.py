@@ -55,7 +55,6 @@ _AREAS = {
     "teeing_area": (Kind.TEEING_AREA,),
     "penalty_area": (Kind.RED_PENALTY_AREA, Kind.YELLOW_PENALTY_AREA),
 }
-pytestmark = pytest.mark.xdist_group("drawings")
 
 
 def each_drawing(claim: Callable[[Placed], None]) -> Callable[[str], None]:

@@ -21,7 +21,6 @@ from marram.teach.examinations.statistics import correlation, items, kr20
 from marram.teach.situations.situation import solved
 from tests.cli.running import marram
 
-pytestmark = pytest.mark.xdist_group("examination")
 WUENSCH = (
     "1111110110",
     "1011011101",

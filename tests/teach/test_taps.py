@@ -15,7 +15,6 @@ from marram.teach.quizzes.taps import Kind, TapQuestion, judge, tap_questions
 
 MAP = load(COURSE)
 FOUR = range(4)
-pytestmark = pytest.mark.xdist_group("taps")
 
 
 @cache

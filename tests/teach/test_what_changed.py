@@ -64,7 +64,6 @@ move on the green (13.1d(2)), and a club laid down for alignment (10.2b(3)).
 """
 
 
-@pytest.mark.xdist_group("what_changed")
 def test_what_the_package_keeps_is_what_the_book_says() -> None:
     """`make changes` writes it; nobody edits it by hand."""
     assert json.loads(FILE.read_text(encoding="utf-8")) == found_now()

@@ -16,7 +16,7 @@ from marram.errors import BadCourse
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
 from marram.paper.marking_sheet import marking_pdf
 from marram.services.holes import green_slopes
-from tests.words.made_up import speaking, write_made_up
+from tests.words.made_up import speaking
 from tests.words.outside import names_of
 from tests.words.unmarked import plain_values, seen_in, unmarked
 
@@ -27,9 +27,8 @@ KEYS = {"language", "drawing", "paper"}
 
 
 @pytest.fixture(autouse=True)
-def made_up(tmp_path: Path) -> Iterator[None]:
-    write_made_up(tmp_path)
-    with speaking(tmp_path):
+def made_up(locales: Path) -> Iterator[None]:
+    with speaking(locales):
         yield
 
 

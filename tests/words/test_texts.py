@@ -17,7 +17,7 @@ from marram.words.language import language
 from marram.words.spoken import spoken
 from marram.words.texts import COUNTED, ONE, SEVERAL, count_text, english
 from tests.words.letters import altered
-from tests.words.made_up import speaking, write_made_up
+from tests.words.made_up import speaking
 
 SOURCE = Path(marram.__path__[0])
 SUBJECTS = sorted(path.stem for path in Path(folder.__path__[0]).glob("[a-z]*.py"))
@@ -108,18 +108,17 @@ def test_messages_have_places_that_can_be_filled() -> None:
             assert all(name != "" for _, name, _, _ in Formatter().parse(sentence) if name is not None)
 
 
-def test_a_sentence_from_below_is_put_into_the_language(tmp_path: Path) -> None:
+def test_a_sentence_from_below_is_put_into_the_language(locales: Path) -> None:
     """A layer that knows no catalogue says a sentence; whoever shows it translates it and what is set into it."""
     told = said(
         "within {distance:.2f} m of the edge{of}: measure on the ground",
         distance=1,
         of=said(" of the {kind}", kind=Kind.BUNKER),
     )
-    write_made_up(tmp_path)
 
     assert told == "within 1.00 m of the edge of the bunker: measure on the ground"
     assert spoken(told) == told
-    with speaking(tmp_path):
+    with speaking(locales):
         of = altered(" of the {kind}").format(kind=altered("bunker"))
         whole = altered("within {distance:.2f} m of the edge{of}: measure on the ground")
         assert spoken(told) == whole.format(distance=1, of=of)

@@ -3,6 +3,7 @@
 import json
 import re
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from html.parser import HTMLParser
 from typing import Any
 
@@ -90,15 +91,21 @@ def told_in(data: Any, *, every: bool = False) -> Iterator[str]:
 
 def unmarked(texts: Iterable[str], names: Iterable[str] = ()) -> set[str]:
     """Return the texts with a plain letter left once proper names and codes are taken out."""
-    known = sorted({one for one in names if one}, key=len, reverse=True)
+    known = _any_of(frozenset(names))
     found = set()
     for one in texts:
-        rest = _PLACES.sub("", one)
-        for name in known:
-            rest = rest.replace(name, "")
+        rest = known.sub("", _PLACES.sub("", one))
         if _LETTERS.search(_CODES.sub("", without_outside(rest))):
             found.add(one)
     return found
+
+
+@lru_cache(maxsize=64)
+def _any_of(names: frozenset[str]) -> re.Pattern[str]:
+    """Find any of the names, the longest first; nothing where there is none."""
+    return re.compile(
+        "|".join(re.escape(one) for one in sorted(names, key=len, reverse=True) if one) or r"(?!)"
+    )
 
 
 def plain_values(sentence: object) -> Iterator[str]:

@@ -7,6 +7,7 @@ shown.
 
 import ast
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -32,7 +33,8 @@ class Message(NamedTuple):
     several: str = ""
 
 
-def messages() -> list[Message]:
+@cache
+def messages() -> tuple[Message, ...]:
     """Return every message once, in a lasting order."""
     found = (
         *_catalogue(),
@@ -44,7 +46,7 @@ def messages() -> list[Message]:
         *_register(),
         *_commands(),
     )
-    return list(dict.fromkeys(one for one in found if one.sentence))
+    return tuple(dict.fromkeys(one for one in found if one.sentence))
 
 
 def _catalogue() -> Iterator[Message]:
@@ -70,7 +72,8 @@ def _told() -> Iterator[Message]:
 def _said_below() -> Iterator[Message]:
     """Yield the sentences of the layers that may not know the catalogue, as they stand in the source."""
     for path in sorted(Path(marram.__path__[0]).rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        source = path.read_text(encoding="utf-8")
+        for node in ast.walk(ast.parse(source)) if "said(" in source or "counted(" in source else ():
             if isinstance(node, ast.Call) and getattr(node.func, "id", "") in {"said", "counted"}:
                 given = [str(one.value) for one in node.args if isinstance(one, ast.Constant)]
                 yield from [Message(*given[:2])] if given else []
