@@ -19,7 +19,7 @@ def ready(page: Page) -> None:
 
 
 def look_at(page: Page, latitude: float, longitude: float, zoom: float = 19) -> None:
-    page.evaluate(f"window.marramMap.setView([{latitude}, {longitude}], {zoom}, {{ animate: false }})")
+    page.evaluate(f"void window.marramMap.setView([{latitude}, {longitude}], {zoom}, {{ animate: false }})")
 
 
 def pixel(page: Page, latitude: float, longitude: float) -> Pixel:

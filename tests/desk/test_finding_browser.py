@@ -177,7 +177,7 @@ def test_stems_are_those_of_snowball(page: Page) -> None:
 def test_the_list_is_found_without_the_desk(page: Page) -> None:
     """Once the weights have arrived, a list is shown for what is typed though the desk cannot be reached."""
     page.locator("#q").focus()
-    page.evaluate('import("/static/rulings/finding.js").then((one) => one.prepare())')
+    page.evaluate('import("/static/rulings/finding.js").then(async (one) => void (await one.prepare()))')
     page.context.set_offline(True)
     page.locator("#q").fill("my ball is lost in the trees")
     first = page.locator("#incidents a").first
@@ -195,7 +195,7 @@ def test_what_was_not_understood_is_said_with_and_without_the_desk(page: Page) -
     expect(found).to_contain_text("Not understood: zeppelin.")
     expect(found.locator("summary")).to_contain_text("Not sure")
     page.locator("#q").focus()
-    page.evaluate('import("/static/rulings/finding.js").then((one) => one.prepare())')
+    page.evaluate('import("/static/rulings/finding.js").then(async (one) => void (await one.prepare()))')
     page.context.set_offline(True)
     page.locator("#q").fill("my ball quorple")
     expect(found).to_contain_text("Not understood: quorple.")

@@ -60,7 +60,7 @@ def test_a_ruling_is_printed_on_one_page(page: Page, ground: Ground, asked: str)
             assert said(words) not in told
         for title in titles:
             assert " ".join(title.split()[1:]) in told
-    assert page.locator("details:not([open])").count() == folded
+    expect(page.locator("details:not([open])")).to_have_count(folded)
 
 
 def test_a_ruling_is_copied_as_text(page: Page, ground: Ground) -> None:

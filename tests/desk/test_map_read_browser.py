@@ -145,7 +145,7 @@ def test_a_drawing_fills_the_screen_and_goes_back_to_its_card(
 
     assert box_of
     assert box_of["width"] >= 370
-    assert page.locator(".option figure svg").count() == page.locator("[data-whole-screen]").count()
+    expect(page.locator(".option figure svg")).to_have_count(page.locator("[data-whole-screen]").count())
     context.close()
 
 
