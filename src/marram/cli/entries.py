@@ -125,6 +125,8 @@ def entry_json(entry: Entry) -> dict[str, Any]:
         "number": entry.number,
         "line": entry.line,
         "key": entry.key,
+        "side": entry.side,
+        "team": entry.team,
     }
 
 

@@ -58,7 +58,7 @@ class Checking:
             self.fault(said("{what} is a whole number, not {given}.", what=what, given=shown(given)))
         elif tenths and not is_tenth(read):
             self.fault(
-                said("{what} has one decimal at most; {given} has more.", what=what, given=shown(given))
+                said("{what} has one decimal at most; {given} has more.", what=what, given=decimal(read))
             )
         elif (least is not None and read < least) or (most is not None and read > most):
             self.fault(_outside(what, given, least, most))

@@ -10,6 +10,12 @@ from marram.said import Said, said
 
 WITHOUT = {"", "-", "–", "pr", "n/a", "na", "nh", "none", "no", "keine", "ohne"}
 """What lists write where a player has no Handicap Index; PR (permission to play a course) is one of them."""
+SCRATCH = {"scr", "scratch", "zero"}
+"""What lists write for a Handicap Index of 0."""
+_NAMED = re.compile(
+    r"^(?:hcpi?|hdcp|hi|whs|index|handicap(?:\s+index)?|vorgabe)\b\s*[:.=]?\s*(?=\S)", re.IGNORECASE
+)
+"""What lists write before the number, as their heading has it already."""
 _PLUS = re.compile(r"^(?:plus|\+)\s*", re.IGNORECASE)
 FIRST_SERIAL = date(1899, 12, 30)
 """Day 0 of the dates that spreadsheets keep as numbers (the 1900 system, as they count from March 1900 on)."""
@@ -37,7 +43,9 @@ def handicap_in(cell: str) -> Decimal | None:
     """
     if cell.strip().lower() in WITHOUT:
         return None
-    written = _PLUS.sub("+", cell.strip())
+    written = _PLUS.sub("+", _NAMED.sub("", cell.strip()).rstrip("."))
+    if written.lower() in SCRATCH:
+        return Decimal(0)
     checking = Checking()
     read = checking.index(written)
     checking.done()

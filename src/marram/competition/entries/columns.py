@@ -22,7 +22,7 @@ KNOWN: dict[Column, tuple[str, ...]] = {
     Column.NAME: ("name", "player", "full name", "player name", "spieler", "nom complet", "jugador", "golfer"),
     Column.FAMILY_NAME: ("family name", "last name", "surname", "nachname", "familienname", "nom", "apellido", "efternamn"),
     Column.GIVEN_NAME: ("given name", "first name", "forename", "vorname", "prenom", "nombre", "fornamn"),
-    Column.HANDICAP_INDEX: ("handicap index", "handicap", "hcp", "hcpi", "hi", "index", "hcp index", "whs index", "vorgabe", "exact handicap"),
+    Column.HANDICAP_INDEX: ("handicap index", "handicap", "hcp", "hcpi", "hi", "index", "hcp index", "whs index", "vorgabe", "stammvorgabe", "exact handicap"),
     Column.CLUB: ("club", "home club", "golf club", "golfclub", "verein", "heimatclub", "club name", "klubb"),
     Column.SEX: ("sex", "gender", "geschlecht", "m/f", "m/w", "sexe", "sexo", "kon"),
     Column.BORN: ("born", "year of birth", "date of birth", "birth date", "dob", "geboren", "geburtsdatum", "jahrgang", "geburtsjahr"),

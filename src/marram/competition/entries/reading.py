@@ -1,6 +1,6 @@
 """A list of entries read: the header found, columns understood, every bad line told, all or nothing taken."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from marram.competition.entries.columns import Columns, names_players, plain, proposed
@@ -51,17 +51,24 @@ def entries_in(table: Table, kept: Columns | None = None) -> EntryList:
             )
         else:
             notes.append(said("Column {number} has no heading, and is not read.", number=place + 1))
+    below = next((line for line, row in table.rows[at + 1 :] if any(row)), 0)
     for line, row in table.rows[at + 1 :]:
         if any(row):
-            taking.take(
-                line, row, again=[one.casefold() for one in row] == [one.casefold() for one in headings]
-            )
+            again = [one.casefold() for one in row] == [one.casefold() for one in headings]
+            taking.take(line, row, again=again or (line == below and _second_header(row, columns)))
     told = {plain(headings[place]): column for place, column in columns.items()}
     if not taking.entries and not taking.faults:
         taking.fault(table.rows[at][0], said("No line below the header names a player."))
     taking.look_over()
     faults = tuple(sorted(taking.faults, key=lambda one: one.line))
     return EntryList(() if faults else tuple(taking.entries), faults, (*notes, *taking.notes()), told)
+
+
+def _second_header(row: Sequence[str], columns: Mapping[int, Column]) -> bool:
+    """Tell whether the row below the header goes on with it: it names nobody, and holds nothing but headings."""
+    told = [cell for cell in row if cell]
+    named = any(row[place] for place, column in columns.items() if column in _NAMES and place < len(row))
+    return not named and all(proposed([cell]) for cell in told)
 
 
 def _width(headings: Sequence[str], rows: Sequence[tuple[int, Sequence[str]]]) -> int:

@@ -13,6 +13,7 @@ from pathlib import Path
 
 from marram.competition.entries.columns import names_players, proposed
 from marram.competition.entries.encodings import decoded
+from marram.competition.entries.partners import one_player_a_line
 from marram.errors import InputError
 from marram.said import Said, said
 
@@ -38,15 +39,21 @@ def read_table(path: Path) -> Table:
 
 
 def table_of(data: bytes, name: str) -> Table:
-    """Read what a CSV or XLSX file holds.
+    """Read what a CSV or XLSX file holds; where a line names partners, each of them has a row.
 
     Args:
         data: what it holds.
         name: of the file, to speak of it.
 
     Raises:
-        InputError: it is neither, or cannot be read.
+        InputError: it is neither, or cannot be read, or names players in two columns of one heading.
     """
+    table = _as_written(data, name)
+    rows, note = one_player_a_line(table.rows)
+    return table if note is None else Table(tuple(rows), (*table.notes, note))
+
+
+def _as_written(data: bytes, name: str) -> Table:
     if not data.strip():
         raise InputError(said("{file} is empty.", file=name))
     if data.startswith(b"PK"):

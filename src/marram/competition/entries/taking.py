@@ -75,7 +75,7 @@ class Taking:
 
     def _name(self, line: int, cells: Mapping[Column, str]) -> tuple[str, str]:
         """Return the name and the club of a line."""
-        name, club = cells.get(Column.NAME, "") or self._joined(cells), cells.get(Column.CLUB, "")
+        name, club = self._joined(cells), cells.get(Column.CLUB, "")
         if (found := behind(name)) and not re.search(r"\d", found[1]):
             if club and found[1].casefold() != club.casefold():
                 self.fault(
@@ -101,7 +101,12 @@ class Taking:
 
     @staticmethod
     def _joined(cells: Mapping[Column, str]) -> str:
-        return " ".join(filter(None, (cells.get(Column.GIVEN_NAME, ""), cells.get(Column.FAMILY_NAME, ""))))
+        """Return a name out of its parts; what is called the name is the family name where it lacks the given one."""
+        given, family = cells.get(Column.GIVEN_NAME, ""), cells.get(Column.FAMILY_NAME, "")
+        whole = cells.get(Column.NAME, "")
+        if whole and given and f" {given} ".casefold() in f" {whole} ".replace(",", " ").casefold():
+            return whole
+        return " ".join(filter(None, (given, whole or family)))
 
     def _read(self, line: int, cell: str, read: Callable[[str], T], otherwise: T) -> T:
         if broken(cell):
