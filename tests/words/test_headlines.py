@@ -30,7 +30,13 @@ from marram.words.sheet import sheet
 NOTHING_TO_DO_WRONG = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.PLAY_AS_IT_LIES)
 """After these nothing has to be done with a ball but to play it as it lies, or nothing at all."""
 
-FORCED = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+FORCED = (
+    Action.TAKE_RELIEF,
+    Action.PLAY_PROVISIONAL,
+    Action.DROP,
+    Action.PLACE,
+    Action.PLAY_FROM_TEEING_AREA,
+)
 SAID_BY_NOTE = {
     "play_out_both_balls": "play out both balls",
     "replace_on_lip": "replace it on the lip of the hole",

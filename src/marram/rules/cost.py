@@ -5,7 +5,13 @@ from dataclasses import dataclass
 from marram.rules.penalty import Penalty, PenaltyKind
 from marram.rules.ruling import Action, Ruling
 
-MUST_TAKE_RELIEF = (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL)
+MUST_TAKE_RELIEF = (
+    Action.TAKE_RELIEF,
+    Action.PLAY_PROVISIONAL,
+    Action.DROP,
+    Action.PLACE,
+    Action.PLAY_FROM_TEEING_AREA,
+)
 """After these a relief option is taken, whatever the player would rather do."""
 
 _LEVELS = {

@@ -140,6 +140,7 @@ BY_NOTE: Mapping[str, Finding] = {
     "damage_is_not_under_repair": Finding.NO_FREE_RELIEF,
     "fixed_without_free_relief": Finding.NO_FREE_RELIEF,
     "nature_gives_no_free_relief": Finding.NO_FREE_RELIEF,
+    "pond_is_no_temporary_water": Finding.NO_FREE_RELIEF,
     "lift_ball_dropped_by_mistake": Finding.ORIGINAL_IN_PLAY,
     "go_on_from_moving_water": Finding.LIFTING_ALLOWED,
     "no_relief_stroke_unreasonable": Finding.NO_FREE_RELIEF,

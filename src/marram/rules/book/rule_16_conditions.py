@@ -30,6 +30,7 @@ _WHY_NO_CONDITION = {
     InTheWay.UNMARKED_GROUND: "damage_is_not_under_repair",
     InTheWay.BOUNDARY_OR_INTEGRAL_OBJECT: "fixed_without_free_relief",
     InTheWay.NATURAL_OBJECT: "nature_gives_no_free_relief",
+    InTheWay.WATER_OF_PENALTY_AREA: "pond_is_no_temporary_water",
 }
 
 
@@ -62,7 +63,8 @@ def two_conditions(case: Case) -> Ruling:
 @provision("Definitions: abnormal course condition")
 def no_abnormal_course_condition(case: Case) -> Ruling | HandOver:
     """What is none gives no relief under Rule 16.1; water of a penalty area and movable things have Rules of their own."""
-    if case.is_one_of(in_the_way, InTheWay.WATER_OF_PENALTY_AREA):
+    in_it = case.is_one_of(interference, Interference.BALL, Interference.BALL_ABOVE_GROUND)
+    if in_it and case.is_one_of(in_the_way, InTheWay.WATER_OF_PENALTY_AREA):
         return HandOver("ball_in_penalty_area", "17.1a", (("found_in_penalty_area", "yes"),))
     if case.is_one_of(in_the_way, InTheWay.MOVABLE_OBSTRUCTION):
         return movable_obstruction_in_the_way(case)

@@ -107,12 +107,13 @@ def ball_not_found(case: Case) -> Ruling:
     certain = case[whereabouts]
     if certain in (Whereabouts.NOT_KNOWN, Whereabouts.OUT_OF_BOUNDS):
         return lost_or_out(case)
-    if case.is_one_of(provisional_state, *AT_HAND) and case[nearer_stroke_at_provisional]:
+    at_hand = case.is_one_of(provisional_state, *AT_HAND)
+    if at_hand and case[nearer_stroke_at_provisional]:
         return which_provisional_in_play(case, case[provisional_state])
     if certain is Whereabouts.PENALTY_AREA_OR_CONDITION:
-        return penalty_area_or_condition(case)
+        return penalty_area_or_condition(case, provisional_at_hand=at_hand)
     if certain is Whereabouts.PENALTY_AREA:
-        return not_found_in_penalty_area(case)
+        return not_found_in_penalty_area(case, provisional_at_hand=at_hand)
     if certain is Whereabouts.DELIBERATELY_STOPPED:
         return deliberately_stopped(case)
     instead = stroke_and_distance_instead(case)
@@ -166,17 +167,23 @@ def dropped_where_lost(case: Case) -> Ruling:
 
 
 @provision("17.1c")
-def not_found_in_penalty_area(case: Case) -> Ruling:
-    """A ball virtually certain to be in a penalty area has relief there though it was not found."""
+def not_found_in_penalty_area(case: Case, *, provisional_at_hand: bool = True) -> Ruling:
+    """A ball virtually certain to be in a penalty area has relief there though it was not found.
+
+    Args:
+        case: the case.
+        provisional_at_hand: whether a provisional ball lies on the course, or may; else nothing is said of one.
+    """
     ruling = offer(no_penalty("17.1c"), *penalty_area_relief(case), may_play_as_it_lies=False)
-    return ruling.note("original_out_of_play", "provisional_abandoned_if_played")
+    ruling = ruling.note("original_out_of_play")
+    return ruling.note("provisional_abandoned_if_played") if provisional_at_hand else ruling
 
 
 @provision("17.1a")
-def penalty_area_or_condition(case: Case) -> Ruling:
+def penalty_area_or_condition(case: Case, *, provisional_at_hand: bool) -> Ruling:
     """Where a penalty area or a condition beside it is as likely, only penalty area relief is left."""
     numbered = "Clarification 17.1a/1" if case.played_since(EDITION_2023) else "Clarification 17.1a/2"
-    return not_found_in_penalty_area(case).under(numbered)
+    return not_found_in_penalty_area(case, provisional_at_hand=provisional_at_hand).under(numbered)
 
 
 @provision("16.1e")

@@ -25,6 +25,7 @@ from marram.rules.story.deeds import (
     disqualifies,
     drop_already_paid,
     relief_already_paid,
+    stroke_and_distance_told,
 )
 from marram.rules.story.hole_completed import (
     OF_NEXT_HOLE,
@@ -150,7 +151,8 @@ def deeds_of(rulings: Sequence[Result], incidents: Sequence[str]) -> list[Deed]:
         if isinstance(one, Ruling):
             name = incidents[place - 1] if place <= len(incidents) else ""
             relief_before = any(deed.ruling.relief for deed in deeds)
-            deeds.append(drop_already_paid(Deed(in_play_at_its_cost(one), name), relief_before=relief_before))
+            deed = drop_already_paid(Deed(in_play_at_its_cost(one), name), relief_before=relief_before)
+            deeds.append(stroke_and_distance_told(deed, deeds))
         else:
             undecided.append(
                 said(

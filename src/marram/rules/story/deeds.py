@@ -1,5 +1,6 @@
 """What an act of a story shows by itself, beyond its ruling, so that nothing is asked that the acts have said."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who, strokes
@@ -249,6 +250,30 @@ def drop_already_paid(deed: Deed, *, relief_before: bool) -> Deed:
     cost = ruling.relief[0]
     own = ruling if relief_before else ruling.also(strokes(cost.penalty, cost.citation))
     return replace(deed, ruling=replace(own, relief=free))
+
+
+def stroke_and_distance_told(deed: Deed, earlier: Sequence[Deed]) -> Deed:
+    """Return an act without the stroke of stroke and distance that an act before tells of.
+
+    A ball played though lost or out of bounds is put right under stroke and distance (Rule 18.2b), which counts once:
+    whether the ball was told as lost before, or how it was put right is told after.
+    """
+    if deed.takes_stroke_and_distance and earlier and _put_right_under_it(earlier[-1]):
+        return relief_already_paid(deed)
+    if not _put_right_under_it(deed):
+        return deed
+    lost = [
+        one for one in earlier if "18.2b" in one.ruling.citations and offers_stroke_and_distance(one.ruling)
+    ]
+    if not lost and not any(one.puts_provisional_in_play for one in earlier):
+        return deed
+    left = tuple(one for one in deed.ruling.penalties if not one.citation.startswith("18.2b"))
+    return replace(deed, ruling=replace(deed.ruling, penalties=left))
+
+
+def _put_right_under_it(deed: Deed) -> bool:
+    """Whether a ball played though lost or out of bounds was put right, under stroke and distance."""
+    return deed.incident == "own_ball_out_of_play_played" and deed.pays_stroke_and_distance
 
 
 def only_strokes(penalty: Penalty) -> bool:

@@ -40,6 +40,8 @@ _PUT_DOWN_BEFORE_PLAY = (
 _PLAYED_ANEW = (Action.REPLAY, Action.PLAY_FROM_TEEING_AREA)
 """After these only a stroke brings a ball to where it is lost, out of bounds or in a penalty area."""
 _NO_BALL_LEFT = (Action.HOLED, Action.HOLE_OVER)
+_MAY_BE_UNPLAYABLE_INSTEAD = frozenset({"relief_instead_of_replacing_in_tree", "need_not_go_back_into_tree"})
+"""Notes of a ball brought down from a tree that need not go back: taken as unplayable, it was not played before."""
 
 
 def with_option_taken(case: Case, standing: Standing) -> Standing:
@@ -96,7 +98,8 @@ def _is_taking(before: Standing, deed: Deed) -> bool:
 def names_relief_due(before: Ruling, deed: Deed) -> bool:
     """Whether an act says once more what was due: a ball brought down from a tree for it is declared unplayable."""
     due = before.action is Action.TAKE_RELIEF and any(one.citation.startswith("19.") for one in before.relief)
-    return due and deed.incident == "unplayable_ball"
+    instead = not _MAY_BE_UNPLAYABLE_INSTEAD.isdisjoint(before.notes)
+    return (due or instead) and deed.incident == "unplayable_ball"
 
 
 def _overtakes(before: Ruling, deed: Deed) -> bool:

@@ -39,6 +39,7 @@ NOTES: dict[str, str] = {
     "damage_is_not_under_repair": "Ground is under repair only where the Committee has marked or declared it. The Committee may do so, best before the round.",
     "fixed_without_free_relief": "Boundary objects and integral objects are no obstructions, and stay where they are.",
     "nature_gives_no_free_relief": "What grows or lies there by nature is part of the course. A loose impediment may be removed.",
+    "pond_is_no_temporary_water": "The water of a pond or stream that is a penalty area is no temporary water, wherever its stakes stand: it gives no free relief.",
     "no_relief_stroke_unreasonable": "Apart from this condition, a stroke at the ball would be clearly unreasonable.",
     "no_relief_unreasonable_choice": "Only a clearly unreasonable stroke brings the interference.",
     "measure_from_crossing_point": "Use the estimated point where the ball last crossed the edge of the condition as its spot, and find the nearest point of complete relief from there.",

@@ -43,7 +43,7 @@ NOTES: dict[str, str] = {
     "ball_found_is_provisional": "The ball found counts as the provisional ball, and is in play.",
     "stroke_and_distance_is_added": "The stroke of stroke and distance is added to the penalty for the wrong place. Going so far forward is often a serious breach: then a ball must be played from where the previous stroke was made.",
     "leave_ball_out_of_play": "Leave the ball alone that is out of play now, and play the ball in play",
-    "correct_wrong_ball_when_lost": "Put the mistake right by playing under stroke and distance, or with the provisional ball",
+    "correct_wrong_ball_when_lost": "Put the mistake right under stroke and distance, for one stroke more, with another ball or the provisional ball",
     "correct_with_ball_in_play": "Put the mistake right by playing on with the ball in play: the provisional ball, or the ball put in play in taking relief",
     "correct_by_playing_original": "Put the mistake right by playing on with the original ball, or under a Rule that applies to it",
 }

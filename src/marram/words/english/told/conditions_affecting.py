@@ -24,7 +24,7 @@ TOLD: dict[str, str] = {
     "was_damage_on_green.yes": "It was damage on the putting green that may be repaired.",
     "was_damage_on_green.no": "It was no damage on the putting green that may be repaired.",
     "worsened_after_rest.yes": "The conditions were worsened after the ball had come to rest.",
-    "worsened_after_rest.no": "The conditions were as they had been when the ball came to rest.",
+    "worsened_after_rest.no": "They had been worsened before the ball came to rest.",
     "alteration": "What was altered: {answer}.",
     "altered_place": "It happened {answer}.",
     "deliberate_act": "What was done on purpose: {answer}.",
