@@ -142,6 +142,17 @@ def bracket_now(scored: Scored) -> BracketNow | None:
     return BracketNow(entry, plan, sides, names, stages, table, left, tuple(found.astray(stages)))
 
 
+def decided_without_holes(now: BracketNow | None) -> dict[tuple[str, str], Decided]:
+    """Return how matches ended whose result was entered, by their first-named players either way round."""
+    every = () if now is None else (one for stage in now.stages for one in stage)
+    return {
+        pair: one.decided
+        for one in every
+        if one.first and one.second and one.decided and one.decided.entry
+        for pair in ((one.first, one.second), (one.second, one.first))
+    }
+
+
 def _moved_up(withdrawals: list[Kept], since: int) -> dict[str, str]:
     """Return who stands in whose place by withdrawals after the draw."""
     moved: dict[str, str] = {}

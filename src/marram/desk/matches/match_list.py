@@ -10,7 +10,7 @@ from marram.desk.people.answers import page
 from marram.desk.people.who import may
 from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import Known
-from marram.services.bracket_kept import BracketNow, bracket_now
+from marram.services.bracket_kept import BracketNow, bracket_now, decided_without_holes
 from marram.services.bracket_words import points_words, stage_words
 from marram.services.matches_kept import MatchNow, matches
 from marram.services.scored import Scored
@@ -42,6 +42,7 @@ def match_list(request: Request) -> HTMLResponse:
     """Show every match, and the team match that they make."""
     here = scoring_here(request)
     found, teams = every_match(here)
+    bracket = bracket_now(here)
     return show(
         request,
         "matches.html",
@@ -52,7 +53,8 @@ def match_list(request: Request) -> HTMLResponse:
         closed=here.closed is not None,
         opens=may(request, "POST /matches/{number}/{player}/{against}/hole"),
         decides=may(request, "POST /results/close"),
-        bracket=bracket_now(here),
+        bracket=bracket,
+        entered=decided_without_holes(bracket),
     )
 
 
@@ -87,6 +89,7 @@ def match_board(request: Request) -> Response:
         upto=upto,
         opens=False,
         now=bracket,
+        entered={},
         stage_words=stage_words,
         points_words=points_words,
     )

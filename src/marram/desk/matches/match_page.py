@@ -13,6 +13,7 @@ from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.records.entry import Entry, Part
 from marram.said import said
+from marram.services.bracket_kept import bracket_now, decided_without_holes
 from marram.services.card_log import Tap
 from marram.services.kinds.matches import WITH_WINNER, EndHow, HoleHow, Side
 from marram.services.matches_kept import ENDED, HOLE, MatchNow, matches
@@ -39,6 +40,7 @@ def match_page(
         request,
         "match.html",
         None,
+        entered=decided_without_holes(bracket_now(here)).get(now.meeting.key),
         title=text("matches.match.title", first=now.meeting.match.first, second=now.meeting.match.second),
         now=now,
         number=number,

@@ -33,6 +33,8 @@ TEXTS: dict[str, str] = {
     "citation": "Rule of a disqualification",
     "take_back": "The end was entered by mistake",
     "disqualified": "{side} is disqualified",
+    "entered": "Result entered without its holes",
+    "no_holes": "No hole is entered.",
     "bracket": "Bracket",
     "bracket.bracket": "Bracket",
     "bracket.round_robin": "Round robin",
