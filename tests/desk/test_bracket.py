@@ -300,7 +300,7 @@ def test_a_match_decided_without_its_holes_is_not_all_square(
     opened: Callable[[Mapping[str, Any]], Opened],
 ) -> None:
     """In the list of matches and on its own page a walkover and a result by holes entered say so, with the winner."""
-    kept, desk = opened(event())
+    _kept, desk = opened(event())
     draw(desk)
     start(desk, 1, 1)
     first, second = addresses(desk)[:2]
