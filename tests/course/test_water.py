@@ -143,6 +143,8 @@ def test_a_coast_just_off_the_course_is_read_from_a_file_and_told_once(tmp_path)
     assert sea.feature.ident == "coast"
     told = [fault for fault in check(path) if fault.check == "water_without_status"]
     assert [fault.feature for fault in told] == ["coast"]
+    east, north = links.plane.to_metres(told[0].longitude, told[0].latitude)
+    assert sea.feature.geometry.distance(Point(east, north)) < 1, "at the shore, not out in the sea"
 
 
 @pytest.mark.parametrize(

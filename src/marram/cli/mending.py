@@ -17,7 +17,7 @@ from marram.cli.mending_report import Mending, document_of, lettered, numbers_of
 from marram.cli.show import print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.mending.courses import CHOOSE_COURSE
-from marram.course.mending.draft import read_draft
+from marram.course.mending.draft import Draft, read_draft
 from marram.course.mending.keeping import Accepted, draft_on, note_of
 from marram.course.mending.proposal import Choice, Proposal
 from marram.course.versions.map_edits import differences
@@ -84,9 +84,7 @@ def mend_course(path: Path, wanted: Wanted) -> None:
     different(wanted.output, read=(path,))
     maps = MapVersions(path, wanted.maps)
     with long_work.shown():
-        draft = read_draft(path)
-        if draft.document["features"] and wanted.output is None:
-            draft = draft_on(maps, wanted.day)
+        draft = read_draft(path) if wanted.output is not None else _in_force(path, maps, wanted.day)
     mending = Mending(draft, draft)
     if wanted.course is not None:
         _choose_course(mending, wanted.course)
@@ -116,6 +114,17 @@ def mend_course(path: Path, wanted: Wanted) -> None:
     else:
         show_lines(report_lines(path, mending, version, wanted.output))
     raise SystemExit(DECIDED if mending.now.usable else BAD_INPUT)
+
+
+def _in_force(path: Path, maps: MapVersions, day: date) -> Draft:
+    """Return the draft of the map in force on a day; of a file that holds no map, one that says so."""
+    try:
+        return draft_on(maps, day)
+    except InputError:
+        draft = read_draft(path)
+        if draft.document["features"]:
+            raise
+        return draft
 
 
 def at_terminal() -> bool:

@@ -21,6 +21,7 @@ from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
 if TYPE_CHECKING:
+    from marram.course.mending.keeping import ToMend
     from marram.desk.secure.authority import Secured
 
 USUAL_PORT = 8123
@@ -72,7 +73,7 @@ def serve_desk(
 
     bar = ExitStack()
 
-    def say_where(errors: int, link: str | None) -> None:
+    def say_where(to_mend: "ToMend", link: str | None) -> None:
         bar.close()
         signal.signal(signal.SIGINT, signal.default_int_handler)  # the server ends in its own order
         scheme = "http" if held is None else "https"
@@ -82,8 +83,9 @@ def serve_desk(
             told = text("cli.serve.secure", file=held.authority, address=page, fingerprint=held.fingerprint)
             print(told, flush=True)
             _print_code(page)
-        if errors:
-            print(count_text("cli.serve.to_mend", errors), flush=True)
+        if to_mend.errors:
+            key = "cli.serve.serves" if to_mend.serves else "cli.serve.to_mend"
+            print(count_text(key, to_mend.errors), flush=True)
         if link:
             print(text("cli.serve.first_link", link=link), flush=True)
         elif records is None and host not in LOOPBACK:
@@ -91,6 +93,8 @@ def serve_desk(
 
     with bar:
         bar.enter_context(shown())
+        if course is not None and sys.stderr.isatty():
+            print(text("cli.serve.reads", file=course.name), file=sys.stderr, flush=True)
         serve(
             host,
             port,

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from logging import LogRecord
 
+    from marram.course.mending.keeping import ToMend
     from marram.desk.secure.authority import Secured
     from marram.desk.secure.handing_out import HandedOut
     from marram.services.event import Event
@@ -40,7 +41,7 @@ def serve(
     secure: "Secured | None" = None,
     hour: str | None = None,
     first_page: str = "/",
-    ready: Callable[[int, str | None], None] | None = None,
+    ready: "Callable[[ToMend, str | None], None] | None" = None,
 ) -> None:
     """Serve the desk until it is stopped.
 
@@ -61,8 +62,8 @@ def serve(
         hour: the hour of the event that the desk shows whatever the clock says, as a demonstration does: one of
             :data:`marram.desk.people.hours.HOURS`; ``None``: by the clock.
         first_page: the page that is opened in the browser, from its first stroke.
-        ready: called once map and event have been read, just before the desk answers, with the number of errors
-            that must be mended at the desk before the map can be used, and the one-time link for the chief referee,
+        ready: called once map and event have been read, just before the desk answers, with what must be
+            mended at the desk before the map can be used, and the one-time link for the chief referee,
             where the desk serves more than this machine and no chief referee is signed in.
 
     Raises:
@@ -72,7 +73,7 @@ def serve(
 
     import uvicorn  # noqa: PLC0415 - the command line loads this module before it knows it must serve
 
-    from marram.course.mending.keeping import errors_to_mend  # noqa: PLC0415 - the same
+    from marram.course.mending.keeping import to_mend  # noqa: PLC0415 - the same
     from marram.desk.app import create_app  # noqa: PLC0415 - the same
     from marram.desk.readying import readied  # noqa: PLC0415 - the same
 
@@ -108,7 +109,7 @@ def serve(
         link = f"{app.state.reached_at}join/{first}" if first else None
     app.state.hour = hour
     if ready is not None:
-        ready(errors_to_mend(app.state.maps), link)
+        ready(to_mend(app.state.maps), link)
     if open_browser:
         import webbrowser  # noqa: PLC0415 - the same
 

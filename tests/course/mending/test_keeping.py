@@ -5,7 +5,7 @@ from datetime import date
 
 import pytest
 
-from marram.course.mending.keeping import draft_on, errors_to_mend, keep_mended, newest_usable, note_of
+from marram.course.mending.keeping import ToMend, draft_on, keep_mended, newest_usable, note_of, to_mend
 from marram.course.versions.map_versions import MapVersions
 from tests.course.mending.broken import BREAKS, document, features
 
@@ -50,13 +50,24 @@ def test_many_mendings_are_counted_by_their_kind(maps) -> None:
 
 def test_the_errors_left_are_counted_until_none_is(maps) -> None:
     """Six errors, then one, then none: mended in two versions, the first of which cannot be played on yet."""
-    assert errors_to_mend(None) == 0
-    assert errors_to_mend(maps) == len(OPEN) + 1
+    assert to_mend(None) == ToMend(0)
+    assert to_mend(maps) == ToMend(len(OPEN) + 1)
     two = keep_mended(maps, first_choices(maps, "open_ring"), who="A. Marker", in_force_from=DAY)
     assert two.number == 2
-    assert errors_to_mend(maps) == 1
+    assert to_mend(maps) == ToMend(1)
     keep_mended(maps, first_choices(maps, *ALL), who="A. Marker", in_force_from=DAY, why="done")
-    assert errors_to_mend(maps) == 0
+    assert to_mend(maps) == ToMend(0)
+
+
+def test_a_map_without_lines_of_play_is_said_to_serve(tmp_path) -> None:
+    """Its greens and the rest are whole: rulings ask for the flagstick, so it is not called unusable."""
+    without_lines = {ident: one for ident, one in features().items() if not ident.startswith("line")}
+    path = tmp_path / "links.geojson"
+    path.write_text(json.dumps(document(without_lines)), encoding="utf-8")
+    found = to_mend(MapVersions(path, tmp_path / "maps"))
+
+    assert found.errors
+    assert found.serves
 
 
 def test_the_newest_usable_map_is_used_meanwhile(maps) -> None:

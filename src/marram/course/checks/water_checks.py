@@ -57,5 +57,5 @@ def _unmarked(water: Extent, faults: FaultList) -> None:
             "penalty_area=no, and why in its note."
         ),
         feature=water.feature.ident,
-        at=water.shape,
+        at=water.feature.geometry if is_coastline(water.feature) else water.shape,
     )

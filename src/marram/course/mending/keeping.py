@@ -2,9 +2,10 @@
 
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 
-from marram.course.mending.draft import Draft, draft_of
+from marram.course.mending.draft import Draft, draft_of, only_lines_lack
 from marram.course.mending.proposal import Choice, Proposal
 from marram.course.model import Course
 from marram.course.plane import LocalPlane
@@ -88,14 +89,28 @@ def newest_usable(maps: MapVersions) -> Course:
     return found or Course("", LocalPlane(0.0, 0.0), {}, ())
 
 
-def errors_to_mend(maps: MapVersions | None) -> int:
-    """Return how many errors keep the newest map from being used; none where no versions are kept."""
+@dataclass(frozen=True, slots=True)
+class ToMend:
+    """What keeps a map from being used.
+
+    Attributes:
+        errors: how many errors must be mended.
+        serves: whether it serves all the same, with the flagstick shown: nothing but its lines of play is wrong.
+    """
+
+    errors: int = 0
+    serves: bool = False
+
+
+def to_mend(maps: MapVersions | None) -> ToMend:
+    """Return what keeps the newest map from being used; nothing where no versions are kept."""
     if maps is None:
-        return 0
+        return ToMend()
     latest = maps.latest()
     try:
         if maps.course(latest.number).holes:
-            return 0
+            return ToMend()
     except BadCourse:
         pass
-    return len(draft_of(maps.document(latest.number)).errors)
+    draft = draft_of(maps.document(latest.number))
+    return ToMend(len(draft.errors), only_lines_lack(draft))

@@ -160,6 +160,9 @@ TEXTS: dict[str, str] = {
     "serve.authority": "{club} (marram, local network only)",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
+    "serve.reads": "Reading {file} …",
+    "serve.serves.one": "The map has no line of play that can be used: rulings ask where the flagstick stands. The desk opens with {count} thing to mend.",
+    "serve.serves.several": "The map has no line of play that can be used: rulings ask where the flagstick stands. The desk opens with {count} things to mend.",
     "serve.secure": "The connection is secure for phones that trust {file}.\n  They get it at {address} (it holds no secret). Compare on the phone: {fingerprint}\n"
     "  Whoever holds the key beside it could pretend to be any page of a private network to these phones: it signs for private addresses "
     "and local names only, and never leaves its folder. Take the trust off the phones after the event.",
