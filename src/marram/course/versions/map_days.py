@@ -7,6 +7,7 @@ several maps: its own, and those prepared for later days with its changes carrie
 import json
 from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -23,6 +24,9 @@ from marram.said import Said, said
 
 _MOST_BUILT = 12
 """How many maps are held ready at a time (own choice; one takes some megabytes)."""
+
+_MOST_SHARED = 4
+"""How many are held for whoever opens the same one next, as a desk does right after its map was saved (own choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,10 +163,7 @@ def checked(document: Document, *, lines_needed: bool = True) -> tuple[Course, l
     Raises:
         BadCourse: it has errors; all are listed.
     """
-    with TemporaryDirectory() as folder:
-        path = Path(folder) / "map.geojson"
-        path.write_text(json.dumps(document), encoding="utf-8")
-        course, faults = examine(path)
+    course, faults = _looked_through(json.dumps(document))
     needed = lines_needed or course is None or bool(course.holes)
     errors = [
         fault.sentence
@@ -171,4 +172,14 @@ def checked(document: Document, *, lines_needed: bool = True) -> tuple[Course, l
     ]
     if errors or course is None:
         raise BadCourse(*errors)
-    return course, faults
+    return course, list(faults)
+
+
+@lru_cache(maxsize=_MOST_SHARED)
+def _looked_through(geojson: str) -> tuple[Course | None, tuple[Fault, ...]]:
+    """Return a map and what the checks find: alike whoever keeps it, so that the same map is not looked through twice."""
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "map.geojson"
+        path.write_text(geojson, encoding="utf-8")
+        course, faults = examine(path)
+    return course, tuple(faults)
