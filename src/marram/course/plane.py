@@ -79,6 +79,12 @@ class LocalPlane:
         """Return a geometry in metres as one in degrees."""
         return transform(geometry, partial(_both, self._outward), interleaved=False)
 
+    def outward_all(self, geometries: Sequence[BaseGeometry]) -> NDArray[np.object_]:
+        """Return many geometries in metres as geometries in degrees, at once."""
+        array = np.array(geometries, dtype=object)
+        found: NDArray[np.object_] = transform(array, partial(_both, self._outward), interleaved=False)
+        return found
+
 
 def _both(
     by: Callable[[NDArray[np.float64], NDArray[np.float64]], tuple[NDArray[np.float64], NDArray[np.float64]]],

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from marram.course.model import Course, Feature
 from marram.desk.rulings.consultation import Consultation
 from marram.desk.rulings.recently import recently
-from marram.desk.shell.map_drawing import in_degrees
+from marram.desk.shell.map_drawing import in_degrees_all
 from marram.relief import svg
 from marram.relief.areas.construction import ArcMark, LineMark, PointMark, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
@@ -188,13 +188,22 @@ def _to_hole(course: Course, area: ReliefArea) -> dict[str, Any]:
 def _labels(course: Course, letter: str, areas: Sequence[ReliefArea]) -> list[dict[str, Any]]:
     """Return what is said on the map of an option brought out, each at its place; the limit at both ends of its arc."""
     wanted = (*point_labels(areas), *size_labels(areas), *limit_labels(areas))
+    return _drawn_on_map(course, letter, [("label", Point(at), words) for words, at in wanted])
+
+
+def _drawn_on_map(
+    course: Course, letter: str, marks: Sequence[tuple[str, BaseGeometry, str]]
+) -> list[dict[str, Any]]:
+    """Return what is drawn on the map of an option as GeoJSON features: the role of each, its shape and its words."""
+    shown = [one for one in marks if not one[1].is_empty]
+    placed = in_degrees_all(course, [shape for _, shape, _ in shown])
     return [
         {
             "type": "Feature",
-            "properties": {"letter": letter, "role": "label", "words": words},
-            "geometry": in_degrees(course, Point(at)),
+            "properties": {"letter": letter, "role": role, "words": words},
+            "geometry": geometry,
         }
-        for words, at in wanted
+        for (role, _, words), geometry in zip(shown, placed, strict=True)
     ]
 
 
@@ -204,12 +213,10 @@ def _degrees(course: Course, at: XY) -> tuple[float, float]:
 
 
 def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, Any]]:
-    drawn = []
+    marks: list[tuple[str, BaseGeometry, str]] = []
 
     def add(role: str, shape: BaseGeometry, words: str = "") -> None:
-        if not shape.is_empty:
-            properties = {"letter": letter, "role": role, "words": words}
-            drawn.append({"type": "Feature", "properties": properties, "geometry": in_degrees(course, shape)})
+        marks.append((role, shape, words))
 
     add("where_not", where_not(area), text("relief.mark.where_not"))
     add("spot" if area.is_spot else "area", area.picture)
@@ -228,4 +235,4 @@ def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, A
         elif isinstance(mark, ArcMark):
             points = arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR)
             add(mark.role.value, LineString(points), words)
-    return drawn
+    return _drawn_on_map(course, letter, marks)

@@ -1,9 +1,11 @@
 """The course as GeoJSON for the map on the screen: what the ground looks like, and where the holes run."""
 
 import json
+from collections.abc import Sequence
 from typing import Any
 
-from shapely import orient_polygons, to_geojson
+import numpy as np
+from shapely import orient_polygons, to_geojson, transform
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.as_read import pieces_as_read
@@ -77,9 +79,17 @@ def in_degrees(course: Course, geometry: BaseGeometry, places: int = 8) -> dict[
 
     Outlines run counterclockwise, holes in them clockwise (RFC 7946, 3.1.6).
     """
-    placed: dict[str, Any] = json.loads(to_geojson(orient_polygons(course.plane.outward(geometry))))
-    placed["coordinates"] = rounded(placed["coordinates"], places)
-    return placed
+    return in_degrees_all(course, [geometry], places)[0]
+
+
+def in_degrees_all(
+    course: Course, geometries: Sequence[BaseGeometry], places: int = 8
+) -> list[dict[str, Any]]:
+    """Return many geometries at once, each as :func:`in_degrees` gives it."""
+    if not geometries:
+        return []
+    placed = transform(orient_polygons(course.plane.outward_all(geometries)), lambda at: np.round(at, places))
+    return [json.loads(one) for one in to_geojson(placed).tolist()]
 
 
 def rounded(numbers: Any, places: int = 8) -> Any:

@@ -7,7 +7,6 @@ from shapely import STRtree
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.lies.as_read import pieces_as_read
-from marram.course.lies.extents import Extent
 from marram.course.lies.joined_as_read import joined
 from marram.course.model import Course, Kind
 from marram.relief.pictures.styles import FILLS
@@ -28,10 +27,9 @@ def ground_shown(course: Course, frame: BaseGeometry) -> list[GroundShown]:
         course: the map.
         frame: the ground that the drawing shows, in metres.
     """
-    pieces, tree = _all_of(course)
+    every, tree = _all_of(course)
     order = list(FILLS)
-    found = [pieces[i] for i in sorted(tree.query(frame, predicate="intersects").tolist())]
-    areas = [GroundShown(one.kind, one.geometry) for one in joined(found)]
+    areas = [every[i] for i in sorted(tree.query(frame, predicate="intersects").tolist())]
     edges = [
         GroundShown(one.kind, one.geometry)
         for one in course.of(Kind.BOUNDARY)
@@ -40,10 +38,10 @@ def ground_shown(course: Course, frame: BaseGeometry) -> list[GroundShown]:
     return [*sorted(areas, key=lambda one: order.index(one.kind)), *edges]
 
 
-def _all_of(course: Course) -> tuple[list[Extent], STRtree]:
-    """Return all that drawings of a course can show, with a tree of it; it is read once."""
+def _all_of(course: Course) -> tuple[list[GroundShown], STRtree]:
+    """Return all that drawings of a course can show, with a tree of it; it is read and joined once."""
     if ground_shown not in course.kept:
-        pieces = list(pieces_as_read(course, *FILLS))
-        course.kept[ground_shown] = pieces, STRtree([one.shape for one in pieces])
-    found: tuple[list[Extent], STRtree] = course.kept[ground_shown]
+        areas = [GroundShown(one.kind, one.geometry) for one in joined(pieces_as_read(course, *FILLS))]
+        course.kept[ground_shown] = areas, STRtree([one.geometry for one in areas])
+    found: tuple[list[GroundShown], STRtree] = course.kept[ground_shown]
     return found
