@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from marram.course.fault import Fault, Severity
 from marram.course.progress import READING, Progress, no_progress, part_of, telling
+from marram.course.reading.osm_areas import area_of, rings_of
 from marram.course.reading.source import (
     TOO_SHORT,
     WITHOUT_RING,
@@ -262,7 +263,7 @@ def _multipolygon(relation: _Element, file: _File, source: Source) -> BaseGeomet
             roles[role == "inner"].append(file.ways[ref])
     rings: dict[bool, list[list[str]]] = {}
     for inner, ways in roles.items():
-        closed, loose = _rings(way.nodes for way in ways)
+        closed, loose = rings_of(way.nodes for way in ways)
         rings[inner] = closed
         if loose:
             source.faults.append(
@@ -288,21 +289,8 @@ def _multipolygon(relation: _Element, file: _File, source: Source) -> BaseGeomet
     ]
     if not areas:
         return None
-    return areas[0] if len(areas) == 1 else MultiPolygon(areas)
-
-
-def _rings(chains: Iterable[list[str]]) -> tuple[list[list[str]], list[str]]:
-    """Return the closed rings that chains of nodes make, and an end of a chain that closes with none."""
-    rings: list[list[str]] = []
-    rest = [list(chain) for chain in chains if len(chain) > 1]
-    while rest:
-        ring = rest.pop()
-        while ring[0] != ring[-1]:
-            following = next((chain for chain in rest if ring[-1] in {chain[0], chain[-1]}), None)
-            if following is None:
-                return rings, [ring[-1]]
-            rest.remove(following)
-            ring += following[1:] if following[0] == ring[-1] else following[-2::-1]
-        if len(set(ring)) > 2:
-            rings.append(ring)
-    return rings, []
+    found = areas[0] if len(areas) == 1 else MultiPolygon(areas)
+    if found.is_valid:
+        return found
+    members = [(role, file.ways[ref].nodes) for kind, ref, role in relation.members if kind == "way"]
+    return area_of(members, file.places) or found
