@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from marram.words.texts import text
+
 MARRAM = [sys.executable, "-c", "from marram.cli import main; main()"]
 
 
@@ -63,3 +65,37 @@ def test_a_full_disk_is_said_in_a_sentence() -> None:
     assert len(ended.stderr.strip().splitlines()) == 1
     assert "Traceback" not in ended.stderr
     assert "Exception" not in ended.stderr
+
+
+def closed(stream: int, *command: str) -> subprocess.CompletedProcess[str]:
+    """Run a command with one of its standard streams closed (``>&-``)."""
+    shell = f'exec "$@" {stream}>&-'
+    return subprocess.run(
+        ["sh", "-c", shell, "sh", *MARRAM, *command], capture_output=True, text=True, check=False
+    )
+
+
+def test_a_closed_output_is_said_and_nothing_is_done(tmp_path: Path) -> None:
+    """Exit code 2 and one sentence, as with a full disk; what the command would have written is not there."""
+    asked = closed(1, "facts")
+    written = closed(1, "pocket", str(tmp_path / "pocket.html"))
+
+    for ended in (asked, written):
+        assert ended.returncode == 2
+        assert ended.stderr.splitlines() == [text("cli.no_output")]
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_closed_error_sends_no_fault_to_the_output() -> None:
+    """Who reads the answer reads no fault in its place; the exit code still tells of it."""
+    ended = closed(2, "rule", "nonsense")
+
+    assert (ended.returncode, ended.stdout) == (2, "")
+
+
+def test_a_closed_input_asks_nothing() -> None:
+    """A ruling that would be asked for at a terminal says what it still needs to know."""
+    ended = closed(0, "rule", "unplayable_ball")
+
+    assert (ended.returncode, ended.stderr) == (3, "")
+    assert ended.stdout

@@ -7,7 +7,7 @@ from importlib import import_module
 
 import typer
 
-from marram.cli.exits import faults_as_exit_codes, quiet_when_unread
+from marram.cli.exits import faults_as_exit_codes, open_streams, quiet_when_unread
 
 COMMANDS = {
     "incidents": "book_app:incidents",
@@ -51,6 +51,7 @@ Declared = typer.Typer | Callable[..., None]
 def run() -> None:
     """Run the application; marram's own errors become messages and exit codes."""
     with quiet_when_unread(), faults_as_exit_codes():
+        open_streams()
         name = sys.argv[1] if len(sys.argv) > 1 else ""
         app = application(name) if name in COMMANDS else names_alone()
         if not os.environ.get("MARRAM_LANGUAGE"):

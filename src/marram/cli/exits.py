@@ -48,6 +48,25 @@ def quiet_when_unread() -> Iterator[None]:
     raise SystemExit(UNREAD) from None
 
 
+def open_streams() -> None:
+    """Open what is closed of standard input, output and error to nowhere, so that no file of a command takes its place.
+
+    A closed standard error is not to send faults to standard output, where a program reads the answer. Where standard
+    output itself is closed nothing can be told: that is said, and nothing is done.
+    """
+    for stream in (0, 1, 2):
+        try:
+            os.fstat(stream)
+        except OSError:
+            os.open(os.devnull, os.O_RDWR)  # takes the lowest number that is free: this one
+    if sys.stdin is None:
+        sys.stdin = os.fdopen(0, encoding="utf-8")
+    if sys.stderr is None:
+        sys.stderr = os.fdopen(2, "w", encoding="utf-8")
+    if sys.stdout is None:
+        stop(BAD_INPUT, _text("no_output"))
+
+
 @contextmanager
 def faults_as_exit_codes() -> Iterator[None]:
     """Turn marram's errors, and a stop from the keyboard, into messages and exit codes."""

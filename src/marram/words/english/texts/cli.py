@@ -1,6 +1,7 @@
 """What the commands say."""
 
 TEXTS: dict[str, str] = {
+    "no_output": "Standard output is closed, so nothing was done: nothing of it could be told. For what nobody is to read, write > /dev/null.",
     "stopped": "Stopped: files that were not finished were not written.",
     "our_fault": "This is a fault in marram; please report it.",
     "report": "Please report it.",
