@@ -20,9 +20,9 @@ from marram.records.examinations import (
     close,
     examination_of,
     keep_examination,
-    retired,
     sitters,
 )
+from marram.records.retired_items import retired
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at, written
 from marram.teach.examinations.paper import Examination, examination
 from marram.words.texts import text as said

@@ -11,12 +11,13 @@ from marram.records.classes import answer_class, begin_class
 from marram.records.database import Records
 from marram.records.entry import Entry, Part, new_ident
 from marram.records.events import Given, Official, Player, Start, new_club, new_course, new_event
-from marram.records.examinations import answer, keep_examination, retire, sitters
+from marram.records.examinations import answer, keep_examination, sitters
 from marram.records.examinations import begin as start_examination
 from marram.records.invitations import invite
 from marram.records.log import Log
 from marram.records.maps import take_over
 from marram.records.open_cases import begin, keep_page
+from marram.records.retired_items import retire
 from marram.records.sign_ins import in_role, join, set_password
 from marram.records.whereabouts import report
 from tests.records.conftest import clock

@@ -9,7 +9,8 @@ import pytest
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.classes import begin_class, explain_class
-from marram.records.examinations import answer, begin, close, hand_in, keep_examination, retire, sitters
+from marram.records.examinations import answer, begin, close, hand_in, keep_examination, sitters
+from marram.records.retired_items import retire
 from marram.teach.examinations.kept_paper import read_papers, written
 from marram.teach.examinations.paper import examination
 from marram.teach.situations.sampling import NAMES

@@ -6,7 +6,8 @@ from marram.cli.examination import figures_lines, figures_of
 from marram.cli.show import Line, print_json, show_lines
 from marram.errors import InputError
 from marram.records.database import Records, opened
-from marram.records.examinations import Sat, chosen_in, examinations, retired, sitters
+from marram.records.examinations import Sat, chosen_in, examinations, sitters
+from marram.records.retired_items import retired
 from marram.said import said
 from marram.services.keeping import kept_event
 from marram.teach.examinations.kept_paper import KeptItem, read_papers, sat

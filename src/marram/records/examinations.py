@@ -1,6 +1,5 @@
 """Examinations sat on screen: kept as drawn, begun and closed for all, a code for each candidate, the latest choice of each item."""
 
-import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -14,7 +13,7 @@ from marram.errors import InputError
 from marram.records.classes import LETTERS
 from marram.records.database import Records
 from marram.records.entry import instant, new_ident
-from marram.records.tables import Candidate, CandidateAnswer, RetiredItem, SatExamination
+from marram.records.tables import Candidate, CandidateAnswer, SatExamination
 from marram.said import said
 
 CODE_LENGTH = 8
@@ -263,34 +262,6 @@ def how_far(records: Records, sat: Sat) -> tuple[int, int]:
         return int(connection.execute(turns.where(own)).scalar_one()), int(
             connection.execute(handed).scalar_one()
         )
-
-
-def retire(records: Records, sat: Sat, ident: str, why: Sequence[str], now: datetime) -> None:
-    """Retire an item with the reasons."""
-    new = {
-        "examination_id": sat.id,
-        "why": json.dumps(list(why), ensure_ascii=False),
-        "retired_at": instant(now),
-        "restored_at": None,
-    }
-    dialect = sqlite if records.is_file else postgresql
-    added = dialect.insert(RetiredItem).values({"ident": ident, **new})
-    with records.writing() as connection:
-        connection.execute(added.on_conflict_do_update(index_elements=["ident"], set_=new))
-
-
-def restore(records: Records, ident: str, now: datetime) -> None:
-    """Take back that an item is retired; that it once was stays written."""
-    same = (RetiredItem.ident == ident, RetiredItem.restored_at.is_(None))
-    with records.writing() as connection:
-        connection.execute(update(RetiredItem).where(*same).values(restored_at=instant(now)))
-
-
-def retired(records: Records) -> dict[str, list[str]]:
-    """Return why each item is retired that is, by the item."""
-    wanted = select(RetiredItem.ident, RetiredItem.why).where(RetiredItem.restored_at.is_(None))
-    with records.reading() as connection:
-        return {ident: list(json.loads(why)) for ident, why in connection.execute(wanted)}
 
 
 def _chosen(records: Records, which: object) -> dict[str, dict[int, Chosen]]:

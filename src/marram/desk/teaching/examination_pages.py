@@ -15,6 +15,7 @@ from marram.desk.people.moments import moment
 from marram.desk.people.who import may
 from marram.desk.shell.errors import answer
 from marram.records import examinations as kept_examinations
+from marram.records import retired_items
 from marram.records.examinations import Chosen, Sat, Sitter, chosen_by, chosen_in, hand_in, sitter_of, sitters
 from marram.teach.examinations.blueprint import PASS
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at
@@ -224,7 +225,7 @@ def _result(
         for ident, found in every.items()
         if ident in same
     }
-    retired = kept_examinations.retired(kept.records)
+    retired = retired_items.retired(kept.records)
     found = sat(items, chosen, retired)
     own = {item: each.place for item, each in held.items()}
     return {

@@ -30,11 +30,9 @@ from marram.records.examinations import (
     how_far,
     keep_examination,
     reopen,
-    restore,
-    retire,
-    retired,
     sitters,
 )
+from marram.records.retired_items import restore, retire, retired
 from marram.teach.examinations.kept_paper import KeptItem, sat, written
 from marram.teach.examinations.paper import MOST_FORMS, MOST_ITEMS, examination
 from marram.teach.examinations.printing import kept_pdf
