@@ -63,6 +63,42 @@ def test_a_map_without_lines_of_play_asks_for_hole_and_flagstick(tmp_path: Path,
     assert f"flag={flag}" in unescape(ball.text)
 
 
+def test_the_next_case_on_that_hole_and_day_is_offered_the_same_flagstick(tmp_path: Path, flag: str) -> None:
+    """It is offered, marked and not taken unasked; on another hole, another day or another device nothing is known of it."""
+    desk = without(tmp_path)
+    day = "on=2025-06-21"
+    desk.get(f"/ball?hole=7&flag={flag}&{day}")
+    again = desk.get(f"/flag?hole=7&{day}")
+
+    assert f"flag={flag}" in again.context["as_before"]
+    (marked,) = [one for one in again.context["map_state"]["marks"] if one["role"] == "flag"]
+    assert marked["at"] == pytest.approx([float(one) for one in flag.split(",")])
+    assert desk.get(f"/ball?hole=7&{day}").headers["location"].startswith("/flag?")
+    assert desk.get(again.context["as_before"]).status_code == 200
+    for other in (f"/flag?hole=8&{day}", "/flag?hole=7&on=2025-06-22"):
+        assert desk.get(other).context["as_before"] is None
+    desk.cookies.clear()
+    assert desk.get(f"/flag?hole=7&{day}").context["as_before"] is None
+
+
+@pytest.mark.parametrize(
+    "kept",
+    [
+        "",
+        "!!",
+        "2025-06-21~7~nan~3.9",
+        "2025-06-21~7~1e9~3",
+        "2025-06-21~7~99.0~3.0",
+        "2025-06-21~7~12.0000000~3.0000000",
+    ],
+)
+def test_what_a_device_may_not_have_kept_is_not_offered(tmp_path: Path, kept: str) -> None:
+    """What is no place, or a place of another course, is passed over."""
+    desk = without(tmp_path)
+    desk.cookies.set("marram_flags", kept)
+    assert desk.get("/flag?hole=7&on=2025-06-21").context["as_before"] is None
+
+
 def test_relief_is_drawn_as_with_the_line_of_play(tmp_path: Path, flag: str) -> None:
     """Lateral relief and the line back from the flagstick shown are those of the map that has the hole."""
     drawn = []

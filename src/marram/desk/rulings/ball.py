@@ -8,6 +8,7 @@ from fastapi.responses import RedirectResponse, Response
 from marram.course.model import Course
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import Consultation, consult
+from marram.desk.rulings.shown_flags import keep_flag
 from marram.desk.rulings.story import choosing, last_places
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
@@ -43,7 +44,7 @@ def ball(request: Request) -> Response:
         pick_url=case.pick_url("/ball", "ball"),
         edges=[one for one in edges if one.metres <= SHOWN],
     )
-    return show(
+    page = show(
         request,
         "ball.html",
         case,
@@ -57,6 +58,7 @@ def ball(request: Request) -> Response:
         keeps_maps=request.app.state.maps is not None,
         next_path="/case" if case.what else "/what",
     )
+    return keep_flag(page, request, case)
 
 
 def _edges(course: Course, case: CaseAddress, found: Consultation) -> tuple[EdgeNear, ...]:

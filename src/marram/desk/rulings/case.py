@@ -11,6 +11,7 @@ from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
 from marram.desk.rulings.proposals import proposals
 from marram.desk.rulings.relief_view import relief_views
+from marram.desk.rulings.shown_flags import keep_flag
 from marram.desk.rulings.story import handed_over, next_incident, together
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.rulings.teaching import taught
@@ -51,8 +52,8 @@ def case_page(request: Request) -> Response:
     if case.ask:
         return _question(request, desk, found, again=True)
     if found.sheet.question:
-        return _question(request, desk, found, again=False)
-    return _ruling(request, desk, found)
+        return keep_flag(_question(request, desk, found, again=False), request, case)
+    return keep_flag(_ruling(request, desk, found), request, case)
 
 
 def _question(request: Request, desk: Workplace, found: Consultation, *, again: bool) -> Response:

@@ -22,6 +22,7 @@ TEXTS: dict[str, str] = {
     "flag.title": "Where does the flagstick of hole {number} stand?",
     "flag.lead": "The map has no line of play for hole {number}. Tap the place on the map, or stand beside the flagstick and use the phone.",
     "flag.once": "It is asked once for this case, and goes with it.",
+    "flag.as_before": "Where it was shown before on this device",
     "flag.draw": "For every case: {link}.",
     "flag.draw_it": "draw the line of play in the editor",
     "flag.anew": "Show the flagstick anew",
