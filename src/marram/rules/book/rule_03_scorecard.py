@@ -8,6 +8,7 @@ from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conditions import FormOfPlay, Sides, form_of_play, sides
+from marram.rules.facts.order import BallNotHoled, ball_not_holed
 from marram.rules.facts.scorecard import (
     CardFault,
     HandicapShown,
@@ -24,7 +25,7 @@ from marram.rules.facts.scorecard import (
 )
 from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.penalty import Who
-from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty, penalty
 
 _SCORED_BY_HOLE = {
     FormOfPlay.STABLEFORD: ("21.1b", "no_points_on_hole"),
@@ -154,8 +155,13 @@ def did_not_hole_out(case: Case) -> Ruling:
         return hole_without_score(case)
     if case[next_hole_started]:
         return disqualified_or_without_score(case, "3.3c")
-    ruling = no_penalty("3.3c").next(Action.CORRECT_MISTAKE).note("lifted_ball_costs_a_stroke")
-    return correct_before_next_hole(case, ruling, "hole_out", "3.3c")
+    ruling = no_penalty("3.3c")
+    match case[ball_not_holed]:
+        case BallNotHoled.MARKED_ON_GREEN:
+            ruling = ruling.note("put_back_and_hole_out")
+        case BallNotHoled.PICKED_UP:
+            ruling = penalty(1, "9.4b").under("14.1a", "3.3c").note("put_back_and_hole_out")
+    return correct_before_next_hole(case, ruling.next(Action.CORRECT_MISTAKE), "hole_out", "3.3c")
 
 
 @provision("3.3c")

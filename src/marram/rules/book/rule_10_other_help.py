@@ -46,6 +46,16 @@ def _in_breach(citation: str) -> Ruling:
     return general_penalty(citation).stroke_counts().play_as_it_lies()
 
 
+def _free_before(citation: str) -> Ruling:
+    """No penalty for what was done before the stroke, made or still to come."""
+    return no_penalty(citation).play_as_it_lies()
+
+
+def _in_breach_before(citation: str) -> Ruling:
+    """The general penalty for what was done before the stroke, made or still to come."""
+    return general_penalty(citation).play_as_it_lies()
+
+
 @provision("10.2b")
 def line_of_play_shown(case: Case) -> Ruling:
     """How the line of play may be shown depends on whether the ball is on the putting green."""
@@ -59,9 +69,9 @@ def line_shown_off_green(case: Case) -> Ruling:
     """Off the green a person may show the line before the stroke; since 2023 an object never."""
     how = case[line_shown_by]
     if how is LineShownBy.TOUCH:
-        return _free("10.2b(1)")
+        return _free_before("10.2b(1)")
     if how is LineShownBy.OBJECT and case.played_since(EDITION_2023):
-        return _in_breach("10.2b(1)").note("removing_object_does_not_help")
+        return _in_breach_before("10.2b(1)").note("removing_object_does_not_help")
     if case[still_there_in_stroke]:
         return _in_breach("10.2b(1)")
     return _free("10.2b(1)")
@@ -72,12 +82,12 @@ def line_shown_on_green(case: Case) -> Ruling:
     """On the green only the player's side may show the line, without an object, and not during the stroke."""
     if not case[shown_by_own_side]:
         if case[asked_or_allowed]:
-            return _in_breach("10.2b(2)")
-        return _free("10.2b(2)").note("outsiders_line_is_advice")
+            return _in_breach_before("10.2b(2)")
+        return _free_before("10.2b(2)").note("outsiders_line_is_advice")
     if case.is_one_of(line_shown_by, LineShownBy.OBJECT):
-        return _in_breach("10.2b(2)").note("removing_object_does_not_help")
+        return _in_breach_before("10.2b(2)").note("removing_object_does_not_help")
     if case.is_one_of(line_shown_by, LineShownBy.TOUCH) and case[touch_improved_green]:
-        return _in_breach("8.1a")
+        return _in_breach_before("8.1a")
     if case[still_there_in_stroke] and not case[attending_flagstick]:
         return _in_breach("10.2b(2)")
     if case[still_there_in_stroke]:
@@ -89,12 +99,12 @@ def line_shown_on_green(case: Case) -> Ruling:
 def object_set_down(case: Case) -> Ruling | NotCovered:
     """No object may be set down to help with aim or stance; 2019: no stance taken with its help."""
     if not case[meant_to_help_aim]:
-        return _free("10.2b(3)")
+        return _free_before("10.2b(3)")
     what = case[what_was_set_down]
     if what is ObjectKind.CLUBHEAD_STILL_HELD:
-        return _free("Clarification 10.2b(3)/1")
+        return _free_before("Clarification 10.2b(3)/1")
     if what in (ObjectKind.BALL_AT_REST, ObjectKind.BALL_MARKER):
-        return _free("10.2b(3)")
+        return _free_before("10.2b(3)")
     if what is ObjectKind.SELF_STANDING_PUTTER:
         return self_standing_putter(case)
     if what is ObjectKind.ALIGNMENT_BALL_MARKER:
@@ -108,15 +118,15 @@ def object_set_down(case: Case) -> Ruling | NotCovered:
 def set_down_for_stance(case: Case) -> Ruling:
     """Since 2023 setting it down is the breach; 2019: taking the stance while it lies there."""
     if case.played_since(EDITION_2023) or case[stance_with_object]:
-        return _in_breach("10.2b(3)").note("removing_object_does_not_help")
-    return _free("10.2b(3)").note("object_gone_before_stance")
+        return _in_breach_before("10.2b(3)").note("removing_object_does_not_help")
+    return _free_before("10.2b(3)").note("object_gone_before_stance")
 
 
 @provision("Clarification 10.2b/1")
 def self_standing_putter(case: Case) -> Ruling | NotCovered:
     """A putter that stands by itself may not be set down to help with the line or the stance."""
     if case.played_since(SELF_STANDING_PUTTERS):
-        return _in_breach("10.2b(3)").under("Clarification 10.2b/1")
+        return _in_breach_before("10.2b(3)").under("Clarification 10.2b/1")
     return NotCovered("self_standing_putter_before_2025", "Clarification 10.2b(3)/2")
 
 

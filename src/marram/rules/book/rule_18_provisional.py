@@ -156,7 +156,7 @@ def provisional_lifted(case: Case) -> Ruling:
     if case[provisional_lift_allowed]:
         return no_penalty("9.4a").replace_ball().note("replace_provisional_if_it_counts")
     if case[provisional_became_in_play]:
-        return must_go_back(penalty(1, "9.4b").under("18.3c(2)"))
+        return must_go_back(penalty(1, "9.4b").under("18.3c(2)")).note("provisional_cost_its_stroke")
     return no_penalty("18.3c(3)").play_as_it_lies().note("provisional_strokes_do_not_count")
 
 

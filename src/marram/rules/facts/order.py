@@ -24,6 +24,14 @@ class TurnMoment(Enum):
     PROVISIONAL_ELSEWHERE = "provisional_elsewhere"
 
 
+class BallNotHoled(Enum):
+    """What became of a ball that was not holed out."""
+
+    LIES = "lies"
+    MARKED_ON_GREEN = "marked_on_green"
+    PICKED_UP = "picked_up"
+
+
 class HoleEnd(Enum):
     """What may have ended the play of a hole."""
 
@@ -99,6 +107,17 @@ how_hole_ended = choice(
     },
     help="A result is decided by concession of the hole, by score, or by a loss of hole penalty.",
     source="6.5",
+)
+ball_not_holed = choice(
+    "ball_not_holed",
+    "What became of the ball that was not holed out?",
+    {
+        BallNotHoled.LIES: "it lies where it came to rest, or somebody else lifted or moved it",
+        BallNotHoled.MARKED_ON_GREEN: "it was lifted on the putting green, and its spot is or was marked",
+        BallNotHoled.PICKED_UP: "the player or caddie picked it up or knocked it away, its spot not marked on the green",
+    },
+    help="A ball picked up without a right costs one stroke before it is put back; a marked ball on the green costs nothing.",
+    source="3.3c, 9.4b, 14.1a",
 )
 knew_hole_completed = yes_no(
     "knew_hole_completed",

@@ -17,6 +17,7 @@ from marram.rules.story.kinds_of_acts import (
     ORIGINAL_FOUND,
     RELIEF_TAKEN_ANEW,
     REPLACING,
+    STROKE_AT_A_DROPPED_BALL_LOOKED_BACK_AT,
     TAKES_STROKE_AND_DISTANCE,
     TELLS_OF_TWO_BALLS,
     WHERE_A_MOVED_BALL_MAY_END,
@@ -73,6 +74,11 @@ class Deed:
     def follows_relief(self) -> bool:
         """Whether it shows that the relief offered just before was taken: a drop, or a wrong place."""
         return self.follows_a_drop or self.incident in WRONG_PLACES
+
+    @property
+    def looks_back_at_the_stroke(self) -> bool:
+        """Whether, told after the stroke at a dropped ball, it holds no other stroke than that one."""
+        return self.incident in STROKE_AT_A_DROPPED_BALL_LOOKED_BACK_AT
 
     @property
     def is_replacing(self) -> bool:

@@ -69,6 +69,11 @@ TAKES_STROKE_AND_DISTANCE = frozenset(
 RELIEF_TAKEN_ANEW = frozenset({"crossing_point_was_wrong"})
 """Incidents after which relief, taken by mistake, is taken once more."""
 
+STROKE_AT_A_DROPPED_BALL_LOOKED_BACK_AT = frozenset(
+    {"crossing_point_was_wrong", "estimate_wrong", "found_after_penalty_area_relief"}
+)
+"""Incidents that look back at the stroke at a dropped ball: told after it, they hold the same stroke."""
+
 INSTEAD_OF_STROKE_AND_DISTANCE = frozenset({"dropped_where_lost", "found_after_penalty_area_relief"})
 """Incidents in which relief was taken where stroke and distance was due."""
 

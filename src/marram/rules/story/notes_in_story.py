@@ -13,6 +13,8 @@ ON_NEXT_HOLE = "on_next_hole"
 """The note of a breach between two holes: its penalty counts on the one to come (Rules 5.5b and 4.1b)."""
 HAS_BEEN_PLAYED = "ball_has_been_played"
 """The note of a story in which the ball was played after all else that was done with it."""
+_COUNTED_IN_THE_STORY = "provisional_cost_its_stroke"
+"""What a single act does not count, and a story does: the stroke by which a provisional ball came into play."""
 _IF_A_PROVISIONAL_WAS_PLAYED = "provisional_abandoned_if_played"
 
 
@@ -22,7 +24,7 @@ def fitting(ruling: Ruling, deeds: Sequence[Deed], told: Told) -> Ruling:
     That the penalty of one act counts on the next hole is said of that act, not of the total. Where the last that
     happened with the ball is a stroke, it is not to be played as it lay before, but from where it came to rest.
     """
-    left_out = {ON_NEXT_HOLE}
+    left_out = {ON_NEXT_HOLE, _COUNTED_IN_THE_STORY}
     if not any(deed.tells_of_provisional for deed in deeds) and not any(
         told.get(about) in PROVISIONAL_BALLS for about in about_ball
     ):

@@ -214,7 +214,8 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
     if following is not None and told.get(earlier_mistake[place]) is EarlierMistake.CORRECTED:
         return _until_corrected(deed, following, own)
     if following is not None and following.ruling.stroke is Stroke.COUNTS:
-        return own  # what was played then is told there
+        same = deed.incident == "dropped_ball_played" and following.looks_back_at_the_stroke
+        return 0 if same else own  # what was played then is told there
     taken = told.get(option_taken[place])
     if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
         return own + (following.follows_a_stroke and not _void(told, place + 1))

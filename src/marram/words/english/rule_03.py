@@ -78,6 +78,7 @@ NOTES: dict[str, str] = {
     "out_of_net_competition_only": "The disqualification concerns the net competition only; a gross score still counts.",
     "lower_handicap_stands": "The net score is worked out with the lower handicap shown.",
     "picked_up_in_match": "If the stroke was not conceded and the hole not decided, a ball picked up costs a stroke and is replaced; a player who does not finish loses the hole.",
+    "put_back_and_hole_out": "Put the ball back on its spot (estimated if it is not known), and hole out.",
     "lifted_ball_costs_a_stroke": "If the ball was lifted without being marked on the green, or elsewhere, add one penalty stroke and replace it; then hole out.",
     "hole_out": "Go back and hole out.",
     "else_no_points": "If it is not corrected in time, the player gets zero points for the hole.",

@@ -33,6 +33,7 @@ NOTES: dict[str, str] = {
     "further_ball_counts": "Go on with the ball last played; the original and the provisional ball are out of play. The strokes made with each from that spot count.",
     "each_provisional_for_the_last": "A further provisional ball from the same spot stands in for the one before, not for the original.",
     "only_in_penalty_area_no_provisional": "Calling it provisional does not help: the original could only be in a penalty area.",
+    "provisional_cost_its_stroke": "The provisional ball is in play under stroke and distance: that one stroke counts besides.",
     "provisional_strokes_do_not_count": "All strokes with the provisional ball, and penalty strokes for playing it, do not count; pick it up.",
     "provisional_may_be_played_on": "Until the original is found, the provisional ball may be played again from as far from the hole as the original's estimated spot, or farther.",
     "holed_provisional_counts": "The provisional ball counts: the hole is completed with it, and the original is not played any more.",
