@@ -8,11 +8,13 @@ import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
-from threading import Thread, Timer
+from threading import Thread, Timer, current_thread, main_thread
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from logging import LogRecord
+
+    from uvicorn import Server
 
     from marram.course.mending.keeping import ToMend
     from marram.desk.secure.authority import Secured
@@ -136,7 +138,7 @@ def serve(
     if app.state.live is not None:
         app.state.live.leaving = lambda: server.should_exit  # streams end with the desk, which waits for them
     try:
-        with _handing_out(secure, told, host, port), readied(app):
+        with _ended_by_itself(server), _handing_out(secure, told, host, port), readied(app):
             server.run()
     except KeyboardInterrupt:
         return
@@ -151,6 +153,24 @@ def _cut_off(told: "LogRecord") -> bool:
 
 
 __all__ = ["serve"]
+
+
+@contextmanager
+def _ended_by_itself(server: "Server") -> Iterator[None]:
+    """Let a desk that the machine stops (SIGTERM) end as one that is stopped by hand: whole, and with exit code 0.
+
+    The server answers the signal first, and gives it on when it has ended; what it then met would kill the process.
+    """
+    from signal import SIGTERM, signal  # noqa: PLC0415 - the command line loads this module before it knows it must serve
+
+    if current_thread() is not main_thread():  # only there can it be heard
+        yield
+        return
+    before = signal(SIGTERM, lambda *_: setattr(server, "should_exit", True))
+    try:
+        yield
+    finally:
+        signal(SIGTERM, before)
 
 
 @contextmanager
