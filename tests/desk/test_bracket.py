@@ -317,3 +317,23 @@ def test_a_match_decided_without_its_holes_is_not_all_square(
     assert "all square" not in page
     assert re.search(r"without its holes: <strong>walkover</strong> Elke Frey", page)
     assert re.search(r"<strong>1 up after 20 holes</strong> Cleo Dunn", desk.get(second).text)
+
+
+def test_two_rounds_of_a_bracket_on_one_day(opened: Callable[[Mapping[str, Any]], Opened]) -> None:
+    """Round one in the morning and the semi-finals in the afternoon of one day: each stays on its own starting sheet."""
+    days = [
+        {"name": "Morning", "played_on": "2025-06-21"},
+        {"name": "Afternoon", "played_on": "2025-06-21"},
+        {"name": "Final", "played_on": "2025-06-22"},
+    ]
+    kept, desk = opened(event(rounds=days, round="Morning"))
+    draw(desk)
+    assert start(desk, 1, 1).status_code == 303
+    result(desk, 1, 2, "played-first", up="3", left="2")
+    result(desk, 1, 4, "played-second", up="1")
+    assert start(desk, 2, 2, first="14:00").status_code == 303
+    assert now(kept).stages[0][1].round == 1
+    assert [one.round for one in now(kept).stages[1]] == [2, 2]
+    listed = desk.get("/matches").text
+    assert listed.index("Morning") < listed.index("Afternoon")
+    assert len(addresses(desk)) == 4

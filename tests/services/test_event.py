@@ -34,7 +34,9 @@ SAID = {
     "tee_is_words.json": ["starting_times 1, tee is 'first'; give the number of the hole"],
     "stranger_in_a_group.json": ["starting_times 1 names 'Maris Quillan-Roe', who is not among the players"],
     "local_rules_exclude_each_other.json": ["H-1.1 and H-1.3 cannot be in force together"],
-    "two_rounds_of_one_day.json": ["rounds 2: 2025-06-21 is the day of 'First round' and of 'Third round'"],
+    "two_rounds_of_one_day.json": [
+        "round is 'First round', and rounds has its day 2025-06-21 as 'Third round'"
+    ],
     "many_faults.json": [
         "the key 'nmae' is not known",
         "played_on is 'June'",

@@ -103,7 +103,8 @@ class Given:
         players: who plays.
         officials: who officiates.
         starts: the groups of that round, in their order.
-        other_rounds: the rounds of other days.
+        other_rounds: its other rounds, those of one day in their order.
+        own_at: how many of them are listed before the round whose groups are given.
         differs: what differs in that round from the conditions, as plain data.
     """
 
@@ -116,6 +117,7 @@ class Given:
     officials: Sequence[Official] = ()
     starts: Sequence[Start] = ()
     other_rounds: Sequence[OtherRound] = ()
+    own_at: int = 0
     differs: Mapping[str, Any] = field(default_factory=dict)
 
 
@@ -271,12 +273,12 @@ def _teams_and_sides(
 
 
 def _rounds(session: Session, event: str, given: Given) -> dict[str, Sequence[Start]]:
-    """Make the rounds in the order of their days; return the groups of each, by its identifier."""
+    """Make the rounds in the order of their days, those of one day as they are listed; return the groups of each, by its identifier."""
     own = (given.played_on or date.min, given.round_name, new_ident(), given.starts, given.differs)
     others = [
         (one.played_on, one.name, new_ident(), one.starts, one.conditions) for one in given.other_rounds
     ]
-    in_order = sorted([own, *others], key=lambda one: one[:2])
+    in_order = sorted([*others[: given.own_at], own, *others[given.own_at :]], key=lambda one: one[0])
     for number, (day, name, ident, _, differs) in enumerate(in_order, start=1):
         session.add(
             tables.Round(

@@ -237,7 +237,7 @@ def read_results(source: Path | Mapping[str, Any]) -> tuple[EventFile, tuple[Res
         ]
     if faults:
         raise InputError(*faults)
-    count = max([1, len(event.days()), *(one.round for one in file.cards)])
+    count = max([1, len(event.every_round()), *(one.round for one in file.cards)])
     decided = {
         method: order
         for method, order in ((TieMethod.PLAY_OFF, file.play_off), (TieMethod.LOT, file.lot))

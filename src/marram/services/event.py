@@ -63,10 +63,7 @@ def read_event(source: Path | Mapping[str, Any] | Event | None) -> Event:
     return Event(
         name=found.name,
         round=found.round,
-        rounds={
-            **{one.played_on: one.name for one in found.rounds},
-            **({found.played_on: found.round} if found.played_on and found.round else {}),
-        },
+        rounds=found.days(),
         played_on=found.played_on,
         form_of_play=found.form_of_play,
         sides=found.sides,

@@ -92,6 +92,8 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
     Raises:
         InputError: an official's role is not known.
     """
+    of_day = [one for one in found.rounds if one.played_on == found.played_on]
+    own = next((one for one in of_day if not found.round or one.name == found.round), None)
     return Given(
         name=found.name or str(said("Event")),
         conditions={key: value for key, value in event_document(found).items() if key not in _APART},
@@ -114,15 +116,12 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
         ],
         officials=_officials(found),
         other_rounds=[
-            OtherRound(
-                one.name,
-                one.played_on,
-                conditions=_differs(one),
-            )
+            OtherRound(one.name, one.played_on, conditions=_differs(one))
             for one in found.rounds
-            if one.played_on != found.played_on
+            if one is not own
         ],
-        differs=next((_differs(one) for one in found.rounds if one.played_on == found.played_on), {}),
+        own_at=0 if own is None else found.rounds.index(own),
+        differs={} if own is None else _differs(own),
         starts=[Start(time.fromisoformat(one.time), one.tee, one.players) for one in found.starting_times],
     )
 

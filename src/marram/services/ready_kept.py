@@ -153,7 +153,7 @@ def _of_round(kept: CompetitionKept, number: int, records: Records, event: str) 
         players=tuple(one for one in file.players if one.name in starting or not (cut and starts)),
         round=this.name,
         played_on=this.day,
-        rounds=tuple(one for one in file.rounds if one.played_on == this.day),
+        rounds=tuple(one for one in file.rounds if (one.played_on, one.name) == (this.day, this.name)),
         minutes_of_play=differs.get("minutes_of_play", file.minutes_of_play),
         starting_times=starts,
         officials=officials_kept(records, event, this.id),

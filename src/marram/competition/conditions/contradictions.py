@@ -143,7 +143,7 @@ def _of_cut(found: EventFile) -> Iterator[str]:
         yield said("cut says nobody who plays on; give places, within, or both.")
     if (cut.places is not None and cut.places < 1) or (cut.within is not None and cut.within < 0):
         yield said("cut: places starts from 1 and within from 0; give such numbers.")
-    rounds = len(found.days())
+    rounds = len(found.every_round())
     if rounds and not 1 <= cut.after_round < rounds:
         yield said(
             "cut, after_round is {number}, and there are {rounds} rounds; give one that is followed by another.",

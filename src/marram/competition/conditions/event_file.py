@@ -242,12 +242,19 @@ class EventFile:
         default=(), metadata=give(said('a list of objects with "time", "tee" and "players"'))
     )
 
+    def every_round(self) -> tuple[tuple[date, str], ...]:
+        """Return the day and the name of every round, in the order of the days, those of one day as they are listed."""
+        known = dict.fromkeys((one.played_on, one.name) for one in self.rounds)
+        if self.played_on and all(one.played_on != self.played_on for one in self.rounds):
+            known[self.played_on, self.round] = None
+        return tuple(sorted(known, key=lambda one: one[0]))
+
     def days(self) -> dict[date, str]:
-        """Return the name of every round by its day, in the order of the days."""
-        known = {one.played_on: one.name for one in self.rounds}
-        if self.played_on:
-            known.setdefault(self.played_on, self.round)
-        return dict(sorted(known.items()))
+        """Return the name of the round of every day, in the order of the days; of several on a day all of them."""
+        known: dict[date, list[str]] = {}
+        for day, name in self.every_round():
+            known.setdefault(day, []).append(name)
+        return {day: " / ".join(names) for day, names in known.items()}
 
     def minutes_on(self, day: date | None) -> int | None:
         """Return the minutes that a group is given for the round of a day; ``None`` where nobody said."""

@@ -72,17 +72,23 @@ def _plain(value: Any) -> Any:
 
 
 def _faults_of_rounds(found: EventFile) -> Iterator[str]:
-    """Yield each day that is given two rounds of different names."""
-    named: dict[date, str] = {found.played_on: found.round} if found.played_on and found.round else {}
-    for number, one in enumerate(found.rounds, start=1):
-        before = named.setdefault(one.played_on, one.name)
-        if before != one.name:
+    """Yield a round that the list of rounds has by another name, and rounds of one day that nothing tells apart."""
+    named: dict[date, list[str]] = {}
+    for one in found.rounds:
+        named.setdefault(one.played_on, []).append(one.name)
+    own = named.get(found.played_on, []) if found.played_on and found.round else []
+    if own and found.round not in own:
+        yield said(
+            "round is {before}, and rounds has its day {day} as {name}; correct one of them.",
+            day=found.played_on.isoformat() if found.played_on else "",
+            before=shown(found.round),
+            name=", ".join(map(shown, own)),
+        )
+    for day, names in named.items():
+        if len(set(names)) > 1 and not all(names):
             yield said(
-                "rounds {number}: {day} is the day of {before} and of {name}; correct one of them.",
-                number=number,
-                day=one.played_on.isoformat(),
-                before=shown(before),
-                name=shown(one.name),
+                "rounds: {day} has several rounds, and one is without a name; give each its own.",
+                day=day.isoformat(),
             )
 
 

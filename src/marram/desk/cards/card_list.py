@@ -13,6 +13,7 @@ from marram.desk.day.navigation import club_time
 from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import GroupOfDay, Known
 from marram.services.event_results import CardNow
+from marram.services.round_of_day import round_of_day
 from marram.words.texts import text
 
 router = APIRouter()
@@ -98,9 +99,11 @@ def cards(
 
 def _round_now(here: ScoringHere) -> Known | None:
     """Return the round of today, else the last one that has cards, else the first."""
-    today = club_time(here.kept).date()
+    now = club_time(here.kept)
     known = here.competition.rounds
-    of_today = next((one for one in known if one.day == today), None)
+    of_today = round_of_day(
+        known, now.date(), lambda one: [each.starts_at for each in here.groups[one.id]], now
+    )
     return of_today or next(
         (one for one in reversed(known) if here.cards(one.id)), known[0] if known else None
     )

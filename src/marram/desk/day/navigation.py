@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from datetime import datetime
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from fastapi import Request
 
@@ -13,6 +12,7 @@ from marram.desk.people.rights import ROOMS, Room
 from marram.desk.people.who import who_asks
 from marram.errors import InputError
 from marram.records.starting_sheet import groups, rounds, time_zone
+from marram.services.round_of_day import now_at
 
 COOKIE = "marram_hour"
 """The cookie that holds the hour somebody chose, where the clock is not to decide."""
@@ -102,15 +102,11 @@ def hour_by_clock(kept: KeptHere, now: datetime | None = None) -> str:
     """Return the hour of the event by the clock of the club."""
     moment = now or club_time(kept)
     known = rounds(kept.records, kept.event_id)
-    today = next((one for one in known if one.day == moment.date()), None)
-    starts = [] if today is None else [one.starts_at for one in groups(kept.records, today.id)]
+    today = [one for one in known if one.day == moment.date()]
+    starts = [each.starts_at for one in today for each in groups(kept.records, one.id)]
     return hour_at(moment, [one.day for one in known if one.day], [one for one in starts if one])
 
 
 def club_time(kept: KeptHere) -> datetime:
     """Return the time on the clocks of the club; on those of the machine where its zone is not known."""
-    zone = time_zone(kept.records, kept.event_id)
-    try:
-        return datetime.now(ZoneInfo(zone)) if zone else datetime.now().astimezone()
-    except (ZoneInfoNotFoundError, ValueError):
-        return datetime.now().astimezone()
+    return now_at(time_zone(kept.records, kept.event_id))

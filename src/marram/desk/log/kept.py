@@ -17,12 +17,13 @@ from marram.records.group_commit import GroupCommit
 from marram.records.log import Log
 from marram.records.maps import HoleShelf, MapShelf
 from marram.records.people import names
-from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds
+from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds, time_zone
 from marram.said import said
 from marram.services.differences import put_before_chief
 from marram.services.event import Event
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
+from marram.services.round_of_day import now_at, round_of_day
 
 if TYPE_CHECKING:
     from marram.desk.log.day_rulings import DayRulings
@@ -70,8 +71,13 @@ class KeptHere:
         return HoleDays(HoleShelf(self.records, self.course_id))
 
     def round_on(self, day: date) -> Known | None:
-        """Return the round of a day."""
-        return next((one for one in rounds(self.records, self.event_id) if one.day == day), None)
+        """Return the round of a day; of several the one in play by the clock of the club."""
+        return round_of_day(
+            rounds(self.records, self.event_id),
+            day,
+            lambda one: [each.starts_at for each in groups(self.records, one.id)],
+            now_at(time_zone(self.records, self.event_id)),
+        )
 
     def groups_on(self, day: date) -> list[GroupOfDay]:
         """Return the groups of a day, as they start."""

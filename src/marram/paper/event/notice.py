@@ -73,10 +73,10 @@ def form_sentences(found: EventFile) -> Iterator[str]:
         yield text("paper.form.allowance", percent=found.allowance)
     if found.maximum:
         yield text(f"paper.form.maximum.{found.maximum.by.value}", number=found.maximum.number)
-    days = found.days()
-    if len(days) > 1:
-        yield count_text("paper.form.rounds", len(days))
-        for day, name in days.items():
+    rounds = found.every_round()
+    if len(rounds) > 1:
+        yield count_text("paper.form.rounds", len(rounds))
+        for day, name in rounds:
             yield text("paper.form.round", name=name, day=long_day_words(day))
     if cut := found.cut:
         if cut.within is not None:

@@ -40,7 +40,7 @@ class OnPaper:
             InputError: every fault is listed.
         """
         faults = []
-        rounds = max(1, len(self.found.days()))
+        rounds = max(1, len(self.found.every_round()))
         if not 1 <= self.round <= rounds:
             faults.append(
                 said("There is no round {round}; give one from 1 to {last}.", round=self.round, last=rounds)
@@ -74,8 +74,8 @@ class OnPaper:
     @property
     def day(self) -> date | None:
         """The day of the round."""
-        days = list(self.found.days())
-        return days[self.round - 1] if days else None
+        days = self.found.every_round()
+        return days[self.round - 1][0] if days else None
 
     @property
     def day_words(self) -> str:
@@ -85,8 +85,8 @@ class OnPaper:
     @property
     def about(self) -> str:
         """The round and the course, in words."""
-        names = list(self.found.days().values())
-        name = names[self.round - 1] if names else self.found.round
+        names = self.found.every_round()
+        name = names[self.round - 1][1] if names else self.found.round
         known = [one for one in (name, self.course) if one]
         return text("paper.about", first=known[0], second=known[1]) if len(known) == 2 else "".join(known)
 

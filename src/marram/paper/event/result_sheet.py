@@ -55,7 +55,7 @@ def _latest(event: OnPaper, results: Sequence[Listed]) -> int:
         for one in place.score.rounds
         if place.score.played
     ]
-    return min(max(played, default=event.round), max(1, len(event.found.days())))
+    return min(max(played, default=event.round), max(1, len(event.found.every_round())))
 
 
 def _table(event: OnPaper, one: Listed) -> Table:
