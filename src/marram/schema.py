@@ -19,6 +19,9 @@ from marram.said import joined, said, sentences
 STRICT = {"extra": "forbid", "allow_inf_nan": False}
 """How a document is read: nothing unknown is passed over, and no number that is none."""
 
+MOST_SHOWN = 90
+"""Letters of what was given that a fault repeats (own choice)."""
+
 GIVE = "give"
 T = TypeVar("T")
 
@@ -123,14 +126,23 @@ def _sentence(kind: type[Any], what: str, loc: Sequence[int | str], given: Any, 
     if what == "missing":
         return said("{where}: {path} is missing; give {remedy}.", where=where, path=path, remedy=remedy)
     if not loc:
-        return said("{where} is {given}; give an object.", where=where, given=shown(given))
+        return said("{where} is {given}; give an object.", where=where, given=_as_in_json(given))
     return said(
         "{where}: {path} is {given}; give {remedy}.",
         where=where,
         path=path,
-        given=shown(given),
+        given=_as_in_json(given),
         remedy=remedy,
     )
+
+
+def _as_in_json(given: Any) -> str:
+    """Return what was given as the document writes it (``null``, ``true``), so that a reader finds it there."""
+    try:
+        written = shown(given) if isinstance(given, str) else json.dumps(given, ensure_ascii=False)
+    except (TypeError, ValueError, RecursionError):
+        return shown(given)
+    return written if len(written) <= MOST_SHOWN else f"{written[:MOST_SHOWN]}…"
 
 
 def _path(loc: Sequence[int | str]) -> str:

@@ -24,7 +24,7 @@ SAID = {
     "day_is_a_number.json": ["played_on is 20250621; give a day as year-month-day"],
     "day_does_not_exist.json": ["played_on is '2025-02-30'; give a day"],
     "sides_unknown.json": ["sides is 'pairs'; give one of individual"],
-    "form_is_a_list.json": ["form_of_play is ['stroke_play']; give one of stroke_play"],
+    "form_is_a_list.json": ['form_of_play is ["stroke_play"]; give one of stroke_play'],
     "player_without_name.json": ["players 2, name is missing; give words"],
     "player_key_unknown.json": [
         "players 1: the key 'handicap_indx' is not known. Did you mean 'handicap_index'"
@@ -68,6 +68,24 @@ def test_a_bad_event_is_refused_with_every_fault(name: str) -> None:
 def test_every_bad_event_is_used() -> None:
     """No file lies in the folder without saying what it is bad at."""
     assert {path.name for path in FOLDER.iterdir()} == SAID.keys()
+
+
+@pytest.mark.parametrize(
+    ("given", "written"),
+    [
+        (None, "null"),
+        (True, "true"),
+        ({"a": None}, '{"a": null}'),
+        (float("nan"), "NaN"),
+        ([False], "[false]"),
+    ],
+)
+def test_what_is_wrong_is_told_as_the_file_writes_it(given: object, written: str) -> None:
+    """A reader looks for ``null`` in the file, not for what Python calls it."""
+    with pytest.raises(InputError) as refused:
+        read_event({"name": given})
+
+    assert f"is {written};" in str(refused.value.faults[0])
 
 
 def test_serving_a_bad_event_ends_before_anything_is_served() -> None:
