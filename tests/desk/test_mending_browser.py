@@ -91,6 +91,22 @@ def test_axe_finds_nothing_serious(chromium, address, width) -> None:
         ], path
 
 
+def test_what_is_proposed_half_the_earth_away_is_seen(chromium, tmp_path) -> None:
+    """A green with longitude and latitude swapped: the map shows where it would lie, large enough to be looked at."""
+    found = features()
+    BREAKS["misplaced"](found, 4)
+    path = tmp_path / "links.geojson"
+    path.write_text(json.dumps(document(found)), encoding="utf-8")
+    with served(create_app(path, maps=tmp_path / "maps")) as address:
+        page, faults = opened(chromium, address, viewport={"width": 390, "height": 844}, has_touch=True)
+        page.locator(".task .place").first.tap()
+        green = page.locator("path.as-proposed").bounding_box()
+        whole = page.locator("#mending-map").bounding_box()
+    assert green["width"] > 44
+    assert whole["y"] < green["y"] < whole["y"] + whole["height"]
+    assert not faults
+
+
 def test_without_javascript_the_list_mends(chromium, address) -> None:
     """The forms alone: accepted, chosen from the list, left."""
     context = chromium.new_context(base_url=address, java_script_enabled=False)

@@ -5,6 +5,7 @@ import { text } from "/static/shell/words.js";
 const L = window.L;
 const CLOSE = 19;
 const CLOSEST = 22; // a bunker of some metres fills the map
+const FAR = 50000; // metres from what is to what would be: only one of them can be seen on a map
 const find = (id) => document.getElementById(id);
 const page = find("mending");
 const words = find("mending-words");
@@ -95,6 +96,7 @@ function draw(chosen) {
   for (const task of document.querySelectorAll(".task")) task.classList.toggle("shown", numbers.has(Number(task.id.slice("place-".length))));
   shown.clearLayers();
   const drawings = [];
+  const proposed = [];
   const names = new Set();
   for (const [one, choice] of chosen) {
     const way = one.choices[choice];
@@ -107,13 +109,18 @@ function draw(chosen) {
         names.add(name);
         shown.addLayer(layer);
         drawings.push(layer);
+        if (name === "as-proposed") proposed.push(layer);
         if (/LineString$/.test(shape.type)) shown.addLayer(arrow(shape, name));
       }
     }
   }
+  const every = L.featureGroup(drawings).getBounds();
+  const after = L.featureGroup(proposed).getBounds();
+  const far = after.isValid() && every.getNorthWest().distanceTo(every.getSouthEast()) > FAR;
+  if (far) names.delete("as-it-is");
   find("legend").hidden = !names.has("as-proposed") && !names.has("as-gone");
   for (const [part, name] of [["as-is", "as-it-is"], ["proposed", "as-proposed"], ["gone", "as-gone"]]) find("legend").querySelector(`.${part}`).hidden = !names.has(name);
-  return L.featureGroup(drawings).getBounds();
+  return far ? after : every;
 }
 
 // An arrow at the end of a line: it runs this way.
