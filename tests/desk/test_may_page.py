@@ -24,3 +24,16 @@ def test_a_bunker_shows_what_may_be_done_there(client: TestClient) -> None:
     assert lines["ground_club"].instead
     assert said("may.act.ground_club") in page.text
     assert 'aria-current="true"' in page.text
+
+
+def test_each_group_is_one_tap_away(client: TestClient) -> None:
+    """The page is long on a phone: a link leads to each heading, in order."""
+    page = client.get("/may", params={**ASKED, "area_of_ball": "bunker"})
+    groups = page.context["groups"]
+    assert groups
+    places = [
+        (page.text.index(f'href="#may-{one}"'), page.text.index(f'id="may-{one}"'))
+        for one in range(1, len(groups) + 1)
+    ]
+    assert sorted(places) == places
+    assert all(link < heading for link, heading in places)

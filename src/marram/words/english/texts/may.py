@@ -17,6 +17,8 @@ TEXTS: dict[str, str] = {
     "elsewhere": "Allowed with the ball in: {areas}.",
     "leave": "Nothing near it is allowed here.",
     "granted": "Taken for granted:",
+    "why": "Why",
+    "groups": "What about",
     "answered": "{question} {answer}.",
     "group.things": "What lies, stands or grows there",
     "group.ground": "Ground, sand, grass and green",
