@@ -51,3 +51,40 @@ def test_a_slip_in_a_range_is_no_endless_list() -> None:
     """A range of more than any event has is cut, and one written backwards is read the other way round."""
     assert len(duty_of(Official("Ina", "referee, groups 1 to 99999999")).groups) < 1000
     assert duty_of(Official("Ina", "referee, holes 9 to 7")).holes == (7, 8, 9)
+
+
+@pytest.mark.parametrize(
+    ("words", "holes", "groups"),
+    [
+        ("referee, Bahnen 1 bis 9, Funk Düne 2", tuple(range(1, 10)), ()),
+        ("referee, Bahn 4, 5 und 7, radio Düne 2", (4, 5, 7), ()),
+        ("referee, Löcher 10–18, funk Düne 2", tuple(range(10, 19)), ()),
+        ("referee, trous 1 à 3, radio Düne 2", (1, 2, 3), ()),
+        ("referee, hoyos 2 y 4, radio Düne 2", (2, 4), ()),
+        ("referee, buche 2 e 4, radio Düne 2", (2, 4), ()),
+        ("referee, hål 1 till 3 och 9, radio Düne 2", (1, 2, 3, 9), ()),
+        ("referee, Flights 3 bis 5, Funk Düne 2", (), (3, 4, 5)),
+        ("referee, groupes 3, 4 et 6, radio Düne 2", (), (3, 4, 6)),
+    ],
+)
+def test_where_officials_are_in_other_languages(
+    words: str, holes: tuple[int, ...], groups: tuple[int, ...]
+) -> None:
+    """The words of the ground and the radio are typed by people who do not write English."""
+    found = duty_of(Official("Ada Wren", words))
+    assert (found.holes, found.groups, found.radio, found.elsewhere) == (holes, groups, "Düne 2", "")
+
+
+@pytest.mark.parametrize(
+    "word", ["unterwegs", "mobil", "itinérant", "móvil", "itinerante", "rörlig", "roving"]
+)
+def test_roving_and_by_telephone_in_other_languages(word: str) -> None:
+    """What is said behind the word stays as words."""
+    found = duty_of(Official("Ada Wren", f"referee, {word} am Meer, Telefon"))
+    assert (found.roving, found.telephone, found.elsewhere) == (True, True, "am Meer")
+
+
+def test_a_place_that_only_begins_like_a_word_stays_a_place() -> None:
+    """A terminal, a telescope and a lochan are no telephone and no holes."""
+    found = duty_of(Official("Ada Wren", "referee, Telescope hill, Lochan 3"))
+    assert (found.telephone, found.holes, found.elsewhere) == (False, (), "Telescope hill, Lochan 3")

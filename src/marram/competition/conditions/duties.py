@@ -9,12 +9,19 @@ from marram.competition.conditions.event_file import Official
 REFEREES = frozenset({"chief_referee", "referee"})
 """Roles that rule on the course."""
 
-_NUMBERS = re.compile(r"\d+(?:\s*(?:-|–|to)\s*\d+)?")
-_AREAS = re.compile(r"^(holes?|groups?)\b(.*)$", re.IGNORECASE)
-_MORE_NUMBERS = re.compile(r"^(?:and\s+)?\d[\d\s–-]*(?:(?:to|and)[\d\s–-]+)*$")
-_ROVING = re.compile(r"^roving\b", re.IGNORECASE)
-_RADIO = re.compile(r"^radio\s+(.+)$", re.IGNORECASE)
-_TELEPHONE = re.compile(r"^(?:tele)?phone\b\s*(.*)$", re.IGNORECASE)
+_TO, _AND = r"-|–|to|bis|à|al?|till", r"and|und|et|y|e|och|&|\+"
+"""Between numbers, in English, German, French, Spanish, Italian and Swedish, as the words below."""
+_HOLES = r"holes?|bahn(?:en)?|l(?:o|ö|oe)ch(?:er)?|trous?|hoyos?|buc(?:a|he)|hål(?:en)?"
+_GROUPS = r"groups?|gruppen?|flights?|groupes?|partien?|parties?|grupos?|partidos?|gruppi|gruppo|boll(?:ar)?"
+_NUMBERS = re.compile(rf"\d+(?:\s*(?:{_TO})\s*\d+)?", re.IGNORECASE)
+_AREAS = re.compile(rf"^(?:(?P<hole>{_HOLES})|(?P<group>{_GROUPS}))\b(?P<which>.*)$", re.IGNORECASE)
+_MORE_NUMBERS = re.compile(rf"^(?:(?:{_AND})\s+)?\d[\d\s–-]*(?:(?:{_TO}|{_AND})[\d\s–-]+)*$", re.IGNORECASE)
+_ROVING = re.compile(r"^(?P<word>roving|unterwegs|mobil|itinérant|móvil|itinerante|rörlig)\b", re.IGNORECASE)
+_RADIO = re.compile(r"^(?:radio|funk|funkgerät)\s+(.+)$", re.IGNORECASE)
+_TELEPHONE = re.compile(
+    r"^(?:(?:tele)?phone|telefon|tel\.?|handy|t[ée]l[ée]phone|tel[ée]fono)(?!\w)\s*(.*)$",
+    re.IGNORECASE,
+)
 MOST = 400
 """Numbers that a range may hold at most (own choice): more is a slip of the pen."""
 
@@ -58,14 +65,14 @@ def duty_of(official: Official) -> Duty:
     last = ""
     for piece in (one.strip() for one in pieces):
         areas = _AREAS.match(piece)
-        if areas and _NUMBERS.search(areas[2]):
-            last = areas[1].casefold().removesuffix("s")
-            numbers[last] += _numbers(areas[2])
+        if areas and _NUMBERS.search(areas["which"]):
+            last = "hole" if areas["hole"] else "group"
+            numbers[last] += _numbers(areas["which"])
         elif last and _MORE_NUMBERS.match(piece):  # "holes 1, 3 and 5" was cut at its comma
             numbers[last] += _numbers(piece)
-        elif _ROVING.match(piece):
+        elif found := _ROVING.match(piece):
             roving = True
-            rest += [words] if (words := piece[len("roving") :].strip()) else []
+            rest += [words] if (words := piece[found.end() :].strip()) else []
         elif found := _RADIO.match(piece):
             radio = found[1].strip()
         elif found := _TELEPHONE.match(piece):
