@@ -1,5 +1,7 @@
 """Rules 5.1 and 5.3a: beginning the round where the Committee has set, and playing the holes in its order."""
 
+from dataclasses import replace
+
 from marram.rules.book.plain_outcomes import free, out
 from marram.rules.book.rule_05_start_and_pace import off_by_five_minutes_at_most
 from marram.rules.book.rule_06_teeing_area import began_outside_teeing_area
@@ -8,6 +10,9 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.order_of_holes import order_set_by_committee, sent_there_by_committee
 from marram.rules.facts.round import exceptional_circumstances, minutes_off
 from marram.rules.ruling import Ruling
+
+_OF_ANOTHER_HOLE = {"strokes_from_outside_do_not_count": "strokes_on_wrong_hole_do_not_count"}
+"""What is said of a stroke from outside the teeing area, said of one on a hole whose turn it was not."""
 
 
 @provision("5.3a")
@@ -31,4 +36,5 @@ def holes_out_of_order(case: Case) -> Ruling:
     """A hole begun before its turn is begun from outside the teeing area: at other tee-markers (Rule 6.1b)."""
     if case[order_set_by_committee]:
         return free("5.1")
-    return began_outside_teeing_area(case).under("5.1")
+    ruling = began_outside_teeing_area(case).under("5.1")
+    return replace(ruling, notes=tuple(_OF_ANOTHER_HOLE.get(note, note) for note in ruling.notes))

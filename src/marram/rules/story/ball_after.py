@@ -54,6 +54,7 @@ _STAYS_TRUE = frozenset(
     {
         "strokes_with_wrong_ball_void",
         "strokes_from_outside_do_not_count",
+        "strokes_on_wrong_hole_do_not_count",
         "original_out_of_play",
         "provisional_strokes_do_not_count",
         "first_ball_counts_second_ignored",

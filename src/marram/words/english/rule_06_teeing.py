@@ -16,6 +16,7 @@ PROVISIONS: dict[str, str] = {
 }
 
 NOTES: dict[str, str] = {
+    "strokes_on_wrong_hole_do_not_count": "The strokes on the hole whose turn it was not do not count, nor do penalties from playing there: play the right hole from its teeing area.",
     "strokes_from_outside_do_not_count": "The stroke from outside, and all further strokes with that ball, do not count; neither do penalties from playing it.",
     "drop_not_tee_outside": "The last stroke was made from outside the teeing area: played again from there, the ball is dropped, not teed.",
     "lost_from_outside_drop_not_tee": "Should it be lost or out of bounds, the next ball is dropped, not teed, where this stroke was made.",
