@@ -16,6 +16,8 @@ from marram.records.entry import new_ident
 from tests.desk.asking import TestClient
 from tests.desk.serving import served
 from tests.desk.settled import settled
+from tests.desk.test_bracket import draw, result, start
+from tests.desk.test_bracket import event as bracket_event
 from tests.desk.test_cards_of_partners import fill, side
 from tests.desk.test_matches import addresses, enter, match_event
 from tests.services.partners import with_partners
@@ -63,6 +65,15 @@ def test_rooms_of_matches_partners_and_sheets_have_no_serious_finding(
             enter(desk, match, how)
         context = chromium.new_context(viewport=phone, base_url=address)
         for path in ("/matches", match, f"{match}?place=2", "/matches/board"):
+            faults += faults_of(context.new_page(), path)
+        context.close()
+    draws = {**bracket_event(), "results_public": True}
+    with desk_of(tmp_path / "bracket", draws) as (_, desk, address):
+        draw(desk)
+        start(desk, 1, 1)
+        result(desk, 1, 2, "walkover-second")
+        context = chromium.new_context(viewport=phone, base_url=address)
+        for path in ("/matches/bracket", "/matches", addresses(desk)[0], "/matches/board", "/officials"):
             faults += faults_of(context.new_page(), path)
         context.close()
     partners = {**with_partners(sides="four_ball", scores=["gross"]), "results_public": True}
