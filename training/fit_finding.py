@@ -7,18 +7,16 @@ First to four fifths of the sentences, to measure on the rest and to learn how s
 
 import argparse
 import gzip
-import json
-from base64 import b64encode
 from collections.abc import Sequence
 from pathlib import Path
 
 import numpy as np
 
 from marram.rules.finding.sentence import Tables
-from marram.rules.incidents import INCIDENTS
 from training.fitting import Rounded, fit, rounded, taken_apart
-from training.material import NOTHING, Told, digest, halves, sentences, tables, weak
+from training.material import Told, halves, sentences, tables, weak
 from training.measure import orders, shares, sharpness
+from training.model_file import document
 
 HERE = Path(__file__).parent
 FILE = HERE.parent / "src" / "marram" / "rules" / "finding" / "model.json"
@@ -41,7 +39,7 @@ def main() -> None:
     if only_measure:
         return
     final = rounded(fit([*told, *weak()], held, halves(told)), STEPS)
-    written = _document(final, held, sure * final.unit / trial.unit)
+    written = document(final, held, sure * final.unit / trial.unit)
     FILE.write_text(written, encoding="utf-8")
     size = len(gzip.compress(written.encode(), 9))
     print(
@@ -58,48 +56,6 @@ def _measured(trial: Rounded, kept_out: Sequence[Told], held: Tables) -> float:
     values = dict(zip(trial.features, trial.values, strict=True))
     lengths = np.sqrt([sum(int(values.get(one, 0)) for one in text) or 1 for text in texts])
     return sharpness(scores, lengths, [trial.incidents.index(one.incident) for one in kept_out])
-
-
-def _document(final: Rounded, held: Tables, sure: float) -> str:
-    named = [one.name for one in INCIDENTS]
-    columns = [final.incidents.index(name) for name in (*named, NOTHING)]
-    steps, sizes = bytearray(), []
-    for weights in final.weights[:, columns]:
-        row = _row(weights)
-        steps += row
-        sizes.append(len(row) // 2)
-    plain = {
-        "marram": 1,
-        "kind": "finding_model",
-        "made_from": digest(),
-        "incidents": named,
-        "sharpness": round(sure, 6),
-        "tables": {
-            "forms": dict(sorted(held.forms.items())),
-            "compounds": dict(sorted(held.compounds.items())),
-            "things": dict(held.things),
-            "little": sorted(held.little),
-        },
-        "features": "\n".join(final.features),
-        "values": b64encode(final.values.astype(np.uint8).tobytes()).decode(),
-        "sizes": sizes,
-        "gaps": b64encode(bytes(steps[0::2])).decode(),
-        "weights": b64encode(bytes(steps[1::2])).decode(),
-    }
-    return json.dumps(plain, ensure_ascii=True, separators=(",", ":")) + "\n"
-
-
-def _row(weights: np.ndarray) -> bytes:
-    """Return the weights of a feature as pairs of bytes: how many incidents further on, and the weight."""
-    row, last = bytearray(), 0
-    for at in np.flatnonzero(weights):
-        gap = int(at) - last
-        if gap > 255:
-            row += bytes((255, 0))
-            gap -= 255
-        row += bytes((gap, int(weights[at]) % 256))
-        last = int(at)
-    return bytes(row)
 
 
 if __name__ == "__main__":

@@ -10,6 +10,7 @@ from scipy import sparse
 from sklearn.linear_model import LogisticRegression
 
 from marram.rules.finding.features import features
+from marram.rules.finding.model import BELOW, MOST
 from marram.rules.finding.sentence import Tables, words
 from training.material import Told
 
@@ -17,8 +18,8 @@ KINDS: Mapping[str, float] = {"stem": 1.0, "thing": 0.8, "pair": 0.6, "near": 0.
 """What a feature of each kind counts (our choice, by the held-out sentences)."""
 FEWEST: Mapping[str, int] = {"stem": 1, "thing": 1, "pair": 3, "near": 4, "beside": 4}
 """In how many texts a feature of each kind must stand to be weighed."""
-LARGEST = 127
-"""The largest weight."""
+LARGEST = MOST - BELOW
+"""The largest weight that the file has a sign for."""
 
 
 def kind(feature: str) -> str:
@@ -142,8 +143,13 @@ class Rounded:
 
 LEAST: Mapping[str, int] = {"stem": 1, "thing": 1, "pair": 2, "near": 2, "beside": 2}
 """The smallest weights that ship, in steps: coarse steps and many weights tell more than fine steps and few of the same
-size; the file is to stay below 450 kB compressed."""
-VALUE_UNIT = 3.0
+size; the file is to stay below 300 kB compressed."""
+LEAST_AGAINST = 2
+"""The smallest weight against an incident that ships, in steps."""
+LEAST_ROW: Mapping[str, int] = {"stem": 0, "thing": 0, "pair": 4, "near": 5, "beside": 4}
+"""What the weights of a feature must come to together, in steps: a third fewer features find as well (by the held-out
+sentences)."""
+VALUE_UNIT = 0.5
 """Steps to 1 in the squared value of a feature."""
 
 
@@ -156,10 +162,12 @@ def rounded(fitted: Fitted, steps: float) -> Rounded:
     """
     exact = fitted.weights * fitted.features.values[:, None]
     unit = float(np.quantile(np.abs(exact), 0.9999)) / steps
-    whole = np.clip(np.rint(exact / unit), -LARGEST, LARGEST).astype(np.int16)
+    whole = np.clip(np.rint(exact / unit), -BELOW, LARGEST).astype(np.int16)
     named = list(fitted.features.places)
     leasts = np.array([LEAST[kind(one)] for one in named])
     whole[np.abs(whole) < leasts[:, None]] = 0
+    whole[(whole < 0) & (whole > -LEAST_AGAINST)] = 0
+    whole[np.abs(whole).sum(axis=1) < np.array([LEAST_ROW[kind(one)] for one in named])] = 0
     kept = np.flatnonzero(whole.any(axis=1))
-    values = np.clip(np.rint(fitted.features.values[kept] ** 2 * VALUE_UNIT), 1, 255).astype(np.int16)
+    values = np.clip(np.rint(fitted.features.values[kept] ** 2 * VALUE_UNIT), 1, MOST).astype(np.int16)
     return Rounded(tuple(named[one] for one in kept), fitted.incidents, values, whole[kept], unit)

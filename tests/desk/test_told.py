@@ -73,10 +73,10 @@ def test_a_sentence_comes_along_with_the_incident(client: TestClient) -> None:
 
 
 def test_the_browser_gets_the_weights_once(client: TestClient) -> None:
-    """The file is compressed to 450 kB at most (training/fitting.py), and fetched again only when it changed."""
+    """The file is compressed to 300 kB at most (training/fitting.py), and fetched again only when it changed."""
     first = client.get("/api/finding/model", headers={"accept-encoding": "gzip"})
     assert first.headers["content-encoding"] == "gzip"
-    assert int(first.headers["content-length"]) < 450_000
+    assert int(first.headers["content-length"]) < 300_000
     again = client.get("/api/finding/model", headers={"if-none-match": first.headers["etag"]})
     assert again.status_code == 304
 

@@ -5,7 +5,8 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from marram.teach.beliefs import BELIEFS, Belief, believed_of
+from marram.teach.beliefs.belief import Belief
+from marram.teach.beliefs.telling import BELIEFS, believed_of
 from marram.teach.book.contents import entries
 from marram.teach.book.permanent import situation_at
 from marram.teach.explaining import explain

@@ -24,7 +24,9 @@ def ask_quiz(
         )
         return
     show_lines(_lines(found))
-    show_lines([("quiet", text("situations.again", command="quiz", seed=seed))])
+    show_lines(
+        [("quiet", text("situations.again", command="quiz", seed=seed)), ("quiet", text("quizzes.whole"))]
+    )
 
 
 def _document(one: Question) -> dict[str, object]:

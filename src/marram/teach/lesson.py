@@ -7,7 +7,7 @@ from typing import Any
 
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay, Sides
-from marram.teach.beliefs import Believed, believed_of
+from marram.teach.beliefs.telling import Believed, believed_of
 from marram.teach.explaining import Decided, explain
 from marram.teach.pathway import path_svg
 from marram.teach.principles import principles_of

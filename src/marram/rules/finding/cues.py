@@ -111,6 +111,21 @@ CUES: Mapping[str, Mapping[str, Pattern[str]]] = {
         yes=r"putt(?:ed|ing)?(?: from)? (?:on|from) the green|played from the green"
     ),
     "who_ignored": _answers(by_agreement=r"agree(?:d|ment)?|(?:we|they|both|all) decided"),
+    "someone_had_started": _answers(
+        called_off=r"call(?:ed|ing) (?:it|this|that|(?:the|their|our) (?:agreement|deal|whole thing)) off"
+        r"|call(?:ed|ing) off (?:the|their|our) (?:agreement|deal)|(?:agreement|deal) (?:was |had been )?called off",
+    ),
+    "advice_deed": _answers(
+        received_unasked=r"(?:unasked|without (?:being asked|asking)|nobody (?:had )?asked|had not asked) .*told (?:me|him|her|us)"
+        r"|(?:told|gave|advised) (?:me|him|her|us|the player) .*(?:unasked|without (?:being asked|asking)|nobody (?:had )?asked|had not asked)",
+        asked=r"(?:asked|asks|asking) (?:me|him|her|us|his|my|the|another|a)\b[^,;.]* (?:which club|what club|what (?:he|she|i|they) (?:hit|played|used))",
+        touched_equipment=r"(?:touched|felt|lifted the towel|pulled aside the towel)[^,;.]* (?:bag|clubs?)",
+    ),
+    "fixed_object": _answers(
+        immovable_or_boundary=r"(?:white|boundary|out of bounds) (?:stakes?|posts?|pegs?|markers?|fence)",
+        tee_marker=r"tee[- ](?:marker|block)s?",
+        growing_or_attached=r"(?:branch(?:es)?|twigs?|grass|leaf|leaves|bush|shrub|fern|bramble|sapling)",
+    ),
     "asked_or_allowed": _answers(
         yes=r"asked (?:for|him|her|me|them|the caddie|his caddie|her caddie)|requested|allowed it"
     ),

@@ -10,8 +10,8 @@ from marram.rules.engine.fact import Fact
 from marram.rules.finding.cues import AMOUNTS, CUES, NUMBERS
 from marram.rules.finding.sentence import plain
 
-DENIED = re.compile(r"\b(?:not|never|no|without|nor|neither)(?: \w+)?\s*$")
-"""What turns the words after it into their contrary; such words answer nothing unless a cue says so itself."""
+DENIED = re.compile(r"\b(?:(?:not|never|no|without|nor|neither)(?: \w+){0,2}|whether(?: \w+)*)\s*$")
+"""What turns the words after it into their contrary, or into a question; such words answer nothing unless a cue says so itself."""
 
 
 @dataclass(frozen=True, slots=True)

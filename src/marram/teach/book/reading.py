@@ -9,7 +9,7 @@ from marram.rules.editions import EDITION_2019, as_clarified
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
 from marram.rules.ruling import Ruling
-from marram.teach.beliefs import Believed
+from marram.teach.beliefs.telling import Believed
 from marram.teach.book.contents import Entry, editions_of, exceptions_of, part_of
 from marram.teach.book.permanent import address_of, situation_at
 from marram.teach.explaining import Decided

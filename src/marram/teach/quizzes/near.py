@@ -11,6 +11,7 @@ from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
+from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation, ruled
@@ -50,6 +51,15 @@ def near_rulings(one: Situation, lot: Random) -> Iterator[Near]:
 
     Each kind is drawn up only when it is asked for; within a kind the order is by lot.
     """
+    yield from (near for near in _every_near(one, lot) if _fits(one, near))
+
+
+def _fits(one: Situation, near: Near) -> bool:
+    """Whether what is otherwise can be told with the rest; facts of another incident were drawn to fit together."""
+    return bool(near.incident) or fit_together(one.incident, {**one.facts, **dict(near.otherwise)}, near.form)
+
+
+def _every_near(one: Situation, lot: Random) -> Iterator[Near]:
     before = one.ruled_otherwise_before
     if before is not None:
         yield Near(before, one.form, edition=2019)

@@ -7,6 +7,7 @@ from random import Random
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
+from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
@@ -18,6 +19,12 @@ MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
 PARTNERS = "Other forms of play, partners and teams"
 """The theme whose rulings name a side or a partner."""
+
+
+ASKS_FOR_FINDING = frozenset(
+    {"foursomes_whose_turn", "maximum_score_hole", "par_bogey_hole", "stableford_points", "whose_turn"}
+)
+"""Incidents of which a penalty, or what is to be done next, is no answer: whose turn, how many points."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +69,7 @@ def question(one: Situation, lot: Random) -> Question | None:
     """
     if decided_by_finding(one.ruling, one.form) and (found := _question(one, lot, by_finding=True)):
         return found
-    return _question(one, lot, by_finding=False)
+    return None if one.incident in ASKS_FOR_FINDING else _question(one, lot, by_finding=False)
 
 
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
@@ -82,6 +89,8 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
 
     for near in near_rulings(one, lot):
         if by_finding and (near.incident or not decided_by_finding(near.ruling, near.form)):
+            continue
+        if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
         if eliminates_itself(one, near):
             unlikely.append(near)
@@ -112,6 +121,23 @@ def eliminates_itself(one: Situation, near: Near) -> bool:
     here = one.facts.get(area_of_ball.name) == Area.TEEING_AREA.value
     partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
     return (moved and not here) or (partners and incident(one.incident).theme != PARTNERS)
+
+
+def is_allowed_too(right: Ruling, other: Ruling) -> bool:
+    """Whether what another ruling says is one of the things that the right one allows, and so not wrong.
+
+    One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
+    stroke and distance, which is open to whoever may play the ball as it lies (Rule 18.1).
+    """
+    if right.penalties or other.penalties:
+        return False
+    if right.action is Action.PLAY_AS_IT_LIES and other.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return all(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in other.relief)
+    if right.action is Action.PLAY_FROM_TEEING_AREA:
+        return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
+    offered = {(option.kind, option.penalty) for option in right.relief}
+    taken = {(option.kind, option.penalty) for option in other.relief}
+    return other.action is Action.TAKE_RELIEF and bool(taken) and taken < offered
 
 
 def _told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:

@@ -118,15 +118,24 @@ _FORMS = {
 
 _MATCH = FormOfPlay.MATCH_PLAY
 ONLY_IN: Mapping[str, FormOfPlay] = {
+    "ball_moved_by_opponent": _MATCH,
+    "concession": _MATCH,
+    "handicap_declared_wrong": _MATCH,
+    "handicap_strokes_misapplied": _MATCH,
+    "hole_or_match_result": _MATCH,
     "match_score_wrong": _MATCH,
     "three_ball_marker_moved": _MATCH,
     "three_ball_moved_by_opponent": _MATCH,
     "three_ball_out_of_turn": _MATCH,
     "maximum_score_hole": FormOfPlay.MAXIMUM_SCORE,
     "par_bogey_hole": FormOfPlay.PAR_BOGEY,
+    "penalty_told": _MATCH,
+    "play_off_not_completed": FormOfPlay.STROKE_PLAY,
+    "ruling_requested_in_match": _MATCH,
     "stableford_points": FormOfPlay.STABLEFORD,
+    "strokes_told": _MATCH,
 }
-"""Incidents whose telling names a form of play, where their ruling does not read it: told in that form."""
+"""Incidents whose telling names a form of play, or an opponent: told in that form."""
 
 
 def weight(one: Incident) -> float:

@@ -14,6 +14,7 @@ from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Outcome, Ruling
 from marram.said import said
+from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.how_often import ONLY_IN, likelihood, weight
 from marram.teach.situations.reaching import TODAY, citations_of, reached, reached_from, taught
 from marram.teach.situations.situation import NO_HOLE, Situation, deciding
@@ -87,8 +88,9 @@ def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
     def wanted(end: Outcome) -> bool:
         return isinstance(end, Ruling) and (not provision or provision in citations_of(end))
 
+    given = {the_form: ONLY_IN[name]} if name in ONLY_IN else {}
     for _ in range(_TRIES):
-        answers = walk(root, wanted, lot)
+        answers = walk(root, wanted, lot, given)
         if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
             continue
         form = answers.get(the_form) or _form_for(name, answers.get(the_sides), lot)
@@ -98,8 +100,11 @@ def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
         found = _completed(name, facts, form, lot)
         if not isinstance(found, Ruling) or not wanted(found):
             continue
+        told = deciding(found, facts)
+        if not fit_together(name, told, form):
+            continue
         hole = None if incident(name).theme in NO_HOLE else lot.randint(1, HOLES)
-        return Situation(name, deciding(found, facts), form, TODAY, lot.choice(NAMES), hole, found)
+        return Situation(name, told, form, TODAY, lot.choice(NAMES), hole, found)
     return None
 
 

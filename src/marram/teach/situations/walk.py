@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from random import Random
+from types import MappingProxyType
 from typing import Any
 
 from marram.rules.engine.case import Branch
@@ -42,16 +43,19 @@ class _Walk:
         return None if at_most is not None and at_most < least else _Open(above=above, at_most=at_most)
 
 
-def walk(root: Vertex, wanted: Wanted, lot: Random) -> Mapping[Fact[Any], Any] | None:
+def walk(
+    root: Vertex, wanted: Wanted, lot: Random, given: Mapping[Fact[Any], Any] = MappingProxyType({})
+) -> Mapping[Fact[Any], Any] | None:
     """Return the answers of a walk that ends in a wanted outcome; ``None`` where no walk found does.
 
     Args:
         root: the graph of the incident, for one day.
         wanted: whether an outcome will do.
         lot: draws the answers, the likelier ones more often.
+        given: answers that are settled.
     """
     ends: dict[int, bool] = {}
-    going = _Walk(lot)
+    going = _Walk(lot, {fact: _Open(frozenset({answer})) for fact, answer in given.items()})
     here = root
     while isinstance(here, GraphNode):
         ways: list[tuple[_Open, Vertex]] = []
@@ -88,6 +92,7 @@ def _drawn(fact: Fact[Any], left: _Open, lot: Random) -> Any:
     least = int(fact.minimum) if left.above is None else int(left.above) + 1
     if left.above is None and left.at_most is not None:  # a number below a bound is near it too
         least = max(least, int(left.at_most) - _MOST_BEYOND)
+    least = max(least, 1)  # nobody tells of no minutes
     most = least + _MOST_BEYOND if left.at_most is None else int(left.at_most)
     return lot.randint(least, max(least, most))
 

@@ -2,7 +2,7 @@
 
 TOLD: dict[str, str] = {
     "actions_reasonable.yes": "What was done was reasonable for that purpose.",
-    "actions_reasonable.no": "What was not done was reasonable for that purpose.",
+    "actions_reasonable.no": "What was done was more than was reasonable for that purpose.",
     "came_back_to_its_spot.yes": "The ball only rocked and came back to rest on its spot.",
     "came_back_to_its_spot.no": "The ball did not come back to its spot.",
     "cause_known.yes": "It is virtually certain that {player} or caddie moved the ball.",

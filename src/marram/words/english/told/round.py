@@ -33,6 +33,7 @@ TOLD: dict[str, str] = {
     "ball_when_stopped.moved": "The ball, or the ball-marker, moved or was taken away while play was stopped.",
     "breach_when": "It happened {answer}.",
     "delay_breach": "It was {answer} unreasonable delay of {player} in this round.",
+    "delay_breach.third": "{player} had already delayed play unreasonably twice in this round, or more often.",
     "holes_of_breach.0": "No hole was played in that breach.",
     "holes_of_breach": "It happened on {answer}.",
     "minutes_off": "{player} was off the time by {answer}.",

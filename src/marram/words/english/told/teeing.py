@@ -17,6 +17,6 @@ TOLD: dict[str, str] = {
     "tee_marker.not_improved": "Moving it improved nothing.",
     "tee_marker.improved_restored": "Moving it improved the conditions, but it was put back before the stroke.",
     "tee_marker.improved_not_restored": "Moving it improved the conditions, and it was not put back before the stroke.",
-    "tee_marker.missing": "{player} moved nothing: a tee-marker, or both, were missing.",
+    "tee_marker.missing": "{player} moved nothing: one of the tee-markers, or both, had gone missing.",
     "teed_on": "The ball was played from {answer}.",
 }

@@ -1,0 +1,52 @@
+"""Which facts can be told together: an opponent is in a match, and what is said to have moved was not only touched."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from marram.rules.facts.conditions import FormOfPlay
+
+OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
+    "caddie_deed": frozenset({"conceded"}),
+    "exchange_of_balls": frozenset({"opponent_first"}),
+    "how_hole_ended": frozenset({"conceded"}),
+    "stop_reason": frozenset({"agreed_in_match"}),
+    "what_moved_ball": frozenset({"opponent"}),
+    "who_ignored": frozenset({"opponents_breach"}),
+    "who_moved_ball": frozenset({"opponent"}),
+    "who_moved_marker": frozenset({"opponent"}),
+    "whose_ball_lifted": frozenset({"opponents"}),
+    "why_play_stopped": frozenset({"agreement"}),
+    "why_stopped": frozenset({"stroke_conceded", "hole_or_match_conceded"}),
+}
+"""By fact: answers that name an opponent or a concession, which are in match play only (Definitions: opponent; Rule 3.2b)."""
+NOT_IN_MATCHES = frozenset(
+    {
+        "card_handicap_wrong",
+        "four_ball_card",
+        "hole_score_wrong",
+        "marker_changed_or_missing",
+        "scorecard_fault",
+    }
+)
+"""Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
+NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "ball_moved_during_swing": {"handling_allowed": frozenset({"yes"})},
+    "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
+}
+"""By incident and fact: answers against what is told of the incident first."""
+
+
+def fit_together(incident: str, facts: Mapping[str, Any], form: FormOfPlay) -> bool:
+    """Return whether nothing told speaks against the rest, nor against the form of play.
+
+    Args:
+        incident: the name of the incident.
+        facts: the facts, answers as tokens.
+        form: the form of play.
+    """
+    if form is FormOfPlay.MATCH_PLAY and incident in NOT_IN_MATCHES:
+        return False
+    barred = [NOT_OF_INCIDENT.get(incident, {})]
+    if form is not FormOfPlay.MATCH_PLAY:
+        barred.append(OF_MATCH_PLAY)
+    return not any(facts.get(name) in tokens for one in barred for name, tokens in one.items())

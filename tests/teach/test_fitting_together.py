@@ -1,0 +1,46 @@
+"""What is told of a situation does not speak against itself."""
+
+from itertools import islice
+
+import pytest
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.quiz import is_allowed_too
+from marram.teach.situations.fitting_together import fit_together
+from marram.teach.situations.sampling import situations
+
+
+@pytest.mark.parametrize(
+    "incident", ["ball_moved_in_search", "handicap_strokes_misapplied", "scorecard_fault"]
+)
+def test_opponents_are_in_matches_and_scorecards_are_not(incident: str) -> None:
+    """Definitions: opponent, "the person a player competes against in a match"; no scorecard decides a match (Rule 3.2)."""
+    drawn = list(islice(situations(4, incidents=(incident,)), 30))
+    assert {one.form for one in drawn}
+    for one in drawn:
+        if "opponent" in one.facts.values() or incident == "handicap_strokes_misapplied":
+            assert one.form is FormOfPlay.MATCH_PLAY
+        if incident == "scorecard_fault":
+            assert one.form is not FormOfPlay.MATCH_PLAY
+
+
+def test_a_ball_that_is_said_to_have_moved_was_not_only_touched() -> None:
+    """Told first that it was moved, an answer that it was not would make no sense."""
+    facts = {"who_moved_ball": "opponent", "opponent_act": "touched_on_purpose"}
+    assert not fit_together("ball_moved_in_search", facts, FormOfPlay.MATCH_PLAY)
+    assert fit_together("ball_moved_by_opponent", facts, FormOfPlay.MATCH_PLAY)
+
+
+def test_one_of_the_things_that_may_be_done_is_no_wrong_answer() -> None:
+    """Stroke and distance is open to whoever may play the ball as it lies (Rule 18.1)."""
+    plays = Ruling().play_as_it_lies()
+    again = ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "18.1", Reference.PREVIOUS_STROKE, None, (), 1)
+    lateral = ReliefOption(ReliefKind.LATERAL, "19.2c", Reference.BALL, 2, (), 1)
+    both = Ruling().with_options(again, lateral)
+    assert is_allowed_too(plays, Ruling().with_options(again))
+    assert not is_allowed_too(plays, both)
+    assert is_allowed_too(both, Ruling().with_options(again, may_play_as_it_lies=False))
+    assert not is_allowed_too(both, plays)
+    assert is_allowed_too(Ruling().next(Action.PLAY_FROM_TEEING_AREA), plays)
