@@ -39,7 +39,7 @@ def main() -> None:
     show = parser.parse_args().show
     radio = [
         (sentence, meant[0])
-        for name in ("radio_talk.txt", "other_voices.txt")
+        for name in ("radio_talk.txt", "other_voices.txt", "fresh_voices.txt")
         for sentence, meant in held_out(name)
     ]
     told = [(sentence, meant) for sentence, meant in radio if NOTHING not in meant]

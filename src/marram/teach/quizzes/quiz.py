@@ -21,9 +21,7 @@ PARTNERS = "Other forms of play, partners and teams"
 """The theme whose rulings name a side or a partner."""
 
 
-ASKS_FOR_FINDING = frozenset(
-    {"foursomes_whose_turn", "maximum_score_hole", "par_bogey_hole", "stableford_points", "whose_turn"}
-)
+ASKS_FOR_FINDING = frozenset({"foursomes_whose_turn", "stableford_points", "whose_turn"})
 """Incidents of which a penalty, or what is to be done next, is no answer: whose turn, how many points."""
 
 

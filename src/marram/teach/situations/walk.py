@@ -92,7 +92,8 @@ def _drawn(fact: Fact[Any], left: _Open, lot: Random) -> Any:
     least = int(fact.minimum) if left.above is None else int(left.above) + 1
     if left.above is None and left.at_most is not None:  # a number below a bound is near it too
         least = max(least, int(left.at_most) - _MOST_BEYOND)
-    least = max(least, 1)  # nobody tells of no minutes
+    if fact.unit == "minutes" and left.at_most:  # nobody tells of no minutes
+        least = max(least, 1)
     most = least + _MOST_BEYOND if left.at_most is None else int(left.at_most)
     return lot.randint(least, max(least, most))
 
