@@ -9,6 +9,8 @@ from tests.relief.verifier.question import Violation
 STEP = 0.1
 """Metres between the places tried along the line; the ends of its stretches are tried on both sides besides."""
 OFF = 0.0015
+THROUGH = 1e-4
+"""Metres: how exactly the point is known that the line goes through; behind it the line may turn by as much."""
 LOOKED_AT = 120.0
 """Metres behind the point that are tried for stretches left out."""
 
@@ -69,7 +71,7 @@ def check_line(question, ground, option, area, *, ball, crossing):
 def _on_line(ground, spot, towards, start, what):
     gone = spot - ground.hole
     off = abs(towards[0] * gone[1] - towards[1] * gone[0])
-    if off > OFF:
+    if off > OFF + THROUGH * max(0.0, gone @ towards / start - 1):
         yield Violation(
             "off the line", f"{what} lies {off:.4f} m off the line from the hole", tuple(spot), float(off)
         )
