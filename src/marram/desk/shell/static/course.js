@@ -109,9 +109,9 @@ function flag(feature) {
   return flagAt([latitude, longitude]);
 }
 
-export function flagAt(at) {
+export function flagAt(at, name = "flag") {
   const html = '<svg viewBox="0 0 14 22" aria-hidden="true"><path d="M3 21V1" stroke="#17231d" stroke-width="1.8"/><path d="M3 1l10 4-10 4z" fill="#8a2f1d" stroke="#fff" stroke-width=".6"/></svg>';
-  const icon = L.divIcon({ className: "flag", html, iconSize: [14, 22], iconAnchor: [3, 21] });
+  const icon = L.divIcon({ className: name, html, iconSize: [14, 22], iconAnchor: [3, 21] });
   return L.marker(at, { icon, interactive: false, keyboard: false });
 }
 

@@ -125,7 +125,7 @@ function movedMark(mark) {
 }
 
 function markFor(mark) {
-  if (mark.role === "flag") return flagAt(mark.at);
+  if (mark.role === "flag") return flagAt(mark.at, "flag shown"); // seen from afar too
   const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S", left_marker: "T", right_marker: "T" };
   const icon = L.divIcon({
     className: `mark-${mark.role}`,

@@ -21,7 +21,7 @@ TEXTS: dict[str, str] = {
     # The flagstick of a hole that is not mapped
     "flag.title": "Where does the flagstick of hole {number} stand?",
     "flag.lead": "The map has no line of play for hole {number}. Tap the place on the map, or stand beside the flagstick and use the phone.",
-    "flag.once": "It is asked once for this case, and goes with it.",
+    "flag.once": "It is asked once for this case, and offered again on this device for the next one.",
     "flag.as_before": "Where it was shown before on this device",
     "flag.draw": "For every case: {link}.",
     "flag.draw_it": "draw the line of play in the editor",
