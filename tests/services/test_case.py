@@ -171,6 +171,7 @@ GOOD = {"incident": "unplayable_ball", "facts": {}}
         ({"incidents": [GOOD], "player": {"handed": "both"}}, ["player, handed is 'both'; give \"right\" or"]),
         ({"incidents": [GOOD], "player": {"club_length": 12}}, ["club_length is 12 m"]),
         ({"incidents": [GOOD], "between": {"cause_known": "yes"}}, ["cause_known says nothing between"]),
+        ({"incidents": [{**GOOD, "option": "lateral"}], "between": {"option_taken_1": "as_it_lies"}}, ["option_taken_1 is given twice, as lateral and as_it_lies"]),
         ({"incidents": [GOOD], "local_rules": ["Z-9"]}, ["there is no Local Rule 'Z-9'"]),
         ({"incidents": "unplayable_ball"}, ["incidents is 'unplayable_ball'; give a list"]),
         ({}, ["incidents is missing; give a list"]),
@@ -189,6 +190,20 @@ def test_a_bad_case_is_refused_with_every_fault(document: dict, said: list[str])
     assert len(faults) == len(said), faults
     for words in said:
         assert sum(words in fault for fault in faults) == 1, (words, faults)
+
+
+def test_what_is_of_one_incident_goes_to_it() -> None:
+    """An option or a ball told between incidents stands with the incident it is about; told there alike, it stands once."""
+    own = {**GOOD, "option": "lateral"}
+    between = {"option_taken_1": "lateral", "about_ball_2": "provisional"}
+    for first in (GOOD, own):
+        case = read_case({"incidents": [first, GOOD], "between": between})
+
+        assert [(one.option, one.ball) for one in case.incidents] == [
+            ("lateral", None),
+            (None, "provisional"),
+        ]
+        assert case.between == {}
 
 
 def test_every_part_of_the_schema_says_what_to_give() -> None:

@@ -169,8 +169,21 @@ def _between(plain: dict[str, Any], where: str, faults: list[str]) -> None:
         if name not in answers or not isinstance(acts, list) or number > len(acts):
             continue
         act = acts[number - 1]
-        if isinstance(act, dict) and act.setdefault(key, answers[name]) in (answers[name], None):
-            act[key] = answers.pop(name)
+        if not isinstance(act, dict):
+            continue
+        given, told = act.get(key), answers.pop(name)
+        if given is None:
+            act[key] = told
+        elif given != told:
+            faults.append(
+                said(
+                    "{told}: {fact} is given twice, as {one} and {other}; leave one out.",
+                    told=where,
+                    fact=name,
+                    one=given,
+                    other=told,
+                )
+            )
     plain["between"] = answers
 
 
