@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any, TypeVar, get_args, get_origin, get_type_hints
 
 from marram.errors import InputError, did_you_mean, shown, told
+from marram.json_faults import json_fault
 from marram.said import joined, said, sentences
 
 STRICT = {"extra": "forbid", "allow_inf_nan": False}
@@ -56,10 +57,12 @@ def read_json(path: Path, where: str) -> dict[str, Any]:
     try:
         document = json.loads(path.read_text(encoding="utf-8-sig"), object_pairs_hook=once)
     except OSError as error:
-        raise InputError(said("{where} cannot be read: {why}.", where=where, why=error.strerror)) from None
+        raise InputError(
+            said("{where} cannot be read: {why}. Check the path.", where=where, why=error.strerror)
+        ) from None
     except (ValueError, RecursionError) as error:
         raise InputError(
-            said("{where} is not JSON: {error}. Correct it there.", where=where, error=error)
+            said("{where} is not JSON: {why}. Correct it there.", where=where, why=json_fault(error))
         ) from None
     if twice:
         raise InputError(*twice)

@@ -45,6 +45,8 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+import pytest
+
 import marram
 from marram.rules.local_rules.register import REGISTER
 from marram.rules.penalty import PenaltyKind
@@ -154,6 +156,10 @@ def assert_as_expected(result: Any, expect: dict[str, Any]) -> None:
         assert isinstance(result, HandOver), result
         assert result.incident == expect["hand_over"], result
         return
+    if isinstance(result, NeedFacts):
+        pytest.fail(
+            f"The case is open: {result.fact} is still asked. Answer it in the case's file.", pytrace=False
+        )
     assert isinstance(result, Ruling), result
     if "penalty" in expect:
         wanted = expect["penalty"] if isinstance(expect["penalty"], list) else [expect["penalty"]]

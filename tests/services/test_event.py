@@ -45,9 +45,22 @@ SAID = {
         "'One.'",
     ],
     "a_list.json": ["give an object"],
-    "no_json.json": ["is not JSON"],
+    "no_json.json": ["is not JSON: line 2, column 1: a key in double quotes is missing"],
+    "comma_missing.json": ["is not JSON: line 3, column 3: a comma is missing. Correct it there."],
+    "nested_without_end.json": ["is not JSON: too many brackets stand in one another"],
+    "days_nobody_plays_on.json": [
+        "played_on is 9999-12-31; give a day from 1900 to 2200",
+        "rounds 1, played_on is 0012-06-22",
+    ],
+    "players_nobody_is.json": [
+        "officials 1, name is empty",
+        "players 1, name is empty; give words",
+        "players 2, handicap_index is 900; give a number from -9.9 to 54.0",
+        "players 3 has the name of players 2, 'fenwin  dulsey'",
+        "players 4, handicap_index is -50",
+    ],
     "key_twice.json": ["'name' is given twice"],
-    "not_utf8.json": ["is not JSON"],
+    "not_utf8.json": ["has letters that are not in UTF-8 (save the file as UTF-8)"],
 }
 """What is said of each bad file: one entry for each fault, no more and no fewer."""
 

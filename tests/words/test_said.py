@@ -33,6 +33,7 @@ WORDED = (
 FILES = (
     "errors.py",
     "schema.py",
+    "json_faults.py",
     "visible.py",
     "rules/local_rules/adoption.py",
     "rules/incidents/__init__.py",

@@ -10,6 +10,7 @@ from marram.cli.writing import write_files
 from marram.demo.plan import COURSE_NAME
 from marram.errors import InputError
 from marram.said import said
+from marram.schema import read_json
 from marram.teach.book.permanent import address_of
 from marram.teach.examinations.equality import equality
 from marram.teach.examinations.item import Item
@@ -91,15 +92,8 @@ def _retired(path: Path | None) -> frozenset[str]:
 
 
 def _reasons(path: Path) -> dict[str, list[str]]:
-    try:
-        document = json.loads(path.read_text(encoding="utf-8"))
-    except (OSError, ValueError) as error:
-        raise InputError(said("{path} cannot be read: {why}.", path=path, why=str(error))) from None
-    if (
-        not isinstance(document, dict)
-        or document.get("kind") != KIND
-        or not isinstance(document.get("items"), dict)
-    ):
+    document = read_json(path, str(path))
+    if document.get("kind") != KIND or not isinstance(document.get("items"), dict):
         raise InputError(
             said(
                 "{path} holds no retired items: give a file that 'marram examination mark --retire' wrote.",

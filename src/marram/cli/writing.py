@@ -47,7 +47,9 @@ def write_files(files: Mapping[Path, bytes]) -> None:
     """
     different(*files)
     faults = [
-        said(
+        said("{path} cannot be written: {parent} is a file. Name a folder.", path=path, parent=path.parent)
+        if path.parent.is_file()
+        else said(
             "{path} cannot be written: there is no folder {parent}. Make it, or name another.",
             path=path,
             parent=path.parent,

@@ -10,6 +10,7 @@ from typing import Any
 
 from marram.competition.conditions.contradictions import contradictions
 from marram.competition.conditions.event_file import TIME, EventFile
+from marram.competition.conditions.faults_of_people import faults_of_days, faults_of_people
 from marram.errors import InputError, shown
 from marram.rules.local_rules.adoption import adopt
 from marram.said import joined, said
@@ -40,7 +41,13 @@ def read_event_file(source: Path | Mapping[str, Any]) -> EventFile:
     if found:
         faults += [
             joined(": ", where, fault)
-            for fault in (*contradictions(found), *_faults_of_start(found), *_faults_of_rounds(found))
+            for fault in (
+                *faults_of_people(found),
+                *faults_of_days(found),
+                *contradictions(found),
+                *_faults_of_start(found),
+                *_faults_of_rounds(found),
+            )
         ]
     if found is None or faults:
         raise InputError(*faults)

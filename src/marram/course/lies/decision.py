@@ -1,4 +1,7 @@
-"""Deciding where a ball lies from its distances to the edges, in the order of Rule 2.2c."""
+"""Deciding where a ball lies from its distances to the edges, in the order of Rule 2.2c.
+
+Areas reach up and down: a ball on a bridge over a penalty area is in it (Definition of penalty area).
+"""
 
 import math
 from dataclasses import dataclass

@@ -6,6 +6,7 @@ from typing import Any
 
 from marram.course.progress import READING, STEP, Progress, no_progress
 from marram.course.reading.source import Source
+from marram.json_faults import json_fault
 from marram.said import Said, said
 from marram.visible import visible
 
@@ -42,7 +43,7 @@ def collection_of(
         source: takes the fault.
         progress: told how far the work is.
     """
-    why: Said | str
+    why: Said
     again = said("Export the map as GeoJSON again.")
     try:
         document = json.loads(
@@ -50,17 +51,13 @@ def collection_of(
         )
         if _HALF.search(data):
             document = _without_halves(document)
-    except UnicodeDecodeError:
-        why, again = said("it is no text in UTF-8"), said("Save it as UTF-8.")
-    except RecursionError:
-        why = said("it is nested without end")
     except _Twice as twice:
         why = said("the key {key} stands twice in one object", key=repr(visible(str(twice))))
         again = said("Leave one of the two.")
     except _NoNumber as none:
         why = said("{written} is no number", written=str(none))
-    except ValueError as error:
-        why = _why(data, error)
+    except (ValueError, RecursionError) as error:
+        why = json_fault(error)
     else:
         if (
             isinstance(document, dict)
@@ -95,11 +92,3 @@ class _Objects:
             keys = [key for key, _ in pairs]
             raise _Twice(next(key for key in found if keys.count(key) > 1))
         return found
-
-
-def _why(data: bytes, error: ValueError) -> Said | str:
-    if not data.strip():
-        return said("it is empty")
-    # What is JSON and yet no value: a whole number of more digits than Python reads (sys.set_int_max_str_digits).
-    written = not isinstance(error, json.JSONDecodeError)
-    return said("a number in it has thousands of digits") if written else visible(str(error))

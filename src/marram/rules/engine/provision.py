@@ -5,8 +5,10 @@ from dataclasses import dataclass
 from functools import wraps
 from typing import Concatenate, ParamSpec, TypeVar
 
+from marram.errors import BookError
 from marram.rules.engine.case import Case
 from marram.rules.ruling import Ruling
+from marram.said import said
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -41,7 +43,15 @@ def provision(
 
         @wraps(function)
         def read(case: Case, /, *args: P.args, **kwargs: P.kwargs) -> R:
-            case.enter(citation)
+            try:
+                case.enter(citation)
+            except AttributeError:
+                if isinstance(case, Case):
+                    raise
+                name = function.__name__
+                raise BookError(
+                    said("{name} is a provision: call it with the case as its first argument.", name=name)
+                ) from None
             try:
                 result = function(case, *args, **kwargs)
             finally:

@@ -6,6 +6,7 @@ from dataclasses import asdict
 from typing import Any
 
 from marram.errors import InputError, shown
+from marram.json_faults import json_fault
 from marram.said import said
 from marram.teach.briefings.deck import PARTS, Deck, Page, Topic
 
@@ -32,8 +33,8 @@ def read(text: str | bytes) -> Deck:
     """
     try:
         document = json.loads(text)
-    except (UnicodeDecodeError, ValueError) as error:
-        raise InputError(said("The briefing is not JSON: {why}.", why=str(error))) from None
+    except (ValueError, RecursionError) as error:
+        raise InputError(said("The briefing is not JSON: {why}.", why=json_fault(error))) from None
     return read_document(document)
 
 
