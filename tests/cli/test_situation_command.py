@@ -137,7 +137,7 @@ def test_bad_files_are_named(tmp_path: Path, document: Any, message: str) -> Non
         ({"played_on": "2024-05-01"}, "played_on and"),
         ({"form_of_play": "pairs"}, "form_of_play: 'pairs' is not an answer"),
         ({"local_rules": "E-5"}, "local_rules is 'E-5'; give a list of codes"),
-        ({"between": ["yes"]}, "between is ['yes']; give an object"),
+        ({"between": ["yes"]}, 'between is ["yes"]; give an object'),
         ({"weather": "fair"}, "the key 'weather' is not known"),
     ],
 )

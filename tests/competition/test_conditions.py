@@ -182,13 +182,14 @@ DOCUMENTS = st.fixed_dictionaries(
         "local_rules": st.sampled_from([[], ["E-5"], ["E-5", "E-8"]]),
         "players": st.lists(
             st.fixed_dictionaries(
-                {"name": st.text(min_size=1, max_size=5)},
+                {"name": st.text(min_size=1, max_size=5).filter(str.strip)},
                 optional={
                     "handicap_index": st.integers(-80, 540).map(lambda tenths: tenths / 10),
                     "sex": st.sampled_from(["female", "male"]),
                 },
             ),
             max_size=3,
+            unique_by=lambda one: " ".join(one["name"].casefold().split()),
         ),
         "code_of_conduct": st.just([{"about": "Clubs thrown", "penalties": ["warning", "one_stroke"]}]),
     },

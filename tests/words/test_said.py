@@ -33,7 +33,6 @@ WORDED = (
 FILES = (
     "errors.py",
     "schema.py",
-    "json_faults.py",
     "visible.py",
     "rules/local_rules/adoption.py",
     "rules/incidents/__init__.py",
