@@ -46,7 +46,7 @@ def provision(
             try:
                 case.enter(citation)
             except AttributeError:
-                if isinstance(case, Case):
+                if hasattr(case, "enter"):
                     raise
                 name = function.__name__
                 raise BookError(
