@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from datetime import UTC, datetime
 
 import pytest
 
@@ -39,6 +40,20 @@ def test_the_log_is_turned_page_by_page(kept: KeptHere, desk: TestClient) -> Non
 
     assert shown == list(range(AT_A_TIME + 3, 0, -1))
     assert 'rel="next"' not in second
+
+
+def test_what_was_not_recorded_today_says_its_day(kept: KeptHere, desk: TestClient) -> None:
+    """A time alone reads as one of today: in the log, and among what was recorded last, another day stands beside it."""
+    kept.shared.log.append(kept.event_id, ruling_entry(CASE, datetime(2025, 6, 21, 12, 0, tzinfo=UTC)))
+    today = datetime.now(UTC)
+    kept.shared.log.append(kept.event_id, ruling_entry(CASE, today))
+    listed = re.findall(r"<span>(\d)\. ([^·]*) ·", desk.get("/log").text)
+    last = re.findall(r'data-number="(\d)">.*?<span class="at">([^<]*)<', desk.get("/now").text)
+
+    for told in (listed, last):
+        assert [number for number, _ in told] == ["2", "1"]
+        assert re.fullmatch(r"2[012] Jun 2025, \d\d:\d\d", told[1][1])  # whatever the clock of this machine is set to
+        assert told[0][1] == f"{today.astimezone():%H:%M}"
 
 
 def test_the_log_is_searched_from_its_page(desk: TestClient) -> None:

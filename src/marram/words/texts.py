@@ -4,7 +4,7 @@ A key is looked up in its subject's file alone, so that a command loads no more 
 """
 
 from collections.abc import Callable, Mapping
-from datetime import date
+from datetime import date, datetime
 from functools import cache
 from importlib import import_module
 
@@ -94,6 +94,16 @@ def long_day_words(day: date) -> str:
 def short_day_words(day: date) -> str:
     """Return a day in short: ``21 Jun 2025``."""
     return _day("days.day", "days.short.{}".format, day)
+
+
+def moment_words(moment: datetime, today: date) -> str:
+    """Return a moment as its clock shows it: the time, ``14:20``, with its day where that is not today."""
+    time = f"{moment:%H:%M}"
+    return (
+        time
+        if moment.date() == today
+        else text("days.moment", day=short_day_words(moment.date()), time=time)
+    )
 
 
 def _day(key: str, month: Callable[[int], str], day: date) -> str:

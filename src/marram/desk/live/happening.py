@@ -1,9 +1,9 @@
 """What happens, as it is told live: entries of the log, cases that are open, and where officials said they are."""
 
 from collections.abc import Sequence
-from datetime import datetime
 from typing import Any
 
+from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
 from marram.desk.log.shown import title_of
 from marram.desk.people.roles import hears
@@ -36,7 +36,7 @@ def told_of(kept: KeptHere, entries: Sequence[Kept], players: bool) -> list[Told
             "kind": one.kind,
             "title": title_of(one),
             "headline": str(one.content.get("headline", "")) if isinstance(one.content, dict) else "",
-            "at": clock_of(happened_at(one).isoformat()),
+            "at": moment_words(happened_at(one).isoformat()),
             "hole": one.told.get("hole"),
             "player": names.get(one.told.get("player", ""), "") if players else "",
             "by": names.get(one.told.get("by", ""), ""),
@@ -61,7 +61,7 @@ def open_now(kept: KeptHere) -> list[Told]:
         {
             "id": one.id,
             "by": names.get(one.by or "", ""),
-            "at": clock_of(one.begun_at),
+            "at": moment_words(one.begun_at),
             "title": one.pages[0].title if one.pages else "",
         }
         for one in open_cases(kept.records, kept.event_id)
@@ -78,12 +78,7 @@ def places(kept: KeptHere, people: bool) -> list[Told]:
             "name": names.get(one.person, ""),
             "hole": one.hole,
             "words": one.words,
-            "at": clock_of(one.reported_at),
+            "at": moment_words(one.reported_at),
         }
         for one in whereabouts(kept.records, kept.event_id)
     ]
-
-
-def clock_of(written: str) -> str:
-    """Return the time of day of a moment, ISO 8601, on the clocks of the machine."""
-    return f"{datetime.fromisoformat(written).astimezone():%H:%M}"

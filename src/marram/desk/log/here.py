@@ -9,6 +9,7 @@ from marram.desk.people.roles import LEADING
 from marram.desk.people.who import who_asks
 from marram.errors import InputError
 from marram.records.entry import ident, new_ident
+from marram.words import texts
 
 OFFICIAL = "official"
 """The cookie that remembers who used this device last, by identifier, where nobody is signed in."""
@@ -56,8 +57,7 @@ def can_decide(request: Request, kept: KeptHere) -> bool:
 
 def moment_words(moment: str) -> str:
     """Return a moment, ISO 8601, as the clock of this machine shows it: the time, with the day where it is another."""
-    there = datetime.fromisoformat(moment).astimezone()
-    return there.strftime("%H:%M" if there.date() == datetime.now().astimezone().date() else "%Y-%m-%d %H:%M")
+    return texts.moment_words(datetime.fromisoformat(moment).astimezone(), datetime.now().astimezone().date())
 
 
 def now() -> datetime:

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
 from marram.errors import InputError
@@ -44,6 +45,11 @@ class Shown:
     def given_at(self) -> datetime:
         """When it happened, by the desk's clock as far as it is known."""
         return happened_at(self.entry).astimezone()
+
+    @property
+    def at(self) -> str:
+        """The same in words: the time, with the day where it is not today."""
+        return moment_words(self.given_at.isoformat())
 
     @property
     def by_device(self) -> datetime:

@@ -3,6 +3,7 @@
 TEXTS: dict[str, str] = {
     "day": "{day} {month} {year}",
     "long": "{weekday}, {day}",
+    "moment": "{day}, {time}",
     "weekday.1": "Monday",
     "weekday.2": "Tuesday",
     "weekday.3": "Wednesday",
