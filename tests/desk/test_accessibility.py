@@ -95,3 +95,24 @@ def test_each_page_has_one_main_heading_and_a_title_of_its_own(
         assert re.match(r".+ · marram$", titles[name]), titles[name]
     assert titles["a hole"] != titles["the list"] != titles["a question"] != titles["a ruling"]
     context.close()
+
+
+def test_the_map_reads_out_no_bare_numbers_and_letters(
+    chromium: Browser, address: str, ground: Ground
+) -> None:
+    """Its marks are for the eye: a listener would hear P, A, B, 1, 2, 3 … before the ruling; holes and options are named beside it."""
+    case = f"hole=9&ball={ground.in_the_burn()}&entry={ground.in_the_burn(0)}&previous={ground.fairway(along=230)}"
+    facts = (
+        "found_in_penalty_area=yes&last_stroke_from_penalty_area=no&what=ball_in_penalty_area&handed=right"
+    )
+    page = chromium.new_page()
+    page.goto(f"{address}/case?{case}&{facts}")
+    seen = page.locator("#map .hole-number, #map .option-letter, #map .mark-previous")
+    expect(page.locator("#map .option-letter").first).to_be_attached()
+    heard = [line.strip() for line in page.locator("#map").aria_snapshot().splitlines()]
+    expect(page.get_by_role("article", name=re.compile("^Option A"))).to_be_attached()
+
+    assert {"9", "P", "A"} <= set(seen.all_inner_texts())
+    said = [line for line in heard if line.startswith("- text:")]
+    assert all(re.fullmatch(r"- text: \d+ k?m", line) for line in said), said  # the scale
+    page.close()

@@ -100,7 +100,7 @@ function label(feature) {
 
 function numberAt(feature) {
   const [longitude, latitude] = feature.geometry.coordinates[0];
-  const icon = L.divIcon({ className: "hole-number", html: `<span>${feature.properties.number}</span>`, iconSize: [24, 24] });
+  const icon = L.divIcon({ className: "hole-number", html: `<span aria-hidden="true">${feature.properties.number}</span>`, iconSize: [24, 24] });
   return L.marker([latitude, longitude], { icon, interactive: false, keyboard: false });
 }
 

@@ -129,7 +129,7 @@ function markFor(mark) {
   const letters = { ball: "", entry: "X", previous: "P", provisional: "V", outside: "L", boundary: "B", estimated: "S", left_marker: "T", right_marker: "T" };
   const icon = L.divIcon({
     className: `mark-${mark.role}`,
-    html: `<span>${letters[mark.role] ?? ""}</span>`,
+    html: `<span aria-hidden="true">${letters[mark.role] ?? ""}</span>`,
     iconSize: mark.role === "ball" ? [22, 22] : [26, 26],
   });
   return L.marker(mark.at, { icon, interactive: false, keyboard: false, alt: mark.words, zIndexOffset: 500 });

@@ -94,9 +94,9 @@ function mark(part, chosen) {
 // The letter stands beside each of its areas: two areas of one option are A1 and A2.
 function letters(option) {
   const areas = option.features.filter((one) => ["area", "spot"].includes(one.properties.role));
-  return areas.map((area, index) => {
+  return areas.map((area, index) => { // no words to listen to: the option's own card is named by its letter
     const words = areas.length > 1 ? `${option.letter}${index + 1}` : option.letter;
-    const icon = L.divIcon({ className: `option-letter o-${option.letter}`, html: `<span>${words}</span>`, iconSize: [28, 28], iconAnchor: BESIDE[option.letter] ?? [46, 46] });
+    const icon = L.divIcon({ className: `option-letter o-${option.letter}`, html: `<span aria-hidden="true">${words}</span>`, iconSize: [28, 28], iconAnchor: BESIDE[option.letter] ?? [46, 46] });
     return L.marker(L.geoJSON(area).getBounds().getCenter(), { icon, interactive: false, keyboard: false, zIndexOffset: 400 });
   });
 }
