@@ -100,9 +100,7 @@ def moment_words(moment: datetime, today: date) -> str:
     """Return a moment as its clock shows it: the time, ``14:20``, with its day where that is not today."""
     time = f"{moment:%H:%M}"
     return (
-        time
-        if moment.date() == today
-        else text("days.moment", day=short_day_words(moment.date()), time=time)
+        time if moment.date() == today else text("days.moment", day=short_day_words(moment.date()), time=time)
     )
 
 
