@@ -139,7 +139,7 @@ def test_ground_marked_on_the_spot_is_ruled_on(editor: Page) -> None:
     expect(editor.locator("#panel")).to_contain_text("ground under repair: Sprung leak")
     expect(editor.locator("#panel")).to_contain_text("measure on the ground")
     editor.get_by_role("link", name=said("rulings.what.title")).click()
-    editor.get_by_label("Search").fill(said("ground.ground_under_repair"))
+    editor.get_by_role("searchbox").fill(said("ground.ground_under_repair"))
     condition = editor.get_by_role("link", name="ground under repair, animal hole or temporary water").first
     expect(editor).to_have_url(re.compile("q=ground"))  # the list has followed the typing
     settled(editor)
