@@ -6,7 +6,13 @@ from typing import Any
 
 import pytest
 
+from marram.cli.competition import place_line
+from marram.competition.results.board import LeaderBoard
+from marram.competition.results.card import RoundCard, Row
+from marram.competition.results.scoring import Scoring
+from marram.competition.results.terms import Terms
 from marram.demo import COURSE, EVENT
+from marram.rules.facts.conditions import FormOfPlay
 from marram.schema import read_json
 from tests.cli.running import marram
 from tests.competition.making import COURSE as HOLES
@@ -167,3 +173,14 @@ def test_the_calendar_lasts_as_long_as_the_conditions_give_for_the_round(
     path, file = written(tmp_path / "event.json", event), tmp_path / "starts.ics"
     assert marram("calendar", path, str(file), "--time-zone", "Europe/London", *asked).code == 0
     assert end in file.read_text(encoding="utf-8")
+
+
+def test_a_result_against_par_is_told_once() -> None:
+    """In Par/Bogey the total is the result against par (Rule 21.3b): it does not stand there twice."""
+    rows = (Row("ada", (3, 4, 5, *PAR[3:])),)
+    board = LeaderBoard(Terms(Scoring(FormOfPlay.PAR_BOGEY)), [RoundCard("ada", 1, HOLES, rows)])
+    (only,) = board.places
+    assert only.score.total == only.score.against_level
+    assert place_line(only).endswith("ada  +1")
+    strokes = LeaderBoard(Terms(Scoring()), [RoundCard("ada", 1, HOLES, rows)])
+    assert place_line(strokes.places[0]).endswith("ada  72 (+0)")

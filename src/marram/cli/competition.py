@@ -57,10 +57,15 @@ _SAID = {Standing.MISSED_CUT, Standing.NOT_STARTED}
 """How a side stands, where its figures do not show it."""
 
 
+def _figures(total: int, against: int) -> str:
+    """Return a total and what it is against par or the target; once where they are one, as against par (Rule 21.3)."""
+    return f"{against:+d}" if total == against else f"{total} ({against:+d})"
+
+
 def place_line(one: Place) -> str:
     """Return a place in one line."""
     place = f"{one.place}{'=' if one.shared else ''}" if one.place else "–"
-    figures = f"{one.score.total} ({one.score.against_level:+d})" if one.score.played else ""
+    figures = _figures(one.score.total, one.score.against_level) if one.score.played else ""
     more = [
         text(f"competition.out.{one.out.kind.value}") if one.out else "",
         one.out.citation if one.out else "",
