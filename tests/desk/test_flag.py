@@ -174,3 +174,14 @@ def test_a_case_without_a_place_says_that_its_map_is_idle(tmp_path: Path, query:
     page = without(tmp_path, 9).get(f"/case?{query}")
     assert page.status_code == 200
     assert ("data-no-place" in page.text) is idle
+
+
+@pytest.mark.parametrize(
+    ("address", "idle"),
+    [("/what", True), ("/may", True), ("/", False), ("/what?hole=9", False), (f"/what?hole=9&{CASE}", False)],
+)
+def test_a_phone_shows_no_map_where_a_ruling_is_asked_without_a_place(
+    tmp_path: Path, address: str, idle: bool
+) -> None:
+    """What happened and what one may do are asked without the map as well; the start, and a hole chosen, need it."""
+    assert ("data-no-place" in without(tmp_path, 9).get(address).text) is idle
