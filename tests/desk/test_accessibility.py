@@ -3,14 +3,13 @@
 import re
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, expect
 
+from tests.desk.axe import serious
 from tests.desk.places import Ground
 
 pytestmark = pytest.mark.browser
 
-FORBIDDEN = {"serious", "critical"}
 WIDTHS = [390, 1280]
 
 
@@ -70,14 +69,7 @@ def test_no_page_has_a_serious_finding(chromium: Browser, address: str, ground: 
         page.goto(path)
         if page.locator("#map").count():
             expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
-        page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-        found = Axe().run(page).response["violations"]
-        grave = [
-            (one["id"], one["nodes"][0]["html"][:160], one["nodes"][0]["failureSummary"][:300])
-            for one in found
-            if one["impact"] in FORBIDDEN
-        ]
-        assert not grave, (name, grave)
+        assert not serious(page, unfolded=True), name
     context.close()
 
 

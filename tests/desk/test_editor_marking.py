@@ -4,13 +4,13 @@ import re
 from math import pi
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
 from playwright.sync_api import Page, expect
 
 from marram.course.model import Kind
 from marram.words.texts import text as said
 from tests.desk.answers import answer
+from tests.desk.axe import serious
 from tests.desk.editing import choose, corners, look_at, ready, save
 from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import TOO_SMALL
@@ -20,7 +20,6 @@ pytestmark = pytest.mark.browser
 PHONE = (55.0041, 4.00015)
 """Where the phone of the ``editor`` fixture is, known to 6.2 m."""
 METRE = 1 / 111_320
-GRAVE = {"serious", "critical"}
 
 
 def mark(page: Page) -> None:
@@ -248,8 +247,7 @@ def test_marking_is_clean_by_axe_and_large_enough(editor: Page, width: int, shap
     mark(editor)
     editor.get_by_label(shape).check()
     drawn(editor)
-    found = [one for one in Axe().run(editor).response["violations"] if one["impact"] in GRAVE]
-    assert not [(one["id"], one["nodes"][0]["html"][:160]) for one in found]
+    assert not serious(editor)
     assert editor.evaluate(TOO_SMALL) == []
     assert editor.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
     if width == 390:

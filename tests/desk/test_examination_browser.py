@@ -5,7 +5,6 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, expect
 
 from marram.desk.app import create_app
@@ -13,6 +12,7 @@ from marram.desk.log.kept import KeptHere
 from marram.records.classes import begin_class, explain_class
 from marram.records.examinations import answer, begin, chosen_by, close, examination_of, sitters
 from tests.clubs import club
+from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.test_examination import items_of, made
 
@@ -114,12 +114,5 @@ def test_axe_finds_nothing_serious(chromium: Browser, desk: str, kept: KeptHere,
         *(f"/class/{one.code}{end}" for one in (taught, explained) for end in ("", "/teacher")),
     ):
         page.goto(path)
-        page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-        found = Axe().run(page).response["violations"]
-        grave = [
-            (one["id"], one["nodes"][0]["html"][:160], one["nodes"][0]["failureSummary"][:300])
-            for one in found
-            if one["impact"] in {"serious", "critical"}
-        ]
-        assert not grave, (path, grave)
+        assert not serious(page, unfolded=True), path
         assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), path

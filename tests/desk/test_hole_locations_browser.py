@@ -6,12 +6,12 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, expect
 
 from marram.course.versions.hole_days import HoleDays
 from marram.desk.app import create_app
 from marram.words.texts import text as said
+from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.settled import drawn, settled
 from tests.desk.test_browser import TOO_SMALL
@@ -225,8 +225,7 @@ def test_the_sheet_of_a_day_can_be_read_by_everybody(page: Page) -> None:
     expect(page.locator(".sheet-green")).to_have_count(18)
     settled(page)
     assert page.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
-    found = Axe().run(page).response["violations"]
-    assert [one["id"] for one in found if one["impact"] in ("serious", "critical")] == []
+    assert not serious(page)
 
 
 def test_kept_moves_can_be_thrown_away(page: Page) -> None:
@@ -309,13 +308,7 @@ def test_nothing_is_too_small_too_wide_or_out_of_reach(page: Page) -> None:
     """axe finds nothing serious or critical, every target is 44 px, and the page does not scroll sideways."""
     opened(page)
     type_paces(page, 12, 2, "left")
-    page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-    grave = [
-        (one["id"], one["nodes"][0]["html"][:160])
-        for one in Axe().run(page).response["violations"]
-        if one["impact"] in {"serious", "critical"}
-    ]
-    assert grave == []
+    assert not serious(page, unfolded=True)
     assert page.evaluate(TOO_SMALL) == []
     assert page.evaluate("document.documentElement.scrollWidth") <= page.viewport_size["width"]
 

@@ -4,11 +4,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from marram.desk.people.door import Door
 from tests.clubs import club
+from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.signing_in import guarded
 from tests.desk.test_log import RULING
@@ -61,5 +61,4 @@ def test_a_referee_joins_by_the_chiefs_link_and_is_seen_to_rule(chromium: Any, t
 def access(page: Any) -> list[str]:
     """Faults of access that are serious, and a page wider than its screen."""
     wide = page.evaluate("document.documentElement.scrollWidth > innerWidth")
-    found = Axe().run(page).response["violations"]
-    return [one["id"] for one in found if one["impact"] in {"serious", "critical"}] + ["wide"] * wide
+    return [rule for rule, *_ in serious(page)] + ["wide"] * wide

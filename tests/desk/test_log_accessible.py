@@ -3,11 +3,11 @@
 from pathlib import Path
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser
 
 from marram.desk.people.door import COOKIE
 from tests.clubs import club
+from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.settled import settled
 from tests.desk.signing_in import guarded, signature, signed_in
@@ -55,10 +55,7 @@ def test_no_room_of_the_log_has_a_serious_finding(chromium: Browser, tmp_path: P
             for path in PAGES:
                 page.goto(path)
                 settled(page)
-                page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-                for one in Axe().run(page).response["violations"]:
-                    if one["impact"] in ("serious", "critical"):
-                        grave.append((path, one["id"], one["nodes"][0]["html"][:160]))  # noqa: PERF401 - read better so
+                grave += [(path, rule, where) for rule, where, _ in serious(page, unfolded=True)]
                 if page.evaluate("document.documentElement.scrollWidth > innerWidth"):
                     grave.append((path, "wider than the phone", ""))
             context.close()

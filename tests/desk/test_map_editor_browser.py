@@ -3,12 +3,12 @@
 from datetime import date
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
 from playwright.sync_api import Page, expect
 
 from marram.course.versions.map_edits import Edit
 from marram.words.texts import text as said
+from tests.desk.axe import serious
 from tests.desk.editing import (
     CORNERS,
     choose,
@@ -26,7 +26,6 @@ from tests.desk.test_browser import TOO_SMALL
 from tests.desk.test_map_editor import area
 
 pytestmark = pytest.mark.browser
-GRAVE = {"serious", "critical"}
 
 
 def test_drawn_with_three_taps_kept_over_a_reload_and_saved(editor: Page, editing: FastAPI) -> None:
@@ -171,8 +170,6 @@ def test_the_editor_is_clean_by_axe_and_large_enough(editor: Page, width: int) -
     """Nothing serious or critical, nothing smaller than 44 px (WCAG 2.2, 2.5.5), nothing off the side."""
     editor.set_viewport_size({"width": width, "height": 850})
     draw(editor)
-    editor.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-    found = [one for one in Axe().run(editor).response["violations"] if one["impact"] in GRAVE]
-    assert not [(one["id"], one["nodes"][0]["html"][:160]) for one in found]
+    assert not serious(editor, unfolded=True)
     assert editor.evaluate(TOO_SMALL) == []
     assert editor.evaluate("document.documentElement.scrollWidth <= window.innerWidth")

@@ -4,12 +4,12 @@ import json
 import re
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 
 from marram.desk.app import create_app
 from marram.words.texts import text as said
 from tests.course.mending.broken import BREAKS, document, features
+from tests.desk.axe import serious
 from tests.desk.serving import served
 
 pytestmark = pytest.mark.browser
@@ -82,13 +82,7 @@ def test_axe_finds_nothing_serious(chromium, address, width) -> None:
     page, _ = opened(chromium, address, viewport={"width": width, "height": 850})
     for path in ("/map/mend", "/what", "/map"):
         page.goto(path)
-        page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-        found = Axe().run(page).response["violations"]
-        assert not [
-            (one["id"], one["nodes"][0]["html"][:160])
-            for one in found
-            if one["impact"] in {"serious", "critical"}
-        ], path
+        assert not serious(page, unfolded=True), path
 
 
 def test_what_is_proposed_half_the_earth_away_is_seen(chromium, tmp_path) -> None:

@@ -7,13 +7,13 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page
 
 from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
 from marram.records.entry import new_ident
 from tests.desk.asking import TestClient
+from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.settled import settled
 from tests.desk.test_bracket import draw, result, start
@@ -42,12 +42,7 @@ def faults_of(page: Page, path: str) -> list[tuple[str, str]]:
     page.goto(path)
     if page.locator("#heading").count():
         settled(page)
-    page.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
-    found = [
-        (path, f"{one['id']}: {one['nodes'][0]['html'][:160]}")
-        for one in Axe().run(page).response["violations"]
-        if one["impact"] in ("serious", "critical")
-    ]
+    found = [(path, f"{rule}: {where}") for rule, where, _ in serious(page, unfolded=True)]
     if page.evaluate("document.documentElement.scrollWidth > innerWidth"):
         found.append((path, "wider than the phone"))
     return found

@@ -7,11 +7,9 @@ import threading
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
-from typing import Any
 
 import pytest
 import uvicorn
-from axe_playwright_python.sync_playwright import Axe
 from fastapi import FastAPI
 from playwright.sync_api import Browser, Error, Page, expect
 
@@ -22,6 +20,7 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
 from marram.records.verifying import verified
 from tests.clubs import club_records
+from tests.desk.axe import serious
 from tests.desk.conftest import CHROMIUM, QUIET
 from tests.desk.settled import PATIENCE
 
@@ -140,11 +139,3 @@ def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path
         notes = [kept.log.parts(one.id)[0] for one in kept.log.entries(kept.event_id)]
         assert sorted(one.content.decode() for one in notes if one) == ["first", "second"]
         assert all(one.broken is None for one in verified(records))
-
-
-def serious(page: Page) -> list[Any]:
-    return [
-        one["id"]
-        for one in Axe().run(page).response["violations"]
-        if one["impact"] in ("serious", "critical")
-    ]

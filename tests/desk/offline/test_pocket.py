@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, expect
 
 from marram.demo import EVENT
@@ -17,6 +16,7 @@ from marram.rules.incidents import INCIDENTS
 from marram.services.conditions import conditions_of_event
 from marram.services.event import read_event
 from tests.cli.running import marram
+from tests.desk.axe import serious
 from tests.desk.settled import settled
 
 MOST = 1_000_000
@@ -90,11 +90,3 @@ def test_a_phone_never_connected_finds_asks_and_rules(pocket: Path, chromium: Br
     settled(page)
     assert not faults
     context.close()
-
-
-def serious(page: Any) -> list[str]:
-    return [
-        one["id"]
-        for one in Axe().run(page).response["violations"]
-        if one["impact"] in ("serious", "critical")
-    ]
