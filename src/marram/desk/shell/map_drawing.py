@@ -12,31 +12,9 @@ from marram.course.lies.as_read import pieces_as_read
 from marram.course.lies.joined_as_read import joined
 from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Kind
+from marram.services.offline.course_map import DRAWN as DRAWN_ON_PHONE
 
-DRAWN: tuple[Kind, ...] = (
-    Kind.BOUNDARY,
-    Kind.TREES,
-    Kind.ROUGH,
-    Kind.FAIRWAY,
-    Kind.WATER,
-    Kind.WETLAND,
-    Kind.RED_PENALTY_AREA,
-    Kind.YELLOW_PENALTY_AREA,
-    Kind.TEEING_AREA,
-    Kind.PUTTING_GREEN,
-    Kind.BUNKER,
-    Kind.PATH,
-    Kind.OBSTRUCTION,
-    Kind.INTEGRAL_OBJECT,
-    Kind.BARRIER,
-    Kind.OUT_OF_BOUNDS,
-    Kind.GROUND_UNDER_REPAIR,
-    Kind.TEMPORARY_WATER,
-    Kind.NO_PLAY_ZONE,
-    Kind.DROPPING_ZONE,
-    Kind.EVACUATION_POINT,
-    Kind.STAKE,
-)
+DRAWN: tuple[Kind, ...] = (*DRAWN_ON_PHONE, Kind.STAKE)
 """What is drawn, lowest first."""
 
 
