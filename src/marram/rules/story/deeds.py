@@ -129,6 +129,18 @@ class Deed:
         return ruling.action is Action.REPLACE or any(key.startswith(of_a_ball) for key in ruling.citations)
 
     @property
+    def befalls_a_ball_at_rest(self) -> bool:
+        """Whether it is about a ball lying somewhere, searched for or about to be played, or offers relief for one."""
+        lies = bool(self.ruling.relief) or self.is_about_a_ball_at_rest
+        return lies or any(key.startswith(("7.4", "10.2b", "13.3")) for key in self.ruling.citations)
+
+    @property
+    def is_with_a_ball(self) -> bool:
+        """Whether a ball has any part in it: one struck, lying, dropped or put back."""
+        shown = self.has_a_stroke or self.follows_a_stroke or self.follows_relief or self.is_replacing
+        return shown or self.befalls_a_ball_at_rest or self.ruling.action is not Action.PLAY_ON
+
+    @property
     def fails_to_replace(self) -> bool:
         """Whether it is the stroke at a moved ball that was not replaced (1.3c(4) Exception)."""
         return self.incident in FAILS_TO_REPLACE and any(

@@ -96,10 +96,21 @@ def _is_taking(before: Standing, deed: Deed) -> bool:
 
 
 def names_relief_due(before: Ruling, deed: Deed) -> bool:
-    """Whether an act says once more what was due: a ball brought down from a tree for it is declared unplayable."""
+    """Whether an act says once more what was due, or the only relief there was: the ball is declared unplayable.
+
+    A ball brought down from a tree for it is due to be; one embedded in a bunker has that relief alone (Rule 16.3a(1)).
+    """
+    if deed.incident != "unplayable_ball":
+        return False
     due = before.action is Action.TAKE_RELIEF and any(one.citation.startswith("19.") for one in before.relief)
     instead = not _MAY_BE_UNPLAYABLE_INSTEAD.isdisjoint(before.notes)
-    return (due or instead) and deed.incident == "unplayable_ball"
+    return due or instead or _unplayable_alone(before, deed.ruling)
+
+
+def _unplayable_alone(before: Ruling, unplayable: Ruling) -> bool:
+    """Whether all the relief that a ruling left is that of Rule 19, as the ball declared unplayable has it."""
+    left, has = ({(one.kind, one.citation) for one in ruling.relief} for ruling in (before, unplayable))
+    return bool(left) and left <= has and all(citation.startswith(("19.", "17.2")) for _, citation in left)
 
 
 def _overtakes(before: Ruling, deed: Deed) -> bool:

@@ -9,6 +9,7 @@ from marram.rules.facts.several import (
     StoryBall,
     Taken,
     about_ball,
+    ball_settled,
     earlier_mistake,
     option_taken,
 )
@@ -28,6 +29,16 @@ _NEARER_STROKE = (
     ("stroke_at_provisional", (StrokeAtProvisional.NEARER_BEFORE,)),
 )
 """Answers that tell of a second stroke at a provisional ball, by which it came into play."""
+_PUT_DOWN = (
+    Action.DROP,
+    Action.DROP_AGAIN,
+    Action.GO_ON_WITH_RELIEF,
+    Action.PLACE,
+    Action.PLAY_FROM_TEEING_AREA,
+    Action.REPLACE,
+    Action.REPLAY,
+)
+"""After these a ball is put down, and may be played before the next act or not."""
 _PLAYED_AGAIN = (Action.REPLAY, Action.PLAY_FROM_TEEING_AREA)
 _OF_TWO_BALLS = frozenset(
     {
@@ -158,7 +169,7 @@ def strokes_made(deeds: Sequence[Deed], told: Told, said: Sequence[int | None] =
 def _strokes_of(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | None]) -> int | None:
     """Return the strokes made in an act and until the next: as told, else as the act itself shows."""
     own = said[place] if place < len(said) else None
-    return _shown(deeds, place, told) if own is None else own
+    return _shown(deeds, place, told, said) if own is None else own
 
 
 def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None]) -> int | None:
@@ -166,33 +177,52 @@ def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None
     for place in range(len(deeds) - 1):
         about = told.get(about_ball[place])
         counts = about is not StoryBall.OTHER_PLAYERS and not _void(told, place)
-        if counts and _strokes_of(deeds, place, told, said) is None and _between_reliefs(deeds, place, told):
+        open_still = place >= len(said) or said[place] is None
+        if counts and open_still and _put_down_then(deeds, place, told, said):
             return place + 1
     return None
 
 
-def _between_reliefs(deeds: Sequence[Deed], place: int, told: Told) -> bool:
-    """Whether a ball was to be dropped or put back, relief follows, and neither shows whether it was played between.
+def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | None]) -> bool:
+    """Whether a ball was to be put down, something befell a ball at rest, and neither shows a stroke between, or none.
 
-    A ball dropped in taking relief, or replaced, may lie where there is relief before it was played, or after.
+    A ball dropped in taking relief, or put back, may be moved or lie where there is relief before it was played, or after.
+    Acts that need no ball may lie between.
     """
-    taken = told.get(option_taken[place])
-    earlier = deeds[place].ruling
-    put_down = bool(earlier.relief) or earlier.action is Action.REPLACE
-    if place + 1 >= len(deeds) or taken in (Taken.NOTHING_YET, *_PLAYED) or not put_down:
+    aside = (StoryBall.OTHER_PLAYERS, *PROVISIONAL_BALLS)
+    has_it = [
+        deed.is_with_a_ball and told.get(about_ball[each]) not in aside for each, deed in enumerate(deeds)
+    ]
+    begun = place
+    while begun and not has_it[begun] and not _told_strokes(said, begun - 1):
+        begun -= 1
+    ended = place + 1
+    while ended < len(deeds) and not has_it[ended]:
+        ended += 1
+    if ended >= len(deeds):
         return False
-    following = deeds[place + 1]
-    went_back = taken is Taken.STROKE_AND_DISTANCE or following.takes_stroke_and_distance
-    shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke or went_back
+    taken = told.get(option_taken[begun])
+    earlier, following = deeds[begun].ruling, deeds[ended]
+    put_down = bool(earlier.relief) or earlier.action in _PUT_DOWN
+    waits = taken is Taken.NOTHING_YET or told.get(ball_settled[begun]) is False
+    if waits or taken in _PLAYED or not put_down:
+        return False
+    shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke
+    shown = shown or following.takes_stroke_and_distance or following.is_replacing
     shown = shown or (taken is None and names_relief_due(earlier, following))
-    return bool(following.ruling.relief) and not shown
+    return following.befalls_a_ball_at_rest and not shown
+
+
+def _told_strokes(said: Sequence[int | None], place: int) -> int:
+    """Return the strokes told from an act until the next; 0 where none were told."""
+    return (said[place] or 0) if place < len(said) else 0
 
 
 def _void(told: Told, place: int) -> bool:
     return place > 0 and told.get(earlier_mistake[place - 1]) is EarlierMistake.SAME_BALL
 
 
-def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
+def _shown(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | None]) -> int | None:
     """Return the strokes that an act shows by itself."""
     deed = deeds[place]
     ruling = deed.ruling
@@ -217,10 +247,10 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told) -> int | None:
         same = deed.incident == "dropped_ball_played" and following.looks_back_at_the_stroke
         return 0 if same else own  # what was played then is told there
     taken = told.get(option_taken[place])
+    if _put_down_then(deeds, place, told, said):
+        return None
     if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
         return own + (following.follows_a_stroke and not _void(told, place + 1))
-    if _between_reliefs(deeds, place, told):
-        return None
     return own + _played_in_between(ruling, taken, following)
 
 
@@ -240,8 +270,7 @@ def _played_in_between(ruling: Ruling, taken: Taken | None, following: Deed | No
         return 1
     if following is None or not ruling.relief or taken is Taken.NOTHING_YET:
         return 0
-    went_back = taken is Taken.STROKE_AND_DISTANCE and bool(following.ruling.relief)
-    return int(following.follows_a_stroke or went_back)
+    return int(following.follows_a_stroke)
 
 
 def _own(ruling: Ruling) -> list[Penalty]:
