@@ -96,3 +96,18 @@ def test_the_command_tells_it_and_gives_it_as_json() -> None:
     document = json.loads(marram(*asked, "--json").out)
     assert document["kind"] == "explanation"
     assert {"fact", "told", "citation", "instead"} <= set(document["decided"][0])
+
+
+def test_another_form_of_play_is_told_in_its_own_penalties() -> None:
+    """A wrong ball in a match loses the hole; in stroke play nothing does (Rule 6.3c(1))."""
+    facts = {
+        "ball_struck": "wrong",
+        "wrong_ball_moving_in_water": "no",
+        "exchange_of_balls": "only_the_player",
+    }
+    why = explain("wrong_ball_played", facts, played_on=DAY, form_of_play=FormOfPlay.MATCH_PLAY)
+    assert why.headline == "Loss of hole (the general penalty): the hole is over."
+    (form,) = (one for one in why.decided if one.fact == "form_of_play")
+    lines = [line for one in form.instead for line in one.rulings]
+    assert lines
+    assert not [one for one in lines if "Loss of hole" in one]

@@ -33,6 +33,14 @@ def test_a_ball_that_is_said_to_have_moved_was_not_only_touched() -> None:
     assert fit_together("ball_moved_by_opponent", facts, FormOfPlay.MATCH_PLAY)
 
 
+def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() -> None:
+    """The point is on the line behind its start (Rule 19.2b), so that the second cannot be without the first."""
+    behind = {"rest_nearer_than_chosen_point": "no", "rest_nearer_than_start_of_line": "no"}
+    assert fit_together("back_on_the_line_drop", behind, FormOfPlay.STROKE_PLAY)
+    ahead = {**behind, "rest_nearer_than_start_of_line": "yes"}
+    assert not fit_together("back_on_the_line_drop", ahead, FormOfPlay.STROKE_PLAY)
+
+
 def test_one_of_the_things_that_may_be_done_is_no_wrong_answer() -> None:
     """Stroke and distance is open to whoever may play the ball as it lies (Rule 18.1)."""
     plays = Ruling().play_as_it_lies()

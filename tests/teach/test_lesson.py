@@ -74,6 +74,27 @@ def test_the_picture_of_the_way_holds_every_question_that_decided(wide: bool) ->
         assert float(each.attrib["x"]) + float(each.attrib["width"]) <= width
 
 
+def test_branches_leave_the_way_itself_on_a_slide() -> None:
+    """Questions end before the way in the middle; what leaves it starts at its dots and crosses no words."""
+    one = situation_at("ball_near_boundary", [("form", "stroke_play"), ("all_of_ball_out_of_bounds", "no")])
+    svg = ET.fromstring(
+        path_svg(explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form), wide=True)
+    )
+    name = "{http://www.w3.org/2000/svg}"
+    dots = [float(each.attrib["cx"]) for each in svg.iter(f"{name}circle")]
+    asked = [float(each.attrib["x"]) for each in svg.iter(f"{name}text") if each.get("text-anchor") == "end"]
+    starts = [
+        float(each.attrib["d"][1:].split()[0])
+        for each in svg.iter(f"{name}path")
+        if each.get("fill") == "none"
+    ]
+    assert len(set(dots)) == 1
+    assert asked
+    assert starts
+    assert all(one < dots[0] - 11 for one in asked)
+    assert all(dots[0] < one < dots[0] + 20 for one in starts)
+
+
 def test_the_shell_tells_the_lesson_and_draws_the_way(tmp_path) -> None:
     """The principle and the belief stand among the lines; the picture is written where it was asked for."""
     file = tmp_path / "way.svg"

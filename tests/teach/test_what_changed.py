@@ -11,6 +11,7 @@ from marram.rules.engine.changes import changes, substance
 from marram.rules.engine.turning_points import TurningPoint, turning_points
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
+from marram.teach.situations.fitting_together import contradict
 from marram.teach.what_changed.grouping import key_of, walked
 from marram.teach.what_changed.kept import FILE, found_now, kept
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE, SINCE_2019, SINCE_2023
@@ -56,12 +57,39 @@ PUBLISHED_2019 = {
     "no help of a caddie in lining up": "caddie_lined_up",
     "hitting the flagstick in the hole": "flagstick",
     "a ball wedged against the flagstick": "against_flagstick",
+    "a replaced ball that natural forces move on the green": "blown_after_replacing",
+    "a club laid down for alignment": "club_laid_down",
 }
-"""Eighteen of a golf club's "20 Must Know Rules Changes for 2019" (newburygolf.co.uk).
+"""A golf club's "20 Must Know Rules Changes for 2019" (newburygolf.co.uk): all twenty."""
 
-The other two are not taught yet, as no teaching incident reaches back for them: a replaced ball that natural forces
-move on the green (13.1d(2)), and a club laid down for alignment (10.2b(3)).
-"""
+
+def examples() -> dict[str, dict[str, object]]:
+    """Return the example of each change that is kept, by its name and the later year."""
+    return {
+        f"{later}:{one.key}": {**one.example.facts, "incident": one.example.incident}
+        for earlier, later in ((2016, 2019), (2019, 2023))
+        for one in kept(earlier, later) or ()
+    }
+
+
+def test_no_example_tells_what_cannot_be() -> None:
+    """By geometry, a ball no nearer than the point behind is no nearer than where the line starts; in time, likewise."""
+    shown = examples()
+    assert shown
+    assert [name for name, facts in shown.items() if contradict(facts)] == []
+
+
+def test_examples_show_what_their_sentences_say() -> None:
+    """A drop in the open, the Local Rule adopted, a repair without delay, and a caddie who goes in time."""
+    shown = examples()
+    line = shown["2023:back_on_the_line"]
+    assert (line["deflection_of_drop"], line["rest_nearer_than_chosen_point"]) == ("nothing", "yes")
+    assert line["rest_nearer_than_start_of_line"] == "no"
+    assert shown["2019:lost_or_out"]["local_rule_e_5"] == "yes"
+    assert shown["2019:damage_on_green"]["repair_delayed_play"] == "no"
+    assert shown["2019:caddie_lined_up"]["left_before_stroke"] == "yes"
+    assert shown["2019:penalty_areas"]["last_stroke_from_penalty_area"] == "no"
+    assert "2019:caddie_behind_ball" not in shown  # that purpose decides is of 2023
 
 
 def test_what_the_package_keeps_is_what_the_book_says() -> None:

@@ -10,6 +10,7 @@ from marram.rules.engine.conditions import conditions_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import book, book_among, fact_named, read_facts, rule
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play
+from marram.rules.facts.conditions import form_of_play as the_form
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.nearby import ends_left
 from marram.rules.result import NeedFacts, Result
@@ -119,8 +120,9 @@ def explain(
     line = _line(result, form_of_play)
 
     def lead(fact: Fact[Any], answer: Any) -> tuple[str, ...]:
+        form = answer if fact is the_form else form_of_play
         ends = ends_left(pages, {**known, fact: answer})
-        return tuple(dict.fromkeys(_line(end, form_of_play) for end in ends))
+        return tuple(dict.fromkeys(_line(end, form) for end in ends))
 
     decided = []
     for reason in result.reasons:

@@ -20,7 +20,9 @@ MOST_RULINGS = 2
 """Rulings named at another answer, where it depends on more (own choice); with more of them one alone, and how many others."""
 _SIZE, _ROW = 16.0, 21.0
 _MARGIN, _WAY = 12.0, 26.0
-"""The edge of the picture, and where the way runs from it."""
+"""The edge of the picture, and where the way runs from it on a phone; on a slide it runs down the middle."""
+_BESIDE = 22.0
+"""From the way to the words beside it."""
 _PAD = 9.0
 _GAP = 18.0
 
@@ -37,6 +39,11 @@ class _Pen:
     @property
     def width(self) -> float:
         return WIDE if self.wide else NARROW
+
+    @property
+    def way(self) -> float:
+        """Where the way runs: questions before it and other answers behind it, or all of them behind it."""
+        return 0.5 * WIDE if self.wide else _WAY
 
 
 TYPE = "Atkinson Hyperlegible Next, system-ui, sans-serif"
@@ -56,10 +63,9 @@ def path_svg(why: Explained, *, wide: bool = False, prefix: str = "path") -> str
     drawn = root(width, 10, {"role": "img", "aria-labelledby": f"{prefix}-name", "font-family": TYPE})
     say(drawn, "title", told(why), id=f"{prefix}-name")
     add(drawn, "rect", x=0, y=0, width=width, height=10, fill=PAPER, class_="ground")
-    way = add(
-        drawn, "line", {**stroke(AREA, 5), "stroke-linecap": "round"}, x1=_WAY, y1=_MARGIN + 8, x2=_WAY, y2=0
-    )
     pen = _Pen(drawn, _MARGIN, wide, why.headline)
+    style = {**stroke(AREA, 5), "stroke-linecap": "round"}
+    way = add(drawn, "line", style, x1=pen.way, y1=_MARGIN + 8, x2=pen.way, y2=0)
     for number, one in enumerate(steps, start=1):
         _step(pen, number, one)
     way.set("y2", f"{pen.y + 6:.0f}")
@@ -79,19 +85,20 @@ def told(why: Explained) -> str:
 
 
 def _step(pen: _Pen, number: int, one: Decided) -> None:
-    left = _WAY + 22
-    right = 0.5 * pen.width if pen.wide else pen.width - _MARGIN
+    left = pen.way + _BESIDE
+    room = pen.way - _BESIDE - _MARGIN if pen.wide else pen.width - _MARGIN - left
     top = pen.y
-    y = _lines(pen, one.asked, (left, top), right - left, bold=False)
-    y = _lines(pen, one.answer, (left, y), right - left, bold=True)
-    y = _lines(pen, text("pathway.by", citation=one.citation), (left, y), right - left, small=True)
-    add(pen.svg, "circle", {**stroke(AREA, 3), "fill": PAPER}, cx=_WAY, cy=top + 12, r=11)
+    beside = pen.way - _BESIDE if pen.wide else left
+    y = _lines(pen, one.asked, (beside, top), room, before=pen.wide)
+    y = _lines(pen, one.answer, (beside, y), room, bold=True, before=pen.wide)
+    y = _lines(pen, text("pathway.by", citation=one.citation), (beside, y), room, small=True, before=pen.wide)
+    add(pen.svg, "circle", {**stroke(AREA, 3), "fill": PAPER}, cx=pen.way, cy=top + 12, r=11)
     say(
         pen.svg,
         "text",
         str(number),
         {"text-anchor": "middle", "font-weight": "700"},
-        x=_WAY,
+        x=pen.way,
         y=top + 17,
         font_size=13,
         fill=INK,
@@ -100,19 +107,19 @@ def _step(pen: _Pen, number: int, one: Decided) -> None:
     if pen.wide:
         down = top
         for each in others[:MOST_BRANCHES]:
-            down = _branch(pen, each, (0.5 * pen.width + 46, down), (right, top + 12)) + 8
+            down = _branch(pen, each, (left + 24, down), (pen.way + 13, top + 12)) + 8
         if len(others) > MOST_BRANCHES:
             down = _lines(
                 pen,
                 count_text("pathway.more", len(others) - MOST_BRANCHES),
-                (0.5 * pen.width + 46, down),
-                0.4 * pen.width,
+                (left + 24, down),
+                pen.width - left - 24 - _MARGIN,
                 small=True,
             )
         pen.y = max(y, down) + _GAP
         return
     for each in others[:MOST_BRANCHES]:
-        y = _branch(pen, each, (left + 24, y + 6), (_WAY, y + 6))
+        y = _branch(pen, each, (left + 24, y + 6), (pen.way, y + 6))
     if len(others) > MOST_BRANCHES:
         y = _lines(
             pen,
@@ -172,24 +179,32 @@ def _branch(pen: _Pen, other: Instead, at: tuple[float, float], start: tuple[flo
 def _end(pen: _Pen, headline: str) -> None:
     """Draw the ruling that the way ends in."""
     width = (0.62 * pen.width if pen.wide else pen.width) - 2 * _MARGIN
+    left = 0.5 * (pen.width - width)
     top = pen.y
     frame = add(
-        pen.svg, "rect", {**stroke(AREA, 4), "fill": PAPER}, x=_MARGIN, y=top, width=width, height=1, rx=8
+        pen.svg, "rect", {**stroke(AREA, 4), "fill": PAPER}, x=left, y=top, width=width, height=1, rx=8
     )
-    y = _lines(pen, text("pathway.ruling"), (_MARGIN + 14, top + 8), width - 28, small=True)
-    y = _lines(pen, headline, (_MARGIN + 14, y), width - 28, bold=True)
+    y = _lines(pen, text("pathway.ruling"), (left + 14, top + 8), width - 28, small=True)
+    y = _lines(pen, headline, (left + 14, y), width - 28, bold=True)
     frame.set("height", f"{y + 10 - top:.0f}")
     pen.y = y + 10
 
 
 def _lines(
-    pen: _Pen, words: str, at: tuple[float, float], width: float, *, bold: bool = False, small: bool = False
+    pen: _Pen,
+    words: str,
+    at: tuple[float, float],
+    width: float,
+    *,
+    bold: bool = False,
+    small: bool = False,
+    before: bool = False,
 ) -> float:
-    """Write words in rows from a corner on; return where they end."""
+    """Write words in rows from a corner on, or up to it with ``before``; return where they end."""
     size, row = (_SIZE - 1.5, _ROW - 2) if small else (_SIZE, _ROW)
     x, y = at
     for line in wrapped(words, size, bold=bold, width=width):
         y += row
-        weight = {"font-weight": "700"} if bold else {}
-        say(pen.svg, "text", line, weight, x=x, y=y - 5, font_size=size, fill=INK)
+        style = {**({"font-weight": "700"} if bold else {}), **({"text-anchor": "end"} if before else {})}
+        say(pen.svg, "text", line, style, x=x, y=y - 5, font_size=size, fill=INK)
     return y

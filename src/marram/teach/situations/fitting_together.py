@@ -34,6 +34,18 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
 }
 """By incident and fact: answers against what is told of the incident first."""
+NEVER_TOGETHER: tuple[Mapping[str, frozenset[str]], ...] = (
+    # A reference point is on the line behind the spot it starts from: whoever is not nearer than the one is not nearer
+    # than the other.
+    {
+        "rest_nearer_than_chosen_point": frozenset({"no"}),
+        "rest_nearer_than_start_of_line": frozenset({"yes"}),
+    },
+    # Who stood there until the stroke was there in the stance, and kept nobody waiting for a new one.
+    {"left_before_stroke": frozenset({"no"}), "in_place_at_stance": frozenset({"no"})},
+    {"left_before_stroke": frozenset({"no"}), "backed_away": frozenset({"yes"})},
+)
+"""Answers that no course has seen together, whatever the incident: by geometry, or by the order of time."""
 
 
 def fit_together(incident: str, facts: Mapping[str, Any], form: FormOfPlay) -> bool:
@@ -46,7 +58,18 @@ def fit_together(incident: str, facts: Mapping[str, Any], form: FormOfPlay) -> b
     """
     if form is FormOfPlay.MATCH_PLAY and incident in NOT_IN_MATCHES:
         return False
+    if contradict(facts):
+        return False
     barred = [NOT_OF_INCIDENT.get(incident, {})]
     if form is not FormOfPlay.MATCH_PLAY:
         barred.append(OF_MATCH_PLAY)
     return not any(facts.get(name) in tokens for one in barred for name, tokens in one.items())
+
+
+def contradict(facts: Mapping[str, Any]) -> bool:
+    """Return whether two of the answers cannot both be true, in any incident and form of play.
+
+    Args:
+        facts: the facts, answers as tokens.
+    """
+    return any(all(facts.get(name) in tokens for name, tokens in one.items()) for one in NEVER_TOGETHER)

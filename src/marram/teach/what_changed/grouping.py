@@ -15,6 +15,7 @@ from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
+from marram.teach.situations.fitting_together import contradict
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE
 
 COMPARING = "comparing"
@@ -67,7 +68,7 @@ def what_changed(
     every = [one for one in INCIDENTS if one.name in set(names)] or list(walked(earlier))
     for number, one in enumerate(every, start=1):
         for change in changes(one.name, earlier, later):
-            if not change.renumbered_only:
+            if not change.renumbered_only and not contradict(_tokens(change)):
                 _note(met, change, turning_points(change, earlier, later))
         progress(COMPARING, number / len(every))
     found = [
@@ -120,6 +121,8 @@ def _as_asked(key: str, example: Example, days: tuple[date, date]) -> Example:
     """Put into an example what the register asks for, where the two days still differ by it."""
     asked = BY_KEY[key].facts if key in BY_KEY else ()
     wanted = Example(example.incident, {**example.facts, **dict(asked)})
+    if contradict(wanted.facts):
+        return example
     before, after = (rule(wanted.incident, wanted.facts, played_on=day) for day in days)
     if isinstance(before, NeedFacts) or isinstance(after, NeedFacts):
         return example

@@ -36,7 +36,7 @@ SINCE_2023: tuple[Known, ...] = (
             "back_on_the_line_drop:came_to_rest_in_relief_area",
             "local_rules.area_e_options:may_be_played_outside_relief_area",
             "local_rules.area_e_options:played_outside_relief_area_by_local_rule",
-        ), 1, facts=(("line_relief", "unplayable"),)
+        ), 1, facts=(("line_relief", "unplayable"), ("deflection_of_drop", "nothing"), ("rest_nearer_than_chosen_point", "yes"), ("rest_nearer_than_start_of_line", "no"))
     ),
     Known(
         "natural_forces", "9.3 Exception 2",
@@ -68,7 +68,7 @@ SINCE_2023: tuple[Known, ...] = (
         ("rule_10_other_help:object_set_down", "rule_10_other_help:set_down_for_stance", "rule_10_other_help:line_shown_off_green"), 2, incident="line_of_play_shown", facts=(("area_of_ball", "general_area"),)
     ),
     Known("self_standing_putter", "Clarification 10.2b/1", ("rule_10_other_help:self_standing_putter",), 3),
-    Known("caddie_behind_ball", "10.2b(4)", ("rule_10_other_help:caddie_behind_ball",), 3),
+    Known("caddie_behind_ball", "10.2b(4)", ("rule_10_other_help:caddie_behind_ball",), 3, facts=(("stood_there_for_aim", "no"), ("backed_away", "no"), ("left_before_stroke", "yes"))),
     Known("distractions_kept_off", "10.2b(5)", ("rule_10_other_help:helped_in_stroke",), 4),
     Known("shared_caddie", "10.3a(2)", ("rule_10_caddies:shared_caddie_in_breach",), 4),
     Known("embedded_beside_the_general_area", "16.3b", ("rule_16_embedded:free_relief", "rule_16_embedded:embedded_relief"), 3, incident="embedded_ball",facts=(("spot_behind_in_general_area", "no"), ("general_area_within_club_length", "no"))),
@@ -102,20 +102,20 @@ SINCE_2023: tuple[Known, ...] = (
 
 SINCE_2019: tuple[Known, ...] = (
     Known("search_time", "18.2a", ("former_rules.ball:ball_found_after_search",), 1),
-    Known("penalty_areas", "17.1d", ("former_rules.relief:relief_from_penalty_area",), 1, facts=(("found_in_penalty_area", "yes"), ("penalty_area_colour", "red"))),
+    Known("penalty_areas", "17.1d", ("former_rules.relief:relief_from_penalty_area",), 1, facts=(("found_in_penalty_area", "yes"), ("penalty_area_colour", "red"), ("last_stroke_from_penalty_area", "no"))),
     Known("wrong_green", "13.1f", ("former_rules.green:interference_by_wrong_green",), 2, facts=(("wrong_green_interference", "stance_only"), ("local_rule_d_5", "no"), ("played_despite_wrong_green", "no"))),
     Known("flagstick", "13.2", ("former_rules.green:ball_hit_the_flagstick",), 1),
     Known("against_flagstick", "13.2c", ("former_rules.green:ball_rests_against_flagstick",), 3),
     Known("embedded_ball", "16.3", ("former_rules.relief:ball_was_embedded",), 1, facts=(("area_of_ball", "general_area"), ("in_own_pitch_mark", "yes"), ("below_ground_level", "yes"), ("in_sand_not_fairway", "no"))),
-    Known("lost_or_out", "E-5", ("former_rules.relief:ball_lost_or_out",), 1),
+    Known("lost_or_out", "E-5", ("former_rules.relief:ball_lost_or_out",), 1, facts=(("provisional_state", "not_played"), ("local_rule_e_5", "yes"))),
     Known("unplayable", "19.3", ("former_rules.relief:ball_unplayable",), 1, facts=(("area_of_ball", "bunker"),)),
     Known("club_length", "Definitions: club-length", ("former_rules.relief:club_used_to_measure",), 1),
     Known("dropping", "14.3b", ("former_rules.relief:ball_was_dropped",), 1),
     Known("another_ball_for_relief", "14.3a", ("former_rules.relief:another_ball_used_for_relief",), 2),
-    Known("line_on_green_shown", "10.2b(2)", ("former_rules.green:line_on_green_shown",), 3),
+    Known("line_on_green_shown", "10.2b(2)", ("former_rules.green:line_on_green_shown",), 3, facts=(("shown_by_own_side", "yes"),)),
     Known("line_on_green_touched", "13.1c", ("former_rules.green:line_on_green_touched",), 2),
-    Known("damage_on_green", "13.1c(2)", ("former_rules.green:mark_repaired_on_green",), 1, facts=(("repaired_mark", "shoe_damage"),)),
-    Known("caddie_lined_up", "10.2b(4)", ("former_rules.green:caddie_lined_player_up",), 3),
+    Known("damage_on_green", "13.1c(2)", ("former_rules.green:mark_repaired_on_green",), 1, facts=(("repaired_mark", "shoe_damage"), ("repair_delayed_play", "no"))),
+    Known("caddie_lined_up", "10.2b(4)", ("former_rules.green:caddie_lined_player_up",), 3, facts=(("left_before_stroke", "yes"), ("backed_away", "no"))),
     Known("club_laid_down", "10.2b(3)", ("former_rules.green:club_laid_down_for_aim",), 2, facts=(("area_of_ball", "general_area"), ("club_lay_in_stroke", "no"), ("stance_with_object", "yes"))),
     Known("lifted_to_identify", "7.3", ("former_rules.ball:own_ball_lifted_to_be_identified",), 2, facts=(("area_of_ball", "general_area"), ("announced_and_observed", "no"), ("spot_marking", "right"))),
     Known("ball_hits_own_side", "11.1a", ("former_rules.ball:ball_hit_own_side",), 2),
