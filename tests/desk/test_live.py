@@ -11,10 +11,11 @@ import httpx
 import pytest
 from fastapi import FastAPI
 
-from marram.desk.live import stream
+from marram.desk.live import hub, stream
+from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import COOKIE
-from marram.records.database import opened
+from marram.records.database import Records, opened
 from marram.records.entry import Entry, new_ident
 from marram.records.log import Log
 from marram.records.sign_ins import all_signed_in, end, in_role
@@ -27,6 +28,8 @@ from tests.desk.settled import PATIENCE
 from tests.desk.signing_in import guarded, signed_in
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
+STILL = 8
+"""Signs of life of a stream that tells nothing, at one in fifteen seconds, after which a test gives up."""
 
 
 @pytest.fixture
@@ -64,7 +67,10 @@ def listening(address: str, device: httpx.Client, **headers: str) -> Iterator[Ca
 
         def following() -> Event:
             told = {"id": "", "event": "", "data": "null"}
+            beats = 0
             for line in lines:
+                beats += line.startswith(": still here")
+                assert beats < STILL, "Nothing was told for minutes."
                 if not line and told["event"]:
                     return told["id"], told["event"], json.loads(told["data"])
                 if not line:
@@ -143,6 +149,28 @@ def test_entries_recorded_while_a_device_connects_are_told_once(
     recording.join()
 
     assert heard == list(range(1, 101))
+
+
+def test_what_is_recorded_before_anything_is_watched_is_told(
+    address: str, app: FastAPI, kept: KeptHere, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A device that has been told where the log stands hears of every entry after that, however late the watch begins."""
+    begin = threading.Event()
+
+    @contextmanager
+    def late(records: Records) -> Iterator[Callable[[], bool]]:
+        begin.wait()
+        with changes(records) as changed:
+            yield changed
+
+    monkeypatch.setattr(hub, "changes", late)
+    with listening(address, signed_in(app, kept, "referee")) as following:
+        try:
+            assert until(following, "head")[2] == 0
+            number = ruling(kept, 7)
+        finally:
+            begin.set()
+        assert until(following, "entry")[0] == str(number)
 
 
 @pytest.mark.parametrize("given", ["x", "-1", "9" * 30, "99", "1e3"])

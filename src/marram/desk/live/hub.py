@@ -123,10 +123,13 @@ class Hub:
         self._listeners: set[Listener] = set()
         self._lock = Lock()
         self._thread: Thread | None = None
+        self._told = 0
 
     def join(self, listener: Listener) -> None:
-        """Have somebody told from now on."""
+        """Have somebody told from now on: of every entry after this, whenever the watch begins."""
         with self._lock:
+            if self._thread is None:
+                self._told = self.head()
             self._listeners.add(listener)
             if self._thread is None:
                 self._thread = Thread(target=self._watch, name="live", daemon=True)
@@ -175,8 +178,9 @@ class Hub:
                     return
 
     def _go_on(self, changed: Callable[[], bool]) -> None:
-        last = self.head()
         before: dict[tuple[str, str], str] = {}
+        if self.head() != self._told:  # what came before anything was watched, or while nothing could be
+            self._told = self._tell(self._told, before)
         while True:
             with self._lock:
                 if not self._listeners:
@@ -186,7 +190,7 @@ class Hub:
                 for one in self._all():
                     one.tell(END)
             if changed():
-                last = self._tell(last, before)
+                self._told = self._tell(self._told, before)
 
     def _tell(self, last: int, before: dict[tuple[str, str], str]) -> int:
         """Tell everybody what is new; return the number of the last entry."""

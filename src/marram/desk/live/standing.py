@@ -29,8 +29,8 @@ def stream_of(request: Request, about: str, standing: Callable[[KeptHere], str])
 async def _events(request: Request, about: str, standing: Callable[[KeptHere], str]) -> AsyncIterator[str]:
     hub: Hub = request.app.state.live
     listener = Listener(Sight(PUBLIC), asyncio.get_running_loop(), about=about, standing=standing)
-    hub.join(listener)
     try:
+        await to_thread.run_sync(hub.join, listener)
         yield f"retry: {RETRY}\n\n"
         yield await to_thread.run_sync(standing, hub.kept)
         while True:

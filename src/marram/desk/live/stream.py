@@ -63,8 +63,8 @@ def stream_to(request: Request, role: str, after: int | None, last_event_id: str
 async def _events(request: Request, number: int | None, role: str) -> AsyncIterator[str]:
     hub: Hub = request.app.state.live
     listener = Listener(Sight(role), asyncio.get_running_loop())
-    hub.join(listener)
     try:
+        await to_thread.run_sync(hub.join, listener)
         sent = await to_thread.run_sync(hub.head)
         yield f"retry: {RETRY}\n\n"
         if number is None or not sent - MOST_MISSED <= number <= sent:
