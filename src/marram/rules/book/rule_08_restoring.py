@@ -47,7 +47,8 @@ def may_be_restored(case: Case) -> Ruling:
     """The player may restore the conditions; if that is not easy, place the ball on the nearest like spot."""
     ruling = no_penalty("8.1d(1)")
     if case[easily_restored]:
-        return ruling.play_as_it_lies().note("may_restore_and_clean")
+        restored = ruling.play_as_it_lies().note("may_restore_and_clean")
+        return restored.correct("restore_no_further", Deadline.BEFORE_STROKE, general("8.1a"))
     nearby = free_option(
         "8.1d(1)",
         Reference.BALL,
@@ -57,7 +58,7 @@ def may_be_restored(case: Case) -> Ruling:
     return (
         ruling.with_options(nearby)
         .next(Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, WhichBall.ORIGINAL)
-        .note("most_similar_conditions")
+        .note("nearest_like_conditions", "most_similar_conditions")
     )
 
 

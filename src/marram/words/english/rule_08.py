@@ -35,6 +35,8 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "may_restore_and_clean": "The conditions may be put right as nearly as possible; the ball may be marked, lifted, cleaned and replaced to do so.",
+    "restore_no_further": "Put back only what was altered, no further than to how it was when the ball came to rest.",
+    "nearest_like_conditions": "Play the ball as it lies, or place it within one club-length, no nearer the hole, in the same area of the course.",
     "both_players_lose_the_hole": "Each side has the general penalty, so neither can win the hole by the other's breach.",
     "most_similar_conditions": "Choose the nearest spot where the conditions are most like the original ones.",
     "leave_conditions_as_they_are": "Leave the conditions as they are.",
