@@ -44,6 +44,7 @@ BY_NOTE: Mapping[str, Correction] = {
     "nothing_conceded_in_stroke_play": Correction(
         "hole_out", Deadline.BEFORE_NEXT_HOLE, disqualified("3.3c")
     ),
+    "may_restore_and_clean": Correction("restore_no_further", _BEFORE_STROKE, general("8.1a")),
     "correct_the_ruling": Correction("correct_ruling_in_time", Deadline.BEFORE_RESULT),
 }
 """What the note of a ruling asks for: what puts it right, until when, and what it costs if not."""

@@ -28,6 +28,7 @@ from marram.rules.facts.equipment import (
 from marram.rules.penalty import general
 from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_penalty, no_penalty, penalty
 
+_NOT_MARKED = (LiftingFault.NOT_MARKED, LiftingFault.NOT_MARKED_AND_MORE)
 _ALLOWED = (
     Equipment.WEATHER_REPORT,
     Equipment.GRASS_TOSSED,
@@ -79,13 +80,13 @@ def ball_broke(_case: Case) -> Ruling:
 
 @provision("4.2c(1)")
 def lifted_to_see_damage(case: Case) -> Ruling:
-    """A ball believed cut or cracked may be lifted to look at it: marked first, and not cleaned."""
+    """A ball believed cut or cracked may be lifted to look at it: marked first, and not cleaned; one stroke for all faults."""
     fault = case[lifting_fault]
     if fault is LiftingFault.NONE:
         return _back(no_penalty("4.2c(1)"))
     if case.is_one_of(area_of_ball, Area.TEEING_AREA):
         return lying_in_teeing_area(case)
-    if fault is not LiftingFault.NOT_MARKED and case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+    if fault not in _NOT_MARKED and case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return _back(no_penalty("13.1b").under("4.2c(1)"))
     return _back(penalty(1, "4.2c(1)"))
 

@@ -47,8 +47,7 @@ def may_be_restored(case: Case) -> Ruling:
     """The player may restore the conditions; if that is not easy, place the ball on the nearest like spot."""
     ruling = no_penalty("8.1d(1)")
     if case[easily_restored]:
-        restored = ruling.play_as_it_lies().note("may_restore_and_clean")
-        return restored.correct("restore_no_further", Deadline.BEFORE_STROKE, general("8.1a"))
+        return ruling.play_as_it_lies().note("may_restore_and_clean")
     nearby = free_option(
         "8.1d(1)",
         Reference.BALL,

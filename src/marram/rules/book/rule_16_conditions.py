@@ -22,7 +22,7 @@ from marram.rules.facts.relief import (
     point_in_penalty_area_exists,
     stroke_unreasonable_anyway,
 )
-from marram.rules.relief_option import ReliefKind, ReliefOption
+from marram.rules.relief_option import Limit, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, HandOver, Ruling, WhichBall, no_penalty
 
 _WHY_NO_CONDITION = {
@@ -97,6 +97,10 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return unreasonable_choice(case)
     ruling = no_penalty("16.1").under("16.1a(1)")
     ruling = offer(ruling, *condition_or_zone(case)).note("unplayable_is_open_too")
+    if any(
+        option.kind is ReliefKind.FREE and Limit.GENERAL_AREA in option.limits for option in ruling.relief
+    ):
+        ruling = ruling.note("no_point_no_free_relief")
     if case.is_one_of(interference, Interference.BALL_ABOVE_GROUND):
         return ruling.note("measure_from_ground_below")
     return ruling

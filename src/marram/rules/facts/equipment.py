@@ -20,6 +20,8 @@ class LiftingFault(Enum):
     NO_REASON = "no_reason"
     NOT_MARKED = "not_marked"
     CLEANED = "cleaned"
+    NO_REASON_AND_CLEANED = "no_reason_and_cleaned"
+    NOT_MARKED_AND_MORE = "not_marked_and_more"
 
 
 class BallDamage(Enum):
@@ -83,9 +85,11 @@ lifting_fault = choice(
     "Was the ball lifted as it should be?",
     {
         LiftingFault.NONE: "yes: with good reason, marked first and not cleaned",
-        LiftingFault.NO_REASON: "no: it was marked, but there was no reason to believe it cut or cracked on this hole (cleaned or not)",
-        LiftingFault.NOT_MARKED: "no: its spot was not marked first, whatever else was wrong",
+        LiftingFault.NO_REASON: "no: it was marked, but there was no reason to believe it cut or cracked on this hole",
+        LiftingFault.NOT_MARKED: "no: its spot was not marked first, but there was good reason, and it was not cleaned",
         LiftingFault.CLEANED: "no: with good reason and marked, but it was cleaned",
+        LiftingFault.NO_REASON_AND_CLEANED: "no: it was marked, but there was no reason, and it was cleaned as well",
+        LiftingFault.NOT_MARKED_AND_MORE: "no: its spot was not marked first, and there was no reason or it was cleaned as well",
     },
     help="On the putting green a marked ball may always be lifted and cleaned.",
     source="4.2c(1)",

@@ -205,7 +205,7 @@ TERMS: dict[str, str] = {
     "next.choice": "play it as it lies, or {relief}",
     "next.or": ", or ",
     "next.note.play_out_both_balls": "play out both balls",
-    "next.note.may_restore_and_clean": "put what was altered back as it was, no better, or leave it; then play the ball from its spot",
+    "next.note.may_restore_and_clean": "play it as it lies, with what was altered left, or put back as it was and no better",
     "next.note.nearest_like_conditions": "play it as it lies, or place it on the nearest spot with like conditions, within one club-length and no nearer the hole",
     "next.note.replace_on_lip": "replace it on the lip of the hole",
     "next.note.put_back_where_it_had_come_to_rest": "put it back where it had come to rest",

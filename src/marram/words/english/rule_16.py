@@ -32,6 +32,7 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "relief_from_either_condition": "Relief may be taken from either condition first; if the other interferes where the ball then lies, relief may be taken from that in its turn. Where each relief leads back to the other, call a referee: relief is then taken from both at once.",
+    "no_point_no_free_relief": "Where no point of complete relief lies in the general area, there is no free relief: the ball is played as it lies or taken as unplayable.",
     "unplayable_is_open_too": "Unplayable ball relief may be taken instead, from the spot of the ball, for its stroke.",
     "measure_from_ground_below": "The ball is off the ground: measure from the spot on the ground straight below it.",
     "no_free_relief": "There is no free relief here.",
