@@ -6,6 +6,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from pypdf import PdfReader
 
 from marram.course.loading import load
 from marram.demo import COURSE
@@ -57,6 +58,37 @@ def test_local_rules_are_shown_as_they_are_in_force() -> None:
         for name, answer in one.facts.items():
             if name.startswith("local_rule_") and answer == "yes":
                 assert name.removeprefix("local_rule_").replace("_", "-").upper() in {"E-3", "F-5", "E-12"}
+
+
+def test_a_local_rule_is_shown_by_what_it_gives() -> None:
+    """Relief on the opposite side and preferred lies: the page offers them; both only add to another Rule."""
+    for code in ("B-2", "E-3", "E-5"):
+        ((one,), without) = of_local_rules((code,), 23, 20)
+        assert not without
+        assert any(code in each.citation.split() for each in one.ruling.relief)
+
+
+def test_beginners_are_shown_what_happens_to_beginners() -> None:
+    """Nobody stopped the ball on purpose, no second provisional ball was played, and what interferes does so."""
+    for seed in (1, 23, 40):
+        facts = [dict(page.facts) for page in drawn_up(Topic("beginners", seed=seed)).pages]
+        assert {"deliberately_stopped"}.isdisjoint(one.get("whereabouts") for one in facts)
+        assert {"second_found", "both_lost_or_out"}.isdisjoint(one.get("provisional_state") for one in facts)
+        assert {"none", "out_of_bounds_only"}.isdisjoint(one.get("interference") for one in facts)
+
+
+def test_the_shell_prints_on_letter_and_says_what_is_left_out(tmp_path) -> None:
+    """ANSI A: 8.5 by 11 inches, across for the pages and upright for the handout."""
+    pages, handout = tmp_path / "pages.pdf", tmp_path / "handout.pdf"
+    given = ("briefing", "draw-up", "local-rules", "E-5", "Z-9", "--paper", "letter")
+    told = marram(*given, "--pdf", str(pages), "--handout", str(handout))
+    assert "no single situation tells it: 1." in told.out
+    for file, inches in ((pages, (11, 8.5)), (handout, (8.5, 11))):
+        box = PdfReader(file).pages[0].mediabox
+        assert [float(box.width) / 72, float(box.height) / 72] == pytest.approx(inches, abs=0.01)
+    wrong = marram(*given[:-1], "foolscap")
+    assert wrong.code != 0
+    assert "--paper is 'foolscap'; give a4 or letter." in wrong.err
 
 
 def test_rulings_of_an_event_that_no_situation_tells_are_counted() -> None:

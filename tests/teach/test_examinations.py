@@ -1,6 +1,7 @@
 """Examinations: papers that cover the book in equal forms, marked by the engine, items judged by published statistics."""
 
 import json
+from datetime import UTC, datetime
 from functools import cache
 from itertools import combinations
 from random import Random
@@ -11,6 +12,9 @@ from hypothesis import strategies as st
 from scipy.stats import pointbiserialr
 
 from marram.errors import InputError
+from marram.records.examinations import examinations
+from marram.records.making import made
+from marram.records.retired_items import retire
 from marram.teach.examinations.blueprint import WEIGHTS, shares
 from marram.teach.examinations.equality import equality
 from marram.teach.examinations.paper import Examination, examination
@@ -20,6 +24,7 @@ from marram.teach.examinations.retiring import why_retired
 from marram.teach.examinations.statistics import correlation, items, kr20
 from marram.teach.situations.situation import solved
 from tests.cli.running import marram
+from tests.records.full import fill
 
 WUENSCH = (
     "1111110110",
@@ -143,6 +148,22 @@ def test_marks_are_those_of_the_key() -> None:
     assert [found.marks[name].grade for name in ("Ada", "Bo", "Cy")] == ["distinction", "fail", "pass"]
     assert (found.marks["Ada"].percent, found.marks["Bo"].right, found.marks["Cy"].right) == (100, 0, 18)
     assert not found.retired  # three candidates say nothing of an item
+
+
+def test_the_shell_leaves_out_what_records_keep_as_retired(tmp_path) -> None:
+    """An item retired on screen is not drawn in the shell either; records that are not there are named."""
+    drawn = ("examination", "draw", "--seed", "4", "--count", "10", "--json")
+    before = [one["item"] for one in json.loads(marram(*drawn).out)["forms"][0]["items"]]
+    file = tmp_path / "records.db"
+    with made(file) as kept:
+        event = fill(kept, tmp_path / "maps", signed_in=False)
+        retire(kept, examinations(kept, event)[0], before[0], ["too easy"], datetime(2026, 5, 2, tzinfo=UTC))
+    after = [
+        one["item"] for one in json.loads(marram(*drawn, "--records", str(file)).out)["forms"][0]["items"]
+    ]
+    assert before[0] not in after
+    assert len(after) == len(before)
+    assert marram(*drawn, "--records", str(tmp_path / "none.db")).code != 0
 
 
 def test_an_item_with_a_wrong_key_is_retired_with_the_reason() -> None:

@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from marram.cli import long_work
+from marram.cli.paper_given import paper_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.loading import load
 from marram.course.model import Course
 from marram.demo import COURSE
 from marram.errors import InputError
-from marram.paper.paper_size import PaperSize
 from marram.said import said
 from marram.teach.briefings.deck import PARTS, Deck, Topic
 from marram.teach.briefings.deck_file import as_document, read, written
@@ -30,6 +30,7 @@ def draw_up(
     deck: Path | None,
     pdf: Path | None,
     handout: Path | None,
+    paper: str,
     as_json: bool,
 ) -> None:
     """Draw up a briefing; where its file is there already, the words put otherwise in it stay.
@@ -44,7 +45,7 @@ def draw_up(
     found = drawn_up(topic, ground, cases=cases, title=title)
     if deck is not None and deck.exists():
         found = renewed(opened(deck), found, ground)
-    _give(found, ground, deck=deck, pdf=pdf, handout=handout, as_json=as_json)
+    _give(found, ground, deck=deck, pdf=pdf, handout=handout, paper=paper, as_json=as_json)
 
 
 def renew(
@@ -54,6 +55,7 @@ def renew(
     confirm: list[int],
     pdf: Path | None,
     handout: Path | None,
+    paper: str,
     as_json: bool,
 ) -> None:
     """Rule every page of a kept briefing anew, and write it back with what is decided otherwise flagged."""
@@ -63,7 +65,7 @@ def renew(
     found = renewed(opened(file), None, ground)
     for number in confirm:
         found = found.with_page(number, confirmed(found.pages[number - 1]) if 1 <= number <= len(found.pages) else found.pages[0])  # fmt: skip
-    _give(found, ground, deck=file, pdf=pdf, handout=handout, as_json=as_json)
+    _give(found, ground, deck=file, pdf=pdf, handout=handout, paper=paper, as_json=as_json)
 
 
 def put_otherwise(file: Path, number: int, parts: dict[str, str]) -> None:
@@ -116,19 +118,27 @@ def _with_event(
 
 
 def _give(
-    found: Deck, course: Course, *, deck: Path | None, pdf: Path | None, handout: Path | None, as_json: bool
+    found: Deck,
+    course: Course,
+    *,
+    deck: Path | None,
+    pdf: Path | None,
+    handout: Path | None,
+    paper: str,
+    as_json: bool,
 ) -> None:
+    size = paper_given(paper)
     files = {} if deck is None else {deck: written(found)}
     if pdf is not None:
-        files[pdf] = deck_pdf(found, course)
+        files[pdf] = deck_pdf(found, course, paper=size)
     if handout is not None:
-        files[handout] = deck_pdf(found, handout=True, paper=PaperSize.A4)
+        files[handout] = deck_pdf(found, handout=True, paper=size)
     if files:
         write_files(files)
     if as_json:
         print_json(as_document(found))
     elif files:
-        show_lines([("title", found.title), ("text", _counts(found))])
+        show_lines([("title", found.title), ("text", _counts(found)), *_left_out(found)])
     else:
         show_lines(_lines(found))
 
@@ -154,5 +164,9 @@ def _lines(found: Deck) -> Iterator[Line]:
             yield "quiet", "   " + line
         if flag_of(one):
             yield "item", flag_of(one)
+    yield from _left_out(found)
+
+
+def _left_out(found: Deck) -> Iterator[Line]:
     if found.left_out:
         yield "quiet", text("briefings.left_out", count=found.left_out)

@@ -5,6 +5,7 @@ from typing import Annotated
 
 import typer
 
+from marram.cli.paper_given import PaperOption
 from marram.cli.shared_options import Json
 
 briefing_app = typer.Typer(
@@ -46,6 +47,7 @@ def draw_up(
     ] = None,
     pdf: Pdf = None,
     handout: Handout = None,
+    paper: PaperOption = "a4",
     json: Json = False,
 ) -> None:
     """Draw up a briefing: print it, keep it in a file, write it as PDF."""
@@ -62,6 +64,7 @@ def draw_up(
         deck=deck,
         pdf=pdf,
         handout=handout,
+        paper=paper,
         as_json=json,
     )
 
@@ -92,9 +95,10 @@ def renew(
     course: Course = None,
     pdf: Pdf = None,
     handout: Handout = None,
+    paper: PaperOption = "a4",
     json: Json = False,
 ) -> None:
     """Rule every page anew; what is decided otherwise now is flagged."""
     from marram.cli.briefing import renew as work
 
-    work(deck, course=course, confirm=confirm or [], pdf=pdf, handout=handout, as_json=json)
+    work(deck, course=course, confirm=confirm or [], pdf=pdf, handout=handout, paper=paper, as_json=json)

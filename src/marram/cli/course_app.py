@@ -5,6 +5,7 @@ from typing import Annotated
 
 import typer
 
+from marram.cli.paper_given import PaperOption
 from marram.cli.shared_options import (
     CourseMap,
     Crs,
@@ -147,7 +148,7 @@ def course_holes(
         bool,
         typer.Option("--for-players", help="Leave slopes and what speaks against a place out of the sheet."),
     ] = False,
-    paper: Annotated[str, typer.Option(metavar="a4|letter", help="The paper of the sheet.")] = "a4",
+    paper: PaperOption = "a4",
     pdf: Sheet = None,
     svg: Drawing = None,
     json: Json = False,

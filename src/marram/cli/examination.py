@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
+from marram.cli.paper_given import paper_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import write_files
 from marram.demo.plan import COURSE_NAME
@@ -36,17 +37,21 @@ def draw(
     forms: int,
     open_book: bool,
     retired: Path | None,
+    records: str | None,
     folder: Path | None,
+    paper: str,
     as_json: bool,
 ) -> None:
     """Draw an examination; print what it covers, write papers and keys."""
-    exam = examination(seed, count, level=level, forms=forms, open_book=open_book, retired=_retired(retired))
+    size = paper_given(paper)
+    out = _retired(retired, records)
+    exam = examination(seed, count, level=level, forms=forms, open_book=open_book, retired=out)
     if folder is not None:
         files = {}
         for form in exam.forms:
             name = form.letter.lower()
-            files[folder / f"form-{name}.pdf"] = form_pdf(exam, form, COURSE_NAME, key=False)
-            files[folder / f"form-{name}-key.pdf"] = form_pdf(exam, form, COURSE_NAME, key=True)
+            files[folder / f"form-{name}.pdf"] = form_pdf(exam, form, COURSE_NAME, key=False, paper=size)
+            files[folder / f"form-{name}-key.pdf"] = form_pdf(exam, form, COURSE_NAME, key=True, paper=size)
         write_files(files)
     if as_json:
         print_json(_document(exam))
@@ -63,11 +68,12 @@ def mark(
     forms: int,
     form: str,
     retired: Path | None,
+    records: str | None,
     retire: Path | None,
     as_json: bool,
 ) -> None:
     """Mark candidates' answers; judge the items; add bad ones, with the reason, to a file."""
-    exam = examination(seed, count, level=level, forms=forms, retired=_retired(retired))
+    exam = examination(seed, count, level=level, forms=forms, retired=_retired(retired, records))
     sat = next((one for one in exam.forms if one.letter == form.upper()), None)
     if sat is None:
         raise InputError(said("There is no form {form} of this examination.", form=form))
@@ -87,8 +93,16 @@ def mark(
         show_lines(figures_lines(found))
 
 
-def _retired(path: Path | None) -> frozenset[str]:
-    return frozenset() if path is None else frozenset(_reasons(path))
+def _retired(path: Path | None, records: str | None) -> frozenset[str]:
+    """Return the items that are not asked any more: those of a file, and those that records keep."""
+    out = frozenset() if path is None else frozenset(_reasons(path))
+    if records is None:
+        return out
+    from marram.records.database import opened
+    from marram.records.retired_items import retired as kept
+
+    with opened(records) as there:
+        return out | frozenset(kept(there))
 
 
 def _reasons(path: Path) -> dict[str, list[str]]:

@@ -5,6 +5,7 @@ from typing import Annotated
 
 import typer
 
+from marram.cli.paper_given import PaperOption
 from marram.cli.shared_options import Json
 
 examination_app = typer.Typer(
@@ -20,6 +21,10 @@ Retired = Annotated[
     Path | None, typer.Option(help="Items that are not used any more: what 'mark --retire' wrote.")
 ]
 
+Records = Annotated[
+    str | None, typer.Option(help="Records; items retired on screen, which they keep, are not used either.")
+]
+
 
 @examination_app.command("draw")
 def draw(
@@ -29,9 +34,11 @@ def draw(
     forms: Forms = 2,
     open_book: Annotated[bool, typer.Option("--open-book", help="The book may be used.")] = False,
     retired: Retired = None,
+    records: Records = None,
     folder: Annotated[
         Path | None, typer.Option(help="Write papers and keys into this folder, as PDF.")
     ] = None,
+    paper: PaperOption = "a4",
     json: Json = False,
 ) -> None:
     """Draw an examination: its forms, their key, what they cover and how equal they are."""
@@ -44,7 +51,9 @@ def draw(
         forms=forms,
         open_book=open_book,
         retired=retired,
+        records=records,
         folder=folder,
+        paper=paper,
         as_json=json,
     )
 
@@ -60,6 +69,7 @@ def mark(
     level: Level = 2,
     forms: Forms = 2,
     retired: Retired = None,
+    records: Records = None,
     retire: Annotated[
         Path | None, typer.Option(help="Add items that turn out bad to this file, with the reason.")
     ] = None,
@@ -76,6 +86,7 @@ def mark(
         forms=forms,
         form=form,
         retired=retired,
+        records=records,
         retire=retire,
         as_json=json,
     )

@@ -9,6 +9,7 @@ from typing import Any
 from shapely.geometry import Point
 
 from marram.cli import long_work
+from marram.cli.paper_given import paper_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course import load
@@ -18,9 +19,8 @@ from marram.course.greens.slope import GreenSlopes, Slope, in_percent
 from marram.course.model import Course
 from marram.course.reading.files import bytes_of, text_of
 from marram.errors import BadPlace, InputError
-from marram.paper.paper_size import PaperSize
 from marram.rules.plain import as_plain
-from marram.said import one_of, said
+from marram.said import said
 from marram.services.holes import HoleLook, green_slopes, look_at_hole, propose_holes
 from marram.services.marking import check_marking
 from marram.words.faults import fault_words
@@ -77,7 +77,7 @@ def hole_locations(
             day=day,
             slopes=slopes,
             for_players=for_players,
-            paper=_paper(paper),
+            paper=paper_given(paper),
         )
     if svg is not None:
         from marram.paper.hole_location_sheet import sheet_svg
@@ -123,15 +123,6 @@ def hole_locations(
         yield "quiet", _about_slope(slopes, [number for number, one in looks.items() if one.slope is None])
 
     show_lines(lines())
-
-
-def _paper(typed: str) -> PaperSize:
-    known = [one.value for one in PaperSize]
-    if typed.lower() not in known:
-        raise InputError(
-            said("--paper is {typed}; give {known}.", typed=repr(typed), known=one_of(tuple(known)))
-        )
-    return PaperSize(typed.lower())
 
 
 def _slopes(

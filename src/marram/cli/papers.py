@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from marram.cli import long_work
+from marram.cli.paper_given import paper_given
 from marram.cli.show import print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.loading import load
@@ -57,7 +58,7 @@ def print_sheets(
     Raises:
         InputError: what is asked for cannot be had; nothing is written.
     """
-    size = _size(paper)
+    size = paper_given(paper)
     different(pdf, html, read=source.files)
     wanted = None if name == ALL else _named(name)
     papers = _papers(source)
@@ -121,16 +122,6 @@ def _papers(source: Source) -> EventPapers:
 
     with opened(source.records) as there:
         return papers_of_records(there, source.event, course=course, round_=source.round)
-
-
-def _size(paper: str) -> PaperSize:
-    try:
-        return PaperSize(paper.casefold())
-    except ValueError:
-        known = ", ".join(one.value for one in PaperSize)
-        raise InputError(
-            said("--paper is {given}; give one of {known}.", given=shown(paper), known=known)
-        ) from None
 
 
 def _named(name: str) -> SheetName:

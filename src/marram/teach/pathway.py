@@ -35,6 +35,7 @@ class _Pen:
     y: float
     wide: bool
     headline: str
+    branches: int
 
     @property
     def width(self) -> float:
@@ -50,20 +51,23 @@ TYPE = "Atkinson Hyperlegible Next, system-ui, sans-serif"
 """The type of the pages, and of drawings of relief."""
 
 
-def path_svg(why: Explained, *, wide: bool = False, prefix: str = "path") -> str:
+def path_svg(
+    why: Explained, *, wide: bool = False, prefix: str = "path", branches: int = MOST_BRANCHES
+) -> str:
     """Return the path to a ruling as SVG.
 
     Args:
         why: the ruling explained.
         wide: side by side for a slide, instead of one under the other for a phone.
         prefix: starts the ids, so that several drawings can stand in one page.
+        branches: how many other answers are drawn at a question.
     """
     steps = [one for one in why.decided if one.matters]
     width = WIDE if wide else NARROW
     drawn = root(width, 10, {"role": "img", "aria-labelledby": f"{prefix}-name", "font-family": TYPE})
     say(drawn, "title", told(why), id=f"{prefix}-name")
     add(drawn, "rect", x=0, y=0, width=width, height=10, fill=PAPER, class_="ground")
-    pen = _Pen(drawn, _MARGIN, wide, why.headline)
+    pen = _Pen(drawn, _MARGIN, wide, why.headline, branches)
     style = {**stroke(AREA, 5), "stroke-linecap": "round"}
     way = add(drawn, "line", style, x1=pen.way, y1=_MARGIN + 8, x2=pen.way, y2=0)
     for number, one in enumerate(steps, start=1):
@@ -106,24 +110,24 @@ def _step(pen: _Pen, number: int, one: Decided) -> None:
     others = [each for each in one.instead if not each.same]
     if pen.wide:
         down = top
-        for each in others[:MOST_BRANCHES]:
+        for each in others[: pen.branches]:
             down = _branch(pen, each, (left + 24, down), (pen.way + 13, top + 12)) + 8
-        if len(others) > MOST_BRANCHES:
+        if len(others) > pen.branches:
             down = _lines(
                 pen,
-                count_text("pathway.more", len(others) - MOST_BRANCHES),
+                count_text("pathway.more", len(others) - pen.branches),
                 (left + 24, down),
                 pen.width - left - 24 - _MARGIN,
                 small=True,
             )
         pen.y = max(y, down) + _GAP
         return
-    for each in others[:MOST_BRANCHES]:
+    for each in others[: pen.branches]:
         y = _branch(pen, each, (left + 24, y + 6), (pen.way, y + 6))
-    if len(others) > MOST_BRANCHES:
+    if len(others) > pen.branches:
         y = _lines(
             pen,
-            count_text("pathway.more", len(others) - MOST_BRANCHES),
+            count_text("pathway.more", len(others) - pen.branches),
             (left + 24, y + 4),
             pen.width - left - 40,
             small=True,

@@ -6,12 +6,16 @@ from random import Random
 from typing import Any
 
 from marram.errors import InputError, did_you_mean
+from marram.rules.engine.export import facts_of
 from marram.rules.engine.request import fact_named
+from marram.rules.facts import vocabulary
+from marram.rules.facts.conditions import form_of_play
 from marram.rules.former_names import incident_now
 from marram.rules.incidents import INCIDENTS
 from marram.said import said, sentences
 from marram.teach.book.contents import entries
 from marram.teach.book.permanent import situation_at
+from marram.teach.situations.how_often import IN_MANY_ROUNDS, IN_MOST_ROUNDS, oddity
 from marram.teach.situations.reaching import reached, reached_from
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation
@@ -45,6 +49,7 @@ FOR_BEGINNERS = (
 """What a beginner meets, from the tee to the card (common practice of rules evenings, our own choice and order)."""
 _TRIES = 24
 _EASY = 1
+_COMMON = IN_MOST_ROUNDS | IN_MANY_ROUNDS
 
 
 def of_topics(given: Sequence[str], seed: int, count: int) -> list[Situation]:
@@ -71,7 +76,7 @@ def of_topics(given: Sequence[str], seed: int, count: int) -> list[Situation]:
             )
     if faults or not ways:
         raise InputError(*(faults or [said("Give a topic: an incident, a Rule or a provision.")]))
-    return list(islice(_by_turns(ways, seed, level=None), count))
+    return list(islice(_by_turns(ways, seed), count))
 
 
 def _ways(topic: str) -> list[tuple[str, str]]:
@@ -88,7 +93,7 @@ def _ways(topic: str) -> list[tuple[str, str]]:
 def for_beginners(seed: int, count: int) -> list[Situation]:
     """Return easy situations of what beginners meet, from the tee to the card."""
     ways = [[(name, "")] for name in FOR_BEGINNERS if reached().get(name)]
-    found = list(islice(_by_turns(ways, seed, level=_EASY), count))
+    found = list(islice(_by_turns(ways, seed, plain=True), count))
     order = {name: place for place, name in enumerate(FOR_BEGINNERS)}
     return sorted(found, key=lambda one: order[one.incident])
 
@@ -111,13 +116,34 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
             if code in one.citation.replace(",", " ").split()
             for name in reached_from()[one.citation]
         ]
-        for _ in range(_TRIES if ways else 0):
-            one = situation(*_drawn(ways, lot))
-            if one is not None and _agrees(one, adopted):
-                found[code] = one
-                break
+        every = (situation(*_drawn(ways, lot)) for _ in range(_TRIES if ways else 0))
+        agreeing = [one for one in every if one is not None and _agrees(one, adopted)]
+        offering = [one for one in agreeing if _relief_by(code, one)] or _beside_a_rule(code, adopted, lot)
+        plainest = min(offering or agreeing, key=_how_plain, default=None)
+        if plainest is not None:
+            found[code] = plainest
     chosen = list(found.values())[:count]
     return chosen, tuple(code for code in adopted if code not in found)
+
+
+def _beside_a_rule(code: str, adopted: tuple[str, ...], lot: Random) -> list[Situation]:
+    """Return situations in which a Local Rule only adds a way of relief, and no provision of its own decides."""
+    name = f"local_rule_{code.lower().replace('-', '_').replace('.', '_')}"
+    if name not in vocabulary():
+        return []
+    known = {fact_named(name): fact_named(name).parse("yes")}
+    drawn = (
+        situation(each, lot, known=known)
+        for each in sorted(_COMMON)
+        if reached().get(each) and fact_named(name) in facts_of(each)
+        for _ in range(_TRIES)
+    )
+    return [one for one in drawn if one is not None and _relief_by(code, one) and _agrees(one, adopted)]
+
+
+def _relief_by(code: str, one: Situation) -> bool:
+    """Whether a ruling offers relief under a Local Rule."""
+    return any(code in each.citation.split() for each in one.ruling.relief)
 
 
 def _drawn(ways: list[tuple[str, str]], lot: Random) -> tuple[str, Random, str]:
@@ -159,7 +185,7 @@ def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[Situa
     return [one for _, one in ordered][:count], left_out
 
 
-def _by_turns(ways: list[list[tuple[str, str]]], seed: int, level: int | None) -> Iterator[Situation]:
+def _by_turns(ways: list[list[tuple[str, str]]], seed: int, *, plain: bool = False) -> Iterator[Situation]:
     """Yield situations of each way by turns, none told twice, until nothing new is found."""
     lot = Random(seed)  # noqa: S311 - a seed, no secret
     told: set[tuple[str, str]] = set()
@@ -167,7 +193,7 @@ def _by_turns(ways: list[list[tuple[str, str]]], seed: int, level: int | None) -
     while idle < 3:
         idle += 1
         for some in ways:
-            one = _new(some, lot, told, level)
+            one = _new(some, lot, told, plain=plain)
             if one is not None:
                 told.add((one.incident, one.headline))
                 idle = 0
@@ -175,14 +201,15 @@ def _by_turns(ways: list[list[tuple[str, str]]], seed: int, level: int | None) -
 
 
 def _new(
-    ways: list[tuple[str, str]], lot: Random, told: set[tuple[str, str]], level: int | None
+    ways: list[tuple[str, str]], lot: Random, told: set[tuple[str, str]], *, plain: bool
 ) -> Situation | None:
-    best = None
-    for _ in range(_TRIES):
-        one = situation(*_drawn(ways, lot))
-        if one is None or (one.incident, one.headline) in told:
-            continue
-        if level is None or one.level == level:
-            return one
-        best = one if best is None or one.level < best.level else best
-    return best
+    """Return a situation whose ruling was not told; the plainest of those drawn, or the first."""
+    every = (situation(*_drawn(ways, lot)) for _ in range(_TRIES))
+    fresh = (one for one in every if one is not None and (one.incident, one.headline) not in told)
+    return min(fresh, key=_how_plain, default=None) if plain else next(fresh, None)
+
+
+def _how_plain(one: Situation) -> tuple[bool, float]:
+    """Order situations: the easy ones first, of them what happens most."""
+    known = {fact_named(name): fact_named(name).parse(token) for name, token in one.facts.items()}
+    return one.level != _EASY, oddity({**known, form_of_play: one.form}) + 0.3 * len(known)

@@ -17,7 +17,7 @@ from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import scene_svg
 from marram.teach.explaining import explain
-from marram.teach.pathway import path_svg
+from marram.teach.pathway import MOST_BRANCHES, path_svg
 from marram.teach.principles import principles_of
 from marram.teach.situations.situation import Situation
 from marram.teach.what_changed.grouping import Touched, what_changed
@@ -125,8 +125,15 @@ def drawing_of(page: Page, course: Course | None, prefix: str = "scene") -> str:
     return scene_svg(there, prefix=prefix) if isinstance(there, Placed) else ""
 
 
-def way_of(page: Page, *, wide: bool = False, prefix: str = "way") -> str:
-    """Return the way to the ruling of a page as SVG; empty where nothing was asked on it."""
+def way_of(page: Page, *, wide: bool = False, prefix: str = "way", printed: bool = False) -> str:
+    """Return the way to the ruling of a page as SVG; empty where nothing was asked on it.
+
+    Args:
+        page: the page.
+        wide: side by side, for a slide.
+        prefix: starts the ids.
+        printed: whether it has to be read from a column of a sheet: of a long way only one other answer at a question.
+    """
     if not page.incident:
         return ""
     try:
@@ -134,7 +141,9 @@ def way_of(page: Page, *, wide: bool = False, prefix: str = "way") -> str:
     except InputError:
         return ""
     why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
-    return path_svg(why, wide=wide, prefix=prefix) if any(each.matters for each in why.decided) else ""
+    steps = sum(each.matters for each in why.decided)
+    branches = 1 if printed and steps > 1 else MOST_BRANCHES
+    return path_svg(why, wide=wide, prefix=prefix, branches=branches) if steps else ""
 
 
 def _of_changes(topic: Topic, course: Course | None) -> list[Page]:

@@ -30,6 +30,9 @@ NOT_IN_MATCHES = frozenset(
 )
 """Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
 NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
+    "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
+    "ball_moved_by_player": {"cause_known": frozenset({"no"})},
     "ball_moved_during_swing": {"handling_allowed": frozenset({"yes"})},
     "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
 }

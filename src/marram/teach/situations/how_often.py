@@ -1,6 +1,7 @@
 """How often things happen on courses: common practice, our own judgement; nobody publishes counts."""
 
 from collections.abc import Mapping
+from math import log
 from typing import Any
 
 from marram.rules.engine.fact import Fact
@@ -104,6 +105,16 @@ _OFTEN: dict[str, dict[str, float]] = {
         "line_of_play": 1.5,
         "ball_above_ground": 0.4,
         "out_of_bounds_only": 0.4,
+        "none": 0.4,
+    },
+    "provisional_state": {"not_played": 6.0, "found": 4.0, "second_found": 0.2, "both_lost_or_out": 0.1},
+    "spot_of_ball_known": {"yes": 8.0},
+    "whereabouts": {
+        "not_known": 9.0,
+        "out_of_bounds": 4.0,
+        "penalty_area": 3.0,
+        "deliberately_stopped": 0.1,
+        "movable_obstruction": 0.3,
     },
 }
 """How likely answers are where they differ much on courses; those left out are 1."""
@@ -158,3 +169,16 @@ def likelihood(fact: Fact[Any], answer: Any) -> float:
     if fact.name in _OFTEN:
         return _OFTEN[fact.name].get(fact.token(answer), 1.0)
     return _USUAL if fact.usual is not None and answer == fact.usual else 1.0
+
+
+def oddity(facts: Mapping[Fact[Any], Any]) -> float:
+    """Return how far answers are from the likeliest ones of their facts: 0 where each is, more for each that is rarer.
+
+    Args:
+        facts: the facts, with answers as the engine takes them.
+    """
+    return sum(
+        log(max(likelihood(fact, each) for each in fact.answers) / likelihood(fact, answer))
+        for fact, answer in facts.items()
+        if fact.answers
+    )

@@ -1,11 +1,13 @@
 """Sampling situations with a seed: the common ones often, and each provision in its turn."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from random import Random
+from types import MappingProxyType
 from typing import Any
 
 from marram.errors import InputError
 from marram.rules.engine.export import graph_of
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.facts.conditions import form_of_play as the_form
@@ -81,14 +83,23 @@ def _drawn(
             yield found
 
 
-def situation(name: str, lot: Random, provision: str = "") -> Situation | None:
-    """Return one situation of an incident; ``None`` where no walk tried ends in a ruling that cites the provision."""
+def situation(
+    name: str, lot: Random, provision: str = "", known: Mapping[Fact[Any], Any] = MappingProxyType({})
+) -> Situation | None:
+    """Return one situation of an incident; ``None`` where no walk tried ends in a ruling that cites the provision.
+
+    Args:
+        name: the incident.
+        lot: draws the answers.
+        provision: what the ruling has to cite; empty: nothing of the kind.
+        known: answers that are given, where they are asked for.
+    """
     root = graph_of(name, TODAY)
 
     def wanted(end: Outcome) -> bool:
         return isinstance(end, Ruling) and (not provision or provision in citations_of(end))
 
-    given = {the_form: ONLY_IN[name]} if name in ONLY_IN else {}
+    given = {**known, the_form: ONLY_IN[name]} if name in ONLY_IN else dict(known)
     for _ in range(_TRIES):
         answers = walk(root, wanted, lot, given)
         if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
