@@ -8,16 +8,19 @@ from random import Random
 
 import pytest
 
+from marram.errors import InputError
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import Ruling
+from marram.rules.penalty import OWN
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes import quiz
 from marram.teach.quizzes.near import near_rulings
 from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, eliminates_itself, question, questions
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation, situations
-from marram.words.headline import headline
+from marram.words.headline import headline, said_by_note
 from tests.cli.running import marram
 
 DRAWN = list(islice(questions(11), 80))
@@ -107,3 +110,60 @@ def test_no_wrong_answer_is_ruled_out_without_a_rule() -> None:
         if any(each.near and eliminates_itself(one.situation, each.near) for each in one.answers)
     ]
     assert len(poor) <= 2
+
+
+def test_what_it_may_be_taken_for_speaks_of_nothing_that_was_not_told() -> None:
+    """Of 120 questions no other incident's ruling costs more than both, ends the hole, or asks for a step of its own."""
+    for one in islice(questions(23), 120):
+        right = one.situation.ruling
+        most = max(2, sum(each.strokes for each in right.penalties))
+        for answer in one.answers:
+            if answer.near is None or not answer.near.incident:
+                continue
+            other = answer.near.ruling
+            assert sum(each.strokes for each in other.penalties if each.who in OWN) <= most, answer.words
+            assert said_by_note(other) in ("", said_by_note(right)), answer.words
+            ended = {Action.HOLED, Action.HOLE_OVER}
+            assert other.action not in ended or right.action in {*ended, Action.STOP_PLAY}, answer.words
+
+
+def test_no_answer_shapes_the_lie_in_sand_off_the_sand() -> None:
+    """A ball whose area was told to be no bunker has no lie in sand to be shaped, nor a match two balls to be played out."""
+    drawn = list(islice(questions(31, incidents=("ball_moved_in_search", "ball_lifted", "two_balls")), 60))
+    poor = [
+        answer.words
+        for one in drawn
+        for answer in one.answers
+        if answer.near
+        and (
+            (
+                "shape the lie" in answer.words
+                and one.situation.facts.get("area_of_ball", "bunker") != "bunker"
+            )
+            or ("play out both" in answer.words and one.situation.form is FormOfPlay.MATCH_PLAY)
+        )
+    ]
+    assert not poor
+
+
+@pytest.mark.parametrize(
+    ("asked", "says"),
+    [
+        ({"incidents": ("not_in_the_rules",)}, "no situation can be told"),
+        (
+            {"incidents": ("ball_overhung_hole",), "level": 3},
+            "no situation could be drawn of ball_overhung_hole",
+        ),
+    ],
+)
+def test_what_gives_no_question_is_refused_and_not_drawn_for_ever(asked, says) -> None:
+    """Questions that cannot be are told as that, with what to do instead."""
+    with pytest.raises(InputError, match=says):
+        next(questions(3, **asked))
+
+
+def test_situations_of_which_no_question_can_be_asked_end(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where too few other rulings lie near whatever is drawn, that is said."""
+    monkeypatch.setattr(quiz, "question", lambda _one, _lot: None)
+    with pytest.raises(InputError, match="no question can be asked"):
+        next(questions(3, incidents=("unplayable_ball",)))

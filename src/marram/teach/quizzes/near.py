@@ -9,12 +9,14 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
+from marram.rules.penalty import OWN, PenaltyKind
 from marram.rules.result import NeedFacts
-from marram.rules.ruling import Ruling
+from marram.rules.ruling import Action, Ruling
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation, ruled
+from marram.words.headline import said_by_note
 from marram.words.telling import is_told
 
 _DEEPEST = 2
@@ -25,6 +27,9 @@ _MOST_MORE = 40
 """Rulings that more would have to be told for, of which some are drawn (own choice)."""
 _MOST_TAKEN_FOR = 30
 """Situations of other incidents that are tried (own choice)."""
+_GENERAL_PENALTY = 2
+"""Strokes of the general penalty in stroke play (Rule 1.3c(2))."""
+_ORDINARY = (PenaltyKind.STROKES, PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE, PenaltyKind.DISQUALIFICATION)
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,6 +164,27 @@ def _taken_for(one: Situation, lot: Random) -> Iterator[Near]:
         if (
             other is not None and the_sides.name not in other.facts
         ):  # who plays together may not fit the form of play
-            found = ruled(name, other.facts, one.form, one.played_on)
-            if isinstance(found, Ruling):
+            here_too = {fact: token for fact, token in one.facts.items() if fact in other.facts}
+            found = ruled(name, {**other.facts, **here_too}, one.form, one.played_on)
+            if isinstance(found, Ruling) and is_believable(one.ruling, found):
                 yield Near(found, one.form, incident=name)
+
+
+def is_believable(right: Ruling, other: Ruling) -> bool:
+    """Whether the ruling of another incident can be taken for the right one: it speaks of nothing that was not told.
+
+    More strokes than a general penalty, holes deducted, a step that belongs to the other incident (both balls played out,
+    the lie shaped in sand, a club taken out of play) or the end of the hole give themselves away.
+    """
+    if said_by_note(other) not in {"", said_by_note(right)} or "shape_the_lie_in_sand" in other.notes:
+        return False
+    ends = (Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
+    if other.action in ends and right.action not in ends:
+        return False
+    if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY):
+        return False
+    return {one.kind for one in other.penalties} <= {*_ORDINARY, *(one.kind for one in right.penalties)}
+
+
+def _strokes(ruling: Ruling) -> int:
+    return sum(one.strokes for one in ruling.penalties if one.who in OWN)

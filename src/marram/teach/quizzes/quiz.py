@@ -4,11 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from random import Random
 
+from marram.errors import InputError
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
+from marram.said import said
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
@@ -17,6 +19,8 @@ from marram.words.texts import capital, text
 
 MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
+MOST_IN_VAIN = 60
+"""Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
 PARTNERS = "Other forms of play, partners and teams"
 """The theme whose rulings name a side or a partner."""
 
@@ -52,12 +56,27 @@ class Question:
 def questions(
     seed: int, *, incidents: tuple[str, ...] = (), provision: str = "", level: int | None = None
 ) -> Iterator[Question]:
-    """Yield questions without end, the same for the same seed; the arguments are those of :func:`situations`."""
+    """Yield questions without end, the same for the same seed; the arguments are those of :func:`situations`.
+
+    Raises:
+        InputError: of what was asked for no question can be made, as far as was tried; or as for :func:`situations`.
+    """
+    in_vain = 0
     drawn = situations(seed, incidents=incidents, provision=provision, level=level)
     for number, one in enumerate(drawn):
         found = question(one, Random(f"{seed} {number}"))  # noqa: S311 - a seed, no secret
         if found is not None:
             yield found
+        in_vain = 0 if found is not None else in_vain + 1
+        if in_vain == MOST_IN_VAIN:
+            raise InputError(
+                said(
+                    "{count} situations of {incident} were drawn, and no question can be asked of them: too few other "
+                    "rulings lie near. Ask about more incidents, another provision or another level.",
+                    count=MOST_IN_VAIN,
+                    incident=", ".join(incidents) or one.incident,
+                )
+            )
 
 
 def question(one: Situation, lot: Random) -> Question | None:
@@ -114,9 +133,18 @@ def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
 
 
 def eliminates_itself(one: Situation, near: Near) -> bool:
-    """Whether an answer can be ruled out without a Rule: of the teeing area, or of partners, where neither is told of."""
+    """Whether an answer can be ruled out without a Rule: of the teeing area, partners or sand, where none is told of.
+
+    So is playing out both balls in a match, where there is one ball (Rule 20.1c(3) is of stroke play).
+    """
+    area = one.facts.get(area_of_ball.name)
     moved = dict(near.otherwise).get(area_of_ball.name) == Area.TEEING_AREA.value
-    here = one.facts.get(area_of_ball.name) == Area.TEEING_AREA.value
+    here = area == Area.TEEING_AREA.value
+    notes = set(near.ruling.notes) - set(one.ruling.notes)
+    if "shape_the_lie_in_sand" in notes and area is not None and area != Area.BUNKER.value:
+        return True
+    if "play_out_both_balls" in notes and one.form is FormOfPlay.MATCH_PLAY:
+        return True
     partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
     return (moved and not here) or (partners and incident(one.incident).theme != PARTNERS)
 

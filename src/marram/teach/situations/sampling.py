@@ -26,6 +26,9 @@ from marram.words.telling import is_told
 NAMES = ("Anselm", "Bram", "Corin", "Elke", "Fenna", "Ivo", "Linnea", "Mara", "Odo", "Pella", "Runa", "Sunniva", "Tessa", "Ysolde")  # fmt: skip
 """Invented first names; nobody is meant."""
 HOLES = 18
+MOST_IN_VAIN = 2_000
+"""Drawings one after the other that give no situation of the level, before it is said that there is none (own choice)."""
+MOST_NAMED = 3
 _TRIES = 12
 """Walks tried for one situation; a number that two provisions bound in different ways can close a walk."""
 
@@ -42,7 +45,7 @@ def situations(
         level: only of this difficulty, 1 to 3.
 
     Raises:
-        InputError: no ruling of these incidents cites the provision.
+        InputError: no ruling of these incidents cites the provision, or none of them gives a situation of that level.
         UnknownIncident: there is no such incident.
     """
     names = [incident(name).name for name in incidents] or [one.name for one in taught()]
@@ -57,6 +60,13 @@ def situations(
                 provision=provision,
             )
         )
+    if not turns:
+        raise InputError(
+            said(
+                "Of {incidents} no situation can be told that ends in a ruling. Ask about more incidents.",
+                incidents=", ".join(names[:MOST_NAMED]),
+            )
+        )
     return _drawn(seed, wanted, turns, provision, level)
 
 
@@ -67,7 +77,17 @@ def _drawn(
     weights = [weight(incident(name)) for name in names]
     waiting: list[str] = []
     number = lot.randrange(2)  # so that also the first of a seed is at times the turn of a provision
+    in_vain = 0
     while True:
+        if in_vain == MOST_IN_VAIN:
+            raise InputError(
+                said(
+                    "{count} times no situation could be drawn of {incidents} at this level. Ask about more incidents, "
+                    "another provision or another level.",
+                    count=MOST_IN_VAIN,
+                    incidents=", ".join(names[:MOST_NAMED]),
+                )
+            )
         number += 1
         asked = provision
         if not asked and number % 2 == 0:  # every other one is the turn of a provision
@@ -79,7 +99,9 @@ def _drawn(
         else:
             name = lot.choices(names, weights)[0]
         found = situation(name, lot, asked)
+        in_vain += 1
         if found is not None and level in (None, found.level):
+            in_vain = 0
             yield found
 
 
