@@ -3,7 +3,7 @@
 import pytest
 from shapely.geometry import Polygon, box
 
-from marram.course.reading.osm_areas import area_of
+from marram.course.reading.osm_areas import area_of, joined
 
 SQUARE = box(0, 0, 20, 20)
 BESIDE = box(20, 0, 40, 20)
@@ -72,3 +72,35 @@ def test_rings_that_touch_or_lie_in_one_another_are_read(members, whole) -> None
 def test_what_may_be_meant_otherwise_is_not_read(members) -> None:
     """Edges that cross or are open, and roles that say otherwise than the nesting, stay to be mended."""
     assert read(*members) is None
+
+
+def joined_of(*members):
+    """Return what rings given by role make; nodes are named by their places."""
+    ways = [(role, [str(place) for place in places]) for role, places in members]
+    return joined(ways, {str(place): place for _, places in members for place in places})
+
+
+CROSSED = [(0.0, 0.0), (20.0, 20.0), (20.0, 0.0), (0.0, 20.0), (0.0, 0.0)]
+
+
+@pytest.mark.parametrize("other", [box(50, 50, 60, 60), BESIDE], ids=["far away", "touching from outside"])
+def test_an_inner_ring_outside_every_outer_one_is_told(other) -> None:
+    """It cuts nothing out, and a place of it is given; the inner ring that lies inside is cut out."""
+    made = joined_of(("outer", ring(SQUARE)), ("inner", ring(INSIDE)), ("inner", ring(other)))
+    (told,) = made.ignored
+    assert told in ring(other)
+    assert made.area.equals(SQUARE.difference(INSIDE))
+
+
+def test_an_inner_ring_outside_an_edge_that_crosses_itself_is_told() -> None:
+    """Beside what is wrong with the edge."""
+    made = joined_of(("outer", CROSSED), ("inner", ring(box(50, 50, 60, 60))))
+    assert len(made.ignored) == 1
+    assert not made.area.is_valid
+
+
+def test_an_inner_ring_over_the_edge_is_no_area_and_not_passed_over() -> None:
+    """However little of it lies inside: it is used, and the area is then not valid, which is told as such."""
+    made = joined_of(("outer", ring(SQUARE)), ("inner", ring(box(19, 5, 60, 10))))
+    assert made.ignored == ()
+    assert not made.area.is_valid

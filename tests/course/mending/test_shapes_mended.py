@@ -170,3 +170,15 @@ def test_an_area_wholly_beyond_the_boundary_is_not_cut_to_nothing() -> None:
     found["outside"] = drawn(square(300, 240, 8), "outside", golf="bunker")
     asked = proposal(draft_of(document(found)), "area_outside")
     assert [choice.words for choice in asked.choices] == ["Lead the boundary round it", "Take it off the map"]
+
+
+def test_rings_cut_out_of_themselves_have_each_a_proposal() -> None:
+    """Greens whose edge is given twice, as outer and as inner ring: some enclose nothing, to the last digit."""
+    found = features()
+    greens = [one for one in found.values() if one["properties"].get("golf") == "green"]
+    for green in greens:
+        green["geometry"]["coordinates"] *= 2
+    draft = draft_of(document(found))
+    proposed = {one.fault.feature for one in draft.proposals if one.fault.check == "invalid_geometry"}
+    assert proposed == {green["id"] for green in greens}
+    assert len(proposed) == 9

@@ -47,6 +47,8 @@ def untangled(setting: Setting, ident: str, shape: BaseGeometry, *, closed: bool
             continue
         sizes = [_square(setting, part) for part in parts]
         kept = [part for part, size in zip(parts, sizes, strict=True) if size > SLIVER * sum(sizes)]
+        if not kept:  # no part has any size
+            continue
         dropped = [said("a part of {size} is dropped", size=_size(size)) for size in sizes[len(kept) :]]
         lost = setting.plane.inward(shapely.union_all(_thin(made))).length
         if lost > SLIVER:

@@ -6,10 +6,12 @@ one, rings may touch in a node, and a member without a role is read as it lies. 
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 import shapely
 from shapely import MultiLineString
+from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.reading.source import Position
@@ -18,6 +20,48 @@ Member = tuple[str, Sequence[str]]
 """The role of a way in a relation, and its nodes."""
 
 INNER, OUTER = "inner", "outer"
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """What the ways of a relation make.
+
+    Attributes:
+        area: the area, perhaps not valid; ``None`` where there is no ring or one does not close.
+        open_at: where a part of its edge ends and no other begins, in degrees.
+        ignored: a place of each inner ring that lies in no outer one, in degrees: it cuts nothing out.
+    """
+
+    area: BaseGeometry | None
+    open_at: Position | None = None
+    ignored: tuple[Position, ...] = ()
+
+
+def joined(members: Sequence[Member], places: Mapping[str, Position]) -> Joined:
+    """Join the ways of a relation by their shared nodes into rings, and put inner rings into their outer ones."""
+    rings: dict[bool, list[Polygon]] = {}
+    for inner in (True, False):
+        closed, loose = rings_of([*nodes] for role, nodes in members if (role == INNER) is inner)
+        if loose:
+            return Joined(None, open_at=places[loose[0]])
+        rings[inner] = [Polygon([places[node] for node in ring]) for ring in closed]
+    areas, used = [], set()
+    for outer in rings[False]:
+        within = [number for number, inner in enumerate(rings[True]) if _meet(outer, inner)]
+        used |= {*within}
+        areas.append(Polygon(outer.exterior, [rings[True][number].exterior for number in within]))
+    ignored = tuple(
+        inner.exterior.coords[0] for number, inner in enumerate(rings[True]) if areas and number not in used
+    )
+    if not areas:
+        return Joined(None)
+    found = areas[0] if len(areas) == 1 else MultiPolygon(areas)
+    return Joined(found if found.is_valid else area_of(members, places) or found, ignored=ignored)
+
+
+def _meet(outer: Polygon, inner: Polygon) -> bool:
+    """Whether an inner ring has ground in an outer one: all of it, or a part, which is then no valid area."""
+    return outer.covers(inner.representative_point()) or shapely.relate_pattern(outer, inner, "T********")
 
 
 def rings_of(chains: Iterable[list[str]]) -> tuple[list[list[str]], list[str]]:

@@ -6,12 +6,13 @@ from math import isnan
 from xml.parsers import expat
 
 import shapely
-from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
+from shapely.geometry import LineString, MultiLineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from marram.course.fault import Fault, Severity
+from marram.course.fault import Fault
 from marram.course.progress import READING, Progress, no_progress, part_of, telling
-from marram.course.reading.osm_areas import area_of, rings_of
+from marram.course.reading.osm_areas import INNER, Member, joined
+from marram.course.reading.osm_doubts import inner_outside, open_edge, tags_at_edge
 from marram.course.reading.source import (
     TOO_SHORT,
     WITHOUT_RING,
@@ -161,6 +162,8 @@ def read_osm_xml(name: str, data: bytes, progress: Progress = no_progress) -> So
     for element in telling(file.tagged, part_of(progress, PARSED, 1.0), READING):
         if fault := unknown_tags(element.ident, element.tags):
             source.faults.append(fault)
+        if _makes_area(element):
+            source.faults.extend(_doubts(element, file))
         if meaning(element.tags) is not None:
             _read_element(element, file, source)
     return source
@@ -200,7 +203,7 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
         else:
             source.features.append(SourceFeature(element.ident, element.tags, Point(place)))
         return
-    if element.kind == "relation" and element.tags.get("type") not in {"multipolygon", "boundary"}:
+    if element.kind == "relation" and not _makes_area(element):
         return
     ways = [element] if element.kind == "way" else _member_ways(element, file)
     lost = sum(role is None for role in ways) + sum(
@@ -226,6 +229,10 @@ def _read_element(element: _Element, file: _File, source: Source) -> None:
     elif is_about_golf(element.tags) and not present:
         source.refuse(*WITHOUT_RING, element.ident)
     _keep_partial(element, ways, file, source)
+
+
+def _makes_area(element: _Element) -> bool:
+    return element.kind == "relation" and element.tags.get("type") in {"multipolygon", "boundary"}
 
 
 def _keep_partial(
@@ -256,41 +263,39 @@ def _way(way: _Element, file: _File) -> BaseGeometry | None:
 
 
 def _multipolygon(relation: _Element, file: _File, source: Source) -> BaseGeometry | None:
-    """Join the member ways by their shared nodes into rings, and put inner rings into their outer ones."""
-    roles: dict[bool, list[_Element]] = {True: [], False: []}
-    for kind, ref, role in relation.members:
-        if kind == "way":
-            roles[role == "inner"].append(file.ways[ref])
-    rings: dict[bool, list[list[str]]] = {}
-    for inner, ways in roles.items():
-        closed, loose = rings_of(way.nodes for way in ways)
-        rings[inner] = closed
-        if loose:
-            source.faults.append(
-                Fault(
-                    Severity.ERROR if is_about_golf(relation.tags) else Severity.NOTE,
-                    "open_ring",
-                    said("its edge is not closed: a part ends where no other begins"),
-                    said("Draw the missing part of its edge."),
-                    relation.ident,
-                    None,
-                    *file.places[loose[0]],
-                )
-            )
-            return None
-    inner_rings = [Polygon([file.places[number] for number in ring]) for ring in rings[True]]
-    outer_rings = [Polygon([file.places[number] for number in ring]) for ring in rings[False]]
-    areas = [
-        Polygon(
-            outer.exterior,
-            [inner.exterior for inner in inner_rings if outer.covers(inner.representative_point())],
-        )
-        for outer in outer_rings
+    """Return the area of a relation, and say where its ways make none or not all of it."""
+    golf = is_about_golf(relation.tags)
+    found = joined(_roles(relation, file), file.places)
+    if found.open_at:
+        source.faults.append(open_edge(relation.ident, found.open_at, about_golf=golf))
+    source.faults.extend(inner_outside(relation.ident, place, about_golf=golf) for place in found.ignored)
+    return found.area
+
+
+def _roles(relation: _Element, file: _File) -> list[Member]:
+    """Return the role and the nodes of each way of a relation that the file holds."""
+    return [
+        (role, file.ways[ref].nodes)
+        for kind, ref, role in relation.members
+        if kind == "way" and ref in file.ways
     ]
-    if not areas:
-        return None
-    found = areas[0] if len(areas) == 1 else MultiPolygon(areas)
-    if found.is_valid:
-        return found
-    members = [(role, file.ways[ref].nodes) for kind, ref, role in relation.members if kind == "way"]
-    return area_of(members, file.places) or found
+
+
+def _doubts(relation: _Element, file: _File) -> Iterable[Fault]:
+    """Yield where the tags of a relation stand at a way of its edge, or there too."""
+    roles = _roles(relation, file)
+    cut = next((nodes[0] for role, nodes in roles if role == INNER and nodes), None)
+    for kind, ref, role in relation.members:
+        if kind == "way" and role != INNER and ref in file.ways:
+            edge = file.ways[ref]
+            in_pieces = edge.nodes[:1] != edge.nodes[-1:]
+            shown = cut or (edge.nodes[0] if in_pieces else None)
+            if shown in file.places:
+                yield from tags_at_edge(
+                    relation.ident,
+                    relation.tags,
+                    edge.ident,
+                    edge.tags,
+                    file.places[shown],
+                    in_pieces=in_pieces,
+                )
