@@ -61,7 +61,8 @@ def joined(members: Sequence[Member], places: Mapping[str, Position]) -> Joined:
 
 def _meet(outer: Polygon, inner: Polygon) -> bool:
     """Whether an inner ring has ground in an outer one: all of it, or a part, which is then no valid area."""
-    return outer.covers(inner.representative_point()) or shapely.relate_pattern(outer, inner, "T********")
+    inside = outer.covers(inner.representative_point())
+    return bool(inside or shapely.relate_pattern(outer, inner, "T********"))
 
 
 def rings_of(chains: Iterable[list[str]]) -> tuple[list[list[str]], list[str]]:
