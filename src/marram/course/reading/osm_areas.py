@@ -50,9 +50,8 @@ def joined(members: Sequence[Member], places: Mapping[str, Position]) -> Joined:
         within = [number for number, inner in enumerate(rings[True]) if _meet(outer, inner)]
         used |= {*within}
         areas.append(Polygon(outer.exterior, [rings[True][number].exterior for number in within]))
-    ignored = tuple(
-        inner.exterior.coords[0] for number, inner in enumerate(rings[True]) if areas and number not in used
-    )
+    lonely = [inner for number, inner in enumerate(rings[True]) if areas and number not in used]
+    ignored = tuple((x, y) for x, y in (inner.exterior.coords[0] for inner in lonely))
     if not areas:
         return Joined(None)
     found = areas[0] if len(areas) == 1 else MultiPolygon(areas)
