@@ -11,10 +11,8 @@ from marram.rules.engine.request import rule
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, date_of_play, form_of_play
 from marram.rules.facts.lost import provisional_state
-from marram.rules.facts.relief import ZoneInterference, no_play_zone_interference
 from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.result import Result
-from marram.rules.ruling import HandOver, Reason
 from marram.services.conditions import Conditions
 from marram.services.interference import CONDITION, NO_PLAY_ZONE, WALL, WRONG_GREEN, interfering
 from marram.services.lies import Lie, in_condition, to_plane, what_lies_here
@@ -124,22 +122,10 @@ def rule_on(course: Course, asked: Asked, lie: Lie | None = None) -> Ruled:
     from_map = frozenset(mapped.keys() - asked.facts.keys())
     if not asked.what:
         return Ruled(asked, lie, known, from_map, assumed)
-    result = _rather_no_play_zone(asked.what, known) or rule(asked.what, known, **asked.conditions.request())
+    result = rule(asked.what, known, **asked.conditions.request())
     given = known | {date_of_play.name: asked.conditions.on}
     words = sheet(result, form_of_play=asked.form, given=given, from_map=from_map)
     return Ruled(asked, lie, known, from_map, assumed, result, words)
-
-
-def _rather_no_play_zone(what: str, known: Mapping[str, Any]) -> HandOver | None:
-    """Return that a condition is rather a no play zone, where the ball is known to lie in one.
-
-    From a condition relief may be taken, from a no play zone it must: asked about the one, the other would be missed.
-    """
-    inside = ZoneInterference.BALL_INSIDE
-    name = no_play_zone_interference.name
-    if what != CONDITION or no_play_zone_interference.parse(known.get(name, ZoneInterference.NONE)) != inside:
-        return None
-    return HandOver(NO_PLAY_ZONE, "16.1f(1)", ((name, inside.value),), (Reason(name, "16.1f(1)", (inside,)),))
 
 
 def rule_at_place(course: Course, asked: Asked) -> Ruled:

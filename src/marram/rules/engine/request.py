@@ -29,6 +29,7 @@ from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.facts.conditions import form_of_play as the_form
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
+from marram.rules.rather import rather, with_point_told
 from marram.rules.result import NeedFacts, Result, Settled, Stake
 from marram.rules.ruling import Action, Outcome, Ruling
 from marram.said import said, sentences
@@ -147,9 +148,18 @@ def rule(
             break
         known[fact] = answer
     else:
-        return _walk_among_sides(incident, known) if the_sides in known else walk(pages, known)
+        return _ruled(incident, pages, known)
     known.update(read_facts(facts or {}))
-    return _walk_among_sides(incident, known) if the_sides in known else walk(pages, known)
+    return _ruled(incident, pages, known)
+
+
+def _ruled(name: str, pages: Book, known: dict[Fact[Any], Any]) -> Result:
+    """Walk the tree of an incident, and take in what is known beyond what its provisions ask for."""
+    other = rather(name, known)
+    if other is not None:
+        return other
+    result = _walk_among_sides(name, known) if the_sides in known else walk(pages, known)
+    return with_point_told(result, known)
 
 
 def _walk_among_sides(name: str, known: dict[Fact[Any], Any]) -> Result:
