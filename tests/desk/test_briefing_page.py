@@ -31,3 +31,11 @@ def test_the_presenter_sees_ruling_time_and_what_comes_next(client: TestClient) 
 def test_an_unknown_topic_is_refused(client: TestClient) -> None:
     """What is no topic is told, not a traceback."""
     assert client.get("/briefing", params={"kind": "topics", "topic": "no_such_thing"}).status_code == 400
+
+
+def test_keys_of_a_remote_control_have_their_links(client: TestClient) -> None:
+    """First the ruling, then the next page, and back: each is a link that the script follows."""
+    asked = client.get("/briefing", params=ASKED).text
+    assert 'data-key="show"' in asked
+    assert 'data-key="next"' in asked
+    assert "teaching/slides.js" in asked

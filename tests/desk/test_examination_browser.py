@@ -66,6 +66,35 @@ def test_nothing_is_lost_by_a_reload_or_a_desk_out_of_reach(
     assert {item: each.place for item, each in chosen_by(kept.records, sitter).items()} == {1: 1, 2: 2}
 
 
+def test_a_paper_opens_again_out_of_reach(chromium: Browser, desk: str, kept: KeptHere) -> None:
+    """Reloaded without the desk it is the paper with every choice, never the book; the choices arrive once it is back."""
+    one = made(kept)
+    sitter = sitters(kept.records, one)[0]
+    begin(kept.records, one, NOW)
+    page = chromium.new_context(
+        viewport={"width": 390, "height": 844}, base_url=desk, service_workers="allow"
+    ).new_page()
+    page.goto(f"/examination/{sitter.code}")
+    expect(page.locator("#examination[data-here=yes]")).to_be_attached()
+    page.locator("#item-1 .choice").nth(1).click()
+    expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
+
+    page.context.set_offline(True)
+    page.locator("#item-2 .choice").nth(2).click()
+    page.reload()
+    expect(page.get_by_role("heading", name="Your paper")).to_be_visible()
+    expect(page.locator("#item-1 input").nth(1)).to_be_checked()
+    expect(page.locator("#item-2 input").nth(2)).to_be_checked()
+    expect(page.get_by_text("One answer waits on this device.")).to_be_visible()
+
+    page.context.set_offline(False)
+    expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
+    assert {item: each.place for item, each in chosen_by(kept.records, sitter).items()} == {1: 1, 2: 2}
+    close(kept.records, one, NOW)
+    expect(page.get_by_role("heading", name="The papers are collected")).to_be_visible()
+    page.wait_for_function("async () => !(await caches.has('marram-papers'))")
+
+
 def test_when_the_time_is_over_nothing_can_be_chosen(chromium: Browser, desk: str, kept: KeptHere) -> None:
     """The clock says so, and every answer is closed; the paper can be handed in."""
     one = made(kept, minutes=1)

@@ -92,6 +92,7 @@ def told_of(one: Question, course: str) -> dict[str, Any]:
         "told": list(situation.told(course)),
         "level": text(f"situations.level.{situation.level}"),
         "ask": text("quizzes.choose"),
+        "whole": text("quizzes.choose_whole"),
         "answers": [
             {"letter": letter(at), "words": each.words, "why": why_not(one, each), "right": at == one.right}
             for at, each in enumerate(one.answers)

@@ -1,12 +1,14 @@
 // The service worker: pages come from the desk while it is in reach; out of reach a case goes on with the book on the phone.
 // The desk puts `HELD` before this script: its version, the files that hold nothing of anybody, and what is kept for
-// whoever is signed in. Nothing else is ever kept.
+// whoever is signed in. Beside it a candidate's paper is kept while it is being sat. Nothing else is ever kept.
 
 const FILES = `marram-files-${HELD.version}`;
 const OF_SOMEBODY = "marram-of-";
 const PATIENCE = 8000; // milliseconds that a page of the desk may take before the phone helps itself
 const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "said", "ask", "number"]);
 const WALK = /^\/walk(\/\d+\/\d+)?$/; // what a walking scorer opens again out of reach: kept once it was opened
+const PAPER = /^\/examination\/[^/]+$/; // a candidate's paper: kept while it is being sat, whoever is signed in or nobody
+const PAPERS = "marram-papers";
 const DOORS = /^\/(sign-out|sign-in|join\/)/;
 
 self.addEventListener("install", (event) => {
@@ -21,6 +23,8 @@ self.addEventListener("activate", (event) => {
 self.addEventListener("message", (event) => {
   if (event.data === "fill") event.waitUntil(fill().catch(() => {}));
   if (WALK.test(event.data?.keep)) event.waitUntil(keepPage(event.data.keep).catch(() => {}));
+  if (PAPER.test(event.data?.keep)) event.waitUntil(keepPaper(event.data.keep).catch(() => {}));
+  if (event.data === "collected") event.waitUntil(caches.delete(PAPERS));
 });
 
 self.addEventListener("fetch", (event) => {
@@ -40,7 +44,7 @@ const forget = async (which) => Promise.all((await caches.keys()).filter(which).
 // Whoever comes or goes: what was kept of somebody is gone before the answer is shown.
 async function atTheDoor(request) {
   const answer = await fetch(request);
-  await forget((name) => name.startsWith(OF_SOMEBODY));
+  await forget((name) => name.startsWith(OF_SOMEBODY) || name === PAPERS);
   return answer;
 }
 
@@ -53,13 +57,22 @@ async function fromDesk(request) {
   try {
     return await fetch(request);
   } catch (error) {
-    const kept = await keptOf(request.url);
+    const kept = (await keptOf(request.url)) ?? (await paperOf(request.url));
     if (kept) return kept;
     throw error;
   }
 }
 
+// A paper that is being sat opens again out of reach, and never the book in its place.
+async function paper(request, address) {
+  const kept = await paperOf(address.pathname);
+  if (!kept) return fetch(request);
+  const late = new Promise((_, fail) => setTimeout(fail, PATIENCE));
+  return Promise.race([fetch(request), late]).catch(() => kept);
+}
+
 async function page(request, address) {
+  if (PAPER.test(address.pathname)) return paper(request, address);
   const kept = (WALK.test(address.pathname) && (await keptOf(address.pathname))) || (await keptOf("/offline"));
   if (!kept) return fetch(request);
   const late = new Promise((_, fail) => setTimeout(fail, PATIENCE));
@@ -97,6 +110,8 @@ async function keptOf(path) {
   return name && (await caches.open(name)).match(path);
 }
 
+const paperOf = async (path) => (await caches.has(PAPERS)) && (await caches.open(PAPERS)).match(path);
+
 // Return the store of whoever is signed in now; of anybody else nothing stays. Nobody signed in: nothing is kept.
 async function ownStore() {
   const me = await (await fetch("/api/me")).json();
@@ -119,7 +134,16 @@ async function fill() {
 // Keep a page of a walking scorer as it now is, with the styles and scripts it stands on.
 async function keepPage(path) {
   const cache = await ownStore();
-  if (!cache) return;
+  if (cache) await keepWhole(cache, path);
+}
+
+// Keep the paper that is being sat, and no other.
+async function keepPaper(path) {
+  await caches.delete(PAPERS);
+  await keepWhole(await caches.open(PAPERS), path);
+}
+
+async function keepWhole(cache, path) {
   const answer = await fetch(path, { redirect: "error" });
   if (!answer.ok) return;
   const parts = (await answer.clone().text()).matchAll(/(?:href|src)="(\/static\/[^"]+)"/g);

@@ -8,16 +8,19 @@ const paper = document.getElementById("paper");
 const status = document.getElementById("kept");
 const { live, send, code, state } = page.dataset;
 const KEY = `marram-examination-${code}`;
+const ALL = `${KEY}-all`; // every choice on this device, also those that arrived: a paper opened again out of reach is an old one
+const CLOCK = `${KEY}-clock`;
 const AGAIN = 4000; // milliseconds until what waits is sent again (own choice)
-let held = stored(); // what the desk has not acknowledged: item → [place, turn]
+const made = stored(ALL);
+let held = stored(KEY); // what the desk has not acknowledged: item → [place, turn]
 let ends = Date.parse(page.dataset.ends);
-const ahead = Date.parse(page.dataset.now) - Date.now(); // how far the desk's clock is ahead of this device's
+const ahead = aheadOfHere(); // how far the desk's clock is ahead of this device's
 let sending = false;
 let kept = true;
 
-function stored() {
+function stored(key) {
   try {
-    return JSON.parse(localStorage.getItem(KEY) ?? "{}");
+    return JSON.parse(localStorage.getItem(key) ?? "{}");
   } catch {
     return {};
   }
@@ -26,10 +29,25 @@ function stored() {
 function store() {
   try {
     localStorage.setItem(KEY, JSON.stringify(held));
+    localStorage.setItem(ALL, JSON.stringify(made));
     kept = true;
   } catch {
     kept = false;
   }
+}
+
+// A paper opened again out of reach tells the hour of when it was kept: what was worked out then still holds.
+function aheadOfHere() {
+  const { now } = page.dataset;
+  const known = stored(CLOCK);
+  if (known.now === now) return known.ahead;
+  const found = Date.parse(now) - Date.now();
+  try {
+    localStorage.setItem(CLOCK, JSON.stringify({ now, ahead: found }));
+  } catch {
+    // Not kept: only a paper opened again out of reach would need it.
+  }
+  return found;
 }
 
 const items = () => (paper ? [...paper.querySelectorAll(".item")] : []);
@@ -37,19 +55,19 @@ const numberOf = (item) => item.id.slice("item-".length);
 
 function chosen(item) {
   const number = numberOf(item);
-  const latest = Math.max(...items().map((one) => Number(one.dataset.turn)), ...Object.values(held).map(([, turn]) => turn));
+  const latest = Math.max(...items().map((one) => Number(one.dataset.turn)), ...Object.values({ ...made, ...held }).map(([, turn]) => turn));
   const turn = latest + 1;
   item.dataset.turn = turn;
-  held[number] = [Number(item.querySelector(":checked").value), turn];
+  held[number] = made[number] = [Number(item.querySelector(":checked").value), turn];
   store();
   show();
   arrive();
 }
 
-// What this device kept and the desk does not know yet is shown as it was chosen.
+// What was chosen on this device and does not stand in the page is shown as it was chosen.
 function restore() {
   for (const item of items()) {
-    const [place, turn] = held[numberOf(item)] ?? [];
+    const [place, turn] = held[numberOf(item)] ?? made[numberOf(item)] ?? [];
     if (turn > Number(item.dataset.turn)) {
       item.dataset.turn = turn;
       item.querySelector(`[value="${place}"]`).checked = true;
@@ -118,6 +136,20 @@ function listen() {
   source.addEventListener("examination", heard);
 }
 
+// The paper stays on the device until it is handed in or collected.
+async function keepHere() {
+  if (!("serviceWorker" in navigator)) return;
+  navigator.serviceWorker.addEventListener("message", ({ data }) => {
+    if (data === "kept") page.dataset.here = "yes";
+  });
+  if (paper) await navigator.serviceWorker.register("/service-worker.js").catch(() => {});
+  const { active } = (await navigator.serviceWorker.getRegistration()) ? await navigator.serviceWorker.ready : {};
+  if (!paper) {
+    for (const key of [ALL, CLOCK]) localStorage.removeItem(key);
+    active?.postMessage("collected");
+  } else if (navigator.onLine) active?.postMessage({ keep: location.pathname });
+}
+
 paper?.addEventListener("change", ({ target }) => {
   if (target.type === "radio") chosen(target.closest(".item"));
 });
@@ -131,3 +163,4 @@ arrive();
 listen();
 setInterval(tick, 1000);
 setInterval(arrive, AGAIN);
+keepHere().catch(() => {});

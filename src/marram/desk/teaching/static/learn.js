@@ -51,6 +51,7 @@ async function ask() {
     element("p", { className: "kicker", textContent: question.level }),
     element("h1", { textContent: question.ask, tabIndex: -1 }),
     element("p", { className: "tell", textContent: question.told.join(" ") }),
+    ...(question.whole ? [element("p", { className: "soft", textContent: question.whole })] : []),
     ...buttons,
     ...(here ? [element("p", { className: "soft", textContent: text("here") })] : []),
   );

@@ -23,6 +23,7 @@ TEXTS: dict[str, str] = {
     "column.situation": "What happened",
     "column.ruling": "Ruling",
     "column.rule": "Rule",
+    "keys": "By keys: → or page down shows the ruling, then the next page; ← or page up goes one back.",
     "left_out": "Left out, as no single situation tells it: {count}.",
     "version": "Version {version}; pages: {count}; in the teacher's words: {edited}; decided otherwise now: {flagged}.",
     "advice": "Advice only: the referee and the Committee decide.",

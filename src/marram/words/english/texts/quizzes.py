@@ -64,6 +64,7 @@ TEXTS: dict[str, str] = {
     "title": "Quiz, question {number}",
     "number": "Question {number}",
     "choose": "What is the ruling?",
+    "choose_whole": "Choose the answer that says what the player must do, or all that the player may do.",
     "whole": "What is the ruling? Choose the answer that says what the player must do, or all that the player may do.",
     "next": "Next question",
     "same_address": "This address gives the same question to everybody who opens it.",
