@@ -16,6 +16,7 @@ from marram.relief.pictures.wanted import area_names
 from marram.relief.pictures.where_not import not_nearer_arcs, where_not
 from tests.relief.ground_for_tests import (
     FREE_GENERAL,
+    FREE_GREEN,
     IN_2019,
     IN_2023,
     LINE_2019,
@@ -86,6 +87,31 @@ def test_a_ball_far_from_the_reference_point_is_left_to_the_overview():
     assert view.size < 20
     assert view.shows(area.reference)
     assert all(overview.shows(one) for one in ((1.0, 60.0), area.reference, area.hole))
+
+
+def test_the_overview_holds_the_whole_of_the_drawing_where_the_hole_is_near():
+    """A ball on a green 5 m from the hole: the frame in the overview is a square, not one stray edge of it."""
+    hole = (0.0, 5.5)
+    puddle = Feature(Kind.TEMPORARY_WATER, "puddle", Point(0.0, 0.0).buffer(3.0))
+    green = Feature(Kind.PUTTING_GREEN, "green", Point(0.0, 0.0).buffer(12.0), (1,))
+    (answer,) = relief_areas(
+        Situation(
+            course_at(hole, puddle, green),
+            1,
+            ball=(0.0, -1.0),
+            played_on=IN_2023,
+            player=PLAYER,
+            condition=puddle,
+        ),
+        [FREE_GREEN],
+    )
+    view = view_of(answer.areas, SIDE)
+    overview = overview_of(answer.areas, SIDE, view)
+
+    assert not view.shows(hole)
+    assert overview.holds(view.frame)
+    assert overview.shows(hole)
+    assert not overview_of(answer.areas, SIDE).holds(view.frame)
 
 
 def test_the_two_points_of_the_alternative_fill_their_frame():

@@ -234,3 +234,19 @@ def test_scale_and_north_leave_the_marks_free() -> None:
     assert freest(plain, [], [line]) is plain[1]
     assert freest(plain, [(95, 5)], [line]) is plain[0]
     assert freest(plain, [(5, 5), (95, 5)], [line]) is plain[1]
+
+
+def grey(colour: str) -> float:
+    """Return how light a colour is, 0 to 255 (ITU-R BT.601, as a printer without colours takes it)."""
+    red, green, blue = (int(colour[at : at + 2], 16) for at in (1, 3, 5))
+    return 0.299 * red + 0.587 * green + 0.114 * blue
+
+
+@pytest.mark.parametrize("name", sorted(PATTERNS))
+def test_what_is_ground_and_what_is_pattern_differs_in_black_and_white(name) -> None:
+    """Copied in pure black and white, cut in the middle, the ground is white and the lines or dots on it stay black."""
+    pattern = PATTERNS[name]
+    line = pattern.line or {}
+    if pattern.ground.get("fill-opacity") is None:
+        assert grey(str(pattern.ground["fill"])) > 200
+    assert grey(str(line.get("stroke") or line["fill"])) < 128

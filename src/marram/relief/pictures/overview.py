@@ -48,7 +48,7 @@ def add_overview(  # noqa: PLR0917 - what is drawn, and where
         corner: where the overview stands.
         ids: the ids of the drawing.
     """
-    over = overview_of(areas, SIDE)
+    over = overview_of(areas, SIDE, view)
     page = add(parent, "g", transform=f"translate({corner[0]:g} {corner[1]:g})")
     clipped = add(page, "g", clip_path=ids.url("over"))
     add(clipped, "rect", width=SIDE, height=SIDE, fill=GROUND)

@@ -141,13 +141,15 @@ def view_of(areas: Sequence[ReliefArea], pixels: float) -> View:
     return _square(_around(held or [area.picture.bounds for area in areas]), _ROOM, _LEAST, pixels)
 
 
-def overview_of(areas: Sequence[ReliefArea], pixels: float) -> View:
-    """Return the frame that shows every point and the hole, and of the area as much again at most."""
+def overview_of(areas: Sequence[ReliefArea], pixels: float, within: View | None = None) -> View:
+    """Return the frame that shows every point and the hole, the whole of the drawing's own frame, and of the area as much again."""
     held = [
         (*mark.at, *mark.at) for area in areas for mark in area.construction if isinstance(mark, PointMark)
     ] + [(*at, *at) for area in areas for at in (area.hole, area.reference)]
     far = _extent(_around(held)) / 2
     held += _cut([area.picture.bounds for area in areas], held, far)
+    if within is not None:
+        held.append(within.frame.bounds)
     return _square(_around(held), _OVERVIEW_ROOM, _LEAST, pixels)
 
 
