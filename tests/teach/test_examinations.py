@@ -3,12 +3,14 @@
 import json
 from datetime import UTC, datetime
 from functools import cache
+from io import BytesIO
 from itertools import combinations
 from random import Random
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from pypdf import PdfReader
 from scipy.stats import pointbiserialr
 
 from marram.errors import InputError
@@ -204,6 +206,8 @@ def test_the_candidates_paper_is_no_key() -> None:
     paper, key = (form_pdf(exam(), exam().forms[0], "Strandby Links", key=one) for one in (False, True))
     assert paper.startswith(b"%PDF")
     assert len(paper) < len(key)
+    told = " ".join(" ".join(one.extract_text() for one in PdfReader(BytesIO(paper)).pages).split())
+    assert "or all that the player may do" in told
 
 
 @pytest.mark.parametrize(("count", "level", "forms"), [(0, 2, 2), (10, 4, 2), (10, 2, 9)])

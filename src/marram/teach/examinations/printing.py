@@ -29,7 +29,15 @@ def kept_pdf(papers: KeptPapers, form: str, *, key: bool, paper: PaperSize = Pap
     book = text("examinations.open_book" if papers.open_book else "examinations.closed_book")
     about = text("examinations.about", level=papers.level, count=len(items), book=book, seed=papers.seed)
     may = text("examinations.may_use" if papers.open_book else "examinations.may_not_use")
-    words = () if key else (text("examinations.choose_one", count=len(items), percent=PASS), may)
+    words = (
+        ()
+        if key
+        else (
+            text("examinations.choose_one", count=len(items), percent=PASS),
+            text("quizzes.choose_whole"),
+            may,
+        )
+    )
     printed = [
         {
             "number": number,
@@ -60,7 +68,11 @@ def about_of(exam: Examination, form: Form) -> str:
 def instructions(exam: Examination, form: Form) -> tuple[str, ...]:
     """Return what candidates are told."""
     book = text("examinations.may_use" if exam.open_book else "examinations.may_not_use")
-    return (text("examinations.choose_one", count=len(form.items), percent=PASS), book)
+    return (
+        text("examinations.choose_one", count=len(form.items), percent=PASS),
+        text("quizzes.choose_whole"),
+        book,
+    )
 
 
 def _printed(one: Item, number: int, course: str, *, key: bool) -> dict[str, Any]:
