@@ -29,6 +29,10 @@ _NEARER_STROKE = (
     ("stroke_at_provisional", (StrokeAtProvisional.NEARER_BEFORE,)),
 )
 """Answers that tell of a second stroke at a provisional ball, by which it came into play."""
+_GONE = ("ball_near_boundary", "ball_not_found")
+"""Where a ball that was to be replaced may have been moved to, or may have been played to once it was replaced."""
+_IN_WATER = ("ball_in_penalty_area", "ball_in_watercourse")
+"""Where a ball may have lain when it was moved, and still lies once it is replaced."""
 _PUT_DOWN = (
     Action.DROP,
     Action.DROP_AGAIN,
@@ -207,6 +211,8 @@ def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence
     waits = taken is Taken.NOTHING_YET or told.get(ball_settled[begun]) is False
     if waits or taken in _PLAYED or not put_down:
         return False
+    if earlier.action is Action.REPLACE and following.incident in _GONE:
+        return True  # replaced and played there, or where it was moved to
     shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke
     shown = shown or following.takes_stroke_and_distance or following.is_replacing
     shown = shown or (taken is None and names_relief_due(earlier, following))
@@ -251,7 +257,7 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | N
         return None
     if following is not None and taken is None and ruling.action in _PLAYED_AGAIN:
         return own + (following.follows_a_stroke and not _void(told, place + 1))
-    return own + _played_in_between(ruling, taken, following)
+    return own + _played_in_between(deed, taken, following)
 
 
 def _until_corrected(deed: Deed, following: Deed, own: int) -> int | None:
@@ -264,12 +270,17 @@ def _until_corrected(deed: Deed, following: Deed, own: int) -> int | None:
     return None if unknown else own + 1
 
 
-def _played_in_between(ruling: Ruling, taken: Taken | None, following: Deed | None) -> int:
+def _played_in_between(deed: Deed, taken: Taken | None, following: Deed | None) -> int:
     """Return the stroke made after an act where what was chosen, or what happened next, shows that one was."""
     if taken in _PLAYED:
         return 1
-    if following is None or not ruling.relief or taken is Taken.NOTHING_YET:
+    if following is None or taken is Taken.NOTHING_YET or following.has_a_stroke:
         return 0
+    put_back = deed.is_replacing and not deed.has_a_stroke
+    if not deed.ruling.relief and not put_back and deed.ruling.action is not Action.REPLACE:
+        return 0
+    if not deed.ruling.relief and following.incident in _IN_WATER:
+        return 0  # the ball lies in the penalty area where it was moved, as it did before
     return int(following.follows_a_stroke)
 
 
