@@ -79,6 +79,8 @@ def test_the_main_job(page: Page, ground: Ground) -> None:
     expect(page).to_have_url(re.compile(r"/ball\?ball=55\.00\d+,3\.99\d+&hole=9"))
 
     page.get_by_role("link", name=said("rulings.what.title")).click()
+    expect(page.get_by_role("heading", name=said("rulings.what.title"))).to_be_visible()
+    settled(page)
     page.get_by_role("link", name=re.compile("The ball is in a penalty area, or may be")).click()
     expect(page.get_by_role("heading", name=question("found_in_penalty_area"))).to_be_visible()
     answer(page, "Yes")
