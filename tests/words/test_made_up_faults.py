@@ -137,11 +137,17 @@ def told(draft: Draft) -> Iterator[str]:
 @pytest.mark.parametrize("path", MAPS, ids=lambda path: path.name)
 def test_a_bad_map_is_told_in_the_language(path: Path) -> None:
     """Every fault that a check of the file finds, and every proposal to mend it."""
-    given = path.read_bytes().decode("utf-8", "replace") + str(path)
+    text = path.read_bytes().decode("utf-8", "replace")
+    given = text + str(path) + elements_of(text)
     faults, draft = check(path), read_draft(path)
 
     assert past((*(one.sentence for one in faults), *told(draft)), given + shapes_of(draft)) == set()
     assert past((one.what for one in faults), given) == set()
+
+
+def elements_of(given: str) -> str:
+    """Return the elements of an OpenStreetMap file as they are named: ``relation/9``."""
+    return " ".join(map("/".join, re.findall(r"<(node|way|relation) id=[\"'](\d+)", given)))
 
 
 def shapes_of(draft: Draft) -> str:
