@@ -2,6 +2,16 @@
 
 from marram.teach.beliefs.belief import Belief
 
+_IN_THE_WAY = {
+    "interference": "stance_or_swing",
+    "local_rule_f_6": "no",
+    "stroke_unreasonable_anyway": "no",
+    "only_by_unreasonable_choice": "no",
+    "local_rule_e_1_3": "no",
+    "local_rule_e_1": "no",
+}
+"""Answers by which something in the way gives free relief."""
+
 OF_NEAR_SITUATIONS: tuple[Belief, ...] = (
     Belief(
         "edge_of_bounds",
@@ -84,12 +94,7 @@ OF_NEAR_SITUATIONS: tuple[Belief, ...] = (
         {
             "area_of_ball": "general_area",
             "in_the_way": "immovable_obstruction",
-            "interference": "stance_or_swing",
-            "local_rule_f_6": "no",
-            "stroke_unreasonable_anyway": "no",
-            "only_by_unreasonable_choice": "no",
-            "local_rule_e_1_3": "no",
-            "local_rule_e_1": "no",
+            **_IN_THE_WAY,
         },
     ),
     Belief(
@@ -100,12 +105,7 @@ OF_NEAR_SITUATIONS: tuple[Belief, ...] = (
         {
             "local_rule_a_5": "yes",
             "area_of_ball": "general_area",
-            "interference": "stance_or_swing",
-            "local_rule_f_6": "no",
-            "stroke_unreasonable_anyway": "no",
-            "only_by_unreasonable_choice": "no",
-            "local_rule_e_1_3": "no",
-            "local_rule_e_1": "no",
+            **_IN_THE_WAY,
         },
     ),
     Belief(
