@@ -4,12 +4,13 @@ import json
 from pathlib import Path
 
 import pytest
-from shapely import Point
+from shapely import Point, box
 
 from marram.course import load
 from marram.course.model import Course, Kind
 from marram.demo import COURSE
 from tests.cli.running import Finished, marram
+from tests.course.drawing import PLANE, drawn, nine_holes, write
 
 
 @pytest.fixture(scope="module")
@@ -181,6 +182,18 @@ def test_a_spot_is_no_area_of_nothing(course: Course) -> None:
     out = marram("relief", str(COURSE), *places).out
     assert "One spot, no area around it." in out
     assert "0.0 m²" not in out
+
+
+def test_a_sliver_is_no_area_of_nothing(tmp_path: Path) -> None:
+    """Red water 110 m before the hole, its edge across the line: only the curve of "not nearer" leaves room, some 0.04 m²."""
+    red = drawn(box(20, 40, 40, 80), "red", golf="lateral_water_hazard")
+    path = write(tmp_path / "map.geojson", [*nine_holes(), red])
+    ball, crossed = (",".join(map(str, PLANE.to_degrees(x, 60.0))) for x in (35.0, 40.0))
+    facts = ("--fact", "last_stroke_from_penalty_area=no", "--local-rule", "none")
+    out = marram("relief", str(path), "--hole", "1", "--ball", ball, "--entry", crossed, *facts).out
+    assert "Relief area of less than 0.05 m², club-length 1.15 m." in out
+    assert "There is hardly any room" in out
+    assert "of 0.0 m²" not in out
 
 
 def without_lines(folder: Path, *, numbers_only: bool) -> Path:

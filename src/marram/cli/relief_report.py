@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from marram.cli.drop import drop_lines
 from marram.cli.show import Line, option_head, question_lines
 from marram.relief import NeedsPlace, NoRelief
-from marram.relief.pictures.picture_words import assumed_words, measures_told
+from marram.relief.pictures.picture_words import LEAST_AREA, assumed_words, measures_told
 from marram.relief.place.place_words import PICKED, missing_words, no_relief_words
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
@@ -25,6 +25,7 @@ from marram.words.told_apart import options_words
 if TYPE_CHECKING:
     from marram.course.versions.hole_days import HoleVersion
     from marram.course.versions.map_versions import Version
+    from marram.relief.areas.relief_area import ReliefArea
     from marram.relief.drop import DropCheck
 
 
@@ -176,6 +177,15 @@ def _state(one: OptionDrawn) -> str:
     return type(one.answer).__name__
 
 
+def _size(area: "ReliefArea") -> str:
+    """Return how large a relief area is, in words: never as nothing, however little it is."""
+    if area.is_spot:
+        return text("cli.relief.spot")
+    least = area.area_m2 < LEAST_AREA
+    key = "cli.relief.area_least" if least else "cli.relief.area"
+    return text(key, area=LEAST_AREA if least else area.area_m2, club_length=area.club_length)
+
+
 def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     if one.fault:
         yield "item", spoken(one.fault)
@@ -190,8 +200,7 @@ def _option_lines(one: OptionDrawn) -> Iterator[Line]:
     elif isinstance(one.answer, NoRelief):
         yield "item", no_relief_words(one.answer.why)
     for area in one.areas:
-        key = "cli.relief.spot" if area.is_spot else "cli.relief.area"
-        yield "item", text(key, area=area.area_m2, club_length=area.club_length)
+        yield "item", _size(area)
         for measure in measures_told(area):
             yield "item", measure
         for key in area.remarks:

@@ -86,6 +86,7 @@ TEXTS: dict[str, str] = {
     "relief.give_hand": "Not drawn: give --hand right or --hand left.",
     "relief.spot": "One spot, no area around it.",
     "relief.area": "Relief area of {area:.1f} m², club-length {club_length:.2f} m.",
+    "relief.area_least": "Relief area of less than {area:g} m², club-length {club_length:.2f} m.",
     "relief.near": "Near it lies also: {condition} (take it with --condition {ident}).",
     "relief.not_written": "Nothing could be drawn: {files} not written.",
     "relief.map_changed": "{file} has changed since its versions were saved; 'marram course versions' says what.",
