@@ -15,6 +15,7 @@ AT_WORK = (
     ".htmx-request, .htmx-swapping, .htmx-settling, .htmx-added",  # one part is being put in another's place
     ".leaflet-pan-anim, .leaflet-zoom-anim",  # the map is moving
     "#panel.still, #panel.fresh, #incidents.new",  # some tap is not taken yet
+    "html:not(.no-js) [inert]",  # a part whose content is awaited
 )
 """What of a page tells that it is about to change, or not taken over yet."""
 

@@ -58,7 +58,7 @@ def test_a_phone_joins_by_its_code_and_answers_without_an_account(app: FastAPI, 
     assert joined.headers["location"] == f"/class/{one.code}"
     page = phone.get(f"/class/{one.code}")
     assert page.text.count('name="place"') == len(question.answers)
-    assert question.situation.headline not in page.text
+    assert said("quizzes.why") not in page.text
     phone = answered(app, kept, one, 1)
     again = phone.get(f"/class/{one.code}")
     assert said("classes.answered", letter="B") in again.text

@@ -61,6 +61,7 @@ def page(request: pytest.FixtureRequest, chromium: Browser, desk_address: str) -
 def opened(page: Page, hole: int = 4) -> None:
     page.goto(f"/holes/{DAY}")
     expect(page.locator("#setting[data-ready=yes]")).to_have_count(1)
+    settled(page)
     page.get_by_role("button", name=re.compile(rf"^Hole {hole}\b")).click()
     expect(page.locator("#hole-title")).to_contain_text(f"Hole {hole}")
     settled(page)
@@ -221,6 +222,7 @@ def test_the_sheet_of_a_day_can_be_read_by_everybody(page: Page) -> None:
     opened(page)
     save(page)
     expect(page.locator(".settled")).to_be_visible()
+    settled(page)
     page.get_by_role("link", name=said("holes.sheet.open")).first.click()
     expect(page.locator(".sheet-green")).to_have_count(18)
     settled(page)

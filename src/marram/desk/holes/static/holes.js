@@ -304,7 +304,7 @@ nearDays();
 try {
   await load();
   draft.start(told);
-  for (const id of ["green-pane", "chosen-hole", "save-part"]) find(id).hidden = false;
+  for (const id of ["green-pane", "chosen-hole", "save-part"]) find(id).inert = false;
   choose(greens.keys().next().value);
   page.dataset.ready = "yes";
 } catch (error) {
