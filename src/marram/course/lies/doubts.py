@@ -111,7 +111,7 @@ class Reading:
         reach = max(self.accuracy, EDGE_TOLERANCE)
         if self.answer.edge_distance <= reach:
             yield _measure(self.answer.edge_distance, self.answer.edge)
-        for rough in _roughly_drawn(self.course):
+        for rough in roughly_drawn(self.course):
             edge = rough.geometry.boundary if rough.geometry.area else rough.geometry
             away = edge.distance(self.place)
             if reach < away <= drawn_to(rough) + TOUCH:
@@ -297,11 +297,11 @@ def unmarked(water: Feature) -> Doubt:
     )
 
 
-def _roughly_drawn(course: Course) -> tuple[Feature, ...]:
+def roughly_drawn(course: Course) -> tuple[Feature, ...]:
     """Return the features whose edges are known to be drawn only roughly; they are looked for once."""
-    if _roughly_drawn not in course.kept:
-        course.kept[_roughly_drawn] = tuple(one for one in course.features if drawn_to(one))
-    found: tuple[Feature, ...] = course.kept[_roughly_drawn]
+    if roughly_drawn not in course.kept:
+        course.kept[roughly_drawn] = tuple(one for one in course.features if drawn_to(one))
+    found: tuple[Feature, ...] = course.kept[roughly_drawn]
     return found
 
 

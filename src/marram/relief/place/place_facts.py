@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from shapely import Point
 
 from marram.course import area_at
+from marram.course.lies.colours import colour_within_reach
 from marram.course.lies.doubts import Doubt, DoubtKind
 from marram.course.lies.regions import TOUCHABLE, ground_of
 from marram.course.lies.tolerance import TOUCH
@@ -27,6 +28,7 @@ from marram.rules.facts.relief import (
     in_the_way,
     interference,
     no_play_zone_interference,
+    spot_behind_in_general_area,
 )
 from marram.words.ground import area_name, in_area, named_ground
 from marram.words.spoken import spoken
@@ -107,7 +109,8 @@ class PlaceFacts:
 def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACCURACY) -> PlaceFacts:
     """Return what the map knows of a ball at ``xy`` when ``hole`` is played.
 
-    Where the map is in doubt it hands over no fact: the official is asked, and told what to look at.
+    Where the map is in doubt it hands over no fact: the official is asked, and told what to look at. Should the ball lie
+    in a penalty area, its colour is handed over all the same where all that it may lie in are of one.
 
     Args:
         course: the map.
@@ -130,10 +133,19 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
     facts: dict[str, str] = {}
     if not doubtful and not lacks:
         facts[all_of_ball_out_of_bounds.name] = "yes" if area is None else "no"
-    if area and not doubtful:
+    colour = reading.colour
+    if doubtful:
+        near = metres <= FAR_AWAY
+        colour = (
+            colour_within_reach(course, Point(xy), hole.number, accuracy, reading.doubts) if near else None
+        )
+    elif area:
         facts[area_of_ball.name] = area.value
-        if reading.colour:
-            facts[penalty_area_colour.name] = Colour(reading.colour.value).value
+    if colour:
+        facts[penalty_area_colour.name] = Colour(colour.value).value
+    if area is Area.GENERAL_AREA and not doubtful:
+        # The spot right behind a ball is ground that the ball touches.
+        facts[spot_behind_in_general_area.name] = "yes"
     sure = {one.kind for one in reading.conditions} - {
         one.feature.kind for one in reading.doubts if one.feature
     }

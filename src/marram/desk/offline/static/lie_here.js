@@ -32,7 +32,8 @@ export function lieAt(map, number, x, y, accuracy = map.distances.tap) {
   const lacks = doubts.some((one) => one.kind === "no_boundary");
   const areaOpen = doubts.some((one) => one.about);
   const area = AREAS[answer.ground];
-  const reading = { hole, x, y, touch, area, colour: COLOURS[answer.ground], conditions, wrongGreen, doubts, lacks, areaOpen };
+  const colour = areaOpen ? colourWithinReach(map, hole, { x, y, accuracy, doubts }) : COLOURS[answer.ground];
+  const reading = { hole, x, y, touch, area, colour, conditions, wrongGreen, doubts, lacks, areaOpen };
   return { ...reading, metres, words: lieWords(map, wrongGreen ? "wrong_green" : area, areaOpen), things: things(map, hole, x, y), facts: factsOf(reading) };
 }
 
@@ -62,14 +63,24 @@ function nearestArea(areas, x, y, reach) {
   return areas[away.indexOf(Math.min(...away))];
 }
 
+// The colour of every penalty area a ball may lie in where the area is open (marram/course/lies/colours.py).
+function colourWithinReach(map, hole, { x, y, accuracy, doubts }) {
+  const { touch, rounding, unmapped_edge: unmapped } = map.distances;
+  const kinds = new Set(doubts.map((one) => one.kind));
+  if (["not_covered", "wetland_without_status", "far_away"].some((kind) => kinds.has(kind))) return null;
+  const rough = map.rough.filter(({ edges, off }) => edges.some((line) => fromLine(line, x, y) <= off + touch)).map((one) => one.off);
+  const reach = touch + Math.max(accuracy, rounding, kinds.has("unmarked_water") ? unmapped : 0, ...rough);
+  const near = hole.regions.filter((one) => one.ground in COLOURS && signed(one.at, x, y, reach) <= reach);
+  return near.length === 1 ? COLOURS[near[0].ground] : null;
+}
+
 // Facts for the ruling, as answers are written in an address; none where the map is in doubt.
 function factsOf({ hole, x, y, touch, area, colour, conditions, wrongGreen, doubts, lacks, areaOpen }) {
   const facts = {};
   if (!areaOpen && !lacks) facts.all_of_ball_out_of_bounds = area === "out" ? "yes" : "no";
-  if (area !== "out" && !areaOpen) {
-    facts.area_of_ball = area;
-    if (colour) facts.penalty_area_colour = colour;
-  }
+  if (area !== "out" && !areaOpen) facts.area_of_ball = area;
+  if (colour) facts.penalty_area_colour = colour;
+  if (area === "general_area" && !areaOpen) facts.spot_behind_in_general_area = "yes";
   const unsure = new Set(doubts.map((one) => one.of));
   const sure = new Set(conditions.map((one) => one.kind).filter((kind) => !unsure.has(kind)));
   if (sure.delete("no_play_zone")) facts.no_play_zone_interference = "ball_inside";
