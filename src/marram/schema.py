@@ -11,7 +11,7 @@ from datetime import date
 from enum import Enum
 from functools import cache
 from pathlib import Path
-from typing import Any, TypeVar, get_args, get_origin, get_type_hints
+from typing import Any, TypeVar, cast, get_args, get_origin, get_type_hints
 
 from marram.errors import InputError, did_you_mean, shown, told
 from marram.json_faults import json_fault
@@ -22,6 +22,9 @@ STRICT = {"extra": "forbid", "allow_inf_nan": False}
 
 MOST_SHOWN = 90
 """Letters of what was given that a fault repeats (own choice)."""
+
+HARDLY = 3
+"""So many keys that are not known, and more than are known: a document of another kind (own choice)."""
 
 GIVE = "give"
 T = TypeVar("T")
@@ -87,6 +90,16 @@ def read_into(kind: type[T], document: Any, where: str, faults: list[str]) -> T 
     except (TypeError, ValueError, RecursionError) as error:
         faults.append(said("{where} holds what JSON cannot: {error}.", where=where, error=told(error)))
         return None
+    if _is_of_another_kind(kind, document):
+        known = ", ".join(one.name for one in fields(cast("Any", kind)))
+        faults.append(
+            said(
+                "{where} is another kind of file: most of what it holds is not known here. Known here: {known}.",
+                where=where,
+                known=known,
+            )
+        )
+        return None
     schema: Any = kind
     try:
         found: T = _adapter(schema).validate_json(written, strict=True)
@@ -97,6 +110,14 @@ def read_into(kind: type[T], document: Any, where: str, faults: list[str]) -> T 
         ]
         return None
     return found
+
+
+def _is_of_another_kind(kind: Any, document: Any) -> bool:
+    """Return whether a document is hardly one of this kind with faults: a fault for each of its keys would help nobody."""
+    known = {one.name for one in fields(kind)}
+    given = set(document) if isinstance(document, Mapping) else set()
+    unknown = given - known
+    return len(unknown) >= HARDLY and len(unknown) > len(given & known)
 
 
 @cache

@@ -54,6 +54,8 @@ def test_the_conditions_are_echoed() -> None:
         (["rule", "ball_moved_by_player", "--edition", "2019", "--played-on", "2024-01-01"], "give one of them"),
         (["rule", "ball_moved_by_player", "--form", "strokeplay"], "Did you mean 'stroke_play'"),
         (["rule", "ball_moved_by_player", "--local-rule", "Q-7"], "no Local Rule 'Q-7'"),
+        (["rule", "ball_moved_by_player", "--form", "stroke_play", "--form=match_play"], "--form is given more than once"),
+        (["relief", "x.geojson", "--hole", "7", "--hand", "left", "--hole", "8"], "--hole is given more than once"),
         (["rule", "ball_moved_by_player", "--form", "pairs"], "--form: 'pairs' is not an answer"),
         (["rule", "ball_moved_by_player", "--played-on", "yesterday"], "--played-on: 'yesterday' is not a date"),
         (["rule", "club_added", "--fact", "holes_with_breach=-1"], "give a whole number (holes) from 0 up"),

@@ -37,6 +37,9 @@ SAID = {
     "two_rounds_of_one_day.json": [
         "round is 'First round', and rounds has its day 2025-06-21 as 'Third round'"
     ],
+    "other_kind_of_file.json": [
+        "other_kind_of_file.json is another kind of file: most of what it holds is not known"
+    ],
     "many_faults.json": [
         "the key 'nmae' is not known",
         "played_on is 'June'",

@@ -6,8 +6,10 @@ from collections.abc import Callable
 from importlib import import_module
 
 import typer
+from typer.main import get_command
 
 from marram.cli.exits import faults_as_exit_codes, open_streams, quiet_when_unread
+from marram.cli.given_once import refuse_given_twice
 
 COMMANDS = {
     "incidents": "book_app:incidents",
@@ -53,16 +55,12 @@ def run() -> None:
     with quiet_when_unread(), faults_as_exit_codes():
         open_streams()
         name = sys.argv[1] if len(sys.argv) > 1 else ""
-        app = application(name) if name in COMMANDS else names_alone()
-        if not os.environ.get("MARRAM_LANGUAGE"):
-            app()
-            return
-        from typer.main import get_command
+        command = get_command(application(name) if name in COMMANDS else names_alone())
+        if os.environ.get("MARRAM_LANGUAGE"):
+            from marram.cli.help import put_help_into_language
 
-        from marram.cli.help import put_help_into_language
-
-        command = get_command(app)
-        put_help_into_language(command)
+            put_help_into_language(command)
+        refuse_given_twice(command, sys.argv[1:])
         command()
 
 

@@ -2,13 +2,14 @@
 
 TEXTS: dict[str, str] = {
     "no_output": "Standard output is closed, so nothing was done: nothing of it could be told. For what nobody is to read, write > /dev/null.",
+    "given_twice": "{option} is given more than once, and only one value of it can hold: give it once.",
     "stopped": "Stopped: files that were not finished were not written.",
     "our_fault": "This is a fault in marram; please report it.",
     "report": "Please report it.",
     "failed": "marram failed: {kind}: {fault} ({where}).",
     "failed.at": "{file}, line {line}",
     "file_error": "{file} cannot be used: {fault}.",
-    "a_file": "A file",
+    "a_file": "A file, or the output,",
     # A sheet
     "conditions": "Played on {day} (edition {edition}), {form}, {local_rules}. Clarifications up to {clarified}.",
     "form.open": "form of play not given",
