@@ -6,6 +6,7 @@ answer settles the whole run. Balls in other cells are decided one by one, by di
 """
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,7 +16,7 @@ from numpy.typing import NDArray
 from marram.course.lies.areas import FURTHEST
 from marram.course.lies.coast import is_coastline
 from marram.course.lies.decision import Decider, Grounds, decider, points_at
-from marram.course.lies.regions import Ground, HoleGround, Region, ground_of
+from marram.course.lies.regions import Ground, Region, ground_of
 from marram.course.lies.tolerance import EDGE_TOLERANCE, TOUCH
 from marram.course.model import Course
 from marram.errors import BadPlace
@@ -26,6 +27,12 @@ CELL = 0.5
 
 MOST_CELLS = 16_000_000
 """On a very large course cells grow so that there are no more than this many (16 MB)."""
+
+AROUND = 600.0
+"""Metres beyond the lines of play that are laid out in cells (own choice); a ball farther out is decided by distance."""
+
+AT_ONCE = 1_000_000
+"""Cells, or steps along edges, that are worked on at a time: how large the map is does not tell in the memory."""
 
 MOST_GRIDS = 4
 """No more grids than this are kept for a course; the oldest gives way."""
@@ -97,51 +104,71 @@ class _Grid:
 def _grid_of(course: Course, hole: int) -> _Grid:
     kept: dict[int, _Grid] = course.kept.setdefault(_grid_of, {})
     if hole not in kept:
-        grid = _lay(ground_of(course, hole))
+        grid = _lay(course, hole)
         while len(kept) >= MOST_GRIDS:
             kept.pop(next(iter(kept)))
         kept[hole] = grid
     return kept[hole]
 
 
-def _lay(ground: HoleGround) -> _Grid:
+def _lay(course: Course, hole: int) -> _Grid:
+    ground = ground_of(course, hole)
     bounds = ground.in_bounds or ground.fences
     regions = [*ground.specific, *(() if bounds is None else (bounds,))]
     exact = decider(ground)
     if not regions:
         return _Grid(np.full((1, 1), Ground.GENERAL_AREA, dtype=np.int8), 0.0, 0.0, 1.0, exact)
-    west, south, east, north = _frame(regions)
+    frame = _frame(course, regions)
+    west, south, east, north = frame.bounds
     side = max(CELL, math.sqrt((east - west) * (north - south) / MOST_CELLS))
     # A border of two cells: the outermost stands for everything beyond.
     west, south = west - 2 * side, south - 2 * side
     cells = np.zeros((int((north - south) / side) + 3, int((east - west) / side) + 3), dtype=np.int8)
     grid = _Grid(cells, west, south, side, exact)
-    starts, ends = _edges([region.shape for region in regions])
-    _mark(grid, starts, ends)
-    _fill(grid)
+    shapes = [region.shape for region in regions]
+    for starts, ends in _edges(shapes, shapely.buffer(frame, 3 * side, join_style="mitre")):
+        _mark(grid, starts, ends)
+    if not frame.covers(shapely.box(*shapely.total_bounds(shapes))):
+        # Edges run on beyond the cells: nothing stands for what lies there.
+        cells[[0, -1], :] = UNCLEAR
+        cells[:, [0, -1]] = UNCLEAR
+    rows = max(1, AT_ONCE // cells.shape[1])
+    for first in range(0, cells.shape[0], rows):
+        _fill(grid, first, cells[first : first + rows])
     return grid
 
 
-def _frame(regions: list[Region]) -> tuple[float, float, float, float]:
-    """Return the bounds of what is laid out in cells: all that is mapped as an area, and not the open sea."""
-    shapes = [
+def _frame(course: Course, regions: list[Region]) -> shapely.Polygon:
+    """Return what is laid out in cells: all that is mapped as an area about the lines of play, and not the open sea."""
+    west, south, east, north = shapely.total_bounds(
+        [shape for one in course.holes.values() for shape in (one.line, one.location)]
+    )
+    played = shapely.box(west - AROUND, south - AROUND, east + AROUND, north + AROUND)
+    mapped = [
         piece.shape
         for region in regions
         for area in region.areas
         for piece in area.pieces
         if not is_coastline(piece.feature)
     ]
-    shapes = shapes or [region.shape for region in regions]
-    west, south, east, north = (float(one) for one in shapely.total_bounds(shapes))
-    return west, south, east, north
+    both = shapely.intersection(played, shapely.box(*shapely.total_bounds(mapped))) if mapped else played
+    return both if isinstance(both, shapely.Polygon) and not both.is_empty else played
 
 
-def _edges(shapes: list[shapely.Geometry]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Return the ends of all edges of the shapes."""
+def _edges(
+    shapes: list[shapely.Geometry], frame: shapely.Polygon
+) -> Iterator[tuple[NDArray[np.float64], NDArray[np.float64]]]:
+    """Yield the ends of the edges of the shapes, as far as they run within a frame, some at a time."""
     lines = shapely.get_parts(shapely.boundary(np.array(shapes, dtype=object)))
-    places, of = shapely.get_coordinates(lines, return_index=True)
+    shapely.prepare(frame)
+    cut = shapely.intersects(frame, lines) & ~shapely.covers(frame, lines)
+    within = [lines[shapely.covers(frame, lines)], shapely.get_parts(shapely.intersection(lines[cut], frame))]
+    places, of = shapely.get_coordinates(np.concatenate(within), return_index=True)
     same = of[1:] == of[:-1]
-    return places[:-1][same], places[1:][same]
+    starts, ends = places[:-1][same], places[1:][same]
+    steps = np.cumsum(np.hypot(*(ends - starts).T) / CELL * SAMPLES + 2)
+    blocks = np.flatnonzero(np.diff(steps // AT_ONCE)) + 1
+    yield from zip(np.split(starts, blocks), np.split(ends, blocks), strict=True)
 
 
 def _mark(grid: _Grid, starts: NDArray[np.float64], ends: NDArray[np.float64]) -> None:
@@ -162,22 +189,20 @@ def _mark(grid: _Grid, starts: NDArray[np.float64], ends: NDArray[np.float64]) -
         for north in (-reach, reach):
             row = np.floor((samples[:, 1] + north - grid.south) / grid.side).astype(np.intp)
             within = (column >= 0) & (column < columns) & (row >= 0) & (row < rows)
-            if not within.all():
-                # Edges run on beyond the cells: nothing stands for what lies there.
-                grid.cells[[0, -1], :] = UNCLEAR
-                grid.cells[:, [0, -1]] = UNCLEAR
             grid.cells[row[within], column[within]] = UNCLEAR
 
 
-def _fill(grid: _Grid) -> None:
-    """Settle each run of clear cells of a row by one exact answer."""
-    columns = grid.cells.shape[1]
-    cells = grid.cells.ravel()
+def _fill(grid: _Grid, first: int, some: NDArray[np.int8]) -> None:
+    """Settle each run of clear cells of a row by one exact answer, in some rows from the first on."""
+    columns = some.shape[1]
+    cells = some.ravel()
     clear = cells != UNCLEAR
     begins = clear.copy()
     begins[1:] &= ~clear[:-1]
     begins[::columns] = clear[::columns]
     row, column = np.divmod(np.flatnonzero(begins), columns)
-    middles = np.column_stack([grid.west + (column + 0.5) * grid.side, grid.south + (row + 0.5) * grid.side])
+    middles = np.column_stack(
+        [grid.west + (column + 0.5) * grid.side, grid.south + (first + row + 0.5) * grid.side]
+    )
     run = np.cumsum(begins) - 1
     cells[clear] = grid.exact.decide(points_at(middles))[run[clear]]
