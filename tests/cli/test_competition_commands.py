@@ -184,3 +184,31 @@ def test_a_result_against_par_is_told_once() -> None:
     assert place_line(only).endswith("ada  +1")
     strokes = LeaderBoard(Terms(Scoring()), [RoundCard("ada", 1, HOLES, rows)])
     assert place_line(strokes.places[0]).endswith("ada  72 (+0)")
+
+
+def test_sides_and_teams_are_those_that_the_players_of_the_event_name(tmp_path: Path) -> None:
+    """Foursomes: half of both Course Handicaps together (Appendix C). White, Slope 113 and rating equal to par: 10.0 and 6.0 are 10
+    and 6, so 8. The card says no more than its side; gross 72, net 64. Two sides of one team: the better of 64 and 72 counts."""
+    players = [
+        {"name": name, "handicap_index": index, "side": side, "team": "Dunes"}
+        for name, index, side in (
+            ("Ada Brill", 10.0, "Pair 1"),
+            ("Ben Coyle", 6.0, "Pair 1"),
+            ("Cleo Dunn", 0.0, "Pair 2"),
+            ("Dov Ester", 0.0, "Pair 2"),
+        )
+    ]
+    event = {
+        "form_of_play": "stroke_play",
+        "sides": "foursomes",
+        "scores": ["net"],
+        "tees": "white",
+        "ratings": [{"tees": "white", "course_rating": 72.0, "slope": 113, "par": 72}],
+        "teams": {"size": 2, "counting": 1},
+        "players": players,
+    }
+    given = [{"side": "Pair 1", "gross": PAR}, {"side": "Pair 2", "gross": PAR}]
+    found = marram("results", "board", cards(tmp_path, event=event, cards=given), "--json")
+    (told,) = json.loads(found.out)["results"]
+    assert [(one["side"], one["total"]) for one in told["places"]] == [("Pair 1", 64), ("Pair 2", 72)]
+    assert [(one["team"], one["total"]) for one in told["teams"]] == [("Dunes", 64)]

@@ -7,7 +7,8 @@ from pathlib import Path
 
 from marram.cli.exits import BAD_INPUT
 from marram.cli.show import Line, print_json, show_lines
-from marram.competition.draw.order import by_handicap, by_seed
+from marram.competition.draw.order import beside_partners, by_handicap, by_seed
+from marram.competition.draw.sizes import groups_needed
 from marram.competition.draw.solving import Draw, draw
 from marram.competition.draw.wishes import (
     Apart,
@@ -18,6 +19,7 @@ from marram.competition.draw.wishes import (
     Together,
     Wish,
     Within,
+    partners_together,
     starts,
 )
 from marram.competition.entries.reading import read_entries
@@ -52,9 +54,10 @@ def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
     order = by_handicap(indexes, asked.seed) if asked.by_handicap else by_seed(tuple(entries), asked.seed)
     if asked.places < 1:
         raise InputError(text("draw.places"))
-    groups = -(-len(order) // asked.places)
+    players = beside_partners([Drawn(key, entries[key].club, entries[key].side) for key in order])
+    groups = groups_needed(players, asked.places)
     slots = starts(time_of(asked.first), groups, minutes=asked.minutes, places=asked.places, tees=asked.tees)
-    drawn = draw([Drawn(key, entries[key].club) for key in order], slots, _wishes(asked))
+    drawn = draw(players, slots, [*_wishes(asked), *partners_together(players)])
     show_draw(asked.seed, slots, drawn, {key: one.name for key, one in entries.items()}, as_json)
 
 

@@ -80,7 +80,8 @@ def card_of(
 
 
 def _handicap_of_side(found: EventFile, given: CardGiven, holes: Sequence[Hole]) -> Has:
-    partners = list(_entrants(found, given.players if shares_ball(found) else (given.side,)))
+    named = given.players or tuple(one.name for one in found.players if one.side == given.side)
+    partners = list(_entrants(found, named if shares_ball(found) else (given.side,)))
     if None in partners or not partners:
         return Has(None, (), _NOT_KNOWN)
     known = [one for one in partners if one is not None]

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, ClassVar
+from typing import Any, ClassVar, Literal
 
 from marram.competition.conditions.choices import Score, Target, TieMethod
 from marram.competition.conditions.event_file import WORDS, Division, Entrant, EventFile, Ties
@@ -251,9 +251,30 @@ def read_results(source: Path | Mapping[str, Any]) -> tuple[EventFile, tuple[Res
         rounds=[len(holes)] * count,
         decided=decided,
         made_cut=frozenset(file.made_cut) or None,
-        teams=file.teams,
+        teams=file.teams or _teams_of(event),
         played_in=days[0].year if days else None,
+        partners=None if competes_alone(event) else _named_by(event, "side") or None,
     )
+
+
+def _teams_of(event: EventFile) -> dict[str, list[str]]:
+    """Return the sides of each team, as the players of the event name their teams."""
+    by_team = _named_by(event, "team")
+    if competes_alone(event):
+        return by_team
+    side = {one.name: one.side for one in event.players}
+    return {
+        team: list(dict.fromkeys(side[one] for one in some if side[one])) for team, some in by_team.items()
+    }
+
+
+def _named_by(event: EventFile, what: Literal["side", "team"]) -> dict[str, list[str]]:
+    """Return the players of each side, or of each team, by its name."""
+    found: dict[str, list[str]] = {}
+    for one in event.players:
+        if name := getattr(one, what):
+            found.setdefault(name, []).append(one.name)
+    return found
 
 
 def told(results_: Sequence[Result]) -> Iterator[dict[str, Any]]:

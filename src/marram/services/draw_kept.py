@@ -5,7 +5,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import time
 
-from marram.competition.draw.order import by_handicap, by_score, by_seed
+from marram.competition.draw.order import beside_partners, by_handicap, by_score, by_seed
+from marram.competition.draw.sizes import groups_needed
 from marram.competition.draw.solving import Draw, draw, no_repeats
 from marram.competition.draw.wishes import (
     Apart,
@@ -17,6 +18,7 @@ from marram.competition.draw.wishes import (
     Together,
     Wish,
     Within,
+    partners_together,
     starts,
 )
 from marram.errors import InputError, did_you_mean, shown
@@ -107,10 +109,12 @@ def draw_for(
         raise InputError(said("A group has 1 to 4 players, not {places}.", places=asked.places))
     keys = {one.person: drawn_by(one, playing) for one in playing}
     people = {key: person for person, key in keys.items()}
+    known = {keys[one.person]: one for one in playing}
     order = _order(playing, keys, asked, scores)
+    players = beside_partners([Drawn(key, known[key].club or "", known[key].side or "") for key in order])
     written = read_wishes(asked.wishes, playing)
     wishes: list[tuple[Wish, str]] = [(_renamed(wish, keys), line) for wish, line in written]
-    wishes += [(one, said("partners in one group")) for one in _partners(playing, keys)]
+    wishes += [(one, said("partners in one group")) for one in partners_together(players)]
     if asked.clubs_apart:
         wishes.append((ClubsApart(), said("no two of one club in a group")))
     if asked.not_again:
@@ -118,15 +122,14 @@ def draw_for(
         if not groups:
             raise InputError(said("The groups of the round before are not known. Draw that round first."))
         wishes += [(one, said("nobody again with whom they played before")) for one in no_repeats(groups)]
-    clubs = {keys[one.person]: one.club or "" for one in playing}
     at = starts(
         asked.first,
-        -(-len(order) // asked.places),
+        groups_needed(players, asked.places),
         minutes=asked.minutes,
         places=asked.places,
         tees=asked.tees,
     )
-    found = draw([Drawn(key, clubs[key]) for key in order], at, [wish for wish, _ in wishes])
+    found = draw(players, at, [wish for wish, _ in wishes])
     made = _found(found, at, wishes, people)
     return replace(made, groups=tuple(_beside(one, playing) for one in made.groups)) if pairs else made
 
@@ -172,14 +175,6 @@ def drawn_by(one: EntrantKept, playing: Sequence[EntrantKept]) -> str:
     words = f"{one.name}|{one.club or ''}".casefold()
     alike = sum(f"{each.name}|{each.club or ''}".casefold() == words for each in playing)
     return words if one.name and alike == 1 else one.person
-
-
-def _partners(playing: Sequence[EntrantKept], keys: Mapping[str, str]) -> list[Wish]:
-    sides: dict[str, list[str]] = {}
-    for one in playing:
-        if one.side:
-            sides.setdefault(one.side, []).append(keys[one.person])
-    return [Together(tuple(some)) for some in sides.values() if len(some) > 1]
 
 
 def _renamed(wish: Wish, keys: Mapping[str, str]) -> Wish:

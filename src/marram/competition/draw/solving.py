@@ -12,6 +12,7 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
+from marram.competition.draw.sizes import group_sizes
 from marram.competition.draw.wishes import (
     Apart,
     ClubsApart,
@@ -50,7 +51,8 @@ def draw(players: Sequence[Drawn], starts: Sequence[Start], wishes: Sequence[Wis
 
     Args:
         players: in the order in which they go into the starts (:mod:`marram.competition.draw.order`).
-        starts: in the order in which they are filled; groups differ by one player at most, the smaller ones first.
+        starts: in the order in which they are filled; groups differ by one player (or one side) at most, the smaller ones
+            first.
         wishes: that hold.
 
     Raises:
@@ -66,46 +68,6 @@ def draw(players: Sequence[Drawn], starts: Sequence[Start], wishes: Sequence[Wis
     )
     preferred = _preferred(sizes)
     return Draw(groups, (), sum(at != wanted for at, wanted in zip(assigned, preferred, strict=True)))
-
-
-def group_sizes(players: Sequence[Drawn], starts: Sequence[Start], wishes: Sequence[Wish]) -> list[int]:
-    """Return how many players each start has: as few groups as have room, of even size, the smaller ones first."""
-    keys = [one.key for one in players]
-    faults = [
-        said("{key} is drawn twice. Give each player a key of their own.", key=repr(key))
-        for key in sorted({key for key in keys if keys.count(key) > 1})
-    ]
-    places = sum(one.places for one in starts)
-    if len(keys) > places:
-        faults.append(
-            said(
-                "{players} players do not go into {places} places. Add starts.",
-                players=len(keys),
-                places=places,
-            )
-        )
-    for wish in wishes:
-        named = wish.players if isinstance(wish, Together | Apart) else [getattr(wish, "player", None)]
-        faults.extend(
-            said("{key} is named in a wish and not drawn: {wish}.", key=repr(key), wish=wish.said())
-            for key in named
-            if key is not None and key not in set(keys)
-        )
-    if faults:
-        raise InputError(*faults)
-    used = 0
-    room = 0
-    while room < len(keys):
-        room += starts[used].places
-        used += 1
-    sizes = [one.places for one in starts[:used]] + [0] * (len(starts) - used)
-    spare = room - len(keys)
-    while spare:
-        widest = max(sizes)
-        at = sizes.index(widest)
-        sizes[at] -= 1
-        spare -= 1
-    return sizes
 
 
 def _preferred(sizes: Sequence[int]) -> list[int]:
@@ -153,11 +115,18 @@ def _smallest(
 def _core(
     players: Sequence[Drawn], starts: Sequence[Start], sizes: Sequence[int], wishes: Sequence[Wish]
 ) -> list[Wish]:
-    """Return wishes that clash, as the solver names them: few, but some of them may be idle."""
-    model, place = _model(players, starts, sizes, ())
+    """Return wishes that clash, as the solver names them: few, but some of them may be idle.
+
+    What is wished of everybody (that clubs are apart) is left out where the others clash by themselves.
+    """
+    of_some = [one for one in wishes if not isinstance(one, ClubsApart)]
+    if len(of_some) < len(wishes) and not _possible(players, starts, sizes, of_some):
+        return _core(players, starts, sizes, of_some)
+    wished = _wished_of(players, wishes)
+    model, place = _model(wished, starts, sizes, (), filled=False)
     held = [model.new_bool_var("") for _ in wishes]
     for wish, literal in zip(wishes, held, strict=True):
-        _wished(model, place, players, starts, wish, literal=literal)
+        _wished(model, place, wished, starts, wish, literal=literal)
     model.add_assumptions(held)
     solver = _solver()
     if solver.solve(model) != cp_model.INFEASIBLE:
@@ -170,8 +139,19 @@ def _core(
 def _possible(
     players: Sequence[Drawn], starts: Sequence[Start], sizes: Sequence[int], wishes: Sequence[Wish]
 ) -> bool:
-    model, _place = _model(players, starts, sizes, wishes)
+    wished = _wished_of(players, wishes)
+    model, _place = _model(wished, starts, sizes, wishes, filled=False)
     return bool(_solver().solve(model) != cp_model.INFEASIBLE)
+
+
+def _wished_of(players: Sequence[Drawn], wishes: Sequence[Wish]) -> list[Drawn]:
+    """Return whom wishes say something of: everybody else goes wherever there is room, and there is as much as players."""
+    named: set[str] = set()
+    for wish in wishes:
+        if isinstance(wish, ClubsApart):
+            return list(players)
+        named.update(wish.players if isinstance(wish, Together | Apart) else [getattr(wish, "player", "")])
+    return [one for one in players if one.key in named]
 
 
 def _solver() -> cp_model.CpSolver:
@@ -183,14 +163,21 @@ def _solver() -> cp_model.CpSolver:
 
 
 def _model(
-    players: Sequence[Drawn], starts: Sequence[Start], sizes: Sequence[int], wishes: Sequence[Wish]
+    players: Sequence[Drawn],
+    starts: Sequence[Start],
+    sizes: Sequence[int],
+    wishes: Sequence[Wish],
+    *,
+    filled: bool = True,
 ) -> tuple[cp_model.CpModel, list[list[Any]]]:
+    """Return who may start where, under some wishes; every start is filled, or else no fuller than it can be."""
     model = cp_model.CpModel()
     place = [[model.new_bool_var("") for _ in starts] for _ in players]
     for row in place:
         model.add_exactly_one(row)
     for at, size in enumerate(sizes):
-        model.add(sum(row[at] for row in place) == size)
+        there = sum(row[at] for row in place)
+        model.add(there == size if filled else there <= size)
     for wish in wishes:
         _wished(model, place, players, starts, wish)
     return model, place
@@ -230,11 +217,20 @@ def _wished(
         apart([number[key] for key in wish.players])
     elif isinstance(wish, ClubsApart):
         for club in sorted({one.club for one in players if one.club}):
-            apart([who for who, one in enumerate(players) if one.club == club])
+            apart(_one_of_each_side(players, club))
     elif isinstance(wish, Within):
         only(number[wish.player], [in_part(starts, at, wish.part) for at in range(len(starts))])
     elif isinstance(wish, NotBefore):
         only(number[wish.player], [one.time >= wish.time for one in starts])
+
+
+def _one_of_each_side(players: Sequence[Drawn], club: str) -> list[int]:
+    """Return who of a club is to be kept apart: of partners, who are together anyway, the first."""
+    first: dict[str, int] = {}
+    for who, one in enumerate(players):
+        if one.club == club:
+            first.setdefault(f"side {one.side}" if one.side else f"player {one.key}", who)
+    return list(first.values())
 
 
 def no_repeats(earlier: Sequence[Sequence[str]]) -> tuple[Apart, ...]:

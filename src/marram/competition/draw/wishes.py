@@ -27,10 +27,11 @@ class Start:
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A player to be drawn: a key of their own, and what the draw looks at."""
+    """A player to be drawn: a key of their own, and what the draw looks at; partners have the same side."""
 
     key: str
     club: str = ""
+    side: str = ""
 
 
 class Wish(ABC):
@@ -103,6 +104,15 @@ class ClubsApart(Wish):
     def said(self) -> Said:
         """Return the wish as a sentence."""
         return said("no two of one club in a group")
+
+
+def partners_together(players: Sequence[Drawn]) -> list[Together]:
+    """Return the wish of every side with partners: that they are in one group."""
+    sides: dict[str, list[str]] = {}
+    for one in players:
+        if one.side:
+            sides.setdefault(one.side, []).append(one.key)
+    return [Together(tuple(some)) for some in sides.values() if len(some) > 1]
 
 
 def starts(
