@@ -1,11 +1,12 @@
 """The relief options of a ruling as the screen shows them: words, drawing, or what is still needed."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 from typing import Any
 
 from markupsafe import Markup
-from shapely import LineString, Point, Polygon
+from shapely import LineString, Point, Polygon, simplify
 from shapely.geometry.base import BaseGeometry
 
 from marram.course.model import Course, Feature
@@ -13,11 +14,11 @@ from marram.desk.rulings.consultation import Consultation
 from marram.desk.rulings.recently import recently
 from marram.desk.shell.map_drawing import in_degrees_all
 from marram.relief import svg
-from marram.relief.areas.construction import ArcMark, LineMark, PointMark, ShapeMark
+from marram.relief.areas.construction import ArcMark, LineMark, Mark, PointMark, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.outline import XY
-from marram.relief.geometry.tolerance import ARC_ERROR
+from marram.relief.geometry.tolerance import ARC_ERROR, TOLERANCE
 from marram.relief.pictures.lettering import WIDTH
 from marram.relief.pictures.measuring import how_to_measure
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measures_told
@@ -56,7 +57,8 @@ class OptionView:
         frame: what of the map to show for it, as (south, west) and (north, east) in degrees.
         to_hole: from where and to where the hole is, in degrees, and how far in words.
         moved: where places shown beside their edge are taken to be, by role, in degrees.
-        figure: a drawing with its measures, as SVG; works without JavaScript and on paper.
+        areas: what is drawn, and on which map.
+        course: the map.
     """
 
     letter: str
@@ -72,7 +74,14 @@ class OptionView:
     frame: tuple[tuple[float, float], tuple[float, float]] | None = None
     to_hole: dict[str, Any] | None = None
     moved: Mapping[str, tuple[float, float]] = field(default_factory=dict)
-    figure: Markup = field(default=Markup(), repr=False)
+    areas: Sequence[ReliefArea] = field(default=(), repr=False)
+    course: Course | None = field(default=None, repr=False)
+
+    @cached_property
+    def figure(self) -> Markup:
+        """A drawing with its measures, as SVG, made for the first who shows it; works without JavaScript and on paper."""
+        drawn = svg(self.areas, self.course, prefix=f"option-{self.letter}") if self.areas else ""
+        return Markup(drawn)  # noqa: S704 - our own drawing, which escapes names
 
     @property
     def pick_words(self) -> list[tuple[str, str]]:
@@ -141,12 +150,8 @@ def _view(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[s
 
 
 def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[str, ...]) -> OptionView:
-    features: list[dict[str, Any]] = []
     measures: list[str] = []
     assumed: list[str] = []
-    for area in drawn.areas:
-        features += _features(course, view.letter, area)
-    features += _labels(course, view.letter, drawn.areas)
     for area in drawn.areas:
         measures += measures_told(area)
         assumed += area.remarks
@@ -160,11 +165,12 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
         how_to_measure=tuple(
             dict.fromkeys(step for area in drawn.areas for step in how_to_measure(area, course))
         ),
-        features=features,
+        features=_drawn_on_map(course, view.letter, _marks(drawn.areas)),
         frame=_frame(course, drawn.areas),
         to_hole=_to_hole(course, drawn.areas[0]),
         moved={role: _degrees(course, at) for role, at in drawn.moved.items()},
-        figure=Markup(svg(drawn.areas, course, prefix=f"option-{view.letter}")),  # noqa: S704 - our own drawing, which escapes names
+        areas=drawn.areas,
+        course=course,
     )
 
 
@@ -185,18 +191,12 @@ def _to_hole(course: Course, area: ReliefArea) -> dict[str, Any]:
     }
 
 
-def _labels(course: Course, letter: str, areas: Sequence[ReliefArea]) -> list[dict[str, Any]]:
-    """Return what is said on the map of an option brought out, each at its place; the limit at both ends of its arc."""
-    wanted = (*point_labels(areas), *size_labels(areas), *limit_labels(areas))
-    return _drawn_on_map(course, letter, [("label", Point(at), words) for words, at in wanted])
-
-
 def _drawn_on_map(
     course: Course, letter: str, marks: Sequence[tuple[str, BaseGeometry, str]]
 ) -> list[dict[str, Any]]:
     """Return what is drawn on the map of an option as GeoJSON features: the role of each, its shape and its words."""
     shown = [one for one in marks if not one[1].is_empty]
-    placed = in_degrees_all(course, [shape for _, shape, _ in shown])
+    placed = in_degrees_all(course, simplify([shape for _, shape, _ in shown], TOLERANCE).tolist())
     return [
         {
             "type": "Feature",
@@ -212,27 +212,34 @@ def _degrees(course: Course, at: XY) -> tuple[float, float]:
     return round(latitude, 8), round(longitude, 8)
 
 
-def _features(course: Course, letter: str, area: ReliefArea) -> list[dict[str, Any]]:
-    marks: list[tuple[str, BaseGeometry, str]] = []
+def _marks(areas: Sequence[ReliefArea]) -> list[tuple[str, BaseGeometry, str]]:
+    """Return what an option brought out shows: the role, shape and words of each, what lies above the others last."""
+    marks = [mark for area in areas for mark in _marks_of(area)]
+    wanted = (
+        *point_labels(areas),
+        *size_labels(areas),
+        *limit_labels(areas),
+    )  # the limit at both ends of its arc
+    return [*marks, *(("label", Point(at), words) for words, at in wanted)]
 
-    def add(role: str, shape: BaseGeometry, words: str = "") -> None:
-        marks.append((role, shape, words))
 
-    add("where_not", where_not(area), text("relief.mark.where_not"))
-    add("spot" if area.is_spot else "area", area.picture)
+def _marks_of(area: ReliefArea) -> Iterator[tuple[str, BaseGeometry, str]]:
+    yield "where_not", where_not(area), text("relief.mark.where_not")
+    yield "spot" if area.is_spot else "area", area.picture, ""
     for arc in not_nearer_arcs(area):
         if arc not in area.construction:
-            points = arc_points(arc.centre, arc.radius, arc.start, arc.end, ARC_ERROR)
-            add(arc.role.value, LineString(points), mark_words(arc.role))
+            yield arc.role.value, _arc(arc), mark_words(arc.role)
     for mark in area.construction:
-        words = mark_words(mark.role, area)
-        if isinstance(mark, PointMark):
-            add(mark.role.value, Point(mark.at), words)
-        elif isinstance(mark, LineMark):
-            add(mark.role.value, LineString([mark.start, mark.end]), words)
-        elif isinstance(mark, ShapeMark):
-            add(mark.role.value, Polygon(mark.points, mark.holes), words)
-        elif isinstance(mark, ArcMark):
-            points = arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR)
-            add(mark.role.value, LineString(points), words)
-    return _drawn_on_map(course, letter, marks)
+        yield mark.role.value, _shape(mark), mark_words(mark.role, area)
+
+
+def _shape(mark: Mark) -> BaseGeometry:
+    if isinstance(mark, PointMark):
+        return Point(mark.at)
+    if isinstance(mark, LineMark):
+        return LineString([mark.start, mark.end])
+    return Polygon(mark.points, mark.holes) if isinstance(mark, ShapeMark) else _arc(mark)
+
+
+def _arc(mark: ArcMark) -> LineString:
+    return LineString(arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR))

@@ -22,7 +22,7 @@ from marram.relief.pictures.lettering import ROW, WIDTH, wrapped, write
 from marram.relief.pictures.marks import (
     add_area,
     add_arrow_head,
-    add_feature,
+    add_features,
     add_line,
     add_point,
     line_in_picture,
@@ -148,8 +148,7 @@ def _add_map(
     marks = [mark for area in areas for mark in area.construction]
     clipped = add(parent, "g", clip_path=ids.url("frame"))
     add(clipped, "rect", width=WIDTH, height=WIDTH, fill=GROUND)
-    for feature in shown:
-        add_feature(clipped, feature, view, ids)
+    add_features(clipped, shown, view, ids)
     for area in areas:
         add_area(clipped, area, view, ids)
         if path := view.path(view.clip(where_not(area))):

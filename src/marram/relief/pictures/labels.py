@@ -1,6 +1,6 @@
 """Labels that stand at their own mark: none overlaps another, covers a relief area, or leaves the picture."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import cos, hypot, pi, sin
 
@@ -13,6 +13,8 @@ from marram.relief.geometry.outline import XY
 from marram.relief.pictures.type_width import text_width
 
 Numbers = NDArray[np.float64]
+Place = tuple[list[float], bool]
+"""Where a label may stand: left, top, right and bottom in the picture, and whether a line joins it to its mark."""
 
 SIZE = 16.0
 """Picture units: the height of the letters; legible on a phone in sunlight."""
@@ -101,7 +103,10 @@ def place_labels(
     """
     frame = Box(0, 0, pixels, pixels)
     occupied = [*taken, *(_around(anchor) for _, anchor in wanted)]
-    options = [_free_of(_candidates(label, wanted, frame, occupied), areas, lines) for label in wanted]
+    options = [
+        _options(label, [at for _, at in wanted if at != label[1]], frame, occupied, areas, lines)
+        for label in wanted
+    ]
     order = list(range(len(wanted)))
     best: dict[int, Label] = {}
     for _ in order or [0]:
@@ -116,12 +121,13 @@ def place_labels(
 
 
 def _in_order(
-    order: Sequence[int], wanted: Sequence[tuple[str, XY]], options: Sequence[Sequence[tuple[Box, bool]]]
+    order: Sequence[int], wanted: Sequence[tuple[str, XY]], options: Sequence[Sequence[Place]]
 ) -> dict[int, Label]:
     placed: dict[int, Label] = {}
     for index in order:
         text, anchor = wanted[index]
-        for box, leader in options[index]:
+        for edges, leader in options[index]:
+            box = Box(*edges)
             if any(box.overlaps(other.box) for other in placed.values()):
                 continue
             if leader and any(_crosses(anchor, box, other.box) for other in placed.values()):
@@ -133,37 +139,41 @@ def _in_order(
     return placed
 
 
-def _candidates(
-    label: tuple[str, XY], wanted: Sequence[tuple[str, XY]], frame: Box, occupied: Sequence[Box]
-) -> list[tuple[float, Box, bool]]:
-    """Return where a label may stand in the frame whatever becomes of the others, with what each place costs."""
+def _options(  # noqa: PLR0917 - a label, and all that it must leave free
+    label: tuple[str, XY],
+    others: Sequence[XY],
+    frame: Box,
+    occupied: Sequence[Box],
+    areas: Sequence[BaseGeometry],
+    lines: Sequence[BaseGeometry],
+) -> list[Place]:
+    """Return where a label may stand whatever becomes of the other labels, the best place first.
+
+    No place covers an area or is taken for another mark's; one that covers a line costs more.
+    """
     text, anchor = label
-    others = [other for _, other in wanted if other != anchor]
-    found = []
-    width, height = text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD
-    for away, turned, box in _round_about(anchor, width, height, frame, occupied):
-        leader = away > _WITH_LEADER
-        if not leader and any(box.away(other) < away + _CLEARLY for other in others):
-            continue
-        found.append((away + turned * _TURN_COSTS + leader * _LEADER_COSTS, box, leader))
-    return found
+    edges, turns = _round_about(anchor, text_width(text, SIZE) + 2 * _PAD, SIZE + 2 * _PAD, frame, occupied)
+    away = _away(edges, anchor)
+    leader = away > _WITH_LEADER
+    own = [leader | (_away(edges, other) >= away + _CLEARLY) for other in others]
+    kept = np.logical_and.reduce(own) if own else np.full(len(edges), True)
+    boxes = shapely.box(*edges.T)
+    for area in areas:
+        kept &= ~shapely.intersects(area, boxes)
+    costs = away + turns * _TURN_COSTS + leader * _LEADER_COSTS
+    if lines:
+        costs += _LINE_COSTS * np.logical_or.reduce([shapely.intersects(one, boxes) for one in lines])
+    order = np.flatnonzero(kept)
+    order = order[np.argsort(costs[order], kind="stable")]
+    return list(zip(edges[order].tolist(), leader[order].tolist(), strict=True))
 
 
-def _free_of(
-    found: Sequence[tuple[float, Box, bool]], areas: Sequence[BaseGeometry], lines: Sequence[BaseGeometry]
-) -> list[tuple[Box, bool]]:
-    """Return the places that cover no area, the best first; one that covers a line costs more."""
-    if not found:
-        return []
-    boxes = shapely.box(*np.array([(b.left, b.top, b.right, b.bottom) for _, b, _ in found]).T)
-    covers, crosses = (
-        np.logical_or.reduce([shapely.intersects(one, boxes) for one in shapes], initial=False)
-        for shapes in (areas, lines)
-    )
-    costs = np.array([cost for cost, _, _ in found]) + _LINE_COSTS * crosses
-    order = np.argsort(np.where(covers, np.inf, costs), kind="stable")
-    kept = order[: len(found) - int(np.count_nonzero(np.broadcast_to(covers, len(found))))]
-    return [(found[index][1], found[index][2]) for index in kept.tolist()]
+def _away(edges: Numbers, place: XY) -> Numbers:
+    """Return how far a place is from each rectangle, as :meth:`Box.away` does."""
+    left, top, right, bottom = edges.T
+    x, y = place
+    away: Numbers = np.hypot(np.clip(x, left, right) - x, np.clip(y, top, bottom) - y)
+    return away
 
 
 def _turns() -> Numbers:
@@ -177,8 +187,8 @@ _ROUND = _turns()
 
 def _round_about(
     anchor: XY, width: float, height: float, frame: Box, occupied: Sequence[Box]
-) -> Iterator[tuple[float, int, Box]]:
-    """Yield free places around an anchor: how far off, how many steps from the right of it, and the rectangle."""
+) -> tuple[Numbers, Numbers]:
+    """Return the free places around an anchor: left, top, right and bottom of each, and its steps from the right of it."""
     distance = np.repeat(_DISTANCES, _DIRECTIONS)
     across, down = np.tile(_ROUND, (len(_DISTANCES), 1)).T
     x = anchor[0] + across * (distance + width / 2)
@@ -187,9 +197,7 @@ def _round_about(
     free = (left >= frame.left) & (top >= frame.top) & (right <= frame.right) & (bottom <= frame.bottom)
     for other in occupied:
         free &= ~((left < other.right) & (other.left < right) & (top < other.bottom) & (other.top < bottom))
-    for place in np.flatnonzero(free).tolist():
-        box = Box(float(left[place]), float(top[place]), float(right[place]), float(bottom[place]))
-        yield box.away(anchor), place % _DIRECTIONS, box
+    return np.column_stack((left, top, right, bottom))[free], (np.arange(len(free)) % _DIRECTIONS)[free]
 
 
 def _crosses(anchor: XY, box: Box, other: Box) -> bool:

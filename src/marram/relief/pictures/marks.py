@@ -1,7 +1,9 @@
 """The marks of a construction and the features of the map, as elements of a drawing."""
 
+from collections.abc import Sequence
 from math import cos, hypot, pi, sin
 
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -19,18 +21,25 @@ _CROSSES = frozenset({Role.REFERENCE, Role.SPOT, Role.EXAMPLE_SPOT, Role.FIRST_T
 """Points drawn as an upright cross."""
 
 
-def add_feature(parent: Node, feature: GroundShown, view: View, ids: Ids) -> None:
-    """Draw a feature of the map: an area with its pattern, a line as a line, the boundary as a striped line."""
-    if feature.kind is Kind.BOUNDARY:
-        path = view.path(feature.geometry)
-        add(parent, "path", stroke(INK, 5), d=path)
-        add(parent, "path", stroke("#ffffff", 3, "8 8"), d=path)
-        return
-    shown = view.clip(feature.geometry)
-    if path := view.path(shown):
-        add(parent, "path", fill_of(feature.kind, ids), d=path)
-    if (line := view.line(shown)) and feature.kind in ON_LINES:
-        add(parent, "path", ON_LINES[feature.kind], d=line)
+def add_features(parent: Node, features: Sequence[GroundShown], view: View, ids: Ids) -> None:
+    """Draw what of the map is shown: areas with their patterns, lines as lines, the boundary as a striped line.
+
+    An overview holds the best part of a course: all of it is cut and made plain at once.
+    """
+    geometries = [one.geometry for one in features]
+    around = [
+        one.kind is Kind.BOUNDARY for one in features
+    ]  # drawn uncut: its cut edges would be no boundary
+    shown = np.where(around, np.array(geometries, dtype=object), view.clip_all(geometries))
+    for feature, area, line in zip(features, view.paths(shown), view.lines(shown), strict=True):
+        if feature.kind is Kind.BOUNDARY:
+            add(parent, "path", stroke(INK, 5), d=area)
+            add(parent, "path", stroke("#ffffff", 3, "8 8"), d=area)
+            continue
+        if area:
+            add(parent, "path", fill_of(feature.kind, ids), d=area)
+        if line and feature.kind in ON_LINES:
+            add(parent, "path", ON_LINES[feature.kind], d=line)
 
 
 def add_area(parent: Node, area: ReliefArea, view: View, ids: Ids) -> None:

@@ -8,7 +8,7 @@ from marram.relief.geometry.outline import XY
 from marram.relief.pictures.ground_shown import GroundShown
 from marram.relief.pictures.labels import SIZE, Box
 from marram.relief.pictures.lettering import SMALL, write
-from marram.relief.pictures.marks import add_area, add_feature, add_line, add_point
+from marram.relief.pictures.marks import add_area, add_features, add_line, add_point
 from marram.relief.pictures.markup import Ids, Node, add
 from marram.relief.pictures.north_and_scale import freest
 from marram.relief.pictures.styles import GROUND, INK, PAPER, stroke
@@ -52,8 +52,7 @@ def add_overview(  # noqa: PLR0917 - what is drawn, and where
     page = add(parent, "g", transform=f"translate({corner[0]:g} {corner[1]:g})")
     clipped = add(page, "g", clip_path=ids.url("over"))
     add(clipped, "rect", width=SIDE, height=SIDE, fill=GROUND)
-    for feature in features(over):
-        add_feature(clipped, feature, over, ids)
+    add_features(clipped, features(over), over, ids)
     for area in areas:
         if not area.is_spot:
             add_area(clipped, area, over, ids)

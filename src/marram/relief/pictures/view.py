@@ -5,14 +5,14 @@ what relief is taken from. How long a path, or how far back a line goes, does no
 overview. Drawing, sheet and screen take the frame from here.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import hypot, inf, log10
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Point
+from shapely import GeometryType, Point
 from shapely.geometry.base import BaseGeometry
 
 from marram.relief.areas.construction import ArcMark, PointMark, Role, ShapeMark
@@ -39,6 +39,8 @@ _LEAST = 4.0
 """Metres: no frame shows less."""
 _OVERVIEW_ROOM = 0.12
 _Bounds = tuple[float, float, float, float]
+Shapely = NDArray[np.object_]
+Shapes = Sequence[BaseGeometry] | Shapely
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +75,15 @@ class View:
 
     def clip(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return the part of a shape in the frame and a little around it."""
+        clipped: BaseGeometry = self.clip_all([geometry])[0]
+        return clipped
+
+    def clip_all(self, geometries: Shapes) -> Shapely:
+        """Return of each shape the part in the frame and a little around it."""
         edge = 0.05 * self.size
         left, bottom = self.left - edge, self.bottom - edge
-        return shapely.clip_by_rect(
-            geometry, left, bottom, left + self.size + 2 * edge, bottom + self.size + 2 * edge
-        )
+        right, top = left + self.size + 2 * edge, bottom + self.size + 2 * edge
+        return shapely.clip_by_rect(np.array(geometries, dtype=object), left, bottom, right, top)
 
     def shows(self, place: XY) -> bool:
         """Return whether a place lies in the frame."""
@@ -96,36 +102,51 @@ class View:
 
     def path(self, geometry: BaseGeometry) -> str:
         """Return polygon(s) as the data of an SVG path."""
-        parts = [one for one in shapely.get_parts(geometry) if one.geom_type == "Polygon"]
-        return "".join(f"M{self._pairs(one[:-1])}Z" for one in self._plainer(shapely.get_rings(parts)))
+        return self.paths([geometry])[0]
 
-    def line(self, geometry: BaseGeometry) -> str:
-        """Return the lines of a shape as the data of an SVG path; areas give none."""
-        parts = [one for one in shapely.get_parts(geometry) if one.geom_type == "LineString"]
-        return "".join(f"M{self._pairs(one)}" for one in self._plainer(parts))
+    def paths(self, geometries: Shapes) -> list[str]:
+        """Return the polygons of each shape as the data of an SVG path; a shape without any gives none."""
+        parts, of = _parts(geometries, GeometryType.POLYGON)
+        rings, of_part = shapely.get_rings(parts, return_index=True)
+        return self._data(rings, of[of_part], len(geometries))
 
-    def _plainer(self, lines: Sequence[BaseGeometry] | NDArray[np.object_]) -> Iterator[NDArray[np.float64]]:
-        """Yield the places of lines or rings that can be told apart in the picture (Douglas and Peucker 1973).
+    def lines(self, geometries: Shapes) -> list[str]:
+        """Return the lines of each shape as the data of an SVG path; areas give none."""
+        return self._data(*_parts(geometries, GeometryType.LINESTRING), len(geometries))
 
-        A ring of which nothing would be left but a line is yielded whole: an area is drawn, however small.
+    def _data(self, lines: Shapely, of: NDArray[np.int64], count: int) -> list[str]:
+        """Return lines or rings as the data of paths: those of one shape in one, ``of`` says of which.
+
+        Only places that can be told apart in the picture are written (Douglas and Peucker 1973). A ring of which
+        nothing would be left but a line is written whole: an area is drawn, however small.
         """
         plain = shapely.simplify(lines, 0.15 / self.scale, preserve_topology=False)
-        for one, plainer in zip(lines, plain, strict=True):
-            whole = one.geom_type == "LinearRing" and shapely.get_num_coordinates(plainer) < _CORNERS
-            if not one.is_empty:
-                yield shapely.get_coordinates(one if whole else plainer)
-
-    def _pairs(self, points: NDArray[np.float64]) -> str:
-        """Return places, shape (n, 2), as the data of a path; each is where :meth:`at` puts it."""
-        across = ((points[:, 0] - self.left) * self.scale).tolist()
-        down = (self.pixels - (points[:, 1] - self.bottom) * self.scale).tolist()
-        return "L".join(f"{x:.1f} {y:.1f}" for x, y in zip(across, down, strict=True))
+        rings = shapely.get_type_id(lines) == GeometryType.LINEARRING
+        plain = np.where(rings & (shapely.get_num_coordinates(plain) < _CORNERS), lines, plain)
+        places, at = shapely.get_coordinates(plain, return_index=True)
+        across = ((places[:, 0] - self.left) * self.scale).tolist()
+        down = (self.pixels - (places[:, 1] - self.bottom) * self.scale).tolist()
+        pairs = [f"{x:.1f} {y:.1f}" for x, y in zip(across, down, strict=True)]
+        ends = np.searchsorted(at, np.arange(len(lines) + 1)).tolist()
+        data = [""] * count
+        for number, (shape, closed) in enumerate(zip(of.tolist(), rings.tolist(), strict=True)):
+            first, end = ends[number], ends[number + 1]
+            if first < end:
+                data[shape] += f"M{'L'.join(pairs[first : end - closed])}{'Z' if closed else ''}"
+        return data
 
     def scale_bar(self) -> float:
         """Return the length in metres of a round scale bar, a fifth to a half of the frame."""
         wanted = self.size / 4
         power = 10.0 ** int(np.floor(log10(wanted)))
         return next(step * power for step in (5.0, 2.0, 1.0) if step * power <= wanted)
+
+
+def _parts(geometries: Shapes, kind: GeometryType) -> tuple[Shapely, NDArray[np.int64]]:
+    """Return the parts of shapes that are of a kind, and of which shape each is."""
+    parts, of = shapely.get_parts(np.array(geometries, dtype=object), return_index=True)
+    wanted = shapely.get_type_id(parts) == kind
+    return parts[wanted], of[wanted]
 
 
 def view_of(areas: Sequence[ReliefArea], pixels: float) -> View:

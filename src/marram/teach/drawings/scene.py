@@ -10,7 +10,7 @@ from marram.relief.pictures.ground_shown import ground_shown
 from marram.relief.pictures.labels import SIZE, Box, place_labels
 from marram.relief.pictures.legend import Entry, add_entries, ground_entries
 from marram.relief.pictures.lettering import MARGIN, ROW, SMALL, WIDTH, wrapped, write
-from marram.relief.pictures.marks import add_arrow_head, add_feature
+from marram.relief.pictures.marks import add_arrow_head, add_features
 from marram.relief.pictures.markup import Ids, Node, add, root, say, written
 from marram.relief.pictures.north_and_scale import add_north, add_scale
 from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
@@ -67,8 +67,7 @@ def add_map(parent: Node, one: Placed, view: View, ids: Ids, *, labels: bool = T
     hole = (one.hole.location.x, one.hole.location.y)
     clipped = add(parent, "g", clip_path=ids.url("frame"))
     add(clipped, "rect", width=WIDTH, height=WIDTH, fill=GROUND)
-    for feature in ground_shown(one.course, view.frame):
-        add_feature(clipped, feature, view, ids)
+    add_features(clipped, ground_shown(one.course, view.frame), view, ids)
     if one.condition is not None:
         add_about(clipped, one.condition.geometry, view)
     ball = view.at(one.ball)
@@ -142,8 +141,7 @@ def _add_overview(parent: Node, one: Placed, view: View, ids: Ids) -> None:
     page = add(parent, "g", transform=f"translate(10 {WIDTH + 10:g})")
     clipped = add(page, "g", clip_path=ids.url("over"))
     add(clipped, "rect", width=OVERVIEW, height=OVERVIEW, fill=GROUND)
-    for feature in ground_shown(one.course, over.frame):
-        add_feature(clipped, feature, over, ids)
+    add_features(clipped, ground_shown(one.course, over.frame), over, ids)
     line = [over.at((x, y)) for x, y in one.hole.line.coords]
     for (x1, y1), (x2, y2) in pairwise(line):
         add(clipped, "path", stroke(INK, 1, "2 3"), d=f"M{x1:.1f} {y1:.1f}L{x2:.1f} {y2:.1f}")
