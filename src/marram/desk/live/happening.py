@@ -5,7 +5,7 @@ from typing import Any
 
 from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
-from marram.desk.log.shown import title_of
+from marram.desk.log.titles import title_of
 from marram.desk.people.roles import hears
 from marram.records.entry import Kept
 from marram.records.open_cases import open_cases

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from threading import Lock
 
-from marram.desk.log.shown import Shown, title_of
+from marram.desk.log.titles import title_of
 from marram.records.entry import Kept
 from marram.records.log import Log
 from marram.services.log import RULING
+from marram.services.moments import happened_at
 from marram.words.language import language
 
 
@@ -67,8 +68,7 @@ class DayRulings:
 def _of(entry: Kept) -> DayRuling:
     place = entry.told.get("place")
     at = (float(place["longitude"]), float(place["latitude"])) if place else None
-    title = title_of(entry)
-    return DayRuling(entry.number, title, Shown(entry, title, "", "").given_at.hour, at)
+    return DayRuling(entry.number, title_of(entry), happened_at(entry).astimezone().hour, at)
 
 
 def _played_on(entry: Kept) -> date | None:

@@ -4,12 +4,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
-from typing import TYPE_CHECKING
 
 from fastapi import Request
 
 from marram.course.versions.hole_days import HoleDays
 from marram.course.versions.map_versions import MapVersions
+from marram.desk.log.day_rulings import DayRulings
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.entry import Entry, Kept
@@ -24,9 +24,6 @@ from marram.services.event import Event
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
 from marram.services.round_of_day import now_at, round_of_day
-
-if TYPE_CHECKING:
-    from marram.desk.log.day_rulings import DayRulings
 
 
 @dataclass(frozen=True)
@@ -56,10 +53,8 @@ class KeptHere:
         return self.shared.log
 
     @cached_property
-    def day_rulings(self) -> "DayRulings":
+    def day_rulings(self) -> DayRulings:
         """The rulings by day, each read once."""
-        from marram.desk.log.day_rulings import DayRulings  # noqa: PLC0415 - what is shown of an entry knows this module
-
         return DayRulings(self.log, self.event_id)
 
     def maps(self) -> MapVersions:

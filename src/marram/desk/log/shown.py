@@ -6,17 +6,13 @@ from datetime import datetime
 
 from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
+from marram.desk.log.titles import title_of
 from marram.desk.rulings.case_address import CaseAddress
 from marram.errors import InputError
 from marram.records.entry import Kept
-from marram.rules.incidents import incident
 from marram.services.address_case import address_of
 from marram.services.case_file import read_case
-from marram.services.kinds.registry import kinds
-from marram.services.log import RULING
 from marram.services.moments import DEVICE_AHEAD, SAME_TIME, happened_at
-from marram.words.language import translate
-from marram.words.texts import text
 
 
 @dataclass(frozen=True)
@@ -107,17 +103,6 @@ def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | No
             )
         )
     return found
-
-
-def title_of(entry: Kept) -> str:
-    """Return what an entry is about, in words."""
-    if entry.kind != RULING:
-        return text(f"log.kind.{entry.kind}") if entry.kind in kinds() else entry.kind
-    try:
-        acts = entry.content["case"]["incidents"]
-        return " · ".join(translate()(incident(act["incident"]).title) for act in acts)
-    except (InputError, KeyError, TypeError):
-        return text("log.kind.ruling")
 
 
 def case_url(entry: Kept) -> str:
