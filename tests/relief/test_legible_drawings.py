@@ -1,5 +1,6 @@
 """Drawings read at arm's length: labels at their own marks, off the areas; one page for several options."""
 
+import re
 from dataclasses import replace
 from itertools import combinations
 from math import hypot
@@ -11,6 +12,7 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, Point, box
 
 from marram.course.model import Course, Feature, Kind
+from marram.desk.shell.assets import DESK
 from marram.relief import Situation, relief_areas, svg
 from marram.relief.geometry.outline import Outline
 from marram.relief.pictures.labels import Box, place_labels
@@ -250,3 +252,24 @@ def test_what_is_ground_and_what_is_pattern_differs_in_black_and_white(name) -> 
     if pattern.ground.get("fill-opacity") is None:
         assert grey(str(pattern.ground["fill"])) > 200
     assert grey(str(line.get("stroke") or line["fill"])) < 128
+
+
+def drawn_lines(lines, turn):
+    """What is left of a pattern when neither its colour, nor how dense or heavy it is, can be told apart."""
+    return re.sub(r"[0-9.]+", "", lines), float(turn)
+
+
+def test_not_here_is_hatched_like_no_ground() -> None:
+    """Small and without colours "not here" over a penalty area, or over ground under repair, still shows what it is."""
+    figures = {name: drawn_lines(one.lines, one.turn) for name, one in PATTERNS.items()}
+    page = (DESK / "shell" / "templates" / "_patterns.svg").read_text()
+    desk = {
+        name: drawn_lines(lines, turn or 0)
+        for name, turn, lines in re.findall(
+            r'id="hatch-([a-z-]+)"[^>]*?(?:rotate\(([0-9-]+)\)[^>]*)?>\s*(?:<rect[^>]*>)?<path d="([^"]+)"',
+            page,
+        )
+    }
+    for patterns in (figures, desk):
+        assert len(patterns) > 5
+        assert [name for name, one in patterns.items() if one == patterns["not"]] == ["not"]

@@ -56,7 +56,9 @@ PATTERNS: dict[str, Pattern] = {
     "water": Pattern(12, 8, {"fill": "#d5e6f0"}, "M0 4q3 -4 6 0t6 0", stroke(WATER, 1.2)),
     "wet": Pattern(12, 8, {"fill": "#e3e8da"}, "M1 5h4M7 2h4", stroke(WATER, 1.2)),
     "noplay": Pattern(10, 10, {"fill": "#ecdcea"}, "M2 2L8 8M8 2L2 8", stroke(INK, 1)),
-    "not": Pattern(7, 7, {"fill": PAPER, "fill-opacity": ".35"}, "M0 0V7", stroke(INK, 1.2), -45),
+    "not": Pattern(
+        18, 12, {"fill": PAPER, "fill-opacity": ".6"}, "M4.5 0V8M13.5 6V12M13.5 0V2", stroke(INK, 1.6), -45
+    ),
     "out": Pattern(12, 12, {"fill": "#ffffff"}, "M0 0V12", stroke(INK, 1), 45),
 }
 
