@@ -1,9 +1,13 @@
 """Relief options on the screen: drawn to scale, or what is still needed; never a crash."""
 
+import html
+import re
+
 import pytest
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
+from marram.desk.rulings import relief_view
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.services import relief as relief_service
@@ -91,6 +95,35 @@ def test_a_drawing_with_measures_stands_in_the_page(client: TestClient, ground: 
 
     assert page.count("<figure><svg") == 2
     assert "crossed the edge to hole: 253.1 m" in page
+
+
+def test_a_page_that_a_script_asked_for_brings_the_words_and_asks_for_the_drawings(
+    client: TestClient, ground: Ground, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """No drawing is made for the words; at the address that the page names stand the very drawings, by their letters."""
+    made = []
+    monkeypatch.setattr(
+        relief_view, "svg", lambda *_, prefix: made.append(prefix) or f"<svg id={prefix}></svg>"
+    )
+    query = f"hole=9&ball={ground.in_the_burn(0.31)}&entry={ground.in_the_burn(0)}&{PENALTY_AREA}"
+    page = client.get(f"/case?{query}", headers={"HX-Request": "true"}).text
+
+    assert "crossed the edge to hole: 253.1 m" in page
+    assert made == []
+    places = re.findall(r'<figure data-drawing="(.)">', page)
+    drawn = client.get(html.unescape(page.partition('data-drawings="')[2].partition('"')[0])).text
+    assert re.findall(r'<figure data-drawing="(.)"><svg id=option-(.)>', drawn) == [
+        (one, one) for one in places
+    ]
+    assert len(places) == 2
+    assert client.get(f"/case?{query}").text.count("<figure><svg") == 2
+
+
+def test_drawings_of_a_case_that_still_asks_lead_to_its_question(client: TestClient) -> None:
+    """Nothing is ruled yet, so nothing is drawn."""
+    for query in ("", "hole=9", "what=ball_in_penalty_area"):
+        answer = client.get(f"/drawings?{query}")
+        assert (answer.status_code, answer.headers["location"].partition("?")[0]) == (303, "/case")
 
 
 def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(

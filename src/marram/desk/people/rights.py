@@ -83,6 +83,7 @@ ROOMS: tuple[Room, ...] = (
             "GET /flag": SIGNED_IN,
             "GET /what": SIGNED_IN,
             "GET /case": SIGNED_IN,
+            "GET /drawings": SIGNED_IN,
             "GET /together": SIGNED_IN,
             "GET /may": SIGNED_IN,
             "GET /explained": SIGNED_IN,

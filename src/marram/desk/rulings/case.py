@@ -9,6 +9,7 @@ from marram.desk.rulings.as_text import ruling_text
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
+from marram.desk.rulings.drawings import come_later
 from marram.desk.rulings.proposals import proposals
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.shown_flags import keep_flag
@@ -98,6 +99,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         title=sheet.headline,
         sheet=sheet,
         options=options,
+        come_later=come_later(request),
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
         proposals=proposals(found),

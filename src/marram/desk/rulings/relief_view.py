@@ -18,7 +18,7 @@ from marram.relief.areas.construction import ArcMark, LineMark, Mark, PointMark,
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.arcs import arc_points
 from marram.relief.geometry.outline import XY
-from marram.relief.geometry.tolerance import ARC_ERROR, TOLERANCE
+from marram.relief.geometry.tolerance import TOLERANCE
 from marram.relief.pictures.lettering import WIDTH
 from marram.relief.pictures.measuring import how_to_measure
 from marram.relief.pictures.picture_words import assumed_words, mark_words, measures_told
@@ -242,4 +242,4 @@ def _shape(mark: Mark) -> BaseGeometry:
 
 
 def _arc(mark: ArcMark) -> LineString:
-    return LineString(arc_points(mark.centre, mark.radius, mark.start, mark.end, ARC_ERROR))
+    return LineString(arc_points(mark.centre, mark.radius, mark.start, mark.end, TOLERANCE))

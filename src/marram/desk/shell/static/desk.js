@@ -3,6 +3,7 @@
 import { startMap } from "./map.js";
 import "./sharing.js";
 import { guardTaps } from "./taps.js";
+import { drawn } from "./drawings.js";
 import { wholeScreen } from "./whole_screen.js";
 
 guardTaps();
@@ -13,6 +14,7 @@ const PATIENCE = 10_000; // ms that what a page needs later waits for its map
 
 function arrived() {
   keepDrafts();
+  drawn();
   return map?.sync();
 }
 

@@ -1,5 +1,7 @@
 // Handing on what a page shows: printed, copied as text, or shared where the browser can.
 
+import { drawn } from "./drawings.js";
+
 const shared = () => document.getElementById("as-text")?.textContent.trim() ?? "";
 
 function say(button, done) {
@@ -26,6 +28,7 @@ document.addEventListener("click", async ({ target }) => {
   const button = target.closest?.("[data-print], [data-copy], [data-share]");
   if (!button) return;
   if ("print" in button.dataset) {
+    await drawn();
     window.print();
   } else if ("copy" in button.dataset) {
     say(button, (await copied(shared()).catch(() => false)) ? "done" : "failed");

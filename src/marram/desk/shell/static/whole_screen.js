@@ -1,5 +1,7 @@
 // The drawing of an option over the whole screen: the very figure of its card, which stays sharp however far it is magnified.
 
+import { drawn } from "./drawings.js";
+
 const dialog = document.createElement("dialog");
 dialog.className = "whole-screen";
 dialog.innerHTML = '<form method="dialog"><button class="quiet-button"></button></form><div tabindex="0" role="group"></div>';
@@ -8,10 +10,17 @@ let home = null; // where the figure came from
 
 export function wholeScreen() {
   document.body.append(dialog);
-  document.addEventListener("click", ({ target }) => {
+  document.addEventListener("click", async ({ target }) => {
     const button = target.closest?.("[data-whole-screen]");
-    const figure = button?.closest(".option")?.querySelector("figure svg");
-    if (!figure) return;
+    if (!button) return;
+    const shown = button.closest(".option").querySelector("figure");
+    await drawn();
+    const figure = shown?.querySelector("svg");
+    if (dialog.open) return;
+    if (!figure) {
+      shown?.closest("details")?.setAttribute("open", ""); // there it says what became of it
+      return;
+    }
     home = figure.parentElement;
     form.firstChild.textContent = button.dataset.close;
     room.setAttribute("aria-label", figure.querySelector("title").textContent);

@@ -156,6 +156,8 @@ TEXTS: dict[str, str] = {
     "option.whole_screen": "Drawing on the whole screen",
     "option.close": "Close the drawing",
     "option.on_map": "Show on the map",
+    "option.drawing_comes": "The drawing is on its way.",
+    "option.drawing_missing": "The drawing could not be fetched: the desk is out of reach. It comes when the desk is in reach again.",
     "option.from": "From",
     "option.size": "Size",
     "option.limits": "Limits",
