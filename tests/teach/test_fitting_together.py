@@ -5,9 +5,10 @@ from itertools import islice
 import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.penalty import Who
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.quiz import is_allowed_too
+from marram.rules.ruling import Action, Ruling, general_penalty, penalty
+from marram.teach.quizzes.apart import is_allowed_too, told_apart
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
 
@@ -42,13 +43,47 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
 
 
 def test_one_of_the_things_that_may_be_done_is_no_wrong_answer() -> None:
-    """Stroke and distance is open to whoever may play the ball as it lies (Rule 18.1)."""
+    """Relief for a penalty is open to whoever may play the ball as it lies (Rules 18.1 and 19.1); free relief is not."""
     plays = Ruling().play_as_it_lies()
     again = ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "18.1", Reference.PREVIOUS_STROKE, None, (), 1)
     lateral = ReliefOption(ReliefKind.LATERAL, "19.2c", Reference.BALL, 2, (), 1)
     both = Ruling().with_options(again, lateral)
     assert is_allowed_too(plays, Ruling().with_options(again))
-    assert not is_allowed_too(plays, both)
+    assert is_allowed_too(plays, both)
+    free = ReliefOption(ReliefKind.FREE, "16.1b", Reference.NEAREST_POINT, 1, ())
+    assert not is_allowed_too(plays, Ruling().with_options(free))
+    assert not is_allowed_too(Ruling().with_options(free), plays)
     assert is_allowed_too(both, Ruling().with_options(again, may_play_as_it_lies=False))
-    assert not is_allowed_too(both, plays)
+    assert is_allowed_too(both, plays)
     assert is_allowed_too(Ruling().next(Action.PLAY_FROM_TEEING_AREA), plays)
+
+
+def test_relief_from_what_can_be_moved_is_to_move_it() -> None:
+    """Free relief is no wrong answer where the thing in the way may be taken away (Rule 15.2a)."""
+    free = ReliefOption(ReliefKind.FREE, "16.1b", Reference.NEAREST_POINT, 1, ())
+    movable = Ruling().play_as_it_lies().note("may_remove_movable_obstruction")
+    assert is_allowed_too(movable, Ruling().with_options(free))
+
+
+def test_what_is_said_otherwise_is_not_another_answer() -> None:
+    """A provisional ball by another name, and the penalty of a side by nobody's name, are the same answer."""
+    form = FormOfPlay.STROKE_PLAY
+    other, provisional = (
+        penalty(1, "18.1").next(one) for one in (Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL)
+    )
+    assert not told_apart((other, form), (provisional, form))
+    side, player = (general_penalty("22.3", who).next(Action.PLAY_ON) for who in (Who.SIDE, Who.PLAYER))
+    assert not told_apart((side, form), (player, form))
+    assert told_apart((side, form), (penalty(1, "22.3", Who.SIDE).next(Action.PLAY_ON), form))
+
+
+@pytest.mark.parametrize(
+    ("facts", "words"),
+    [
+        ({"condition_found": "embedded", "area_of_ball": "putting_green"}, "embedded off the general area"),
+        ({"breach_when": "several_holes", "holes_of_breach": 0}, "several holes, and none"),
+    ],
+)
+def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_than_one(facts, words) -> None:
+    """What cannot be both is not told together."""
+    assert not fit_together("lifted_to_see", facts, FormOfPlay.STROKE_PLAY), words

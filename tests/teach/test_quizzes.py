@@ -11,11 +11,14 @@ import pytest
 from marram.errors import InputError
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.incidents import incident
 from marram.rules.penalty import OWN
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes import quiz
+from marram.teach.quizzes.apart import is_allowed_too, told_apart
+from marram.teach.quizzes.believable import PARTNERS, step, steps_of
 from marram.teach.quizzes.near import near_rulings
-from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, eliminates_itself, question, questions
+from marram.teach.quizzes.quiz import FEWEST_ANSWERS, MOST_ANSWERS, question, questions
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught
@@ -40,7 +43,7 @@ def test_a_wrong_answer_is_the_ruling_of_something_near(one) -> None:
     """With the facts it names otherwise, or in the form of play or edition it names, the engine rules so."""
     for answer in one.answers:
         near = answer.near
-        if near is None or near.incident:
+        if near is None or near.incident or near.misjudged:
             continue
         found = rule(
             one.situation.incident,
@@ -102,14 +105,59 @@ def test_what_is_told_of_one_form_of_play_is_in_that_form() -> None:
 
 
 def test_no_wrong_answer_is_ruled_out_without_a_rule() -> None:
-    """Of 120 questions hardly any offers the teeing area or a partner where neither is told of (too few other answers lie near)."""
-    asked = list(islice(questions(9), 120))
-    poor = [
-        one
-        for one in asked
-        if any(each.near and eliminates_itself(one.situation, each.near) for each in one.answers)
-    ]
-    assert len(poor) <= 2
+    """Of 120 questions none offers the teeing area where it is not told of, or a penalty for a partner in no game of partners."""
+    for one in islice(questions(9), 120):
+        told = {*one.situation.facts.values()}
+        of_tee = incident(one.situation.incident).rule.split(".")[0] == "6" or "tee" in one.situation.incident
+        words = [each.words for each in one.answers if each.near]
+        right = one.answers[one.right].words
+        if not of_tee and "teeing_area" not in told and "teeing area" not in right:
+            assert not [each for each in words if "teeing area" in each]
+        if incident(one.situation.incident).theme != PARTNERS and "sides" not in told:
+            assert "partner" in right or not [each for each in words if "partner" in each]
+
+
+def test_no_answer_speaks_of_a_ball_that_the_situation_denies() -> None:
+    """Where no provisional ball was played none is gone on with, and a ball that is not found is not played as it lies."""
+    drawn = list(
+        islice(questions(41, incidents=("ball_not_found", "ball_near_boundary", "ball_in_penalty_area")), 90)
+    )
+    none_played = [one for one in drawn if one.situation.facts.get("provisional_state") == "not_played"]
+    assert none_played
+    assert not [each for one in none_played for each in one.answers if "provisional" in each.words]
+    for one in drawn:
+        facts = one.situation.facts
+        if one.situation.incident == "ball_not_found" or facts.get("found_in_penalty_area") == "no":
+            assert not [each.words for each in one.answers if "as it lies" in each.words]
+
+
+def test_every_wrong_answer_is_wrong_in_law() -> None:
+    """Each costs something else, or leads to a step that cannot be taken beside the right one; none is a part of it."""
+    for one in islice(questions(57), 120):
+        right = (one.situation.ruling, one.situation.form)
+        if one.answers[one.right].words == one.situation.headline:  # asked by what is found
+            continue
+        for answer in one.answers:
+            if answer.near is not None:
+                assert not is_allowed_too(right[0], answer.near.ruling), answer.words
+                assert told_apart(right, (answer.near.ruling, answer.near.form)), answer.words
+
+
+def test_a_step_is_one_that_follows_such_a_thing() -> None:
+    """What is done next in a wrong answer is done next after some answers to the same incident, or in the right one."""
+    for one in islice(questions(61), 120):
+        known = {*steps_of(one.situation.incident), step(one.situation.ruling)}
+        for answer in one.answers:
+            if answer.near is not None and answer.near.incident:
+                assert step(answer.near.ruling) in known, answer.words
+
+
+def test_free_relief_is_denied_in_words_where_it_is_asked_for() -> None:
+    """Beside "take free relief" no answer is only less complete: it says that there is none."""
+    for one in islice(questions(8, incidents=("abnormal_course_condition",)), 30):
+        for answer in one.answers:
+            if "as it lies" in answer.words and "penalty stroke" not in answer.words.split(";")[0]:
+                assert ("take free relief" in answer.words) != ("no free relief" in answer.words)
 
 
 def test_what_it_may_be_taken_for_speaks_of_nothing_that_was_not_told() -> None:

@@ -72,8 +72,10 @@ def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[
     adopted = [code for name, code in _CODES.items() if facts.get(name) in ("yes", True)]
     without = [code for name, code in _CODES.items() if facts.get(name) in ("no", False)]
     said += [text("situations.adopted", code=code, title=_title(code)) for code in adopted]
-    if without:
-        said.append(text("situations.not_adopted", codes=text("situations.or").join(without)))
+    if len(without) == 1:
+        said.append(text("situations.not_adopted", codes=without[0]))
+    elif without:
+        said.append(text("situations.none_adopted", codes=", ".join(without)))
     return tuple(said)
 
 

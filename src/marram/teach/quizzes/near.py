@@ -1,7 +1,7 @@
 """Rulings near a situation, the likeliest mistake first: what people take for its ruling."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations, islice
 from random import Random
 
@@ -9,14 +9,14 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
-from marram.rules.penalty import OWN, PenaltyKind
+from marram.rules.penalty import Penalty, Who, disqualified, general, strokes
+from marram.rules.relief_option import ReliefKind
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation, ruled
-from marram.words.headline import said_by_note
 from marram.words.telling import is_told
 
 _DEEPEST = 2
@@ -27,9 +27,8 @@ _MOST_MORE = 40
 """Rulings that more would have to be told for, of which some are drawn (own choice)."""
 _MOST_TAKEN_FOR = 30
 """Situations of other incidents that are tried (own choice)."""
-_GENERAL_PENALTY = 2
-"""Strokes of the general penalty in stroke play (Rule 1.3c(2))."""
-_ORDINARY = (PenaltyKind.STROKES, PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE, PenaltyKind.DISQUALIFICATION)
+_FREE_RELIEF = "16.1b"
+"""The provision of free relief as everybody remembers it (Rule 16.1b)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +41,7 @@ class Near:
         otherwise: the facts that would have to be told otherwise, or besides, with their answers as tokens.
         edition: the year of the edition that ruled so; 0 for the one in force.
         incident: what else would have had to happen; empty where it is the same incident.
+        misjudged: whether the right step stands with another penalty than the Rules give, as it is often remembered.
     """
 
     ruling: Ruling
@@ -49,10 +49,11 @@ class Near:
     otherwise: tuple[tuple[str, str], ...] = ()
     edition: int = 0
     incident: str = ""
+    misjudged: bool = False
 
 
 def near_rulings(one: Situation, lot: Random) -> Iterator[Near]:
-    """Yield rulings near a situation: an older edition's, one fact otherwise, the other form of play, two facts, another incident.
+    """Yield rulings near a situation: an older edition's, of facts otherwise, of another form or incident, at another penalty.
 
     Each kind is drawn up only when it is asked for; within a kind the order is by lot.
     """
@@ -61,7 +62,11 @@ def near_rulings(one: Situation, lot: Random) -> Iterator[Near]:
 
 def _fits(one: Situation, near: Near) -> bool:
     """Whether what is otherwise can be told with the rest; facts of another incident were drawn to fit together."""
-    return bool(near.incident) or fit_together(one.incident, {**one.facts, **dict(near.otherwise)}, near.form)
+    return (
+        bool(near.incident)
+        or near.misjudged
+        or fit_together(one.incident, {**one.facts, **dict(near.otherwise)}, near.form)
+    )
 
 
 def _every_near(one: Situation, lot: Random) -> Iterator[Near]:
@@ -78,6 +83,9 @@ def _every_near(one: Situation, lot: Random) -> Iterator[Near]:
         lot.shuffle(kind)
         yield from kind
     yield from _taken_for(one, lot)
+    *wrong, out = _misjudged(one)
+    lot.shuffle(wrong)
+    yield from (*wrong, out)
 
 
 def _flips(one: Situation) -> list[tuple[str, str]]:
@@ -166,25 +174,42 @@ def _taken_for(one: Situation, lot: Random) -> Iterator[Near]:
         ):  # who plays together may not fit the form of play
             here_too = {fact: token for fact, token in one.facts.items() if fact in other.facts}
             found = ruled(name, {**other.facts, **here_too}, one.form, one.played_on)
-            if isinstance(found, Ruling) and is_believable(one.ruling, found):
+            if isinstance(found, Ruling):
                 yield Near(found, one.form, incident=name)
 
 
-def is_believable(right: Ruling, other: Ruling) -> bool:
-    """Whether the ruling of another incident can be taken for the right one: it speaks of nothing that was not told.
+def _misjudged(one: Situation) -> list[Near]:
+    """Return the right step with another penalty (none, one stroke, the general penalty) or relief at another cost; last, out."""
+    right = one.ruling
+    bearing = {each.who for each in right.penalties} or {Who.PLAYER}
+    found = list(_relief_misjudged(right))
+    cited, step = right.citations[0], _step_misjudged(right)
+    if right.action is not Action.TAKE_RELIEF:
+        whom = {*bearing, Who.PLAYER} if bearing <= {Who.OPPONENT, Who.OTHER_PLAYER} else bearing
+        for who in sorted(whom, key=lambda each: each.value):
+            costs: tuple[tuple[Penalty, ...], ...] = ((), (strokes(1, cited, who),), (general(cited, who),))
+            found += [replace(right, penalties=each, action=step, relief=()) for each in costs]
+    out = tuple(disqualified(cited, who) for who in bearing)
+    found.append(replace(right, penalties=out, action=None, relief=(), corrections=(), notes=()))
+    return [Near(each, one.form, misjudged=True) for each in found]
 
-    More strokes than a general penalty, holes deducted, a step that belongs to the other incident (both balls played out,
-    the lie shaped in sand, a club taken out of play) or the end of the hole give themselves away.
-    """
-    if said_by_note(other) not in {"", said_by_note(right)} or "shape_the_lie_in_sand" in other.notes:
-        return False
-    ends = (Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
-    if other.action in ends and right.action not in ends:
-        return False
-    if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY):
-        return False
-    return {one.kind for one in other.penalties} <= {*_ORDINARY, *(one.kind for one in right.penalties)}
+
+def _step_misjudged(right: Ruling) -> Action | None:
+    """Return what is done next at another penalty: at none, the hole is not over."""
+    if right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return Action.PLAY_AS_IT_LIES
+    over = right.action in (None, Action.HOLE_OVER)
+    return Action.PLAY_ON if over and right.penalties else right.action
 
 
-def _strokes(ruling: Ruling) -> int:
-    return sum(one.strokes for one in ruling.penalties if one.who in OWN)
+def _relief_misjudged(right: Ruling) -> Iterator[Ruling]:
+    """Yield rulings with the same relief at another cost, or with free relief."""
+    if right.penalties or right.action not in (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF):
+        return
+    for cost in (1, 2):
+        yield replace(right, relief=tuple(replace(each, penalty=cost) for each in right.relief))
+    if all(each.kind is ReliefKind.STROKE_AND_DISTANCE for each in right.relief):
+        yield replace(right, relief=tuple(replace(each, penalty=0) for each in right.relief))
+    else:
+        free = replace(right.relief[-1], kind=ReliefKind.FREE, penalty=0, citation=_FREE_RELIEF)
+        yield replace(right, relief=(free,))

@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from random import Random
 
 from marram.errors import InputError
-from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.incidents import incident
-from marram.rules.relief_option import ReliefKind
+from marram.rules.finding_of import finding_of
+from marram.rules.findings import Finding
 from marram.rules.ruling import Action, Ruling
 from marram.said import said
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, step_families, told_apart
+from marram.teach.quizzes.believable import is_believable, offers_free_relief
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
@@ -21,12 +22,10 @@ MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
 MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
-PARTNERS = "Other forms of play, partners and teams"
-"""The theme whose rulings name a side or a partner."""
-
-
 ASKS_FOR_FINDING = frozenset({"foursomes_whose_turn", "stableford_points", "whose_turn"})
 """Incidents of which a penalty, or what is to be done next, is no answer: whose turn, how many points."""
+OF_ONE_FORM = frozenset({Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
+"""Findings that name a form of play: in another one they answer nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,40 +89,35 @@ def question(one: Situation, lot: Random) -> Question | None:
 
 
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
-    words = headline if by_finding else _words
-    right = Answer(words(one.ruling, one.form), one.headline)
+    right = Answer(_said(one, one.ruling, one.form, by_finding), one.headline)
     chosen: dict[str, Answer] = {}
-    kept: list[Near] = []
-    unlikely: list[Near] = []
-
-    def take(near: Near) -> None:
-        others = [(one.ruling, one.form), *((each.ruling, each.form) for each in kept)]
-        said = words(near.ruling, near.form)
-        apart = said not in {right.words, *chosen}
-        if apart and (by_finding or all(_told_apart((near.ruling, near.form), other) for other in others)):
-            kept.append(near)
-            chosen[said] = Answer(said, headline(near.ruling, near.form), near)
-
+    kept = [(one.ruling, one.form)]
     for near in near_rulings(one, lot):
-        if by_finding and (near.incident or not decided_by_finding(near.ruling, near.form)):
+        if by_finding and not _another_finding(one, near):
             continue
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
-        if eliminates_itself(one, near):
-            unlikely.append(near)
+        said = _said(one, near.ruling, near.form, by_finding)
+        if said in {right.words, *chosen} or not is_believable(one, near):
             continue
-        take(near)
+        ruled = (near.ruling, near.form)
+        if by_finding or all(told_apart(ruled, other) for other in kept):
+            kept.append(ruled)
+            chosen[said] = Answer(said, headline(near.ruling, near.form), near)
         if len(chosen) == MOST_ANSWERS - 1:
             break
-    for near in unlikely:
-        if len(chosen) >= FEWEST_ANSWERS - 1:
-            break
-        take(near)
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
     answers = [right, *chosen.values()]
     lot.shuffle(answers)
     return Question(one, tuple(answers), answers.index(right))
+
+
+def _another_finding(one: Situation, near: Near) -> bool:
+    """Whether a near ruling is a finding too, of the same incident; what is found of a match only is none elsewhere."""
+    if near.incident or near.misjudged or not decided_by_finding(near.ruling, near.form):
+        return False
+    return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
 
 
 def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
@@ -132,57 +126,30 @@ def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
     return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
 
 
-def eliminates_itself(one: Situation, near: Near) -> bool:
-    """Whether an answer can be ruled out without a Rule: of the teeing area, partners or sand, where none is told of.
+def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) -> str:
+    """Return an answer in words: what a ruling comes to and what follows, alike in form, so that none stands out.
 
-    So is playing out both balls in a match, where there is one ball (Rule 20.1c(3) is of stroke play).
+    Where free relief is in question, an answer without it says so: else it would only be less complete.
     """
-    area = one.facts.get(area_of_ball.name)
-    moved = dict(near.otherwise).get(area_of_ball.name) == Area.TEEING_AREA.value
-    here = area == Area.TEEING_AREA.value
-    notes = set(near.ruling.notes) - set(one.ruling.notes)
-    if "shape_the_lie_in_sand" in notes and area is not None and area != Area.BUNKER.value:
-        return True
-    if "play_out_both_balls" in notes and one.form is FormOfPlay.MATCH_PLAY:
-        return True
-    partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
-    return (moved and not here) or (partners and incident(one.incident).theme != PARTNERS)
-
-
-def is_allowed_too(right: Ruling, other: Ruling) -> bool:
-    """Whether what another ruling says is one of the things that the right one allows, and so not wrong.
-
-    One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
-    stroke and distance, which is open to whoever may play the ball as it lies (Rule 18.1).
-    """
-    if right.penalties or other.penalties:
-        return False
-    if right.action is Action.PLAY_AS_IT_LIES and other.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
-        return all(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in other.relief)
-    if right.action is Action.PLAY_FROM_TEEING_AREA:
-        return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
-    offered = {(option.kind, option.penalty) for option in right.relief}
-    taken = {(option.kind, option.penalty) for option in other.relief}
-    return other.action is Action.TAKE_RELIEF and bool(taken) and taken < offered
-
-
-def _told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:
-    """Whether rulings say different things, not one less than the other: what they cost differs, or what is done next."""
-    if total_words(*one) != total_words(*other):
-        return True
-    said = next_words(*one) and next_words(*other)
-    both = {one[0].action, other[0].action}
-    return bool(said) and len(both) > 1 and not both <= _ALIKE
-
-
-_ALIKE = {Action.PLAY_ON, Action.PLAY_AS_IT_LIES}
-"""What comes to the same for somebody who is asked."""
-
-
-def _words(ruling: Ruling, form: FormOfPlay) -> str:
-    """Return what a ruling comes to and what follows, alike in form for every answer, so that none stands out."""
-    total = capital(total_words(ruling, form))
-    then = next_words(ruling, form)
+    if by_finding:
+        return headline(ruling, form)
+    total, then = capital(total_words(ruling, form)), next_words(ruling, form)
+    if ruling.action is Action.HOLED:
+        then = text("quizzes.holed")
+    if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
+        then = text("quizzes.taken_away")
+    if then and not ruling.penalties and _denies_free_relief(one, ruling):
+        then = text("quizzes.no_free", next=then)
     return (
         text("quizzes.answer", total=total, next=then) if then else text("quizzes.answer_alone", total=total)
     )
+
+
+def _denies_free_relief(one: Situation, ruling: Ruling) -> bool:
+    """Whether an answer has to say that it leaves no free relief; what may be moved out of the way is no such question."""
+    if "free" in step_families(ruling) or not offers_free_relief(one.incident):
+        return False
+    if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return True
+    asked = "free" in step_families(one.ruling) or finding_of(ruling) is Finding.NO_FREE_RELIEF
+    return ruling.action is Action.PLAY_AS_IT_LIES and asked

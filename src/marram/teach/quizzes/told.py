@@ -18,6 +18,8 @@ def why_not(question: Question, answer: Answer) -> str:
     near, one = answer.near, question.situation
     if near is None:
         return text("quizzes.right")
+    if near.misjudged:
+        return text("quizzes.other_penalty")
     if near.edition:
         return text("quizzes.until", edition=near.edition)
     if near.incident:

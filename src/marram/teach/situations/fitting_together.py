@@ -8,7 +8,7 @@ from marram.rules.facts.conditions import FormOfPlay
 OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "caddie_deed": frozenset({"conceded"}),
     "exchange_of_balls": frozenset({"opponent_first"}),
-    "how_hole_ended": frozenset({"conceded"}),
+    "how_hole_ended": frozenset({"conceded", "result_decided"}),
     "stop_reason": frozenset({"agreed_in_match"}),
     "what_moved_ball": frozenset({"opponent"}),
     "who_ignored": frozenset({"opponents_breach"}),
@@ -37,7 +37,8 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
 }
 """By incident and fact: answers against what is told of the incident first."""
-NEVER_TOGETHER: tuple[Mapping[str, frozenset[str]], ...] = (
+_NOT_GENERAL = frozenset({"bunker", "penalty_area", "putting_green", "teeing_area"})
+NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     # A reference point is on the line behind the spot it starts from: whoever is not nearer than the one is not nearer
     # than the other.
     {
@@ -47,6 +48,10 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str]], ...] = (
     # Who stood there until the stroke was there in the stance, and kept nobody waiting for a new one.
     {"left_before_stroke": frozenset({"no"}), "in_place_at_stance": frozenset({"no"})},
     {"left_before_stroke": frozenset({"no"}), "backed_away": frozenset({"yes"})},
+    # Embedded in the general area is nowhere else (Rule 16.3a).
+    {"condition_found": frozenset({"embedded"}), "area_of_ball": _NOT_GENERAL},
+    # What went on during several holes was on two of them at least.
+    {"breach_when": frozenset({"several_holes"}), "holes_of_breach": frozenset({0, 1, "0", "1"})},
 )
 """Answers that no course has seen together, whatever the incident: by geometry, or by the order of time."""
 

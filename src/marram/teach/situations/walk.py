@@ -91,7 +91,8 @@ def _drawn(fact: Fact[Any], left: _Open, lot: Random) -> Any:
         return lot.choices(answers, [likelihood(fact, answer) for answer in answers])[0]
     least = int(fact.minimum) if left.above is None else int(left.above) + 1
     if left.above is None and left.at_most is not None:  # a number below a bound is near it too
-        least = max(least, int(left.at_most) - _MOST_BEYOND)
+        beyond = 0 if left.at_most < 0 else _MOST_BEYOND  # four strokes under a target are rare enough
+        least = max(least, int(left.at_most) - beyond)
     if fact.unit == "minutes" and left.at_most:  # nobody tells of no minutes
         least = max(least, 1)
     most = least + _MOST_BEYOND if left.at_most is None else int(left.at_most)

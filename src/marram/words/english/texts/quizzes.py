@@ -3,6 +3,9 @@
 TEXTS: dict[str, str] = {
     "answer": "{total}; {next}",
     "answer_alone": "{total}",
+    "holed": "the ball is holed",
+    "taken_away": "it may be taken away; the ball stays and is played as it lies",
+    "no_free": "{next}; no free relief",
     "option": "{letter}  {words}",
     "right": "This is the ruling.",
     "until": "So ruled the Rules of {edition}.",
@@ -10,6 +13,7 @@ TEXTS: dict[str, str] = {
     "local_rule_otherwise": "It would be right, were it otherwise with Model Local Rule {code}.",
     "other_form": "It would be right in {form}.",
     "of_another": "So it would be, had something else happened: {title}.",
+    "other_penalty": "Another penalty than the Rules give for it.",
     "solutions": "Answers",
     "solution": "{number}. {letter}: {headline}",
     "wrong": "{letter}: {why}",

@@ -11,7 +11,7 @@ TEXTS: dict[str, str] = {
     "form.par_bogey": "Par/Bogey",
     "adopted": "Model Local Rule {code} is in force ({title}).",
     "not_adopted": "Model Local Rule {codes} is not in force.",
-    "or": " or ",
+    "none_adopted": "None of these Model Local Rules is in force: {codes}.",
     "level.1": "easy",
     "level.2": "medium",
     "level.3": "hard",

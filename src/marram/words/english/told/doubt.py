@@ -30,9 +30,11 @@ TOLD: dict[str, str] = {
     "visible_to_naked_eye.yes": "The facts that the video shows could have been seen with the naked eye.",
     "visible_to_naked_eye.no": "The facts that the video shows could not have been seen with the naked eye.",
     "chosen_ball": "What was done with the ball named to count was {answer}.",
+    "chosen_ball.serious_breach": "The ball named to count was played from a wrong place with a serious breach.",
     "issue_from": "The question is about {answer}.",
     "late_breach": "What came to light: {answer}.",
     "late_breach.score_too_low": "What came to light: the returned score of a hole was too low, and not only for penalties the player did not know of.",
     "other_ball": "What was done with the other ball was {answer}.",
+    "other_ball.serious_breach": "The other ball was played from a wrong place with a serious breach.",
     "ruling_fault": "What went wrong: {answer}.",
 }

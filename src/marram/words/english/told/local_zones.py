@@ -12,4 +12,5 @@ TOLD: dict[str, str] = {
     "zone_beyond_boundary_named.yes": "The Local Rule names this area out of bounds as a no play zone.",
     "zone_beyond_boundary_named.no": "The Local Rule does not name this area as a no play zone.",
     "temporary_line_thing": "In the way was {answer}.",
+    "temporary_line_thing.fixed": "In the way was a cable, mat or stand that cannot easily be moved without damage.",
 }

@@ -1,0 +1,88 @@
+"""Which two answers cannot both be right: what makes a wrong answer wrong in law, not less complete or otherwise said."""
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.penalty import Who
+from marram.rules.relief_family import family
+from marram.rules.relief_option import ReliefKind
+from marram.rules.ruling import Action, Ruling
+from marram.words.headline import next_words, total_words
+
+_CHOICE = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+_ALIKE = frozenset({Action.PLAY_ON, Action.PLAY_AS_IT_LIES})
+"""What comes to the same for somebody who is asked."""
+_SAME_BALL = frozenset({Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL})
+"""Both go on with the second ball, by whatever name."""
+_AT_WILL = (None, *_ALIKE, Action.PLAY_FROM_TEEING_AREA, _CHOICE)
+"""Where a ball may be played as it lies, relief with a penalty is the player's own choice (Rules 17.1d, 18.1 and 19.1)."""
+
+MAY_BE_TAKEN_AWAY = frozenset({"may_remove_loose_impediment", "may_remove_movable_obstruction"})
+"""Notes of rulings by which what is in the way is moved, and the ball is not."""
+
+
+def is_allowed_too(right: Ruling, other: Ruling) -> bool:
+    """Whether what another ruling says is one of the things that the right one allows, and so not wrong.
+
+    One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
+    relief for a penalty, which is open to whoever may play the ball as it lies (stroke and distance: Rule 18.1).
+    """
+    if right.penalties or other.penalties:
+        return False
+    if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
+        return True  # relief from what can be moved is to move it (Rules 15.1a and 15.2a)
+    if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):
+        return not _free(right) and _costs(right) <= _costs(other)
+    if right.action is Action.PLAY_FROM_TEEING_AREA:
+        return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
+    if right.action is _CHOICE and other.action in _ALIKE:
+        return not _free(right)
+    offered = {(option.kind, option.penalty) for option in right.relief}
+    taken = {(option.kind, option.penalty) for option in other.relief}
+    if other.action is not Action.TAKE_RELIEF or not taken:
+        return False
+    return taken <= offered if right.action is _CHOICE else taken < offered
+
+
+def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:
+    """Whether rulings say different things, not one less than the other: what they cost differs, or what is done next."""
+    both = {one[0].action, other[0].action}
+    if _same_but_for_side(one[0], other[0]):
+        return False
+    if total_words(*one) != total_words(*other):
+        # "one penalty stroke" beside "one or two": the relief that must be taken is the same
+        costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
+        relief = both == {Action.TAKE_RELIEF} and bool(costs[0] & costs[1])
+        return not relief or step_families(one[0]) != step_families(other[0])
+    if both == {_CHOICE}:
+        paid = [{option.penalty for option in each.relief if option.penalty} for each, _ in (one, other)]
+        return _free(one[0]) != _free(other[0]) or bool(paid[0] and paid[1] and paid[0].isdisjoint(paid[1]))
+    said = next_words(*one) and next_words(*other)
+    return bool(said) and len(both) > 1 and not both <= _ALIKE and not both <= _SAME_BALL
+
+
+def _same_but_for_side(one: Ruling, other: Ruling) -> bool:
+    """Whether the same penalties are said to be the side's in one ruling, and nobody's by name in the other."""
+    if {each.who for each in one.penalties} == {each.who for each in other.penalties}:
+        return False
+    levels = [
+        [
+            (each.kind, each.strokes, Who.PLAYER if each.who is Who.SIDE else each.who)
+            for each in found.penalties
+        ]
+        for found in (one, other)
+    ]
+    return levels[0] == levels[1]
+
+
+def step_families(ruling: Ruling) -> frozenset[str]:
+    """Return the families of the relief that a ruling offers."""
+    return frozenset(family(option) for option in ruling.relief)
+
+
+def _costs(ruling: Ruling) -> set[tuple[str, int]]:
+    return {(family(option), option.penalty) for option in ruling.relief}
+
+
+def _free(ruling: Ruling) -> bool:
+    return any(
+        not option.penalty and option.kind is not ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief
+    )

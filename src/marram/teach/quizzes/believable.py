@@ -1,0 +1,171 @@
+"""Which wrong answers can be believed: a step that is taken after such a thing, with nothing and nobody that is not there."""
+
+from collections.abc import Callable, Mapping
+from enum import Enum, auto
+from functools import cache
+
+from marram.rules.engine.export import graph_of
+from marram.rules.engine.graph import outcomes
+from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.incidents import incident
+from marram.rules.penalty import OWN, PenaltyKind, Who
+from marram.rules.relief_family import family
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.near import Near
+from marram.teach.situations.reaching import TODAY
+from marram.teach.situations.situation import Situation
+from marram.words.headline import said_by_note
+
+PARTNERS = "Other forms of play, partners and teams"
+"""The theme whose rulings name a side or a partner."""
+_GENERAL_PENALTY = 2
+"""Strokes of the general penalty in stroke play (Rule 1.3c(2))."""
+_COUNTED = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+_ORDINARY = (*_COUNTED, PenaltyKind.LOSS_OF_HOLE, PenaltyKind.DISQUALIFICATION)
+Step = tuple[Action | None, str, frozenset[str], tuple[str, ...]]
+"""What is done next: the action, the note that says it better, the families of relief, what is put right."""
+
+
+class Spoken(Enum):
+    """What an answer can speak of that has to be there; where it is not, the answer goes without a Rule."""
+
+    PROVISIONAL = auto()
+    SECOND_PROVISIONAL = auto()
+    ORIGINAL = auto()
+    BALL_AT_HAND = auto()
+    ANOTHER_PLAYER = auto()
+    PARTNER = auto()
+    TEEING_AREA = auto()
+    PENALTY_AREA = auto()
+    SAND = auto()
+    TWO_BALLS = auto()
+    HOLED = auto()
+
+
+_PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
+_OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
+_AS_IT_LIES = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+_OF_PENALTY_AREA = "17"
+"""The family of penalty area relief."""
+_SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
+    Spoken.PROVISIONAL: lambda one: one.action is Action.PLAY_PROVISIONAL,
+    Spoken.SECOND_PROVISIONAL: lambda one: "second_provisional_counts" in one.notes,
+    Spoken.ORIGINAL: lambda one: any(each.what == "correct_by_playing_original" for each in one.corrections),
+    Spoken.BALL_AT_HAND: lambda one: one.action in _AS_IT_LIES,
+    Spoken.ANOTHER_PLAYER: lambda one: any(each.who in _OTHERS for each in one.penalties),
+    Spoken.PARTNER: lambda one: any(each.who in _PARTNERS for each in one.penalties),
+    Spoken.TEEING_AREA: lambda one: one.action is Action.PLAY_FROM_TEEING_AREA,
+    Spoken.PENALTY_AREA: lambda one: _OF_PENALTY_AREA in {family(each) for each in one.relief},
+    Spoken.SAND: lambda one: "shape_the_lie_in_sand" in one.notes,
+    Spoken.TWO_BALLS: lambda one: "play_out_both_balls" in one.notes,
+    Spoken.HOLED: lambda one: one.action is Action.HOLED,
+}
+_GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
+"""What is known of an original ball that is not at hand on the course."""
+_NOT_AT_HAND: Mapping[str, frozenset[str]] = {
+    "found_in_penalty_area": frozenset({"no"}),
+    "original_ball": _GONE,
+    "spot_of_ball_known": frozenset({"no"}),
+}
+_OTHERS_ARE_THERE = ("opponent", "other_player", "another_player", "by_agreement", "players", "agreed")
+_WITH_OTHERS = frozenset({"ball_marker_in_the_way", "concession", "decided_among_players", "group_over_time", "helping_ball", "hole_or_match_result", "ignored_a_rule", "interfering_ball", "penalty_told", "played_out_of_turn", "shared_caddie_in_breach", "strokes_told"})  # fmt: skip
+"""Incidents that tell of another player or the opponent, whatever the answers."""
+_PROVISIONAL_IN_NAME, _TEEING_RULE = "provisional", "6"
+
+
+def is_believable(one: Situation, near: Near) -> bool:
+    """Whether an answer can be taken for the right one by somebody who does not know the Rule."""
+    right, other = one.ruling, near.ruling
+    if any(_SPEAKS[each](other) and not _is_there(each, one) for each in Spoken):
+        return False
+    if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY):
+        return False
+    partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
+    if partners and incident(one.incident).theme != PARTNERS:
+        return False
+    return not near.incident or _is_of_its_kind(one, other)
+
+
+def _is_of_its_kind(one: Situation, other: Ruling) -> bool:
+    """Whether the ruling of another incident comes to something that rulings of this one come to as well."""
+    right = one.ruling
+    kinds = {*_ORDINARY, *(each.kind for each in right.penalties)}
+    if not {each.kind for each in other.penalties} <= kinds:
+        return False
+    ends = (Action.HOLED, Action.HOLE_OVER, Action.STOP_PLAY)
+    if other.action in ends and (right.action not in ends or right.penalties):
+        return False
+    if said_by_note(other) not in {"", said_by_note(right)}:
+        return False
+    return step(other) in {*steps_of(one.incident), step(right)}
+
+
+def _is_there(what: Spoken, one: Situation) -> bool:
+    """Whether something may be spoken of: the right answer speaks of it, or it is told of and not told to be missing."""
+    if _SPEAKS[what](one.ruling):
+        return True
+    told = one.facts
+    provisional = told.get("provisional_state", "")
+    if what is Spoken.PROVISIONAL:
+        return provisional not in ("", "not_played") or _PROVISIONAL_IN_NAME in one.incident
+    if what is Spoken.SECOND_PROVISIONAL:
+        return provisional in ("second_found", "both_lost_or_out")
+    if what is Spoken.ORIGINAL:
+        return told.get("original_ball") not in _GONE
+    if what is Spoken.BALL_AT_HAND:
+        missing = any(told.get(name) in tokens for name, tokens in _NOT_AT_HAND.items())
+        return not missing and one.incident != "ball_not_found"
+    if what is Spoken.ANOTHER_PLAYER:
+        tokens = [str(each) for each in told.values()]
+        return one.incident in _WITH_OTHERS or any(
+            word in each for word in _OTHERS_ARE_THERE for each in (*tokens, one.incident)
+        )
+    if what is Spoken.PARTNER:
+        return bool(_bears_of(one.incident) & _PARTNERS) or "sides" in told
+    if what is Spoken.TEEING_AREA:
+        of_tee = incident(one.incident).rule.split(".")[0] == _TEEING_RULE or "tee" in one.incident
+        return of_tee or Area.TEEING_AREA.value in told.values()
+    if what is Spoken.PENALTY_AREA:
+        return told.get(area_of_ball.name) in (None, Area.PENALTY_AREA.value)
+    if what is Spoken.SAND:
+        return told.get(area_of_ball.name) in (None, Area.BUNKER.value)
+    if what is Spoken.TWO_BALLS:
+        return one.form is not FormOfPlay.MATCH_PLAY
+    return "hole" in one.incident.split("_") or one.incident == "concession"
+
+
+def step(ruling: Ruling) -> Step:
+    """Return what is done next, as far as an answer says it."""
+    corrected = ruling.corrections if ruling.action is Action.CORRECT_MISTAKE else ()
+    families = frozenset(family(each) for each in ruling.relief)
+    return ruling.action, said_by_note(ruling), families, tuple(each.what for each in corrected)
+
+
+@cache
+def steps_of(name: str) -> frozenset[Step]:
+    """Return what is done next after an incident, whatever is answered."""
+    return frozenset(step(end) for end in _rulings(name))
+
+
+@cache
+def _bears_of(name: str) -> frozenset[Who]:
+    return frozenset(each.who for end in _rulings(name) for each in end.penalties)
+
+
+@cache
+def _rulings(name: str) -> tuple[Ruling, ...]:
+    return tuple(end for end in outcomes(graph_of(name, TODAY)) if isinstance(end, Ruling))
+
+
+@cache
+def offers_free_relief(name: str) -> bool:
+    """Whether rulings of an incident leave the choice to play the ball as it lies or to take free relief."""
+    choice = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+    return any(action is choice and "free" in families for action, _, families, _ in steps_of(name))
+
+
+def _strokes(ruling: Ruling) -> int:
+    own = sum(each.strokes for each in ruling.penalties if each.who in OWN and each.kind in _COUNTED)
+    choice = ruling.action in _AS_IT_LIES
+    return own + (0 if choice else min((each.penalty for each in ruling.relief), default=0))
