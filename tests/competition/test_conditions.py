@@ -76,6 +76,10 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({"divisions": [{"name": "A", "handicap_from": 12, "handicap_to": 3}]}, "nobody could play in it"),
     ({"divisions": [{"name": "A", "sex": "male"}, {"name": "A", "sex": "female"}]}, "stands twice"),
     ({"teams": {"size": 3, "counting": 4}}, "a team of 3"),
+    (
+        {"teams": {"size": 3, "counting": 2, "rounds": 3}, "played_on": "2025-06-21", "round": "Only"},
+        "teams, rounds is 3, and there are 1 rounds",
+    ),
     ({"minutes_of_play": 0}, "minutes_of_play is 0; give minutes from 1 to 1440"),
     (
         {"rounds": [{**TWO_ROUNDS[0], "minutes_of_play": 1441}]},

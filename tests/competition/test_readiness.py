@@ -37,6 +37,16 @@ LACKING: list[tuple[dict[str, Any], Exists, About, str]] = [
         About.CONDITIONS,
         "may leave it undecided",
     ),
+    (
+        {
+            "rounds": [{"name": "Last", "played_on": "2025-06-22"}],
+            "cut": {"after_round": 1, "places": 10},
+            "teams": {"size": 4, "counting": 3},
+        },
+        Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 2, 3), date(2025, 6, 22): (1, 2, 3)}),
+        About.CONDITIONS,
+        "a team with too few players left has no place",
+    ),
     ({"local_rules": None}, THERE, About.CONDITIONS, "which Local Rules"),
     ({}, Exists(holes_on_map=(1, 2), holes_set={DAY: (1, 2)}), About.COURSE, "holes 3 are not on the map"),
     ({}, Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 3)}), About.HOLES, "location is set for 2"),

@@ -7,7 +7,9 @@ from marram.cli.exits import LEFT_OPEN, MORE_FACTS_NEEDED
 from marram.cli.show import Line, print_json, show_lines
 from marram.competition.conditions.choices import Score
 from marram.competition.results.board import Place, Standing
+from marram.competition.results.teams import TeamScore
 from marram.competition.results.why import why
+from marram.competition.results.why_team import why_team
 from marram.errors import InputError
 from marram.rules.engine.request import fact_named
 from marram.rules.plain import as_plain
@@ -50,7 +52,8 @@ def _board(result: Result) -> Iterator[Line]:
         yield "head", text("competition.teams")
     for team in result.teams:
         shared = "=" if team.shared else ""
-        yield "text", f"{team.place or '–'}{shared}  {team.team}  {'' if team.total is None else team.total}"
+        figures = spoken(team.lacking) if team.lacking is not None else team.total
+        yield "text", f"{team.place or '–'}{shared}  {team.team}  {figures}"
 
 
 _SAID = {Standing.MISSED_CUT, Standing.NOT_STARTED}
@@ -91,6 +94,10 @@ def show_why(cards: Path, side: str, score: str | None, division: str | None, as
                 "There is no such result. There are: {known}.", known=", ".join(name_of(one) for one in found)
             )
         )
+    teams = {one.team for one in wanted[0].teams}
+    if side in teams and side not in wanted[0].board.scores:
+        _show_why_team(wanted[0], side, as_json)
+        return
     answer = why(wanted[0].board, side)
     if as_json:
         print_json(
@@ -132,6 +139,44 @@ def show_why(cards: Path, side: str, score: str | None, division: str | None, as
             for hole in step.holes
         ]
     show_lines(lines)
+
+
+def _show_why_team(result: Result, team: str, as_json: bool) -> None:
+    """Print why a team has its place: the scores of its sides, round by round, and which of them count."""
+    answer = why_team(result.teams, team)
+    if as_json:
+        print_json(
+            {
+                "marram": 1,
+                "kind": "why_team",
+                "team": team,
+                "place": answer.place.place,
+                "before": answer.before.team if answer.before else None,
+                "words": spoken(answer.words),
+                "rounds": as_plain(answer.place.rounds),
+            }
+        )
+        return
+    lines: list[Line] = [("title", spoken(answer.words))]
+    for one in answer.place.rounds:
+        called = text("draw.round", number=one.round) if one.round else text("results.why.event")
+        lines.append(("head", called if one.total is None else f"{called}: {one.total}"))
+        for hole in one.holes:
+            value = "–" if hole.value is None else hole.value
+            told = text(
+                "competition.why.team.hole", hole=hole.number, value=value, sides=", ".join(hole.sides)
+            )
+            lines.append(("item", told))
+        if not one.holes:
+            lines += [("item" if each.counts else "quiet", _team_score(each)) for each in one.scores]
+    show_lines(lines)
+
+
+def _team_score(one: TeamScore) -> str:
+    if one.figure is None:
+        return f"{one.side}: {text('results.why.team.none')}"
+    counts = text("results.why.team.counts" if one.counts else "results.why.team.not")
+    return f"{one.side}: {one.figure}, {counts}"
 
 
 def show_card(card: Path, as_json: bool) -> None:

@@ -76,12 +76,12 @@ def results_board(cards: Cards, json: Json = False) -> None:
 @results_app.command("why")
 def results_why(
     cards: Cards,
-    side: Annotated[str, typer.Argument(help="Who, by name.")],
+    side: Annotated[str, typer.Argument(help="Who, by name; or a team.")],
     score: Annotated[str | None, typer.Option(help="gross or net; default the first that counts.")] = None,
     division: Annotated[str | None, typer.Option(help="A division; default the whole field.")] = None,
     json: Json = False,
 ) -> None:
-    """Tell why somebody has a place: the comparison with the one before that decided, down to the hole."""
+    """Tell why somebody, or a team, has a place: the comparison with the one before that decided, down to the hole."""
     from marram.cli.competition import show_why
 
     show_why(cards, side, score, division, json)

@@ -175,10 +175,20 @@ def results(
                         sides=[one for one in sides if mine is None or one in mine],
                         out=[one for one in gone if mine is None or one.side in mine],
                     ),
-                    team_results(board, teams, found.teams) if teams and found.teams and mine is None else (),
+                    teams_on(board, found, teams, division),
                 )
             )
     return tuple(answers)
+
+
+def teams_on(
+    board: LeaderBoard,
+    found: EventFile,
+    teams: Mapping[str, Sequence[str]] | None,
+    division: Division | None,
+) -> tuple[TeamPlace, ...]:
+    """Return the teams in order, where there are some; they compete in the whole field."""
+    return team_results(board, teams, found.teams) if teams and found.teams and division is None else ()
 
 
 def _of_division(

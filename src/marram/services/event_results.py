@@ -22,7 +22,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.services.beside_card import RULING, beside_card
 from marram.services.card_log import CARD_KINDS, FOUND_OUT, CardKept, card_kept
 from marram.services.competition_kept import CompetitionKept
-from marram.services.competition_results import Result, results, terms_of
+from marram.services.competition_results import Result, results, teams_on, terms_of
 
 CLOSED, REOPENED, TIE = "competition_closed", "competition_reopened", "tie_decided"
 _CONCERNS = CARD_KINDS | {RULING, "withdrawn", CLOSED, REOPENED, TIE}
@@ -289,7 +289,13 @@ class EventResults:
             if read.cut is None or cut is None or cut.through != read.cut.through:
                 return None
             read.cut = cut
-        return tuple(replace(one, board=board) for one, board in zip(read.results, boards, strict=True))
+        competition = read.competition
+        return tuple(
+            replace(
+                one, board=board, teams=teams_on(board, competition.file, competition.teams, one.division)
+            )
+            for one, board in zip(read.results, boards, strict=True)
+        )
 
 
 def _counts(card: CardNow) -> bool:

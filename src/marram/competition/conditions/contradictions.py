@@ -246,6 +246,13 @@ def _of_teams(found: EventFile) -> Iterator[str]:
             counting=teams.counting,
             size=teams.size,
         )
+    most = len(found.every_round())
+    if teams and teams.rounds is not None and not 1 <= teams.rounds <= (most or teams.rounds):
+        yield said(
+            "teams, rounds is {number}, and there are {rounds} rounds; give one of them, or leave it out for all.",
+            number=teams.rounds,
+            rounds=most,
+        )
     if teams and found.sides is Sides.THREE_BALL:
         yield said("teams: in Three-Ball everybody plays against everybody (Rule 21.4). Leave teams out.")
 

@@ -161,13 +161,14 @@ class Ties:
 
 @dataclass(frozen=True)
 class Teams:
-    """Teams whose best scores count."""
+    """Teams whose best scores count; ``rounds`` where not all rounds count for them, but the first so many."""
 
     __pydantic_config__: ClassVar = STRICT
 
     size: int = field(metadata=give(_COUNT))
     counting: int = field(metadata=give(_COUNT))
     by: TeamsBy = field(default=TeamsBy.ROUND, metadata=give(_one_of(TeamsBy)))
+    rounds: int | None = field(default=None, metadata=give(_COUNT))
 
 
 @dataclass(frozen=True)

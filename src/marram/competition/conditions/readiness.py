@@ -68,6 +68,13 @@ def _conditions(found: EventFile) -> Iterator[Standing]:
             said("Say what follows them: play_off, lot or shared."),
             stops=False,
         )
+    counts_in = (found.teams.rounds or len(found.every_round())) if found.teams else 0
+    if found.cut and counts_in > found.cut.after_round:
+        yield missing(
+            said("Scores count for teams after the cut, and a team with too few players left has no place."),
+            said("Give rounds in teams, up to the cut; or leave it so."),
+            stops=False,
+        )
     if not found.closes:
         yield missing(
             said("It is not said when the competition closes; Rules 3.3b(3) and 20.2e turn on it."),

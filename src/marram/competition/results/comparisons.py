@@ -95,6 +95,17 @@ def compared(
     return value + on_holes - _off(strokes, last, comparison)
 
 
+def taken_off(
+    scoring: Scoring, strokes: CountbackStrokes, score: SideScore, comparison: Comparison
+) -> Fraction | None:
+    """Return the part of a handicap that a comparison takes off the strokes of its holes; ``None`` where it takes none."""
+    if not scoring.net or scoring.strokes_on_holes or strokes is CountbackStrokes.BY_STROKE_INDEX:
+        return None
+    if comparison.by not in (Compared.LAST_HOLES, Compared.FIRST_NINE) or not score.rounds[-1].handicap:
+        return None
+    return _off(strokes, score.rounds[-1], comparison)
+
+
 def _off(strokes: CountbackStrokes, last: RoundScore, comparison: Comparison) -> Fraction:
     exact = part_of_handicap(last.handicap, comparison.holes, len(last.holes))
     return Fraction(rounded_half_up(exact)) if strokes is CountbackStrokes.ROUNDED_FRACTION else exact

@@ -133,13 +133,28 @@ def _of_side(scoring: Scoring, card: RoundCard) -> Iterator[int | None]:
         for hole, gross, received in zip(card.holes, row.gross, strokes, strict=True):
             yield hole_value(scoring, hole, gross, received)
         return
-    for place, hole in enumerate(card.holes):
-        values = [
-            hole_value(scoring, hole, row.gross[place], row.strokes[place] if row.strokes else 0)
-            for row in card.rows
-        ]
-        known = sorted((one for one in values if one is not None), reverse=not scoring.lower_wins)
-        yield sum(known[: scoring.counting]) if len(known) >= scoring.counting else None
+    for place in range(len(card.holes)):
+        best = _best(scoring, card, place)
+        yield sum(value for value, _ in best) if len(best) >= scoring.counting else None
+
+
+def _best(scoring: Scoring, card: RoundCard, place: int) -> list[tuple[int, int]]:
+    """Return the best values of a hole, as many as count, each with the number of its row; of equal ones the first rows."""
+    hole = card.holes[place]
+    values = [
+        (hole_value(scoring, hole, row.gross[place], row.strokes[place] if row.strokes else 0), number)
+        for number, row in enumerate(card.rows)
+    ]
+    known = [(value, number) for value, number in values if value is not None]
+    sign = 1 if scoring.lower_wins else -1
+    return sorted(known, key=lambda one: (sign * one[0], one[1]))[: scoring.counting]
+
+
+def rows_counting(scoring: Scoring, card: RoundCard) -> tuple[frozenset[int], ...]:
+    """Return for each hole the numbers of the rows, from 0, whose scores count for the side (Rule 23.2a)."""
+    return tuple(
+        frozenset(number for _, number in _best(scoring, card, place)) for place in range(len(card.holes))
+    )
 
 
 def part_of_handicap(handicap: int, holes: int, of: int) -> Fraction:
@@ -160,6 +175,7 @@ __all__ = [
     "part_of_handicap",
     "points",
     "rounded_half_up",
+    "rows_counting",
     "side_values",
     "won_or_lost",
 ]

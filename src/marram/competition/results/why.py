@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from marram.competition.results.board import LeaderBoard, Place
-from marram.competition.results.comparisons import Compared, Comparison
-from marram.competition.results.side_score import SideScore
+from marram.competition.results.comparisons import Compared, Comparison, taken_off
+from marram.competition.results.side_score import RoundScore, SideScore
+from marram.competition.results.terms import Terms
 from marram.competition.results.ties import comparisons, figure
 from marram.errors import InputError, shown
 from marram.said import Said, said
@@ -104,45 +105,52 @@ def _steps(board: LeaderBoard, before: Place, mine: Place) -> tuple[Step, ...]:
         if totals
         else (mine.score.against_level, before.score.against_level)
     )
-    found = [_step(Comparison(by), *values, mine.score, before.score)]
+    scores = (mine.score, before.score)
+    found = [_step(terms, Comparison(by), values, scores)]
     if found[0].differs or not board.final:
         return tuple(found)
     first = board.places[0].score.rank(True) == mine.score.rank(True)
     methods = terms.ties.first_place if first else terms.ties.other_places
     for one in comparisons(mine.score, methods):
-        found.append(
-            _step(
-                one,
-                figure(terms, mine.score, one),
-                figure(terms, before.score, one),
-                mine.score,
-                before.score,
-            )
-        )
+        figures = (figure(terms, mine.score, one), figure(terms, before.score, one))
+        found.append(_step(terms, one, figures, scores))
         if found[-1].differs:
             break
     return tuple(found)
 
 
 def _step(
+    terms: Terms,
     comparison: Comparison,
-    mine: Fraction | int | None,
-    theirs: Fraction | int | None,
-    my_score: SideScore,
-    their_score: SideScore,
+    figures: tuple[Fraction | int | None, Fraction | int | None],
+    scores: tuple[SideScore, SideScore],
 ) -> Step:
-    holes = () if mine == theirs else _beside(comparison, my_score, their_score)
+    """Return a comparison: the figures and the scores of the side asked about and of the one before it."""
+    mine, theirs = figures
+    off = [taken_off(terms.scoring, terms.countback_strokes, one, comparison) for one in scores]
+    in_strokes = any(one is not None for one in off)
     words = said(
         "{what}: {mine} against {theirs}",
-        what=compared_words(comparison, my_score),
-        mine=in_figures(mine),
-        theirs=in_figures(theirs),
+        what=compared_words(comparison, scores[0]),
+        mine=_with_handicap(mine, off[0]),
+        theirs=_with_handicap(theirs, off[1]),
     )
+    holes = () if mine == theirs else _beside(comparison, *scores, in_strokes=in_strokes)
     return Step(comparison, mine, theirs, holes, words)
 
 
-def _beside(comparison: Comparison, mine: SideScore, theirs: SideScore) -> tuple[HoleBeside, ...]:
-    """Return the holes compared that count differently for the two."""
+def _with_handicap(value: Fraction | int | None, off: Fraction | None) -> str:
+    """Return a figure as it is written, with the strokes and the part of the handicap that it is made of."""
+    if value is None or off is None:
+        return in_figures(value)
+    sign = "−" if off >= 0 else "+"
+    return f"{in_figures(value)} ({in_figures(value + off)} {sign} {in_figures(abs(off))})"
+
+
+def _beside(
+    comparison: Comparison, mine: SideScore, theirs: SideScore, *, in_strokes: bool
+) -> tuple[HoleBeside, ...]:
+    """Return the holes compared that count differently for the two: in strokes where a part of the handicap is taken off."""
     if comparison.by in (Compared.HANDICAP, Compared.PLAY_OFF, Compared.LOT):
         return ()
     whole = comparison.by in (Compared.TOTAL, Compared.AGAINST_LEVEL)
@@ -155,11 +163,22 @@ def _beside(comparison: Comparison, mine: SideScore, theirs: SideScore) -> tuple
             if whole or comparison.by is Compared.LAST_ROUND
             else slice(comparison.first, comparison.end)
         )
-        for hole, value in list(zip(one.holes, one.values, strict=True))[ends]:
-            against = other.of_hole(hole.number) if other else None
+        ours = _by_hole(one, in_strokes=in_strokes)
+        others = _by_hole(other, in_strokes=in_strokes) if other else {}
+        for hole in one.holes[ends]:
+            value, against = ours[hole.number], others.get(hole.number)
             if value != against:
                 found.append(HoleBeside(one.round, hole.number, value, against))
     return tuple(found)
+
+
+def _by_hole(round_: RoundScore, *, in_strokes: bool) -> dict[int, int | None]:
+    """Return what each hole counts by its number, or the strokes taken there."""
+    received = round_.strokes if in_strokes and round_.strokes else (0,) * len(round_.holes)
+    return {
+        hole.number: None if value is None else value + strokes
+        for hole, value, strokes in zip(round_.holes, round_.values, received, strict=True)
+    }
 
 
 def compared_words(comparison: Comparison, score: SideScore) -> Said:

@@ -6,9 +6,11 @@ from urllib.parse import urlencode
 
 from marram.competition.conditions.choices import TieMethod
 from marram.competition.results.board import Place, Standing
+from marram.competition.results.teams import TeamPlace
 from marram.services.closing import to_decide
 from marram.services.competition_kept import CompetitionKept
 from marram.services.competition_results import Result
+from marram.words.spoken import spoken
 from marram.words.texts import text
 
 
@@ -42,6 +44,17 @@ class Row:
 
 
 @dataclass(frozen=True)
+class TeamRow:
+    """A team on the board: its place as it is written, its name and total, why it has no place, the query that asks why."""
+
+    place: str
+    team: str
+    total: str
+    words: str
+    why: str
+
+
+@dataclass(frozen=True)
 class Shown:
     """A board as a page shows it.
 
@@ -50,12 +63,14 @@ class Shown:
         rows: the players in order.
         final: whether everybody who is in has played everything.
         to_decide: those whose tie is still to be decided, by how.
+        teams: the teams in order.
     """
 
     result: Result
     rows: tuple[Row, ...]
     final: bool
     to_decide: Sequence[tuple[TieMethod, tuple[str, ...]]]
+    teams: tuple[TeamRow, ...] = ()
 
 
 def shown(competition: CompetitionKept, result: Result) -> Shown:
@@ -67,7 +82,23 @@ def shown(competition: CompetitionKept, result: Result) -> Shown:
         tuple(_row(competition, result, one, rounds) for one in places),
         result.board.final,
         to_decide(result.board),
+        tuple(_team_row(result, one) for one in result.teams),
     )
+
+
+def _team_row(result: Result, one: TeamPlace) -> TeamRow:
+    return TeamRow(
+        placed(one.place, shared=one.shared),
+        one.team,
+        "" if one.total is None else str(one.total),
+        "" if one.lacking is None else spoken(one.lacking),
+        urlencode({"team": one.team, **address_of(result)}),
+    )
+
+
+def placed(place: int | None, *, shared: bool) -> str:
+    """Return a place as it is written: ``1``, ``T3``; empty where there is none."""
+    return "" if place is None else f"T{place}" if shared else str(place)
 
 
 def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) -> Row:
@@ -75,7 +106,7 @@ def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) 
     by_number = {each.round: each for each in score.rounds}
     query = {"side": competition.people.get(one.side, ""), **address_of(result)}
     return Row(
-        "" if one.place is None else f"T{one.place}" if one.shared else str(one.place),
+        placed(one.place, shared=one.shared),
         one.side,
         competition.clubs.get(one.side, ""),
         str(score.total) if score.played else "",

@@ -8,6 +8,7 @@ from marram.competition.results.teams import TeamPlace
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.tie_words import Listed, ties_decided
 from marram.paper.sheet import Cell, Column, Part, Sheet, Side, Table, Words
+from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
 ONE_COLUMN = 30
@@ -108,6 +109,17 @@ def _state(place: Place) -> str:
     return count_text("competition.left", place.left) if place.left else ""
 
 
+def _counted(team: TeamPlace) -> str:
+    """Return what a team's total is made of: its scores that count, or its rounds; or why it has no place."""
+    if team.lacking is not None:
+        return spoken(team.lacking)
+    if len(team.rounds) > 1:
+        return " · ".join(str(one.total) for one in team.rounds)
+    return ", ".join(
+        f"{score.side} {score.figure}" for one in team.rounds for score in one.scores if score.counts
+    )
+
+
 def _teams(teams: Sequence[TeamPlace]) -> Table:
     columns = (
         Column(text("paper.column.place"), 0, Side.RIGHT),
@@ -117,7 +129,7 @@ def _teams(teams: Sequence[TeamPlace]) -> Table:
     rows = tuple(
         (
             Cell(f"{one.place or ''}{'=' if one.shared else ''}", strong=True),
-            Cell(one.team),
+            Cell(one.team, _counted(one)),
             Cell("" if one.total is None else str(one.total), strong=True),
         )
         for one in teams

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from marram.competition.results.board import Place
+from marram.competition.results.teams import TeamPlace
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.field import Details
@@ -97,6 +98,7 @@ def results(name: str, competition: CompetitionKept, found: Sequence[Result], *,
                 "division": None if one.division is None else one.division.name,
                 "final": one.board.final,
                 "places": [_place(each, competition.people[each.side]) for each in one.board.places],
+                **({"teams": [_team(each) for each in one.teams]} if one.teams else {}),
             }
             for one in found
         ],
@@ -123,6 +125,16 @@ def _group(one: GroupOfDay) -> Document:
         "time": one.starts_at.isoformat("minutes"),
         "tee": one.tee,
         "players": [{WHO: player.id} for player in one.players],
+    }
+
+
+def _team(one: TeamPlace) -> Document:
+    return {
+        "team": one.team,
+        "place": one.place,
+        "shared": one.shared,
+        "rounds": [{"round": each.round, "total": each.total} for each in one.rounds if each.round],
+        "total": one.total,
     }
 
 

@@ -151,6 +151,21 @@ def _result_rows(document: Document) -> list[list[Any]]:
             for one in document["results"]
             for each in one["places"]
         ),
+        *(
+            [
+                " ".join((one["score"], text("competition.teams").lower())),
+                f"{known(each['place'])}{'=' if each['shared'] else ''}",
+                each["team"],
+                "",
+                " ".join(str(known(played["total"])) for played in each["rounds"]),
+                known(each["total"]),
+                "",
+                "",
+                "",
+            ]
+            for one in document["results"]
+            for each in one.get("teams", ())
+        ),
     ]
 
 
