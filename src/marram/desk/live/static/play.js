@@ -1,5 +1,7 @@
 // On every page of an official: that play is stopped, or when it goes on, as soon as somebody says so.
 
+import { caseMoved } from "./begun.js";
+
 const place = document.getElementById("play");
 let over = 0;
 
@@ -20,6 +22,7 @@ function listen() {
   } else if (!source) {
     source = new EventSource("/api/live");
     source.addEventListener("play", (event) => showPlay(JSON.parse(event.data)));
+    source.addEventListener("entry", (event) => caseMoved(JSON.parse(event.data)));
   }
 }
 

@@ -48,6 +48,7 @@ export function guardTaps() {
   for (const refused of ["htmx:responseError", "htmx:swapError", "htmx:sendAbort"]) {
     body.addEventListener(refused, (event) => leadsOn(event) && released());
   }
+  document.addEventListener("moved", () => wait({ at: Date.now(), x: -Infinity, y: -Infinity }));
   window.addEventListener("online", () => kept?.());
   sendKept();
   const since = () => wait(lastTap());
