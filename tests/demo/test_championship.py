@@ -16,6 +16,7 @@ from marram.services.demonstrating.make_championship import compact, made
 from marram.services.event_results import EventResults
 from marram.services.lies import what_lies_here
 from marram.services.places import Places
+from marram.services.report_lines import ruling_lines
 
 
 def test_the_files_are_what_the_script_makes() -> None:
@@ -40,6 +41,18 @@ def test_rulings_with_a_place_lie_where_their_answers_say() -> None:
         said = "bunker" if one.facts.get("ball_and_bunker") == "lies_in_it" else "general_area"
         assert lie.place.area.value == one.facts.get("area_of_ball", said)
         assert lie.place.area_open is False
+
+
+def test_the_report_tells_of_disputed_rulings_with_their_drawings(tmp_path: Path) -> None:
+    """Two were asked about again and confirmed, their relief is drawn; one was ruled otherwise, by no stroke in place of one."""
+    with made_records(tmp_path / "club.db") as records:
+        event = championship(records, "Quillsand Links", maps=tmp_path / "none")
+        lines = ruling_lines(Log(records), event, None, load(COURSE))
+    disputed = {one.hole: one.disputed for one in lines if one.disputed}
+    assert {hole: len(one.asked) for hole, one in disputed.items()} == {15: 1, 10: 1, 13: 0}
+    assert all(one.agrees for hole in (10, 15) for one in disputed[hole].asked)
+    assert [disputed[hole].drawing[:4] for hole in (10, 15, 13)] == ["<svg", "<svg", ""]
+    assert disputed[13].instead == "penalty strokes given: 0"
 
 
 def test_records_hold_a_whole_first_round_and_half_a_second(tmp_path: Path) -> None:

@@ -31,6 +31,9 @@ class InventedRuling:
         settled: what became of it beside the card; empty: not settled yet.
         option: the relief taken.
         at: where the ball lay: degrees north and east.
+        doubted: what the referee thought when asking the chief referee again; empty: nobody asked.
+        answered: what the chief referee answered, who agreed.
+        otherwise: why no penalty was given where one was computed; empty: it was ruled as computed.
     """
 
     player: int
@@ -42,6 +45,9 @@ class InventedRuling:
     settled: str = "included"
     option: str | None = None
     at: tuple[float, float] | None = None
+    doubted: str = ""
+    answered: str = ""
+    otherwise: str = ""
 
 
 _MOVED = {
@@ -66,7 +72,18 @@ _DELAY = {"delay_reasonable": "no", "delay_breach": "first"}
 RULINGS: tuple[InventedRuling, ...] = (
     InventedRuling(3, 1, 2, "ball_moved_by_player", _MOVED, 1, at=(55.005716, 3.998644)),
     InventedRuling(9, 1, 6, "sand_touched", _SAND, 2, at=(55.000712, 3.9961)),
-    InventedRuling(21, 1, 15, "unplayable_ball", _UNPLAYABLE, 1, option="lateral", at=(55.002449, 4.006564)),
+    InventedRuling(
+        21,
+        1,
+        15,
+        "unplayable_ball",
+        _UNPLAYABLE,
+        1,
+        option="lateral",
+        at=(55.002449, 4.006564),
+        doubted="The player holds that the heather is ground under repair. It is not marked.",
+        answered="It is not marked, so it is none. As shown.",
+    ),
     InventedRuling(34, 1, 11, "wrong_ball_played", _WRONG_BALL, 2, at=(55.006726, 4.000634)),
     InventedRuling(
         52, 1, 4, "unplayable_ball", _UNPLAYABLE, 1, option="stroke_and_distance", at=(55.00482, 3.991313)
@@ -75,7 +92,27 @@ RULINGS: tuple[InventedRuling, ...] = (
     InventedRuling(77, 1, 7, "ball_moved_by_player", _MOVED, 1, at=(55.003073, 3.993647)),
     InventedRuling(95, 1, 14, "sand_touched", _SAND, 2, at=(55.000697, 4.006896)),
     InventedRuling(104, 1, 12, "ball_moved_by_player", _MOVED, 1, "not_included", at=(55.007307, 4.005702)),
-    InventedRuling(118, 1, 10, "unplayable_ball", _UNPLAYABLE, 1, option="lateral", at=(55.003132, 4.000744)),
+    InventedRuling(
+        118,
+        1,
+        10,
+        "unplayable_ball",
+        _UNPLAYABLE,
+        1,
+        option="lateral",
+        at=(55.003132, 4.000744),
+        doubted="The player asks for three club-lengths. Two, I said.",
+        answered="Two club-lengths.",
+    ),
+    InventedRuling(
+        126,
+        1,
+        13,
+        "ball_moved_by_player",
+        _MOVED,
+        settled="",
+        otherwise="A marshal came later who had seen the wind move it, before the player was there.",
+    ),
     InventedRuling(140, 1, 1, "unreasonable_delay", _DELAY, 1),
 )
 """The rulings of the first round; those of the second are given to whoever is on the course."""

@@ -55,6 +55,11 @@ class Scoring:
         return self.score is Score.NET
 
     @property
+    def counts_against_target(self) -> bool:
+        """Whether the total itself is what stands against the target, so that it is told once (Rule 21.3)."""
+        return self.form is FormOfPlay.PAR_BOGEY
+
+    @property
     def strokes_on_holes(self) -> bool:
         """Whether handicap strokes fall on holes, so that part of a round is compared as its holes stand.
 

@@ -72,6 +72,11 @@ class Shown:
     to_decide: Sequence[tuple[TieMethod, tuple[str, ...]]]
     teams: tuple[TeamRow, ...] = ()
 
+    @property
+    def once(self) -> bool:
+        """Whether the total is what stands against the target, so that one column tells both."""
+        return self.result.board.terms.scoring.counts_against_target
+
 
 def shown(competition: CompetitionKept, result: Result) -> Shown:
     """Return a board as a page shows it."""
@@ -102,7 +107,7 @@ def placed(place: int | None, *, shared: bool) -> str:
 
 
 def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) -> Row:
-    score = one.score
+    score, once = one.score, result.board.terms.scoring.counts_against_target
     by_number = {each.round: each for each in score.rounds}
     query = {"side": competition.people.get(one.side, ""), **address_of(result)}
     return Row(
@@ -112,7 +117,9 @@ def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) 
         str(score.total) if score.played else "",
         against(score.against_level) if score.played else "",
         tuple(
-            str(by_number[number].total) if number in by_number and by_number[number].played else ""
+            (against if once else str)(by_number[number].total)
+            if number in by_number and by_number[number].played
+            else ""
             for number in range(1, rounds + 1)
         ),
         one.left,

@@ -62,6 +62,7 @@ def _latest(event: OnPaper, results: Sequence[Listed]) -> int:
 def _table(event: OnPaper, one: Listed) -> Table:
     places = one.board.places
     rounds = max((len(place.score.rounds) for place in places), default=0)
+    once = one.board.terms.scoring.counts_against_target
     columns = (
         Column(text("paper.column.place"), 0, Side.RIGHT),
         Column(text("paper.column.player"), 1, names_row=True),
@@ -70,27 +71,27 @@ def _table(event: OnPaper, one: Listed) -> Table:
             for number in range(1, rounds + 1)
             if rounds > 1
         ),
-        Column(text("paper.column.total"), 0, Side.RIGHT),
+        *(() if once else (Column(text("paper.column.total"), 0, Side.RIGHT),)),
         Column(text("paper.column.against"), 0, Side.RIGHT),
     )
-    rows = tuple(_row(event, place, rounds if rounds > 1 else 0) for place in places)
+    rows = tuple(_row(event, place, rounds if rounds > 1 else 0, once=once) for place in places)
     across = 2 if len(rows) > ONE_COLUMN and rounds <= MOST_ROUNDS_IN_TWO else 1
     return Table(one.name, columns, rows, text("paper.results.none"), across)
 
 
-def _row(event: OnPaper, place: Place, rounds: int) -> tuple[Cell, ...]:
+def _row(event: OnPaper, place: Place, rounds: int, *, once: bool) -> tuple[Cell, ...]:
     entrant = event.by_name.get(place.side)
     score, gone = place.score, place.out is not None
     number = "" if place.place is None else f"{place.place}{'=' if place.shared else ''}"
-    by_round = {one.round: str(one.total) for one in score.rounds}
+    by_round = {one.round: _signed(one.total) if once else str(one.total) for one in score.rounds}
     played = bool(score.played) and not gone
     small = (entrant.club if entrant else "", _state(place))
     return (
         Cell(number, strong=True),
         Cell(place.side, " · ".join(filter(None, small))),
         *(Cell("" if gone else by_round.get(one, "")) for one in range(1, rounds + 1)),
-        Cell(str(score.total) if played else "", strong=True),
-        Cell(_signed(score.against_level) if played else ""),
+        *(() if once else (Cell(str(score.total) if played else "", strong=True),)),
+        Cell(_signed(score.against_level) if played else "", strong=once),
     )
 
 

@@ -30,11 +30,14 @@ from marram.records.starting_sheet import GroupOfDay, groups, officials
 from marram.services.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
 from marram.services.card_rulings import rulings_due
 from marram.services.case import Act, Case, Spot
+from marram.services.case_file import read_case
 from marram.services.competition_kept import CompetitionKept, competition_kept
 from marram.services.event_results import CardKey, EventResults
 from marram.services.keeping import given_event, start
 from marram.services.kinds.registry import checked
+from marram.services.kinds.rulings import Instead
 from marram.services.log import About, ruling_entry
+from marram.services.opinions import answering, asking
 
 ROUND_LASTS = timedelta(minutes=268)
 """From a start to the card (own choice)."""
@@ -79,6 +82,7 @@ class _Playing:
         known = officials(self.records, self.event, "referee")
         self.referees = [one.id for one in known]
         self.scorer = officials(self.records, self.event, "scorer")[0].id
+        self.chief = officials(self.records, self.event, "chief_referee")[0].id
         first, second = self.competition.rounds
         sheets = {one.id: groups(self.records, one.id) for one in (first, second)}
         self.begun = {
@@ -91,6 +95,10 @@ class _Playing:
         answers = self.log.append_all([(self.event, checked(one)) for one in entries])
         faults = [one for one in answers if isinstance(one, InputError)]
         assert not faults, faults[0]
+        for one in RULINGS:
+            if one.doubted:
+                key = (self._person(one.player), first.id)
+                self._asked_again(key, one, self._ruling(key, one))
         self._ruled(first.id)
 
     def _moment(self, round_: str, group: GroupOfDay) -> datetime:
@@ -135,8 +143,31 @@ class _Playing:
         after = timedelta(minutes=15 * one.hole)
         by = self.referees[0 if one.hole <= 9 else 1]
         what = f"{self.event} ruling {key} {one.hole} {one.incident}"
-        return ruling_entry(
-            case, self.begun[key] + after, About(by, key[0], key[1]), ident=str(uuid5(NAMESPACE_URL, what))
+        given = Instead(penalty_strokes=0) if one.otherwise else None
+        about = About(by, key[0], key[1], otherwise=one.otherwise, instead=given)
+        return ruling_entry(case, self.begun[key] + after, about, ident=str(uuid5(NAMESPACE_URL, what)))
+
+    def _asked_again(self, key: CardKey, one: InventedRuling, ruling: Entry) -> None:
+        """Ask the chief referee about a ruling that was doubted, and have it answered."""
+        at = self.begun[key] + timedelta(minutes=15 * one.hole)
+        idents = [str(uuid5(NAMESPACE_URL, f"{ruling.id} {what}")) for what in ("asked", "given")]
+        case, headline = read_case(ruling.content["case"]), str(ruling.content["headline"])
+        asked = asking(
+            idents[0],
+            at + timedelta(minutes=3),
+            by=ruling.by,
+            about=ruling.id,
+            case=case,
+            headline=headline,
+            thinks=one.doubted,
+            player=key[0],
+        )
+        self._append(asked)
+        kept = self.log.entry(idents[0])
+        assert kept is not None
+        chief = self.chief
+        self._append(
+            answering(idents[1], at + timedelta(minutes=8), kept, by=chief, agrees=True, words=one.answered)
         )
 
     def _figures(self, key: CardKey, by: By, scores: list[int], after: timedelta = ROUND_LASTS) -> Entry:
@@ -162,6 +193,8 @@ class _Playing:
             key = (self._person(one.player), round_)
             ruling = self._ruling(key, one)
             yield ruling
+            if not one.settled:
+                continue
             content = {"ruling": ruling.id, "how": one.settled}
             settling.append(self._entry(SETTLED, key, ROUND_LASTS + timedelta(minutes=2), content))
         yield from settling
