@@ -12,6 +12,8 @@ from marram.errors import InputError
 from marram.records.starting_sheet import Known
 from marram.services.competition_results import read_results
 from marram.services.event import read_event
+from marram.services.event_papers import SheetName
+from marram.services.event_papers_kept import papers_of_records
 from marram.services.round_of_day import round_of_day
 from marram.services.scored import scored_in
 from tests.competition.making import COURSE, PARS
@@ -101,3 +103,27 @@ def test_the_clock_tells_which_is_in_play() -> None:
     ]
     assert at(20, on=date(2025, 6, 22)) == "Morning"
     assert round_of_day(known, date(2025, 6, 23), lambda one: first[one.name], datetime.now(UTC)) is None
+
+
+def test_each_may_have_its_own_minutes(tmp_path: Path) -> None:
+    """Foursomes in the morning take 210 minutes, the afternoon 260, the last day the 240 of the competition; each notice says its own."""
+    rounds = [{**BOTH[0], "minutes_of_play": 210}, {**BOTH[1], "minutes_of_play": 260}, LAST]
+    event = {
+        "name": "Two in a day",
+        "minutes_of_play": 240,
+        "rounds": rounds,
+        "players": [{"name": "Ada Wren"}],
+    }
+    found = read_event_file(event)
+    assert [found.minutes_in(number) for number in (1, 2, 3)] == [210, 260, 240]
+    with scoring(tmp_path, event) as there:
+        for number, minutes in ((1, 210), (2, 260), (3, 240)):
+            papers = papers_of_records(there.records, None, course=there.course, round_=number)
+            lines = " ".join(line for _, line in papers.sheet(SheetName("notice")).lines())
+            assert f"{minutes} minutes" in lines
+
+
+def test_one_round_has_one_time() -> None:
+    twice = [{**BOTH[0], "minutes_of_play": 210}, {**BOTH[0], "minutes_of_play": 260}]
+    with pytest.raises(InputError, match="210 / 260 minutes"):
+        read_event_file({"rounds": twice})

@@ -51,7 +51,7 @@ def write_calendar(
     sheet = papers_of_file(event, round_=round_, draw=draw).event
     if sheet.day is None:
         raise InputError(said("The day of the round is not known. Give it in the event."))
-    lasts = minutes or sheet.found.minutes_on(sheet.day) or USUAL_MINUTES
+    lasts = minutes or sheet.found.minutes_in(sheet.round) or USUAL_MINUTES
     made = appointments(sheet, sheet.day, zone, lasts, change)
     faults = [
         sentences(

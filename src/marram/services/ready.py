@@ -82,8 +82,8 @@ def check_minutes(found: EventFile, minutes: int | None) -> None:
             said=known,
             asked=minutes,
         )
-        for day in found.days()
-        if minutes is not None and (known := found.minutes_on(day)) not in (None, minutes)
+        for day, name in found.every_round()
+        if minutes is not None and (known := found.minutes_of(day, name)) not in (None, minutes)
     ]
     if faults:
         raise InputError(*faults)
@@ -110,7 +110,7 @@ def _last_home(found: EventFile, days: Sequence[date], daylight: Daylight) -> It
     """Yield when the last group is home; starting times of the file are those of its one day."""
     starts = sorted(time.fromisoformat(one.time.zfill(5)) for one in found.starting_times)
     for day in days if starts else ():
-        minutes = found.minutes_on(day) or daylight.minutes_of_play
+        minutes = found.minutes_of(day, found.round) or daylight.minutes_of_play
         if day == found.played_on and minutes is not None:
             start = datetime.combine(day, starts[-1], daylight.zone)
             yield day, start + timedelta(minutes=minutes)

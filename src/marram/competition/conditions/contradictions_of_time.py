@@ -29,7 +29,7 @@ class _Timed(NamedTuple):
 def contradictions_of_time(found: EventFile) -> Iterator[str]:
     """Yield what cannot hold together in the minutes of play."""
     yield from _impossible(found)
-    yield from _twice_on_a_day(found)
+    yield from _twice(found)
     for part, whole in permutations(_timed(found), 2):
         if part.minutes and whole.minutes and part.minutes > whole.minutes and part.is_part_of(whole):
             yield said(
@@ -60,9 +60,11 @@ def _impossible(found: EventFile) -> Iterator[str]:
             )
 
 
-def _twice_on_a_day(found: EventFile) -> Iterator[str]:
-    for day in sorted({one.played_on for one in found.rounds}):
-        given = {one.minutes_of_play for one in found.rounds if one.played_on == day} - {None}
+def _twice(found: EventFile) -> Iterator[str]:
+    """Yield a round that is listed twice with different minutes; two rounds of one day may have each its own."""
+    for day, name in sorted({(one.played_on, one.name) for one in found.rounds}):
+        mine = [one for one in found.rounds if (one.played_on, one.name) == (day, name)]
+        given = {one.minutes_of_play for one in mine} - {None}
         if len(given) > 1:
             yield said(
                 "minutes_of_play: the round of {day} is given {times} minutes; keep one of them.",
@@ -72,10 +74,10 @@ def _twice_on_a_day(found: EventFile) -> Iterator[str]:
 
 
 def _timed(found: EventFile) -> Iterator[_Timed]:
-    """Yield every round by its day once, with what is said of all where nothing else is said of it."""
-    own = {one.played_on: one for one in reversed(found.rounds)}
-    for day, name in found.days().items():
-        one = own.get(day)
+    """Yield every round once, with what is said of all where nothing else is said of it."""
+    own = {(one.played_on, one.name): one for one in reversed(found.rounds)}
+    for day, name in found.every_round():
+        one = own.get((day, name))
         holes = frozenset((one.holes if one else ()) or found.holes)
         sides = (one.sides if one else None) or found.sides
-        yield _Timed(name or day.isoformat(), holes, sides, found.minutes_on(day))
+        yield _Timed(name or day.isoformat(), holes, sides, found.minutes_of(day, name))

@@ -257,7 +257,14 @@ class EventFile:
             known.setdefault(day, []).append(name)
         return {day: " / ".join(names) for day, names in known.items()}
 
-    def minutes_on(self, day: date | None) -> int | None:
-        """Return the minutes that a group is given for the round of a day; ``None`` where nobody said."""
-        own = (one.minutes_of_play for one in self.rounds if one.played_on == day)
-        return next((minutes for minutes in own if minutes is not None), self.minutes_of_play)
+    def minutes_of(self, day: date | None, name: str) -> int | None:
+        """Return the minutes that a group is given for a round, by its day and name; ``None`` where nobody said."""
+        that_day = [one for one in self.rounds if one.played_on == day and one.minutes_of_play is not None]
+        named = [one for one in that_day if one.name == name]
+        alone = that_day if len({one.name for one in self.rounds if one.played_on == day}) < 2 else []
+        return next((one.minutes_of_play for one in (*named, *alone)), self.minutes_of_play)
+
+    def minutes_in(self, round_: int) -> int | None:
+        """Return the minutes that a group is given for a round, by its number from 1; ``None`` where nobody said."""
+        known = self.every_round()
+        return self.minutes_of(*known[round_ - 1]) if 1 <= round_ <= len(known) else self.minutes_of_play

@@ -155,7 +155,7 @@ def _who(sides: Sides | None) -> str:
 
 def _pace(event: OnPaper) -> Iterator[str]:
     yield event.found.pace_policy or text("paper.pace.none")
-    minutes = event.found.minutes_on(event.day)
+    minutes = event.found.minutes_in(event.round)
     if minutes is not None:
         yield count_text("paper.pace.minutes", minutes)
     yield say("PROVISIONS", "5.6b(1)")
