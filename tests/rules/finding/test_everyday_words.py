@@ -189,3 +189,18 @@ def test_the_list_stays_short_and_without_words_it_is_whole() -> None:
     """A phone shows a dozen; who asks for nothing gets everything."""
     assert len(found("ball")) <= MOST
     assert len(found("")) == len(found("the of")) > 200
+
+
+@pytest.mark.parametrize(
+    ("words", "name"),
+    [
+        ("he lost his ball and did not play a provisional", "ball_not_found"),
+        ("it went out of bounds and she never hit a provisional", "ball_near_boundary"),
+        ("we both hit same brand, I think I hit his", "wrong_ball_played"),
+        ("played from the wrong tee box", "began_outside_teeing_area"),
+        ("picked it up before holing out", "did_not_hole_out"),
+    ],
+)
+def test_what_did_not_happen_is_not_offered_first(words: str, name: str) -> None:
+    """What is denied does not lead, and what it is about comes first."""
+    assert find(words).incidents[0].name == name

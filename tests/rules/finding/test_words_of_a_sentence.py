@@ -15,6 +15,30 @@ def stems(sentence: str) -> list[str]:
     return [one.stem for one in words(sentence, model().tables)]
 
 
+def denied(sentence: str) -> list[str]:
+    return [one.written for one in words(sentence, model().tables) if one.denied]
+
+
+@pytest.mark.parametrize(
+    ("sentence", "said_not_to_be"),
+    [
+        ("he lost his ball and did not play a provisional", ["play", "provisional"]),
+        ("she didn't lift it", ["lift", "it"]),
+        ("didnt lift it", ["lift", "it"]),
+        ("without marking, he lifted it", ["marking"]),
+        ("they never searched but found it", ["searched"]),
+        ("no provisional ball was played by the lady", ["provisional", "ball", "was", "played"]),
+        ("it was not out he found it in bounds", ["out"]),
+        ("the ball moved and he replaced it", []),
+    ],
+)
+def test_what_is_denied_reaches_to_the_next_clause_or_four_words(
+    sentence: str, said_not_to_be: list[str]
+) -> None:
+    """What stands after "not", "never", "no" or "without" is denied, until another clause begins."""
+    assert denied(sentence) == said_not_to_be
+
+
 @pytest.mark.parametrize(
     ("one", "other"),
     [

@@ -2,7 +2,7 @@
 
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
-from marram.rules.book.plain_outcomes import free, in_breach, out
+from marram.rules.book.plain_outcomes import free, out
 from marram.rules.book.rule_08_improving import nothing_gained
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -130,9 +130,9 @@ def teeing_area_improved(case: Case) -> Ruling:
 
 @provision("6.2b(2)")
 def teed_wrongly(case: Case) -> Ruling:
-    """A ball is played from the ground or from a conforming tee."""
+    """A ball is played from the ground or from a conforming tee: the breach is the stroke, which counts."""
     if case.is_one_of(teed_on, TeedOn.GROUND_OR_TEE):
         return free("6.2b(2)")
     if case[teed_wrongly_again]:
         return out("6.2b(2)")
-    return in_breach("6.2b(2)")
+    return general_penalty("6.2b(2)").stroke_counts().play_as_it_lies()

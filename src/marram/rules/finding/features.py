@@ -1,4 +1,4 @@
-"""What a sentence is weighed by: stems, stems side by side or near each other, and kinds of things.
+"""What a sentence is weighed by: stems, denied or not, stems side by side or near each other, and kinds of things.
 
 Everything here is done alike in ``desk/rulings/static/features.js``.
 """
@@ -10,6 +10,9 @@ from marram.rules.finding.sentence import Word
 NEAR = 3
 """Two stems with fewer than so many words between them are near each other."""
 
+DENIED = "!"
+"""What stands before the stem of a word that is denied: "no provisional" speaks against a provisional."""
+
 
 def features(found: Sequence[Word]) -> list[str]:
     """Return what a sentence is weighed by, each once, in a fixed order."""
@@ -19,7 +22,7 @@ def features(found: Sequence[Word]) -> list[str]:
 def _features(found: Sequence[Word]) -> Iterator[str]:
     stems = [one.stem for one in found]
     for place, one in enumerate(found):
-        yield one.stem
+        yield DENIED + one.stem if one.denied else one.stem
         for thing in one.things:
             yield f"<{thing}>"
         if place + 1 < len(stems):

@@ -12,7 +12,7 @@ from math import exp, floor, sqrt
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.finding.citations import citations, closeness, without
-from marram.rules.finding.features import features
+from marram.rules.finding.features import DENIED, features
 from marram.rules.finding.misspelt import meant
 from marram.rules.finding.model import Model, model
 from marram.rules.finding.sentence import Word, plain, words
@@ -157,10 +157,12 @@ def corrected(said: Sequence[Word], learned: Model) -> tuple[list[Word], tuple[t
     """Return words with misspelt ones read as what they were meant for, and which ones."""
     read, read_as = [], {}
     for one in said:
-        near = None if one.stem in learned.places else meant(one.stem, learned.stems)
+        near = None if _has_stem(one, learned) else meant(one.stem, learned.stems)
         if near is not None:
             read_as[one.written] = near
-        read.append(one if near is None else Word(near, one.written, one.things or _things(near, learned)))
+        read.append(
+            one if near is None else Word(near, one.written, one.things or _things(near, learned), one.denied)
+        )
     return read, tuple(read_as.items())
 
 
@@ -173,7 +175,11 @@ def _known(said: Sequence[Word], learned: Model) -> float:
 
 
 def _is_known(one: Word, learned: Model) -> bool:
-    return one.stem in learned.places or bool(one.things)
+    return _has_stem(one, learned) or bool(one.things)
+
+
+def _has_stem(one: Word, learned: Model) -> bool:
+    return one.stem in learned.places or DENIED + one.stem in learned.places
 
 
 def _scores(learned: Model, told: Sequence[tuple[int, Sequence[Word]]]) -> tuple[list[int], int]:

@@ -15,6 +15,16 @@ from marram.word_stems import stem
 NEGATION = re.compile(r"n't\b", re.ASCII)
 APOSTROPHE = re.compile(r"'[a-z]*")
 WORD = re.compile(r"[a-z]+|[0-9]+(?:\.[0-9]+)?")
+PIECE = re.compile(rf"{WORD.pattern}|[.,;:!?]")
+"""A word or a sign between clauses."""
+DENIES = frozenset({"not", "never", "without", "no", "nor", "neither", "nobody", "none"})
+"""Words that deny what is said after them."""
+FURTHER = re.compile(
+    r"and|but|so|then|because|when|while|before|after|until|although|though|which|where|he|she|i|we|they|[.,;:!?]"
+)
+"""Words and signs at which another clause begins: what was denied ends there."""
+REACH = 4
+"""How many words that say something are denied, at most (our choice, by the held-out sentences)."""
 LONGEST = 400
 """Words: what is said beyond them is not read."""
 
@@ -38,11 +48,12 @@ class Tables:
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """One word of a sentence: its stem, how it was written, and the kinds of thing it names."""
+    """One word of a sentence: its stem, how it was written, the kinds of thing it names, and whether it is denied."""
 
     stem: str
     written: str
     things: tuple[str, ...] = ()
+    denied: bool = False
 
 
 def plain(sentence: str) -> str:
@@ -53,15 +64,17 @@ def plain(sentence: str) -> str:
 
 def words(sentence: str, tables: Tables) -> list[Word]:
     """Return the words of a sentence that say something."""
-    spelled = WORD.findall(APOSTROPHE.sub(" ", plain(sentence)))[:LONGEST]
+    spelled = PIECE.findall(APOSTROPHE.sub(" ", plain(sentence)))[:LONGEST]
     joined = list(_joined(spelled, tables.compounds))
-    named = [_things(joined, place, tables.things) for place in range(len(joined))]
-    return [
-        Word(stem(part), one, things if number == 0 else ())
-        for one, things in zip(joined, named, strict=True)
-        for number, part in enumerate(tables.forms.get(one, one).split())
-        if part not in tables.little
-    ]
+    found, reach = [], 0
+    for place, one in enumerate(joined):
+        things = _things(joined, place, tables.things)
+        reach = 0 if FURTHER.fullmatch(one) else reach
+        for number, part in enumerate(tables.forms.get(one, one).split()):
+            if part not in tables.little and part[0].isalnum():
+                found.append(Word(stem(part), one, things if number == 0 else (), reach > 0))
+                reach = REACH if part in DENIES else max(reach - 1, 0)
+    return found
 
 
 def _joined(spelled: Sequence[str], compounds: Mapping[str, str]) -> Iterator[str]:

@@ -29,6 +29,8 @@ _LEVEL = {
 }
 _PER_HOLE = ("4.1b", "5.6a")
 """Counted by hole or by how often: never one with a breach of something else, nor with the one before."""
+_MOVED = ("9.4", "14.1b", "15.1b")
+"""Breaches by which a ball was moved that must be replaced."""
 _STROKES_PLAYED = (Taken.AS_IT_LIES, Taken.REPLAY)
 
 _ONE_AND_EACH = frozenset({Who.ONE_PARTNER, Who.EACH_PARTNER})
@@ -89,6 +91,7 @@ def _penalties_of(
         return [
             one for penalties in breaches for one in penalties if one.kind is PenaltyKind.DISQUALIFICATION
         ][:1]
+    breaches = _without_what_not_replacing_covers(deeds, breaches)
     groups: list[list[tuple[Penalty, ...]]] = []
     last = 0
     for place, penalties in enumerate(breaches):
@@ -159,7 +162,7 @@ def _failure_to_replace(
 ) -> bool:
     """Rule 1.3c(4) Exception: not replacing a ball moved under 9.4, or lifted by others than allowed (14.1b), costs the general penalty in total."""
     last, place = places
-    moved = all(one.citation.startswith(("9.4", "14.1b", "15.1b")) for one in before)
+    moved = all(one.citation.startswith(_MOVED) for one in before)
     wrong_place = any(one.kind is PenaltyKind.GENERAL and one.citation.startswith("14.7a") for one in own)
     if not (moved and wrong_place) or deeds[place].voids_relief or deeds[place].pays_stroke_and_distance:
         return False
@@ -169,6 +172,26 @@ def _failure_to_replace(
     if not deeds[place].may_fail_to_replace or _relief_between(deeds, places):
         return False
     return bool(case[moved_ball_not_replaced_before[place - 1]])
+
+
+def _without_what_not_replacing_covers(
+    deeds: Sequence[Deed], breaches: Sequence[tuple[Penalty, ...]]
+) -> list[tuple[Penalty, ...]]:
+    """Rule 1.3c(4) Exception, with breaches of something else between: moving a ball is no longer a breach by itself.
+
+    It lasts until the ball is replaced, played, or relief is taken for it.
+    """
+    left = list(breaches)
+    moved: int | None = None
+    for place, (deed, own) in enumerate(zip(deeds, breaches, strict=True)):
+        of_stroke = any(one.kind is PenaltyKind.GENERAL and one.citation.startswith("14.7a") for one in own)
+        if moved is not None and deed.incident == "moved_ball_not_replaced" and of_stroke:
+            left[moved] = ()
+        if own and all(one.citation.startswith(_MOVED) for one in own):
+            moved = place
+        elif deed.is_replacing or deed.has_a_stroke or deed.follows_a_stroke or deed.ruling.relief:
+            moved = None
+    return left
 
 
 def _relief_between(deeds: Sequence[Deed], places: tuple[int, int]) -> bool:

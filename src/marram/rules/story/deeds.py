@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from marram.rules.facts.ball import Area
 from marram.rules.penalty import OWN, Penalty, PenaltyKind, Who, strokes
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
@@ -32,10 +33,12 @@ class Deed:
     Attributes:
         ruling: what the Rules say of it by itself.
         incident: the name of what happened; empty where only the ruling is known.
+        lay_dry: whether its ball is told to have lain in another area of the course than a penalty area.
     """
 
     ruling: Ruling
     incident: str = ""
+    lay_dry: bool = False
 
     @property
     def strokes_by_own_side(self) -> bool:
@@ -132,7 +135,9 @@ class Deed:
     def befalls_a_ball_at_rest(self) -> bool:
         """Whether it is about a ball lying somewhere, searched for or about to be played, or offers relief for one."""
         lies = bool(self.ruling.relief) or self.is_about_a_ball_at_rest
-        return lies or any(key.startswith(("7.4", "10.2b", "13.3")) for key in self.ruling.citations)
+        return lies or any(
+            key.startswith(("7.", "10.2b", "13.3", "E-2", "E-3")) for key in self.ruling.citations
+        )
 
     @property
     def is_with_a_ball(self) -> bool:
@@ -236,6 +241,16 @@ class Deed:
 
 NOTHING_DONE = Deed(Ruling())
 """In the place of an act of somebody else: for the player nothing happened."""
+
+
+def with_areas(deeds: Sequence[Deed], areas: Sequence[Area | None]) -> list[Deed]:
+    """Return acts that know where their ball lay, as far as it was told; a ball put back lies where it lay before."""
+    found: list[Deed] = []
+    for deed, area in zip(deeds, areas, strict=True):
+        before = deed.is_replacing and bool(found) and found[-1].lay_dry
+        dry = before if area is None else area is not Area.PENALTY_AREA
+        found.append(replace(deed, lay_dry=dry))
+    return found
 
 
 def by_another_player(deed: Deed, *, match: bool) -> Deed:

@@ -8,6 +8,7 @@ from typing import Any
 from marram.errors import InputError, shown
 from marram.rules.engine.conditions import day_meant
 from marram.rules.engine.request import read_facts, rule
+from marram.rules.facts.ball import area_of_ball
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.facts.several import MOST_INCIDENTS, StoryBall, about_ball
@@ -17,7 +18,7 @@ from marram.rules.ruling import Action, Ruling
 from marram.rules.story.bearing import relief_borne, rests_on, sides_of_acts, told_of_the_breach
 from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart
-from marram.rules.story.deeds import NOTHING_DONE
+from marram.rules.story.deeds import NOTHING_DONE, with_areas
 from marram.rules.story.hole_completed import between_holes, strokes_count
 from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.strokes import StrokeCount, count_strokes
@@ -199,7 +200,8 @@ def rule_story(
         if isinstance(part, Ruling)
         and (told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS or place - 1 in by_another)
     ]
-    every = deeds_of(parts, names)
+    areas = [read_facts(one.facts).get(area_of_ball) for one in happened]
+    every = with_areas(deeds_of(parts, names), areas)
     deeds = [NOTHING_DONE if place in by_another else deed for place, deed in enumerate(every)]
     match = form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value)
     check_acts(deeds, told, [one.strokes for one in happened])

@@ -211,12 +211,19 @@ def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence
     waits = taken is Taken.NOTHING_YET or told.get(ball_settled[begun]) is False
     if waits or taken in _PLAYED or not put_down:
         return False
-    if earlier.action is Action.REPLACE and following.incident in _GONE:
-        return True  # replaced and played there, or where it was moved to
+    if earlier.action is Action.REPLACE and _gone_or_moved_there(deeds[begun], following):
+        return (
+            told.get(ball_settled[begun]) is not True
+        )  # replaced and played there, or where it was moved to
     shown = following.follows_a_stroke or following.follows_relief or following.has_a_stroke
     shown = shown or following.takes_stroke_and_distance or following.is_replacing
     shown = shown or (taken is None and names_relief_due(earlier, following))
     return following.befalls_a_ball_at_rest and not shown
+
+
+def _gone_or_moved_there(earlier: Deed, following: Deed) -> bool:
+    """Whether a ball to be replaced is then out, lost or in a penalty area that it did not lie in before."""
+    return following.incident in _GONE or (following.incident in _IN_WATER and earlier.lay_dry)
 
 
 def _told_strokes(said: Sequence[int | None], place: int) -> int:
@@ -279,7 +286,7 @@ def _played_in_between(deed: Deed, taken: Taken | None, following: Deed | None) 
     put_back = deed.is_replacing and not deed.has_a_stroke
     if not deed.ruling.relief and not put_back and deed.ruling.action is not Action.REPLACE:
         return 0
-    if not deed.ruling.relief and following.incident in _IN_WATER:
+    if not deed.ruling.relief and following.incident in _IN_WATER and not deed.lay_dry:
         return 0  # the ball lies in the penalty area where it was moved, as it did before
     return int(following.follows_a_stroke)
 

@@ -2,7 +2,7 @@
 // are sums of the same integers, so that both agree to the last one.
 
 import { citations, closeness, without } from "./citations.js";
-import { features } from "./features.js";
+import { DENIED, features } from "./features.js";
 import { meant } from "./misspelt.js";
 import { plain, words } from "./sentence.js";
 
@@ -62,13 +62,15 @@ function putBack(scores, model, incidents, length, former, context) {
 // Words with misspelt ones read as what they were meant for.
 export function corrected(said, model) {
   return said.map((one) => {
-    const near = model.places.has(one.stem) ? null : meant(one.stem, model.stems);
+    const near = hasStem(one, model) ? null : meant(one.stem, model.stems);
     if (near === null) return one;
-    return { stem: near, written: one.written, things: one.things.length ? one.things : (model.tables.things.get(near)?.split(" ") ?? []) };
+    return { ...one, stem: near, things: one.things.length ? one.things : (model.tables.things.get(near)?.split(" ") ?? []) };
   });
 }
 
-const isKnown = (one, model) => model.places.has(one.stem) || one.things.length > 0;
+const hasStem = (one, model) => model.places.has(one.stem) || model.places.has(DENIED + one.stem);
+
+const isKnown = (one, model) => hasStem(one, model) || one.things.length > 0;
 
 function score(model, said, known) {
   const scores = new Int32Array(model.incidents.length + 1); // the last: that it is none of them

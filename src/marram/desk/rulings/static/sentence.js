@@ -10,17 +10,27 @@ export function plain(sentence) {
   return letters.replace(/[\u0300-\u036f]/g, "").replace(/n't\b/g, " not");
 }
 
-// Return the words of a sentence that say something, as {stem, written, things}.
+const PIECE = /[a-z]+|[0-9]+(?:\.[0-9]+)?|[.,;:!?]/g; // a word or a sign between clauses
+const DENIES = new Set(["not", "never", "without", "no", "nor", "neither", "nobody", "none"]);
+const FURTHER = new Set( // where another clause begins: what was denied ends there
+  "and but so then because when while before after until although though which where he she i we they . , ; : ! ?".split(" "),
+);
+const REACH = 4; // how many words that say something are denied, at most
+
+// Return the words of a sentence that say something, as {stem, written, things, denied}.
 export function words(sentence, tables) {
-  const spelled = plain(sentence).replace(/'[a-z]*/g, " ").match(/[a-z]+|[0-9]+(?:\.[0-9]+)?/g) ?? [];
+  const spelled = plain(sentence).replace(/'[a-z]*/g, " ").match(PIECE) ?? [];
   const joined = [...inCompounds(spelled.slice(0, LONGEST), tables.compounds)];
-  return joined.flatMap((one, place) => {
+  let reach = 0;
+  return joined.flatMap((written, place) => {
     const things = thingsNamed(joined, place, tables.things);
-    const parts = (tables.forms.get(one) ?? one).split(" ");
-    return parts
-      .map((part, number) => ({ word: part, written: one, things: number === 0 ? things : [] }))
-      .filter(({ word }) => !tables.little.has(word))
-      .map((part) => ({ stem: stem(part.word), written: part.written, things: part.things }));
+    if (FURTHER.has(written)) reach = 0;
+    return (tables.forms.get(written) ?? written).split(" ").flatMap((part, number) => {
+      if (tables.little.has(part) || !/^[a-z0-9]/.test(part)) return [];
+      const denied = reach > 0;
+      reach = DENIES.has(part) ? REACH : Math.max(reach - 1, 0);
+      return [{ stem: stem(part), written, things: number === 0 ? things : [], denied }];
+    });
   });
 }
 

@@ -6,6 +6,7 @@ from marram.rules.book.local_rules.without_local_rule import no_local_relief
 from marram.rules.book.relief_options import offer
 from marram.rules.book.rule_16_conditions import abnormal_course_condition
 from marram.rules.book.rule_16_options import in_penalty_area
+from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -63,12 +64,12 @@ def covered_trench(case: Case) -> Ruling:
 @provision("F-22")
 def fixed_line_in_penalty_area(case: Case) -> Ruling:
     """Where adopted, free relief inside the penalty area, or penalty relief outside it."""
-    ruling = no_penalty("F-22").under("17.1b").note("penalty_area_relief_remains")
-    if not case.is_one_of(
+    touched = case.is_one_of(
         interference, Interference.BALL, Interference.BALL_ABOVE_GROUND, Interference.STANCE_OR_SWING
-    ):
-        return ruling.play_as_it_lies().note("no_free_relief")
-    unreasonable = case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]
-    if unreasonable or not case[point_in_penalty_area_exists]:
-        return ruling.play_as_it_lies().note("no_free_relief")
-    return offer(ruling, in_penalty_area("F-22"))
+    )
+    ruling = no_penalty("F-22").under("17.1b")
+    if not touched or case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]:
+        return offer(ruling.note("no_free_relief"), *penalty_area_relief(case))
+    if not case[point_in_penalty_area_exists]:
+        return offer(ruling.note("no_free_relief"), *penalty_area_relief(case))
+    return offer(ruling, in_penalty_area("F-22"), *penalty_area_relief(case))

@@ -11,6 +11,7 @@ from marram.rules.book.rule_16_conditions import (
     unreasonable_choice,
 )
 from marram.rules.book.rule_16_options import in_bunker, in_general_area
+from marram.rules.book.rule_17_options import penalty_area_relief
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -48,8 +49,8 @@ def temporary_immovable_obstruction(case: Case) -> Ruling:
     if case[stroke_unreasonable_anyway] or case[only_by_unreasonable_choice]:
         return no_relief_from_stand(case)
     if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
-        ruling = offer(no_penalty("F-23"), *in_same_area(case, Limit.IN_PENALTY_AREA), OUTSIDE)
-        ruling = ruling.note("penalty_area_relief_remains")
+        free_or_outside = (*in_same_area(case, Limit.IN_PENALTY_AREA), OUTSIDE)
+        ruling = offer(no_penalty("F-23"), *free_or_outside, *penalty_area_relief(case))
     else:
         first = "16.1b" if how is StandInterference.PHYSICAL else "F-23"
         ruling = offer(no_penalty(first).under("F-23"), *stand_relief(case, how))
@@ -69,8 +70,8 @@ def counted_interference(case: Case) -> StandInterference:
 def no_relief_from_stand(case: Case) -> Ruling:
     """No free relief when the stroke is unreasonable for another reason, or by choice."""
     if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
-        ruling = no_penalty("16.1a(3)").under("F-23").play_as_it_lies()
-        return ruling.note("no_free_relief", "penalty_area_relief_remains")
+        ruling = no_penalty("16.1a(3)").under("F-23").note("no_free_relief")
+        return offer(ruling, *penalty_area_relief(case))
     return stroke_unreasonable(case) if case[stroke_unreasonable_anyway] else unreasonable_choice(case)
 
 
