@@ -81,3 +81,11 @@ def test_a_desk_shows_the_hour_it_was_started_in(tmp_path: Path) -> None:
         assert re.search(rf"<h1[^>]*>{text('day.hour.play')}", page)
         desk.cookies.set(COOKIE, AFTER)
         assert re.search(rf"<h1[^>]*>{text('day.hour.after')}", desk.get("/now").text)
+
+
+@pytest.mark.parametrize("role", ROLES)
+def test_the_rooms_side_by_side_fit_a_phone(role: str) -> None:
+    """A second line would take a twelfth of the map: with "More", a phone of 390 px has room for 28 letters."""
+    for hour in HOURS:
+        side_by_side = [text(f"day.room.{one.name}") for one in rooms_for(role, hour)][:SHOWN]
+        assert sum(map(len, side_by_side)) <= 28, (hour, side_by_side)

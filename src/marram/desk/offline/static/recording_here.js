@@ -72,7 +72,7 @@ function sendNow(shown) {
 }
 
 function entryShown(entry, event, shown) {
-  const when = new Date(entry.form.given_at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+  const when = new Date(entry.form.given_at).toTimeString().slice(0, 5);
   const part = element("article", { className: "waiting" }, element("p", { textContent: text("waits.given", { when, headline: entry.headline }) }));
   const values = { why: entry.why, number: entry.number, headline: entry.there };
   const others = entry.state === "waiting" && event && entry.person !== event.person;
