@@ -1,6 +1,5 @@
 """The draw of a round kept in records: what is wished, line by line; groups and starts, or the lines that clash; kept, and told when changed."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import time
@@ -13,7 +12,6 @@ from marram.competition.draw.wishes import (
     ClubsApart,
     Drawn,
     NotBefore,
-    Part,
     Start,
     Together,
     Wish,
@@ -21,19 +19,18 @@ from marram.competition.draw.wishes import (
     partners_together,
     starts,
 )
-from marram.errors import InputError, did_you_mean, shown
+from marram.errors import InputError
 from marram.records.entry import Entry
 from marram.records.field import EntrantKept
 from marram.records.field_changes import GroupSet, set_groups
 from marram.records.starting_sheet import GroupOfDay
-from marram.said import said, sentences
+from marram.said import said
 from marram.services.card_log import FIGURES, Tap
 from marram.services.field_kept import EventLog, index_of
+from marram.services.wishes_written import read_wishes
 
 DRAWN = "draw_made"
 MATCH_HOLE = "match_hole"
-
-_LINE = re.compile(r"^\s*(?P<what>[^:]+?(?:\d\d?:\d\d)?)\s*:\s*(?P<who>[^:]*)$")
 
 
 @dataclass(frozen=True)
@@ -49,7 +46,7 @@ class Asked:
         order: ``seed``, ``handicap`` (lowest first) or ``score`` (leaders last).
         clubs_apart: whether no two of one club are in a group.
         not_again: whether nobody plays again with whom they played in the round before.
-        wishes: one a line, as :func:`read_wishes` reads them.
+        wishes: one a line, as :func:`~marram.services.wishes_written.read_wishes` reads them.
     """
 
     seed: str
@@ -187,80 +184,6 @@ def _renamed(wish: Wish, keys: Mapping[str, str]) -> Wish:
         return Within(keys[wish.player], wish.part)
     assert isinstance(wish, NotBefore)
     return NotBefore(keys[wish.player], wish.time)
-
-
-def read_wishes(written: str, playing: Sequence[EntrantKept]) -> list[tuple[Wish, str]]:
-    """Return wishes, each with its line, the players by identifier.
-
-    A line is ``together: NAME, NAME``, ``apart: NAME, NAME``, ``early: NAME``, ``late: NAME``, ``first tee: NAME``,
-    ``other tee: NAME`` or ``not before 10:30: NAME``.
-
-    Raises:
-        InputError: a line is none of them, or names nobody who plays; every fault is listed with its line.
-    """
-    known: dict[str, list[str]] = {}
-    for one in playing:
-        known.setdefault(one.name.casefold(), []).append(one.person)
-    found: list[tuple[Wish, str]] = []
-    faults: list[str] = []
-    for number, line in enumerate(written.splitlines(), start=1):
-        if not line.strip():
-            continue
-        read = _LINE.match(line)
-        people: list[str] = []
-        known_all = True
-        for name in (one.strip() for one in (read["who"] if read else "").split(",")):
-            there = known.get(name.casefold(), [])
-            if name and len(there) != 1:
-                known_all = False
-                names = [one.name for one in playing]
-                fault = (
-                    said("{name} is called by several who play.", name=name)
-                    if there
-                    else sentences(
-                        said("{name} does not play.", name=shown(name)),
-                        did_you_mean(name, dict.fromkeys(names)),
-                    )
-                )
-                faults.append(said("Line {line}: {fault}", line=number, fault=fault))
-            people += there[:1] if name else []
-        wished = _wished(read["what"] if read else "", people)
-        if not known_all:
-            continue
-        if wished is None:
-            faults.append(
-                said(
-                    "Line {line}: {words} is no wish. Write together: NAME, NAME; apart: NAME, NAME; early: NAME; late: NAME; first tee: NAME; other tee: NAME; or not before 10:30: NAME.",
-                    line=number,
-                    words=shown(line.strip()),
-                )
-            )
-        else:
-            found += [(one, line.strip()) for one in wished]
-    if faults:
-        raise InputError(*faults)
-    return found
-
-
-def _wished(what: str, people: Sequence[str]) -> list[Wish] | None:
-    """Return the wishes of a line; ``None`` where it is none."""
-    words = " ".join(what.casefold().split())
-    parts = {one.value.replace("_", " "): one for one in Part}
-    if words in ("together", "apart"):
-        if len(set(people)) < 2:
-            return None
-        return [Together(tuple(people)) if words == "together" else Apart(tuple(people))]
-    if not people:
-        return None
-    if words in parts:
-        return [Within(one, parts[words]) for one in people]
-    if words.startswith("not before "):
-        try:
-            at = time.fromisoformat(words.removeprefix("not before ").zfill(5))
-        except ValueError:
-            return None
-        return [NotBefore(one, at) for one in people]
-    return None
 
 
 def drawn(at: EventLog, round_: str, groups: Sequence[GroupSet], seed: str, tap: Tap) -> Entry:

@@ -23,6 +23,7 @@ from marram.services.field_kept import EventLog
 from marram.services.next_round import playing_on
 from marram.services.publishing.changes import changed_since_published
 from marram.services.publishing.documents import named
+from marram.services.wishes_written import wish_lines
 from marram.words.texts import text
 
 router = APIRouter()
@@ -186,6 +187,7 @@ def _page(
         known=named(here.competition, details(kept.records)).names,
         changed_words=changed_words,
         tapped=new_ident(),
+        wish_lines=list(wish_lines()),
     )
     if faults or (found is not None and found.clash):
         answer.status_code = 422
