@@ -27,7 +27,6 @@ TEXTS: dict[str, str] = {
     "why.team.not": "does not count",
     "why.team.none": "no score",
     "why.team.best": "Best scores",
-    "why.team.whose": "Whose",
     "why.title": "Why: {name}",
     "why.steps": "Compared with the one before",
     "why.holes": "Holes that count differently",
