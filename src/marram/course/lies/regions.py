@@ -233,7 +233,7 @@ def _build(course: Course, hole: Hole) -> HoleGround:
     return HoleGround(
         boundary=shared.boundary,
         fences=fences,
-        in_bounds=_in_bounds(shared.boundary, fences),
+        in_bounds=_in_bounds(course, shared.boundary, fences),
         specific=tuple(sorted((one for one in regions if one is not None), key=lambda one: one.ground)),
         wrong_greens=tuple(green for green in shared.greens if green not in own),
         fairways=_fairways(shared.fairways, hole),
@@ -254,12 +254,17 @@ def _fences(course: Course, number: int) -> Region | None:
     return found
 
 
-def _in_bounds(boundary: Region | None, fences: Region | None) -> Region | None:
+def _in_bounds(course: Course, boundary: Region | None, fences: Region | None) -> Region | None:
+    """Return what is in bounds, cut out once for the holes on which the same is out of bounds."""
     if boundary is None or fences is None:
         return boundary
-    shape = shapely.difference(boundary.shape, fences.shape)
-    shapely.prepare(shape)
-    return Region(Ground.OUT_OF_BOUNDS, (*boundary.areas, *fences.areas), shape)
+    key = (_in_bounds, id(fences))
+    if key not in course.kept:
+        shape = shapely.difference(boundary.shape, fences.shape)
+        shapely.prepare(shape)
+        course.kept[key] = Region(Ground.OUT_OF_BOUNDS, (*boundary.areas, *fences.areas), shape)
+    found: Region = course.kept[key]
+    return found
 
 
 def _fairways(every: Iterable[UnitedArea], hole: Hole) -> tuple[UnitedArea, ...]:

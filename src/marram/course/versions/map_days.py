@@ -5,9 +5,10 @@ several maps: its own, and those prepared for later days with its changes carrie
 """
 
 import json
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
-from functools import lru_cache
+from hashlib import sha256
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -16,6 +17,7 @@ from marram.course.loading import LINES_OF_PLAY, examine
 from marram.course.model import Course
 from marram.course.versions.course_file import CourseFile
 from marram.course.versions.folder import default_folder
+from marram.course.versions.held import Held
 from marram.course.versions.map_edits import Document
 from marram.course.versions.shelf import Shelf
 from marram.course.versions.version_files import FIRST, Version, VersionFiles
@@ -61,7 +63,7 @@ class MapDays:
         self._files = VersionFiles(self.place)
         self._file = None if self.course_file is None else CourseFile(self.course_file)
         self._held: Document | None = None
-        self._built: dict[tuple[int, date], tuple[Course, list[Fault]]] = {}
+        self._built: Held[tuple[int, date], tuple[Course, list[Fault]]] = Held(_MOST_BUILT)
 
     def versions(self) -> list[Version]:
         """Return every version, the first first.
@@ -146,40 +148,48 @@ class MapDays:
     def _examined(self, number: int, on: date | None) -> tuple[Course, list[Fault]]:
         version = self._numbered(number)
         key = (number, version.since(on or version.in_force_from))
-        found = self._built.pop(key, None) or checked(self.document(number, key[1]), lines_needed=False)
-        self._built[key] = found  # the last used stand last
-        for old in list(self._built)[:-_MOST_BUILT]:
-            self._built.pop(old, None)
+        found = self._built.get(key)
+        if found is None:
+            found = checked(self.document(number, key[1]), lines_needed=lambda: False)
+            self._built.hold(key, found, len(found[0].features))
         return found
 
 
-def checked(document: Document, *, lines_needed: bool = True) -> tuple[Course, list[Fault]]:
+def checked(
+    document: Document, *, lines_needed: Callable[[], bool] = lambda: True
+) -> tuple[Course, list[Fault]]:
     """Return the course of a map's GeoJSON, and what the checks find.
 
     Args:
         document: the map.
-        lines_needed: whether a map without a single line of play is refused; without one the flagstick is asked for.
+        lines_needed: tells whether a map without a single line of play is refused, for without one the flagstick is asked
+            for; it is called only for such a map.
 
     Raises:
         BadCourse: it has errors; all are listed.
     """
-    course, faults = _looked_through(json.dumps(document))
-    needed = lines_needed or course is None or bool(course.holes)
-    errors = [
-        fault.sentence
-        for fault in faults
-        if fault.severity is Severity.ERROR and (needed or fault.check not in LINES_OF_PLAY)
-    ]
+    course, faults = _looked_through(document)
+    errors = [fault for fault in faults if fault.severity is Severity.ERROR]
+    lines = [fault for fault in errors if fault.check in LINES_OF_PLAY]
+    if lines and course is not None and not course.holes and not lines_needed():
+        errors = [fault for fault in errors if fault not in lines]
     if errors or course is None:
-        raise BadCourse(*errors)
+        raise BadCourse(*(fault.sentence for fault in errors))
     return course, list(faults)
 
 
-@lru_cache(maxsize=_MOST_SHARED)
-def _looked_through(geojson: str) -> tuple[Course | None, tuple[Fault, ...]]:
+_shared: Held[str, tuple[Course | None, tuple[Fault, ...]]] = Held(_MOST_SHARED)
+
+
+def _looked_through(document: Document) -> tuple[Course | None, tuple[Fault, ...]]:
     """Return a map and what the checks find: alike whoever keeps it, so that the same map is not looked through twice."""
-    with TemporaryDirectory() as folder:
-        path = Path(folder) / "map.geojson"
-        path.write_text(geojson, encoding="utf-8")
-        course, faults = examine(path)
-    return course, tuple(faults)
+    geojson = json.dumps(document).encode()
+    key = sha256(geojson).hexdigest()
+    found = _shared.get(key)
+    if found is None:
+        with TemporaryDirectory() as folder:
+            path = Path(folder) / "map.geojson"
+            path.write_bytes(geojson)
+            course, faults = examine(path)
+        found = _shared.hold(key, (course, tuple(faults)), len(document["features"]))
+    return found

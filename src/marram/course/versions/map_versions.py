@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from enum import Enum
+from functools import partial
 from pathlib import Path
 
 from marram.course.versions.course_file import FileNews
@@ -240,7 +241,7 @@ class MapVersions(MapDays):
         built = {}
         for since, document in documents.items():
             try:
-                built[since] = checked(document, lines_needed=self._has_lines(since))
+                built[since] = checked(document, lines_needed=partial(self._has_lines, since))
             except BadCourse as error:
                 if mending:
                     continue
@@ -254,7 +255,8 @@ class MapVersions(MapDays):
             return None
         if not self._files.write(version, documents[first], course_file):
             return None
-        self._built |= {(version.number, since): built[since] for since in built}
+        for since, found in built.items():
+            self._built.hold((version.number, since), found, len(found[0].features))
         return version
 
 

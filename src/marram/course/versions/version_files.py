@@ -7,6 +7,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from marram.course.versions.held import Held
 from marram.course.versions.map_edits import Document, Edit, apply_edits
 from marram.course.versions.numbered_files import NumberedFiles, sealed, unsealed
 from marram.course.versions.shelf import Shelf
@@ -80,7 +81,7 @@ class VersionFiles:
             else place
         )
         self._seen: dict[str, tuple[object, Version]] = {}
-        self._read_last: dict[str, tuple[object, dict[str, Any]]] = {}
+        self._read_last: Held[tuple[str, object], dict[str, Any]] = Held(_IN_MEMORY)
 
     def has(self, number: int) -> bool:
         """Tell whether a version is kept."""
@@ -135,17 +136,19 @@ class VersionFiles:
     def _version(self, name: str, mark: object) -> Version:
         """Return the version of a name, read again only when it is another than last time."""
         if mark is None or name not in self._seen or self._seen[name][0] != mark:
-            self._seen[name] = (mark, self._read(name)[0])
+            version, kept = self._read(name)
+            self._seen[name] = (mark, version)
+            self._remember(name, mark, kept)
         return self._seen[name][1]
 
     def _kept(self, name: str) -> dict[str, Any]:
         """Return what is kept under a name; the last few read stay in memory."""
         mark = self.shelf.mark(name)
-        if mark is None or name not in self._read_last or self._read_last[name][0] != mark:
-            self._read_last[name] = (mark, self._read(name)[1])
-            for old in list(self._read_last)[:-_IN_MEMORY]:
-                self._read_last.pop(old, None)
-        return self._read_last[name][1]
+        found = None if mark is None else self._read_last.get((name, mark))
+        return found or self._remember(name, mark, self._read(name)[1])
+
+    def _remember(self, name: str, mark: object, kept: dict[str, Any]) -> dict[str, Any]:
+        return self._read_last.hold((name, mark), kept, len(kept["document"]["features"]))
 
     def _read(self, name: str) -> tuple[Version, dict[str, Any]]:
         try:
