@@ -74,12 +74,41 @@ def test_places_are_proposed_changed_by_hand_and_kept(kept: KeptHere, desk: Test
     assert "Dune 2" in desk.get("/papers/1/officials-sheet.html").text
 
 
+def test_two_who_place_at_once_lose_nothing_of_each_other(kept: KeptHere, desk: TestClient) -> None:
+    """Each changed another official: both changes stand. Both changed one, differently: nothing is kept until somebody says which."""
+    mine, theirs = (form(desk.get("/officials").text) for _ in range(2))
+    who = {
+        html.unescape(one): at
+        for at, one in enumerate(
+            re.findall(r'class="field"><span>(.*?) <span', desk.get("/officials").text), 1
+        )
+    }
+    tom, una = f"at-{who['Tom Bek']}", f"at-{who['Una Cor']}"
+    assert desk.post("/officials", data={**theirs, tom: "hole 4"}).status_code == 303
+    assert desk.post("/officials", data={**mine, una: "hole 16"}).status_code == 303
+    page = desk.get("/officials").text
+    assert (at(page, "Tom Bek"), at(page, "Una Cor")) == ("hole 4", "hole 16")
+
+    late = desk.post("/officials", data={**mine, tom: "hole 11", una: ""})
+    assert late.status_code == 422
+    assert "Tom Bek: somebody else said hole 4 meanwhile, here it is hole 11" in late.text
+    assert "Una Cor: somebody else" not in late.text  # it was left as the page showed it
+    assert (at(late.text, "Tom Bek"), at(late.text, "Una Cor")) == ("hole 11", "hole 16")
+    assert len(kept.log.entries(kept.event_id, kind="officials_placed")) == 2
+    assert desk.post("/officials", data=form(late.text)).status_code == 303
+    page = desk.get("/officials").text
+    assert (at(page, "Tom Bek"), at(page, "Una Cor")) == ("hole 11", "hole 16")
+
+
 def test_a_change_is_told_to_every_official(kept: KeptHere, desk: TestClient) -> None:
     """Who is elsewhere than before stands above, with both places; the other round is as it was."""
     sent = form(desk.post("/officials/propose", data={"round": "1", "seed": "gull"}).text)
     desk.post("/officials", data=sent)
     page = desk.get("/officials").text
-    changed = {key: "group 2" if value == at(page, "Una Cor") else value for key, value in form(page).items()}
+    changed = {
+        key: "group 2" if key.startswith("at-") and value == at(page, "Una Cor") else value
+        for key, value in form(page).items()
+    }
     desk.post("/officials", data={**changed, "tapped": new_ident()})
     app = guarded(kept)
     told = html.unescape(signed_in(app, kept, "scorer").get("/officials").text)

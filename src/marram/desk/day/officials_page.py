@@ -1,6 +1,7 @@
 """Where officials are in a round, for all of them; proposed with a seed and changed by hand by those who lead."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Annotated
 
 from fastapi import APIRouter, HTTPException, Query, Request, Response
@@ -58,20 +59,61 @@ def place(request: Request, given: Typed) -> Response:
     number = _number(given)
     this = _round(here, number)
     tap = tap_here(request, given.get("tapped", ""))
-    places = {
-        one.key: given.get(f"at-{at}", one.at).strip()
-        for at, one in enumerate(placed(here.records, here.event, this.id), start=1)
-        if given.get(f"who-{at}", one.duty.person) == one.duty.person
-    }
-    if too_long := [one for one in places.values() if len(one) > LONGEST]:
-        fault = said(
-            "A place is said in {most} letters at most; this has {count}.",
-            most=LONGEST,
-            count=len(too_long[0]),
+    typed = _typed(given, placed(here.records, here.event, this.id))
+    places = {key: one.place for key, one in typed.items()}
+    faults = [
+        said("A place is said in {most} letters at most; this has {count}.", most=LONGEST, count=len(one))
+        for one in places.values()
+        if len(one) > LONGEST
+    ][:1]
+    faults += [
+        said(
+            "{name}: somebody else said {theirs} meanwhile, here it is {mine}. Say where, and keep it.",
+            name=one.official.duty.name,
+            theirs=one.official.at or text("paper.officials.no_place"),
+            mine=one.place or text("paper.officials.no_place"),
         )
-        return _page(request, here, number, faults=(fault,))
+        for one in typed.values()
+        if one.clashes
+    ]
+    if faults:
+        return _page(request, here, number, faults=tuple(faults), typed=places)
     here.add(placing(places, this.id, given.get("seed", "")[:LONGEST], tap))
     return RedirectResponse(f"/officials?round={number}", 303)
+
+
+@dataclass(frozen=True)
+class _Row:
+    """What a page said of an official.
+
+    Attributes:
+        official: where the official is now.
+        showed: where the page showed them to be when it was opened.
+        given: what it was sent with.
+    """
+
+    official: Placed
+    showed: str
+    given: str
+
+    @property
+    def place(self) -> str:
+        """Where the official is to be: what was left as it was shown is as somebody else may have changed it meanwhile."""
+        return self.official.at if self.given == self.showed else self.given
+
+    @property
+    def clashes(self) -> bool:
+        """Whether two people changed it, each without seeing the other, and differ."""
+        return self.official.at not in {self.showed, self.place}
+
+
+def _typed(given: Mapping[str, str], now: tuple[Placed, ...]) -> dict[Key, _Row]:
+    rows = {(given.get(f"who-{at}", ""), given.get(f"role-{at}", "")): at for at in range(1, len(given) + 1)}
+    found = {}
+    for one in now:
+        at = rows.get(one.key, 0)
+        found[one.key] = _Row(one, given.get(f"was-{at}", one.at), given.get(f"at-{at}", one.at).strip())
+    return found
 
 
 def _number(given: Mapping[str, str]) -> int:
@@ -93,6 +135,7 @@ def _page(
     *,
     faults: tuple[str, ...] = (),
     proposed: Mapping[Key, str] | None = None,
+    typed: Mapping[Key, str] | None = None,
     seed: str = "",
 ) -> Response:
     this = _round(here, number)
@@ -104,7 +147,10 @@ def _page(
         rounds=list(enumerate(here.competition.rounds, start=1)),
         number=number,
         now=now,
-        shown=[one.at if proposed is None else proposed.get(one.key, "") for one in now],
+        shown=[
+            typed[one.key] if typed else one.at if proposed is None else proposed.get(one.key, "")
+            for one in now
+        ],
         proposed=proposed is not None,
         seed=seed,
         faults=list(faults),
