@@ -21,6 +21,9 @@ from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
 from tests.desk.signing_in import guarded, signature, signed_in
 
+WHY = f"<h2>{said('quizzes.why')}</h2>"
+"""The heading of the explanation; a situation may say "why" too."""
+
 
 @pytest.fixture
 def kept(tmp_path: Path) -> Iterator[KeptHere]:
@@ -58,11 +61,11 @@ def test_a_phone_joins_by_its_code_and_answers_without_an_account(app: FastAPI, 
     assert joined.headers["location"] == f"/class/{one.code}"
     page = phone.get(f"/class/{one.code}")
     assert page.text.count('name="place"') == len(question.answers)
-    assert said("quizzes.why") not in page.text
+    assert WHY not in page.text
     phone = answered(app, kept, one, 1)
     again = phone.get(f"/class/{one.code}")
     assert said("classes.answered", letter="B") in again.text
-    assert said("quizzes.why") not in again.text
+    assert WHY not in again.text
 
 
 def test_the_teacher_opens_the_explanation_for_all(app: FastAPI, kept: KeptHere) -> None:
@@ -77,7 +80,7 @@ def test_the_teacher_opens_the_explanation_for_all(app: FastAPI, kept: KeptHere)
     teacher.post(page, data={"csrf": signature(teacher, page), "number": 1, "step": "explain"})
     assert phones[0].get(f"/class/{one.code}").context["was_right"]
     assert not phones[1].get(f"/class/{one.code}").context["was_right"]
-    assert said("quizzes.why") in phones[1].get(f"/class/{one.code}").text
+    assert WHY in phones[1].get(f"/class/{one.code}").text
     found = {each.citation: (each.wrong, each.answered) for each in teacher.get(page).context["understood"]}
     assert found == dict.fromkeys(asked(one.seed, 1).situation.ruling.citations, (2, 3))
 
