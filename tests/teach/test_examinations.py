@@ -6,6 +6,7 @@ from functools import cache
 from io import BytesIO
 from itertools import combinations
 from random import Random
+from types import SimpleNamespace
 
 import pytest
 from hypothesis import given
@@ -19,7 +20,7 @@ from marram.records.making import made
 from marram.records.retired_items import retire
 from marram.teach.examinations.blueprint import WEIGHTS, shares
 from marram.teach.examinations.equality import equality
-from marram.teach.examinations.paper import Examination, examination
+from marram.teach.examinations.paper import Examination, balanced, examination
 from marram.teach.examinations.printing import form_pdf
 from marram.teach.examinations.report import read_answers, sitting
 from marram.teach.examinations.retiring import why_retired
@@ -140,6 +141,25 @@ def test_two_forms_are_equal_over_simulated_candidates() -> None:
     found = equality(*exam().forms)
     assert abs(found.difference) < 1
     assert found.correlation > 0.5
+
+
+def test_the_forms_have_as_much_to_weigh_and_as_few_answers_to_guess_from() -> None:
+    """Over all items the facts, exceptions and editions to weigh differ by two at most, and so do the answers."""
+    weights = [[one.weight for one in form.items] for form in exam().forms]
+    sums = [[sum(each) for each in zip(*form, strict=True)] for form in weights]
+    assert all(abs(one - other) <= 2 for one, other in zip(*sums, strict=True))
+
+
+@given(places=st.lists(st.lists(st.integers(1, 9), min_size=3, max_size=3), min_size=1, max_size=40))
+def test_no_form_gets_all_the_harder_items(places: list[list[int]]) -> None:
+    """Each place keeps its items, one in each form, and the forms differ by no more than the items of one place."""
+    items = [[SimpleNamespace(weight=(each, -4)) for each in place] for place in places]
+    forms = balanced(items, 3)  # type: ignore[arg-type]
+    assert all(
+        {id(form[at]) for form in forms} == {id(each) for each in place} for at, place in enumerate(items)
+    )
+    sums = [sum(one.weight[0] for one in form) for form in forms]
+    assert max(sums) - min(sums) <= max(max(place) - min(place) for place in places)
 
 
 def test_marks_are_those_of_the_key() -> None:

@@ -30,6 +30,11 @@ class Item:
         )
         return sha256(words.encode()).hexdigest()[:10]
 
+    @property
+    def weight(self) -> tuple[int, int]:
+        """How much there is to weigh, and how few answers there are to guess from: what tells items of a level apart."""
+        return self.question.situation.points, -len(self.question.answers)
+
     def at(self, place: int) -> "Item":
         """Return the item with its right answer at another place."""
         answers = list(self.question.answers)

@@ -7,6 +7,7 @@ from random import Random
 
 from marram.errors import InputError
 from marram.rules.former_names import incident_now
+from marram.rules.incidents import incident
 from marram.said import said
 from marram.teach.book.contents import local_rules, of_rule
 from marram.teach.examinations.blueprint import LEVELS, WEIGHTS, shares
@@ -134,8 +135,33 @@ def examination(
         grades[grade] -= 1
         kept.append((rule, found))
     kept.sort(key=lambda each: wanted.index(each[0]))
-    items = [[found[at] for _, found in kept] for at in range(forms)]
+    items = balanced([found for _, found in kept], forms)
     return Examination(seed, level, open_book, tuple(_form(at, each, lot) for at, each in enumerate(items)))
+
+
+def balanced(places: Sequence[Sequence[Item]], forms: int) -> list[list[Item]]:
+    """Return the items of each form: at each place the harder one goes to the form that has had the easier ones so far.
+
+    The places that differ most are given out first, so that the smaller ones make up for what is left.
+
+    Args:
+        places: for each place of the paper an item for each form.
+        forms: how many forms there are.
+    """
+    load = [[0, 0] for _ in range(forms)]
+    found: list[list[Item]] = [[] for _ in places]
+    apart = [max(one.weight for one in items) != min(one.weight for one in items) for items in places]
+    spread = [max(one.weight[0] for one in items) - min(one.weight[0] for one in items) for items in places]
+    for at in sorted(range(len(places)), key=lambda each: (-spread[each], each)):
+        order = list(range(forms))
+        if apart[at]:
+            order.sort(key=lambda form: (*load[form], form))
+        items = sorted(places[at], key=lambda one: one.weight, reverse=True) if apart[at] else places[at]
+        given = dict(zip(order, items, strict=True))
+        found[at] = [given[form] for form in range(forms)]
+        for form, one in given.items():
+            load[form] = [a + b for a, b in zip(load[form], one.weight, strict=True)]
+    return [[items[form] for items in found] for form in range(forms)]
 
 
 def _places(weights: Mapping[int, float], count: int, level: int) -> tuple[list[int], dict[int, int]]:
@@ -161,6 +187,14 @@ def _form(at: int, items: Sequence[Item], lot: Random) -> Form:
         turn = [each for each in turn if each != place]
         placed.append(one.at(place))
     return Form("ABCD"[at], tuple(placed))
+
+
+def _unlike(one: Item, other: Item) -> tuple[int, ...]:
+    """Return how unlike two items are: how much there is to weigh first, then what happened, then the answers there are."""
+    here, there = one.question.situation, other.question.situation
+    here_theme, there_theme = (incident(each.incident).theme for each in (here, there))
+    apart = [abs(a - b) for a, b in zip(one.weight, other.weight, strict=True)]
+    return apart[0], here.incident != there.incident, here_theme != there_theme, apart[1]
 
 
 class _Draw:
@@ -196,7 +230,8 @@ class _Draw:
         else:
             return None
         fitting.sort(key=lambda one: len(set(one.question.situation.ruling.citations) - told), reverse=True)
-        chosen = fitting[:forms]
+        first = fitting[0]
+        chosen = [first, *sorted(fitting[1:], key=lambda one: _unlike(first, one))[: forms - 1]]
         for one in chosen:
             self.pool.remove(one)
             told.update(one.question.situation.ruling.citations)

@@ -25,8 +25,8 @@ _MOST_TWO = 40
 """Pairs of facts otherwise that are tried (own choice)."""
 _MOST_MORE = 40
 """Rulings that more would have to be told for, of which some are drawn (own choice)."""
-_MOST_TAKEN_FOR = 30
-"""Situations of other incidents that are tried (own choice)."""
+_MOST_TAKEN_FOR = 12
+"""Situations of other incidents that are tried, the nearest first (own choice)."""
 _FREE_RELIEF = "16.1b"
 """The provision of free relief as everybody remembers it (Rule 16.1b)."""
 

@@ -70,11 +70,16 @@ class Situation:
         return headline(self.ruling, self.form)
 
     @property
-    def level(self) -> int:
-        """How hard it is, from 1 to 3: by the facts that decide, exceptions, and editions that differ."""
+    def points(self) -> int:
+        """How much there is to weigh: the facts that decide, exceptions, and editions that differ."""
         points = len(self.facts)
         points += any("Exception" in one or "Clarification" in one for one in self.ruling.citations)
-        points += self.ruled_otherwise_before is not None
+        return points + (self.ruled_otherwise_before is not None)
+
+    @property
+    def level(self) -> int:
+        """How hard it is, from 1 to 3, by how much there is to weigh."""
+        points = self.points
         return 1 + (points >= _SEVERAL) + (points >= _MANY)
 
     @property
