@@ -209,6 +209,27 @@ def test_a_correction_shows_on_both_pages(desk: TestClient) -> None:
         assert "There is no entry" in refused.text
 
 
+def test_two_who_correct_one_entry_at_once_are_both_told(desk: TestClient) -> None:
+    """Both corrections stand, each names the other until one of them is withdrawn."""
+    wrong = desk.post("/record", data=form(desk)).headers["location"]
+    number = wrong.rpartition("/")[2]
+    first, second = (
+        desk.post("/record", data={**form(desk), "corrects": number}).headers["location"] for _ in range(2)
+    )
+
+    for one, other in ((first, second), (second, first)):
+        assert f'href="{other}"' in desk.get(one).text.partition("corrects the same")[0].rpartition("<p ")[2]
+    assert "corrects the same" not in desk.get(wrong).text
+    desk.post(f"{second}/withdraw", data={"tapped": new_ident(), "why": "the other holds"})
+    assert "corrects the same" not in desk.get(first).text
+    assert "corrects the same" not in desk.get(second).text
+
+
+def test_words_where_a_photograph_goes_are_passed_over(desk: TestClient) -> None:
+    """A field of that name that holds words, as a script may send it, is no photograph and no failure of ours."""
+    assert desk.post("/record", data={**form(desk), "photographs": "none"}).status_code == 303
+
+
 def test_an_open_question_cannot_be_recorded(desk: TestClient, kept: KeptHere) -> None:
     """There is no form while the Rules still ask, and a form made up for it is refused."""
     page = RULING.replace("&penalty_area_colour=red", "")

@@ -136,7 +136,7 @@ class Recorded(BaseModel):
 async def recorded(request: Request) -> Recorded:
     """Read the form as it was sent; its photographs are read whole."""
     async with request.form() as form:
-        words = {key: value for key, value in form.items() if isinstance(value, str)}
+        words = {key: value for key, value in form.items() if isinstance(value, str) and key != "photographs"}
         sent = [one for one in form.getlist("photographs") if isinstance(one, UploadFile)]
         if len(sent) > MOST_PHOTOGRAPHS:
             raise InputError(

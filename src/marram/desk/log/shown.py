@@ -27,6 +27,7 @@ class Shown:
         corrected_by: the numbers of entries that correct it.
         corrects: the number of the entry it corrects; 0 for none.
         withdrawn: whether one of those that correct it withdraws it.
+        rivals: the numbers of entries that correct the same one, both standing: two people did so at once.
     """
 
     entry: Kept
@@ -36,6 +37,7 @@ class Shown:
     corrected_by: tuple[int, ...] = ()
     corrects: int = 0
     withdrawn: bool = False
+    rivals: tuple[int, ...] = ()
 
     @property
     def given_at(self) -> datetime:
@@ -86,6 +88,7 @@ def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | No
     """Return entries as a page shows them; only what these entries point at is looked up."""
     known = kept.names() if names is None else names
     corrections_of = kept.log.corrections_of(one.id for one in entries)
+    rivals_of = _rivals(kept, entries)
     corrected_ones = kept.log.entries_of(one.corrects for one in entries if one.corrects)
     found = []
     for one in entries:
@@ -100,8 +103,24 @@ def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | No
                 tuple(other.number for other in corrections),
                 corrected.number if corrected else 0,
                 any(other.kind == "withdrawn" for other in corrections),
+                tuple(rivals_of.get(one.id, ())),
             )
         )
+    return found
+
+
+def _rivals(kept: KeptHere, entries: Sequence[Kept]) -> dict[str, list[int]]:
+    """Return by entry the numbers of those that correct the same as it does, where neither they nor it were corrected since."""
+    together = kept.log.corrections_of(one.corrects for one in entries if one.corrects)
+    several = [every for every in together.values() if len(every) > 1]
+    since = kept.log.corrections_of(one.id for every in several for one in every)
+    found = {}
+    for every in several:
+        standing = [one for one in every if one.kind != "withdrawn" and one.id not in since]
+        for one in standing:
+            found[one.id] = [
+                other.number for other in standing if other.id != one.id and other.kind == one.kind
+            ]
     return found
 
 

@@ -9,6 +9,7 @@ TEXTS: dict[str, str] = {
     "corrected": "corrected",
     "corrected_by": "Corrected: see {link}.",
     "corrects": "This corrects {link}.",
+    "rival": "{link} corrects the same: two people did so at once. Both stand; withdraw the one that is not to hold.",
     "otherwise": "It was ruled otherwise than computed.",
     "erased": "A note or photograph was erased.",
     "earlier": "The same situation",
