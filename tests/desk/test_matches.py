@@ -4,8 +4,10 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import ExitStack
 from dataclasses import replace
+from html import unescape
 from pathlib import Path
 from typing import Any
+from urllib.parse import parse_qsl
 
 import pytest
 
@@ -13,12 +15,13 @@ from marram.demo import EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
 from marram.records.entry import new_ident
+from marram.records.open_cases import begun
 from marram.records.starting_sheet import round_conditions
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.schema import read_json
 from marram.services.case import Act, Case
 from marram.services.log import About, ruling_entry
-from tests.desk.asking import TestClient
+from tests.desk.asking import TestClient, question
 from tests.desk.signing_in import guarded, signed_in
 from tests.desk.test_entries import fields
 from tests.services.scoring import NOON, scoring
@@ -277,3 +280,45 @@ def test_a_group_of_stroke_play_is_no_match(opened: Callable[[Mapping[str, Any]]
         del event["match_may_end_tied"]
     _, desk = opened(event)
     assert ("/matches/1/" in desk.get("/matches").text) is (form == "match_play")
+
+
+def test_a_ruling_asked_for_begins_with_what_the_match_shows(
+    opened: Callable[[Mapping[str, Any]], Opened],
+) -> None:
+    """Rule 20.1b(2): about the hole in play it is asked in time and given; about an earlier one the interview goes on; after the
+    result is final as well (20.1b(3))."""
+    kept, desk = opened(match_event())
+    url = addresses(desk)[0]
+    enter(desk, url, "won-first")
+    enter(desk, url, "tied")
+
+    def ask(**more: str) -> tuple[dict[str, str], str]:
+        answer = desk.post(f"{url}/asked", data={"tapped": new_ident(), "by": "second", **more})
+        assert answer.status_code == 303
+        told = dict(parse_qsl(answer.headers["location"].partition("?")[2]))
+        return told, unescape(desk.get(answer.headers["location"]).text)
+
+    told, page = ask(about="3")
+    assert told["what"] == "ruling_requested_in_match"
+    assert (told["issue_from"], told["asked_in_time"], told["hole"]) == ("this_hole", "yes", "3")
+    assert "The request is in time" in page
+    begun_for = begun(kept.records, told["begun"])
+    assert begun_for
+    assert begun_for.player == url.rpartition("/")[2]
+
+    assert ask(about="2", begun="no")[0]["issue_from"] == "this_hole"
+    told, page = ask(about="2", begun="yes")
+    assert told["issue_from"] == "earlier_hole"
+    assert "asked_in_time" not in told
+    assert question("asked_in_time") in page
+    assert (
+        desk.post(f"{url}/asked", data={"tapped": new_ident(), "by": "first", "about": "19"}).status_code
+        == 422
+    )
+
+    for _ in range(10):
+        enter(desk, url, "won-first")
+    desk.post(f"{url}/end", data={"how": "final", "tapped": new_ident()})
+    told, page = ask(about="12")
+    assert told["result_final"] == "yes"
+    assert question("facts_came_to_light_later") in page

@@ -19,7 +19,7 @@ from marram.desk.log import (
     recording,
     suspension_pages,
 )
-from marram.desk.matches import bracket_page, match_list, match_page
+from marram.desk.matches import asked_page, bracket_page, match_list, match_page
 from marram.desk.offline import arriving, web_app
 from marram.desk.people import joining, me, people_page, signing_in
 from marram.desk.publishing import pages as published_pages
@@ -111,6 +111,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     match_list.router,
     bracket_page.router,
     match_page.router,
+    asked_page.router,
     board_page.router,
     why_page.router,
     closing_pages.router,

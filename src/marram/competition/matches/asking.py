@@ -11,6 +11,8 @@ from marram.rules.facts.doubt import IssueFrom, LateBreach
 from marram.rules.facts.match import DeclaredHandicap
 from marram.rules.result import Result
 
+RULING_REQUESTED = "ruling_requested_in_match"
+
 
 def ruling_requested(
     state: MatchState,
@@ -29,18 +31,23 @@ def ruling_requested(
         played_on: the day of play.
         facts: what else is known, by the names of facts; what is not is asked.
     """
+    return rule(
+        RULING_REQUESTED,
+        {**facts_of_request(state, about, next_hole_begun=next_hole_begun), **(facts or {})},
+        played_on=played_on,
+        form_of_play=FormOfPlay.MATCH_PLAY,
+    )
+
+
+def facts_of_request(state: MatchState, about: int, *, next_hole_begun: bool | None) -> dict[str, Any]:
+    """Return what the match itself shows of a request for a ruling, by the names of facts."""
     known: dict[str, Any] = {"result_final": state.final}
     this_hole = _about_this_hole(state, about, next_hole_begun)
     if this_hole is not None:
         known["issue_from"] = IssueFrom.THIS_HOLE if this_hole else IssueFrom.EARLIER_HOLE
     if this_hole:
         known["asked_in_time"] = True
-    return rule(
-        "ruling_requested_in_match",
-        {**known, **(facts or {})},
-        played_on=played_on,
-        form_of_play=FormOfPlay.MATCH_PLAY,
-    )
+    return known
 
 
 def _about_this_hole(state: MatchState, about: int, next_hole_begun: bool | None) -> bool | None:

@@ -8,6 +8,7 @@ from fastapi.responses import HTMLResponse, RedirectResponse
 
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
 from marram.desk.cards.typed_card import read_score
+from marram.desk.people.who import may
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
@@ -30,7 +31,7 @@ def match_page(
     request: Request, number: Number, player: UUID, against: UUID, place: int | None = None
 ) -> HTMLResponse:
     """Show a match, with the hole that is entered next, or the one that is to be put right."""
-    here, now = _match(request, (number, player, against))
+    here, now = match_here(request, (number, player, against))
     played = sorted(now.holes)
     chosen = place if place in now.holes else None
     at = chosen or now.next_place
@@ -52,8 +53,17 @@ def match_page(
         played=played,
         closed=here.closed is not None,
         balls=_balls(now, names),
+        asked_about=_asked_about(now),
+        may_be_asked=may(request, "POST /matches/{number}/{player}/{against}/asked"),
         sides=((Side.FIRST, now.meeting.match.first), (Side.SECOND, now.meeting.match.second)),
     )
+
+
+def _asked_about(now: MatchNow) -> list[int]:
+    """Return the holes that a ruling can be asked about: the one in play first, then those played, the last first."""
+    played = [one.hole for one in reversed(now.state.holes)]
+    in_play = [] if now.state.next_hole is None else [now.state.next_hole]
+    return list(dict.fromkeys((*in_play, *played)))
 
 
 def _balls(now: MatchNow, names: Any) -> list[tuple[str, Any]]:
@@ -67,7 +77,7 @@ def _balls(now: MatchNow, names: Any) -> list[tuple[str, Any]]:
     return list(zip(called, meeting.strokes, strict=True))
 
 
-def _match(request: Request, at: Address) -> tuple[ScoringHere, MatchNow]:
+def match_here(request: Request, at: Address) -> tuple[ScoringHere, MatchNow]:
     """Return the competition of a request, and the match of a round whose first-named players these are.
 
     Raises:
@@ -87,7 +97,7 @@ def _match(request: Request, at: Address) -> tuple[ScoringHere, MatchNow]:
 @router.post("/matches/{number}/{player}/{against}/hole")
 def hole(request: Request, number: Number, player: UUID, against: UUID, given: Typed) -> RedirectResponse:
     """Enter how a hole ended; where it was entered before, the entry seen is corrected."""
-    here, now = _match(request, (number, player, against))
+    here, now = match_here(request, (number, player, against))
     here.refuse_closed()
     tap = tap_here(request, given.get("tapped", ""))
     how, place = given.get("how", ""), given.get("place", "")
@@ -131,7 +141,7 @@ def _scores(now: MatchNow, given: Any) -> list[int | str]:
 @router.post("/matches/{number}/{player}/{against}/end")
 def end(request: Request, number: Number, player: UUID, against: UUID, given: Typed) -> RedirectResponse:
     """Enter that a side concedes the match or is disqualified, or that the result is final."""
-    here, now = _match(request, (number, player, against))
+    here, now = match_here(request, (number, player, against))
     here.refuse_closed()
     words, _, side = given.get("how", "").partition("-")
     if words not in {one.value for one in EndHow}:
@@ -156,7 +166,7 @@ def take_back(
     request: Request, number: Number, player: UUID, against: UUID, given: Typed
 ) -> RedirectResponse:
     """Withdraw an entry of a hole, or of the end, that was made by mistake; the entry itself stays in the log."""
-    here, now = _match(request, (number, player, against))
+    here, now = match_here(request, (number, player, against))
     here.refuse_closed()
     tap = tap_here(request, given.get("tapped", ""))
     known = {one.id for some in now.holes.values() for one in some} | {one.id for one in now.ended}

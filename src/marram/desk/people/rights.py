@@ -168,6 +168,7 @@ ROOMS: tuple[Room, ...] = (
             "POST /matches/{number}/{player}/{against}/hole": RULING | {"scorer"},
             "POST /matches/{number}/{player}/{against}/end": RULING | {"scorer"},
             "POST /matches/{number}/{player}/{against}/take-back": RULING | {"scorer"},
+            "POST /matches/{number}/{player}/{against}/asked": RULING,
         },
         entry="/matches",
         order={PLAY: 9, SCORING: 9, AFTER: 9},
