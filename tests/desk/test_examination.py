@@ -4,10 +4,12 @@ import json
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from functools import cache
+from io import BytesIO
 from pathlib import Path
 
 import pytest
 from fastapi import FastAPI
+from pypdf import PdfReader
 
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import PUBLIC
@@ -116,6 +118,8 @@ def test_an_examiner_draws_one_up_and_a_candidate_finds_it_by_the_code(app: Fast
     assert "items" not in before.context
     assert found[0].code in referee.get(f"{made_.headers['location']}/slips").text.replace(" ", "")
     assert referee.get(f"{made_.headers['location']}/paper/A?key=true").content.startswith(b"%PDF")
+    on_letter = referee.get(f"{made_.headers['location']}/paper/A?paper=letter").content
+    assert float(PdfReader(BytesIO(on_letter)).pages[0].mediabox.height) == 792
 
 
 def test_a_paper_tells_nothing_of_the_key(app: FastAPI, kept: KeptHere) -> None:

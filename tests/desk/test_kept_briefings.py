@@ -3,10 +3,12 @@
 import json
 from collections.abc import Iterator
 from datetime import UTC, datetime
+from io import BytesIO
 from pathlib import Path
 
 import pytest
 from fastapi import FastAPI
+from pypdf import PdfReader
 
 from marram.desk.log.kept import KeptHere
 from marram.records.briefings import briefing_of, briefings, change_briefing
@@ -111,4 +113,12 @@ def test_a_part_left_empty_is_refused_and_slides_and_paper_are_made(referee: Tes
     assert posted(referee, address, "edit", 1, number=1, **empty) == 400
     for query in ("", "?handout=true"):
         assert referee.get(f"{address}/pdf{query}").content.startswith(b"%PDF")
+    for query in ("?paper=letter", "?handout=true&paper=letter"):
+        sheet = PdfReader(BytesIO(referee.get(f"{address}/pdf{query}").content)).pages[0].mediabox
+        assert sorted((float(sheet.width), float(sheet.height))) == [
+            612,
+            792,
+        ]  # ANSI/ASME Y14.1, size A: 8.5 by 11 inches
+        assert f"{address}/pdf{query}".replace("&", "&amp;") in referee.get(address).text
+    assert referee.get(f"{address}/pdf?paper=foolscap").status_code in (400, 422)
     assert referee.get("/briefings/00000000-0000-4000-8000-000000000009").status_code == 404

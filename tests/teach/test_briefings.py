@@ -11,7 +11,8 @@ from pypdf import PdfReader
 from marram.course.loading import load
 from marram.demo import COURSE
 from marram.errors import InputError
-from marram.teach.briefings.choosing import of_local_rules
+from marram.rules.local_rules.register import REGISTER
+from marram.teach.briefings.choosing import SHOWN_IN, of_local_rules
 from marram.teach.briefings.deck import PARTS, Deck, Page, Topic
 from marram.teach.briefings.deck_file import read, written
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, situation_of
@@ -47,6 +48,26 @@ def test_the_changes_of_an_edition_each_have_a_page() -> None:
     deck = drawn_up(Topic("changes", ("2019", "2023"), count=12))
     assert len(deck.pages) == 12
     assert all("Before: " in page.made["why"] and " Now: " in page.made["why"] for page in deck.pages)
+
+
+@pytest.mark.parametrize(
+    "code", [one.code for one in REGISTER.values() if one.defines and 2023 in one.editions]
+)
+def test_what_only_says_where_or_what_something_is_has_a_page(code: str) -> None:
+    """A Local Rule that defines is shown by a situation in which its point decides; who may be captain (H-3) by none."""
+    found, without = of_local_rules((code,), 3, 20)
+    assert without == (("H-3",) if code == "H-3" else ())
+    for one in found:
+        assert (one.incident, {**one.facts, **SHOWN_IN[code][1]}) == (SHOWN_IN[code][0], one.facts)
+
+
+@pytest.mark.parametrize("code", ["E-1.3", "E-10", "H-2", "H-5"])
+def test_a_local_rule_told_by_no_provision_of_its_own_has_a_page(code: str) -> None:
+    """It is in force in the situation, and answers decide that only it asks for."""
+    ((one,), without) = of_local_rules((code,), 3, 20)
+    assert not without
+    assert one.facts[f"local_rule_{code.lower().replace('-', '_').replace('.', '_')}"] == "yes"
+    assert one.facts.items() >= SHOWN_IN[code][1].items()
 
 
 def test_local_rules_are_shown_as_they_are_in_force() -> None:

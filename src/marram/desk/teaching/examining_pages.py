@@ -15,6 +15,7 @@ from marram.desk.shell.errors import answer
 from marram.desk.shell.reached import only_here, qr_code, reached_by
 from marram.desk.shell.workplace import workplace
 from marram.desk.teaching.examination_pages import papers_of
+from marram.paper.paper_size import PaperSize
 from marram.records.examinations import (
     MOST_CANDIDATES,
     MOST_EXTRA,
@@ -173,15 +174,16 @@ def slips(request: Request, ident: str) -> Response:
 
 
 @router.get("/examining/{ident}/paper/{letter}")
-def printed(request: Request, ident: str, letter: str, key: bool = False) -> Response:
-    """Return a form, or its key, as PDF."""
+def printed(
+    request: Request, ident: str, letter: str, key: bool = False, paper: PaperSize = PaperSize.A4
+) -> Response:
+    """Return a form, or its key, as PDF, on A4 or Letter."""
     kept = kept_here(request)
     one = examination_of(kept.records, kept.event_id, ident)
     if one is None or letter not in papers_of(one.papers).forms:
         return _none(request)
-    return Response(
-        kept_pdf(papers_of(one.papers), letter, key=key), media_type="application/pdf", headers=NO_STORE
-    )
+    made = kept_pdf(papers_of(one.papers), letter, key=key, paper=paper)
+    return Response(made, media_type="application/pdf", headers=NO_STORE)
 
 
 def _none(request: Request) -> Response:

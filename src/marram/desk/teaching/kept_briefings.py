@@ -15,6 +15,7 @@ from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import workplace
 from marram.desk.teaching.briefing_page import MOST_PAGES, slide
 from marram.errors import InputError
+from marram.paper.paper_size import PaperSize
 from marram.records.briefings import Kept, briefing_of, briefings, change_briefing, keep_briefing
 from marram.said import said
 from marram.services.ruled_cases import cases_of
@@ -157,12 +158,12 @@ def slides(  # noqa: PLR0917 - an address
 
 
 @router.get("/briefings/{ident}/pdf")
-def printed(request: Request, ident: str, handout: bool = False) -> Response:
-    """Return a briefing that is kept as PDF, or its handout."""
+def printed(request: Request, ident: str, handout: bool = False, paper: PaperSize = PaperSize.A4) -> Response:
+    """Return a briefing that is kept as PDF, or its handout, on A4 or Letter."""
     one = _kept(request, ident)
     if one is None:
         return _none(request)
-    made = deck_pdf(read(one.document), workplace(request).course, handout=handout)
+    made = deck_pdf(read(one.document), workplace(request).course, handout=handout, paper=paper)
     return Response(made, media_type="application/pdf", headers=NO_STORE)
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from marram.errors import InputError, did_you_mean
 from marram.rules.engine.export import facts_of
+from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import form_of_play
@@ -47,6 +48,49 @@ FOR_BEGINNERS = (
     "conditions_worsened",
 )
 """What a beginner meets, from the tee to the card (common practice of rules evenings, our own choice and order)."""
+SHOWN_IN: Mapping[str, tuple[str, Mapping[str, str]]] = {
+    "A-1": ("ball_near_boundary", {"all_of_ball_out_of_bounds": "no"}),
+    "B-1": ("ball_in_penalty_area", {"found_in_penalty_area": "yes"}),
+    "C-1": ("ball_in_two_areas", {"touches_penalty_area": "no", "touches_bunker": "yes"}),
+    "C-2": (
+        "ball_in_two_areas",
+        {"touches_penalty_area": "no", "touches_bunker": "no", "touches_green": "no"},
+    ),
+    "C-3": ("natural_thing_removed", {"removed_thing": "sand_or_loose_soil", "removed_on_green": "no"}),
+    "D-1": (
+        "ball_in_two_areas",
+        {"touches_penalty_area": "no", "touches_bunker": "no", "touches_green": "yes"},
+    ),
+    "D-2": ("wrong_green", {"wrong_green_interference": "ball_on_it", "played_despite_wrong_green": "no"}),
+    "D-6": ("wrong_green", {"wrong_green_interference": "ball_on_it", "played_despite_wrong_green": "no"}),
+    "E-1.3": ("ball_in_penalty_area", {"found_in_penalty_area": "yes", "dropping_zone_provided": "yes"}),
+    "E-8": (
+        "no_play_zone",
+        {
+            "no_play_zone_interference": "ball_inside",
+            "played_despite_zone": "no",
+            "area_of_ball": "general_area",
+        },
+    ),
+    "E-10": (
+        "young_tree",
+        {
+            "no_play_zone_interference": "ball_inside",
+            "played_despite_zone": "no",
+            "area_of_ball": "general_area",
+        },
+    ),
+    "F-1": (
+        "abnormal_course_condition",
+        {"in_the_way": "ground_under_repair", "interference": "ball", "area_of_ball": "general_area"},
+    ),
+    "H-2": ("advice_in_team", {"advice_giver_allowed": "yes"}),
+    "H-5": ("advice_in_team", {"team_members_in_same_group": "yes"}),
+    "J-1": ("played_after_suspension", {}),
+}
+"""Local Rules that no provision of their own tells, or that say what or where something is: the incident they are met in,
+with what makes the point (own choice)."""
+_NO_POINT: Mapping[str, str] = {}
 _TRIES = 24
 _EASY = 1
 _COMMON = IN_MOST_ROUNDS | IN_MANY_ROUNDS
@@ -108,6 +152,7 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
     if not adopted:
         raise InputError(said("No Local Rule is in force: there is nothing to brief about."))
     found: dict[str, Situation] = {}
+    conditions = _conditions(adopted)
     for code in adopted:
         lot = Random(f"{seed} {code}")  # noqa: S311 - a seed, no secret
         ways = [
@@ -116,8 +161,14 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
             if code in one.citation.replace(",", " ").split()
             for name in reached_from()[one.citation]
         ]
-        every = (situation(*_drawn(ways, lot)) for _ in range(_TRIES if ways else 0))
+        known, point = conditions, _NO_POINT
+        if code in SHOWN_IN:
+            name, point = SHOWN_IN[code]
+            ways = [(name, "")]
+            known = {**known, **{fact_named(fact): fact_named(fact).parse(to) for fact, to in point.items()}}
+        every = (situation(*_drawn(ways, lot), known) for _ in range(_TRIES if ways else 0))
         agreeing = [one for one in every if one is not None and _agrees(one, adopted)]
+        agreeing = [one for one in agreeing if one.facts.keys() >= point.keys()] or agreeing
         offering = [one for one in agreeing if _relief_by(code, one)] or _beside_a_rule(code, adopted, lot)
         plainest = min(offering or agreeing, key=_how_plain, default=None)
         if plainest is not None:
@@ -126,12 +177,25 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
     return chosen, tuple(code for code in adopted if code not in found)
 
 
+def _conditions(adopted: tuple[str, ...]) -> dict[Fact[Any], Any]:
+    """Return of every Local Rule that is asked about whether it is in force."""
+    return {
+        fact: fact.parse("yes" if _in_force(fact, adopted) else "no")
+        for name, fact in vocabulary().items()
+        if name.startswith("local_rule_")
+    }
+
+
+def _in_force(fact: Fact[Any], adopted: tuple[str, ...]) -> bool:
+    return any(code in adopted for code in fact.source.replace(",", " ").split())
+
+
 def _beside_a_rule(code: str, adopted: tuple[str, ...], lot: Random) -> list[Situation]:
     """Return situations in which a Local Rule only adds a way of relief, and no provision of its own decides."""
     name = f"local_rule_{code.lower().replace('-', '_').replace('.', '_')}"
     if name not in vocabulary():
         return []
-    known = {fact_named(name): fact_named(name).parse("yes")}
+    known = _conditions(adopted)
     drawn = (
         situation(each, lot, known=known)
         for each in sorted(_COMMON)
@@ -154,11 +218,9 @@ def _drawn(ways: list[tuple[str, str]], lot: Random) -> tuple[str, Random, str]:
 def _agrees(one: Situation, adopted: tuple[str, ...]) -> bool:
     """Whether a situation has no Local Rule in force that is not, and none out of force that is."""
     for name, answer in one.facts.items():
-        if name.startswith("local_rule_"):
-            in_force = answer in {True, "yes", "true"}
-            codes = fact_named(name).source.replace(",", " ").split()
-            if in_force != any(code in adopted for code in codes):
-                return False
+        in_force = answer in {True, "yes", "true"}
+        if name.startswith("local_rule_") and in_force != _in_force(fact_named(name), adopted):
+            return False
     return True
 
 

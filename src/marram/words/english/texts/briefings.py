@@ -46,6 +46,7 @@ TEXTS: dict[str, str] = {
     "slides": "Slides",
     "pdf": "PDF",
     "handout_pdf": "Handout on one page",
+    "on_letter": "on Letter",
     "renew": "Rule everything anew",
     "renew.about": "Your own words stay. What is decided otherwise now is flagged, with the ruling that stood there.",
     "part.title": "Title",

@@ -66,6 +66,7 @@ TEXTS: dict[str, str] = {
     "papers": "On paper",
     "papers.form": "Form {letter}",
     "papers.key": "Key {letter}",
+    "papers.letter": "on Letter",
     "begin": "Begin for all",
     "close": "Collect the papers",
     "close.about": "Until then answers that waited on a device still arrive.",
