@@ -60,3 +60,39 @@ def test_a_card_by_keyboard_stands_on_the_board_at_once(chromium: Any, tmp_path:
             faults += access(board)
             context.close()
     assert faults == []
+
+
+def test_a_card_is_found_entered_and_taken_by_keys_alone(chromium: Any, tmp_path: Path) -> None:
+    """Three letters and Enter find it, 36 digits fill it, Enter enters it; Space, Tab, Space and Enter take it: 45 keys, no mouse.
+
+    Where figures differ, the marker's has the focus; the next name is typed at once.
+    """
+    event = {**read_json(EVENT, "event"), **SCORES}
+    with scoring(tmp_path, event) as found:
+        kept = keep_here(found.records)
+        with served(create_app(kept_here=kept)) as address:
+            context = chromium.new_context(base_url=address, viewport={"width": 1280, "height": 900})
+            page = context.new_page()
+            page.goto("/cards?round=1")
+            expect(page.locator("#q")).to_be_focused()
+            page.keyboard.type("dul")
+            page.keyboard.press("Enter")
+            settled(page)
+            expect(page.get_by_label("Hole 1, Player")).to_be_focused()
+            page.keyboard.type("".join(map(str, (*PARS, *PARS[:6], 5, *PARS[7:]))))
+            page.keyboard.press("Enter")
+            settled(page)
+            expect(page.get_by_label("Hole 7, Marker")).to_be_focused()
+            page.keyboard.type("4")
+            page.locator("#save").press("Enter")
+            settled(page)
+            expect(
+                page.get_by_role("group", name="Has the player certified the scores?").get_by_label("Yes")
+            ).to_be_focused()
+            for key in ("Space", "Tab", "Space", "Enter"):
+                page.keyboard.press(key)
+            expect(page.locator(".done")).to_contain_text("Fenwin Dulsey")
+            expect(page.locator("#q")).to_be_focused()
+            context.close()
+        (card,) = kept.log.entries(kept.event_id, kind="card_returned")
+    assert card.content["player_certified"] is card.content["marker_certified"] is True

@@ -114,5 +114,16 @@ try {
   // nothing was kept
 }
 tell();
-const empty = order.find((one) => !one.value);
-if (empty && matchMedia("(pointer: fine)").matches) goTo(empty);
+// With a keyboard the next thing to do has the focus: a figure that is missing or differs, a ruling to settle, the return;
+// on a phone what comes after the figures is in view.
+const next =
+  order.find((one) => !one.value) ??
+  form.querySelector("tr.differs input[data-by=marker]") ??
+  document.querySelector(".ruling-beside.unsettled button") ??
+  document.querySelector("form.return input[type=radio]");
+if (matchMedia("(pointer: fine)").matches) {
+  next?.focus();
+  if (order.includes(next)) next.select();
+} else if (next && !order.includes(next)) {
+  next.closest("section").scrollIntoView();
+}

@@ -64,6 +64,7 @@ TEXTS: dict[str, str] = {
     "draft": "Typed on this device before, and not entered yet.",
     "to_do": "Still to do",
     "return": "The card is returned",
+    "return.keys": "Space says yes, Tab goes on, Enter takes the card.",
     "return.do": "Take the card",
     "certified.player": "Has the player certified the scores?",
     "certified.marker": "Has the marker certified the scores?",
