@@ -177,6 +177,7 @@ class _Shared:
     fairways: tuple[UnitedArea, ...]
     conditions: tuple[UnitedArea, ...]
     water: tuple[UnitedArea, ...]
+    idle_tees: tuple[UnitedArea, ...]
 
 
 def _shared(course: Course) -> _Shared:
@@ -207,6 +208,7 @@ def _read(course: Course) -> _Shared:
         fairways=unite(extents(course.of(Kind.FAIRWAY))),
         conditions=_conditions(course),
         water=unite(water),
+        idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
     )
 
 
@@ -240,7 +242,7 @@ def _build(course: Course, hole: Hole) -> HoleGround:
         conditions=shared.conditions,
         water=shared.water,
         unsettled=unsettled(course),
-        idle_tees=one_by_one(extents(f for f in course.of(Kind.TEEING_AREA) if not f.holes)),
+        idle_tees=shared.idle_tees,
     )
 
 
