@@ -110,6 +110,7 @@ def test_the_api_counts_too(client: TestClient) -> None:
         "next_stroke": 4,
         "stroke_missing": None,
         "strokes_untold": None,
+        "gaps_untold": [],
     }
     assert client.post("/api/situation", json=document["case"]).json()["count"] == document["count"]
 

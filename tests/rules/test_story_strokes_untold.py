@@ -75,3 +75,55 @@ def test_a_ball_put_back_may_have_been_played_before_the_relief(
     result = rule_story(acts, strokes_before=1, edition=2023, form_of_play="stroke_play", local_rules=[])
     assert result.count is not None
     assert (result.count.total, result.next_stroke, result.count.strokes_untold) == (2, comes, untold)
+
+
+def test_two_gaps_are_told_together() -> None:
+    """Three reliefs in a row leave two gaps open, both told in one sentence; told both, the next stroke follows."""
+    one, last = twice(None)
+    result = rule_story(
+        [one, one, last], strokes_before=1, edition=2023, form_of_play="stroke_play", local_rules=[]
+    )
+    assert result.count is not None
+    assert (result.count.strokes_untold, result.count.gaps_untold) == (1, (1, 2))
+    sheet = story_sheet(result, form_of_play="stroke_play")
+    assert sheet is not None
+    assert "between incidents 1 and 2 and between incidents 2 and 3, 0 if none" in sheet.headline
+    played, _ = twice(1)
+    whole = rule_story(
+        [played, played, last], strokes_before=1, edition=2023, form_of_play="stroke_play", local_rules=[]
+    )
+    assert whole.next_stroke == 7  # one before, two played, three for the reliefs
+
+
+def test_of_two_gaps_after_one_relief_the_first_is_asked() -> None:
+    """Between a relief and a ball moved something that needs no ball happened: the strokes may lie before or after it."""
+    first, _ = twice(None)
+    advice = Happened(
+        "advice_exchanged",
+        {
+            "during_round": "yes",
+            "advice_deed": "asked",
+            "was_advice": "yes",
+            "advice_to_or_from": "player_on_course",
+        },
+    )
+    moved = Happened(
+        "ball_moved_by_player",
+        {
+            "cause_known": "yes",
+            "movement_accidental": "yes",
+            "moved_while": "something_else",
+            "area_of_ball": "general_area",
+        },
+    )
+    between = {"intervening_event_1": "yes", "intervening_event_2": "yes"}
+    result = rule_story(
+        [first, advice, moved],
+        between,
+        strokes_before=1,
+        edition=2023,
+        form_of_play="stroke_play",
+        local_rules=[],
+    )
+    assert result.count is not None
+    assert result.count.gaps_untold == (1,)

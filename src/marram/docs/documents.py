@@ -28,7 +28,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "story": {
         "parts": "the result of each incident, as of `marram rule`",
         "combined": "their result together; null while one of them needs facts",
-        "count": "strokes of the player: penalty_strokes (null: disqualified, or the hole of a match lost), relief_to_come (relief that must still be taken), total (both), made (in the acts), before (the first act), next_stroke, stroke_missing (the act about a ball that had been played though no stroke was told before it) and strokes_untold (the act between which and the next it was not told whether the ball was played); null until they are combined",
+        "count": "strokes of the player: penalty_strokes (null: disqualified, or the hole of a match lost), relief_to_come (relief that must still be taken), total (both), made (in the acts), before (the first act), next_stroke, stroke_missing (the act about a ball that had been played though no stroke was told before it) and strokes_untold (the act between which and the next it was not told whether the ball was played; gaps_untold: all of them that can be told together); null until they are combined",
         "other_balls": "what is left to be done with balls of other players: each with ball, act and action",
         "on_next_hole": "the numbers of the acts, from 1, whose penalty counts on the hole after the one just played",
         "words": "their result together as sentences, as of `marram rule`; null while one of them needs facts",

@@ -9,7 +9,7 @@ from marram.rules.facts.several import StoryBall
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.provisional import in_play_at_its_cost
 from marram.rules.story.story import StoryResult
-from marram.words.messages import say, term
+from marram.words.messages import listed, say, term
 from marram.words.sheet import Sheet, sheet
 
 LAST_ORDINAL = 12
@@ -45,8 +45,8 @@ def story_sheet(
         lines.append(next_stroke_words(result.count.next_stroke))
     if result.count is not None and result.count.stroke_missing is not None:
         lines.append(stroke_missing_words(result.count.stroke_missing))
-    if result.count is not None and result.count.strokes_untold is not None:
-        lines.append(strokes_untold_words(result.count.strokes_untold))
+    if result.count is not None and result.count.gaps_untold:
+        lines.append(strokes_untold_words(*result.count.gaps_untold))
     if not alone:
         lines += _on_next_hole(result)
     others = _steps_of_other_balls(result)
@@ -76,9 +76,12 @@ def stroke_missing_words(act: int) -> str:
     return say("TERMS", "situation.stroke_missing").format(number=act)
 
 
-def strokes_untold_words(act: int) -> str:
-    """Return why no next stroke is told, as a sentence: whether the ball was played after act ``act``, from 1, is open."""
-    return say("TERMS", "situation.strokes_untold").format(number=act, following=act + 1)
+def strokes_untold_words(*acts: int) -> str:
+    """Return why no next stroke is told, as a sentence: whether the ball was played after each of ``acts``, from 1, is open."""
+    if len(acts) == 1:
+        return say("TERMS", "situation.strokes_untold").format(number=acts[0], following=acts[0] + 1)
+    gaps = [say("TERMS", "situation.gap").format(number=one, following=one + 1) for one in acts]
+    return say("TERMS", "situation.gaps_untold").format(gaps=listed(gaps, "and"))
 
 
 def _on_next_hole(result: StoryResult) -> list[str]:

@@ -72,6 +72,7 @@ class StrokeCount:
         next_stroke: which stroke comes next on the hole; ``None`` where none comes, or a number is not known.
         strokes_untold: the act, from 1, between which and the next a stroke may have been made or not, the ball having
             been dropped or played: the next stroke is not known before that is told; ``None`` where there is none.
+        gaps_untold: all such acts that are about a ball put down anew: they can be told together.
         stroke_missing: the act, from 1, that is about a ball that had been played though no stroke of this hole was
             told until then: the next stroke is not known before that stroke is told; ``None`` where there is none.
     """
@@ -84,6 +85,7 @@ class StrokeCount:
     next_stroke: int | None = None
     stroke_missing: int | None = None
     strokes_untold: int | None = None
+    gaps_untold: tuple[int, ...] = ()
 
 
 def count_strokes(
@@ -113,7 +115,7 @@ def count_strokes(
     to_come = cost_still_to_come(ruling)
     made = strokes_made(deeds, told, said)
     missing = stroke_missing(deeds, told, before, said)
-    untold = None if before is None or missing is not None else _strokes_untold(deeds, told, said)
+    untold = () if before is None or missing is not None else _strokes_untold(deeds, told, said)
     comes = None
     if (
         missing is None
@@ -122,7 +124,17 @@ def count_strokes(
         and ruling.action not in _NO_STROKE_FOLLOWS
     ):
         comes = before + made + penalties + to_come + 1
-    return StrokeCount(penalties, penalties + to_come, to_come, made, before, comes, missing, untold)
+    return StrokeCount(
+        penalties,
+        penalties + to_come,
+        to_come,
+        made,
+        before,
+        comes,
+        missing,
+        min(untold, default=None),
+        untold,
+    )
 
 
 def stroke_missing(
@@ -176,15 +188,29 @@ def _strokes_of(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[in
     return _shown(deeds, place, told, said) if own is None else own
 
 
-def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None]) -> int | None:
-    """Return the first act, from 1, of two between which it was not told whether the ball was played."""
+def _strokes_untold(deeds: Sequence[Deed], told: Told, said: Sequence[int | None]) -> tuple[int, ...]:
+    """Return the acts, from 1, between which and the next it was not told whether the ball was played.
+
+    Of two gaps after one ball put down only the first: what is told of it may settle the other.
+    """
+    found: list[int] = []
+    with_it = _with_a_ball(deeds, told)
     for place in range(len(deeds) - 1):
         about = told.get(about_ball[place])
         counts = about is not StoryBall.OTHER_PLAYERS and not _void(told, place)
         open_still = place >= len(said) or said[place] is None
-        if counts and open_still and _put_down_then(deeds, place, told, said):
-            return place + 1
-    return None
+        anew = with_it[place] or not found
+        if counts and open_still and anew and _put_down_then(deeds, place, told, said):
+            found.append(place + 1)
+    return tuple(found)
+
+
+def _with_a_ball(deeds: Sequence[Deed], told: Told) -> list[bool]:
+    """Tell of each act whether the player's ball in play has a part in it."""
+    aside = (StoryBall.OTHER_PLAYERS, *PROVISIONAL_BALLS)
+    return [
+        deed.is_with_a_ball and told.get(about_ball[each]) not in aside for each, deed in enumerate(deeds)
+    ]
 
 
 def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | None]) -> bool:
@@ -193,10 +219,7 @@ def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence
     A ball dropped in taking relief, or put back, may be moved or lie where there is relief before it was played, or after.
     Acts that need no ball may lie between.
     """
-    aside = (StoryBall.OTHER_PLAYERS, *PROVISIONAL_BALLS)
-    has_it = [
-        deed.is_with_a_ball and told.get(about_ball[each]) not in aside for each, deed in enumerate(deeds)
-    ]
+    has_it = _with_a_ball(deeds, told)
     begun = place
     while begun and not has_it[begun] and not _told_strokes(said, begun - 1):
         begun -= 1

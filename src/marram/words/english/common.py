@@ -187,6 +187,8 @@ TERMS: dict[str, str] = {
     "situation.next": "With the strokes told, the next one on this hole is the {ordinal}.",
     "situation.stroke_missing": "Which stroke comes next is open: in incident {number} a ball had been played, but no stroke on this hole is told before it. Tell the strokes before, or those of an act.",
     "situation.strokes_untold": "Which stroke comes next is open: tell how many strokes were made between incidents {number} and {following}, 0 if none.",
+    "situation.gaps_untold": "Which stroke comes next is open: tell how many strokes were made {gaps}, 0 if none.",
+    "situation.gap": "between incidents {number} and {following}",
     "situation.on_next_hole": "The penalty of incident {number} counts on the hole after it.",
     "situation.by_another": "another player's act",
     "situation.other_ball": "Of {ball} (incident {number}): {what}",
