@@ -12,10 +12,11 @@ from marram.course.loading import load
 from marram.demo import COURSE
 from marram.errors import InputError
 from marram.rules.local_rules.register import REGISTER
-from marram.teach.briefings.choosing import SHOWN_IN, of_local_rules
+from marram.teach.briefings.choosing import of_local_rules
 from marram.teach.briefings.deck import PARTS, Deck, Page, Topic
 from marram.teach.briefings.deck_file import read, written
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, situation_of
+from marram.teach.briefings.points import FOR_BEGINNERS, SHOWN_IN
 from marram.teach.briefings.printing import deck_pdf, flag_of
 from marram.teach.briefings.renewing import confirmed, renewed
 from marram.teach.situations.situation import solved
@@ -57,17 +58,40 @@ def test_what_only_says_where_or_what_something_is_has_a_page(code: str) -> None
     """A Local Rule that defines is shown by a situation in which its point decides; who may be captain (H-3) by none."""
     found, without = of_local_rules((code,), 3, 20)
     assert without == (("H-3",) if code == "H-3" else ())
-    for one in found:
+    for one in found.values():
         assert (one.incident, {**one.facts, **SHOWN_IN[code][1]}) == (SHOWN_IN[code][0], one.facts)
 
 
 @pytest.mark.parametrize("code", ["E-1.3", "E-10", "H-2", "H-5"])
 def test_a_local_rule_told_by_no_provision_of_its_own_has_a_page(code: str) -> None:
     """It is in force in the situation, and answers decide that only it asks for."""
-    ((one,), without) = of_local_rules((code,), 3, 20)
+    found, without = of_local_rules((code,), 3, 20)
+    one = found[code]
     assert not without
     assert one.facts[f"local_rule_{code.lower().replace('-', '_').replace('.', '_')}"] == "yes"
     assert one.facts.items() >= SHOWN_IN[code][1].items()
+
+
+def test_a_page_names_the_local_rule_it_is_about() -> None:
+    """Its title begins with the code, and says what the Local Rule is about."""
+    titles = [one.part("title") for one in drawn_up(Topic("local_rules", ("C-1", "E-8"))).pages]
+    assert titles == ["C-1: Where the edge of a bunker runs", "E-8: No play zones"]
+
+
+def test_beginners_are_shown_the_case_that_makes_the_point() -> None:
+    """Whatever the seed, free relief is had from a path, a lateral drop is made at red, and a ball embedded lies in the general area."""
+    for seed in range(4):
+        pages = {one.incident: one for one in drawn_up(Topic("beginners", seed=seed, count=24)).pages}
+        for name, point in FOR_BEGINNERS.items():
+            asked = pages[name].facts
+            assert all(asked.get(fact, token) == token for fact, token in point.items()), name
+        assert "take free relief" in pages["abnormal_course_condition"].part("ruling")
+        assert "take free relief" in pages["embedded_ball"].part("ruling")
+        assert (
+            pages["ball_in_penalty_area"]
+            .part("ruling")
+            .endswith("one penalty stroke; take penalty area relief.")
+        )
 
 
 def test_local_rules_are_shown_as_they_are_in_force() -> None:
@@ -75,7 +99,7 @@ def test_local_rules_are_shown_as_they_are_in_force() -> None:
     found, without = of_local_rules(("E-3", "F-5", "E-12", "Z-9"), 1, 20)
     assert found
     assert "Z-9" in without
-    for one in found:
+    for one in found.values():
         for name, answer in one.facts.items():
             if name.startswith("local_rule_") and answer == "yes":
                 assert name.removeprefix("local_rule_").replace("_", "-").upper() in {"E-3", "F-5", "E-12"}
@@ -84,7 +108,8 @@ def test_local_rules_are_shown_as_they_are_in_force() -> None:
 def test_a_local_rule_is_shown_by_what_it_gives() -> None:
     """Relief on the opposite side and preferred lies: the page offers them; both only add to another Rule."""
     for code in ("B-2", "E-3", "E-5"):
-        ((one,), without) = of_local_rules((code,), 23, 20)
+        found, without = of_local_rules((code,), 23, 20)
+        one = found[code]
         assert not without
         assert any(code in each.citation.split() for each in one.ruling.relief)
 

@@ -16,81 +16,13 @@ from marram.rules.incidents import INCIDENTS
 from marram.said import said, sentences
 from marram.teach.book.contents import entries
 from marram.teach.book.permanent import situation_at
+from marram.teach.briefings.points import FOR_BEGINNERS, SHOWN_IN, Point, answers
 from marram.teach.situations.how_often import IN_MANY_ROUNDS, IN_MOST_ROUNDS, oddity
 from marram.teach.situations.reaching import reached, reached_from
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation
 
-FOR_BEGINNERS = (
-    "fell_off_tee",
-    "provisional_ball",
-    "ball_not_found",
-    "ball_near_boundary",
-    "identifying_ball",
-    "ball_in_penalty_area",
-    "unplayable_ball",
-    "abnormal_course_condition",
-    "embedded_ball",
-    "natural_thing_removed",
-    "artificial_thing_removed",
-    "sand_touched",
-    "ball_dropped",
-    "ball_moved_by_player",
-    "ball_lifted",
-    "green_repaired",
-    "ball_hit_flagstick",
-    "wrong_ball_played",
-    "advice_exchanged",
-    "whose_turn",
-    "wrong_green",
-    "scorecard_fault",
-    "ball_overhung_hole",
-    "conditions_worsened",
-)
-"""What a beginner meets, from the tee to the card (common practice of rules evenings, our own choice and order)."""
-SHOWN_IN: Mapping[str, tuple[str, Mapping[str, str]]] = {
-    "A-1": ("ball_near_boundary", {"all_of_ball_out_of_bounds": "no"}),
-    "B-1": ("ball_in_penalty_area", {"found_in_penalty_area": "yes"}),
-    "C-1": ("ball_in_two_areas", {"touches_penalty_area": "no", "touches_bunker": "yes"}),
-    "C-2": (
-        "ball_in_two_areas",
-        {"touches_penalty_area": "no", "touches_bunker": "no", "touches_green": "no"},
-    ),
-    "C-3": ("natural_thing_removed", {"removed_thing": "sand_or_loose_soil", "removed_on_green": "no"}),
-    "D-1": (
-        "ball_in_two_areas",
-        {"touches_penalty_area": "no", "touches_bunker": "no", "touches_green": "yes"},
-    ),
-    "D-2": ("wrong_green", {"wrong_green_interference": "ball_on_it", "played_despite_wrong_green": "no"}),
-    "D-6": ("wrong_green", {"wrong_green_interference": "ball_on_it", "played_despite_wrong_green": "no"}),
-    "E-1.3": ("ball_in_penalty_area", {"found_in_penalty_area": "yes", "dropping_zone_provided": "yes"}),
-    "E-8": (
-        "no_play_zone",
-        {
-            "no_play_zone_interference": "ball_inside",
-            "played_despite_zone": "no",
-            "area_of_ball": "general_area",
-        },
-    ),
-    "E-10": (
-        "young_tree",
-        {
-            "no_play_zone_interference": "ball_inside",
-            "played_despite_zone": "no",
-            "area_of_ball": "general_area",
-        },
-    ),
-    "F-1": (
-        "abnormal_course_condition",
-        {"in_the_way": "ground_under_repair", "interference": "ball", "area_of_ball": "general_area"},
-    ),
-    "H-2": ("advice_in_team", {"advice_giver_allowed": "yes"}),
-    "H-5": ("advice_in_team", {"team_members_in_same_group": "yes"}),
-    "J-1": ("played_after_suspension", {}),
-}
-"""Local Rules that no provision of their own tells, or that say what or where something is: the incident they are met in,
-with what makes the point (own choice)."""
-_NO_POINT: Mapping[str, str] = {}
+_NO_POINT: Point = {}
 _TRIES = 24
 _EASY = 1
 _COMMON = IN_MOST_ROUNDS | IN_MANY_ROUNDS
@@ -142,8 +74,10 @@ def for_beginners(seed: int, count: int) -> list[Situation]:
     return sorted(found, key=lambda one: order[one.incident])
 
 
-def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Situation], tuple[str, ...]]:
-    """Return a situation for each Local Rule in force, told as if no other were in doubt; and the codes that none shows.
+def of_local_rules(
+    codes: Iterable[str], seed: int, count: int
+) -> tuple[dict[str, Situation], tuple[str, ...]]:
+    """Return by code a situation for each Local Rule in force, told as if no other were in doubt; and the codes none shows.
 
     Raises:
         InputError: no codes are given.
@@ -165,7 +99,7 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
         if code in SHOWN_IN:
             name, point = SHOWN_IN[code]
             ways = [(name, "")]
-            known = {**known, **{fact_named(fact): fact_named(fact).parse(to) for fact, to in point.items()}}
+            known = {**known, **answers(point)}
         every = (situation(*_drawn(ways, lot), known) for _ in range(_TRIES if ways else 0))
         agreeing = [one for one in every if one is not None and _agrees(one, adopted)]
         agreeing = [one for one in agreeing if one.facts.keys() >= point.keys()] or agreeing
@@ -173,7 +107,7 @@ def of_local_rules(codes: Iterable[str], seed: int, count: int) -> tuple[list[Si
         plainest = min(offering or agreeing, key=_how_plain, default=None)
         if plainest is not None:
             found[code] = plainest
-    chosen = list(found.values())[:count]
+    chosen = dict(islice(found.items(), count))
     return chosen, tuple(code for code in adopted if code not in found)
 
 
@@ -266,12 +200,18 @@ def _new(
     ways: list[tuple[str, str]], lot: Random, told: set[tuple[str, str]], *, plain: bool
 ) -> Situation | None:
     """Return a situation whose ruling was not told; the plainest of those drawn, or the first."""
-    every = (situation(*_drawn(ways, lot)) for _ in range(_TRIES))
+    every = (_of_its_point(*_drawn(ways, lot), plain=plain) for _ in range(_TRIES))
     fresh = (one for one in every if one is not None and (one.incident, one.headline) not in told)
     return min(fresh, key=_how_plain, default=None) if plain else next(fresh, None)
 
 
-def _how_plain(one: Situation) -> tuple[bool, float]:
-    """Order situations: the easy ones first, of them what happens most."""
+def _of_its_point(name: str, lot: Random, provision: str, *, plain: bool) -> Situation | None:
+    point = FOR_BEGINNERS.get(name, _NO_POINT) if plain else _NO_POINT
+    return situation(name, lot, provision, answers(point))
+
+
+def _how_plain(one: Situation) -> float:
+    """Order situations: what happens most comes first, of that the easier and the shorter to tell."""
     known = {fact_named(name): fact_named(name).parse(token) for name, token in one.facts.items()}
-    return one.level != _EASY, oddity({**known, form_of_play: one.form}) + 0.3 * len(known)
+    odd = oddity({**known, form_of_play: one.form})
+    return odd + 0.5 * (one.level - _EASY) + 0.3 * len(known)

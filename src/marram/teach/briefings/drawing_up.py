@@ -8,6 +8,7 @@ from marram.errors import InputError
 from marram.rules.engine.request import fact_named
 from marram.rules.former_names import incident_now
 from marram.rules.incidents import incident
+from marram.rules.local_rules.register import REGISTER
 from marram.said import said
 from marram.services.given import day_of_edition
 from marram.teach.beliefs.telling import believed_of
@@ -53,8 +54,8 @@ def drawn_up(
     if topic.kind == "changes":
         pages = _of_changes(topic, course)
     elif topic.kind == "local_rules":
-        found, without = of_local_rules(topic.given, topic.seed, topic.count)
-        pages = [page_of(one, course) for one in found]
+        by_code, without = of_local_rules(topic.given, topic.seed, topic.count)
+        pages = [page_of(one, course, _of_local_rule(code)) for code, one in by_code.items()]
         left_out = len(without)
     elif topic.kind == "event":
         found, left_out = of_event(cases, topic.count)
@@ -102,6 +103,12 @@ def page_of(one: Situation, course: Course | None, title: str = "", before: str 
         "why": "\n".join(why) or text("briefings.by_definition"),
     }
     return Page(one.incident, dict(one.facts), one.form.value, made)
+
+
+def _of_local_rule(code: str) -> str:
+    """Return the title of the page of a Local Rule: its code, and what it is about."""
+    about = translate()(REGISTER[code].title) if code in REGISTER else ""
+    return text("briefings.local_rule", code=code, about=about) if about else code
 
 
 def situation_of(page: Page) -> Situation:

@@ -47,6 +47,7 @@ TEXTS: dict[str, str] = {
     "pdf": "PDF",
     "handout_pdf": "Handout on one page",
     "on_letter": "on Letter",
+    "local_rule": "{code}: {about}",
     "renew": "Rule everything anew",
     "renew.about": "Your own words stay. What is decided otherwise now is flagged, with the ruling that stood there.",
     "part.title": "Title",
