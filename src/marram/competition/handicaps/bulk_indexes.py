@@ -1,10 +1,11 @@
 """Handicap Indexes of very many players, each with a full record of 20 scores (Rules 5.1a, 5.2b, 5.3, 5.8).
 
-Everything is counted in tenths of a stroke, in whole numbers. One quotient is taken in single precision, and its floor is
-still exact: numerator and denominator are whole and below 2**24, so both are held exactly and the quotient is the
-nearest single-precision number to the true one. A true quotient that is not whole lies at least 1/310 from any whole
-number (the denominator is twice a Slope Rating), and where differentials are below 8,192 tenths neighbouring
-single-precision numbers lie 1/2,048 apart at most: rounding cannot carry it onto or across a whole number.
+Everything is counted in tenths of a stroke, in whole numbers. One quotient is taken in single precision, and rounding it half
+upwards is still exact: numerator and denominator are whole and below 2**24, so both are held exactly, and the quotient q is
+the nearest single-precision number to the true one. By the bounds below it lies between -2,034 and 5,137, so that q + 4096.5
+lies above 0 and below 16,384, where neighbouring single-precision numbers lie 1/1,024 apart at most. A true sum that is not
+whole lies at least 1/310 from any whole number (twice a Slope Rating in the denominator); the two roundings move it by less
+than 1/1,024 together, and a whole one not at all: what is cut off the sum is always its true fraction.
 
 The lowest eight of twenty are selected by a network of minima and maxima over columns of players, with no branch and no
 sort: Batcher's odd-even merge sorts eight, eight and four (K. E. Batcher, 1968); the lower half of two sorted runs is
@@ -12,7 +13,7 @@ their minima taken crosswise.
 """
 
 from collections.abc import Callable
-from typing import Any
+from typing import Any, NamedTuple, NoReturn
 
 import numpy as np
 import numpy.typing as npt
@@ -29,6 +30,25 @@ CHUNK = 8192
 """Players at a time: their columns stay in the cache of a core."""
 MOST_SCORE, MOST_RATING = 250, 1000
 """Bounds of the proof above: scores up to 250, Course Ratings up to 100.0."""
+
+ABOVE_ZERO = 4096
+"""Tenths that are added to differentials while they are counted, so that none is below 0."""
+
+
+class Bounds(NamedTuple):
+    """Between which figures what is given lies, both included; what it is called."""
+
+    what: Callable[[], str]
+    least: int
+    most: int
+
+
+BOUNDS = (
+    Bounds(lambda: said("Adjusted gross scores"), 1, MOST_SCORE),
+    Bounds(lambda: said("Slope Ratings"), LEAST_SLOPE, MOST_SLOPE),
+    Bounds(lambda: said("Course Ratings in tenths"), 0, MOST_RATING),
+)
+"""Of scores, Slope Ratings and Course Ratings, in this order."""
 
 _EIGHT = (
     *((0, 1), (2, 3), (4, 5), (6, 7), (0, 2), (1, 3), (4, 6), (5, 7), (1, 2), (5, 6)),
@@ -53,33 +73,33 @@ def indexes_in_tenths(
     Raises:
         BadHandicap: shapes that do not fit, or figures beyond what a score or a rating can be.
     """
-    _check(scores, slopes, ratings, low_indexes)
+    _check_shapes(scores, slopes, ratings, low_indexes)
     players = len(scores)
     found = np.empty(players, np.int16)
     for start in range(0, players, CHUNK):
-        part = slice(start, start + CHUNK)
-        found[part] = _averages(_differentials(scores[part], slopes[part], ratings[part]))
+        part = scores[start : start + CHUNK], slopes[start : start + CHUNK], ratings[start : start + CHUNK]
+        if any(_out_of_bounds(of, given) for of, given in zip(BOUNDS, part, strict=True)):
+            _refuse(scores, slopes, ratings)
+        found[start : start + CHUNK] = _averages(_differentials(*part))
     if low_indexes is not None:
         found = _capped(found, low_indexes)
     return np.minimum(found, np.int16(540))
 
 
 def _differentials(scores: Whole, slopes: Whole, ratings: Whole) -> Tenths:
-    """Return Score Differentials in tenths, half a tenth upwards, shape (20, players)."""
+    """Return Score Differentials in tenths, half a tenth upwards, each :data:`ABOVE_ZERO` too high, shape (20, players)."""
     over = scores * np.int16(10) - ratings  # within 16 bits by the bounds
     value = over.astype(np.float32)
-    value *= np.float32(226)
-    slope = slopes.astype(np.float32)
-    value += slope
-    slope += slope
-    value /= slope  # (226 × difference + slope) ÷ (2 × slope): its floor is the nearest tenth, a half upwards
-    return np.ascontiguousarray(np.floor(value, out=value).astype(np.int16).T)
+    value *= np.float32(113)
+    value /= slopes.astype(np.float32)
+    value += np.float32(ABOVE_ZERO + 0.5)  # above 0, so that cutting the fraction off is the floor
+    return np.ascontiguousarray(value.astype(np.int16).T)
 
 
 def _averages(differentials: Tenths) -> Tenths:
-    """Return the average of the lowest eight of each column in tenths, half a tenth upwards."""
+    """Return the average of the lowest eight of each column in tenths, half a tenth upwards, and no longer too high."""
     total = _lowest_eight(differentials).sum(axis=0, dtype=np.int32)
-    return np.asarray((total + 4) >> 3, np.int16)  # (2 × total + 8) ÷ 16, the floor of it
+    return np.asarray(((total + 4) >> 3) - ABOVE_ZERO, np.int16)  # (2 × total + 8) ÷ 16, the floor of it
 
 
 def _lowest_eight(rows: Tenths) -> Tenths:
@@ -112,7 +132,7 @@ def _capped(averages: Tenths, low_indexes: Whole) -> Tenths:
     return np.asarray(capped, np.int16)
 
 
-def _check(scores: Whole, slopes: Whole, ratings: Whole, low_indexes: Whole | None) -> None:
+def _check_shapes(scores: Whole, slopes: Whole, ratings: Whole, low_indexes: Whole | None) -> None:
     faults = []
     shapes = {scores.shape, slopes.shape, ratings.shape}
     if len(shapes) > 1 or scores.ndim != 2 or scores.shape[1] != FULL_RECORD:
@@ -122,21 +142,36 @@ def _check(scores: Whole, slopes: Whole, ratings: Whole, low_indexes: Whole | No
                 shapes=str(sorted(shapes)),
             )
         )
-    bounds: tuple[tuple[Callable[[], str], Whole, int, int], ...] = (
-        (lambda: said("Adjusted gross scores"), scores, 1, MOST_SCORE),
-        (lambda: said("Slope Ratings"), slopes, LEAST_SLOPE, MOST_SLOPE),
-        (lambda: said("Course Ratings in tenths"), ratings, 0, MOST_RATING),
-    )
-    for what, given, least, most in bounds:
-        if not np.issubdtype(given.dtype, np.integer):
-            faults.append(said("{what} are whole numbers, not {type}.", what=what(), type=str(given.dtype)))
-        elif given.size and not (least <= given.min() and given.max() <= most):
-            faults.append(
-                said(
-                    "{what} lie between {least} and {most}; some do not.", what=what(), least=least, most=most
-                )
-            )
     if low_indexes is not None and low_indexes.shape != scores.shape[:1]:
         faults.append(said("There is one Low Handicap Index for each player."))
-    if faults:
-        raise BadHandicap(*faults)
+    whole = all(np.issubdtype(one.dtype, np.integer) for one in (scores, slopes, ratings))
+    if faults or not whole:
+        _refuse(scores, slopes, ratings, *faults)
+
+
+def _out_of_bounds(of: Bounds, given: Whole) -> bool:
+    return bool(given.size) and not (of.least <= given.min() and given.max() <= of.most)
+
+
+def _refuse(scores: Whole, slopes: Whole, ratings: Whole, *more: str) -> NoReturn:
+    """Refuse what is given, every fault at once.
+
+    Raises:
+        BadHandicap: always.
+    """
+    faults = list(more)
+    for of, given in zip(BOUNDS, (scores, slopes, ratings), strict=True):
+        if not np.issubdtype(given.dtype, np.integer):
+            faults.append(
+                said("{what} are whole numbers, not {type}.", what=of.what(), type=str(given.dtype))
+            )
+        elif _out_of_bounds(of, given):
+            faults.append(
+                said(
+                    "{what} lie between {least} and {most}; some do not.",
+                    what=of.what(),
+                    least=of.least,
+                    most=of.most,
+                )
+            )
+    raise BadHandicap(*faults)
