@@ -116,6 +116,17 @@ def coast(seed):
     d = Drawing(seed, "coast")
     d.holes(boundary=False)
     d.add(d.around(120), marram="boundary")
+    return _with_shore(d)
+
+
+def coast_alone(seed):
+    """The same coast with nothing that says where the course ends: the sea goes on beyond the map."""
+    d = Drawing(seed, "coast alone")
+    d.holes(boundary=False)
+    return _with_shore(d)
+
+
+def _with_shore(d):
     shore = [(-30 + d.random.uniform(-6, 6), y) for y in range(-200, 600, 25)]
     # The land lies to the left of a coastline as it is drawn: played north, the sea to the west, so it runs south.
     d.add(LineString(shore[::-1]), natural="coastline")
@@ -213,6 +224,7 @@ MAPS = {
     "several ways": several_ways,
     "unmarked water": unmarked_water,
     "coast": coast,
+    "coast alone": coast_alone,
     "double greens": double_greens,
     "two courses": two_courses,
     "no boundary": no_boundary,

@@ -29,7 +29,7 @@ class Wet(Laid):
         water = [("red", *self.laid(one, LEAST_STREAM, MOST_STREAM)) for one in self.course.of_kind("water")]
         coast = [self.flat.laid(one.geometry) for one in self.course.of_kind("coast")]
         if sea := sea_of(coast, self.bounds.least.geometry if self.bounds else None):
-            water.append(("red", sea, sea))
+            water.append(("red", *sea))
         cover = shapely.union_all([most for _, _, most in marked])
         within = self.bounds.least.geometry.buffer(JOINED) if self.bounds else None
         kept = []
