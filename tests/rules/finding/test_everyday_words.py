@@ -6,6 +6,7 @@ The words are those of rules columns, quizzes of unions and clubs, and everyday 
 import pytest
 
 from marram.rules.finding import MOST, find
+from marram.rules.finding.acts import acts
 
 EVERYDAY = {
     "double hit": "ball_struck_unfairly",
@@ -204,3 +205,9 @@ def test_the_list_stays_short_and_without_words_it_is_whole() -> None:
 def test_what_did_not_happen_is_not_offered_first(words: str, name: str) -> None:
     """What is denied does not lead, and what it is about comes first."""
     assert find(words).incidents[0].name == name
+
+
+def test_a_drop_after_a_penalty_area_is_a_drop() -> None:
+    """The second act of a sentence is ranked with the first beside it: a drop, not an unplayable ball."""
+    told = acts("he went in the pond, then dropped two club-lengths back").acts
+    assert [one.found.incidents[0].name for one in told] == ["ball_in_penalty_area", "ball_dropped"]
