@@ -1,11 +1,11 @@
 """The sheets of an event that records keep, with its results and the report out of its log."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from datetime import tzinfo
 from zoneinfo import ZoneInfo
 
-from marram.competition.conditions.event_file import Group, Official, RoundOnDay
+from marram.competition.conditions.event_file import Entrant, Group, Official, RoundOnDay
 from marram.course.model import Course
 from marram.paper.event.bracket_sheet import BracketOnPaper
 from marram.paper.event.on_paper import OnPaper
@@ -49,6 +49,7 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
             for one in kept.rounds
             if one.day
         ),
+        players=tuple(_with_sides(kept)),
         starting_times=(),
         officials=officials_kept(records, id_, kept.rounds[max(0, min(round_, len(kept.rounds)) - 1)].id),
     )
@@ -67,6 +68,15 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         tuple(stops(log, id_, zone)),
         _bracket(Scored(records, id_, kept, event_results)),
     )
+
+
+def _with_sides(kept: CompetitionKept) -> Iterator[Entrant]:
+    """Yield who plays, each with the name of the side, where sides compete."""
+    named = {
+        kept.players[one.person]: kept.labels[one.side] for one in kept.entries if one.side and not kept.alone
+    }
+    for one in kept.file.players:
+        yield replace(one, side=named.get(one.name, ""))
 
 
 def _bracket(scored: Scored) -> BracketOnPaper | None:

@@ -1,52 +1,53 @@
 """Scorecards: each player's, with the strokes received marked on their holes."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator
 
 from marram.competition.conditions.event_file import Entrant, Group
-from marram.competition.results.card import Hole
+from marram.competition.conditions.handicaps import shares_ball
 from marram.competition.results.scoring import maximum_for
 from marram.errors import InputError
 from marram.handicap.strokes import strokes_by_hole
+from marram.paper.event.card_spread import Spread
 from marram.paper.event.handicap_words import index_words, playing_words
 from marram.paper.event.on_paper import OnPaper
+from marram.paper.event.side_cards import on_one_card, side_cards, without_side
 from marram.paper.sheet import Card, CardLine, Cards, Sheet
-from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.rules.facts.conditions import FormOfPlay
 from marram.said import said
 from marram.words.spoken import spoken
 from marram.words.texts import text
 
-NINE = 9
-
 
 def scorecards(event: OnPaper) -> Sheet:
-    """Return the cards of everybody who plays, in the order of the starting sheet.
+    """Return the cards of everybody who plays, or of every side, in the order of the starting sheet.
 
     Raises:
-        InputError: the holes are not known, or partners share a ball, so that the card is not a player's.
+        InputError: the holes are not known, or partners share a ball and who they are is not.
     """
     faults = []
     if not event.holes:
         faults.append(
             said("The pars of the holes are not known. Give a course map that has the par of every hole.")
         )
-    if event.found.sides is Sides.FOURSOMES or event.found.variation is not None:
+    if shares_ball(event.found) and (alone := without_side(event)):
         faults.append(
             said(
-                "Cards of partners who share a ball are not printed: the conditions do not say who plays with whom."
+                "Partners share a ball, and who plays with whom is not known of {names}. Give each player a side.",
+                names=", ".join(alone),
             )
         )
     if faults:
         raise InputError(*faults)
+    if on_one_card(event):
+        return _sheet(event, tuple(side_cards(event)))
     in_order = [(event.by_name[name], group) for group in event.groups for name in group.players]
     cards = [_card(event, one, group) for one, group in (*in_order, *((one, None) for one in event.waiting))]
-    return Sheet(
-        text("paper.title.scorecards"),
-        event.name,
-        event.about,
-        event.day_words,
-        (Cards(tuple(cards), text("paper.card.none")),),
-        "",
-    )
+    return _sheet(event, tuple(cards))
+
+
+def _sheet(event: OnPaper, cards: tuple[Card, ...]) -> Sheet:
+    title, none = text("paper.title.scorecards"), text("paper.card.none")
+    return Sheet(title, event.name, event.about, event.day_words, (Cards(cards, none),), "")
 
 
 def strokes_on(
@@ -77,7 +78,7 @@ def strokes_on(
 def _card(event: OnPaper, entrant: Entrant, group: Group | None) -> Card:
     found, holes = event.found, event.holes
     playing, strokes, why_not = strokes_on(event, entrant, group) if event.net else (None, (), "")
-    spread = _Spread(holes)
+    spread = Spread(holes)
     lines = [
         CardLine(text("paper.card.par"), spread.figures([one.par for one in holes])),
         CardLine(
@@ -124,45 +125,3 @@ def _facts(
     if playing is not None:
         match = event.found.form_of_play is FormOfPlay.MATCH_PLAY
         yield text("paper.card.fact.strokes" if match else "paper.card.fact.playing"), playing_words(playing)
-
-
-class _Spread:
-    """Holes over the columns of a card: nine and nine with their sums, or as many as there are with one sum."""
-
-    def __init__(self, holes: Sequence[Hole]) -> None:
-        numbers = [str(one.number) for one in holes]
-        self._halves = len(holes) == 2 * NINE
-        if self._halves:
-            self.head = (
-                *numbers[:NINE],
-                text("paper.card.out"),
-                *numbers[NINE:],
-                text("paper.card.in"),
-                text("paper.card.total"),
-            )
-            self.totals: tuple[int, ...] = (NINE, 2 * NINE + 1, 2 * NINE + 2)
-        else:
-            self.head = (*numbers, text("paper.card.total"))
-            self.totals = (len(holes),)
-
-    @property
-    def empty(self) -> tuple[str, ...]:
-        """Cells to write in."""
-        return ("",) * len(self.head)
-
-    def figures(self, values: Sequence[int | None], *, totals: bool = True) -> tuple[str, ...]:
-        """Return a figure for each hole, with the sums where they mean something."""
-
-        def sum_of(part: Iterable[int | None]) -> str:
-            return str(sum(one or 0 for one in part)) if totals else ""
-
-        cells = ["" if one is None else str(one) for one in values]
-        if not self._halves:
-            return (*cells, sum_of(values))
-        return (
-            *cells[:NINE],
-            sum_of(values[:NINE]),
-            *cells[NINE:],
-            sum_of(values[NINE:]),
-            sum_of(values),
-        )

@@ -157,6 +157,8 @@ TEXTS: dict[str, str] = {
     "card.sign.player": "Player",
     "card.sign.marker": "Marker",
     "card.no_index": "Strokes are not marked: {why}",
+    "card.side": "Side",
+    "card.fact.side": "Side",
     "card.fact.time": "Time",
     "card.fact.tee": "Tee",
     "card.fact.tees": "Tees",
