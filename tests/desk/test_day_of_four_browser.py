@@ -100,6 +100,8 @@ def rule_for_an_hour_away(here: Day) -> None:
 def ask_and_hand_over(here: Day) -> None:
     """The near one asks and waits at the case; the chief answers; it appears over the case; the near one hands the case to the one who is away."""
     near, chief = here.near, here.chief
+    chief.goto("/log")
+    expect(chief.locator("#asked")).to_be_hidden()
     near.goto("/begin")
     near.locator("details.theme summary").first.click()
     near.locator("details.theme[open] button").first.click()
@@ -109,11 +111,15 @@ def ask_and_hand_over(here: Day) -> None:
     near.get_by_label("What you think").fill("the edge as mapped")
     near.get_by_role("button", name="Ask the chief referee").click()
     settled(near)
+    expect(chief.locator("#asked")).to_have_text(
+        "A second opinion is asked for: Jorund Saltwick"
+    )  # at whatever page
     near.goto(f"/case?hole=9&{CASE}&begun={begun}")
     expect(near.locator(".begun")).to_contain_text("Second opinion asked")
     chief.goto("/opinions")
     chief.get_by_role("button", name="Rule it so").click()
     expect(near.locator(".begun")).to_contain_text("Rule it so")  # where the near one waits, without a tap
+    expect(chief.locator("#asked")).to_be_hidden()
     near.goto("/open-cases")
     near.get_by_text("Hand over, set aside").click()
     near.get_by_label("Who goes on with it").select_option(label="Perpetua Dunsey")

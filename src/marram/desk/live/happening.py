@@ -3,14 +3,20 @@
 from collections.abc import Sequence
 from typing import Any
 
+from fastapi import Request
+
 from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
 from marram.desk.log.titles import title_of
 from marram.desk.people.roles import hears
+from marram.desk.people.who import may
+from marram.errors import InputError
 from marram.records.entry import Kept
 from marram.records.open_cases import open_cases
 from marram.records.whereabouts import whereabouts
 from marram.services.moments import happened_at
+from marram.services.opinions import opinions
+from marram.words.texts import text
 
 SHOWN = 8
 """Entries that the first screen shows (own choice)."""
@@ -66,6 +72,27 @@ def open_now(kept: KeptHere) -> list[Told]:
         }
         for one in open_cases(kept.records, kept.event_id)
     ]
+
+
+def asked_now(kept: KeptHere) -> Told:
+    """Return in ``words`` who waits for a second opinion, for those who give one; empty where nobody does."""
+    waiting = [one.asked.told.get("by", "") for one in opinions(kept.log, kept.event_id) if one.is_open]
+    if not waiting:
+        return {"words": ""}
+    names = kept.names()
+    who = dict.fromkeys(names.get(one, "") or text("log.begun.nobody") for one in waiting)
+    return {"words": text("day.asked", names=", ".join(who))}
+
+
+def asked_here(request: Request) -> Told | None:
+    """Return the same for a page; ``None`` for whoever gives no second opinions, or where nothing is kept."""
+    kept: KeptHere | None = request.app.state.kept_here
+    if kept is None or not may(request, "POST /opinions/answer"):
+        return None
+    try:
+        return asked_now(kept)
+    except InputError:  # the records cannot be read: the page that says so still stands
+        return None
 
 
 def places(kept: KeptHere, people: bool) -> list[Told]:

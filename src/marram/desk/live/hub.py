@@ -10,11 +10,11 @@ from threading import Lock, Thread
 from time import sleep
 from typing import Any
 
-from marram.desk.live.happening import Told, open_now, places, told_of
+from marram.desk.live.happening import Told, asked_now, open_now, places, told_of
 from marram.desk.live.play import play_told
 from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
-from marram.desk.people.roles import OFFICIALS, PUBLIC, hears, sees
+from marram.desk.people.roles import LEADING, OFFICIALS, PUBLIC, hears, sees
 from marram.errors import InputError
 from marram.services.suspension import SUSPENDED
 
@@ -155,8 +155,13 @@ class Hub:
         return sight.entries(told_of(self.kept, entries, sight.players))
 
     def standing(self, sight: Sight) -> str:
-        """Return what stands now, whatever happened before: where officials are, open cases, the state of play."""
-        return _where(self.kept, sight) + _cases(self.kept, sight) + _play(self.kept, sight)
+        """Return what stands now, whatever happened before: where officials are, open cases, the state of play, who waits for an opinion."""
+        return (
+            _where(self.kept, sight)
+            + _cases(self.kept, sight)
+            + _play(self.kept, sight)
+            + _asked(self.kept, sight)
+        )
 
     def _watch(self) -> None:
         """Watch as long as anybody listens."""
@@ -210,7 +215,12 @@ class Hub:
             role = one.sight.role
             if role not in items:
                 said = one.sight.entries(told[one.sight.players]) if entries else []
-                for name, make in (("where", _where), ("cases", _cases), ("play", _play)):
+                for name, make in (
+                    ("where", _where),
+                    ("cases", _cases),
+                    ("play", _play),
+                    ("asked", _asked),
+                ):
                     now = make(self.kept, one.sight)
                     if before.get((role, name)) != now:
                         before[role, name] = now
@@ -246,3 +256,7 @@ def _cases(kept: KeptHere, sight: Sight) -> str:
 
 def _play(kept: KeptHere, sight: Sight) -> str:
     return event("play", play_told(kept)) if hears(sight.role, SUSPENDED) else ""
+
+
+def _asked(kept: KeptHere, sight: Sight) -> str:
+    return event("asked", asked_now(kept)) if sight.role in LEADING else ""

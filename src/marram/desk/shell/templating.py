@@ -5,6 +5,7 @@ from functools import cache
 from fastapi.templating import Jinja2Templates
 
 from marram.desk.day.navigation import navigation
+from marram.desk.live.happening import asked_here
 from marram.desk.live.play import play_here
 from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import DESK, ROOMS, asset
@@ -25,6 +26,7 @@ def templates() -> Jinja2Templates:
         "who_asks": who_asks,
         "navigation": navigation,
         "play_here": play_here,
+        "asked_here": asked_here,
     }
     found.env.globals |= WORDING
     found.env.globals["asset"] = asset

@@ -1,7 +1,7 @@
 // What others record, shown as it happens. EventSource takes up a cut connection by itself and says what it heard last.
 
 import { text } from "/static/shell/words.js";
-import { showPlay } from "./play.js";
+import { showAsked, showPlay } from "./play.js";
 
 const state = document.getElementById("live");
 const MOST = 8;
@@ -71,7 +71,7 @@ function cases(told) {
 }
 
 const source = new EventSource(`/api/live?after=${state.dataset.after}`);
-for (const [name, show] of Object.entries({ entry, where, cases, play: showPlay })) {
+for (const [name, show] of Object.entries({ entry, where, cases, play: showPlay, asked: showAsked })) {
   source.addEventListener(name, (event) => show(JSON.parse(event.data)));
 }
 source.addEventListener("again", () => location.reload());

@@ -13,6 +13,14 @@ export function showPlay({ words, until }) {
   if (words && until) over = setTimeout(() => (place.hidden = true), Math.max(0, new Date(until) - Date.now()));
 }
 
+// Whoever gives second opinions is told on every page that somebody waits for one.
+export function showAsked({ words }) {
+  const asked = document.getElementById("asked");
+  if (!asked) return;
+  asked.querySelector("a").textContent = words;
+  asked.hidden = !words;
+}
+
 // A page that is not looked at keeps no connection: a browser has six for all pages of one desk.
 let source = null;
 function listen() {
@@ -22,6 +30,7 @@ function listen() {
   } else if (!source) {
     source = new EventSource("/api/live");
     source.addEventListener("play", (event) => showPlay(JSON.parse(event.data)));
+    source.addEventListener("asked", (event) => showAsked(JSON.parse(event.data)));
     source.addEventListener("entry", (event) => caseMoved(JSON.parse(event.data)));
   }
 }

@@ -76,6 +76,7 @@ TEXTS: dict[str, str] = {
     "where.do": "I am here",
     "groups": "Groups",
     "groups.tee": "tee {tee}",
+    "asked": "A second opinion is asked for: {names}",
     "play.immediate": "Play is stopped since {time}: stop at once. What each group must do",
     "play.normal": "Play is stopped since {time}. What each group must do",
     "play.resumed": "Play goes on at {time}",
