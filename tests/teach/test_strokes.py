@@ -4,6 +4,7 @@ from itertools import islice
 
 import pytest
 
+from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, rule_story
 from marram.teach.quizzes.strokes import FEWEST_ANSWERS, MOST_ANSWERS, Mistake, strokes_questions
 
@@ -63,3 +64,15 @@ def test_two_provisional_balls_gone_leave_the_seventh_stroke() -> None:
         [Happened("ball_not_found", facts)], form_of_play="stroke_play", strokes_before=1, edition=2023
     )
     assert found.next_stroke == 7
+
+
+def test_a_stroke_is_told_once_and_every_ball_in_play_is_known() -> None:
+    """No story tells by what a stroke hit or where it went that it was made, has two balls open, or was decided between holes."""
+    for one in islice(strokes_questions(7717), 150):
+        for place, act in enumerate(one.happened):
+            assert act.incident not in ("ball_hit_flagstick", "played_from_penalty_area", "green_tested")
+            assert place == 0 or act.facts.get("put_in_play_by_hand") != "yes"
+            ruling = one.result.parts[place]
+            assert isinstance(ruling, Ruling)
+            assert "play_out_both_balls" not in ruling.notes
+            assert act.option != "provisional" or ruling.action is Action.PLAY_PROVISIONAL

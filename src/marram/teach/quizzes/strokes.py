@@ -7,6 +7,7 @@ from random import Random
 
 from marram.errors import InputError
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.movement import put_in_play_by_hand
 from marram.rules.facts.several import Taken, option_taken, taken_as
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
@@ -33,17 +34,14 @@ MAY_END = (
     "ball_lifted_by_player",
     "another_ball_played",
     "ball_moved_by_player",
-    "ball_hit_flagstick",
     "ball_not_found",
     "ball_moved_by_natural_forces",
     "dropped_where_lost",
-    "green_tested",
     "ground_altered",
-    "played_from_penalty_area",
     "provisional_ball",
     "wrong_ball_played",
 )
-"""Incidents that such a story may end with."""
+"""Incidents that such a story may end with; none that only tells what became of a stroke, which may be one told before."""
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
 _TRIES = 40
 
@@ -138,8 +136,10 @@ def _question(lot: Random) -> StrokesQuestion | None:
     if lot.random() < 0.6:
         acts.insert(0, _act(GOES_ON, lot, followed=True))
     happened = tuple(one for one in acts if one is not None)
-    if len(happened) < len(acts):
-        return None
+    if len(happened) < len(acts) or any(
+        one.facts.get(put_in_play_by_hand.name) == "yes" for one in happened[1:]
+    ):
+        return None  # a stroke was told since the ball was put down
     try:
         found = rule_story(
             happened,
@@ -169,7 +169,11 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
         found = drawn and ruled(name, drawn.facts, FormOfPlay.STROKE_PLAY, TODAY)
         if drawn is None or not isinstance(found, Ruling) or "sides" in drawn.facts:
             continue
+        if "play_out_both_balls" in found.notes:  # which of them counts is not decided yet
+            continue
         options = list(dict.fromkeys(taken_as(one) for one in found.relief))
+        if found.action is not Action.PLAY_PROVISIONAL:  # what became of its strokes is not told
+            options = [one for one in options if one is not Taken.PROVISIONAL]
         if options and found.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and lot.random() < 0.3:
             options = [Taken.AS_IT_LIES]
         if followed and (found.stroke is not None or found.action in (Action.HOLED, Action.HOLE_OVER)):

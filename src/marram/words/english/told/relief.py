@@ -36,6 +36,7 @@ TOLD: dict[str, str] = {
     "stroke_unreasonable_anyway.yes": "Something that gives no free relief made playing the ball as it lay clearly unreasonable.",
     "stroke_unreasonable_anyway.no": "Nothing else made a stroke at the ball unreasonable.",
     "animal_near_ball": "Near the ball was {answer}.",
+    "animal_near_ball.harmless": "Near the ball was an animal that could do no serious harm.",
     "condition_found": "Lifting the ball showed {answer}.",
     "condition_found.embedded": "Lifting the ball showed that it is embedded in the general area, where relief is allowed.",
     "condition_found.abnormal_course_condition": "Lifting the ball showed that it lies in or on an abnormal course condition that gives relief.",
