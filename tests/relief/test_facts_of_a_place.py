@@ -84,3 +84,19 @@ def test_where_a_ball_lies_in_the_general_area_so_does_the_spot_right_behind_it(
     assert at_bunker.area_open
     known = {**at_bunker.facts, "area_of_ball": "general_area", **embedded}
     assert next_question("embedded_ball", known) == "spot_behind_in_general_area"
+
+
+def test_a_ball_well_on_a_path_of_which_only_the_middle_is_mapped_is_on_it():
+    """It is taken as wide as paths are, and that is said; towards the edge of that width the ground tells."""
+    track = Feature(
+        Kind.PATH,
+        "track",
+        LineString([(-50, 20), (-50, 180)]),
+        tags={"golf": "cartpath", "surface": "asphalt"},
+    )
+    on_it = facts((-50.4, 60.0), track)
+    assert (on_it.facts["interference"], on_it.facts["in_the_way"]) == ("ball", "immovable_obstruction")
+    assert any("taken as" in doubt for doubt in on_it.doubts)
+    assert "interference" not in facts((-51.1, 60.0), track).facts
+    unsurfaced = Feature(Kind.PATH, "trail", LineString([(-50, 20), (-50, 180)]), tags={"golf": "cartpath"})
+    assert "interference" not in facts((-50.0, 60.0), unsurfaced).facts

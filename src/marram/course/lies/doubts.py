@@ -57,7 +57,7 @@ class DoubtKind(Enum):
     PATH_WITHOUT_SURFACE = "path_without_surface"
     """The ball is on a path that may have no artificial surface and so be no obstruction."""
     PATH_WITHOUT_WIDTH = "path_without_width"
-    """A path is near of which the map knows only the middle."""
+    """A path is near of which the map knows only the middle; a ball well within the width it is taken to have is on it."""
     OBSTRUCTION_WITHOUT_SIZE = "obstruction_without_size"
     """The same of an obstruction."""
     BARRIER_WITHOUT_STATUS = "barrier_without_status"
@@ -229,6 +229,7 @@ class Reading:
                         width=width,
                     ),
                     path,
+                    stands=away + self.accuracy <= width / 2,
                 )
 
     def _obstructions(self) -> Iterator[Doubt]:

@@ -147,7 +147,7 @@ def place_facts(course: Course, hole: Hole, xy: XY, *, accuracy: float = TAP_ACC
         # The spot right behind a ball is ground that the ball touches.
         facts[spot_behind_in_general_area.name] = "yes"
     sure = {one.kind for one in reading.conditions} - {
-        one.feature.kind for one in reading.doubts if one.feature
+        one.feature.kind for one in reading.doubts if one.feature and not one.stands
     }
     if Kind.NO_PLAY_ZONE in sure:
         facts[no_play_zone_interference.name] = ZoneInterference.BALL_INSIDE.value

@@ -54,12 +54,12 @@ function bounds(map, hole, { answer, near_outline: nearOutline }) {
 
 const nearOf = (hole, kind, x, y, near) => within(hole.conditions, x, y, near).filter((area) => area.kind === kind).flatMap((area) => touching(area, x, y, near));
 
-function paths(hole, { x, y, touch, near_path: near }) {
+function paths(hole, { x, y, accuracy: off, touch, near_path: near }) {
   return nearOf(hole, "path", x, y, near).flatMap((path) => {
     const away = Math.min(Math.max(0, signed(path.at.polygons, x, y, Infinity)), ...path.at.lines.map((line) => fromLine(line, x, y)));
     const isOn = away <= touch + (path.width ?? 0) / 2;
     const found = isOn && !path.surface ? [doubt("path_without_surface", path)] : [];
-    return path.width !== null && (isOn || away <= near) ? [...found, doubt("path_without_width", path)] : found;
+    return path.width !== null && (isOn || away <= near) ? [...found, { ...doubt("path_without_width", path), stands: away + off <= path.width / 2 }] : found;
   });
 }
 

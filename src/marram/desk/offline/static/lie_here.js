@@ -81,7 +81,7 @@ function factsOf({ hole, x, y, touch, area, colour, conditions, wrongGreen, doub
   if (area !== "out" && !areaOpen) facts.area_of_ball = area;
   if (colour) facts.penalty_area_colour = colour;
   if (area === "general_area" && !areaOpen) facts.spot_behind_in_general_area = "yes";
-  const unsure = new Set(doubts.map((one) => one.of));
+  const unsure = new Set(doubts.filter((one) => !one.stands).map((one) => one.of));
   const sure = new Set(conditions.map((one) => one.kind).filter((kind) => !unsure.has(kind)));
   if (sure.delete("no_play_zone")) facts.no_play_zone_interference = "ball_inside";
   if (area !== "out" && area !== "penalty_area" && sure.size && !areaOpen) {
