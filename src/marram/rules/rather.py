@@ -14,6 +14,8 @@ from marram.rules.result import Result
 from marram.rules.ruling import HandOver, Reason, Ruling
 
 _ZONE, _POINT = "no_play_zone_interference", "nearest_point_exists"
+UNASKED = {"abnormal_course_condition": (_ZONE, "ball_inside")}
+"""By incident, the fact and its answer by which it is rather another one, though nothing asks for it."""
 
 
 def rather(incident: str, known: Mapping[Fact[Any], Any]) -> HandOver | None:
@@ -21,11 +23,12 @@ def rather(incident: str, known: Mapping[Fact[Any], Any]) -> HandOver | None:
 
     From a condition relief may be taken, from a no play zone it must: asked about the one, the other would be missed.
     """
-    if incident != "abnormal_course_condition":
+    if incident not in UNASKED:
         return None
-    zone = FACTS.get(_ZONE)
+    name, answer = UNASKED[incident]
+    zone = FACTS.get(name)
     inside = None if zone is None else known.get(zone)
-    if zone is None or inside is None or zone.token(inside) != "ball_inside":
+    if zone is None or inside is None or zone.token(inside) != answer:
         return None
     return HandOver(
         "no_play_zone", "16.1f(1)", ((_ZONE, zone.token(inside)),), (Reason(_ZONE, "16.1f(1)", (inside,)),)

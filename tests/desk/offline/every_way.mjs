@@ -36,5 +36,8 @@ function go(name, path, answers) {
   }
 }
 
-for (const { name } of book.incidents) go(name, name, {});
+for (const { name, rather } of book.incidents) {
+  go(name, name, {});
+  if (rather) go(name, `${name}/unasked`, { [book.facts[rather[0]].name]: rather[1] }); // told by the map, and asked by nothing
+}
 process.stdout.write(lines.join("\n"));

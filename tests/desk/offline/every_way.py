@@ -11,6 +11,7 @@ from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import INCIDENTS
 from marram.rules.plain import as_plain
+from marram.rules.rather import UNASKED
 from marram.rules.result import NeedFacts, Stake
 from marram.services.conditions import Conditions
 from marram.words.sheet import Sheet, sheet
@@ -23,6 +24,9 @@ def lines(conditions: Conditions) -> Iterator[str]:
     """Yield a line for each question and each end: its way, the fact asked, a digest of all that is said."""
     for one in INCIDENTS:
         yield from _below(one.name, one.name, {}, conditions)
+        if one.name in UNASKED:  # told by the map, and asked by nothing
+            fact, answer = UNASKED[one.name]
+            yield from _below(one.name, f"{one.name}/unasked", {fact: answer}, conditions)
 
 
 def _below(name: str, path: str, answers: Mapping[str, Any], conditions: Conditions) -> Iterator[str]:

@@ -13,7 +13,7 @@ from typing import Any
 from marram import __version__
 from marram.rules.cost import Cost, cost_of
 from marram.rules.editions import clarified_to
-from marram.rules.engine.fact import Fact
+from marram.rules.engine.fact import FACTS, Fact
 from marram.rules.engine.graph import Graph, GraphNode, Vertex, vertices
 from marram.rules.engine.request import book, book_among, conditions_of
 from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides
@@ -24,6 +24,7 @@ from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 from marram.rules.penalty import general
 from marram.rules.plain import as_plain
+from marram.rules.rather import UNASKED, rather
 from marram.rules.ruling import Action, Outcome, Ruling
 from marram.services.conditions import Conditions
 from marram.services.made_with import book_digest
@@ -46,7 +47,8 @@ FORMAT_VERSION = 2
 def offline_book(conditions: Conditions) -> dict[str, Any]:
     """Return the book under some conditions, as plain data for JSON.
 
-    Keys: ``incidents`` (name, title, rule, theme, and ``root``: the vertex it begins at), ``questions`` (each
+    Keys: ``incidents`` (name, title, rule, theme, ``root``: the vertex it begins at, and ``rather``: an answer known unasked
+    by which it is another one), ``questions`` (each
     ``[fact, citation, ways, child …]``), ``ways`` (what leads to each child: answers, or ``at_most``/``above``), ``ends``
     (each an outcome: its sheet by form of play, and what it costs), ``sheets``, ``options`` and ``sentences`` by their
     place. A vertex below 0 is the end number ``-1 - vertex``, another one a question.
@@ -155,11 +157,21 @@ class _Writer:
             "former": one.for_teaching,
             "root": root,
         }
+        if one.name in UNASKED:
+            written["rather"] = self._rather(one.name)
         if who is None and asks_sides:  # answered, the incident goes on in the tree of those sides
             written["among"] = {
                 each.value: self._root(one.name, each)[0] for each in Sides if each is not Sides.INDIVIDUAL
             }
         return written
+
+    def _rather(self, name: str) -> list[Any]:
+        """Write by which answer, known unasked, an incident is rather another one: the fact, the answer, the end, the citation."""
+        fact_name, token = UNASKED[name]
+        fact = FACTS[fact_name]
+        other = rather(name, {fact: fact.parse(token)})
+        assert other is not None
+        return [self._fact(fact), token, self._end(other), self._citation(other.citation)]
 
     def _root(self, name: str, who: Sides | None) -> tuple[int, bool]:
         """Return the vertex an incident begins at, and whether it asks who plays together."""

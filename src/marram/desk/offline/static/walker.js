@@ -15,6 +15,8 @@ export function walk(book, name, answers) {
   const incident = book.byName.get(name);
   const known = knownOf(book, { ...book.answered, ...answers });
   const form = answers[FORM] ?? book.form_of_play;
+  const other = ratherAnother(book, incident, known, form);
+  if (other) return other;
   const graph = new Graph(book);
   const read = new Map(); // one reason for each fact: its narrowest answer, where it was narrowed last
   let here = rootOf(book, incident, answers, known, read);
@@ -38,6 +40,15 @@ export function walk(book, name, answers) {
   const reasons = [...read.values()];
   const sheets = sheetsOf(book, book.ends[end], reasons);
   return { end, sheet: sheetOf(book, sheets[sheets.length === 1 ? 0 : formPlace(book, form)]), reasons };
+}
+
+// The end of an incident that is rather another one by what is known unasked, from the map; null where it is not.
+function ratherAnother(book, { rather }, known, form) {
+  if (!rather || known.get(rather[0]) !== rather[1]) return null;
+  const [fact, token, end, citation] = rather;
+  const [sheets] = book.ends[end];
+  const why = { ...reason(book, fact, citation, token), way: [token] };
+  return { end, sheet: sheetOf(book, sheets[sheets.length === 1 ? 0 : formPlace(book, form)]), reasons: [why] };
 }
 
 // The sheets of an end by form of play; where the way to it tells what is found, those that say so.
