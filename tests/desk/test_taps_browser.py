@@ -215,3 +215,18 @@ def test_a_tap_elsewhere_on_a_page_just_come_is_told_and_then_taken(page: Page) 
     page.clock.run_for(260)
     page.touchscreen.tap(*place)
     page.wait_for_url(lambda url: len(parse_qsl(urlsplit(url).query)) > 7)
+
+
+def test_what_was_pushed_under_the_finger_by_news_is_not_taken(page: Page) -> None:
+    """Play is stopped, or a second opinion asked for: the page moves down, a tap at once answers nothing, one a moment later does."""
+    case = CASES[0]
+    x, y = start(page, case)
+    page.evaluate("document.dispatchEvent(new Event('moved'))")
+    page.mouse.click(x, y)
+    page.clock.run_for(200)
+    assert answers(page) == {}
+    page.clock.run_for(500)
+    page.mouse.click(x, y)
+    until_answered(page, case)
+
+    assert answers(page) == {case[1]: case[2]}

@@ -80,7 +80,7 @@ def asked_now(kept: KeptHere) -> Told:
     if not waiting:
         return {"words": ""}
     names = kept.names()
-    who = dict.fromkeys(names.get(one, "") or text("log.begun.nobody") for one in waiting)
+    who = dict.fromkeys(names.get(one, "") or text("day.asked.somebody") for one in waiting)
     return {"words": text("day.asked", names=", ".join(who))}
 
 

@@ -7,9 +7,8 @@ let over = 0;
 
 export function showPlay({ words, until }) {
   clearTimeout(over);
-  place.querySelector("a").textContent = words;
   place.dataset.until = until;
-  place.hidden = !words;
+  say(place, words);
   if (words && until) over = setTimeout(() => (place.hidden = true), Math.max(0, new Date(until) - Date.now()));
 }
 
@@ -17,8 +16,14 @@ export function showPlay({ words, until }) {
 export function showAsked({ words }) {
   const asked = document.getElementById("asked");
   if (!asked) return;
-  asked.querySelector("a").textContent = words;
-  asked.hidden = !words;
+  say(asked, words);
+}
+
+function say(strip, words) {
+  const moves = strip.hidden === Boolean(words); // what stands below it moves under the finger
+  strip.querySelector("a").textContent = words;
+  strip.hidden = !words;
+  if (moves) document.dispatchEvent(new Event("moved"));
 }
 
 // A page that is not looked at keeps no connection: a browser has six for all pages of one desk.

@@ -77,6 +77,7 @@ TEXTS: dict[str, str] = {
     "groups": "Groups",
     "groups.tee": "tee {tee}",
     "asked": "A second opinion is asked for: {names}",
+    "asked.somebody": "somebody",
     "play.immediate": "Play is stopped since {time}: stop at once. What each group must do",
     "play.normal": "Play is stopped since {time}. What each group must do",
     "play.resumed": "Play goes on at {time}",
