@@ -113,3 +113,29 @@ def test_an_empty_event_is_told_all_it_lacks() -> None:
         About.PLAYERS,
         About.OFFICIALS,
     }
+
+
+@pytest.mark.parametrize(
+    ("change", "percent"),
+    [
+        ({"sides": "four_ball", "form_of_play": "stableford"}, 85),
+        ({"sides": "four_ball", "form_of_play": "match_play", "match_may_end_tied": False, "ties": None}, 90),
+        ({"sides": "best_of_four", "scores_counting": 2}, 85),
+        ({"sides": "foursomes"}, 50),
+        ({}, 100),  # fewer than 30 players (Clarification C/1)
+        (
+            {
+                "players": [{"name": f"P{at}", "handicap_index": 1.0} for at in range(30)],
+                "starting_times": None,
+            },
+            95,
+        ),
+    ],
+)
+def test_the_recommended_allowance_of_the_form_is_named(change: dict[str, Any], percent: int) -> None:
+    """Rules of Handicapping, Appendix C (2024)."""
+    document = {
+        key: value for key, value in {**COMPLETE, "allowance": None, **change}.items() if value is not None
+    }
+    remedies = [one.remedy for one in readiness(read_event_file(document), THERE)]
+    assert any(f"Give allowance; {percent} per cent" in one for one in remedies)

@@ -54,7 +54,7 @@ def test_holes_set_are_those_of_the_day(here: Scoring, tmp_path: Path) -> None:
     days.save(DAY, dict.fromkeys(here.course.holes, (0.0, 0.0)), base=0, who="Committee")
     assert about(ready(here, 1, days), About.HOLES) == []
     (told,) = about(ready(here, 2, days), About.HOLES)
-    assert told.startswith("2025-06-22")
+    assert told.startswith("22 Jun 2025")
 
 
 def test_no_such_round_is_refused(here: Scoring) -> None:

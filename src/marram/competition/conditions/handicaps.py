@@ -8,7 +8,7 @@ from marram.competition.conditions.choices import Variation
 from marram.competition.conditions.event_file import Entrant, EventFile, Rating
 from marram.competition.results.card import Hole
 from marram.errors import InputError
-from marram.handicap.allowances import Allowance, Format, allowance
+from marram.handicap.allowances import Allowance, Format, allowance, for_field
 from marram.handicap.arithmetic import to_whole
 from marram.handicap.course_handicaps import CourseHandicap, course_handicap
 from marram.handicap.editions import LATEST, Edition, edition_on
@@ -27,6 +27,12 @@ _FORMAT = {
     FormOfPlay.PAR_BOGEY: Format.PAR_BOGEY,
     FormOfPlay.MAXIMUM_SCORE: Format.MAXIMUM_SCORE,
     FormOfPlay.MATCH_PLAY: Format.MATCH_PLAY,
+}
+_FOUR_BALL = {
+    FormOfPlay.STROKE_PLAY: Format.FOUR_BALL_STROKE_PLAY,
+    FormOfPlay.STABLEFORD: Format.FOUR_BALL_STABLEFORD,
+    FormOfPlay.PAR_BOGEY: Format.FOUR_BALL_PAR_BOGEY,
+    FormOfPlay.MATCH_PLAY: Format.FOUR_BALL_MATCH_PLAY,
 }
 _SCRAMBLE = {2: Format.SCRAMBLE_2, 3: Format.SCRAMBLE_3, 4: Format.SCRAMBLE_4}
 
@@ -112,6 +118,36 @@ def _shares(found: EventFile, size: int, edition: Edition) -> Allowance:
     if found.allowance is None:
         return allowance(Format.FOURSOMES, edition=edition)
     return Allowance((int(found.allowance), int(found.allowance)))
+
+
+def recommended_allowance(found: EventFile) -> int | None:
+    """Return what Appendix C recommends for the form of play, in per cent of each Course Handicap; ``None`` where nothing.
+
+    For fewer than 30 players 100 where 95 are meant for more (Clarification C/1).
+    """
+    form = found.form_of_play or FormOfPlay.STROKE_PLAY
+    if found.variation is not None:
+        return None
+    if found.sides is Sides.FOUR_BALL:
+        table = _FOUR_BALL.get(form)
+    elif found.sides is Sides.BEST_OF_FOUR:
+        against = "_par_bogey" if form is FormOfPlay.PAR_BOGEY else ""
+        count = found.scores_counting
+        names = {one.value: one for one in Format}
+        table = names.get(f"{'all' if count == 4 else 'best'}_{count}_of_4{against}")
+    elif found.sides is Sides.FOURSOMES:
+        table = Format.FOURSOMES
+    else:
+        table = _FORMAT.get(form, Format.STROKE_PLAY)
+    if table is None:
+        return None
+    edition = _edition(found)
+    known = (
+        for_field(table, len(found.players), edition=edition)
+        if found.players
+        else allowance(table, edition=edition)
+    )
+    return known.shares[0]
 
 
 def shares_ball(found: EventFile) -> bool:

@@ -5,10 +5,12 @@ from datetime import date
 
 from marram.competition.conditions.choices import Score, TieMethod
 from marram.competition.conditions.event_file import EventFile
+from marram.competition.conditions.handicaps import recommended_allowance
 from marram.competition.conditions.readiness_of_people import of_officials, of_players, of_starts
 from marram.competition.conditions.standing import About, Exists, Standing, listed
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import Said, counted, said
+from marram.words.texts import short_day_words
 
 
 def readiness(found: EventFile, there: Exists | None = None) -> tuple[Standing, ...]:
@@ -42,7 +44,16 @@ def _conditions(found: EventFile) -> Iterator[Standing]:
     if not found.scores:
         yield missing(said("It is not said whether gross or net scores count."), said("Give scores."))
     if Score.NET in found.scores and found.allowance is None and found.variation is None:
-        yield missing(said("Net scores count, and no handicap allowance is set."), said("Give allowance."))
+        usual = recommended_allowance(found)
+        yield missing(
+            said("Net scores count, and no handicap allowance is set."),
+            said("Give allowance.")
+            if usual is None
+            else said(
+                "Give allowance; {percent} per cent are recommended for this form (Rules of Handicapping, Appendix C).",
+                percent=usual,
+            ),
+        )
     if found.form_of_play is FormOfPlay.MAXIMUM_SCORE and found.maximum is None:
         yield missing(
             said("Maximum Score is played, and the maximum for a hole is not set (Rule 21.2a)."),
@@ -112,13 +123,19 @@ def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
         if absent := sorted(wanted - on_map):
             yield Standing(
                 About.COURSE,
-                said("{day}: holes {holes} are not on the map.", day=day.isoformat(), holes=listed(absent)),
+                said(
+                    "{day}: holes {holes} are not on the map.", day=short_day_words(day), holes=listed(absent)
+                ),
                 said("Draw them, or correct holes."),
             )
         if unset := sorted((wanted & on_map) - set(there.holes_set.get(day, ()))):
             yield Standing(
                 About.HOLES,
-                said("{day}: no hole location is set for {holes}.", day=day.isoformat(), holes=listed(unset)),
+                said(
+                    "{day}: no hole location is set for {holes}.",
+                    day=short_day_words(day),
+                    holes=listed(unset),
+                ),
                 said("Set them on the page of hole locations."),
                 stops=False,
             )
