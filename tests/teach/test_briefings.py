@@ -94,6 +94,14 @@ def test_beginners_are_shown_the_case_that_makes_the_point() -> None:
         )
 
 
+def test_the_minutes_are_those_of_reading_every_page_aloud() -> None:
+    """Of 260 words on two pages: two minutes at 130 words a minute, and half a minute for each question."""
+    (page,) = drawn_up(Topic("topics", ("sand_touched",), count=1)).pages
+    told = {name: "word " * (130 if name == "told" else 0) for name in PARTS}
+    deck = Deck("", Topic("topics"), (replace(page, made=told), replace(page, made=told)))
+    assert deck.minutes == 3
+
+
 def test_local_rules_are_shown_as_they_are_in_force() -> None:
     """No situation rests on a Local Rule that the event has not, and those that none shows are named."""
     found, without = of_local_rules(("E-3", "F-5", "E-12", "Z-9"), 1, 20)

@@ -12,7 +12,7 @@ from marram.course.model import Course
 from marram.demo import COURSE
 from marram.errors import InputError
 from marram.said import said
-from marram.teach.briefings.deck import PARTS, Deck, Topic
+from marram.teach.briefings.deck import PARTS, WORDS_A_MINUTE, Deck, Topic
 from marram.teach.briefings.deck_file import as_document, read, written
 from marram.teach.briefings.drawing_up import drawn_up
 from marram.teach.briefings.printing import deck_pdf, flag_of
@@ -138,7 +138,9 @@ def _give(
     if as_json:
         print_json(as_document(found))
     elif files:
-        show_lines([("title", found.title), ("text", _counts(found)), *_left_out(found)])
+        show_lines(
+            [("title", found.title), ("text", _counts(found)), ("text", _aloud(found)), *_left_out(found)]
+        )
     else:
         show_lines(_lines(found))
 
@@ -153,6 +155,10 @@ def _counts(found: Deck) -> str:
     )
 
 
+def _aloud(found: Deck) -> str:
+    return text("briefings.aloud", pace=WORDS_A_MINUTE, minutes=found.minutes)
+
+
 def _lines(found: Deck) -> Iterator[Line]:
     yield "title", found.title
     for number, one in enumerate(found.pages, start=1):
@@ -164,6 +170,7 @@ def _lines(found: Deck) -> Iterator[Line]:
             yield "quiet", "   " + line
         if flag_of(one):
             yield "item", flag_of(one)
+    yield "quiet", _aloud(found)
     yield from _left_out(found)
 
 

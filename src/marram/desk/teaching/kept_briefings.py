@@ -19,7 +19,7 @@ from marram.paper.paper_size import PaperSize
 from marram.records.briefings import Kept, briefing_of, briefings, change_briefing, keep_briefing
 from marram.said import said
 from marram.services.ruled_cases import cases_of
-from marram.teach.briefings.deck import PARTS, Deck, Topic
+from marram.teach.briefings.deck import PARTS, WORDS_A_MINUTE, Deck, Topic
 from marram.teach.briefings.deck_file import read, written
 from marram.teach.briefings.drawing_up import KINDS, drawn_up
 from marram.teach.briefings.printing import deck_pdf, flag_of
@@ -99,7 +99,10 @@ def pages(request: Request, ident: str) -> Response:
     counts = text(
         "briefings.version", version=one.version, count=len(deck.pages), edited=edited, flagged=flagged
     )
-    return page(request, "briefing_pages.html", title=deck.title, one=one, pages=shown, counts=counts)
+    aloud = text("briefings.aloud", pace=WORDS_A_MINUTE, minutes=deck.minutes)
+    return page(
+        request, "briefing_pages.html", title=deck.title, one=one, pages=shown, counts=counts, aloud=aloud
+    )
 
 
 @router.post("/briefings/{ident}")

@@ -83,6 +83,12 @@ class Page:
         return replace(self, edited=kept)
 
 
+WORDS_A_MINUTE = 130
+"""How fast somebody speaks to a room (common practice of speakers, who name 120 to 150)."""
+MINUTES_TO_ANSWER = 0.5
+"""How long a room is given to answer (own choice)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Deck:
     """A briefing.
@@ -100,6 +106,12 @@ class Deck:
     pages: tuple[Page, ...]
     version: int = 1
     left_out: int = 0
+
+    @property
+    def minutes(self) -> int:
+        """How long it takes to hold, in minutes: every page read aloud, and a while to answer each question."""
+        words = sum(len(page.part(name).split()) for page in self.pages for name in PARTS)
+        return round(words / WORDS_A_MINUTE + len(self.pages) * MINUTES_TO_ANSWER)
 
     def with_page(self, number: int, page: Page) -> "Deck":
         """Return the deck with another page at a place, from 1, one version on.

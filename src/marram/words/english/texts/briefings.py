@@ -46,6 +46,7 @@ TEXTS: dict[str, str] = {
     "slides": "Slides",
     "pdf": "PDF",
     "handout_pdf": "Handout on one page",
+    "aloud": "Read aloud at {pace} words a minute, with half a minute for each question: about {minutes} min.",
     "on_letter": "on Letter",
     "local_rule": "{code}: {about}",
     "renew": "Rule everything anew",

@@ -17,6 +17,8 @@ TOLD: dict[str, str] = {
     "stood_to_learn_line.no": "{player} did not stand there to learn anything for the next stroke.",
     "arrived": "The absent partner arrived {answer}.",
     "arrived.not_at_all": "The absent partner did not come at all: one partner played alone.",
+    "cancelled_in.neither": "The stroke out of turn was cancelled in neither of the two matches.",
+    "cancelled_in.both": "The stroke out of turn was cancelled in both matches.",
     "cancelled_in": "The stroke out of turn was cancelled {answer}.",
     "last_in_play.this_side": "Neither side holed a ball; the last to be out of the hole was a player of this side.",
     "last_in_play.other_side": "Neither side holed a ball; the last to be out of the hole was a player of the other side.",

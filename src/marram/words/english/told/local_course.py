@@ -28,5 +28,6 @@ TOLD: dict[str, str] = {
     "penalty_area_provisional.found_inside": "Within three minutes the original was found in the penalty area.",
     "penalty_area_provisional.found_outside": "Within three minutes the original was found outside the penalty area.",
     "penalty_area_provisional.not_found": "The original was not found, or is out of bounds.",
+    "watercourse_by_notice.not_named": "The Local Rule does not name this ditch or watercourse.",
     "watercourse_by_notice": "By the Local Rule: {answer}.",
 }
