@@ -224,3 +224,17 @@ def test_partners_nobody_knows_are_asked_for(opened: Callable[[Mapping[str, Any]
     _, desk = opened(event)
 
     assert "Who plays with whom is not known of Fenwin Dulsey, Maris Quillan-Roe" in desk.get("/cards").text
+
+
+def test_a_returned_card_says_what_it_comes_to(opened: Callable[[Mapping[str, Any]], Opened]) -> None:
+    """Four-Ball Stableford: a birdie of one partner and pars are 37 points. The other side of the group is named once, by its side."""
+    kept, desk = opened({"form_of_play": "stableford", "sides": "four_ball", "scores": ["gross"]})
+    kept, desk = opened(with_partners(form_of_play="stableford", sides="four_ball", scores=["gross"]))
+    url = side(kept)
+    fill(desk, url, {1: PARS[0] - 1}, {})
+    assert "<strong>37</strong>" not in desk.get(url).text
+    bring_in(desk, url)
+    page = desk.get(url).text
+    assert "<span>Gross <strong>37</strong></span>" in page
+    others = re.findall(r'<a class="quiet-button" href="/cards/1/[^"]+">([^<]+)</a>', page)
+    assert others == ["Pair 2"]

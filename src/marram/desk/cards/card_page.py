@@ -1,6 +1,6 @@
 """A player's card of a round: the figures side by side, the rulings beside it, the return, and what the Rules make of it."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Annotated, Any
 from uuid import UUID
@@ -16,7 +16,9 @@ from marram.competition.results.card import OutKind
 from marram.desk.cards.card_list import state_of
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here
 from marram.desk.day.navigation import club_time
+from marram.desk.results.board_view import against
 from marram.desk.shell.workplace import show
+from marram.records.starting_sheet import GroupOfDay
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement
 from marram.services.event_results import CardKey, CardNow
@@ -110,7 +112,8 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "url": f"/cards/{number}/{key[0]}",
         "player": key[0],
         "group": group,
-        "others": [one for one in group.players if one.id not in members and one.name] if group else [],
+        "others": _others(here, key[0], group),
+        "comes_to": list(_comes_to(here, label, number)) if now.kept.returned is not None else [],
         "handicap": has.playing if has else None,
         "net": Score.NET in competition.scores,
         "why_not": competition.why_no_cards(),
@@ -138,6 +141,25 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "returned_at": now.kept.returned_at.astimezone(zone) if now.kept.returned_at else None,
         "clock": club_time(here.kept).strftime("%H:%M"),
     }
+
+
+def _others(here: ScoringHere, side: str, group: GroupOfDay | None) -> list[tuple[str, str]]:
+    """Return the other sides of a group, each once, by identifier and name."""
+    side_of, labels = here.competition.side_of, here.competition.labels
+    there = dict.fromkeys(side_of[one.id] for one in group.players if one.id in side_of) if group else {}
+    return [(one, labels[one]) for one in there if one != side]
+
+
+def _comes_to(here: ScoringHere, label: str, round_: int) -> Iterator[tuple[str, str]]:
+    """Yield what a returned card comes to in every result: strokes, points, or holes against the target with their sign."""
+    if here.competition.why_no_cards():
+        return
+    for one in here.now().results:
+        score = one.board.scores.get(label) if one.division is None else None
+        mine = next((each for each in score.rounds if each.round == round_), None) if score else None
+        if mine is not None and mine.complete:
+            signed = one.board.terms.scoring.counts_against_target
+            yield text(f"results.score.{one.score.value}"), against(mine.total) if signed else str(mine.total)
 
 
 def _finding(now: CardNow, one: Finding) -> FindingShown:
