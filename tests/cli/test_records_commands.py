@@ -230,3 +230,11 @@ def test_the_log_is_searched_and_play_is_stopped_from_the_shell(tmp_path: Path) 
         refused = marram("records", *wrong)
         assert refused.code == 2, wrong
         assert match in refused.err, wrong
+
+
+def test_a_sheet_out_of_records_takes_the_map_they_keep(club: Path) -> None:
+    """Scorecards need the pars of the holes: they stand in the map that is kept for the day of the round."""
+    found = marram("paper", "scorecards", "--records", str(club))
+    assert found.code == 0, found.err
+    assert "Fenwin Dulsey" in found.out
+    assert marram("paper", "notice", "--records", str(club), "--round", "9").code == 2

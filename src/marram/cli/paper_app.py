@@ -26,7 +26,12 @@ def paper(
     records: Annotated[
         str | None, typer.Option(help="Records that keep the event, with its cards and its log.")
     ] = None,
-    course: Annotated[Path | None, typer.Option(help="The course map: GeoJSON or OpenStreetMap XML.")] = None,
+    course: Annotated[
+        Path | None,
+        typer.Option(
+            help="The course map: GeoJSON or OpenStreetMap XML; default with --records the one kept."
+        ),
+    ] = None,
     round_: Annotated[int, typer.Option("--round", help="The number of the round.")] = 1,
     draw: Annotated[
         Path | None,
