@@ -2,12 +2,14 @@
 
 import html
 import re
+from concurrent.futures import ThreadPoolExecutor
+from threading import Barrier, BrokenBarrierError
 
 import pytest
 from shapely.geometry import Point, shape
 
 from marram.course.model import Course
-from marram.desk.rulings import relief_view
+from marram.desk.rulings import drawings, relief_view
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.services import relief as relief_service
@@ -124,6 +126,29 @@ def test_drawings_of_a_case_that_still_asks_lead_to_its_question(client: TestCli
     for query in ("", "hole=9", "what=ball_in_penalty_area"):
         answer = client.get(f"/drawings?{query}")
         assert (answer.status_code, answer.headers["location"].partition("?")[0]) == (303, "/case")
+
+
+def test_drawings_are_made_for_one_after_the_other(
+    client: TestClient, ground: Ground, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Of two who ask at once the second never comes in while the first is drawn for; both get theirs."""
+    both_inside = Barrier(2)
+    met = []
+
+    def drawn(*_: object) -> list[object]:
+        try:
+            met.append(both_inside.wait(0.3))
+        except BrokenBarrierError:
+            both_inside.reset()
+        return []
+
+    monkeypatch.setattr(drawings, "relief_views", drawn)
+    address = f"/drawings?hole=9&ball={ground.in_the_burn(0.31)}&entry={ground.in_the_burn(0)}&{PENALTY_AREA}"
+    with client, ThreadPoolExecutor(2) as two:  # one event loop for both, as in a desk that is served
+        answers = list(two.map(client.get, [address, address]))
+
+    assert [one.status_code for one in answers] == [200, 200]
+    assert met == []
 
 
 def test_a_fault_of_the_drawing_does_not_keep_the_ruling_away(

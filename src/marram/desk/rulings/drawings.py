@@ -4,9 +4,10 @@ A page that a script asks for comes without them and asks for them as soon as it
 address holds them, so that without JavaScript nothing is missing.
 """
 
-from anyio import CapacityLimiter, to_thread
-from anyio.lowlevel import RunVar
-from fastapi import APIRouter, Request
+from collections.abc import Iterator
+from typing import Annotated
+
+from fastapi import APIRouter, Depends, Request
 from fastapi.responses import RedirectResponse, Response
 
 from marram.desk.rulings.consultation import consult
@@ -16,7 +17,12 @@ from marram.desk.shell.workplace import workplace
 
 router = APIRouter()
 
-_ONE: RunVar[CapacityLimiter] = RunVar("one who draws")
+
+def _while_drawn() -> Iterator[None]:
+    yield
+
+
+OneAfterTheOther = Annotated[None, Depends(_while_drawn, scope="function", max_concurrency=1)]
 """Drawings are made for one after the other: so many at once would hold up the words of everybody else."""
 
 
@@ -26,14 +32,8 @@ def come_later(request: Request) -> bool:
 
 
 @router.get("/drawings")
-async def drawings(request: Request) -> Response:
+def drawings(request: Request, _: OneAfterTheOther) -> Response:
     """Return the drawings of the options of a case, by their letters; while it still asks, lead to its question."""
-    drawer = _ONE.get(None) or CapacityLimiter(1)
-    _ONE.set(drawer)
-    return await to_thread.run_sync(_drawn, request, limiter=drawer)
-
-
-def _drawn(request: Request) -> Response:
     desk = workplace(request)
     case = desk.read(request)
     found = consult(desk.course, case) if case.what else None

@@ -34,11 +34,13 @@ class Deed:
         ruling: what the Rules say of it by itself.
         incident: the name of what happened; empty where only the ruling is known.
         lay_dry: whether its ball is told to have lain in another area of the course than a penalty area.
+        chose_provisional: whether of several ways the player went on with the provisional ball.
     """
 
     ruling: Ruling
     incident: str = ""
     lay_dry: bool = False
+    chose_provisional: bool = False
 
     @property
     def strokes_by_own_side(self) -> bool:
@@ -228,7 +230,8 @@ class Deed:
     @property
     def puts_provisional_in_play(self) -> bool:
         """Whether the provisional ball is the ball in play under stroke and distance (18.3c(2))."""
-        return self.ruling.action is Action.PLAY_PROVISIONAL or "18.3c(2)" in self.ruling.citations
+        by_rule = self.ruling.action is Action.PLAY_PROVISIONAL or "18.3c(2)" in self.ruling.citations
+        return by_rule or self.chose_provisional
 
     @property
     def solely_from_a_ball(self) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from marram.rules.engine.case import Case
-from marram.rules.facts.several import StoryBall, about_ball, same_provisional
+from marram.rules.facts.several import StoryBall, Taken, about_ball, option_taken, same_provisional
 from marram.rules.penalty import Penalty, strokes
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
@@ -23,6 +23,12 @@ def in_play_at_its_cost(part: Ruling) -> Ruling:
     if forced.kind is not ReliefKind.PROVISIONAL:
         return part
     return replace(part.also(strokes(forced.penalty, forced.citation)), relief=())
+
+
+def with_provisional_chosen(deeds: Sequence[Deed], told: Told) -> list[Deed]:
+    """Return acts that know where the player, having another way too, went on with the provisional ball."""
+    chose = [told.get(option_taken[place]) is Taken.PROVISIONAL for place in range(len(deeds))]
+    return [replace(deed, chose_provisional=one) for deed, one in zip(deeds, chose, strict=True)]
 
 
 def without_abandoned(

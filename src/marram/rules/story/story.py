@@ -20,7 +20,7 @@ from marram.rules.story.combine import combine, deeds_of
 from marram.rules.story.contradictions import check_acts, told_apart
 from marram.rules.story.deeds import NOTHING_DONE, with_areas
 from marram.rules.story.hole_completed import between_holes, strokes_count
-from marram.rules.story.provisional import in_play_at_its_cost
+from marram.rules.story.provisional import in_play_at_its_cost, with_provisional_chosen
 from marram.rules.story.strokes import StrokeCount, count_strokes
 from marram.said import joined, said
 
@@ -201,7 +201,7 @@ def rule_story(
         and (told.get(about_ball[place - 1]) is StoryBall.OTHER_PLAYERS or place - 1 in by_another)
     ]
     areas = [read_facts(one.facts).get(area_of_ball) for one in happened]
-    every = with_areas(deeds_of(parts, names), areas)
+    every = with_provisional_chosen(with_areas(deeds_of(parts, names), areas), told)
     deeds = [NOTHING_DONE if place in by_another else deed for place, deed in enumerate(every)]
     match = form_of_play in (FormOfPlay.MATCH_PLAY, FormOfPlay.MATCH_PLAY.value)
     check_acts(deeds, told, [one.strokes for one in happened])

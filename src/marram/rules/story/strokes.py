@@ -232,7 +232,7 @@ def _put_down_then(deeds: Sequence[Deed], place: int, told: Told, said: Sequence
     earlier, following = deeds[begun].ruling, deeds[ended]
     put_down = bool(earlier.relief) or earlier.action in _PUT_DOWN
     waits = taken is Taken.NOTHING_YET or told.get(ball_settled[begun]) is False
-    if waits or taken in _PLAYED or not put_down:
+    if waits or taken in (*_PLAYED, Taken.PROVISIONAL) or not put_down:
         return False
     if earlier.action is Action.REPLACE and _gone_or_moved_there(deeds[begun], following):
         return (

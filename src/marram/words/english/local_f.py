@@ -34,6 +34,5 @@ NOTES: dict[str, str] = {
     "conditions_one_by_one": "Ground and obstruction are two conditions here: take relief from one, and if the other then interferes, take relief again.",
     "ants_may_sting": "Ants may bite or sting: keep hands and feet out of the hill. Fire ants are dangerous animals, and relief from them may be taken anywhere under Rule 16.2.",
     "repair_hoof_damage_on_green": "On the putting green the player may also repair the damage, without delay (Rule 13.1c(2)).",
-    "penalty_area_relief_remains": "Relief from the penalty area, for one stroke, remains as well (Rule 17).",
     "rising_part_is_not_replayed": "A stroke whose ball hit the part that rises from the ground is not played again.",
 }
