@@ -33,11 +33,11 @@ def test_the_area_of_a_place(client: TestClient, ground: Ground) -> None:
     assert answer["facts"]["penalty_area_colour"] == "red"
 
 
-def test_a_place_on_an_edge_is_in_doubt_and_no_fact(client: TestClient, ground: Ground) -> None:
-    """Within the accuracy of a tap the map hands over nothing: the official is asked."""
+def test_a_place_on_an_edge_is_in_doubt_and_its_area_no_fact(client: TestClient, ground: Ground) -> None:
+    """Within the accuracy of a tap the map hands over no area: the official is asked. Every penalty area near it is red."""
     answer = client.get(f"/api/area?hole=9&ball={ground.in_the_burn(0)}").json()
 
-    assert answer["facts"] == {}
+    assert answer["facts"] == {"penalty_area_colour": "red"}
     assert "measure on the ground" in " ".join(answer["doubts"])
 
 
