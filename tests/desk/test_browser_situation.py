@@ -38,6 +38,8 @@ def test_a_second_incident_and_both_together(phone: Page, ground: Ground) -> Non
     expect(phone.get_by_role("heading", name=said("rulings.ball.title_again"))).to_be_visible()
     tap_map(phone, ground.fairway(along=300))
     phone.get_by_role("link", name=said("rulings.what.title")).click()
+    expect(phone.get_by_role("searchbox")).to_be_visible()
+    settled(phone)
     phone.get_by_role("searchbox").fill("frost altered ground")
     altered = phone.get_by_role(
         "link", name=re.compile("The ground, sand, soil, dew, frost or water was altered")

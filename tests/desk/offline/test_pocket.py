@@ -73,6 +73,7 @@ def test_a_phone_never_connected_finds_asks_and_rules(pocket: Path, chromium: Br
     assert not serious(page)
     page.get_by_label("own words").fill("picked up her ball on the fairway without marking it")
     page.get_by_role("link", name="lifted", exact=False).first.click()
+    expect(page.locator(".answers a").first).to_be_visible()
     asked = []
     while page.locator(".answers a").count():
         asked.append(page.locator("h1").inner_text())
