@@ -3,7 +3,7 @@
 from marram.rules.book.relief_options import stroke_and_distance
 from marram.rules.book.rule_09_natural_forces import lying_in_teeing_area
 from marram.rules.book.rule_09_replacing import must_go_back
-from marram.rules.book.rule_18_provisional import provisional_found_alike
+from marram.rules.book.rule_18_provisional import balls_not_told_apart
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
@@ -30,7 +30,7 @@ def identifying_ball(case: Case) -> Ruling:
     if not case[identical_ball_there]:
         return identified(case)
     if case[own_two_balls_alike]:
-        return provisional_found_alike(case).under("7.2")
+        return balls_not_told_apart(case).under("7.2")
     return not_identified(case)
 
 

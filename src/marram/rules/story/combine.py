@@ -56,6 +56,7 @@ def combine(
     form_of_play: FormOfPlay | str | None = None,
     incidents: Sequence[str] = (),
     by_another: AbstractSet[int] = frozenset(),
+    strokes: Sequence[int | None] = (),
 ) -> Result:
     """Combine the rulings on incidents that happened one after the other in one story.
 
@@ -72,12 +73,13 @@ def combine(
         incidents: the names of what happened, in the same order; what they show by themselves is not asked.
         by_another: the places, from 0, of what another player did: its penalties are that player's, and what it
             leaves to be done is done with that player's ball.
+        strokes: for each incident, strokes made from then until the next, where they were told.
 
     Raises:
         InputError: no incident or more than six, or one that is not decided yet.
         DateNotCovered, UnknownFact, BadAnswer: as for :func:`marram.rule`.
     """
-    deeds = dropped_where_not_teed(deeds_of(rulings, incidents))
+    deeds = _played_on(dropped_where_not_teed(deeds_of(rulings, incidents)), strokes)
     known = {**conditions(played_on, form_of_play, None), **read_facts(facts or {})}
     if any(fact in known for fact in option_taken):
         check_taken([deed.ruling for deed in deeds], known)
@@ -111,6 +113,15 @@ def combine(
     before = {reason.fact: reason for reason in penalties.reasons}
     after = {reason.fact: reason for reason in result.reasons}
     return replace(result, reasons=tuple({**before, **after}.values()))
+
+
+def _played_on(deeds: Sequence[Deed], strokes: Sequence[int | None]) -> list[Deed]:
+    """Note at each act whether strokes were told since the one before."""
+    since = [None, *strokes]
+    return [
+        replace(deed, played_on_before=place < len(since) and bool(since[place]))
+        for place, deed in enumerate(deeds)
+    ]
 
 
 def _with_options_told(deeds: Sequence[Deed], known: Told) -> list[Deed]:

@@ -35,12 +35,14 @@ class Deed:
         incident: the name of what happened; empty where only the ruling is known.
         lay_dry: whether its ball is told to have lain in another area of the course than a penalty area.
         chose_provisional: whether of several ways the player went on with the provisional ball.
+        played_on_before: whether strokes were told between the act before and this one.
     """
 
     ruling: Ruling
     incident: str = ""
     lay_dry: bool = False
     chose_provisional: bool = False
+    played_on_before: bool = False
 
     @property
     def strokes_by_own_side(self) -> bool:
@@ -194,6 +196,8 @@ class Deed:
             return True
         if self.incident in ("mistake_in_relief_noticed", "dropped_in_penalty_area"):
             return True
+        if self.played_on_before and not self.has_a_stroke:
+            return False  # the ball was played from where it was put; another one is lost since
         return (
             self.incident in INSTEAD_OF_STROKE_AND_DISTANCE
             and self.ruling.action is not Action.PLAY_OTHER_BALL

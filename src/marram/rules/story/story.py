@@ -188,6 +188,7 @@ def rule_story(
             form_of_play=form_of_play,
             incidents=names,
             by_another=by_another,
+            strokes=[one.strokes for one in happened],
         )
     )
     if not isinstance(combined, Ruling):
