@@ -139,3 +139,35 @@ def test_the_recommended_allowance_of_the_form_is_named(change: dict[str, Any], 
     }
     remedies = [one.remedy for one in readiness(read_event_file(document), THERE)]
     assert any(f"Give allowance; {percent} per cent" in one for one in remedies)
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {
+            "sides": "four_ball",
+            "form_of_play": "maximum_score",
+            "maximum": {"by": "times_par", "number": 2},
+        },
+        {"sides": "best_of_four", "side_size": 3, "scores_counting": 2},
+    ],
+    ids=["Four-Ball Maximum Score", "best two of three"],
+)
+def test_no_allowance_is_recommended_where_the_table_names_none(change: dict[str, Any]) -> None:
+    """Appendix C of 2020 and 2024 have no row for these forms: the remedy says so and names no number."""
+    document = {
+        key: value for key, value in {**COMPLETE, "allowance": None, **change}.items() if value is not None
+    }
+    remedies = [one.remedy for one in readiness(read_event_file(document), THERE)]
+    (remedy,) = [one for one in remedies if one.startswith("Give allowance")]
+    assert "does not name this form" in remedy
+    assert "per cent" not in remedy
+
+
+def test_shares_taken_from_another_form_are_told() -> None:
+    """Gruesomes stand in no table: that the shares of greensomes are taken is said, and stops nothing."""
+    change = {"sides": "foursomes", "variation": "gruesomes", "allowance": None}
+    document = {key: value for key, value in {**COMPLETE, **change}.items() if value is not None}
+    (told,) = [one for one in readiness(read_event_file(document), THERE) if "gruesomes" in one.what]
+    assert "greensomes" in told.remedy
+    assert not told.stops

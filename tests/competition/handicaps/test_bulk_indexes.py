@@ -1,5 +1,6 @@
 """Very many indexes at once have the digits that exact fractions give."""
 
+from concurrent.futures import Executor, ProcessPoolExecutor, ThreadPoolExecutor
 from fractions import Fraction
 
 import numpy as np
@@ -8,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from marram.competition.handicaps.bulk_indexes import ABOVE_ZERO, _differentials, indexes_in_tenths
+from marram.competition.handicaps.spread import indexes_spread
 from marram.errors import BadHandicap
 from marram.handicap.differential import score_differential
 from marram.handicap.index import handicap_index
@@ -63,3 +65,28 @@ def test_every_fault_is_told() -> None:
         )
 
     assert len(refused.value.faults) == 3
+
+
+@pytest.mark.parametrize("kind", [ThreadPoolExecutor, ProcessPoolExecutor])
+@pytest.mark.parametrize("players", [0, 1, 7, 50])
+def test_indexes_on_all_cores_have_the_digits_of_one(kind: type[Executor], players: int) -> None:
+    """Spread over threads and over processes in pieces of seven, with and without caps: every index is the same."""
+    draw = np.random.default_rng(players)
+    given = tuple(draw.integers(low, high, (players, 20)) for low, high in ((60, 160), (55, 156), (600, 790)))
+    lows = draw.integers(0, 400, players)
+    with kind(2) as executor:  # type: ignore[call-arg]
+        spread = indexes_spread(executor, *given, part=7)
+        capped = indexes_spread(executor, *given, low_indexes=lows, part=7)
+
+    assert np.array_equal(spread, indexes_in_tenths(*given))
+    assert np.array_equal(capped, indexes_in_tenths(*given, low_indexes=lows))
+
+
+def test_a_fault_in_one_piece_is_told() -> None:
+    """One Slope Rating out of bounds among the last players is refused as it is on one core."""
+    given = [np.full((30, 20), value) for value in (80, 120, 720)]
+    given[1][29, 19] = 500
+    with ThreadPoolExecutor(2) as executor, pytest.raises(BadHandicap, match="Slope Ratings"):
+        indexes_spread(executor, *given, part=7)
+    with ThreadPoolExecutor(2) as executor, pytest.raises(BadHandicap, match="shape"):
+        indexes_spread(executor, given[0], given[1][:7], given[2], part=7)

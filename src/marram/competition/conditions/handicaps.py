@@ -123,13 +123,16 @@ def _shares(found: EventFile, size: int, edition: Edition) -> Allowance:
 def recommended_allowance(found: EventFile) -> int | None:
     """Return what Appendix C recommends for the form of play, in per cent of each Course Handicap; ``None`` where nothing.
 
-    For fewer than 30 players 100 where 95 are meant for more (Clarification C/1).
+    For fewer than 30 players 100 where 95 are meant for more (Clarification C/1). The table has no row for Four-Ball Maximum
+    Score, and of best scores of a side only those of four players.
     """
     form = found.form_of_play or FormOfPlay.STROKE_PLAY
     if found.variation is not None:
         return None
     if found.sides is Sides.FOUR_BALL:
         table = _FOUR_BALL.get(form)
+    elif found.sides is Sides.BEST_OF_FOUR and found.side_size not in (None, 4):
+        table = None
     elif found.sides is Sides.BEST_OF_FOUR:
         against = "_par_bogey" if form is FormOfPlay.PAR_BOGEY else ""
         count = found.scores_counting

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from datetime import date
 
-from marram.competition.conditions.choices import Score, TieMethod
+from marram.competition.conditions.choices import Score, TieMethod, Variation
 from marram.competition.conditions.event_file import EventFile
 from marram.competition.conditions.handicaps import recommended_allowance
 from marram.competition.conditions.readiness_of_people import of_officials, of_players, of_starts
@@ -47,12 +47,22 @@ def _conditions(found: EventFile) -> Iterator[Standing]:
         usual = recommended_allowance(found)
         yield missing(
             said("Net scores count, and no handicap allowance is set."),
-            said("Give allowance.")
+            said(
+                "Give allowance; the table of Appendix C (Rules of Handicapping) does not name this form, so that the Committee sets it."
+            )
             if usual is None
             else said(
                 "Give allowance; {percent} per cent are recommended for this form (Rules of Handicapping, Appendix C).",
                 percent=usual,
             ),
+        )
+    if Score.NET in found.scores and found.variation is Variation.GRUESOMES:
+        yield missing(
+            said("Appendix C (Rules of Handicapping) has no shares for gruesomes."),
+            said(
+                "Those of greensomes are taken, 60 and 40 per cent; or give each side a handicap with its card."
+            ),
+            stops=False,
         )
     if found.form_of_play is FormOfPlay.MAXIMUM_SCORE and found.maximum is None:
         yield missing(
