@@ -40,13 +40,10 @@ def indexes_spread(
     alike = {len(scores), len(slopes), len(ratings), len(scores) if low_indexes is None else len(low_indexes)}
     if len(scores) <= part or len(alike) > 1:
         return indexes_in_tenths(scores, slopes, ratings, low_indexes=low_indexes)
+    lows = low_indexes
     waiting = [
-        executor.submit(
-            _of_part,
-            *(one[start : start + part] for one in (scores, slopes, ratings)),
-            None if low_indexes is None else low_indexes[start : start + part],
-        )
-        for start in range(0, len(scores), part)
+        executor.submit(_of_part, scores[at], slopes[at], ratings[at], None if lows is None else lows[at])
+        for at in (slice(start, start + part) for start in range(0, len(scores), part))
     ]
     try:
         return np.concatenate([one.result() for one in waiting])
