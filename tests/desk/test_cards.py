@@ -171,6 +171,9 @@ def test_a_result_is_closed_and_reopened_only_as_the_rules_allow(kept: KeptHere,
     assert found.status_code == 303
     assert "why_too_low" in desk.get(url).text
 
+    page = desk.get("/results/close")
+    assert page.status_code == 200
+    assert 'value="administrative"' in page.text
     asked = desk.post("/results/reopen", data={"change": "breach", "tapped": new_ident()})
     assert 'name="late_breach"' in asked.text
     assert kept.log.entries(kept.event_id, kind="competition_reopened") == []
