@@ -304,3 +304,18 @@ def test_sides_and_teams_of_a_list_are_kept_and_a_new_partner_joins_the_side(
     answer = take(desk, upload(desk, "Name;Pair;Team\nFi Ash;Terns;Dunewick\n").text)
     assert "several teams" in answer.text
     assert "Fi Ash" not in playing(kept)
+
+
+def test_names_stand_in_the_order_a_person_looks_for_them_and_forms_before_them(
+    kept: KeptHere, desk: TestClient
+) -> None:
+    """Accents, strokes through letters and umlauts are passed over; however long the list is, what is done with it stands first."""
+    rows = "".join(f"{name},9.1\n" for name in ("Zoë Ems", "Łucja Ost", "Çelik Ali", "Øyvind Aas", "Ülo Õun"))
+    take(desk, upload(desk, f"Name,HCP\n{rows}").text)
+    page = desk.get("/entries").text
+    places = [
+        page.index(f"<span>{name}") for name in ("Çelik Ali", "Łucja Ost", "Øyvind Aas", "Ülo Õun", "Zoë Ems")
+    ]
+
+    assert places == sorted(places)
+    assert page.index('action="/entries/read"') < page.index('action="/entries/withdraw"') < places[0]

@@ -11,7 +11,7 @@ from typing import Any
 
 from marram.competition.entries.columns import Columns
 from marram.competition.entries.entry import Column, Entry, EntryList
-from marram.competition.entries.names import spelled_alike
+from marram.competition.entries.names import in_a_list, spelled_alike
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.entry import Entry as LogEntry
@@ -82,7 +82,7 @@ def field_now(at: EventLog) -> FieldNow:
             gone = {one.told["player"], told.get("moves_up")}
             reserves = [each for each in reserves if each.person not in gone]
             withdrawn.append(one.told["player"])
-    playing = entrants(at.records, at.event)
+    playing = tuple(sorted(entrants(at.records, at.event), key=lambda one: in_a_list(one.name)))
     there = {one.person for one in playing}
     return FieldNow(
         playing,

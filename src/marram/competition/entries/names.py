@@ -11,7 +11,10 @@ _TOTALS = re.compile(
     r"(?:\s+(?:players|entries|spieler|teilnehmer|of players|der spieler))?\s*[:=]?\s*[\d.,]*$",
     re.IGNORECASE,
 )
-_FOLDED = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "oe", "å": "aa", "æ": "ae"})
+_FOLDED = str.maketrans(
+    {"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "oe", "å": "aa", "æ": "ae", "œ": "oe"}
+    | {"ł": "l", "đ": "d", "ð": "d", "þ": "th", "ı": "i"}
+)
 
 
 def turned(name: str) -> str | None:
@@ -35,6 +38,14 @@ def is_total(name: str) -> bool:
 
 def spelled_alike(name: str) -> str:
     """Return what is the same however a name is spelled: accents, umlauts, capitals, hyphens and the order of its words apart."""
+    return " ".join(sorted(re.findall(r"\w+", _plain(name))))
+
+
+def in_a_list(name: str) -> tuple[str, str]:
+    """Return what a name is put in order by where names are listed: its letters without accents, so that Çelik stands with Cole."""
+    return _plain(name), name
+
+
+def _plain(name: str) -> str:
     small = unicodedata.normalize("NFC", name).casefold().translate(_FOLDED)
-    bare = "".join(one for one in unicodedata.normalize("NFKD", small) if not unicodedata.combining(one))
-    return " ".join(sorted(re.findall(r"\w+", bare)))
+    return "".join(one for one in unicodedata.normalize("NFKD", small) if not unicodedata.combining(one))
