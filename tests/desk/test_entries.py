@@ -306,9 +306,7 @@ def test_sides_and_teams_of_a_list_are_kept_and_a_new_partner_joins_the_side(
     assert "Fi Ash" not in playing(kept)
 
 
-def test_names_stand_in_the_order_a_person_looks_for_them_and_forms_before_them(
-    kept: KeptHere, desk: TestClient
-) -> None:
+def test_names_stand_in_the_order_a_person_looks_for_them_and_forms_before_them(desk: TestClient) -> None:
     """Accents, umlauts and strokes through letters are passed over; what is done with a list stands before it, however long it is."""
     rows = "".join(f"{name},9.1\n" for name in ("Zoë Ems", "Łucja Ost", "Çelik Ali", "Øyvind Aas", "Ülo Õun"))
     take(desk, upload(desk, f"Name,HCP\n{rows}").text)
