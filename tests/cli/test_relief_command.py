@@ -264,4 +264,4 @@ def test_a_condition_that_is_not_on_the_map_is_named_before_anything_is_asked() 
         "relief", str(COURSE), "--hole", "1", "--ball", "3.99805,55.0035", "--condition", "quilsand/222"
     )
     assert refused.code == 2
-    assert "--condition 'quilsand/222': nothing on the map has this identifier. Did you mean" in refused.err
+    assert "'quilsand/222': nothing on the map has this identifier. Did you mean" in refused.err

@@ -104,7 +104,7 @@ def test_what_lies_between_is_answered_in_the_file(tmp_path: Path) -> None:
     document["between"] = {"earlier_mistake_1": "same_ball"}
     ruled = marram("situation", written(tmp_path, document))
     assert ruled.code == 0
-    assert "Before a stroke is made to begin another hole" in " ".join(ruled.out.split())
+    assert "a stroke is made to begin another" in " ".join(ruled.out.split())
     assert "In total: two penalty strokes" in ruled.out
 
 

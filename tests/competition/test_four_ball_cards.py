@@ -140,7 +140,7 @@ def test_whose_handicap_it_is_must_be_said() -> None:
         four_ball(HandicapShown(4), HandicapShown(4, "c"))
     assert len(caught.value.faults) == 2
     assert "say whose it is" in caught.value.faults[0]
-    assert "'c' has no ball on this card" in caught.value.faults[1]
+    assert "'c' has no ball" in caught.value.faults[1]
 
 
 FILE: dict[str, Any] = {

@@ -215,7 +215,7 @@ def test_a_match_that_has_begun_stays_on_the_starting_sheet(
         },
     )
     assert answer.status_code == 422
-    assert "A match of this round has begun" in answer.text
+    assert "match of this round has begun" in answer.text
     assert len(addresses(desk)) == 2
 
 

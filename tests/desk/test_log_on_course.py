@@ -82,7 +82,7 @@ def test_an_interrupted_ruling_is_found_again_on_another_device(kept: KeptHere) 
     assert link is not None
     assert begun in link[1]
     tablet.get(link[1].replace("&amp;", "&") + NOT_FROM_INSIDE)
-    assert "Two devices went on with this case" in phone.get("/open-cases").text
+    assert "Two devices went on" in phone.get("/open-cases").text
     assert "Another device has this case at" in phone.get(f"/case?{IN_THE_BURN}&{begun}").text
 
 

@@ -87,7 +87,7 @@ def test_two_gaps_are_told_together() -> None:
     assert (result.count.strokes_untold, result.count.gaps_untold) == (1, (1, 2))
     sheet = story_sheet(result, form_of_play="stroke_play")
     assert sheet is not None
-    assert "between incidents 1 and 2 and between incidents 2 and 3, 0 if none" in sheet.headline
+    assert "1 and 2 and between incidents 2 and 3" in sheet.headline
     played, _ = twice(1)
     whole = rule_story(
         [played, played, last], strokes_before=1, edition=2023, form_of_play="stroke_play", local_rules=[]

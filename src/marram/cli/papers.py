@@ -2,14 +2,12 @@
 
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from marram.cli import long_work
 from marram.cli.paper_given import paper_given
 from marram.cli.show import print_json, show_lines
 from marram.cli.writing import different, write_files
 from marram.course.loading import load
-from marram.course.model import Course
 from marram.errors import InputError, shown
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet import Sheet
@@ -17,9 +15,6 @@ from marram.rules.plain import as_plain
 from marram.said import said
 from marram.services.event_papers import EventPapers, SheetName, papers_of_file
 from marram.words.texts import text
-
-if TYPE_CHECKING:
-    from marram.records.database import Records
 
 ALL = "all"
 
@@ -121,22 +116,11 @@ def _papers(source: Source) -> EventPapers:
     if faults:
         raise InputError(*faults)
     from marram.records.database import opened
-    from marram.services.event_papers_kept import papers_of_records
+    from marram.services.event_papers_kept import map_of_round, papers_of_records
 
     with opened(source.records) as there:
-        on_map = course or _map_kept(there, source)
+        on_map = course or map_of_round(there, source.event, source.round)
         return papers_of_records(there, source.event, course=on_map, round_=source.round)
-
-
-def _map_kept(records: "Records", source: Source) -> Course:
-    """Return the map that records keep for the day of the round."""
-    from marram.records.starting_sheet import rounds
-    from marram.services.keeping import kept_event
-    from marram.services.ready_kept import course_kept
-
-    known = rounds(records, kept_event(records, source.event)[0])
-    map_on, _ = course_kept(records, None)
-    return map_on(known[source.round - 1].day if source.round <= len(known) else None)
 
 
 def _named(name: str) -> SheetName:

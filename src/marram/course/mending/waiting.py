@@ -23,6 +23,7 @@ from marram.course.mending.proposal import Proposal
 from marram.course.mending.setting import LineThing, Setting
 from marram.course.model import Kind
 from marram.course.reading.holes import TEE_PART, TEE_REACH
+from marram.course.reading.selection import FURTHEST_DEGREES
 from marram.course.reading.shapes import hole_numbers
 from marram.course.scheme import meaning
 
@@ -138,6 +139,7 @@ class _After:
             if one.fault.check in SHAPE_AT_FAULT and one.fault.feature in setting.features
         ]
         self._named = [one for one in proposals if one.mending in {"name_tee", "name_green"}]
+        self._ends = self._ends_of_missing_holes()
 
     def of(self, fault: Fault, proposal: Proposal | None = None) -> Proposal | None:
         """Return the proposal that a fault, or what is proposed for it, follows from."""
@@ -151,6 +153,8 @@ class _After:
             return self._turned[fault.hole]
         if (line := self._lines.of(fault)) is not None:
             return self._of_lines[line]
+        if (end := self._other_end(fault)) is not None:
+            return end
         if proposal is None and (found := self._unproposed(fault)) is not None:
             return found
         if fault.check in LACKS and (proposal is None or proposal.mending == "end_on_green"):
@@ -160,12 +164,35 @@ class _After:
     def _unproposed(self, fault: Fault) -> Proposal | None:
         """Return what a fault waits for that nothing is proposed for: its own feature, a line of play, the boundary."""
         if fault.check == "holes_missing":
-            return next(iter(self._of_lines.values()), None)
+            return next(iter((*self._of_lines.values(), *self._ends.values())), None)
         if fault.check in WITHOUT_BOUNDARY:
             return next((one for one in self._proposals if self._is_boundary(one)), None)
         if fault.check in OF_TURNED and fault.hole in self._of_numbers:
             return self._of_numbers[fault.hole]
         return self._changing.get(fault.feature)
+
+    def _ends_of_missing_holes(self) -> dict[int, Proposal]:
+        """Return what mends a tee or green by the hole it names, of the holes that have no line of play.
+
+        Only once both ends can be read a line is drawn between them.
+        """
+        with_line = {number for line in self._setting.lines for number in line.writing.numbers}
+        ends: dict[int, Proposal] = {}
+        for one in self._shapes:
+            tags = self._setting.tags(one.fault.feature)
+            if meaning(tags) in {Kind.TEEING_AREA, Kind.PUTTING_GREEN}:
+                named = hole_numbers(tags.get("holes", "")) or read_writing(tags.get("ref", "")).numbers
+                for number in set(named) - with_line:
+                    ends.setdefault(number, one)
+        return ends
+
+    def _other_end(self, fault: Fault) -> Proposal | None:
+        """Return what mends the green of the hole that a tee names and that has no line of play, or its tee."""
+        if fault.check not in WITHOUT_LINE or not self._ends:
+            return None
+        things = (*self._setting.tees, *self._setting.greens)
+        named = next((numbers_of(one) for one in things if one.ident == fault.feature), ())
+        return next((self._ends[number] for number in named if number in self._ends), None)
 
     def _is_boundary(self, one: Proposal) -> bool:
         return one.fault.check in BOUNDARY_AT_FAULT and any(
@@ -203,7 +230,11 @@ class _After:
             return False
         if fault.check in SOMEWHERE or fault.latitude is None or fault.longitude is None:
             return True
-        at = Point(self._setting.plane.to_metres(fault.longitude, fault.latitude))
+        plane = self._setting.plane
+        away = abs(fault.longitude - plane.longitude), abs(fault.latitude - plane.latitude)
+        if max(away) > FURTHEST_DEGREES:  # misplaced too, which is told once its shape is mended
+            return True
+        at = Point(plane.to_metres(fault.longitude, fault.latitude))
         reach = NEAR_GREEN if found is Kind.PUTTING_GREEN else TEE_REACH
         return min(end.distance(at) for end in ends) <= reach
 
