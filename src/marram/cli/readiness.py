@@ -93,8 +93,9 @@ def _of_file(wanted: Wanted) -> Found:
 def _of_records(wanted: Wanted) -> Found:
     from marram.records.database import opened
     from marram.records.starting_sheet import rounds
+    from marram.services.course_kept import course_kept
     from marram.services.keeping import kept_event
-    from marram.services.ready_kept import course_kept, next_round, ready_kept
+    from marram.services.ready_kept import next_round, ready_kept
 
     faults = [
         said("{option} belongs to an event in a file; with --records leave it out.", option=option)

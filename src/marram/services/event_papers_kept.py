@@ -16,11 +16,11 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.services.bracket_kept import bracket_now
 from marram.services.bracket_words import bracket_on_paper
 from marram.services.competition_kept import CompetitionKept, competition_kept
+from marram.services.course_kept import course_kept
 from marram.services.event_papers import EventPapers
 from marram.services.event_results import EventResults
 from marram.services.keeping import kept_event
 from marram.services.officials_placed import placed
-from marram.services.ready_kept import course_kept
 from marram.services.report_lines import ruling_lines, stops
 from marram.services.scored import Scored
 
