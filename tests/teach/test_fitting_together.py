@@ -5,9 +5,9 @@ from itertools import islice
 import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.penalty import Who
+from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Ruling, general_penalty, penalty
+from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, penalty
 from marram.teach.quizzes.apart import is_allowed_too, told_apart
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
@@ -40,6 +40,37 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
     assert fit_together("back_on_the_line_drop", behind, FormOfPlay.STROKE_PLAY)
     ahead = {**behind, "rest_nearer_than_start_of_line": "yes"}
     assert not fit_together("back_on_the_line_drop", ahead, FormOfPlay.STROKE_PLAY)
+
+
+@pytest.mark.parametrize(
+    ("incident", "facts", "form"),
+    [
+        # A side has a partner; whoever plays alone has none.
+        ("partner_stood_behind", {"sides": "individual"}, FormOfPlay.STROKE_PLAY),
+        # An opponent is in a match only (Definitions: opponent).
+        ("partner_acted_on_ball", {"whom_else": "hurt_opponent"}, FormOfPlay.STROKE_PLAY),
+        # Nothing is off the ground in a footprint (Rule 16.1a(1)).
+        ("something_in_the_way", {"interference": "ball_above_ground", "in_the_way": "animal_track"}, FormOfPlay.STROKE_PLAY),
+        # On the putting green such damage is repaired (Rule 13.1c(2)).
+        ("animal_damage", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
+    ],
+)  # fmt: skip
+def test_what_no_course_has_seen_is_not_told(incident: str, facts: dict[str, str], form: FormOfPlay) -> None:
+    """Nothing told speaks against the rest."""
+    assert not fit_together(incident, facts, form)
+
+
+def test_an_answer_that_can_be_right_too_is_no_wrong_one() -> None:
+    """The other ball that goes back (Rule 9.6), relief in the right way (14.5b), one of two things left with the same penalty."""
+    moved = Ruling().play_as_it_lies().note("other_ball_is_replaced")
+    assert is_allowed_too(moved, Ruling().replace_ball())
+    again = ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "17.1d(1)", Reference.PREVIOUS_STROKE, None, (), 1)
+    due = Ruling().with_options(again, may_play_as_it_lies=False)
+    rightly = Ruling().correct("correct_relief_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
+    assert is_allowed_too(due, rightly.next(Action.CORRECT_MISTAKE))
+    paid = penalty(1, "17.1d(1)")
+    assert is_allowed_too(paid.with_options(again), paid.play_as_it_lies())
+    assert not is_allowed_too(paid.with_options(again), Ruling().play_as_it_lies())
 
 
 def test_one_of_the_things_that_may_be_done_is_no_wrong_answer() -> None:

@@ -76,3 +76,26 @@ def test_a_stroke_is_told_once_and_every_ball_in_play_is_known() -> None:
             assert isinstance(ruling, Ruling)
             assert "play_out_both_balls" not in ruling.notes
             assert act.option != "provisional" or ruling.action is Action.PLAY_PROVISIONAL
+
+
+def test_a_ball_played_as_it_lay_is_told_with_its_strokes_once() -> None:
+    """That is a stroke itself: no second sentence counts strokes "then made", which could be added to it."""
+    seen = 0
+    for one in islice(strokes_questions(31), 150):
+        told = one.told("Q")
+        for each in one.happened:
+            if each.option == "as_it_lies":
+                seen += 1
+                assert any("played the ball as it lay, " in sentence for sentence in told)
+        followed = [each for each in one.happened if each.strokes and each.option != "as_it_lies"]
+        assert sum("With that ball" in sentence for sentence in told) == len(followed)
+    assert seen
+
+
+def test_no_stroke_is_asked_for_where_it_is_open_which_ball_counts() -> None:
+    """After a provisional ball the next stroke depends on the original (Rule 18.3c)."""
+    for one in islice(strokes_questions(32), 150):
+        for each, part in zip(one.happened, one.result.parts, strict=True):
+            if each.incident in ("another_ball_played", "wrong_ball_played"):
+                assert isinstance(part, Ruling)
+                assert part.action is not Action.PLAY_ON or part.stroke is not None

@@ -183,6 +183,7 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
         "relief_has_been_taken",
         "ball_has_been_played",
         "may_restore_and_clean",
+        "recreate_lie_in_sand",
     ),
     Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF: ("nearest_like_conditions",),
     Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),

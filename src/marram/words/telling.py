@@ -18,6 +18,8 @@ _PLACE = re.compile(r"\{player\}")
 _FIRST_IN_TITLE = re.compile(r"^(?:The|A) player\b")
 _CODES: Mapping[str, str] = {fact.name: code for code, fact in LOCAL_RULES.items()}
 """The code of each Model Local Rule by the fact that it is in force."""
+_CASES_OF_NUMBERS = ("none", "above", "below")
+"""Which sentence tells a number: none at all, more than none, fewer than none."""
 
 
 def opening(name: str, player: str) -> str:
@@ -44,7 +46,7 @@ def told(name: str, answer: Any, player: str) -> str:
     fact = fact_named(name)
     given = fact.parse(answer)
     sentences = told_sentences()
-    sentence = sentences.get(f"{name}.{fact.token(given)}") or sentences[name]
+    sentence = sentences.get(f"{name}.{_case_of(fact, given)}") or sentences[name]
     spoken = translate()(sentence)
     spoken = re.sub(r"^\{player\}", lambda _: player, spoken)
     spoken = spoken.replace("{player}", text("situations.the_player"))
@@ -56,7 +58,8 @@ def is_told(fact: Fact[Any]) -> bool:
     sentences = told_sentences()
     if fact.name in sentences or fact.name in _CODES:
         return True
-    return bool(fact.answers) and all(f"{fact.name}.{token}" in sentences for token in fact.tokens())
+    cases = fact.tokens() if fact.answers else _CASES_OF_NUMBERS
+    return all(f"{fact.name}.{each}" in sentences for each in cases)
 
 
 def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[str, ...]:
@@ -84,7 +87,15 @@ def _title(code: str) -> str:
     return translate()(LOCAL_RULE_TITLES[code])
 
 
+def _case_of(fact: Fact[Any], answer: Any) -> str:
+    """Return which of a fact's sentences tells an answer: its token; of a number, which side of none it is on."""
+    if fact.answers or fact.is_date:
+        return str(fact.token(answer))
+    return _CASES_OF_NUMBERS[(answer > 0) - (answer < 0)]
+
+
 def _answer_words(fact: Fact[Any], answer: Any) -> str:
     if fact.answers:
         return translate()(fact.answers[answer])
-    return amount_words(answer, fact.unit)
+    told_by_side = f"{fact.name}.below" in told_sentences()
+    return amount_words(abs(answer) if told_by_side else answer, fact.unit)

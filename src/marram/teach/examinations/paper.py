@@ -12,7 +12,7 @@ from marram.said import said
 from marram.teach.book.contents import local_rules, of_rule
 from marram.teach.examinations.blueprint import LEVELS, WEIGHTS, shares
 from marram.teach.examinations.item import Item
-from marram.teach.quizzes.quiz import question
+from marram.teach.quizzes.quiz import is_taken_up, question
 from marram.teach.situations.reaching import reached_from
 from marram.teach.situations.sampling import situation
 
@@ -246,7 +246,7 @@ class _Draw:
             if found is None or len(found.facts) >= MOST_FACTS:
                 continue
             asked = question(found, self.lot)
-            if asked is None:
+            if asked is None or not is_taken_up(asked, self.lot):
                 continue
             one = Item(asked, self.rule, found.level)
             if one.ident in used or one.ident in retired:

@@ -25,7 +25,9 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
     relief for a penalty, which is open to whoever may play the ball as it lies (stroke and distance: Rule 18.1).
     """
-    if right.penalties or other.penalties:
+    if _says_it_in_general(right, other) or _replaces_another(right, other):
+        return True
+    if {*right.penalties} != {*other.penalties}:
         return False
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
         return True  # relief from what can be moved is to move it (Rules 15.1a and 15.2a)
@@ -40,6 +42,17 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if other.action is not Action.TAKE_RELIEF or not taken:
         return False
     return taken <= offered if right.action is _CHOICE else taken < offered
+
+
+def _says_it_in_general(right: Ruling, other: Ruling) -> bool:
+    """Whether relief is to be taken, and the other ruling says to take it rightly: a mistake in it is put right so (Rule 14.5b)."""
+    rightly = {"correct_relief_before_stroke"} & {each.what for each in other.corrections}
+    return right.action is Action.TAKE_RELIEF and other.action is Action.CORRECT_MISTAKE and bool(rightly)
+
+
+def _replaces_another(right: Ruling, other: Ruling) -> bool:
+    """Whether a ball is played as it lies and another one replaced: which of them an answer means, it does not say."""
+    return "other_ball_is_replaced" in right.notes and other.action is Action.REPLACE
 
 
 def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:

@@ -8,6 +8,8 @@ from marram.rules.engine.export import graph_of
 from marram.rules.engine.graph import outcomes
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.finding_of import finding_of
+from marram.rules.findings import Finding
 from marram.rules.incidents import incident
 from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.relief_family import family
@@ -146,6 +148,21 @@ def step(ruling: Ruling) -> Step:
 def steps_of(name: str) -> frozenset[Step]:
     """Return what is done next after an incident, whatever is answered."""
     return frozenset(step(end) for end in _rulings(name))
+
+
+@cache
+def comes_to_one_thing(name: str) -> bool:
+    """Whether an incident, whatever is answered, costs nobody anything and leaves one thing to do: to play on."""
+    return not _bears_of(name) and {action for action, *_ in steps_of(name)} in (
+        {Action.PLAY_ON},
+        {Action.PLAY_AS_IT_LIES},
+    )
+
+
+@cache
+def findings_of(name: str) -> frozenset[Finding | None]:
+    """Return what rulings of an incident can find, whatever is answered."""
+    return frozenset(finding_of(end) for end in _rulings(name))
 
 
 @cache

@@ -16,7 +16,7 @@ from marram.errors import InputError
 from marram.rules.incidents import incident
 from marram.said import said
 from marram.teach.book.permanent import address_of
-from marram.teach.quizzes.quiz import Question, question
+from marram.teach.quizzes.quiz import Question, is_taken_up, may_be_asked, question
 from marram.teach.situations.how_often import weight
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
@@ -31,8 +31,9 @@ _LATEST = 100
 
 @cache
 def units() -> tuple[str, ...]:
-    """Return the incidents that are learned, what is met most often first."""
-    return tuple(one.name for one in sorted(taught(), key=lambda one: (-weight(one), one.name)))
+    """Return the incidents that are learned, what is met most often first; those nothing can be asked about are left out."""
+    asked = [one for one in taught() if may_be_asked(one.name)]
+    return tuple(one.name for one in sorted(asked, key=lambda one: (-weight(one), one.name)))
 
 
 def question_about(unit: str, seed: int) -> Question | None:
@@ -42,12 +43,14 @@ def question_about(unit: str, seed: int) -> Question | None:
         UnknownIncident: there is no such incident.
     """
     lot = Random(f"{incident(unit).name} {seed}")  # noqa: S311 - a seed, no secret
+    held: Question | None = None
     for _ in range(_TRIES):
         one = situation(unit, lot)
         found = None if one is None else question(one, lot)
-        if found is not None:
+        if found is not None and is_taken_up(found, lot):
             return found
-    return None
+        held = held or found
+    return held
 
 
 def to_keep(seed: int) -> list[Question]:

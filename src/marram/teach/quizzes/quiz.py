@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from random import Random
 
 from marram.errors import InputError
@@ -11,19 +12,26 @@ from marram.rules.findings import Finding
 from marram.rules.ruling import Action, Ruling
 from marram.said import said
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, step_families, told_apart
-from marram.teach.quizzes.believable import is_believable, offers_free_relief
+from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable, offers_free_relief
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
-from marram.words.headline import headline, next_words, total_words
+from marram.words.headline import costs_something, headline, next_words, total_words
+from marram.words.messages import term
 from marram.words.texts import capital, text
 
 MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
 MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
-ASKS_FOR_FINDING = frozenset({"foursomes_whose_turn", "stableford_points", "whose_turn"})
-"""Incidents of which a penalty, or what is to be done next, is no answer: whose turn, how many points."""
+ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_hole", "stableford_points"})
+"""Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
+UNASKED = frozenset({"play_off_not_completed", "ruling_was_wrong", "team_player_disqualified"})
+"""Incidents whose answers are told with the situation, or mean the same in other words."""
+TAKEN_UP = 0.4
+"""Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers
+do not, so that whoever chose such an answer whatever was told was right in 45 of 100 questions, and is now in 29 (own
+choice; one in four is chance)."""
 OF_ONE_FORM = frozenset({Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
 
@@ -63,8 +71,9 @@ def questions(
     in_vain = 0
     drawn = situations(seed, incidents=incidents, provision=provision, level=level)
     for number, one in enumerate(drawn):
-        found = question(one, Random(f"{seed} {number}"))  # noqa: S311 - a seed, no secret
-        if found is not None:
+        lot = Random(f"{seed} {number}")  # noqa: S311 - a seed, no secret
+        found = question(one, lot)
+        if found is not None and is_taken_up(found, lot):
             yield found
         in_vain = 0 if found is not None else in_vain + 1
         if in_vain == MOST_IN_VAIN:
@@ -78,14 +87,39 @@ def questions(
             )
 
 
+def is_taken_up(found: Question, lot: Random) -> bool:
+    """Whether a question is asked, so that no answer can be taken for the right one because it costs nothing."""
+    wrong = [answer.near.ruling for answer in found.answers if answer.near is not None]
+    gives_away = not costs_something(found.situation.ruling) and any(costs_something(one) for one in wrong)
+    return not gives_away or lot.random() < TAKEN_UP
+
+
 def question(one: Situation, lot: Random) -> Question | None:
     """Return the question about a situation; ``None`` where too few other rulings lie near it.
 
     Where nothing is penalised and the finding is what is asked for (whose turn, how many points), the answers are findings.
     """
+    if not may_be_asked(one.incident):
+        return None
+    if asks_for_finding(one.incident):
+        return _question(one, lot, by_finding=True)
     if decided_by_finding(one.ruling, one.form) and (found := _question(one, lot, by_finding=True)):
         return found
-    return None if one.incident in ASKS_FOR_FINDING else _question(one, lot, by_finding=False)
+    return _question(one, lot, by_finding=False)
+
+
+@cache
+def may_be_asked(name: str) -> bool:
+    """Whether a question can be asked about an incident: its answers are not told with it, and there are enough of them."""
+    if name in UNASKED:
+        return False
+    return not asks_for_finding(name) or len(findings_of(name)) >= FEWEST_ANSWERS
+
+
+@cache
+def asks_for_finding(name: str) -> bool:
+    """Whether of an incident only what is found can be asked: whatever is answered, it comes to one thing without penalty."""
+    return name in ASKS_FOR_SCORE or comes_to_one_thing(name)
 
 
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
@@ -115,7 +149,9 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
 
 def _another_finding(one: Situation, near: Near) -> bool:
     """Whether a near ruling is a finding too, of the same incident; what is found of a match only is none elsewhere."""
-    if near.incident or near.misjudged or not decided_by_finding(near.ruling, near.form):
+    if near.incident or near.misjudged:
+        return False
+    if not asks_for_finding(one.incident) and not decided_by_finding(near.ruling, near.form):
         return False
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
 
@@ -132,7 +168,8 @@ def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) ->
     Where free relief is in question, an answer without it says so: else it would only be less complete.
     """
     if by_finding:
-        return headline(ruling, form)
+        finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
+        return headline(ruling, form) if finding is None else text("quizzes.finding", finding=term(finding))
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
     if ruling.action is Action.HOLED:
         then = text("quizzes.holed")

@@ -42,6 +42,8 @@ MAY_END = (
     "wrong_ball_played",
 )
 """Incidents that such a story may end with; none that only tells what became of a stroke, which may be one told before."""
+STILL_OPEN = frozenset({"another_ball_played", "wrong_ball_played"})
+"""Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
 _TRIES = 40
 
@@ -101,6 +103,11 @@ class StrokesQuestion:
         said.append(count_text("quizzes.strokes.before", self.count.before or 0, player=self.player))
         for one in self.happened:
             said += telling(one.incident, one.facts, self.player)
+            if (
+                one.option == Taken.AS_IT_LIES.value
+            ):  # that is a stroke itself: told once, with those that followed
+                said.append(count_text("quizzes.strokes.as_it_lay", one.strokes or 1, player=self.player))
+                continue
             if one.option is not None:
                 words = translate()(option_taken[0].answers[Taken(one.option)])
                 said.append(text("quizzes.strokes.took", player=self.player, what=words))
@@ -169,8 +176,10 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
         found = drawn and ruled(name, drawn.facts, FormOfPlay.STROKE_PLAY, TODAY)
         if drawn is None or not isinstance(found, Ruling) or "sides" in drawn.facts:
             continue
-        if "play_out_both_balls" in found.notes:  # which of them counts is not decided yet
-            continue
+        if "play_out_both_balls" in found.notes or (
+            name in STILL_OPEN and found.stroke is None and found.action is Action.PLAY_ON
+        ):
+            continue  # which of two balls counts is not decided yet
         options = list(dict.fromkeys(taken_as(one) for one in found.relief))
         if found.action is not Action.PLAY_PROVISIONAL:  # what became of its strokes is not told
             options = [one for one in options if one is not Taken.PROVISIONAL]

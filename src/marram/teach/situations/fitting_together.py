@@ -11,6 +11,7 @@ OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "how_hole_ended": frozenset({"conceded", "result_decided"}),
     "stop_reason": frozenset({"agreed_in_match"}),
     "what_moved_ball": frozenset({"opponent"}),
+    "whom_else": frozenset({"hurt_opponent"}),
     "who_ignored": frozenset({"opponents_breach"}),
     "who_moved_ball": frozenset({"opponent"}),
     "who_moved_marker": frozenset({"opponent"}),
@@ -30,13 +31,19 @@ NOT_IN_MATCHES = frozenset(
 )
 """Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
 NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
     "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
     "ball_moved_during_swing": {"handling_allowed": frozenset({"yes"})},
     "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
+    "hoof_damage": {"area_of_ball": frozenset({"putting_green"})},
+    "partner_stood_behind": {"sides": frozenset({"individual"})},
+    "tree_root": {"area_of_ball": frozenset({"putting_green"})},
 }
-"""By incident and fact: answers against what is told of the incident first."""
+"""By incident and fact: answers against what is told of the incident first, or of ground that is never like that.
+
+Damage by animals on the putting green is repaired (Rule 13.1c(2)), and no ball is moved for it."""
 _NOT_GENERAL = frozenset({"bunker", "penalty_area", "putting_green", "teeing_area"})
 NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     # A reference point is on the line behind the spot it starts from: whoever is not nearer than the one is not nearer
@@ -50,6 +57,21 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     {"left_before_stroke": frozenset({"no"}), "backed_away": frozenset({"yes"})},
     # Embedded in the general area is nowhere else (Rule 16.3a).
     {"condition_found": frozenset({"embedded"}), "area_of_ball": _NOT_GENERAL},
+    # A ball off the ground is in something that grows in the ground under repair, or on something built.
+    {
+        "interference": frozenset({"ball_above_ground"}),
+        "in_the_way": frozenset(
+            {
+                "animal_hole",
+                "animal_track",
+                "movable_obstruction",
+                "natural_object",
+                "temporary_water",
+                "unmarked_ground",
+                "water_of_penalty_area",
+            }
+        ),
+    },
     # What went on during several holes was on two of them at least.
     {"breach_when": frozenset({"several_holes"}), "holes_of_breach": frozenset({0, 1, "0", "1"})},
 )

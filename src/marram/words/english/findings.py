@@ -209,6 +209,7 @@ TERMS: dict[str, str] = {
     "next.note.nearest_like_conditions": "play it as it lies, or place it on the nearest spot with like conditions, within one club-length and no nearer the hole",
     "next.note.replace_on_lip": "replace it on the lip of the hole",
     "next.note.put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
+    "next.note.recreate_lie_in_sand": "play it as it lies, once the lie in the sand has been made again",
     "next.note.shape_the_lie_in_sand": "shape the lie in the sand, and replace the ball in it",
     "next.note.go_on_under_that_rule": "go on under that Rule",
     "next.note.put_ball_in_play_first": "lift it, and put a ball in play",

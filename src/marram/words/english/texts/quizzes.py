@@ -3,6 +3,7 @@
 TEXTS: dict[str, str] = {
     "answer": "{total}; {next}",
     "answer_alone": "{total}",
+    "finding": "{finding}.",
     "holed": "the ball is holed",
     "taken_away": "it may be taken away; the ball stays and is played as it lies",
     "no_free": "{next}; no free relief",
@@ -46,6 +47,8 @@ TEXTS: dict[str, str] = {
     "strokes.ask": "Which stroke does {player} play next?",
     "strokes.before.one": "{player} had taken one stroke on this hole, penalty strokes included, when this began.",
     "strokes.before.several": "{player} had taken {count} strokes on this hole, penalty strokes included, when this began.",
+    "strokes.as_it_lay.one": "{player} played the ball as it lay, which was one stroke.",
+    "strokes.as_it_lay.several": "{player} played the ball as it lay, and made {count} strokes in all with it.",
     "strokes.took": "{player} {what}.",
     "strokes.between.one": "With that ball {player} then made one stroke.",
     "strokes.between.several": "With that ball {player} then made {count} strokes.",

@@ -8,5 +8,5 @@ TOLD: dict[str, str] = {
     "touches_penalty_area.yes": "Part of the ball was in a penalty area or above its edge.",
     "touches_penalty_area.no": "No part of the ball was in a penalty area or above its edge.",
     "thing_in_the_way": "In the way was {answer}.",
-    "thing_in_the_way.condition": "In the way was an animal hole, ground under repair, an immovable obstruction or temporary water.",
+    "thing_in_the_way.condition": "In the way was something artificial that stays where it is, water, or something about the ground.",
 }

@@ -13,6 +13,6 @@ TOLD: dict[str, str] = {
     "same_kind_of_club.no": "The new club is of another kind than the damaged one.",
     "shoes_barred.yes": "A stroke was made in shoes of a kind that the Local Rule bars.",
     "shoes_barred.no": "The shoes were not of a kind that the Local Rule bars.",
-    "limited_ball": "What the Local Rule holds against the ball: {answer}.",
-    "limited_club": "What the Local Rule holds against the club: {answer}.",
+    "limited_ball": "What speaks against the ball: {answer}.",
+    "limited_club": "What speaks against the club: {answer}.",
 }

@@ -8,7 +8,7 @@ TOLD: dict[str, str] = {
     "late_ball_played.yes": "{player} had made a stroke at the ball that was lost.",
     "late_ball_played.no": "{player} had made no stroke at that ball.",
     "lifted_from_hole_first.yes": "The provisional ball was taken out of the hole before the original was found.",
-    "lifted_from_hole_first.no": "The original was found before the provisional ball was taken out of the hole.",
+    "lifted_from_hole_first.no": "What had become of the original was clear before the provisional ball was taken out of the hole.",
     "lifted_to_play_again.yes": "When lifting the ball, {player} already meant to play again from the previous spot.",
     "lifted_to_play_again.no": "When lifting the ball, {player} did not yet mean to play again from the previous spot.",
     "nearer_stroke_at_provisional.yes": "The provisional ball had been played from nearer the hole than where the original was estimated to be.",

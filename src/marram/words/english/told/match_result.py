@@ -6,4 +6,5 @@ TOLD: dict[str, str] = {
     "match_may_end_tied.yes": "By the Terms of the Competition the match ends in a tie rather than being extended.",
     "match_may_end_tied.no": "By the Terms of the Competition a tied match is extended.",
     "match_state": "How things stand: {answer}.",
+    "match_state.agreed_tied": "The players agreed that the hole counted as halved.",
 }
