@@ -8,7 +8,8 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, penalty
-from marram.teach.quizzes.apart import is_allowed_too, told_apart
+from marram.teach.quizzes.apart import differs_by_price_of_relief, is_allowed_too, told_apart
+from marram.teach.quizzes.quiz import questions
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
 
@@ -71,6 +72,18 @@ def test_an_answer_that_can_be_right_too_is_no_wrong_one() -> None:
     paid = penalty(1, "17.1d(1)")
     assert is_allowed_too(paid.with_options(again), paid.play_as_it_lies())
     assert not is_allowed_too(paid.with_options(again), Ruling().play_as_it_lies())
+
+
+def test_the_price_of_the_relief_under_way_is_no_wrong_answer() -> None:
+    """A ball dropped wrongly is dropped again without penalty (Rule 14.3b); the relief may have cost a stroke itself."""
+    again = Ruling().next(Action.DROP_AGAIN)
+    assert differs_by_price_of_relief(again, penalty(1, "19.2").next(Action.DROP_AGAIN))
+    assert not differs_by_price_of_relief(again, general_penalty("14.7a").next(Action.DROP_AGAIN))
+    assert not differs_by_price_of_relief(again, penalty(1, "19.2").play_as_it_lies())
+    for one in islice(questions(5, incidents=("back_on_the_line_drop",)), 12):
+        for answer in one.answers:
+            if answer.near is not None:
+                assert not differs_by_price_of_relief(one.situation.ruling, answer.near.ruling)
 
 
 def test_one_of_the_things_that_may_be_done_is_no_wrong_answer() -> None:

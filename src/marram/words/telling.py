@@ -18,8 +18,8 @@ _PLACE = re.compile(r"\{player\}")
 _FIRST_IN_TITLE = re.compile(r"^(?:The|A) player\b")
 _CODES: Mapping[str, str] = {fact.name: code for code, fact in LOCAL_RULES.items()}
 """The code of each Model Local Rule by the fact that it is in force."""
-_CASES_OF_NUMBERS = ("none", "above", "below")
-"""Which sentence tells a number: none at all, more than none, fewer than none."""
+SIDES_OF_NONE = ("above", "below")
+"""Which sentence tells a number that can be more or fewer than something else."""
 
 
 def opening(name: str, player: str) -> str:
@@ -46,7 +46,8 @@ def told(name: str, answer: Any, player: str) -> str:
     fact = fact_named(name)
     given = fact.parse(answer)
     sentences = told_sentences()
-    sentence = sentences.get(f"{name}.{_case_of(fact, given)}") or sentences[name]
+    keys = (f"{name}.{fact.token(given)}", f"{name}.{_side_of(fact, given)}", name)
+    sentence = next(sentences[key] for key in keys if key in sentences)
     spoken = translate()(sentence)
     spoken = re.sub(r"^\{player\}", lambda _: player, spoken)
     spoken = spoken.replace("{player}", text("situations.the_player"))
@@ -58,7 +59,7 @@ def is_told(fact: Fact[Any]) -> bool:
     sentences = told_sentences()
     if fact.name in sentences or fact.name in _CODES:
         return True
-    cases = fact.tokens() if fact.answers else _CASES_OF_NUMBERS
+    cases = fact.tokens() if fact.answers else ("0", *SIDES_OF_NONE)
     return all(f"{fact.name}.{each}" in sentences for each in cases)
 
 
@@ -87,11 +88,9 @@ def _title(code: str) -> str:
     return translate()(LOCAL_RULE_TITLES[code])
 
 
-def _case_of(fact: Fact[Any], answer: Any) -> str:
-    """Return which of a fact's sentences tells an answer: its token; of a number, which side of none it is on."""
-    if fact.answers or fact.is_date:
-        return str(fact.token(answer))
-    return _CASES_OF_NUMBERS[(answer > 0) - (answer < 0)]
+def _side_of(fact: Fact[Any], answer: Any) -> str:
+    """Return on which side of none a number is."""
+    return SIDES_OF_NONE[answer < 0] if not fact.answers and not fact.is_date else ""
 
 
 def _answer_words(fact: Fact[Any], answer: Any) -> str:

@@ -1,7 +1,7 @@
 """Which two answers cannot both be right: what makes a wrong answer wrong in law, not less complete or otherwise said."""
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.penalty import Who
+from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
@@ -27,7 +27,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     """
     if _says_it_in_general(right, other) or _replaces_another(right, other):
         return True
-    if {*right.penalties} != {*other.penalties}:
+    if _levels(right) != _levels(other):
         return False
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
         return True  # relief from what can be moved is to move it (Rules 15.1a and 15.2a)
@@ -42,6 +42,22 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if other.action is not Action.TAKE_RELIEF or not taken:
         return False
     return taken <= offered if right.action is _CHOICE else taken < offered
+
+
+def differs_by_price_of_relief(right: Ruling, other: Ruling) -> bool:
+    """Whether two rulings lead to one step, and one of them costs a stroke or two more: those of relief under way may be meant."""
+    if right.action is not other.action:
+        return False
+    paid = [
+        sum(each.strokes for each in one.penalties if each.kind is PenaltyKind.STROKES)
+        for one in (right, other)
+    ]
+    only = all(each.kind is PenaltyKind.STROKES for one in (right, other) for each in one.penalties)
+    return only and paid[0] != paid[1]
+
+
+def _levels(ruling: Ruling) -> set[tuple[PenaltyKind, int, Who]]:
+    return {(each.kind, each.strokes, each.who) for each in ruling.penalties}
 
 
 def _says_it_in_general(right: Ruling, other: Ruling) -> bool:

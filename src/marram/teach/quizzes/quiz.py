@@ -11,7 +11,13 @@ from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.ruling import Action, Ruling
 from marram.said import said
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, step_families, told_apart
+from marram.teach.quizzes.apart import (
+    MAY_BE_TAKEN_AWAY,
+    differs_by_price_of_relief,
+    is_allowed_too,
+    step_families,
+    told_apart,
+)
 from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable, offers_free_relief
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
@@ -32,6 +38,8 @@ TAKEN_UP = 0.4
 """Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers
 do not, so that whoever chose such an answer whatever was told was right in 45 of 100 questions, and is now in 29 (own
 choice; one in four is chance)."""
+RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_placed_after_two_drops", "crossing_point_was_wrong", "dropped_in_penalty_area", "dropped_once_more", "dropped_with_disability", "mistake_in_relief_noticed", "relief_ball_moved_by_nature"})  # fmt: skip
+"""Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
 OF_ONE_FORM = frozenset({Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
 
@@ -130,6 +138,8 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
         if by_finding and not _another_finding(one, near):
             continue
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
+            continue
+        if one.incident in RELIEF_UNDER_WAY and differs_by_price_of_relief(one.ruling, near.ruling):
             continue
         said = _said(one, near.ruling, near.form, by_finding)
         if said in {right.words, *chosen} or not is_believable(one, near):

@@ -37,7 +37,21 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
     "ball_moved_during_swing": {"handling_allowed": frozenset({"yes"})},
     "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
-    "hoof_damage": {"area_of_ball": frozenset({"putting_green"})},
+    "hoof_damage": {
+        "area_of_ball": frozenset({"putting_green"}),
+        "interference": frozenset({"ball_above_ground"}),
+    },
+    **{
+        name: {"interference": frozenset({"ball_above_ground"})}
+        for name in (
+            "accumulated_loose_impediments",
+            "animal_dung",
+            "ant_hill",
+            "flooded_bunker",
+            "painted_line",
+            "road_or_path",
+        )
+    },
     "partner_stood_behind": {"sides": frozenset({"individual"})},
     "tree_root": {"area_of_ball": frozenset({"putting_green"})},
 }

@@ -34,7 +34,7 @@ TOLD: dict[str, str] = {
     "side_card": "What is wrong with the side's scorecard: {answer}.",
     "strokes_over_target.above": "The score on the hole was {answer} more than the fixed target score.",
     "strokes_over_target.below": "The score on the hole was {answer} fewer than the fixed target score.",
-    "strokes_over_target.none": "The score on the hole was the fixed target score.",
+    "strokes_over_target.0": "The score on the hole was the fixed target score.",
     "uncorrected_mistake": "The mistake: {answer}.",
     "whom_else.helped_partner": "The breach helped the partner's play.",
     "whom_else.hurt_opponent": "The breach hurt an opponent's play.",

@@ -28,6 +28,7 @@ OPENINGS: dict[str, str] = {
     "ball_at_edge_of_teeing_area": "{player} teed the ball close to the edge of the teeing area.",
     "fell_off_tee": "{player}'s ball fell off the tee.",
     "ball_in_play_in_teeing_area": "After a stroke {player}'s ball still lies near the tee.",
+    "teeing_area_improved": "{player} changed something in the teeing area.",
     "teed_wrongly": "{player} played from the teeing area, and what the ball stood on is in question.",
     "swing_in_doubt": "It is in doubt whether {player} has made a stroke.",
     "ball_struck_unfairly": "It is in question how the club of {player} met the ball.",
