@@ -88,6 +88,8 @@ def test_a_ball_played_as_it_lay_is_told_with_its_strokes_once() -> None:
                 seen += 1
                 assert any("played the ball as it lay, " in sentence for sentence in told)
         followed = [each for each in one.happened if each.strokes and each.option != "as_it_lies"]
+        provisional = [each for each in followed if each.option == "provisional"]
+        assert sum("in all." in sentence for sentence in told) >= len(provisional)  # its own first stroke too
         assert sum("With that ball" in sentence for sentence in told) == len(followed)
     assert seen
 
@@ -99,3 +101,6 @@ def test_no_stroke_is_asked_for_where_it_is_open_which_ball_counts() -> None:
             if each.incident in ("another_ball_played", "wrong_ball_played"):
                 assert isinstance(part, Ruling)
                 assert part.action is not Action.PLAY_ON or part.stroke is not None
+            assert "go_on_under_that_rule" not in part.notes  # that relief may have a price
+            if each.facts.get("stroke_was_made") == "yes":
+                assert part.stroke is not None

@@ -32,7 +32,7 @@ MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
 ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_hole", "stableford_points"})
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
-UNASKED = frozenset({"play_off_not_completed", "ruling_was_wrong", "team_player_disqualified"})
+UNASKED = frozenset({"conduct", "play_off_not_completed", "ruling_was_wrong", "team_player_disqualified"})
 """Incidents whose answers are told with the situation, or mean the same in other words."""
 TAKEN_UP = 0.4
 """Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers

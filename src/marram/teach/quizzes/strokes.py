@@ -1,11 +1,13 @@
 """Questions about a story: which stroke is next? The engine counts; wrong answers are the mistakes that are made in counting."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
 from random import Random
+from typing import Any
 
 from marram.errors import InputError
+from marram.rules.facts.cause import stroke_was_made
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.movement import put_in_play_by_hand
 from marram.rules.facts.several import Taken, option_taken, taken_as
@@ -44,6 +46,7 @@ MAY_END = (
 """Incidents that such a story may end with; none that only tells what became of a stroke, which may be one told before."""
 STILL_OPEN = frozenset({"another_ball_played", "wrong_ball_played"})
 """Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
+_OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
 _TRIES = 40
 
@@ -112,7 +115,8 @@ class StrokesQuestion:
                 words = translate()(option_taken[0].answers[Taken(one.option)])
                 said.append(text("quizzes.strokes.took", player=self.player, what=words))
             if one.strokes:
-                said.append(count_text("quizzes.strokes.between", one.strokes, player=self.player))
+                key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
+                said.append(count_text(f"quizzes.strokes.{key}", one.strokes, player=self.player))
         return tuple(said)
 
     @property
@@ -176,10 +180,8 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
         found = drawn and ruled(name, drawn.facts, FormOfPlay.STROKE_PLAY, TODAY)
         if drawn is None or not isinstance(found, Ruling) or "sides" in drawn.facts:
             continue
-        if "play_out_both_balls" in found.notes or (
-            name in STILL_OPEN and found.stroke is None and found.action is Action.PLAY_ON
-        ):
-            continue  # which of two balls counts is not decided yet
+        if _leaves_open(name, drawn.facts, found):
+            continue
         options = list(dict.fromkeys(taken_as(one) for one in found.relief))
         if found.action is not Action.PLAY_PROVISIONAL:  # what became of its strokes is not told
             options = [one for one in options if one is not Taken.PROVISIONAL]
@@ -191,6 +193,16 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
         strokes = lot.randint(1, MOST_BETWEEN) if followed else None
         return Happened(name, drawn.facts, option=option, strokes=strokes)
     return None
+
+
+def _leaves_open(name: str, facts: Mapping[str, Any], found: Ruling) -> bool:
+    """Whether the next stroke depends on what is not told: which ball counts, a stroke in passing, the price of relief to come."""
+    if not _OPEN_NOTES.isdisjoint(found.notes):
+        return True
+    if found.stroke is not None:
+        return False
+    told_in_passing = facts.get(stroke_was_made.name) == "yes"
+    return told_in_passing or (name in STILL_OPEN and found.action is Action.PLAY_ON)
 
 
 def _mistakes(count: StrokeCount, lot: Random) -> list[Counted]:

@@ -50,6 +50,8 @@ TEXTS: dict[str, str] = {
     "strokes.as_it_lay.one": "{player} played the ball as it lay, which was one stroke.",
     "strokes.as_it_lay.several": "{player} played the ball as it lay, and made {count} strokes in all with it.",
     "strokes.took": "{player} {what}.",
+    "strokes.with_provisional.one": "With that ball {player} made one stroke in all.",
+    "strokes.with_provisional.several": "With that ball {player} made {count} strokes in all.",
     "strokes.between.one": "With that ball {player} then made one stroke.",
     "strokes.between.several": "With that ball {player} then made {count} strokes.",
     "strokes.right": "This is the next stroke.",

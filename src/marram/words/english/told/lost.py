@@ -11,7 +11,7 @@ TOLD: dict[str, str] = {
     "lifted_from_hole_first.no": "What had become of the original was clear before the provisional ball was taken out of the hole.",
     "lifted_to_play_again.yes": "When lifting the ball, {player} already meant to play again from the previous spot.",
     "lifted_to_play_again.no": "When lifting the ball, {player} did not yet mean to play again from the previous spot.",
-    "nearer_stroke_at_provisional.yes": "The provisional ball had been played from nearer the hole than where the original was estimated to be.",
+    "nearer_stroke_at_provisional.yes": "The provisional ball had been played once more, from nearer the hole than where the original was estimated to be.",
     "nearer_stroke_at_provisional.no": "The provisional ball had not been played from nearer the hole than where the original was estimated to be.",
     "provisional_became_in_play.yes": "The provisional ball then turned out to be the ball in play.",
     "provisional_became_in_play.no": "The provisional ball did not become the ball in play.",
@@ -42,6 +42,8 @@ TOLD: dict[str, str] = {
     "second_ball_reason.only_in_penalty_area": "At that time it was clear that the original ball, if not found, could only be in a penalty area.",
     "second_ball_reason.already_lost": "At that time the original ball was lost already: the three minutes of search were over.",
     "second_ball_reason.no_doubt": "At that time there was no doubt: the original ball was on the course and would be found.",
-    "stroke_at_provisional": "Strokes at the provisional ball: {answer}.",
+    "stroke_at_provisional.none": "The provisional ball was not played again, or only from where the original was estimated to be or farther from the hole.",
+    "stroke_at_provisional.nearer_before": "The provisional ball was played once more, from nearer the hole than where the original was estimated to be, before the original was found or its place certain.",
+    "stroke_at_provisional.after": "The provisional ball was played once more after the original was found or its place certain.",
     "whereabouts": "What was virtually certain of the ball when the search was over: {answer}.",
 }

@@ -181,7 +181,7 @@ OPENINGS: dict[str, str] = {
     "advice_in_team": "In a team competition {player} had to do with advice from the team.",
     "ruling_requested_in_match": "In a match {player} asks for a ruling.",
     "line_of_play_shown": "The line of play was pointed out to {player}.",
-    "ball_played_by_another_player": "Another player played {player}'s ball.",
+    "ball_played_by_another_player": "{player}'s ball is gone from where it lay; another player may have played it.",
     "hit_power_line": "{player}'s ball hit a power line.",
     "hit_temporary_line": "{player}'s ball hit a temporary power line or cable.",
     "aeration_hole": "{player}'s ball lies in or near an aeration hole.",
