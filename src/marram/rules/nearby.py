@@ -15,13 +15,14 @@ from marram.rules.engine.fact import Fact
 from marram.rules.engine.graph import Graph, outcomes
 from marram.rules.engine.request import Book, book, book_among, fact_named, read_facts
 from marram.rules.engine.tree import Node
+from marram.rules.facts.alternative import alternative_ball_dropped
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play, form_of_play
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
-from marram.rules.ruling import Outcome, Reason, Ruling
+from marram.rules.ruling import Action, Outcome, Reason, Ruling
 
 MOST_TOLD = 3
 """Of how many reliefs that are not there the reason is told: more would hide those that are (own choice)."""
@@ -87,6 +88,8 @@ def missing_relief(
     Raises:
         UnknownIncident, UnknownFact, BadAnswer, InputError: as of :func:`marram.rule`.
     """
+    if ruling.action is Action.HOLE_OVER:
+        return ()  # nobody takes relief any more
     pages = book(incident) if sides is None else book_among(incident, sides)
     together = {} if sides is None else {the_sides: sides}
     known = {**together, **conditions_of(incident, played_on, form_of_play, local_rules), **read_facts(facts)}
@@ -135,6 +138,8 @@ def _is_missed(
     from its spot only where that is known (19.2); the alternative of a Local Rule (E-5) is looked for wherever it would be
     given; and nobody looks for the relief of another area than the ball's.
     """
+    if fact is alternative_ball_dropped:
+        return False  # it is being taken
     if kind is ReliefKind.EXTENDED:
         return True
     if name not in _LOOKED_FOR:

@@ -76,7 +76,12 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
         return say("TERMS", "tell.of_side").format(total=total_words(ruling, form), next=then)
     if ruling.penalties and not own:
         return say("TERMS", "tell.others").format(total=total, next=then)
+    if len(own) < len(ruling.penalties) and {one.who for one in own} == {Who.PLAYER}:
+        return _tell_with_others(ruling, form, own, then)
     key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
+    if ruling.action is None and finding not in _SAYS_ITSELF and (key == "tell" or finding in WITH_THE_TOTAL):
+        found = "" if finding is None else term(finding)
+        return say("TERMS", f"{key}{'.found' if found else ''}.alone").format(finding=found, total=total)
     if finding is not None and key == "tell.free" and ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
         return say("TERMS", "headline.found_free").format(finding=term(finding), next=then)
     if finding is None:
@@ -86,6 +91,15 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if key == "tell.free" and says_all:
         return say("TERMS", "headline.finding").format(finding=term(finding))
     return say("TERMS", f"{key}.found").format(finding=term(finding), total=total, next=then)
+
+
+def _tell_with_others(ruling: Ruling, form: FormOfPlay | None, own: list[Penalty], then: str) -> str:
+    """Return what a player is told who gets a penalty together with somebody else."""
+    mine = penalties_in_short(own, form, relief=forced_costs(ruling, form))
+    others = penalties_in_short([one for one in ruling.penalties if one.who not in OWN], form)
+    mine, others = (words[0].lower() + words[1:] for words in (mine, others))
+    alone = say("TERMS", "tell.alone").format(total=mine).rstrip(".")
+    return say("TERMS", "tell.and_others").format(own=alone, total=others, next=then)
 
 
 def _tell_each(ruling: Ruling, form: FormOfPlay | None, finding: Finding | None, then: str) -> str:
@@ -201,8 +215,9 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
 
 def _common(families: Iterable[str]) -> str:
     """Return the family that all have in common; else penalty relief, where none is free; else relief at large."""
-    found = set(families) - {"dropping_zone"}
-    if len(found) == 1:
+    every = set(families)
+    found = every - {"dropping_zone"}
+    if len(found) == 1 and (found == every or found != {"18"}):  # a dropping zone is no stroke and distance
         return found.pop()
     return "penalty" if found and not found & {"free", "preferred", "other"} else "other"
 
@@ -257,6 +272,11 @@ def side_loses_hole(penalties: Collection[Penalty], form: FormOfPlay | None) -> 
 def said_of_side(penalties: Collection[Penalty], form: FormOfPlay | None) -> bool:
     """Tell whether the penalty alone says already that the side loses the hole."""
     return side_loses_hole(penalties, form) and {one.who for one in penalties} == {Who.SIDE}
+
+
+def loses_hole(penalties: Collection[Penalty]) -> bool:
+    """Tell whether one of the penalties is, in a match, the hole."""
+    return any(one.kind in _LOSES_HOLE for one in penalties)
 
 
 def ends_the_hole(penalties: Collection[Penalty], action: Action | None, form: FormOfPlay | None) -> bool:

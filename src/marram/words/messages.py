@@ -15,9 +15,11 @@ def say(kind: str, key: str) -> str:
 
 
 def listed(parts: Sequence[str], last: str = "or") -> str:
-    """Return a list as it is spoken: ``one``, ``one or two``, ``one, two or three``."""
+    """Return a list as it is spoken: ``one``, ``one or two``, ``one, two or three``; parts with commas: ``a, b; or c``."""
     if len(parts) < 2:
         return "".join(parts)
+    if any("," in part for part in parts):
+        return f"{'; '.join(parts[:-1])};{say('TERMS', last)}{parts[-1]}"
     return f"{', '.join(parts[:-1])}{say('TERMS', last)}{parts[-1]}"
 
 

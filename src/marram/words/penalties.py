@@ -75,10 +75,10 @@ def penalties_in_short(
     persons: dict[Who, list[Penalty]] = {}
     for one in penalties:
         persons.setdefault(one.who, []).append(one)
-    if any(relief) and not persons.keys() & {Who.PLAYER, Who.SIDE}:
+    if any(relief) and not persons.keys() & set(_PAYS_FOR_RELIEF):
         persons = {Who.PLAYER: [], **persons}
     several = len(persons) > 1
-    payer = next((who for who in persons if who in (Who.PLAYER, Who.SIDE)), None)
+    payer = next((who for who in _PAYS_FOR_RELIEF if who in persons), None)
     parts = [
         level
         if who is Who.PLAYER and not several
@@ -88,6 +88,10 @@ def penalties_in_short(
     ]
     joined = say("TERMS", "penalty.and").join(parts) if parts else strokes_words(0)
     return joined[0].upper() + joined[1:]
+
+
+_PAYS_FOR_RELIEF = (Who.PLAYER, Who.SIDE, Who.ONE_PARTNER)
+"""Whose the ball is that relief is taken for, by the name that a penalty gives that person."""
 
 
 def _levels_in_short(

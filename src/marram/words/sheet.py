@@ -22,10 +22,12 @@ from marram.words.headline import (
     goes_without_saying,
     headline,
     hole_lost_words,
+    loses_hole,
     said_by_note,
     side_loses_hole,
     tell_the_player,
 )
+from marram.words.hole_lost import notes_left
 from marram.words.language import translate
 from marram.words.messages import amount_words, say, term
 from marram.words.penalties import penalty_words, totals_words
@@ -197,7 +199,8 @@ def _ruling_sheet(ruling: Ruling, form: FormOfPlay | None, why: tuple[Why, ...],
     noted = said_by_note(ruling)
     if noted and say("NOTES", noted).rstrip(".").lower() == say("TERMS", f"next.note.{noted}").lower():
         said.add(say("NOTES", noted))
-    steps += [say("NOTES", key) for key in ruling.notes]
+    over = lost or (form is FormOfPlay.MATCH_PLAY and loses_hole(ruling.penalties))
+    steps += [say("NOTES", key) for key in notes_left(ruling.notes, lost=over)]
     return Sheet(
         "ruling",
         headline(ruling, form, with_finding=with_finding),

@@ -2,6 +2,7 @@
 
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.book.rule_01_playing_by_the_rules import agreed_to_ignore
+from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.conduct import knew_it_applied
@@ -26,6 +27,7 @@ from marram.rules.facts.match import (
     when_strokes_given,
     who_conceded,
 )
+from marram.rules.penalty import Who
 from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 
@@ -80,7 +82,7 @@ def concession_not_made(_case: Case) -> Ruling:
 def concession_by_caddie(case: Case, how: WhoConceded) -> Ruling:
     """A caddie cannot concede; a caddie who also lifts the opponent's ball costs the player a stroke."""
     if how is WhoConceded.CADDIE_LIFTED_BALL:
-        ruling = penalty(1, "9.5b").replace_ball().note("replace_unless_conceded_now")
+        ruling = must_go_back(penalty(1, "9.5b"), Who.OPPONENT).note("replace_unless_conceded_now")
         return ruling.under("3.2b(2)", "Clarification 3.2b(2)/1")
     return concession_not_made(case).under("Clarification 3.2b(2)/1")
 

@@ -110,7 +110,8 @@ def ball_out_of_play_played(case: Case, what: str, *citations: str) -> Ruling:
 def balls_found_exchanged(case: Case) -> Ruling:
     """Two players find that they finished a hole with each other's ball."""
     if case[exchanged_during_hole]:
-        return wrong_ball_penalty(case).note("applies_to_both_players")
+        ruling = wrong_ball_penalty(case)
+        return ruling if case.match_play else ruling.note("applies_to_both_players")
     return exchanged_at_unknown_place(case)
 
 

@@ -17,6 +17,7 @@ from marram.rules.facts.search import (
     own_two_balls_alike,
     whose_ball_lifted,
 )
+from marram.rules.penalty import Who
 from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 
@@ -84,12 +85,12 @@ def lifted_on_green(case: Case) -> Ruling:
 def somebody_elses_ball_lifted(case: Case) -> Ruling:
     """Another's ball lifted to identify one's own goes back; in match play lifting the opponent's wrongly costs one."""
     if not (case.is_one_of(whose_ball_lifted, WhoseBall.OPPONENTS) and case.match_play):
-        return put_back(no_penalty("7.3"))
+        return put_back(no_penalty("7.3"), Who.OTHER_PLAYER)
     if case[lifting_needed_to_identify] and case.is_one_of(spot_marking, Marking.RIGHT):
-        return put_back(no_penalty("7.3"))
-    return put_back(penalty(1, "9.5b"))
+        return put_back(no_penalty("7.3"), Who.OPPONENT)
+    return put_back(penalty(1, "9.5b"), Who.OPPONENT)
 
 
-def put_back(ruling: Ruling) -> Ruling:
-    """The lifted ball goes back to its original spot before it is played."""
-    return must_go_back(ruling).note("no_need_to_announce")
+def put_back(ruling: Ruling, played_by: Who = Who.PLAYER) -> Ruling:
+    """The lifted ball goes back to its original spot before its player plays it."""
+    return must_go_back(ruling, played_by).note("no_need_to_announce")

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from marram.rules.penalty import general
+from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption, Setting
 from marram.rules.ruling import Action, Deadline, Ruling, WhichBall
 
@@ -17,9 +17,10 @@ SIMILAR_LIE = ReliefOption(
 """Where the lie was altered, not in sand: the nearest spot with the most similar lie, within one club-length."""
 
 
-def must_go_back(ruling: Ruling) -> Ruling:
-    """The ball is replaced before the next stroke; playing it from elsewhere is a wrong place (14.7a)."""
-    return ruling.replace_ball().correct("replace_before_stroke", Deadline.BEFORE_STROKE, general("14.7a"))
+def must_go_back(ruling: Ruling, played_by: Who = Who.PLAYER) -> Ruling:
+    """The ball is replaced before the next stroke; its player who plays it from elsewhere plays from a wrong place (14.7a)."""
+    otherwise = general("14.7a", played_by)
+    return ruling.replace_ball().correct("replace_before_stroke", Deadline.BEFORE_STROKE, otherwise)
 
 
 def place_on_similar_lie(ruling: Ruling) -> Ruling:

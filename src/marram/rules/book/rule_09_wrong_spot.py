@@ -1,6 +1,5 @@
 """Rules 9.3 to 9.7: a moved ball played from where it should not have been."""
 
-from marram.rules.book.rule_09_replacing import must_go_back
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -16,7 +15,8 @@ from marram.rules.facts.movement import (
     put_in_play_by_hand,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.ruling import Ruling, no_penalty, penalty
+from marram.rules.penalty import general
+from marram.rules.ruling import Deadline, Ruling, no_penalty, penalty
 
 
 @provision("14.7a")
@@ -72,7 +72,9 @@ def ball_put_back_when_not_allowed(case: Case) -> Ruling:
         return played_from_inside_teeing_area(case)
     if case[played_since_put_down]:
         return played_from_wrong_place(case).under("9.3")
-    return must_go_back(lifted_where_it_had_come_to_rest(case)).note("put_back_where_it_had_come_to_rest")
+    back = "put_back_where_it_had_come_to_rest"
+    ruling = lifted_where_it_had_come_to_rest(case).replace_ball().note(back)
+    return ruling.correct(back, Deadline.BEFORE_STROKE, general("14.7a"))
 
 
 @provision("9.4b")

@@ -39,7 +39,7 @@ def deliberately_deflected(case: Case) -> Ruling:
         return no_penalty("11.2b Exception").next(Action.GO_ON_WITH_RELIEF).note("go_on_from_moving_water")
     if by is Deflector.BALL_OR_MARKER_LEFT:
         return ran_into_ball_or_marker(case)
-    return deflected_with_no_chance(case, by) or deflected_on_purpose(case, by)
+    return deflected_with_no_chance(case) or deflected_on_purpose(case, by)
 
 
 @provision("11.2a")
@@ -49,12 +49,12 @@ def ran_into_ball_or_marker(_case: Case) -> Ruling:
 
 
 @provision("11.2a Exception")
-def deflected_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
+def deflected_with_no_chance(case: Case) -> Ruling | None:
     """No penalty where only holing the ball would have mattered and it had no chance to be holed."""
     if case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
         return None
     if case.match_play:
-        return stopped_with_no_chance(case, by)
+        return stopped_with_no_chance(case)
     if case[could_be_holed] or not case[needed_for_points]:
         return None
     citation, note = _NO_SCORE[case[form_of_play]]
@@ -62,14 +62,14 @@ def deflected_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
 
 
 @provision("11.2a Exception")
-def stopped_with_no_chance(case: Case, by: Deflector) -> Ruling | None:
+def stopped_with_no_chance(case: Case) -> Ruling | None:
     """In match play a ball past hope may be stopped: by anybody if it had to be holed to tie, else to concede."""
     if case[could_be_holed]:
         return None
     no_breach = no_penalty("11.2a Exception")
     if case.is_one_of(why_stopped, WhyStopped.NEEDED_TO_TIE):
         return no_breach.next(Action.HOLE_OVER).note("stopped_ball_decides_hole")
-    if by is not Deflector.OTHER_PLAYER or case.is_one_of(why_stopped, WhyStopped.NEITHER):
+    if case.is_one_of(why_stopped, WhyStopped.NEITHER):
         return None
     if case.is_one_of(why_stopped, WhyStopped.STROKE_CONCEDED):
         return no_breach.under("3.2b").next(Action.HOLED).note("next_stroke_conceded")

@@ -109,7 +109,10 @@ def place_on_nearest_spot(case: Case, area: Fact[Area], *citations: str) -> Ruli
 
 @provision("Clarification 14.2e/1")
 def no_spot_where_it_stays(case: Case, area: Fact[Area]) -> Ruling:
-    """Where the ball would stay only nearer the hole, penalty relief is what is left: Rule 17 in a penalty area, or 19."""
+    """Where the ball would stay only nearer the hole, penalty relief is what is left: Rule 17 in a penalty area, or 19.
+
+    Of the Clarification only what others tell of it was read, not its text: which relief is left where is from memory.
+    """
     ruling = no_penalty("14.2e").under("Clarification 14.2e/1")
     options = penalty_relief_in(case, area)
     return offer(ruling, *options, may_play_as_it_lies=False).note("only_penalty_relief_left")

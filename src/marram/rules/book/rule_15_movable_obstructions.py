@@ -24,7 +24,7 @@ def artificial_thing_removed(case: Case) -> Ruling | NotCovered | HandOver:
     """An artificial object was removed: a movable obstruction may be, anywhere and in any way."""
     thing = case[artificial_thing]
     if thing is ArtificialThing.NO_MOVABLE_OBSTRUCTION:
-        return NotCovered("see_rule_8_for_fixed_objects", "8.1a")
+        return HandOver("fixed_object_moved", "8.1a", (("fixed_object", "immovable_or_boundary"),))
     if thing is ArtificialThing.TEE_MARKER:
         return tee_marker_removed(case)
     if thing is ArtificialThing.MOVABLE_OBSTRUCTION and case[motion_during_removal]:

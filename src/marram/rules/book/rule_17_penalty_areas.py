@@ -12,7 +12,7 @@ from marram.rules.book.rule_17_options import (
     penalty_area_relief,
     still_in_penalty_area_relief,
 )
-from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_penalty_area
+from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_penalty_area, stroke_and_distance_added
 from marram.rules.book.rule_19_unplayable import unplayable_relief
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -36,7 +36,6 @@ from marram.rules.facts.penalty_area import (
     wrong_point_known,
 )
 from marram.rules.facts.wrong_place import played_since_put_down
-from marram.rules.penalty import strokes
 from marram.rules.ruling import Action, Ruling, no_penalty, penalty
 
 _STILL_INSIDE = (AfterPenaltyArea.SAME_PENALTY_AREA, AfterPenaltyArea.ANOTHER_PENALTY_AREA)
@@ -79,8 +78,7 @@ def relief_without_certainty_played(case: Case) -> Ruling:
     ruling = played_from_wrong_place(case).under("17.1c", "18.2b")
     if ruling.action is Action.HOLE_OVER:
         return ruling
-    ruling = ruling.also(strokes(1, "18.2b"))
-    return ruling.note("original_out_of_play", "stroke_and_distance_is_added")
+    return stroke_and_distance_added(ruling.note("original_out_of_play"))
 
 
 @provision("Clarification 17.1d(3)/2")
@@ -174,5 +172,7 @@ def relief_ball_moved_by_nature(case: Case) -> Ruling:
     if moved_to is MovedTo.PENALTY_AREA:
         return offer(no_penalty("9.3").under("17.1b"), *penalty_area_relief(case))
     if moved_to is MovedTo.OUT_OF_BOUNDS:
-        return offer(no_penalty("9.3"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
+        return offer(
+            no_penalty("9.3").under("18.2b"), stroke_and_distance("18.2b"), may_play_as_it_lies=False
+        )
     return no_penalty("9.3").play_as_it_lies()

@@ -163,7 +163,13 @@ def dropped_where_lost(case: Case) -> Ruling:
     ruling = played_from_wrong_place(case).under("18.2b")
     if ruling.action is Action.HOLE_OVER:
         return ruling
-    return ruling.also(strokes(1, "18.2b")).note("stroke_and_distance_is_added")
+    return stroke_and_distance_added(ruling)
+
+
+def stroke_and_distance_added(ruling: Ruling) -> Ruling:
+    """Add the stroke of stroke and distance to the penalty for the wrong place; how serious it was is said while it is open."""
+    undecided = ("so_far_forward_is_often_serious",) if "play_out_both_balls" in ruling.notes else ()
+    return ruling.also(strokes(1, "18.2b")).note("stroke_and_distance_is_added", *undecided)
 
 
 @provision("17.1c")

@@ -8,7 +8,7 @@ say the same the Committee decides with the book.
 
 from enum import Enum
 
-from marram.rules.book.plain_outcomes import free, out
+from marram.rules.book.plain_outcomes import out
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.partners import other_partner_completed
@@ -56,6 +56,14 @@ def hole_lost_to_partner(case: Case, citation: str) -> Ruling:
     return out("3.3c", Who.SIDE).under("23.2a", citation)
 
 
+def without_score_for_hole(citation: str) -> Ruling:
+    """For a Rule on neither list the partner has no score for that hole, and the other plays on (Rule 23.9b(3))."""
+    alone = Penalty(PenaltyKind.DISQUALIFICATION_FOR_HOLE, citation, Who.ONE_PARTNER)
+    return (
+        Ruling(penalties=(alone,), citations=(citation,)).next(Action.HOLE_OVER).note("partner_plays_hole_on")
+    )
+
+
 def left_open(citation: str) -> Judgement:
     """Return the judgement on a Rule of which it is not known on which list it stands."""
     return Judgement(
@@ -68,5 +76,5 @@ def left_open(citation: str) -> Judgement:
             "side_out_by_both_partners",
             "else_no_score_for_hole",
         ),
-        (out(citation, Who.SIDE), free(citation).note("else_no_score_for_hole")),
+        (out(citation, Who.SIDE), without_score_for_hole(citation)),
     )

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
+from marram.rules.book.hole_by_hole import hole_by_hole
 from marram.rules.book.plain_outcomes import free, in_breach, one_stroke
 from marram.rules.book.relief_options import back_on_the_line, lateral, offer
 from marram.rules.book.rule_04_ball_and_equipment import equipment_breach
@@ -220,9 +221,9 @@ def replaced_with_equipment(case: Case, citation: str) -> Ruling | NotCovered:
 
 
 @provision("25.6")
-def second_aide(_case: Case, citation: str) -> Ruling:
+def second_aide(case: Case, citation: str) -> Ruling:
     """More than one aide at a time: the general penalty for each hole, as for a second caddie."""
-    return in_breach(citation).under("10.3a(1)").note("one_penalty_for_each_hole")
+    return hole_by_hole(case, citation).under("10.3a(1)")
 
 
 @provision("25.6")
@@ -230,7 +231,7 @@ def aide_carried_clubs(case: Case, citation: str) -> Ruling:
     """Beside a caddie, an aide who carries or handles clubs counts as a second caddie."""
     if case[handled_clubs_as_courtesy]:
         return free(citation)
-    return in_breach("10.3a(1)").under(citation).note("one_penalty_for_each_hole")
+    return hole_by_hole(case, "10.3a(1)").under(citation)
 
 
 @provision("4.3b")

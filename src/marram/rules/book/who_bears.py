@@ -17,6 +17,7 @@ from marram.rules.book.rule_23_disqualified import (
     left_open,
 )
 from marram.rules.book.rule_23_disqualified import which_list as which
+from marram.rules.done_wrong import corrections_of
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -90,7 +91,8 @@ def _bearing(outcome: Outcome, who: Sides) -> Callable[[Case, Ruling], Ruling | 
         return None
     if who is Sides.FOURSOMES:
         played_again = any(one.stroke is Stroke.DOES_NOT_COUNT or one.relief for one in rulings)
-        return borne_in_foursomes if open_ones or played_again else None
+        threatens = any(corrections_of(one) for one in rulings)
+        return borne_in_foursomes if open_ones or played_again or threatens else None
     if not open_ones:
         return None
     if who is Sides.THREE_BALL:
@@ -127,7 +129,7 @@ def borne_in_foursomes(case: Case, ruling: Ruling) -> Ruling:
     """Whatever a partner or a caddie of the side does counts for the side, and so does every penalty."""
     assert case[sides] is Sides.FOURSOMES
     on_side = _put_on(ruling, lambda one: replace(one, who=_OF_THE_SIDE.get(one.who, one.who)))
-    if _costs(ruling):
+    if _costs(ruling) or corrections_of(ruling):
         on_side = on_side.under("22.2")
     return _who_plays_next(on_side)
 
@@ -139,7 +141,10 @@ def _who_plays_next(ruling: Ruling) -> Ruling:
     if ruling.stroke is Stroke.DOES_NOT_COUNT and ruling.action is Action.REPLAY:
         return ruling.under("22.3").note("stroke_replayed_by_same_partner")
     if any(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief):
-        return ruling.under("22.3").note("after_relief_other_partner_plays")
+        choice = len(ruling.relief) > 1 or ruling.action is not Action.TAKE_RELIEF
+        return ruling.under("22.3").note(
+            "after_relief_other_partner_plays" if choice else "other_partner_plays"
+        )
     return ruling
 
 

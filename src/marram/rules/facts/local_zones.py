@@ -13,6 +13,13 @@ class TemporaryLine(Enum):
     COVERED_TRENCH = "covered_trench"
 
 
+class PartOfYoungTree(Enum):
+    """What of a young staked tree is in the way, where the Local Rule does not make it a no play zone (E-10)."""
+
+    TREE = "tree"
+    STAKE = "stake"
+
+
 dropping_zone_is_only_option = yes_no(
     "dropping_zone_is_only_option",
     "Does the Local Rule make this dropping zone the only relief, beside stroke and distance?",
@@ -56,4 +63,15 @@ temporary_line_thing = choice(
     },
     help="Try gently whether it moves; never pull at a connection that may be live.",
     source="F-22",
+)
+
+part_of_young_tree = choice(
+    "part_of_young_tree",
+    "Is it the tree itself that is in the way, or only its stake or ties?",
+    {
+        PartOfYoungTree.TREE: "the tree",
+        PartOfYoungTree.STAKE: "only the stake, the ties or a guard around the tree",
+    },
+    help="Where no Local Rule protects it, the tree is a plant like any other, and its stake is an obstruction.",
+    source="E-10",
 )

@@ -15,7 +15,7 @@ INCIDENTS: tuple[Incident, ...] = (
     ),
     Incident(
         "lifted_to_be_cleaned",
-        "Off the putting green a ball was lifted to be cleaned, and put back",
+        "Off the putting green a ball was lifted to be cleaned, to go back on its spot",
         "E-2",
         THEME,
         "book.local_rules.area_e_lies:lifted_to_be_cleaned",

@@ -57,7 +57,7 @@ NOTES: dict[str, str] = {
     "hole_out_in_stroke_play": "The player has to hole out; a concession has no effect in stroke play.",
     "may_stop_playing_hole": "The hole ends by holing out, or when the player chooses to stop and takes the score that brings.",
     "play_after_hole_ignored": "What was played after the hole was completed does not count: it is no practice, and other balls or wrong balls cost nothing.",
-    "uncorrected_no_points": "No points for the hole; no disqualification.",
-    "uncorrected_maximum_score": "The maximum score for the hole; no disqualification.",
-    "uncorrected_hole_lost": "The hole is lost; no disqualification.",
+    "uncorrected_no_points": "The player is not disqualified for it.",
+    "uncorrected_maximum_score": "The player is not disqualified for it.",
+    "uncorrected_hole_lost": "The player is not disqualified for it.",
 }

@@ -25,7 +25,6 @@ PROVISIONS: dict[str, str] = {
 
 NOTES: dict[str, str] = {
     "removed_thing_stays_away": "What was removed need not be put back.",
-    "see_rule_8_for_fixed_objects": "This is no movable obstruction: look at the incidents on improving the conditions.",
     "remove_obstruction_first": "Remove the obstruction, then put a ball in play right under where the ball lay.",
     "reference_where_it_entered": "Measure from the point right under where the ball last crossed the edge of the obstruction (estimated).",
     "do_not_play_original_again": "Once another ball is in play the original must not be played, even if found within three minutes.",

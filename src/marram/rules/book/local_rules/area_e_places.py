@@ -14,11 +14,25 @@ from marram.rules.engine.provision import provision
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.course import Thing
 from marram.rules.facts.local_relief import line_hit_for_certain, played_on_after_line
-from marram.rules.facts.local_zones import zone_beyond_boundary_interferes, zone_beyond_boundary_named
+from marram.rules.facts.local_zones import (
+    PartOfYoungTree,
+    part_of_young_tree,
+    zone_beyond_boundary_interferes,
+    zone_beyond_boundary_named,
+)
 from marram.rules.facts.relief import played_despite_zone
 from marram.rules.penalty import general
 from marram.rules.relief_option import ReliefKind, ReliefOption
-from marram.rules.ruling import Action, Deadline, NotCovered, Ruling, WhichBall, general_penalty, no_penalty
+from marram.rules.ruling import (
+    Action,
+    Deadline,
+    HandOver,
+    NotCovered,
+    Ruling,
+    WhichBall,
+    general_penalty,
+    no_penalty,
+)
 
 
 def replay(code: str) -> ReliefOption:
@@ -43,9 +57,11 @@ def zone_beyond_boundary(case: Case) -> Ruling:
 
 
 @provision("E-10")
-def young_tree(case: Case) -> Ruling | NotCovered:
-    """Where adopted, a young tree that is marked is a no play zone; otherwise it is a tree like any other."""
+def young_tree(case: Case) -> Ruling | NotCovered | HandOver:
+    """Where adopted, a young tree that is marked is a no play zone; otherwise a tree, and its stake an obstruction."""
     if not case.local_rule("E-10"):
+        if case.is_one_of(part_of_young_tree, PartOfYoungTree.STAKE):
+            return HandOver("something_in_the_way", "15.2")
         return no_free_relief(case, Thing.GROWING)
     return no_play_zone(case)
 

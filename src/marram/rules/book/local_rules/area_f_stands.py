@@ -1,4 +1,8 @@
-"""Model Local Rules, area F: temporary immovable obstructions (stands, tents, boards)."""
+"""Model Local Rules, area F: temporary immovable obstructions (stands, tents, boards).
+
+Of Model Local Rule F-23 the purpose, the definition and the line of sight were read in print; its procedures in a bunker
+or a penalty area, and for one penalty stroke outside them, are second-hand and from memory.
+"""
 
 from dataclasses import replace
 

@@ -1,6 +1,6 @@
 """Model Local Rules, area G: limits on clubs, balls, transport and shoes."""
 
-from marram.rules.book.hole_by_hole import hole_by_hole
+from marram.rules.book.hole_by_hole import breached_on_several, hole_by_hole
 from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.book.rule_04_ball_and_equipment import equipment_breach
 from marram.rules.engine.case import Case
@@ -80,9 +80,9 @@ def ball_of_other_model(case: Case) -> Ruling:
     if not case[stroke_at_ball_counted]:
         ruling = no_penalty("G-4").next(Action.CORRECT_MISTAKE)
         return ruling.correct("put_own_model_into_play", Deadline.BEFORE_STROKE, general("G-4"))
-    ruling = in_breach("G-4").note("finish_hole_with_either_model")
-    if case.is_one_of(breach_when, BreachWhen.SEVERAL_HOLES):
-        ruling = ruling.note("one_penalty_for_each_hole")
+    several = case.is_one_of(breach_when, BreachWhen.SEVERAL_HOLES)
+    ruling = breached_on_several(case, "G-4") if several else in_breach("G-4")
+    ruling = ruling.note("finish_hole_with_either_model")
     return ruling.correct("own_model_from_next_tee", Deadline.BEFORE_NEXT_HOLE, disqualified("G-4"))
 
 

@@ -9,6 +9,8 @@ TOLD: dict[str, str] = {
     "temporary_line_hit_for_certain.no": "It is not virtually certain that the ball hit the temporary line or cable.",
     "zone_beyond_boundary_interferes.yes": "It, or something growing or fixed in it, interfered with the intended stance or swing.",
     "zone_beyond_boundary_interferes.no": "It did not interfere with the intended stance or swing.",
+    "part_of_young_tree.tree": "The tree itself was in the way.",
+    "part_of_young_tree.stake": "Only the stake, the ties or a guard around the tree was in the way.",
     "zone_beyond_boundary_named.yes": "The Local Rule names this area out of bounds as a no play zone.",
     "zone_beyond_boundary_named.no": "The Local Rule does not name this area as a no play zone.",
     "temporary_line_thing": "In the way was {answer}.",
