@@ -11,6 +11,7 @@ from marram.rules.story.kinds_of_acts import (
     AFTER_A_DROP,
     AFTER_A_STROKE,
     AFTER_THE_STROKE,
+    AT_THE_BOUNDARY,
     FAILS_TO_REPLACE,
     INSTEAD_OF_STROKE_AND_DISTANCE,
     NOT_SOLELY_FROM_A_BALL,
@@ -100,8 +101,8 @@ class Deed:
     @property
     def finds_the_ball(self) -> bool:
         """Whether a ball turns out to be playable: perhaps the one an act before took for lost or out of bounds."""
-        found = ("ball_found_in_time", "ball_near_boundary")
-        return self.incident in found and self.ruling.action is Action.PLAY_AS_IT_LIES
+        found = self.incident == "ball_found_in_time" or self.incident in AT_THE_BOUNDARY
+        return found and self.ruling.action is Action.PLAY_AS_IT_LIES
 
     @property
     def tells_of_two_balls(self) -> bool:
@@ -223,7 +224,7 @@ class Deed:
         in_water = any(one.citation.startswith("17.") for one in ruling.relief)
         if self.incident == "ball_found_in_time":
             return in_water or ruling.action in goes_on
-        if self.incident == "ball_near_boundary":
+        if self.incident in AT_THE_BOUNDARY:
             return ruling.action in goes_on
         if self.incident in ("ball_not_found", "ball_in_penalty_area"):
             return in_water or (self.incident == "ball_in_penalty_area" and ruling.action in goes_on)

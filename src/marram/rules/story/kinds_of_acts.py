@@ -21,7 +21,12 @@ AFTER_A_DROP = frozenset(
 REPLACING = frozenset({"ball_put_back", "ball_to_be_replaced"})
 """Incidents that are the replacing itself: what they rule takes the place of what was still to be done."""
 
-AFTER_A_STROKE = frozenset(
+AT_THE_BOUNDARY = frozenset(
+    {"ball_near_boundary", "beyond_internal_boundary", "beyond_public_road", "on_boundary_feature"}
+)
+"""Incidents in which a ball that was played is out of bounds, or turns out to be in bounds."""
+
+AFTER_A_STROKE = AT_THE_BOUNDARY | frozenset(
     {
         "another_ball_played",
         "ball_after_provisional",
@@ -30,7 +35,6 @@ AFTER_A_STROKE = frozenset(
         "ball_in_hole",
         "ball_in_penalty_area",
         "ball_in_watercourse",
-        "ball_near_boundary",
         "ball_not_found",
         "deflected_off_green",
         "deliberately_deflected",
@@ -45,8 +49,8 @@ AFTER_A_STROKE = frozenset(
 )
 """Incidents that happen to a ball that was played: told after relief was due, they show that play went on."""
 
-WHERE_A_MOVED_BALL_MAY_END = frozenset(
-    {"ball_in_penalty_area", "ball_in_watercourse", "ball_near_boundary", "ball_not_found"}
+WHERE_A_MOVED_BALL_MAY_END = AT_THE_BOUNDARY | frozenset(
+    {"ball_in_penalty_area", "ball_in_watercourse", "ball_not_found"}
 )
 """Of those, the ones that may be told of a ball that was moved and never put back."""
 

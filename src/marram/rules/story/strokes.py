@@ -17,6 +17,7 @@ from marram.rules.penalty import OWN, Penalty, PenaltyKind
 from marram.rules.ruling import Action, Ruling, Stroke
 from marram.rules.story.breaches import Told
 from marram.rules.story.deeds import Deed, disqualifies
+from marram.rules.story.kinds_of_acts import AT_THE_BOUNDARY
 from marram.rules.story.mistakes import own_ball_waits
 from marram.rules.story.provisional import PROVISIONAL_BALLS
 from marram.rules.story.relief_taken import cost_still_to_come, names_relief_due
@@ -29,7 +30,7 @@ _NEARER_STROKE = (
     ("stroke_at_provisional", (StrokeAtProvisional.NEARER_BEFORE,)),
 )
 """Answers that tell of a second stroke at a provisional ball, by which it came into play."""
-_GONE = ("ball_near_boundary", "ball_not_found")
+_GONE = AT_THE_BOUNDARY | {"ball_not_found"}
 """Where a ball that was to be replaced may have been moved to, or may have been played to once it was replaced."""
 _IN_WATER = ("ball_in_penalty_area", "ball_in_watercourse")
 """Where a ball may have lain when it was moved, and still lies once it is replaced."""
