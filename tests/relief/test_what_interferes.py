@@ -110,3 +110,13 @@ def test_in_a_bunker_the_map_tells_whether_complete_relief_exists():
 
     assert interference_facts(situation(flood, (-8.0, 155.0)))["nearest_point_exists"] == "no"
     assert interference_facts(situation(puddle, (-8.5, 154.6)))["nearest_point_exists"] == "yes"
+
+
+def test_in_a_bunker_the_map_tells_whether_there_is_relief_from_a_no_play_zone():
+    """A zone over the whole bunker leaves none, a small one some (Rule 16.1f); nothing is said where none interferes."""
+    whole = Feature(Kind.NO_PLAY_ZONE, "heath", BUNKER.buffer(1))
+    small = Feature(Kind.NO_PLAY_ZONE, "nest", box(-9.5, 154.0, -8.0, 155.5))
+
+    assert interference_facts(situation(whole, (-8.0, 155.0)))["nearest_point_exists"] == "no"
+    assert interference_facts(situation(small, (-8.5, 154.6)))["nearest_point_exists"] == "yes"
+    assert "nearest_point_exists" not in interference_facts(situation(small, (-14.0, 155.0)))

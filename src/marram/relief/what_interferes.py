@@ -24,13 +24,18 @@ from marram.rules.facts.relief import (
     interference,
     nearest_point_exists,
     no_play_zone_interference,
+    point_in_penalty_area_exists,
 )
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 
 _LEAST = 1e-8
 """Square metres: an overlap smaller than this is touching."""
 
-_STAYS_IN = {Area.BUNKER: Limit.IN_BUNKER, Area.PUTTING_GREEN: Limit.ON_GREEN_OR_GENERAL_AREA}
+_STAYS_IN = {
+    Area.BUNKER: Limit.IN_BUNKER,
+    Area.PUTTING_GREEN: Limit.ON_GREEN_OR_GENERAL_AREA,
+    Area.PENALTY_AREA: Limit.IN_PENALTY_AREA,
+}
 """Where complete relief must be found without penalty, for the areas in which the Rules ask whether there is any."""
 
 
@@ -89,12 +94,25 @@ def interference_facts(situation: Situation) -> dict[str, str]:
     if kind is Kind.PUTTING_GREEN:
         return {wrong_green_interference.name: _at_wrong_green(met).value}
     if kind is Kind.NO_PLAY_ZONE:
-        return {no_play_zone_interference.name: _at_zone(met).value}
+        return {no_play_zone_interference.name: _at_zone(met).value, **_beside_zone(situation, met)}
     facts = {interference.name: _at_condition(met).value, **in_the_way_facts([kind] if kind else [])}
-    exists = _complete_relief_exists(situation) if met.anything else None
+    asked = met.anything and situation.ball_area is not Area.PENALTY_AREA  # Rule 16.1a(2): no relief there
+    exists = _complete_relief_exists(situation) if asked else None
     if exists is not None:
         facts[nearest_point_exists.name] = "yes" if exists else "no"
     return facts
+
+
+def _beside_zone(situation: Situation, met: Met) -> dict[str, str]:
+    """Return whether there is complete relief from a no play zone, where the Rules ask for it (16.1f, 17.1e(2))."""
+    if not (met.ball or met.stance or met.swing):
+        return {}
+    in_water = situation.ball_area is Area.PENALTY_AREA
+    exists = None if in_water and met.ball else _complete_relief_exists(situation)
+    if exists is None:
+        return {}
+    fact = point_in_penalty_area_exists if in_water else nearest_point_exists
+    return {fact.name: "yes" if exists else "no"}
 
 
 def _at_wrong_green(met: Met) -> WrongGreenInterference:
