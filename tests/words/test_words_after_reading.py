@@ -172,3 +172,18 @@ def test_help_for_choosing_an_answer_is_no_part_of_what_happened() -> None:
         opening("teaching_cause_of_movement", "Ivo")
         == "Ivo's ball at rest in the general area moved a little."
     )
+
+
+def test_a_provisional_ball_beside_a_ball_that_was_stopped_is_not_passed_over() -> None:
+    """Rules 11.2c(1) and 18.3c: that it counts is not said there, so the player is told to ask."""
+    facts = {
+        "whereabouts": "deliberately_stopped",
+        "nearer_stroke_at_provisional": "no",
+        "would_have_stopped": "out_of_bounds",
+        "last_stroke_from_penalty_area": "no",
+    }
+    beside = said("ball_not_found", STROKE, **facts, provisional_state="found")
+    alone = said("ball_not_found", STROKE, **facts, provisional_state="not_played")
+    assert [step for step in beside.further if step not in alone.further] == [
+        "That the provisional ball counts instead is not said in Rule 18.3c: ask the Committee before it is played on."
+    ]

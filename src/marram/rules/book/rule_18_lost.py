@@ -115,7 +115,7 @@ def ball_not_found(case: Case) -> Ruling:
     if certain is Whereabouts.PENALTY_AREA:
         return not_found_in_penalty_area(case, provisional_at_hand=at_hand)
     if certain is Whereabouts.DELIBERATELY_STOPPED:
-        return deliberately_stopped(case)
+        return deliberately_stopped(case, provisional_at_hand=at_hand)
     instead = stroke_and_distance_instead(case)
     if certain is Whereabouts.OUTSIDE_INFLUENCE:
         return moved_by_outside_influence(case, *instead)
@@ -221,9 +221,15 @@ def moved_by_outside_influence(_case: Case, *instead: ReliefOption) -> Ruling:
 
 
 @provision("11.2c")
-def deliberately_stopped(case: Case) -> Ruling:
-    """A ball deliberately deflected or stopped is played from where it would have come to rest."""
+def deliberately_stopped(case: Case, *, provisional_at_hand: bool) -> Ruling:
+    """A ball deliberately deflected or stopped is played from where it would have come to rest.
+
+    Where that is out of bounds, the player goes back: Rule 18.3c does not say that a provisional ball counts for a ball
+    that was stopped on the course, and a note says so.
+    """
     ruling = deflected_elsewhere(case, no_penalty("11.2c")).note("penalty_for_who_stopped_it")
+    if provisional_at_hand and "18.2b" in (one.citation for one in ruling.relief):
+        ruling = ruling.note("provisional_beside_stopped_ball")
     return replace(ruling, which_ball=WhichBall.ORIGINAL_OR_ANOTHER)
 
 

@@ -42,6 +42,7 @@ NOTES: dict[str, str] = {
     "penalty_for_who_stopped_it": "If a player or caddie did it, that player gets the general penalty: rule on the deflection as well.",
     "choose_one_as_provisional": "The player chooses one of the two balls: it is the provisional ball, now in play; the other is lost and must not be played.",
     "ball_found_is_provisional": "The ball found counts as the provisional ball, and is in play.",
+    "provisional_beside_stopped_ball": "That the provisional ball counts instead is not said in Rule 18.3c: ask the Committee before it is played on.",
     "stroke_and_distance_is_added": "The stroke of stroke and distance is added to the penalty for the wrong place.",
     "so_far_forward_is_often_serious": "Going so far forward is often a serious breach: then a ball must be played from where the previous stroke was made.",
     "leave_ball_out_of_play": "Leave the ball alone that is out of play now, and play the ball in play",
