@@ -13,7 +13,7 @@ from marram.rules.nearby import missing_relief
 from marram.rules.ruling import HandOver, Judgement, Ruling
 from marram.words.messages import listed
 from marram.words.sheet import Sheet, sheet
-from marram.words.telling import opening, told
+from marram.words.telling import told
 
 DAY = date(2026, 6, 1)
 STROKE, MATCH = "stroke_play", "match_play"
@@ -166,12 +166,8 @@ def test_answers_with_commas_stay_apart_in_a_list() -> None:
 
 
 def test_help_for_choosing_an_answer_is_no_part_of_what_happened() -> None:
-    """A telling holds what happened, and a sentence that ends as one."""
+    """A telling holds what happened, and nothing that only helps to choose an answer."""
     assert told("mark_on_green", "wear_of_hole", "Ivo").endswith("natural wear of the hole.")
-    assert (
-        opening("teaching_cause_of_movement", "Ivo")
-        == "Ivo's ball at rest in the general area moved a little."
-    )
 
 
 def test_a_provisional_ball_beside_a_ball_that_was_stopped_is_not_passed_over() -> None:

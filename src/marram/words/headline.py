@@ -79,7 +79,11 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
     if len(own) < len(ruling.penalties) and {one.who for one in own} == {Who.PLAYER}:
         return _tell_with_others(ruling, form, own, then)
     key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
-    if ruling.action is None and finding not in _SAYS_ITSELF and (key == "tell" or finding in WITH_THE_TOTAL):
+    if (
+        after_the_round(ruling)
+        and finding not in _SAYS_ITSELF
+        and (key == "tell" or finding in WITH_THE_TOTAL)
+    ):
         found = "" if finding is None else term(finding)
         return say("TERMS", f"{key}{'.found' if found else ''}.alone").format(finding=found, total=total)
     if finding is not None and key == "tell.free" and ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
@@ -238,8 +242,18 @@ def _choices(ruling: Ruling) -> list[str]:
     ]
 
 
+def after_the_round(ruling: Ruling) -> bool:
+    """Tell whether it is about a scorecard (Rules 3.3b and 23.2b): nobody plays on any more."""
+    return ruling.action is Action.PLAY_ON and ruling.citations[0].startswith(_OF_THE_CARD)
+
+
+_OF_THE_CARD = ("3.3b", "23.2b", "L-1", "L-2")
+
+
 def goes_without_saying(ruling: Ruling, form: FormOfPlay | None) -> bool:
     """Tell whether the penalty says all: no hole is over for the disqualified, nor played on once it is lost."""
+    if after_the_round(ruling):
+        return True
     own = {one.kind for one in ruling.penalties if one.who in OWN}
     if ruling.action is Action.HOLE_OVER:
         return PenaltyKind.DISQUALIFICATION in own

@@ -3,7 +3,7 @@
 from marram.rules.book.conduct_found import found_by_committee
 from marram.rules.book.correctable import correct_before_next_hole
 from marram.rules.book.not_corrected import disqualified_or_without_score
-from marram.rules.book.plain_outcomes import free, out
+from marram.rules.book.plain_outcomes import free, in_breach, out
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -25,7 +25,7 @@ from marram.rules.facts.scorecard import (
 )
 from marram.rules.facts.wrong_place import next_hole_started
 from marram.rules.penalty import Who
-from marram.rules.ruling import Action, Judgement, Ruling, general_penalty, no_penalty, penalty
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty, penalty
 
 _SCORED_BY_HOLE = {
     FormOfPlay.STABLEFORD: ("21.1b", "no_points_on_hole"),
@@ -103,7 +103,7 @@ def scorecard_fault(case: Case) -> Ruling | Judgement:
 def not_certified(case: Case) -> Ruling:
     """Hole scores not certified disqualify, unless a Local Rule softens it."""
     if case.local_rule("L-1"):
-        return general_penalty("L-1").under("3.3b(2)").note("last_hole_gets_penalty")
+        return in_breach("L-1").under("3.3b(2)").note("last_hole_gets_penalty")
     return out("3.3b(2)")
 
 
@@ -122,7 +122,7 @@ def card_handicap_wrong(case: Case) -> Ruling:
         return player_answers_for_handicap(case, "3.3b(4)")
     if case.local_rule("L-2"):
         return player_answers_for_handicap(case, "L-2")
-    return no_penalty("3.3b(4)").note("committee_works_out_handicap")
+    return free("3.3b(4)").note("committee_works_out_handicap")
 
 
 @provision("3.3b(4)")
@@ -134,8 +134,8 @@ def player_answers_for_handicap(case: Case, citation: str) -> Ruling:
     if shown is HandicapShown.TOO_HIGH and case[card_strokes_affected]:
         return out(citation).note("out_of_net_competition_only")
     if shown is HandicapShown.TOO_LOW:
-        return no_penalty(citation).note("lower_handicap_stands")
-    return no_penalty(citation)
+        return free(citation).note("lower_handicap_stands")
+    return free(citation)
 
 
 @provision("3.3b(4)")

@@ -1,7 +1,6 @@
 """How the telling of an incident begins, where its title is no sentence that a person would say."""
 
 OPENINGS: dict[str, str] = {
-    "teaching_cause_of_movement": "{player}'s ball at rest in the general area moved a little.",
     "started_off_time": "The starting time of {player} has come.",
     "unreasonable_delay": "It is in question whether {player} delayed play unreasonably.",
     "ball_when_play_stopped": "Play was stopped and is about to be resumed; this is about {player}'s ball.",
