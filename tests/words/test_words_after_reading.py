@@ -59,7 +59,7 @@ def test_sand_moved_in_a_search_is_put_back_first() -> None:
     words = said(
         "sand_moved_in_search", STROKE, sand_changed_lie="yes", played_after_search="no", was_covered_by_sand="no"
     )  # fmt: skip
-    assert words.headline.endswith("make the lie in the sand again, and play it as it lies.")
+    assert words.headline.endswith("once the lie in the sand has been made again.")
 
 
 def test_a_hole_conceded_while_the_ball_was_stopped_is_over_whoever_stopped_it() -> None:
@@ -92,6 +92,15 @@ def test_two_who_are_penalised_are_told_apart() -> None:
         "You get two penalty strokes (the general penalty), with two penalty strokes"
     )
     assert "for the player" not in words.tell
+    match = said(
+        "anothers_conditions_altered", MATCH, deliberate_act="altered_ground_sand_or_water", purpose_of_act="affect_play",
+        other_player_let_it_happen="yes",
+    )  # fmt: skip
+    assert match.tell == "Each of you loses the hole (the general penalty)."
+    stopped = said(
+        "deliberately_deflected", STROKE, deflector="other_player", played_from_green="no", would_have_stopped="out_of_bounds"
+    )  # fmt: skip
+    assert stopped.tell.startswith("You get one penalty stroke, with two penalty strokes")
 
 
 def test_one_partners_strokes_are_one_number_with_the_relief_that_must_be_taken() -> None:
@@ -136,6 +145,19 @@ def test_a_side_is_named_where_the_wrong_ball_would_cost_it() -> None:
     assert words.if_wrong[0].endswith("for the side (6.3c(1)).")
 
 
+def test_who_plays_next_in_foursomes_is_no_finding() -> None:
+    """Rules 18.1 and 22.3: with one way on, the headline says what was found of the ball, and a step who plays."""
+    words = said("lifted_then_played_again", STROKE, lifted_to_play_again="no", sides="foursomes")
+    assert words.headline.startswith("Two penalty strokes for the side: ")
+    assert "The partner who did not make the last stroke plays next." in words.further
+
+
+def test_a_title_that_asks_is_handed_over_in_one_sentence() -> None:
+    """The title of the other incident keeps no question mark before the full stop."""
+    found = ruled("helped_ball_in_motion", STROKE, meant_to_affect_ball="yes", moved_in_path="ball_on_green")
+    assert sheet(found).headline == "This is rather: A ball was lifted: who, why, marked, cleaned."
+
+
 def test_a_dropping_zone_is_no_stroke_and_distance() -> None:
     """Model Local Rules E-1.3 and E-5: with a dropping zone to choose, the player is not sent back."""
     words = said(
@@ -167,7 +189,7 @@ def test_answers_with_commas_stay_apart_in_a_list() -> None:
 
 def test_help_for_choosing_an_answer_is_no_part_of_what_happened() -> None:
     """A telling holds what happened, and nothing that only helps to choose an answer."""
-    assert told("mark_on_green", "wear_of_hole", "Ivo").endswith("natural wear of the hole.")
+    assert "answer" not in told("mark_on_green", "wear_of_hole", "Ivo")
 
 
 def test_a_provisional_ball_beside_a_ball_that_was_stopped_is_not_passed_over() -> None:

@@ -74,9 +74,11 @@ def tell_the_player(ruling: Ruling, form: FormOfPlay | None = None, *, with_find
         if said_of_side(ruling.penalties, form):
             return say("TERMS", "tell.side_hole_lost")
         return say("TERMS", "tell.of_side").format(total=total_words(ruling, form), next=then)
-    if ruling.penalties and not own:
+    if ruling.penalties and not own and not any(forced_costs(ruling, form)):
         return say("TERMS", "tell.others").format(total=total, next=then)
-    if len(own) < len(ruling.penalties) and {one.who for one in own} == {Who.PLAYER}:
+    if len(own) < len(ruling.penalties) and {one.who for one in own} <= {Who.PLAYER}:
+        if own and _loses_the_hole(ruling, form):
+            return say("TERMS", "tell.each.hole_lost")
         return _tell_with_others(ruling, form, own, then)
     key = "tell" if ruling.penalties or any(forced_costs(ruling, form)) else "tell.free"
     if (

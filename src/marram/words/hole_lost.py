@@ -13,7 +13,7 @@ _OF_PLAYING_ON = frozenset(
         "go_on_with_right_ball",
         "or_penalty_area_relief_at_once",
         "original_out_of_play",
-        "other_partner_plays",
+        "then_other_partner_plays",
         "penalties_do_not_change_order",
         "place_on_estimated_spot",
         "play_out_from_right_place",

@@ -161,7 +161,7 @@ def _hand_over_sheet(result: HandOver, why: tuple[Why, ...]) -> Sheet:
     rather = Rather(other.name, translate()(other.title), other.rule, dict(result.facts))
     return Sheet(
         "hand_over",
-        say("TERMS", "hand_over").format(title=rather.title),
+        say("TERMS", "hand_over").format(title=rather.title.rstrip("?")),
         steps=(say("TERMS", "hand_over.step"),),
         why=why,
         provisions=(cited(result.citation),),

@@ -143,7 +143,7 @@ def _who_plays_next(ruling: Ruling) -> Ruling:
     if any(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief):
         choice = len(ruling.relief) > 1 or ruling.action is not Action.TAKE_RELIEF
         return ruling.under("22.3").note(
-            "after_relief_other_partner_plays" if choice else "other_partner_plays"
+            "after_relief_other_partner_plays" if choice else "then_other_partner_plays"
         )
     return ruling
 

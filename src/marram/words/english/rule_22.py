@@ -15,6 +15,7 @@ PROVISIONS: dict[str, str] = {
 NOTES: dict[str, str] = {
     "tee_off_by_odd_and_even": "One partner tees off on all odd-numbered holes, the other on all even-numbered ones.",
     "stroke_replayed_by_same_partner": "The partner who made the stroke makes it again.",
+    "then_other_partner_plays": "The partner who did not make the last stroke plays next.",
     "after_relief_other_partner_plays": "Whatever the choice, the partner who did not make the last stroke plays next.",
     "other_partner_plays": "The partner who did not make the last stroke plays next.",
     "same_partner_plays": "A stroke by the other partner would be in the wrong order.",

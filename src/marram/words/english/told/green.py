@@ -18,7 +18,6 @@ TOLD: dict[str, str] = {
     "green_test.otherwise": "It was neither by rubbing the surface nor by rolling a ball.",
     "mark_on_green.wear_of_hole": "The hole was worn, as it gets with use; nothing had torn its edge.",
     "mark_on_green": "What the mark on the putting green came from: {answer}.",
-    "mark_on_green.wear_of_hole": "What the mark on the putting green came from: natural wear of the hole.",
     "overhang.fell_in": "The ball fell into the hole before anybody touched it.",
     "overhang.fell_in_after_replacing": "The ball had been lifted and replaced on the lip, and then fell in.",
     "overhang.stayed": "The ball stayed on the lip.",
