@@ -90,6 +90,14 @@ class CompetitionKept:
         }
 
     @cached_property
+    def players_named(self) -> Mapping[str, str]:
+        """The players of each side by its name, where the side has a name of its own; empty where it is called after them."""
+        return {
+            label: "" if self.alone or label == " / ".join(some) else " / ".join(some)
+            for label, some in self.partners.items()
+        }
+
+    @cached_property
     def clubs(self) -> Mapping[str, str]:
         """The club of each side by its name; the clubs where partners are of several; empty where none is known."""
         of = {one.person: one.club or "" for one in self.entries}

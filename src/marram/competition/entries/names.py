@@ -11,10 +11,10 @@ _TOTALS = re.compile(
     r"(?:\s+(?:players|entries|spieler|teilnehmer|of players|der spieler))?\s*[:=]?\s*[\d.,]*$",
     re.IGNORECASE,
 )
-_FOLDED = str.maketrans(
-    {"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "ø": "oe", "å": "aa", "æ": "ae", "œ": "oe"}
-    | {"ł": "l", "đ": "d", "ð": "d", "þ": "th", "\u0131": "i"}
-)
+_LETTERS = {"æ": "ae", "œ": "oe", "ß": "ss", "ł": "l", "đ": "d", "ð": "d", "þ": "th", "\u0131": "i"}
+_FOLDED = str.maketrans(_LETTERS | {"ä": "ae", "ö": "oe", "ü": "ue", "ø": "oe", "å": "aa"})
+_STRUCK = str.maketrans(_LETTERS | {"ø": "o"})
+"""Letters that no accent can be taken from, by what is typed for them."""
 
 
 def turned(name: str) -> str | None:
@@ -46,6 +46,16 @@ def in_a_list(name: str) -> tuple[str, str]:
     return _plain(name), name
 
 
+def found_by(name: str) -> str:
+    """Return every way a name may be typed to find it: as it is, without accents and umlauts, with umlauts spelled out."""
+    small = unicodedata.normalize("NFC", name).casefold()
+    return " ".join(dict.fromkeys((small, _bare(small.translate(_STRUCK)), _plain(name))))
+
+
 def _plain(name: str) -> str:
     small = unicodedata.normalize("NFC", name).casefold().translate(_FOLDED)
-    return "".join(one for one in unicodedata.normalize("NFKD", small) if not unicodedata.combining(one))
+    return _bare(small)
+
+
+def _bare(letters: str) -> str:
+    return "".join(one for one in unicodedata.normalize("NFKD", letters) if not unicodedata.combining(one))

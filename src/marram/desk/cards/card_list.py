@@ -1,12 +1,14 @@
 """The cards of a round by group: which are in, which are not, which have an open question."""
 
-from dataclasses import dataclass
+import unicodedata
+from dataclasses import dataclass, replace
 from enum import Enum
 from typing import Annotated
 
 from fastapi import APIRouter, HTTPException, Query, Request
 from fastapi.responses import RedirectResponse, Response
 
+from marram.competition.entries.names import found_by
 from marram.competition.results.card import HoleScore
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here
 from marram.desk.day.navigation import club_time
@@ -35,6 +37,7 @@ class Line:
 
     Attributes:
         side: who competes: a player, or partners as one.
+        players: the partners of a side that has a name of its own; else empty.
         state: how the card stands.
         holes: how many holes are known.
         total: the strokes so far; 0 where none are known.
@@ -46,6 +49,7 @@ class Line:
     holes: int = 0
     total: int = 0
     to_settle: int = 0
+    players: str = ""
 
 
 @dataclass(frozen=True)
@@ -111,12 +115,15 @@ def _round_now(here: ScoringHere) -> Known | None:
 
 def _lines(here: ScoringHere, round_: str, wanted: str) -> list[GroupLines]:
     cards_ = here.cards(round_)
-    words = wanted.casefold().split()
+    words = unicodedata.normalize("NFC", wanted).casefold().split()
     found = []
     for group in here.groups[round_]:
         sides = {here.competition.side_of.get(one.id, one.id): one for one in reversed(group.players)}
         lines = tuple(
-            _line(Known(side, _name(here, side, player)), cards_.get(side))
+            replace(
+                _line(Known(side, _name(here, side, player)), cards_.get(side)),
+                players=here.competition.players_named.get(here.competition.labels.get(side, ""), ""),
+            )
             for side, player in reversed(sides.items())
             if all(word in _found_by(here, side, player) for word in words)
         )
@@ -134,7 +141,7 @@ def _found_by(here: ScoringHere, side: str, player: Known) -> str:
     """Return the words by which a side is found: its name and those of its players."""
     members = here.competition.members.get(side, ())
     players = [here.competition.players[one] for one in members] if not here.competition.alone else []
-    return " ".join((_name(here, side, player), *players)).casefold()
+    return found_by(" ".join((_name(here, side, player), *players)))
 
 
 def _line(side: Known, card: CardNow | None) -> Line:

@@ -21,6 +21,7 @@ class Row:
     Attributes:
         place: as it is written: ``1``, ``T3``; empty for who has none.
         name: who.
+        players: the players of a side that has a name of its own; else empty.
         club: the club; empty where it is not known.
         total: strokes or points so far; empty where nothing is played.
         against: what stands against par or target, on the holes played.
@@ -33,6 +34,7 @@ class Row:
 
     place: str
     name: str
+    players: str
     club: str
     total: str
     against: str
@@ -113,6 +115,7 @@ def _row(competition: CompetitionKept, result: Result, one: Place, rounds: int) 
     return Row(
         placed(one.place, shared=one.shared),
         one.side,
+        competition.players_named.get(one.side, ""),
         competition.clubs.get(one.side, ""),
         str(score.total) if score.played else "",
         against(score.against_level) if score.played else "",

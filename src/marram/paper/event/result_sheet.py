@@ -85,7 +85,8 @@ def _row(event: OnPaper, place: Place, rounds: int, *, once: bool) -> tuple[Cell
     number = "" if place.place is None else f"{place.place}{'=' if place.shared else ''}"
     by_round = {one.round: _signed(one.total) if once else str(one.total) for one in score.rounds}
     played = bool(score.played) and not gone
-    small = (entrant.club if entrant else "", _state(place))
+    partners = " / ".join(one.name for one in event.found.players if one.side == place.side)
+    small = (entrant.club if entrant else "" if partners == place.side else partners, _state(place))
     return (
         Cell(number, strong=True),
         Cell(place.side, " · ".join(filter(None, small))),

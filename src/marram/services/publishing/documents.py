@@ -47,7 +47,11 @@ def named(competition: CompetitionKept, everybody: Mapping[str, Details]) -> Nam
     of_sides = {side: competition.clubs[label] for side, label in competition.labels.items()}
     others = {who: one.name for who, one in everybody.items()}
     clubs = {who: one.club or "" for who, one in everybody.items()} | clubs
-    return Named({**others, **competition.players, **competition.labels}, {**clubs, **of_sides})
+    sides = {
+        side: f"{label} ({some})" if (some := competition.players_named.get(label)) else label
+        for side, label in competition.labels.items()
+    }
+    return Named({**others, **competition.players, **sides}, {**clubs, **of_sides})
 
 
 def starting_times(
