@@ -317,3 +317,11 @@ def test_names_stand_in_the_order_a_person_looks_for_them_and_forms_before_them(
 
     assert places == sorted(places)
     assert page.index('action="/entries/read"') < page.index('action="/entries/withdraw"') < places[0]
+
+
+def test_the_tees_of_a_list_are_kept(kept: KeptHere, desk: TestClient) -> None:
+    """A column of tees goes with each player into the records; an empty cell leaves those of the competition."""
+    take(desk, upload(desk, "Name;HCP;Abschlag\nZoë Ems;9,1;rot\nBo Aas;4,0;\n").text)
+    tees = {one.name: one.tees for one in entrants(kept.records, kept.event_id)}
+
+    assert (tees["Zoë Ems"], tees["Bo Aas"]) == ("rot", None)

@@ -127,6 +127,7 @@ def entry_json(entry: Entry) -> dict[str, Any]:
         "key": entry.key,
         "side": entry.side,
         "team": entry.team,
+        "tees": entry.tees,
     }
 
 

@@ -86,7 +86,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "result": "as of `marram rule`",
     },
     "entries read": {
-        "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line, key, side and team",
+        "entries": "all of them, or none where a line is at fault: each with name, handicap_index ('+1.4' for a plus one, empty for none), club, sex, born, number, line, key, side, team and tees",
         "faults": "each with line and fault",
         "notes": "how the file was read",
         "columns": "which heading tells what",

@@ -193,6 +193,7 @@ def _player(one: Entry) -> Player:
         one.club or None,
         one.sex or None,
         one.born,
+        one.tees or None,
         side=one.side or None,
         team=one.team or None,
     )

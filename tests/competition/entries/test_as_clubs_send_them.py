@@ -222,3 +222,22 @@ def test_a_heading_merged_over_both_names_is_told(tmp_path: Path) -> None:
     found = book(tmp_path, fill)
     assert [one.line for one in found.faults] == [1]
     assert "Given name" in str(found.faults[0].fault)
+
+
+def test_a_german_list_with_both_names_in_one_column_and_tees(tmp_path: Path) -> None:
+    """'Name, Vorname' is the name turned round, 'HI (Stand Mai)' the index, 'Jg.' the year, 'Abschlag' the tees."""
+    path = tmp_path / "liste.csv"
+    path.write_text(
+        "Nr.;Name, Vorname;Heimatclub;HI (Stand Mai);Jg.;m/w;Abschlag\n"
+        "1;Überfluß, Øystein;Wattenmoor GK;+1,4;1972;m;blau\n2;O'Dwyer, Siân;;21;1995;w;rot\n3;Żółć, Łukasz;;k.A.;;;\n;Summe: 3 Spieler;;;;;\n",
+        encoding="utf-8",
+    )
+    found = read_entries(path)
+
+    assert found.faults == ()
+    assert [(one.name, one.born, one.sex, one.tees) for one in found.entries] == [
+        ("Øystein Überfluß", 1972, "male", "blau"),
+        ("Siân O'Dwyer", 1995, "female", "rot"),
+        ("Łukasz Żółć", None, "", ""),
+    ]
+    assert [str(one.handicap_index) for one in found.entries] == ["-1.4", "21", "None"]

@@ -8,7 +8,9 @@ from marram.errors import InputError
 from marram.handicap.checking import Checking
 from marram.said import Said, said
 
-WITHOUT = {"", "-", "–", "pr", "n/a", "na", "nh", "none", "no", "keine", "ohne"}
+WITHOUT = {"", "-", "–", "pr", "n/a", "na", "nh", "none", "no", "keine", "ohne"} | {
+    *("k.a.", "k. a.", "unknown", "unbekannt", "inconnu", "tbc"),
+}
 """What lists write where a player has no Handicap Index; PR (permission to play a course) is one of them."""
 SCRATCH = {"scr", "scratch", "zero"}
 """What lists write for a Handicap Index of 0."""

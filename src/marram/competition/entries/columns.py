@@ -18,17 +18,33 @@ Columns = Mapping[str, Column | None]
 LIKE = 84
 """How alike a heading and a known one are at least, of 100; ours, tried on headings with slips of the pen."""
 
+_BOTH_NAMES = (
+    *("name vorname", "nachname vorname", "vorname nachname", "vor und nachname", "vorname name"),
+    *(
+        "last name first name",
+        "first name last name",
+        "surname first name",
+        "name surname",
+        "nom prenom",
+        "prenom nom",
+    ),
+)
+"""Headings of one column with both names, in the order of the heading; a comma in the cell turns them."""
+
+_IN_BRACKETS = re.compile(r"[(\[][^()\[\]]*[)\]]")
+
 KNOWN: dict[Column, tuple[str, ...]] = {
-    Column.NAME: ("name", "player", "full name", "player name", "spieler", "nom complet", "jugador", "golfer"),
+    Column.NAME: ("name", "player", "full name", "player name", "spieler", "nom complet", "jugador", "golfer", *_BOTH_NAMES),
     Column.FAMILY_NAME: ("family name", "last name", "surname", "nachname", "familienname", "nom", "apellido", "efternamn"),
     Column.GIVEN_NAME: ("given name", "first name", "forename", "vorname", "prenom", "nombre", "fornamn"),
     Column.HANDICAP_INDEX: ("handicap index", "handicap", "hcp", "hcpi", "hi", "index", "hcp index", "whs index", "vorgabe", "stammvorgabe", "exact handicap"),
     Column.CLUB: ("club", "home club", "golf club", "golfclub", "verein", "heimatclub", "club name", "klubb"),
     Column.SEX: ("sex", "gender", "geschlecht", "m/f", "m/w", "sexe", "sexo", "kon"),
-    Column.BORN: ("born", "year of birth", "date of birth", "birth date", "dob", "geboren", "geburtsdatum", "jahrgang", "geburtsjahr"),
+    Column.BORN: ("born", "year of birth", "date of birth", "birth date", "dob", "geboren", "geburtsdatum", "jahrgang", "geburtsjahr", "jg", "jahrg"),
     Column.NUMBER: ("number", "member number", "membership number", "licence", "license", "mitgliedsnummer", "dgv nr", "id", "golf id", "player id"),
     Column.SIDE: ("side", "pair", "pairing", "paar", "paarung", "pareja", "equipe de deux"),
     Column.TEAM: ("team", "team name", "mannschaft", "equipe", "equipo", "lag"),
+    Column.TEES: ("tee", "tees", "teeing ground", "abschlag", "abschlage", "depart", "barras de salida"),
 }  # fmt: skip
 
 
@@ -54,8 +70,9 @@ def proposed(headings: Sequence[str], kept: Columns | None = None) -> dict[int, 
             if agreed is not None and agreed not in found.values():
                 found[place] = agreed
             continue
+        short = plain(_IN_BRACKETS.sub(" ", heading)) or written  # "HCP (as of May)" is "HCP"
         for column, known in KNOWN.items():
-            alike = max(ratio(written, one) for one in known)
+            alike = max(ratio(way, one) for way in (written, short) for one in known)
             if alike >= LIKE:
                 likely.append((alike, place, column))
     for _alike, place, column in sorted(likely, key=lambda one: (-one[0], one[1])):

@@ -21,6 +21,7 @@ class Column(Enum):
     NUMBER = "number"
     SIDE = "side"
     TEAM = "team"
+    TEES = "tees"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ class Entry:
         line: of the list.
         side: what the side with partners is called; empty where the player competes alone.
         team: the team; empty where there is none.
+        tees: the tees played from; empty where they are those of the competition.
     """
 
     name: str
@@ -48,6 +50,7 @@ class Entry:
     line: int = 0
     side: str = ""
     team: str = ""
+    tees: str = ""
 
     @property
     def key(self) -> str:

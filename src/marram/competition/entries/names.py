@@ -8,7 +8,7 @@ _BEHIND = re.compile(r"^(.*\S)\s*[(\[]([^()\[\]]+)[)\]]$")
 _SUFFIXES = {"jr", "sr", "jun", "sen", "junior", "senior", "ii", "iii", "iv", "dr", "prof", "med", "mba"}
 _TOTALS = re.compile(
     r"^(?:total|sum|subtotal|count|average|mean|players?|entries|summe|gesamt|anzahl|durchschnitt|teilnehmer(?:innen)?|ø|somme|nombre)"
-    r"(?:\s+(?:players|entries|spieler|teilnehmer|of players|der spieler))?\s*[:=]?\s*[\d.,]*$",
+    r"(?:\s+(?:players|entries|spieler|teilnehmer|of players|der spieler))?\s*[:=]?\s*[\d.,]*(?:\s+(?:players|entries|spieler|teilnehmer(?:innen)?|personen|joueurs))?$",
     re.IGNORECASE,
 )
 _LETTERS = {"æ": "ae", "œ": "oe", "ß": "ss", "ł": "l", "đ": "d", "ð": "d", "þ": "th", "\u0131": "i"}

@@ -64,8 +64,10 @@ class Taking:
         born: int | None = self._read(line, cells.get(Column.BORN, ""), born_in, None)
         sex: str = self._read(line, cells.get(Column.SEX, ""), sex_in, "")
         self._sexes[line] = cells.get(Column.SEX, "").strip().casefold().rstrip(".")
-        number, side, team = (cells.get(one, "") for one in (Column.NUMBER, Column.SIDE, Column.TEAM))
-        self.entries.append(Entry(name, index, club, sex, born, number, line, side, team))
+        number, side, team, tees = (
+            cells.get(one, "") for one in (Column.NUMBER, Column.SIDE, Column.TEAM, Column.TEES)
+        )
+        self.entries.append(Entry(name, index, club, sex, born, number, line, side, team, tees))
 
     def _is_total(self, cells: Mapping[Column, str], row: Sequence[str]) -> bool:
         name = cells.get(Column.NAME, "") or cells.get(Column.FAMILY_NAME, "")

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from marram.competition.entries.entry import Entry
 
-HEADINGS = ("name", "handicap index", "club", "sex", "born", "number", "side", "team")
+HEADINGS = ("name", "handicap index", "club", "sex", "born", "number", "side", "team", "tees")
 _STARTS_A_FORMULA = ("=", "@", "\t", "\r")
 
 
@@ -43,6 +43,7 @@ def _row(entry: Entry) -> tuple[str, ...]:
         entry.number,
         entry.side,
         entry.team,
+        entry.tees,
     )
 
 

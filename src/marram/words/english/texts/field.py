@@ -57,6 +57,7 @@ TEXTS: dict[str, str] = {
     "column.number": "Number of member or licence",
     "column.side": "Side with partners",
     "column.team": "Team",
+    "column.tees": "Tees",
     "line": "Line",
     "draw": "Draw",
     "draw.round": "Round {number}",
