@@ -12,7 +12,7 @@ from marram.paper.event.on_paper import OnPaper
 from marram.records.database import Records
 from marram.records.log import Log
 from marram.records.starting_sheet import groups, round_conditions, rounds, time_zone
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.services.bracket_kept import bracket_now
 from marram.services.bracket_words import bracket_on_paper
 from marram.services.competition_kept import CompetitionKept, competition_kept
@@ -62,7 +62,12 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
         round=kept.rounds[0].name,
         played_on=kept.rounds[0].day,
         rounds=tuple(
-            RoundOnDay(one.name, one.day, minutes_of_play=differs.get(one.id, {}).get("minutes_of_play"))
+            RoundOnDay(
+                one.name,
+                one.day,
+                sides=Sides(sides) if (sides := differs.get(one.id, {}).get("sides")) else None,
+                minutes_of_play=differs.get(one.id, {}).get("minutes_of_play"),
+            )
             for one in kept.rounds
             if one.day
         ),

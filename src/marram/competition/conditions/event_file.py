@@ -264,6 +264,15 @@ class EventFile:
         alone = that_day if len({one.name for one in self.rounds if one.played_on == day}) < 2 else []
         return next((one.minutes_of_play for one in (*named, *alone)), self.minutes_of_play)
 
+    def sides_in(self, round_: int) -> Sides | None:
+        """Return the sides of a round by its number from 1: its own, or those of the competition."""
+        known = self.every_round()
+        wanted = known[round_ - 1] if 1 <= round_ <= len(known) else None
+        return next(
+            (one.sides for one in self.rounds if one.sides and (one.played_on, one.name) == wanted),
+            self.sides,
+        )
+
     def minutes_in(self, round_: int) -> int | None:
         """Return the minutes that a group is given for a round, by its number from 1; ``None`` where nobody said."""
         known = self.every_round()

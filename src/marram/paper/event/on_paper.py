@@ -1,7 +1,7 @@
 """What the sheets of a round are made of."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, time
 from functools import cached_property
 
@@ -39,6 +39,8 @@ class OnPaper:
         Raises:
             InputError: every fault is listed.
         """
+        if (sides := self.found.sides_in(self.round)) is not self.found.sides:
+            object.__setattr__(self, "found", replace(self.found, sides=sides))
         faults = []
         rounds = max(1, len(self.found.every_round()))
         if not 1 <= self.round <= rounds:

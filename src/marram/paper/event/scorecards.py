@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 
 from marram.competition.conditions.event_file import Entrant, Group
-from marram.competition.conditions.handicaps import shares_ball
+from marram.competition.conditions.handicaps import Has, shares_ball
 from marram.competition.results.scoring import maximum_for
 from marram.errors import InputError
-from marram.handicap.strokes import strokes_by_hole
 from marram.paper.event.card_spread import Spread
 from marram.paper.event.handicap_words import index_words, playing_words
+from marram.paper.event.match_cards import match_cards
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.side_cards import on_one_card, side_cards, without_side
 from marram.paper.sheet import Card, CardLine, Cards, Sheet
@@ -38,6 +38,8 @@ def scorecards(event: OnPaper) -> Sheet:
         )
     if faults:
         raise InputError(*faults)
+    if event.found.form_of_play is FormOfPlay.MATCH_PLAY:
+        return _sheet(event, tuple(match_cards(event)))
     if on_one_card(event):
         return _sheet(event, tuple(side_cards(event)))
     in_order = [(event.by_name[name], group) for group in event.groups for name in group.players]
@@ -50,34 +52,11 @@ def _sheet(event: OnPaper, cards: tuple[Card, ...]) -> Sheet:
     return Sheet(title, event.name, event.about, event.day_words, (Cards(cards, none),), "")
 
 
-def strokes_on(
-    event: OnPaper, entrant: Entrant, group: Group | None
-) -> tuple[int | None, tuple[int, ...], str]:
-    """Return a player's strokes in the round, those of each hole, and why they are not marked.
-
-    In match play between two players the one with the higher Playing Handicap receives the difference (Rules of
-    Handicapping, Appendix C); elsewhere everybody has the own Playing Handicap.
-    """
-    has = event.has(entrant.name)
-    if event.found.form_of_play is FormOfPlay.MATCH_PLAY:
-        opponents = [one for one in group.players if one != entrant.name] if group else []
-        if len(opponents) != 1:
-            return None, (), spoken(said("it is not known who plays against whom."))
-        theirs = event.has(opponents[0])
-        if has.playing is None or theirs.playing is None:
-            why = has.why_not if has.playing is None else theirs.why_not
-            return None, (), spoken(why or "")
-        apart = max(0, has.playing - theirs.playing)
-        indexes = [one.stroke_index for one in event.holes if one.stroke_index is not None]
-        if has.why_not is not None:
-            return apart, (), spoken(has.why_not)
-        return apart, strokes_by_hole(apart, indexes), ""
-    return has.playing, has.strokes, "" if has.why_not is None else spoken(has.why_not)
-
-
 def _card(event: OnPaper, entrant: Entrant, group: Group | None) -> Card:
     found, holes = event.found, event.holes
-    playing, strokes, why_not = strokes_on(event, entrant, group) if event.net else (None, (), "")
+    has = event.has(entrant.name) if event.net else Has(None)
+    playing, strokes = has.playing, has.strokes
+    why_not = "" if has.why_not is None else spoken(has.why_not)
     spread = Spread(holes)
     lines = [
         CardLine(text("paper.card.par"), spread.figures([one.par for one in holes])),
@@ -97,7 +76,7 @@ def _card(event: OnPaper, entrant: Entrant, group: Group | None) -> Card:
     lines.append(CardLine(text("paper.card.score"), spread.empty, blank=True))
     if found.form_of_play is FormOfPlay.STABLEFORD:
         lines.append(CardLine(text("paper.card.points"), spread.empty, blank=True))
-    if found.form_of_play in (FormOfPlay.PAR_BOGEY, FormOfPlay.MATCH_PLAY):
+    if found.form_of_play is FormOfPlay.PAR_BOGEY:
         lines.append(CardLine(text("paper.card.result"), spread.empty, blank=True))
     lines.append(CardLine(text("paper.card.marker_own"), spread.empty, blank=True))
     return Card(
@@ -123,5 +102,4 @@ def _facts(
     if entrant.handicap_index is not None:
         yield text("paper.card.fact.index"), index_words(entrant.handicap_index)
     if playing is not None:
-        match = event.found.form_of_play is FormOfPlay.MATCH_PLAY
-        yield text("paper.card.fact.strokes" if match else "paper.card.fact.playing"), playing_words(playing)
+        yield text("paper.card.fact.playing"), playing_words(playing)

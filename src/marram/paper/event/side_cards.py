@@ -14,11 +14,11 @@ from marram.words.texts import text
 
 
 def on_one_card(event: OnPaper) -> bool:
-    """Return whether a side has one card: partners share a ball, or count their better scores in stroke play."""
+    """Return whether a side has one card: partners share a ball, or count their better scores; cards of matches: ``match_cards.py``."""
     if without_side(event) or not event.players:
         return False
     better_ball = event.found.sides in (Sides.FOUR_BALL, Sides.BEST_OF_FOUR)
-    return shares_ball(event.found) or (better_ball and event.found.form_of_play is not FormOfPlay.MATCH_PLAY)
+    return shares_ball(event.found) or better_ball
 
 
 def without_side(event: OnPaper) -> list[str]:
@@ -85,7 +85,7 @@ def _results(event: OnPaper) -> Iterator[str]:
     form = event.found.form_of_play
     if form is FormOfPlay.STABLEFORD:
         yield text("paper.card.points")
-    elif form in (FormOfPlay.PAR_BOGEY, FormOfPlay.MATCH_PLAY):
+    elif form is FormOfPlay.PAR_BOGEY:
         yield text("paper.card.result")
     elif not shares_ball(event.found):
         yield text("paper.card.side")
