@@ -54,6 +54,15 @@ def test_the_players_of_a_side_stand_beside_its_name(desk: TestClient, page: str
     assert "Bjørn Aas / Siân O'Dwyer" in told
 
 
+def test_the_page_that_tells_why_names_them(desk: TestClient) -> None:
+    """Under the name of the side stand its players, where no row of the card does."""
+    asked = re.search(r'href="(/results/why[^"]+)"', desk.get("/results").text)
+
+    assert asked
+    page = unescape(desk.get(unescape(asked[1])).text)
+    assert "Günther Öhl / Łucja Wróbel" in page or "Bjørn Aas / Siân O'Dwyer" in page
+
+
 def test_a_published_result_names_them(desk: TestClient) -> None:
     """The list that was published names the partners in its page and in its JSON."""
     where = desk.post("/published", data={"what": "results", "tapped": new_ident()}).headers["location"]

@@ -46,6 +46,7 @@ def why_page(
         title=text("results.why.title", name=label),
         found=found,
         name=label,
+        players=here.competition.players_named.get(label, ""),
         result=result,
         result_name=result_words(result),
         address=address_of(result),
