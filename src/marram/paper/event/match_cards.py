@@ -85,6 +85,9 @@ def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against:
     blank = (*results, text("paper.card.marker_own"))
     lines += [CardLine(words, spread.empty, blank=True) for words in blank]
     why_not = _why_not(event, against)
+    notes = [text("paper.card.against", name=against[0].opponents)] if len(against) == 1 else []
+    if why_not:
+        notes.append(text("paper.card.no_index", why=why_not))
     return Card(
         _called(ball),
         tuple(_facts(event, ball, group, against)),
@@ -92,7 +95,7 @@ def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against:
         spread.totals,
         tuple(lines),
         (text("paper.card.sign.player"), text("paper.card.sign.marker")),
-        text("paper.card.no_index", why=why_not) if why_not else "",
+        " · ".join(notes),
     )
 
 
@@ -108,8 +111,6 @@ def _why_not(event: OnPaper, against: Sequence[_Against]) -> str:
 def _facts(
     event: OnPaper, ball: Sequence[Entrant], group: Group | None, against: Sequence[_Against]
 ) -> Iterator[tuple[str, str]]:
-    if len(against) == 1:
-        yield text("paper.card.fact.against"), against[0].opponents
     if group:
         yield text("paper.card.fact.time"), group.time
         yield text("paper.card.fact.tee"), str(group.tee)

@@ -160,7 +160,6 @@ TEXTS: dict[str, str] = {
     "card.sign.marker": "Marker",
     "card.no_index": "Strokes are not marked: {why}",
     "card.side": "Side",
-    "card.fact.against": "Against",
     "card.fact.side": "Side",
     "card.fact.time": "Time",
     "card.fact.tee": "Tee",
