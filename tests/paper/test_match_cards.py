@@ -54,9 +54,9 @@ def test_two_singles_of_a_group_of_four() -> None:
     found = cards("individual")
 
     assert {name: received(card) for name, card in found.items()} == {
-        "Ada": {},
+        "Ada": {"Strokes received": 0},
         "Bo": {"Strokes received": 7},
-        "Cy": {},
+        "Cy": {"Strokes received": 0},
         "Di": {"Strokes received": 25},
     }
     assert found["Ada"].note == "Against Bo"
@@ -68,7 +68,7 @@ def test_each_of_a_three_ball_has_a_line_against_each_other() -> None:
     found = cards("three_ball", NAMES[:3])
 
     assert received(found["Bo"]) == {"Strokes against Ada": 7, "Strokes against Cy": 10}
-    assert received(found["Ada"]) == {"Strokes against Cy": 3}
+    assert received(found["Ada"]) == {"Strokes against Bo": 0, "Strokes against Cy": 3}
     assert [one.heading for one in found["Cy"].lines if one.heading.startswith("Against")] == [
         "Against Ada",
         "Against Bo",
@@ -93,7 +93,7 @@ def test_foursomes_receive_the_difference_of_the_sides() -> None:
     found = cards("foursomes", ratings=rating, tees="blue", players=players)
 
     assert list(found) == ["Ada / Bo", "Cy / Di"]
-    assert received(found["Ada / Bo"]) == {}
+    assert received(found["Ada / Bo"]) == {"Strokes received": 0}
     assert received(found["Cy / Di"]) == {"Strokes received": 6}
 
 

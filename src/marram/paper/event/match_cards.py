@@ -69,7 +69,7 @@ def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against:
         ),
     ]
     for one in against:
-        if one.has is not None and any(one.has.strokes):
+        if one.has is not None and one.has.strokes:
             heading = (
                 text("paper.card.strokes_against", name=one.opponents)
                 if several
