@@ -78,6 +78,7 @@ def create_app(
     course = load(course_path or COURSE, lines_needed=False) if kept is None else newest_usable(kept)
     app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))
     app.state.kept_here = kept_here
+    app.state.drawn_beside = None
     app.state.live = None if kept_here is None else Hub(kept_here)
     app.state.maps = kept
     app.state.on_map = None if kept is None else workplaces(app.state.workplace, kept)

@@ -12,6 +12,7 @@ from sqlalchemy.orm.exc import StaleDataError
 
 from marram.errors import InputError
 from marram.records.faults import fault_of
+from marram.records.until_written import UntilWritten
 from marram.said import said
 
 SCHEMA = "0007"
@@ -38,6 +39,7 @@ class Records:
         self.engine = engine
         self.name = name
         self.writer = engine.execution_options(**{_WRITES: True})
+        self.until_written = UntilWritten(self)
 
     @property
     def is_file(self) -> bool:
@@ -95,6 +97,7 @@ class Records:
 
     def close(self) -> None:
         """Let go of every connection."""
+        self.until_written.close()
         self.engine.dispose()
 
     def __enter__(self) -> Self:

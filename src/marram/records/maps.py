@@ -49,10 +49,13 @@ class _Shelf(ABC):
 
     def names(self, pattern: str) -> list[str]:
         """Return the names that fit a shell pattern, sorted."""
+        found = self.records.until_written((self.table, self.course), self._names)
+        return sorted(name for name in found if fnmatchcase(name, pattern))
+
+    def _names(self) -> tuple[str, ...]:
         wanted = select(*self.table.__table__.primary_key).where(self.table.course_id == self.course)
         with self.records.reading() as connection:
-            found = [self._name(row) for row in connection.execute(wanted)]
-        return sorted(name for name in found if fnmatchcase(name, pattern))
+            return tuple(self._name(row) for row in connection.execute(wanted))
 
     def marks(self, pattern: str) -> list[tuple[str, object]]:
         """Return the names that fit a shell pattern, sorted, each with itself as its mark: a name's contents never change."""

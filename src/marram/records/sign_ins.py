@@ -139,21 +139,23 @@ def sign_in_again(records: Records, event: str, person: str, role: str, *, devic
 
 def signed_in(records: Records, event: str, secret: str, now: datetime) -> SignedIn | None:
     """Return the sign-in of a secret, if it holds; note that it was seen, where that was not done a while ago."""
-    wanted = select(*_SHOWN).where(
-        SignIn.secret == digest_of(secret),
-        SignIn.event_id == event,
-        SignIn.ended_at.is_(None),
-        SignIn.expires_at > instant(now),
-    )
-    with records.reading() as connection:
-        row = connection.execute(wanted).first()
-    if row is None:
+    digest = digest_of(secret)
+    found = records.until_written((signed_in, event, digest), lambda: _not_ended(records, event, digest))
+    if found is None or found.expires_at <= instant(now):
         return None
-    found = SignedIn(*row)
     if found.seen_at < instant(now - SEEN_EVERY):
         with records.writing() as connection:
             connection.execute(update(SignIn).where(SignIn.id == found.id).values(seen_at=instant(now)))
     return found
+
+
+def _not_ended(records: Records, event: str, digest: bytes) -> SignedIn | None:
+    wanted = select(*_SHOWN).where(
+        SignIn.secret == digest, SignIn.event_id == event, SignIn.ended_at.is_(None)
+    )
+    with records.reading() as connection:
+        row = connection.execute(wanted).first()
+    return None if row is None else SignedIn(*row)
 
 
 def all_signed_in(records: Records, event: str, now: datetime) -> list[SignedIn]:

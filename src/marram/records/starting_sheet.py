@@ -64,8 +64,12 @@ def rounds(records: Records, event: str) -> list[Known]:
         .where(tables.Round.event_id == event)
         .order_by(tables.Round.number)
     )
-    with records.reading() as connection:
-        return [Known(row.id, row.name, row.played_on) for row in connection.execute(wanted)]
+
+    def read() -> tuple[Known, ...]:
+        with records.reading() as connection:
+            return tuple(Known(row.id, row.name, row.played_on) for row in connection.execute(wanted))
+
+    return list(records.until_written((rounds, event), read))
 
 
 def round_conditions(records: Records, event: str) -> dict[str, dict[str, Any]]:
@@ -82,8 +86,12 @@ def time_zone(records: Records, event: str) -> str | None:
         .join(tables.Event, tables.Event.club_id == tables.Club.id)
         .where(tables.Event.id == event)
     )
-    with records.reading() as connection:
-        return connection.scalar(wanted)
+
+    def read() -> str | None:
+        with records.reading() as connection:
+            return connection.scalar(wanted)
+
+    return records.until_written((time_zone, event), read)
 
 
 def conditions(records: Records, event: str) -> dict[str, Any]:
@@ -170,6 +178,10 @@ class GroupOfDay:
 
 def groups(records: Records, round_: str) -> list[GroupOfDay]:
     """Return the groups of a round in the order of the starting sheet; who was erased has an empty name."""
+    return list(records.until_written((groups, round_), lambda: _groups(records, round_)))
+
+
+def _groups(records: Records, round_: str) -> tuple[GroupOfDay, ...]:
     group = tables.Group
     wanted = (
         select(
@@ -196,4 +208,4 @@ def groups(records: Records, round_: str) -> list[GroupOfDay]:
             before = found.get(ident)
             players = (*(before.players if before else ()), Known(person, name or ""))
             found[ident] = GroupOfDay(ident, number, starts_at, tee, players)
-    return list(found.values())
+    return tuple(found.values())

@@ -31,6 +31,10 @@ class StateOfPlay:
 
 def state_of_play(log: Log, event: str) -> StateOfPlay | None:
     """Return the last suspension of an event with what became of it; ``None`` where play was never stopped."""
+    return log.records.until_written((state_of_play, event), lambda: _state_of_play(log, event))
+
+
+def _state_of_play(log: Log, event: str) -> StateOfPlay | None:
     stopped = log.entries(event, kind=SUSPENDED)
     if not stopped:
         return None

@@ -7,7 +7,8 @@ from fastapi.responses import RedirectResponse, Response
 
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.consultation import consult
-from marram.desk.rulings.relief_view import OptionView, relief_views
+from marram.desk.rulings.drawings import with_figures
+from marram.desk.rulings.relief_view import OptionView
 from marram.desk.rulings.story import together
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.workplace import Workplace, show, workplace
@@ -42,20 +43,20 @@ def player_page(request: Request) -> Response:
     case = desk.read(request)
     if not case.what and not case.kept:
         return RedirectResponse(case.url("/what"), 303)
-    shown = _story(desk, case) if case.kept else _one(desk, case)
+    shown = _story(request, desk, case) if case.kept else _one(request, desk, case)
     if shown is None:
         return RedirectResponse(case.url("/together" if case.kept else "/case"), 303)
     return show(request, "player.html", case, title=shown.headline, shown=shown)
 
 
-def _one(desk: Workplace, case: CaseAddress) -> ForPlayer | None:
+def _one(request: Request, desk: Workplace, case: CaseAddress) -> ForPlayer | None:
     found = consult(desk.course, case)
     if found.sheet is None or found.sheet.kind != "ruling":
         return None
-    return _shown(found.sheet, list(relief_views(desk.course, found)), case.url("/case"))
+    return _shown(found.sheet, list(with_figures(request, desk.course, found)), case.url("/case"))
 
 
-def _story(desk: Workplace, case: CaseAddress) -> ForPlayer | None:
+def _story(request: Request, desk: Workplace, case: CaseAddress) -> ForPlayer | None:
     view = consult_story(desk.course, together(case))
     if view.sheet is None or view.sheet.kind != "ruling":
         return None
@@ -63,7 +64,7 @@ def _story(desk: Workplace, case: CaseAddress) -> ForPlayer | None:
     options = [
         one
         for part in view.options_from
-        for one in relief_views(desk.course, part.found)
+        for one in with_figures(request, desk.course, part.found)
         if one.words in still
     ]
     return _shown(view.sheet, options, together(case).url("/together"))

@@ -9,7 +9,7 @@ from marram.desk.rulings.as_text import ruling_text
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.chosen import choices
 from marram.desk.rulings.consultation import Consultation, consult
-from marram.desk.rulings.drawings import come_later
+from marram.desk.rulings.drawings import begin_drawings, come_later, with_figures
 from marram.desk.rulings.proposals import proposals
 from marram.desk.rulings.relief_view import relief_views
 from marram.desk.rulings.shown_flags import keep_flag
@@ -90,7 +90,9 @@ def _question(request: Request, desk: Workplace, found: Consultation, *, again: 
 def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
     case, sheet = found.case, sheet_with_missing(found)
     assert sheet is not None
-    options = relief_views(desk.course, found)
+    if later := come_later(request):
+        begin_drawings(request, desk.course, found)
+    options = relief_views(desk.course, found) if later else with_figures(request, desk.course, found)
     return show(
         request,
         "ruling.html",
@@ -99,7 +101,7 @@ def _ruling(request: Request, desk: Workplace, found: Consultation) -> Response:
         title=sheet.headline,
         sheet=sheet,
         options=options,
-        come_later=come_later(request),
+        come_later=later,
         again=[(role, place_words(role)) for role in shown_again(case, options)],
         taught=taught(case),
         proposals=proposals(found),

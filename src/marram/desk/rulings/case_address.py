@@ -2,8 +2,9 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any
-from urllib.parse import urlencode
+from urllib.parse import quote_plus
 
 from marram.desk.competition.conditions import conditions_of
 from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play, sides
@@ -20,7 +21,7 @@ class CaseAddress(Address):
     def url(self, path: str, **changes: Any) -> str:
         """Return the address of ``path`` for this case with ``changes`` made."""
         changed = replace(self, **changes) if changes else self
-        return f"{path}?{urlencode(changed.pairs(), safe=',;=')}"
+        return f"{path}?{_query(changed.pairs())}"
 
     def fresh(self) -> str:
         """Return the address of a new case under the same conditions."""
@@ -61,7 +62,17 @@ class CaseAddress(Address):
     def pick_url(self, path: str, role: str) -> str:
         """Return the address that picking a place on the map leads to; ``{at}`` stands for the place."""
         pairs = [(key, value) for key, value in self.pairs(without=(role, "ask"))]
-        return f"{path}?{role}={{at}}&{urlencode(pairs, safe=',;=')}"
+        return f"{path}?{role}={{at}}&{_query(pairs)}"
+
+
+def _query(pairs: Iterable[tuple[str, str]]) -> str:
+    return "&".join(f"{_quoted(key)}={_quoted(value)}" for key, value in pairs)
+
+
+@lru_cache(maxsize=4096)
+def _quoted(word: str) -> str:
+    """Return a word of an address as it is written; a page writes the same few hundreds of times."""
+    return quote_plus(word, safe=",;=")
 
 
 def read_address(items: Iterable[tuple[str, str]], cookie: str, event: Event) -> CaseAddress:

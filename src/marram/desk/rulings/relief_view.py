@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cached_property
 from typing import Any
 
 from markupsafe import Markup
@@ -57,8 +56,8 @@ class OptionView:
         frame: what of the map to show for it, as (south, west) and (north, east) in degrees.
         to_hole: from where and to where the hole is, in degrees, and how far in words.
         moved: where places shown beside their edge are taken to be, by role, in degrees.
-        areas: what is drawn, and on which map.
-        course: the map.
+        areas: what is drawn.
+        figure: a drawing with its measures, as SVG, where it was asked for; works without JavaScript and on paper.
     """
 
     letter: str
@@ -75,13 +74,7 @@ class OptionView:
     to_hole: dict[str, Any] | None = None
     moved: Mapping[str, tuple[float, float]] = field(default_factory=dict)
     areas: Sequence[ReliefArea] = field(default=(), repr=False)
-    course: Course | None = field(default=None, repr=False)
-
-    @cached_property
-    def figure(self) -> Markup:
-        """A drawing with its measures, as SVG, made for the first who shows it; works without JavaScript and on paper."""
-        drawn = svg(self.areas, self.course, prefix=f"option-{self.letter}") if self.areas else ""
-        return Markup(drawn)  # noqa: S704 - our own drawing, which escapes names
+    figure: Markup = field(default_factory=Markup)
 
     @property
     def pick_words(self) -> list[tuple[str, str]]:
@@ -118,6 +111,15 @@ def relief_views(course: Course, found: Consultation) -> tuple[OptionView, ...]:
     if found.hole is None or found.place is None:
         return plain
     return recently(course, found.case, lambda: _views(course, found, plain), "relief views")
+
+
+def figures_of(course: Course, found: Consultation) -> dict[str, str]:
+    """Return the drawings of the options of a ruling as SVG, by their letters, where the map can draw them."""
+    return {
+        view.letter: svg(view.areas, course, prefix=f"option-{view.letter}")
+        for view in relief_views(course, found)
+        if view.areas
+    }
 
 
 def _views(course: Course, found: Consultation, plain: Sequence[OptionView]) -> tuple[OptionView, ...]:
@@ -170,7 +172,6 @@ def _drawn(course: Course, view: OptionView, drawn: OptionDrawn, to_show: tuple[
         to_hole=_to_hole(course, drawn.areas[0]),
         moved={role: _degrees(course, at) for role, at in drawn.moved.items()},
         areas=drawn.areas,
-        course=course,
     )
 
 

@@ -38,16 +38,12 @@ def told_apart(every: Sequence[tuple[str, Mapping[str, Any]]], form: Any, who: A
     """
     faults: list[str] = []
     for fact in _OF_THE_COMPETITION:
-        told: dict[Any, str] = {}
-        answers: list[tuple[str, Any]] = [(said("the story"), {form_of_play: form, sides: who}.get(fact))]
-        answers += [
-            (said("incident {number} ({name})", number=place, name=name), facts.get(fact.name))
-            for place, (name, facts) in enumerate(every, start=1)
-        ]
-        for where, answer in answers:
+        told: dict[Any, int] = {}
+        answers = [{form_of_play: form, sides: who}.get(fact), *(facts.get(fact.name) for _, facts in every)]
+        for place, answer in enumerate(answers):
             try:
                 if answer is not None:
-                    told.setdefault(fact.parse(answer), where)
+                    told.setdefault(fact.parse(answer), place)
             except BadAnswer:
                 continue  # refused with the act itself
         if len(told) > 1:
@@ -57,12 +53,19 @@ def told_apart(every: Sequence[tuple[str, Mapping[str, Any]]], form: Any, who: A
                     "{fact} is {one} for {here}, but {other} for {there}; one story has one: give it once.",
                     fact=fact.name,
                     one=fact.token(one),
-                    here=here,
+                    here=_where(every, here),
                     other=fact.token(other),
-                    there=there,
+                    there=_where(every, there),
                 )
             )
     return faults
+
+
+def _where(every: Sequence[tuple[str, Mapping[str, Any]]], place: int) -> str:
+    """Return what told something: the story itself (0), or one of its acts by its number."""
+    if place == 0:
+        return said("the story")
+    return said("incident {number} ({name})", number=place, name=every[place - 1][0])
 
 
 def check_acts(deeds: Sequence[Deed], told: Told, strokes: Sequence[int | None]) -> None:
