@@ -86,3 +86,41 @@ def test_out_of_reach_it_is_said_and_they_come_when_the_desk_is_back(page: Page,
     page.context.set_offline(False)
     expect(fold.locator("figure svg")).to_be_visible()
     expect(page.locator(".option figure svg")).to_have_count(3)
+
+
+def test_what_was_on_its_way_when_the_desk_came_back_is_asked_for_again(page: Page, ground: Ground) -> None:
+    """It was sent before the desk was in reach, and fails after: nobody need do anything for it to come."""
+    page.route(DRAWINGS, lambda route: route.abort("internetdisconnected"))
+    rule(page, ground)
+    fold = page.locator(".option .measures").first
+    expect(page.locator(".option figure").first).to_have_text(said("rulings.option.drawing_missing"))
+    page.unroute(DRAWINGS)
+    held: list[Route] = []
+    page.route(DRAWINGS, lambda route: held.append(route) if not held else route.continue_())
+    with page.expect_request(DRAWINGS):
+        fold.locator("summary").click()
+    back = page.evaluate_handle("() => ({ heard: new Promise(done => addEventListener('online', done)) })")
+    page.context.set_offline(True)
+    page.context.set_offline(False)
+    back.evaluate("({ heard }) => heard.then(() => true)")
+    held[0].abort("internetdisconnected")
+    expect(fold.locator("figure svg")).to_be_visible()
+
+
+def test_printed_by_the_browsers_own_key_they_are_on_the_paper(page: Page, ground: Ground) -> None:
+    """Before they have come: the paper waits for them."""
+    lost: list[Route] = []
+    page.route(DRAWINGS, lambda route: lost.append(route) if not lost else route.continue_())
+    with page.expect_request(DRAWINGS):
+        rule(page, ground)
+    (paper,) = PdfReader(BytesIO(page.pdf(format="A4"))).pages
+    assert said("rulings.option.drawing_comes") not in paper.extract_text()
+    expect(page.locator(".option figure svg")).to_have_count(3)
+
+
+def test_printed_out_of_reach_the_paper_says_that_they_are_missing(page: Page, ground: Ground) -> None:
+    page.route(DRAWINGS, lambda route: route.abort("internetdisconnected"))
+    rule(page, ground)
+    (paper,) = PdfReader(BytesIO(page.pdf(format="A4"))).pages
+    assert said("rulings.option.drawing_comes") not in paper.extract_text()
+    assert said("rulings.option.drawing_missing") in " ".join(paper.extract_text().split())

@@ -106,7 +106,8 @@ def test_it_ends_with_the_desk_however_that_ends(how: signal.Signals) -> None:
     """What it listens to is closed by the machine, and its own end can be seen from here: the pipe it still holds is closed."""
     reads, writes = os.pipe()
     program = (
-        "from marram.desk.rulings.drawn_beside import DrawnBeside; import time\n"
+        "from marram.desk.rulings.drawn_beside import DrawnBeside; import signal, time\n"
+        "signal.signal(signal.SIGINT, signal.default_int_handler)\n"  # a shell's job may have been told to ignore it
         "beside = DrawnBeside(); beside.start(); print(beside.pid, flush=True); time.sleep(600)"
     )
     with subprocess.Popen(

@@ -1,6 +1,6 @@
 // Handing on what a page shows: printed, copied as text, or shared where the browser can.
 
-import { drawn } from "./drawings.js";
+import { drawn, drawnAtOnce } from "./drawings.js";
 
 const shared = () => document.getElementById("as-text")?.textContent.trim() ?? "";
 
@@ -68,6 +68,7 @@ function fitOnePage() {
 
 // What is folded away is printed open, and folded again afterwards.
 addEventListener("beforeprint", () => {
+  drawnAtOnce();
   for (const fold of document.querySelectorAll("main details:not([open])")) {
     fold.open = true;
     fold.dataset.forPrint = "";
