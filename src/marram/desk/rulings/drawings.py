@@ -29,8 +29,8 @@ def _while_drawn() -> Iterator[None]:
     yield
 
 
-FewAtOnce = Annotated[None, Depends(_while_drawn, scope="function", max_concurrency=3)]
-"""Few wait for drawings within the desk: so many at once would leave no thread for the words of everybody else."""
+OneAfterTheOther = Annotated[None, Depends(_while_drawn, scope="function", max_concurrency=1)]
+"""Drawings are made for one after the other: so many at once would hold up the words of everybody else."""
 
 
 def come_later(request: Request) -> bool:
@@ -63,7 +63,7 @@ def with_figures(request: Request, course: Course, found: Consultation) -> tuple
 
 
 @router.get("/drawings")
-def drawings(request: Request, _: FewAtOnce) -> Response:
+def drawings(request: Request, _: OneAfterTheOther) -> Response:
     """Return the drawings of the options of a case, by their letters; while it still asks, lead to its question."""
     desk = workplace(request)
     case = desk.read(request)
