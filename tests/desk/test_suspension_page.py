@@ -9,6 +9,7 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
 from marram.services.suspension import on_now
+from marram.words.texts import text
 from tests.clubs import club
 from tests.desk.asking import TestClient
 
@@ -101,3 +102,32 @@ def test_the_way_out_stands_beside_each_group(kept: KeptHere, desk: TestClient) 
         else:
             assert ways == ["To Shelter in the dunes (shelter): 384 m from the tee, 33 m from the green"]
     assert "The map holds no evacuation points" not in page
+
+
+def test_two_who_say_at_once_when_play_goes_on(kept: KeptHere, desk: TestClient) -> None:
+    """Both times stand, every page says so, and either of the two, having seen both, settles it."""
+    desk.post("/suspension", data={"tapped": new_ident(), "how": "normal", "cause": "water"})
+    stopped = on_now(kept.log, kept.event_id)
+    assert stopped is not None
+    seen = {"suspension": stopped.entry.id}
+    for at in ("23:58", "23:59"):
+        assert (
+            desk.post("/suspension/resume", data={**seen, "tapped": new_ident(), "at": at}).status_code == 303
+        )
+    page = desk.get("/suspension").text
+    assert text("suspension.resumed.two") in page
+    assert text("day.play.resumed.two", time="23:59") in desk.get("/log").text
+    settles = re.findall(r'name="settles" value="([^"]+)"', page)
+    assert len(settles) == 2
+
+    again = {**seen, "tapped": new_ident(), "at": "23:59", "ready": "23:50", "settles": settles}
+    assert desk.post("/suspension/resume", data=again).status_code == 303
+    page = desk.get("/suspension").text
+    assert text("suspension.resumed.two") not in page
+    assert page.count(text("suspension.resumed", time="23:59")) == 1
+    told = text("day.play.resumed_in_position", time="23:59", ready="23:50")
+    assert f">{told}<" in desk.get("/log").text
+    assert text("suspension.resumed.other") in page
+    late = desk.post("/suspension/resume", data={**again, "tapped": new_ident()})
+    assert late.status_code == 400
+    assert "Somebody said another time meanwhile" in late.text

@@ -8,10 +8,11 @@ import pytest
 
 from marram.desk.live.play import play_told
 from marram.desk.log.kept import KeptHere
+from marram.errors import InputError
 from marram.records.entry import new_ident
 from marram.services.kinds.suspension import Cause, Suspension
 from marram.services.state_of_play import StateOfPlay, state_of_play
-from marram.services.suspension import on_now, resuming, suspending
+from marram.services.suspension import on_now, resuming, suspending, suspensions
 from tests.clubs import club
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)
@@ -61,7 +62,26 @@ def test_when_play_goes_on_is_told_until_then(kept: KeptHere) -> None:
     found = state_of_play(kept.log, kept.event_id)
     assert found is not None
     assert (found.at, found.in_position_at) == (NOON + 3 * HOUR, NOON + 3 * HOUR - HOUR / 6)
+    assert found.by_several
     told = play_told(kept, NOON + HOUR)
     assert told["words"].startswith("Play goes on at ")
     assert datetime.fromisoformat(told["until"]) == NOON + 3 * HOUR
     assert play_told(kept, NOON + 3 * HOUR)["words"] == ""
+
+
+def test_who_has_seen_what_was_said_settles_it(kept: KeptHere) -> None:
+    """One of the two times, said again, or an earlier one, holds alone; what comes unseen beside it stands beside it."""
+    stop(kept, NOON)
+    resume(kept, NOON + 3 * HOUR, NOON + 2 * HOUR)
+    both = suspensions(kept.log, kept.event_id)[0]
+    seen = [one.id for one in both.resumed]
+    assert len(seen) == 2
+    for hours in (1, 2):
+        kept.add(resuming(new_ident(), NOON, both, NOON + hours * HOUR, settles=seen))
+        found = state_of_play(kept.log, kept.event_id)
+        assert found is not None
+        assert found.at == NOON + hours * HOUR
+        assert found.by_several == (hours == 2)
+    after = suspensions(kept.log, kept.event_id)[0]
+    with pytest.raises(InputError, match="meanwhile"):
+        resuming(new_ident(), NOON, after, NOON + HOUR, settles=seen)

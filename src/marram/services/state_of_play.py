@@ -5,7 +5,7 @@ from datetime import datetime
 
 from marram.records.log import Log
 from marram.services.kinds.suspension import Suspension
-from marram.services.suspension import RESUMED, SUSPENDED
+from marram.services.suspension import RESUMED, SUSPENDED, holding
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,12 +17,14 @@ class StateOfPlay:
         since: since when.
         at: when it goes on, the latest that somebody said; ``None``: nobody has said.
         in_position_at: by when players are to be where they stopped; ``None``: not said.
+        by_several: whether several people said when, and nobody settled it yet.
     """
 
     how: Suspension
     since: datetime
     at: datetime | None = None
     in_position_at: datetime | None = None
+    by_several: bool = False
 
     def holds(self, now: datetime) -> bool:
         """Whether it is still to be told: play is stopped, or goes on only later."""
@@ -41,10 +43,9 @@ def _state_of_play(log: Log, event: str) -> StateOfPlay | None:
     last = stopped[-1]
     since = datetime.fromisoformat(last.told["given_at"])
     how = Suspension(last.content["how"])
+    said_so = log.entries(event, kind=RESUMED, after=last.number)
     resumed = [
-        one.content
-        for one in log.entries(event, kind=RESUMED, after=last.number)
-        if one.content.get("suspension") == last.id
+        one.content for one in holding(one for one in said_so if one.content.get("suspension") == last.id)
     ]
     if not resumed:
         return StateOfPlay(how, since)
@@ -55,4 +56,5 @@ def _state_of_play(log: Log, event: str) -> StateOfPlay | None:
         since,
         datetime.fromisoformat(goes_on["at"]),
         datetime.fromisoformat(ready) if ready else None,
+        len(resumed) > 1,
     )

@@ -4,7 +4,7 @@ The Committee decides when play is stopped and resumed; this says what the Rules
 Rules of Golf 2019 and 2023 (5.7b, alike in both), Committee Procedures 6E and Model Local Rule J-1.
 """
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, time
 from enum import Enum
@@ -29,7 +29,7 @@ class Stopped:
         how: immediate, or normal.
         cause: what for.
         positions: where balls lay, as it was kept, the latest first.
-        resumed: the entries that resume play, the first first; several where two people did at once.
+        resumed: the entries that resume play and hold, the first first; several where two people did at once.
     """
 
     entry: Kept
@@ -56,10 +56,17 @@ def suspensions(log: Log, event: str) -> list[Stopped]:
             Suspension(one.content["how"]),
             Cause(one.content.get("cause", "other")),
             tuple(kept for kept in reversed(positions) if kept.content.get("suspension") == one.id),
-            tuple(kept for kept in resumed if kept.content.get("suspension") == one.id),
+            holding(kept for kept in resumed if kept.content.get("suspension") == one.id),
         )
         for one in reversed(stopped)
     ]
+
+
+def holding(resumed: Iterable[Kept]) -> tuple[Kept, ...]:
+    """Return what was said of resuming play without what somebody who had seen it replaced."""
+    every = tuple(resumed)
+    settled = {before for one in every for before in one.content.get("settles", ())}
+    return tuple(one for one in every if one.id not in settled)
 
 
 def on_now(log: Log, event: str) -> Stopped | None:
@@ -203,6 +210,7 @@ def resuming(
     in_position_at: datetime | None = None,
     by: str | None = None,
     words: str = "",
+    settles: Sequence[str] = (),
 ) -> Entry:
     """Return the entry that says when play goes on.
 
@@ -214,9 +222,10 @@ def resuming(
         in_position_at: by when players are to be where they stopped.
         by: who says so.
         words: what else is to be said.
+        settles: the entries that said so before, which whoever says so now has seen: they hold no longer.
 
     Raises:
-        InputError: the times contradict each other.
+        InputError: the times contradict each other, or what is settled was not said of this suspension.
     """
     began = datetime.fromisoformat(stopped.entry.told["given_at"])
     if at < began:
@@ -233,9 +242,13 @@ def resuming(
                 ready=in_position_at,
             )
         )
-    content = {"suspension": stopped.entry.id, "at": at.isoformat()}
+    content: dict[str, object] = {"suspension": stopped.entry.id, "at": at.isoformat()}
     if in_position_at is not None:
         content["in_position_at"] = in_position_at.isoformat()
+    if settles:
+        if not set(settles) <= {one.id for one in stopped.resumed}:
+            raise InputError(said("Somebody said another time meanwhile. Look at it again."))
+        content["settles"] = list(settles)
     return Entry(RESUMED, now, ident, by=by, content=content, parts=_note(words))
 
 

@@ -47,6 +47,7 @@ def told_of(kept: KeptHere, entries: Sequence[Kept], players: bool) -> list[Told
             "player": names.get(one.told.get("player", ""), "") if players else "",
             "by": names.get(one.told.get("by", ""), ""),
             "corrects": one.corrects is not None,
+            **({"to": one.content["to"]} if one.kind == "handed_over" else {}),
         }
         for one in entries
     ]

@@ -42,10 +42,11 @@ def play_here(request: Request) -> Told | None:
 def _words(found: StateOfPlay, zone: tzinfo | None) -> str:
     if found.at is None:
         return text(f"day.play.{found.how.value}", time=_clock(found.since, zone))
+    two = ".two" if found.by_several else ""
     if found.in_position_at is None:
-        return text("day.play.resumed", time=_clock(found.at, zone))
+        return text(f"day.play.resumed{two}", time=_clock(found.at, zone))
     return text(
-        "day.play.resumed_in_position",
+        f"day.play.resumed_in_position{two}",
         time=_clock(found.at, zone),
         ready=_clock(found.in_position_at, zone),
     )

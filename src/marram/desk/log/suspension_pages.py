@@ -136,8 +136,9 @@ def resume(
     at: Annotated[str, Form()],
     ready: Annotated[str, Form()] = "",
     note: Note = "",
+    settles: Annotated[list[str] | None, Form()] = None,
 ) -> RedirectResponse:
-    """Say when play goes on, today by the clocks of the club."""
+    """Say when play goes on, today by the clocks of the club; what was said before holds no longer where it was seen."""
     kept = kept_here(request)
     clock = club_time(kept)
     kept.add_tapped(
@@ -149,6 +150,7 @@ def resume(
             in_position_at=_at(clock, ready) if ready.strip() else None,
             by=person_here(request) or None,
             words=note,
+            settles=settles or (),
         )
     )
     return RedirectResponse("/suspension", 303)

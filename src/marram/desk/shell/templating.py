@@ -7,6 +7,7 @@ from fastapi.templating import Jinja2Templates
 from marram.desk.day.navigation import navigation
 from marram.desk.live.happening import asked_here
 from marram.desk.live.play import play_here
+from marram.desk.log.handed import handed_here
 from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import DESK, ROOMS, asset
 from marram.desk.shell.signed_forms import SignedForms, signed_form
@@ -27,6 +28,7 @@ def templates() -> Jinja2Templates:
         "navigation": navigation,
         "play_here": play_here,
         "asked_here": asked_here,
+        "handed_here": handed_here,
     }
     found.env.globals |= WORDING
     found.env.globals["asset"] = asset

@@ -86,6 +86,7 @@ class PlayResumed:
         suspension: the entry of the suspension.
         at: the time of resumption, ISO 8601 with its distance from UTC.
         in_position_at: the time by which players are to be where they stopped; ``None``: not said.
+        settles: what was said before and holds no longer: the entries of it.
     """
 
     __pydantic_config__: ClassVar = STRICT
@@ -95,6 +96,7 @@ class PlayResumed:
     in_position_at: str | None = field(
         default=None, metadata=give(said("a time such as 2025-06-21T15:20:00+01:00"))
     )
+    settles: list[str] = field(default_factory=list, metadata=give(said("a list of identifiers of entries")))
 
 
 def _moments(found: PlayResumed) -> Iterator[str]:

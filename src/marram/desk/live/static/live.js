@@ -1,7 +1,7 @@
 // What others record, shown as it happens. EventSource takes up a cut connection by itself and says what it heard last.
 
 import { text } from "/static/shell/words.js";
-import { showAsked, showPlay } from "./play.js";
+import { showAsked, showHanded, showPlay } from "./play.js";
 
 const state = document.getElementById("live");
 const MOST = 8;
@@ -31,6 +31,7 @@ function hole(number) {
 }
 
 function entry(told) {
+  showHanded(told);
   const list = document.getElementById("entries");
   if (!list || list.querySelector(`[data-number="${told.number}"]`)) return;
   const item = document.createElement("li");

@@ -19,6 +19,16 @@ export function showAsked({ words }) {
   say(asked, words);
 }
 
+// Who got a case handed over is told on every page: the page itself knows in which words.
+export async function showHanded({ kind, to }) {
+  const handed = document.getElementById("handed");
+  if (kind !== "handed_over" || !handed || handed.dataset.to !== to) return;
+  const answer = await fetch(location.href, { redirect: "error" }).catch(() => null);
+  if (!answer?.ok) return; // the next page tells it
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  say(handed, page.querySelector("#handed a")?.textContent ?? "");
+}
+
 function say(strip, words) {
   const moves = strip.hidden === Boolean(words); // what stands below it moves under the finger
   strip.querySelector("a").textContent = words;
@@ -36,7 +46,10 @@ function listen() {
     source = new EventSource("/api/live");
     source.addEventListener("play", (event) => showPlay(JSON.parse(event.data)));
     source.addEventListener("asked", (event) => showAsked(JSON.parse(event.data)));
-    source.addEventListener("entry", (event) => caseMoved(JSON.parse(event.data)));
+    source.addEventListener("entry", (event) => {
+      caseMoved(JSON.parse(event.data));
+      showHanded(JSON.parse(event.data));
+    });
   }
 }
 
