@@ -88,8 +88,8 @@ def measured(port: int, kept: object, cookie: str, count: int) -> dict[str, floa
 
 def main() -> None:
     from marram.desk.people.door import COOKIE
-    from tests.desk.serving import served
     from tests.clubs import club
+    from tests.desk.serving import served
     from tests.desk.signing_in import guarded, signed_in
 
     with tempfile.TemporaryDirectory() as folder, club(Path(folder)) as kept:
