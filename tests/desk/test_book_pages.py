@@ -22,7 +22,7 @@ def test_every_provision_has_its_place_and_an_address_of_its_own() -> None:
     placed = [one for rule in RULES for one in of_rule(rule)] + definitions() + local_rules()
     assert sorted(one.citation for one in placed) == sorted(reached_from())
     assert len(entries()) == len(reached_from())
-    assert all(one.statement for one in placed)
+    assert [one.citation for one in placed if not one.statement] == []
 
 
 @pytest.mark.parametrize("slug", list(entries())[::5])

@@ -4,17 +4,15 @@ from datetime import date
 
 import pytest
 
-from marram.rules.editions import EDITION_2019, EDITIONS
+from marram.rules.editions import EDITION_2019
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.conditions import FormOfPlay, form_of_play
-from marram.rules.incidents import INCIDENTS
 from marram.rules.penalty import PenaltyKind
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, HandOver, Judgement, NotCovered, Ruling, WhichBall
 from marram.words.english import catalogue
-
-EVERY = [(one.name, day) for one in INCIDENTS for day in EDITIONS]
+from tests.rules.pinned import EVERY
 
 
 def rulings(name: str, day: date) -> list[Ruling]:
@@ -47,7 +45,12 @@ def test_every_ruling_cites_a_provision_that_has_words(name: str, day: date) -> 
         cited |= {one.otherwise.citation for one in ruling.corrections if one.otherwise}
 
         assert ruling.citations, ruling
-        assert not cited - said.keys(), cited - said.keys()
+        if missing := sorted(cited - said.keys()):
+            pytest.fail(
+                f"{name} on {day} cites what has no statement: {', '.join(missing)}. "
+                "Enter it in PROVISIONS of words/english/rule_NN.py, of a Local Rule local_X.py.",
+                pytrace=False,
+            )
 
 
 @pytest.mark.parametrize(("name", "day"), EVERY)
@@ -64,7 +67,12 @@ def test_every_note_has_words(name: str, day: date) -> None:
         else:
             keys = {leaf.why}
 
-        assert not keys - said.keys(), keys - said.keys()
+        if missing := sorted(keys - said.keys()):
+            pytest.fail(
+                f"{name} on {day} says what has no words: {', '.join(missing)}. "
+                "Enter it in NOTES of words/english/rule_NN.py, of a Local Rule local_X.py.",
+                pytrace=False,
+            )
 
 
 @pytest.mark.parametrize(("name", "day"), EVERY)

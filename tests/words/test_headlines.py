@@ -26,6 +26,7 @@ from marram.words.english import catalogue
 from marram.words.headline import headline, tell_the_player
 from marram.words.messages import say, term
 from marram.words.sheet import sheet
+from tests.rules.pinned import EVERY
 
 NOTHING_TO_DO_WRONG = (None, Action.PLAY_ON, Action.HOLED, Action.HOLE_OVER, Action.PLAY_AS_IT_LIES)
 """After these nothing has to be done with a ball but to play it as it lies, or nothing at all."""
@@ -71,8 +72,7 @@ def own_totals(ruling: Ruling) -> set[int]:
     return {own + cost for cost in costs or {0}}
 
 
-@pytest.mark.parametrize("name", [one.name for one in INCIDENTS])
-@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize(("name", "day"), EVERY)
 def test_the_headline_counts_every_stroke(name: str, day: date) -> None:
     """The strokes in all, relief that must be taken included, stand in the headline; it never says fewer."""
     for ruling in rulings(name, day):
@@ -92,8 +92,7 @@ def test_the_headline_counts_every_stroke(name: str, day: date) -> None:
             assert "disqualification" in line, (line, ruling)
 
 
-@pytest.mark.parametrize("name", [one.name for one in INCIDENTS])
-@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize(("name", "day"), EVERY)
 def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: date) -> None:
     """What the notes, the facts and the stroke find stands first; a step that is still to be done is named."""
     for ruling in rulings(name, day):
@@ -142,8 +141,7 @@ def test_the_headline_says_what_was_found_and_what_comes_next(name: str, day: da
             assert "play on" not in line, (line, ruling)
 
 
-@pytest.mark.parametrize("name", [one.name for one in INCIDENTS])
-@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize(("name", "day"), EVERY)
 def test_a_page_says_each_thing_once_and_what_follows_if_it_is_done_wrong(name: str, day: date) -> None:
     """Rules 14.2d(2), 14.5 and 14.7: for every procedure the mistake that fits it is told; no step repeats the headline."""
     for ruling in rulings(name, day):
