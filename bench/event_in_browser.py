@@ -26,6 +26,7 @@ from playwright.async_api import Browser, Page, async_playwright
 from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
 from tests.desk.serving import served
+from tests.desk.settled import AT_WORK
 from tests.services.scoring import PARS, scoring
 
 EVENT = {
@@ -101,6 +102,12 @@ def step(name: str) -> Iterator[None]:
     print(f"{name:<66}{perf_counter() - begun:9.1f} s", flush=True)
 
 
+async def settled(page: Page) -> None:
+    """Wait until the page stands as it stays, as a person waits (``tests/desk/settled.py``)."""
+    await page.wait_for_load_state()
+    await page.wait_for_function("busy => !document.querySelector(busy)", arg=", ".join(AT_WORK))
+
+
 async def new_page(browser: Browser, address: str) -> Page:
     """Return a page of a device of its own."""
     page = await (await browser.new_context(base_url=address)).new_page()
@@ -163,18 +170,22 @@ async def card(page: Page, played: Played, number: int, name: str, scores: list[
     begun = perf_counter()
     if not await page.locator("#q").count():
         await page.goto(f"/cards?round={number}")
+    await settled(page)
     await page.locator("#q").fill(name)
     async with page.expect_navigation():
         await page.locator("#q").press("Enter")
+    await settled(page)
     first = page.locator("input[data-by=player]").first
     await first.focus()
     await page.keyboard.type("".join(map(str, scores * 2)))
     async with page.expect_navigation():
         await page.locator("#save").press("Enter")
+    await settled(page)
     for by in ("player", "marker"):
         await page.locator(f"[name={by}_certified][value=true]").check()
     async with page.expect_navigation():
         await page.locator("form.return").first.locator("button").click()
+    await settled(page)
     played.taken.append(perf_counter() - begun)
 
 

@@ -100,7 +100,7 @@ def test_a_bracket_of_six_moves_on_by_holes_walkover_and_concession(
         ("Ben Coyle", "open"),
     ]
 
-    assert start(desk, 1, 1, matches="2").status_code == 303
+    assert start(desk, 1, 1, in_a_group="2").status_code == 303
     (group,) = kept.log.entries(kept.event_id, kind="draw_made")[-1].content["groups"]
     assert len(group["players"]) == 4  # two matches in one group
     url = addresses(desk)[0]

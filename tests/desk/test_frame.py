@@ -29,3 +29,37 @@ def test_the_frame_sets_no_name_that_a_page_is_shown_with() -> None:
     assert own
     assert len(given) > 100
     assert [(name, where) for name, where in sorted(given) if name in own] == []
+
+
+def test_no_field_is_named_as_what_a_form_can_do() -> None:
+    """A field called ``matches`` would stand in the place of the form's own method for every script of the page."""
+    named = [
+        (path.name, name)
+        for path in sorted(DESK.rglob("*.html"))
+        for name in re.findall(
+            r'<(?:input|select|textarea|button)\b[^>]*? name="(\w+)"', path.read_text("utf-8")
+        )
+    ]
+    methods = {
+        "matches",
+        "closest",
+        "submit",
+        "reset",
+        "remove",
+        "append",
+        "contains",
+        "after",
+        "before",
+        "focus",
+    }
+    methods |= {
+        "getAttribute",
+        "setAttribute",
+        "querySelector",
+        "requestSubmit",
+        "addEventListener",
+        "elements",
+    }
+
+    assert len(named) > 100
+    assert [one for one in named if one[1] in methods] == []

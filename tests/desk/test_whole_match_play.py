@@ -56,7 +56,7 @@ def words(kept: KeptHere, stage: int, number: int) -> str:
 def first_round(desk: TestClient, kept: KeptHere, order: list[str]) -> None:
     """Play the eight matches of the first round, with an hour's suspension."""
     # Round 1, eight matches in groups of two, at 8:00, 8:10, 8:20 and 8:30.
-    assert start(desk, 1, 1, matches="2").status_code == 303
+    assert start(desk, 1, 1, in_a_group="2").status_code == 303
     groups = kept.log.entries(kept.event_id, kind="draw_made")[-1].content["groups"]
     assert [one["time"] for one in groups] == ["08:00", "08:10", "08:20", "08:30"]
 

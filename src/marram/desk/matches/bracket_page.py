@@ -133,7 +133,7 @@ class Starting(BaseModel):
     first: str = Field(max_length=8)
     minutes: int = Field(default=10, ge=0, le=120)
     tees: str = Field(default="1", max_length=80)
-    matches: int = Field(default=1, ge=1, le=2)
+    in_a_group: int = Field(default=1, ge=1, le=2)
 
     def starts(self, round_: str) -> Starts:
         """Return the starts.
@@ -149,7 +149,7 @@ class Starting(BaseModel):
         if not written or not all(one.isascii() and one.isdecimal() and len(one) < 3 for one in written):
             raise InputError(said("{given} are no tees; give holes such as 1, 10.", given=shown(self.tees)))
         return Starts(
-            self.stage, round_, first, self.minutes, tuple(int(one) for one in written), self.matches
+            self.stage, round_, first, self.minutes, tuple(int(one) for one in written), self.in_a_group
         )
 
 
