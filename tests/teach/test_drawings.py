@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from itertools import islice
 from math import hypot
+from random import Random
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -18,8 +20,9 @@ from marram.relief.interference.usual_footprint import facing, footprint
 from marram.relief.pictures.lettering import WIDTH
 from marram.rules.engine.changes import substance
 from marram.rules.relief_option import ReliefKind
+from marram.teach.drawings.candidates import candidates
 from marram.teach.drawings.frames import frame_of
-from marram.teach.drawings.grounds import KINDS_IN_THE_WAY, NOT_ON_A_MAP, WhyNone, grounds_of
+from marram.teach.drawings.grounds import KINDS_IN_THE_WAY, NOT_ON_A_MAP, Grounds, WhyNone, grounds_of
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import relief_svgs, scene_svg
 from marram.teach.drawings.symbols import shoes, stance
@@ -107,6 +110,36 @@ def test_the_ball_lies_in_the_area_that_is_told(one: Placed) -> None:
             )
         )
         assert (inside and not _in(one, Kind.OUT_OF_BOUNDS)) is (out == "no")
+
+
+def test_a_lost_or_out_original_is_not_drawn_where_the_provisional_ball_could_be_played_from() -> None:
+    """Out of bounds it lies beyond the boundary, lost it is marked as not seen; what is in something no map holds is not drawn."""
+    out = grounds_of("provisional_ball", {"original_ball": "out_of_bounds"}, relief=True)
+    assert isinstance(out, Grounds)
+    assert out.out_of_bounds
+    lost = grounds_of("provisional_ball", {"original_ball": "lost"}, relief=True)
+    assert isinstance(lost, Grounds)
+    assert not lost.seen
+    assert (
+        grounds_of("provisional_ball", {"original_ball": "in_condition"}, relief=True) is WhyNone.NOT_ON_A_MAP
+    )
+    for one in drawn("provisional_ball"):
+        if _told(one, "original_ball") == "out_of_bounds":
+            assert _in(one, Kind.OUT_OF_BOUNDS) or not _in(one, Kind.BOUNDARY)
+
+
+def test_what_is_mapped_as_a_line_is_a_place_for_a_ball_too() -> None:
+    """A ditch without width has two ends and no edge round it: the ball is tried beside the line itself."""
+    number, hole = next(iter(MAP.holes.items()))
+    ditch = next(one for one in MAP.features if one.kind is Kind.YELLOW_PENALTY_AREA)
+    line = shapely.LineString([hole.line.interpolate(80).coords[0], hole.line.interpolate(120).coords[0]])
+    lines = replace(MAP, features=(replace(ditch, geometry=line, holes=()),))
+    told = grounds_of("ball_in_penalty_area", {"penalty_area_colour": "yellow"}, relief=True)
+    assert isinstance(told, Grounds)
+    for _, place in islice(candidates(lines, told, number, Random(1)), 40):
+        box = line.buffer(8).bounds
+        assert box[0] <= place[0] <= box[2]
+        assert box[1] <= place[1] <= box[3]
 
 
 @each_drawing

@@ -72,11 +72,16 @@ def _at(hole: Hole, feature: Feature, grounds: Grounds, lot: Random) -> XY:
         return hole.location.x + _HOLE_RADIUS * cos(turn), hole.location.y + _HOLE_RADIUS * sin(turn)
     shape = feature.geometry
     if grounds.at_boundary or any("interfer" in name for name in grounds.facts):
-        return _near_edge(_towards(shape.boundary, hole), _AROUND, lot)
+        return _near_edge(_towards(_edge(shape), hole), _AROUND, lot)
     if lot.random() < 0.7:
-        return _near_edge(_towards(shape.boundary, hole), _WITHIN, lot)
+        return _near_edge(_towards(_edge(shape), hole), _WITHIN, lot)
     left, bottom, right, top = shape.bounds
     return lot.uniform(left, right), lot.uniform(bottom, top)
+
+
+def _edge(shape: BaseGeometry) -> BaseGeometry:
+    """Return the edge of an area; of what is mapped as a line or a point, which has ends or none, the thing itself."""
+    return shape.boundary if shapely.get_dimensions(shape) == 2 else shape
 
 
 def _towards(edge: BaseGeometry, hole: Hole) -> BaseGeometry:
@@ -86,11 +91,9 @@ def _towards(edge: BaseGeometry, hole: Hole) -> BaseGeometry:
 
 
 def _near_edge(edge: BaseGeometry, reach: float, lot: Random) -> XY:
-    if edge.is_empty:  # a feature drawn as a point
-        return 0.0, 0.0
-    lines = [one for one in shapely.get_parts(edge) if one.length > 0] or [edge]
-    line = lot.choices(lines, [max(one.length, 0.01) for one in lines])[0]
-    at = line.interpolate(lot.random(), normalized=True)
+    parts = list(shapely.get_parts(edge))
+    part = lot.choices(parts, [max(one.length, 0.01) for one in parts])[0]
+    at = part.interpolate(lot.random(), normalized=True) if part.length > 0 else part.representative_point()
     turn, far = lot.uniform(0, 2 * pi), lot.uniform(0.0, reach)
     return at.x + far * cos(turn), at.y + far * sin(turn)
 

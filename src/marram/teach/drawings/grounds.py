@@ -39,6 +39,8 @@ _AREAS: Mapping[tuple[str, str], str] = {
     ("cut_to_fairway_height", "no"): Area.GENERAL_AREA.value,
     ("in_sand_not_fairway", "yes"): Area.GENERAL_AREA.value,
     ("in_sand_not_fairway", "no"): Area.GENERAL_AREA.value,
+    ("original_ball", "certain_in_penalty_area"): Area.PENALTY_AREA.value,
+    ("original_ball", "found_in_penalty_area"): Area.PENALTY_AREA.value,
     ("played_from_green", "yes"): Area.PUTTING_GREEN.value,
     ("whereabouts", "penalty_area"): Area.PENALTY_AREA.value,
 }
@@ -56,6 +58,7 @@ AT_THE_HOLE = frozenset({"ball_overhung_hole"})
 
 NOT_ON_A_MAP = frozenset(
     {
+        "balls_alike",
         "condition_at_fairway_height",
         "found_in_obstruction",
         "fringe_interference",
@@ -67,7 +70,20 @@ NOT_ON_A_MAP = frozenset(
         "zone_beyond_boundary_named",
     }
 )
-"""Facts about things that no map holds as such (a stand, the fringe as a Local Rule adds it, distances of F-5)."""
+"""Facts about things that no map holds as such (a stand, the fringe as a Local Rule adds it, distances of F-5), or of which
+it is open which ball they are about."""
+
+_OUT: Mapping[str, str] = {
+    "after_penalty_area": "out_of_bounds",
+    "all_of_ball_out_of_bounds": "yes",
+    "original_ball": "out_of_bounds",
+    "whereabouts": "out_of_bounds",
+}
+"""Answers that say that the ball lies out of bounds."""
+_ELSEWHERE: Mapping[str, frozenset[str]] = {
+    "original_ball": frozenset({"in_condition", "in_movable_obstruction", "in_the_hole"}),
+}
+"""Answers by which the ball lies in or on something that the situation does not tell more about."""
 
 ABOUT_WHAT_NO_MAP_HOLDS = frozenset(
     {
@@ -110,6 +126,10 @@ ABOUT_WHAT_NO_MAP_HOLDS = frozenset(
 )
 """Incidents about a thing beside the ball that no map holds as such; a drawing without it would mislead."""
 NOT_SEEN: Mapping[str, frozenset[str]] = {
+    "after_penalty_area": frozenset({"lost_outside"}),
+    "original_ball": frozenset(
+        {"certain_in_penalty_area", "lost", "moved_by_outside_influence", "not_found_yet"}
+    ),
     "found_in_penalty_area": frozenset({"no"}),
     "ball_found_in_accumulation": frozenset({"no"}),
 }
@@ -190,6 +210,8 @@ def grounds_of(incident: str, facts: Mapping[str, Any], *, relief: bool) -> Grou
     given = {name: str(answer) for name, answer in facts.items()}
     if incident in ABOUT_WHAT_NO_MAP_HOLDS or given.keys() & NOT_ON_A_MAP:
         return WhyNone.NOT_ON_A_MAP
+    if any(given.get(name) in answers for name, answers in _ELSEWHERE.items()):
+        return WhyNone.NOT_ON_A_MAP
     mapped = {name: answer for name, answer in given.items() if name in ASKED_OF_THE_MAP}
     if mapped.get("in_the_way", InTheWay.TEMPORARY_WATER.value) not in KINDS_IN_THE_WAY:
         return WhyNone.NOT_ON_A_MAP
@@ -197,7 +219,7 @@ def grounds_of(incident: str, facts: Mapping[str, Any], *, relief: bool) -> Grou
         return WhyNone.NOT_ON_A_MAP  # of something that this incident alone speaks of
     if mapped.get("interference") in {"ball_above_ground", "out_of_bounds_only"}:
         return WhyNone.NOT_ON_A_MAP
-    out = mapped.get("all_of_ball_out_of_bounds") == "yes" or given.get("whereabouts") == "out_of_bounds"
+    out = any(given.get(name) == answer for name, answer in _OUT.items())
     area = mapped.get("area_of_ball") or _area_told(incident, given)
     from_colour = given.get("first_penalty_area_colour", "")
     if area not in {"", Area.PENALTY_AREA.value}:  # then it is the colour of the one that was played from
