@@ -98,7 +98,7 @@ def test_no_stroke_is_asked_for_where_it_is_open_which_ball_counts() -> None:
     """After a provisional ball the next stroke depends on the original (Rule 18.3c)."""
     for one in islice(strokes_questions(32), 150):
         for each, part in zip(one.happened, one.result.parts, strict=True):
-            if each.incident in ("another_ball_played", "wrong_ball_played"):
+            if each.incident in ("another_ball_played", "provisional_ball", "wrong_ball_played"):
                 assert isinstance(part, Ruling)
                 assert part.action is not Action.PLAY_ON or part.stroke is not None
             assert "go_on_under_that_rule" not in part.notes  # that relief may have a price

@@ -8,9 +8,11 @@ from hypothesis import strategies as st
 
 from marram.rules.editions import EDITION_2019, EDITION_2023, FORMER_RULES, as_clarified
 from marram.rules.engine.changes import changes, substance
+from marram.rules.engine.request import rule
 from marram.rules.engine.turning_points import TurningPoint, turning_points
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
+from marram.rules.ruling import Action, Ruling
 from marram.teach.situations.fitting_together import contradict
 from marram.teach.what_changed.grouping import key_of, walked
 from marram.teach.what_changed.kept import FILE, found_now, kept
@@ -163,3 +165,23 @@ def test_every_place_of_the_register_is_one_change_and_is_in_the_book() -> None:
     assert {one.incident for every in (SINCE_2023, SINCE_2019) for one in every if one.incident} <= {
         one.name for one in INCIDENTS
     }
+
+
+def test_the_time_to_search_is_shown_between_the_two_limits() -> None:
+    """Former Definitions: lost ball (five minutes) and Rule 18.2a(1) (three): at four minutes the two differ by it alone."""
+    shown = next(one for one in told(kept(2016, 2019) or (), *DAYS_2019) if one.key == "search_time")
+    assert any("4 minutes" in words for words in shown.example.facts)
+
+
+def test_a_provisional_ball_was_in_play_for_one_found_too_late() -> None:
+    """Former Rule 27-2b: found after five minutes the original was lost, and the provisional ball in play."""
+    facts = {
+        "search_minutes": 6,
+        "identified_in_reasonable_time": "yes",
+        "late_ball_played": "no",
+        "provisional_state": "found",
+    }
+    found = rule("teaching_search_time", facts, played_on=DAYS_2019[0])
+    assert isinstance(found, Ruling)
+    assert found.action is Action.PLAY_PROVISIONAL
+    assert [option.penalty for option in found.relief] == [1]

@@ -84,8 +84,8 @@ def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[
 
 
 def _title(code: str) -> str:
-
-    return translate()(LOCAL_RULE_TITLES[code])
+    """Return what a Local Rule does now; what its code once meant is no part of a situation of today."""
+    return translate()(LOCAL_RULE_TITLES[code]).partition("; until ")[0]
 
 
 def _side_of(fact: Fact[Any], answer: Any) -> str:

@@ -42,6 +42,7 @@ RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_pla
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
 OF_ONE_FORM = frozenset({Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
+_WON = {Finding.HOLE_WON, Finding.HOLE_WON_BY_OTHER}
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +164,8 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False
     if not asks_for_finding(one.incident) and not decided_by_finding(near.ruling, near.form):
         return False
+    if {finding_of(one.ruling), finding_of(near.ruling)} == _WON:
+        return False  # of whom a hole is said to be won, an answer does not say
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
 
 

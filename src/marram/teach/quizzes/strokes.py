@@ -44,7 +44,7 @@ MAY_END = (
     "wrong_ball_played",
 )
 """Incidents that such a story may end with; none that only tells what became of a stroke, which may be one told before."""
-STILL_OPEN = frozenset({"another_ball_played", "wrong_ball_played"})
+STILL_OPEN = frozenset({"another_ball_played", "provisional_ball", "wrong_ball_played"})
 """Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
 _OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3

@@ -120,13 +120,21 @@ def _note(met: dict[str, _Met], change: Change, points: Iterable[TurningPoint]) 
 def _as_asked(key: str, example: Example, days: tuple[date, date]) -> Example:
     """Put into an example what the register asks for, where the two days still differ by it."""
     asked = BY_KEY[key].facts if key in BY_KEY else ()
-    wanted = Example(example.incident, {**example.facts, **dict(asked)})
+    wanted = Example(
+        example.incident, {**example.facts, **{name: _kept(name, given) for name, given in asked}}
+    )
     if contradict(wanted.facts):
         return example
     before, after = (rule(wanted.incident, wanted.facts, played_on=day) for day in days)
     if isinstance(before, NeedFacts) or isinstance(after, NeedFacts):
         return example
     return example if substance(before) == substance(after) else wanted
+
+
+def _kept(name: str, given: str) -> Any:
+    """Return an answer of the register as examples keep it: numbers as numbers."""
+    fact = fact_named(name)
+    return given if fact.answers else fact.parse(given)
 
 
 def _untypical(key: str, change: Change) -> int:

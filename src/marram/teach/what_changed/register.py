@@ -101,7 +101,7 @@ SINCE_2023: tuple[Known, ...] = (
 """From the Rules of 2019 to those of 2023, with what was clarified since."""
 
 SINCE_2019: tuple[Known, ...] = (
-    Known("search_time", "18.2a", ("former_rules.ball:ball_found_after_search",), 1),
+    Known("search_time", "18.2a", ("former_rules.ball:ball_found_after_search",), 1, facts=(("search_minutes", "4"), ("identified_in_reasonable_time", "yes"), ("late_ball_played", "no"), ("provisional_state", "found"))),
     Known("penalty_areas", "17.1d", ("former_rules.relief:relief_from_penalty_area",), 1, facts=(("found_in_penalty_area", "yes"), ("penalty_area_colour", "red"), ("last_stroke_from_penalty_area", "no"))),
     Known("wrong_green", "13.1f", ("former_rules.green:interference_by_wrong_green",), 2, facts=(("wrong_green_interference", "stance_only"), ("local_rule_d_5", "no"), ("played_despite_wrong_green", "no"))),
     Known("flagstick", "13.2", ("former_rules.green:ball_hit_the_flagstick",), 1),

@@ -1,11 +1,10 @@
 """Before and after 2019: the ball moved, searched for, lifted, deflected."""
 
 from marram.rules.book.former_rules.options import (
-    former_stroke_and_distance,
     free_and_replace,
     one_stroke_and_replace,
-    with_any_ball,
 )
+from marram.rules.book.former_rules.relief import former_lost_or_out
 from marram.rules.book.rule_07_identifying import own_ball_lifted_to_identify
 from marram.rules.book.rule_09_natural_forces import (
     moved_after_being_replaced_on_green,
@@ -124,9 +123,7 @@ def former_found_in_time(case: Case) -> Ruling:
         return no_penalty("former Definitions: lost ball").play_as_it_lies()
     if case[late_ball_played]:
         return former_lost_ball_played(case)
-    ruling = no_penalty("former 27-1").under("former Definitions: lost ball")
-    option = former_stroke_and_distance("former 27-1")
-    return with_any_ball(ruling.with_options(option, may_play_as_it_lies=False))
+    return former_lost_or_out(case).under("former Definitions: lost ball")
 
 
 @provision("former 15-3")
