@@ -73,7 +73,15 @@ def test_a_ball_is_noted_and_play_goes_on(kept: KeptHere, desk: TestClient) -> N
     assert desk.post("/suspension/resume", data={**goes_on, "at": "noon"}).status_code == 400
     assert desk.post("/suspension/resume", data={**goes_on, "at": "23:59"}).status_code == 303
     assert on_now(kept.log, kept.event_id) is None
-    assert "Play goes on at 23:59." in desk.get("/suspension").text
+    page = desk.get("/suspension").text
+    assert "Play goes on at 23:59." in page
+    for still in (
+        "by the gorse",
+        text("log.hole", hole=3),
+        f"{text('suspension.strokes')}: 2",
+        f"/log/{entry.number}",
+    ):
+        assert still in page, still  # it is after play has gone on that a ball is put back where it was
 
 
 def test_the_way_out_stands_beside_each_group(kept: KeptHere, desk: TestClient) -> None:
