@@ -192,3 +192,15 @@ def test_what_changed_since_the_times_were_published_is_told(kept: KeptHere, des
 
     assert "are published as they stand" in desk.get("/draw?round=2").text
     assert f"{gone.name}: starts no more (was 09:00, hole 1)" in desk.get("/published").text
+
+
+def test_half_of_the_groups_plays_in_the_afternoon(kept: KeptHere, desk: TestClient) -> None:
+    """With a second start four groups of three leave at 8:00 and 8:10, and at 13:00 and 13:10; one too early is refused."""
+    asked = {"first": "08:00", "second": "13:00", "tees": "1", "minutes": "10", "places": "3"}
+    assert keep(desk, **asked).status_code == 303
+
+    times = [one.starts_at.strftime("%H:%M") for one in drawn(kept) if one.starts_at]
+    assert times == ["08:00", "08:10", "13:00", "13:10"]
+    early = desk.post("/draw", data={**ASKED, **asked, "second": "08:05"})
+    assert early.status_code == 422
+    assert "The second start, 08:05" in early.text

@@ -12,6 +12,9 @@ def draw(
     file: Annotated[Path, typer.Argument(help="The entries: CSV or XLSX.", metavar="FILE")],
     seed: Annotated[str, typer.Option(help="The published seed of the draw.")],
     first: Annotated[str, typer.Option(metavar="HH:MM", help="The first starting time.")] = "08:00",
+    second: Annotated[
+        str, typer.Option(metavar="HH:MM", help="A second start, for the second half of the groups.")
+    ] = "",
     minutes: Annotated[int, typer.Option(help="Between two groups of a tee; 0 for a shotgun start.")] = 10,
     places: Annotated[int, typer.Option(help="Players of a group, 2 to 4.")] = 3,
     tee: Annotated[list[int] | None, typer.Option(help="A hole that groups start at. Repeat.")] = None,
@@ -36,5 +39,7 @@ def draw(
 
     wishes = (together or [], apart or [], early or [], late or [])
     tell_draw(
-        file, Asked(seed, first, minutes, places, tuple(tee or [1]), by_handicap, wishes, clubs_apart), json
+        file,
+        Asked(seed, first, minutes, places, tuple(tee or [1]), by_handicap, wishes, clubs_apart, second),
+        json,
     )

@@ -40,6 +40,7 @@ class Asked:
     by_handicap: bool
     wishes: tuple[Sequence[str], Sequence[str], Sequence[str], Sequence[str]]
     clubs_apart: bool
+    second: str = ""
 
 
 def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
@@ -56,7 +57,14 @@ def tell_draw(file: Path, asked: Asked, as_json: bool) -> None:
         raise InputError(text("draw.places"))
     players = beside_partners([Drawn(key, entries[key].club, entries[key].side) for key in order])
     groups = groups_needed(players, asked.places)
-    slots = starts(time_of(asked.first), groups, minutes=asked.minutes, places=asked.places, tees=asked.tees)
+    slots = starts(
+        time_of(asked.first),
+        groups,
+        minutes=asked.minutes,
+        places=asked.places,
+        tees=asked.tees,
+        second=time_of(asked.second) if asked.second else None,
+    )
     drawn = draw(players, slots, [*_wishes(asked), *partners_together(players)])
     show_draw(asked.seed, slots, drawn, {key: one.name for key, one in entries.items()}, as_json)
 

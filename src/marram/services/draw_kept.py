@@ -46,6 +46,7 @@ class Asked:
         order: ``seed``, ``handicap`` (lowest first) or ``score`` (leaders last).
         clubs_apart: whether no two of one club are in a group.
         not_again: whether nobody plays again with whom they played in the round before.
+        second: the time of a second start, from which the second half of the groups plays; ``None``: there is one start.
         wishes: one a line, as :func:`~marram.services.wishes_written.read_wishes` reads them.
     """
 
@@ -58,6 +59,7 @@ class Asked:
     clubs_apart: bool = False
     not_again: bool = False
     wishes: str = ""
+    second: time | None = None
 
 
 @dataclass(frozen=True)
@@ -125,6 +127,7 @@ def draw_for(
         minutes=asked.minutes,
         places=asked.places,
         tees=asked.tees,
+        second=asked.second,
     )
     found = draw(players, at, [wish for wish, _ in wishes])
     made = _found(found, at, wishes, people)

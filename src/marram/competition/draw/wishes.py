@@ -116,15 +116,39 @@ def partners_together(players: Sequence[Drawn]) -> list[Together]:
 
 
 def starts(
-    first: time, groups: int, *, minutes: int, places: int = 3, tees: Sequence[int] = (1,)
+    first: time,
+    groups: int,
+    *,
+    minutes: int,
+    places: int = 3,
+    tees: Sequence[int] = (1,),
+    second: time | None = None,
 ) -> tuple[Start, ...]:
     """Return starts at even intervals; with several tees a group leaves each of them at every time.
 
-    A shotgun start has 0 minutes between groups and a tee for each of them.
+    A shotgun start has 0 minutes between groups and a tee for each of them. With a second start, in the afternoon, the first
+    half of the groups starts from the first time on and the others from the second.
 
     Raises:
         InputError: no groups, tees or places, or starts that go beyond the day; every fault at once.
     """
+    if second is not None and tees:
+        times = -(-groups // len(tees))
+        before = min(groups, -(-times // 2) * len(tees))
+        morning = starts(first, before, minutes=minutes, places=places, tees=tees)
+        if second <= morning[-1].time:
+            raise InputError(
+                said(
+                    "The second start, {second}, lies before the last group of the first, {last}. Give a later one.",
+                    second=second.isoformat("minutes"),
+                    last=morning[-1].time.isoformat("minutes"),
+                )
+            )
+        rest = groups - before
+        return (
+            *morning,
+            *(starts(second, rest, minutes=minutes, places=places, tees=tees) if rest else ()),
+        )
     faults = []
     if groups < 1 or not tees or len(set(tees)) != len(tees) or not all(1 <= tee <= 18 for tee in tees):
         faults.append(said("Starts need one group and one tee at least, each tee from 1 to 18 once."))

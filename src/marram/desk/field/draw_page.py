@@ -35,6 +35,7 @@ class Filled(BaseModel):
     round: int = Field(default=1, ge=1, le=99)
     seed: str = Field(default="", max_length=200)
     first: str = Field(default="08:00", max_length=5)
+    second: str = Field(default="", max_length=5)
     minutes: int = Field(default=10, ge=0, le=120)
     places: int = Field(default=3, ge=1, le=4)
     tees: str = Field(default="1", max_length=80)
@@ -50,14 +51,20 @@ class Filled(BaseModel):
             InputError: the time or a tee is none; both are listed.
         """
         faults = []
-        try:
-            first = time.fromisoformat(self.first.strip().zfill(5))
-        except ValueError:
-            faults.append(text("draw.time", given=repr(self.first)))
+        times: list[time | None] = []
+        for given in (self.first, self.second):
+            try:
+                times.append(
+                    time.fromisoformat(given.strip().zfill(5)) if given.strip() or not times else None
+                )
+            except ValueError:
+                faults.append(text("draw.time", given=repr(given)))
+                times.append(None)
         written = [one.strip() for one in self.tees.replace(";", ",").split(",") if one.strip()]
         if not written or not all(one.isascii() and one.isdecimal() and len(one) < 3 for one in written):
             faults.append(said("{given} are no tees; give holes such as 1, 10.", given=shown(self.tees)))
-        if faults:
+        first, second = times
+        if faults or first is None:
             raise InputError(*faults)
         return Asked(
             self.seed.strip(),
@@ -69,6 +76,7 @@ class Filled(BaseModel):
             self.clubs_apart,
             self.not_again,
             self.wishes,
+            second,
         )
 
 

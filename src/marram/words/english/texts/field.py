@@ -70,6 +70,7 @@ TEXTS: dict[str, str] = {
     "draw.seed": "Seed",
     "draw.seed.help": "Publish it: with it anybody finds the same order.",
     "draw.first": "First start",
+    "draw.second": "Second start, where there are two",
     "draw.minutes": "Minutes between groups (0: shotgun)",
     "draw.places": "Players of a group",
     "draw.tees": "Holes that groups start at",
