@@ -40,6 +40,7 @@ FORCED = (
 )
 SAID_BY_NOTE = {
     "play_out_both_balls": "play out both balls",
+    "embedded_on_green": "repair the damage, and replace it",
     "replace_on_lip": "replace it on the lip of the hole",
     "put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
     "shape_the_lie_in_sand": "shape the lie in the sand, and replace the ball in it",

@@ -205,3 +205,11 @@ def test_a_provisional_ball_beside_a_ball_that_was_stopped_is_not_passed_over() 
     assert [step for step in beside.further if step not in alone.further] == [
         "That the provisional ball counts instead is not said in Rule 18.3c: ask the Committee before it is played on."
     ]
+
+
+def test_a_ball_embedded_on_the_green_need_not_be_lifted() -> None:
+    """Rules 13.1b and 13.1c(2): the player may lift it and repair the damage; nothing is out of its place yet."""
+    words = said("embedded_ball", STROKE, area_of_ball="putting_green")
+    assert (
+        words.headline == "No penalty: mark, lift and clean it if wished, repair the damage, and replace it."
+    )

@@ -206,7 +206,12 @@ _STEP_OF_NOTE: Mapping[Action, tuple[str, ...]] = {
         "recreate_lie_in_sand",
     ),
     Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF: ("nearest_like_conditions",),
-    Action.REPLACE: ("replace_on_lip", "put_back_where_it_had_come_to_rest", "shape_the_lie_in_sand"),
+    Action.REPLACE: (
+        "embedded_on_green",
+        "replace_on_lip",
+        "put_back_where_it_had_come_to_rest",
+        "shape_the_lie_in_sand",
+    ),
     Action.LIFT: ("put_ball_in_play_first",),
     Action.PLAY_PROVISIONAL: ("second_provisional_counts",),
     Action.REPLAY: ("right_partner_plays_from_first_wrong_spot",),

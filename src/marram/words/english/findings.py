@@ -207,6 +207,7 @@ TERMS: dict[str, str] = {
     "next.note.play_out_both_balls": "play out both balls",
     "next.note.may_restore_and_clean": "play it as it lies, with what was altered left, or put back as it was and no better",
     "next.note.nearest_like_conditions": "play it as it lies, or place it on the nearest spot with like conditions, within one club-length and no nearer the hole",
+    "next.note.embedded_on_green": "mark, lift and clean it if wished, repair the damage, and replace it",
     "next.note.replace_on_lip": "replace it on the lip of the hole",
     "next.note.put_back_where_it_had_come_to_rest": "put it back where it had come to rest",
     "next.note.recreate_lie_in_sand": "play it as it lies, once the lie in the sand has been made again",
