@@ -73,7 +73,7 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     "opponent_knew_penalty": {_YES: Finding.OPPONENT_KNEW},
     "how_involved": {"neither": Finding.NOT_THE_PLAYERS_ACT},
     # Clubs, balls, equipment and caddies (Rules 4 and 10.3)
-    "club_source": {"elsewhere": Finding.CLUB_CONFORMS},
+    "club_source": dict.fromkeys(("elsewhere", "built_from_parts"), Finding.CLUB_CONFORMS),
     "after_damage": {"kept": Finding.CLUB_CONFORMS},
     "driver_made_before_1999": {_YES: Finding.CLUB_CONFORMS},
     **{one: {_NO: Finding.CLUB_CONFORMS} for one in ("local_rule_g_1", "local_rule_g_2", "local_rule_g_10")},
