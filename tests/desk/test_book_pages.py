@@ -9,7 +9,7 @@ from marram.rules.incidents import incident
 from marram.teach.book.contents import RULES, definitions, entries, local_rules, of_rule, slug_of, themes
 from marram.teach.book.permanent import address_of, situation_at
 from marram.teach.book.reading import page_of
-from marram.teach.situations.reaching import reached_from
+from marram.teach.situations.reaching import met_in, offered_by
 from marram.teach.situations.sampling import situations
 from marram.words.texts import text as said
 from tests.desk.asking import TestClient
@@ -20,9 +20,27 @@ SAMPLED = list(islice(situations(21), 25))
 def test_every_provision_has_its_place_and_an_address_of_its_own() -> None:
     """Rules, Definitions and Local Rules together hold each provision that rulings rest on once."""
     placed = [one for rule in RULES for one in of_rule(rule)] + definitions() + local_rules()
-    assert sorted(one.citation for one in placed) == sorted(reached_from())
-    assert len(entries()) == len(reached_from())
+    assert sorted(one.citation for one in placed) == sorted(met_in())
+    assert len(entries()) == len(met_in())
     assert [one.citation for one in placed if not one.statement] == []
+
+
+@pytest.mark.parametrize(
+    ("citation", "name"),
+    [
+        ("16.1b", "abnormal_course_condition"),  # free relief in the general area
+        ("16.1c(1)", "abnormal_course_condition"),
+        ("17.1d(3)", "ball_in_penalty_area"),  # lateral relief
+        ("19.2a", "unplayable_ball"),
+        ("15.2a(2)", "ball_in_or_on_movable_obstruction"),
+        ("E-1", "ball_in_penalty_area"),  # a dropping zone
+    ],
+)
+def test_a_kind_of_relief_leads_to_what_it_is_taken_for(citation: str, name: str) -> None:
+    """Rulings rest on the Rule that allows relief and offer it under the one that says how: both pages lead there."""
+    page = page_of(entries()[slug_of(citation)])
+    assert name in [one.name for one in page.incidents]
+    assert page.situations
 
 
 @pytest.mark.parametrize("slug", list(entries())[::5])
@@ -34,7 +52,7 @@ def test_every_provision_has_situations_that_rest_on_it(slug: str) -> None:
         path, _, query = one.address.partition("?")
         pairs = [tuple(pair.split("=")) for pair in query.split("&")]
         again = situation_at(path.rsplit("/", 1)[1], pairs)
-        assert entries()[slug].citation in again.ruling.citations
+        assert entries()[slug].citation in (*again.ruling.citations, *offered_by(again.ruling))
         assert again.headline == one.now
     assert len({one.words for one in found.situations}) == len(found.situations)
 

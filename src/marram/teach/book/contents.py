@@ -8,7 +8,7 @@ from functools import cache
 from marram.rules.contents import exceptions
 from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
-from marram.teach.situations.reaching import reached, reached_from
+from marram.teach.situations.reaching import met_in, reached
 from marram.words.provisions import cited
 
 _RULE = re.compile(r"(?:Clarification )?(\d+)\.")
@@ -52,8 +52,8 @@ def slug_of(citation: str) -> str:
 
 @cache
 def entries() -> Mapping[str, Entry]:
-    """Return every provision that some ruling rests on, by its slug, in the order of the book."""
-    found = [Entry(one, slug_of(one)) for one in reached_from()]
+    """Return every provision that some ruling rests on or offers relief under, by its slug, in the order of the book."""
+    found = [Entry(one, slug_of(one)) for one in met_in()]
     return {one.slug: one for one in sorted(found, key=_order)}
 
 

@@ -15,7 +15,7 @@ from marram.teach.book.permanent import address_of, situation_at
 from marram.teach.explaining import Decided
 from marram.teach.lesson import lesson
 from marram.teach.situations.how_often import weight
-from marram.teach.situations.reaching import reached, reached_from
+from marram.teach.situations.reaching import citations_of, met_in, offered_by, reached
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation, ruled
 from marram.teach.what_changed.register import BY_KEY
@@ -79,7 +79,7 @@ class Page:
 
 def page_of(entry: Entry) -> Page:
     """Return what the page of a provision says."""
-    names = sorted(reached_from()[entry.citation], key=lambda name: (-weight(incident(name)), name))
+    names = sorted(met_in()[entry.citation], key=lambda name: (-weight(incident(name)), name))
     return Page(
         entry,
         part_of(entry),
@@ -99,18 +99,18 @@ def of_incident(name: str) -> tuple[tuple[Told, ...], tuple[str, ...]]:
 
 @lru_cache(maxsize=2048)
 def situations_of(names: tuple[str, ...], provision: str) -> tuple[Situation, ...]:
-    """Return a few situations of some incidents whose rulings cite a provision, no two told alike, the easiest first."""
+    """Return a few situations of some incidents whose rulings rest on a provision or offer relief under it, no two told alike, the easiest first."""
     kept: dict[str, Situation] = {}
     for number in range(_TRIES):
         name = names[number % len(names)]
         lot = Random(f"{provision} {name} {number}")  # noqa: S311 - the same on every visit
-        found = situation(name, lot, provision)
+        found = situation(name, lot, provision, offered=True)
         if found is None:
             continue
         one = situation_at(
             name, [("form", found.form.value), *((key, str(to)) for key, to in found.facts.items())]
         )
-        if not provision or provision in one.ruling.citations:
+        if not provision or provision in (*citations_of(one.ruling), *offered_by(one.ruling)):
             kept.setdefault(_words(one), one)
         if len(kept) == SITUATIONS:
             break

@@ -93,7 +93,7 @@ def of_local_rules(
             (name, one.citation)
             for one in entries().values()
             if code in one.citation.replace(",", " ").split()
-            for name in reached_from()[one.citation]
+            for name in reached_from().get(one.citation, ())
         ]
         known, point = conditions, _NO_POINT
         if code in SHOWN_IN:

@@ -173,7 +173,7 @@ def _places(weights: Mapping[int, float], count: int, level: int) -> tuple[list[
 
 def _provisions(rule: int) -> list[str]:
     found = local_rules() if rule == 0 else of_rule(rule)
-    return [one.citation for one in found]
+    return [one.citation for one in found if one.citation in reached_from()]
 
 
 def _form(at: int, items: Sequence[Item], lot: Random) -> Form:

@@ -32,9 +32,20 @@ def citations_of(outcome: Outcome) -> tuple[str, ...]:
     return outcome.citations if isinstance(outcome, Ruling) else ()
 
 
+def offered_by(outcome: Outcome) -> tuple[str, ...]:
+    """Return the provisions of the relief that a ruling offers, which it need not rest on: those that say how it is taken."""
+    return tuple(option.citation for option in outcome.relief) if isinstance(outcome, Ruling) else ()
+
+
 def provisions_of(name: str, day: date) -> list[str]:
     """Return the provisions that the rulings of an incident cite on a day, in the order of their names."""
     return sorted({one for end in outcomes(graph_of(name, day)) for one in citations_of(end)})
+
+
+def offers_of(name: str, day: date) -> list[str]:
+    """Return the provisions that rulings of an incident offer relief under and rest on nowhere, in the order of their names."""
+    offered = {one for end in outcomes(graph_of(name, day)) for one in offered_by(end)}
+    return sorted(offered - {*provisions_of(name, day)})
 
 
 def reached_now() -> dict[str, Any]:
@@ -44,6 +55,7 @@ def reached_now() -> dict[str, Any]:
         "kind": "provisions_reached",
         "played_on": TODAY.isoformat(),
         "incidents": {one.name: provisions_of(one.name, TODAY) for one in taught()},
+        "offered": {one.name: found for one in taught() if (found := offers_of(one.name, TODAY))},
     }
 
 
@@ -59,6 +71,16 @@ def reached_from() -> Mapping[str, Sequence[str]]:
     """Return the incidents whose rulings cite each provision, by provision."""
     found: dict[str, list[str]] = {}
     for name, provisions in reached().items():
+        for provision in provisions:
+            found.setdefault(provision, []).append(name)
+    return found
+
+
+@cache
+def met_in() -> Mapping[str, Sequence[str]]:
+    """Return the incidents in which each provision is met: rulings rest on it, or offer relief under it."""
+    found = {provision: list(names) for provision, names in reached_from().items()}
+    for name, provisions in json.loads(FILE.read_text(encoding="utf-8"))["offered"].items():
         for provision in provisions:
             found.setdefault(provision, []).append(name)
     return found

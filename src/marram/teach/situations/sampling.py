@@ -18,7 +18,7 @@ from marram.rules.ruling import Outcome, Ruling
 from marram.said import said
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.how_often import ONLY_IN, likelihood, weight
-from marram.teach.situations.reaching import TODAY, citations_of, reached, reached_from, taught
+from marram.teach.situations.reaching import TODAY, citations_of, offered_by, reached, reached_from, taught
 from marram.teach.situations.situation import NO_HOLE, Situation, deciding
 from marram.teach.situations.walk import walk
 from marram.words.telling import is_told
@@ -106,7 +106,12 @@ def _drawn(
 
 
 def situation(
-    name: str, lot: Random, provision: str = "", known: Mapping[Fact[Any], Any] = MappingProxyType({})
+    name: str,
+    lot: Random,
+    provision: str = "",
+    known: Mapping[Fact[Any], Any] = MappingProxyType({}),
+    *,
+    offered: bool = False,
 ) -> Situation | None:
     """Return one situation of an incident; ``None`` where no walk tried ends in a ruling that cites the provision.
 
@@ -115,11 +120,13 @@ def situation(
         lot: draws the answers.
         provision: what the ruling has to cite; empty: nothing of the kind.
         known: answers that are given, where they are asked for.
+        offered: whether it is enough that the ruling offers relief under the provision.
     """
     root = graph_of(name, TODAY)
 
     def wanted(end: Outcome) -> bool:
-        return isinstance(end, Ruling) and (not provision or provision in citations_of(end))
+        held = (*citations_of(end), *(offered_by(end) if offered else ()))
+        return isinstance(end, Ruling) and (not provision or provision in held)
 
     given = {**known, the_form: ONLY_IN[name]} if name in ONLY_IN else dict(known)
     for _ in range(_TRIES):
