@@ -52,6 +52,8 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
         ("partner_acted_on_ball", {"whom_else": "hurt_opponent"}, FormOfPlay.STROKE_PLAY),
         # Nothing is off the ground in a footprint (Rule 16.1a(1)).
         ("something_in_the_way", {"interference": "ball_above_ground", "in_the_way": "animal_track"}, FormOfPlay.STROKE_PLAY),
+        # No tree stands on a putting green.
+        ("ball_dislodged_from_tree", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # On the putting green such damage is repaired (Rule 13.1c(2)).
         ("animal_damage", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
     ],

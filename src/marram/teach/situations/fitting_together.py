@@ -32,6 +32,7 @@ NOT_IN_MATCHES = frozenset(
 """Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
 NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
+    "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
     "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
     "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
