@@ -92,7 +92,7 @@ def slide(
         ways=_ways(*key, language().code) if told else ("", ""),
         presenter=presenter,
         minutes=max(0, now - begun) // 60,
-        begun=begun,
+        briefing_began=begun,
         next_title=deck.pages[at].part("title") if at < len(deck.pages) else "",
         show_url=address(at, shown=1),
         before_url=address(at - 1) if at > 1 else "",
