@@ -34,11 +34,11 @@ from marram.records.events import Given, OtherRound, Player, Start, new_club, ne
 from marram.records.log import Log
 from marram.records.making import made
 from marram.rules.facts.conditions import FormOfPlay, Sides
-from marram.services.case import Act, Case
+from marram.services.cases.case import Act, Case
 from marram.services.keeping import start
 from marram.services.kinds.registry import checked
-from marram.services.log import About, ruling_entry
-from marram.services.scored import Scored, scored_in
+from marram.services.log.log import About, ruling_entry
+from marram.services.results.scored import Scored, scored_in
 from tests.desk.asking import TestClient
 
 PLAYERS, CUT, RULED, SEED = 312, 70, 40, "20250614"

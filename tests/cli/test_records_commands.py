@@ -16,7 +16,7 @@ from marram.records.log import Log
 from marram.records.maps import MapShelf
 from marram.records.starting_sheet import courses
 from marram.services.keeping import kept_event
-from marram.services.log import ruling_entry
+from marram.services.log.log import ruling_entry
 from tests.cli.running import marram
 from tests.records.conftest import note
 from tests.records.test_maps import made_folder

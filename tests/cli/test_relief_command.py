@@ -15,7 +15,7 @@ from marram.demo import COURSE
 from marram.relief.place.place_words import PICKED
 from marram.rules.engine.export import facts_of
 from marram.rules.engine.request import fact_named
-from marram.services.rulings import PREMISES
+from marram.services.cases.rulings import PREMISES
 from tests.cli.running import marram
 
 

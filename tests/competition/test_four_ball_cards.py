@@ -22,7 +22,7 @@ from marram.errors import InputError
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.ruling import Ruling
-from marram.services.cards import rule_card
+from marram.services.cards.cards import rule_card
 from tests.competition.making import COURSE, strokes_on
 from tests.competition.test_cards import BOTH, IN_2021, IN_2025, PAR
 

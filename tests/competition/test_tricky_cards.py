@@ -32,7 +32,7 @@ from marram.records.entry import Kept
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
-from marram.services.beside_card import beside_card
+from marram.services.cards.beside_card import beside_card
 from tests.competition.making import COURSE, strokes_on
 from tests.competition.test_cards import BOTH, IN_2021, IN_2025, PAR, figures, outcome
 

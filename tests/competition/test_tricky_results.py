@@ -18,7 +18,7 @@ from marram.competition.results.scoring import Scoring, hole_value
 from marram.competition.results.terms import Terms
 from marram.errors import InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
-from marram.services.competition_results import read_results
+from marram.services.results.competition_results import read_results
 from tests.competition.making import COURSE, PARS, card, strokes_on
 
 MATCHING = Ties((TieMethod.COUNTBACK,), (TieMethod.COUNTBACK,))

@@ -10,13 +10,13 @@ from marram.demo.championship_cards import ON_THE_COURSE, RULINGS
 from marram.records.log import Log
 from marram.records.making import made as made_records
 from marram.records.starting_sheet import groups
-from marram.services.competition_kept import competition_kept
+from marram.services.cases.places import Places
 from marram.services.demonstrating.championship import championship
 from marram.services.demonstrating.make_championship import compact, made
-from marram.services.event_results import EventResults
-from marram.services.lies import what_lies_here
-from marram.services.places import Places
-from marram.services.report_lines import ruling_lines
+from marram.services.ground.lies import what_lies_here
+from marram.services.results.competition_kept import competition_kept
+from marram.services.results.event_results import EventResults
+from marram.services.sheets.report_lines import ruling_lines
 
 
 def test_the_files_are_what_the_script_makes() -> None:

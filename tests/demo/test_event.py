@@ -5,7 +5,7 @@ import json
 from marram.demo import EVENT
 from marram.rules.editions import EDITION_2023, edition_of
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.event import read_event
+from marram.services.cases.event import read_event
 
 GIVEN = json.loads(EVENT.read_text(encoding="utf-8"))
 

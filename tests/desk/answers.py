@@ -5,7 +5,7 @@ from urllib.parse import parse_qsl, urlsplit
 
 from playwright.sync_api import Page
 
-from marram.services.conditions import KEYS
+from marram.services.cases.conditions import KEYS
 from tests.desk.settled import settled
 
 Case = tuple[str, str, str]

@@ -12,8 +12,8 @@ import pytest
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
 from marram.records.entry import new_ident
-from marram.services.bracket_kept import BracketNow, bracket_now
-from marram.services.scored import scored_in
+from marram.services.matches.bracket_kept import BracketNow, bracket_now
+from marram.services.results.scored import scored_in
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import guarded, signed_in
 from tests.desk.test_matches import addresses, enter, match_event

@@ -10,10 +10,10 @@ from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.errors import InputError
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
-from marram.services.address import BETWEEN, OWN_KEYS, Kept
-from marram.services.conditions import Conditions
-from marram.services.event import Event
-from marram.services.places import Places
+from marram.services.cases.address import BETWEEN, OWN_KEYS, Kept
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.event import Event
+from marram.services.cases.places import Places
 
 VOCABULARY = vocabulary()
 CHOICES = sorted(name for name, fact in VOCABULARY.items() if fact.answers and name not in OWN_KEYS | BETWEEN)

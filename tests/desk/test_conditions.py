@@ -10,8 +10,8 @@ from marram.errors import BadAnswer, DateNotCovered, InputError
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.local_rules.adoption import adopt
 from marram.rules.local_rules.register import REGISTER
-from marram.services.conditions import Conditions
-from marram.services.event import Event, read_event
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.event import Event, read_event
 from tests.desk.asking import TestClient
 
 EVENT = Event("Cup", "", date(2025, 6, 21), FormOfPlay.STROKE_PLAY, Sides.INDIVIDUAL, ("E-5",))

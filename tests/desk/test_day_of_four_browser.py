@@ -13,7 +13,7 @@ from playwright.sync_api import expect
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.door import Door
 from marram.records.verifying import verified
-from marram.services.opinions import opinions
+from marram.services.log.opinions import opinions
 from tests.clubs import club
 from tests.desk.offline.test_phone_killed import CASE, phone, reached, record
 from tests.desk.settled import PATIENCE, settled

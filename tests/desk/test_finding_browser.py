@@ -15,8 +15,8 @@ from marram.rules.finding.model import model
 from marram.rules.finding.ranking import Context, corrected, rank, tells_of_former
 from marram.rules.finding.sentence import words
 from marram.rules.incidents import INCIDENTS
-from marram.services.likely import by_place
-from marram.services.told import Offered, Sentence
+from marram.services.cases.likely import by_place
+from marram.services.cases.told import Offered, Sentence
 from marram.word_stems import stem
 from tests.rules.finding.unseen import unseen
 from training.material import sentences, weak

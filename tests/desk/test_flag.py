@@ -11,9 +11,9 @@ from marram.course import load
 from marram.course.model import Course
 from marram.demo import COURSE
 from marram.desk.app import create_app
-from marram.services.address import Address
-from marram.services.address_case import address_of
-from marram.services.case_file import read_case
+from marram.services.cases.address import Address
+from marram.services.cases.address_case import address_of
+from marram.services.cases.case_file import read_case
 from tests.desk.asking import TestClient
 
 BALL = "55.0078000,3.9961000"

@@ -5,7 +5,7 @@ import re
 from shapely import Point
 
 from marram.course.model import Course, Kind
-from marram.services.from_tee import tee_of
+from marram.services.cases.from_tee import tee_of
 from tests.desk.asking import TestClient
 
 LOST = "/case?what=unplayable_ball&hole=7&ball=55.0078000,3.9961000&spot_of_ball_known=yes&last_stroke_from_penalty_area=no"

@@ -20,8 +20,8 @@ from marram.records.entry import Entry, new_ident
 from marram.records.log import Log
 from marram.records.sign_ins import all_signed_in, end, in_role
 from marram.records.whereabouts import report
+from marram.services.day.suspension import suspending
 from marram.services.kinds.suspension import Cause, Suspension
-from marram.services.suspension import suspending
 from tests.clubs import club
 from tests.desk.serving import served
 from tests.desk.settled import PATIENCE

@@ -23,7 +23,7 @@ from marram.records.people import erase
 from marram.records.photographs import LONGEST
 from marram.records.verifying import verified
 from marram.services.keeping import start
-from marram.services.log import again
+from marram.services.log.log import again
 from tests.cli.running import marram
 from tests.clubs import club, club_records
 from tests.desk.asking import TestClient

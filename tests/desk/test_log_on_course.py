@@ -14,7 +14,7 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.open_cases import open_cases
 from marram.records.starting_sheet import Known
-from marram.services.opinions import opinions
+from marram.services.log.opinions import opinions
 from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground

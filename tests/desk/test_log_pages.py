@@ -9,8 +9,8 @@ import pytest
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
-from marram.services.log import ruling_entry
-from marram.services.searching import AT_A_TIME
+from marram.services.log.log import ruling_entry
+from marram.services.log.searching import AT_A_TIME
 from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.test_log import RULING, form

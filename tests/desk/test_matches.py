@@ -19,8 +19,8 @@ from marram.records.open_cases import begun
 from marram.records.starting_sheet import round_conditions
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.schema import read_json
-from marram.services.case import Act, Case
-from marram.services.log import About, ruling_entry
+from marram.services.cases.case import Act, Case
+from marram.services.log.log import About, ruling_entry
 from tests.desk.asking import TestClient, question
 from tests.desk.signing_in import guarded, signed_in
 from tests.desk.test_entries import fields

@@ -17,11 +17,11 @@ from marram.desk.readying import book_steps, log_steps, map_steps
 from marram.records.making import made
 from marram.records.searching import index_some
 from marram.rules.facts.conditions import FormOfPlay, Sides
-from marram.services.case import Act, Case
-from marram.services.conditions import conditions_of_event
+from marram.services.cases.case import Act, Case
+from marram.services.cases.conditions import conditions_of_event
 from marram.services.keeping import start
-from marram.services.log import ruling_entry
-from marram.services.searching import words_of
+from marram.services.log.log import ruling_entry
+from marram.services.log.searching import words_of
 from marram.teach.book.contents import entries
 from tests.clubs import club
 from tests.desk.asking import TestClient

@@ -12,7 +12,7 @@ from marram.course.model import Course
 from marram.desk.rulings import drawings, relief_view
 from marram.relief import Place, Why
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
-from marram.services import relief as relief_service
+from marram.services.ground import relief as relief_service
 from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground

@@ -14,7 +14,7 @@ import pytest
 from marram.desk.rulings.case_address import CaseAddress, read_address
 from marram.desk.rulings.story import at_incident, next_incident, together, without_incident
 from marram.rules.penalty import Who
-from marram.services.event import Event
+from marram.services.cases.event import Event
 from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 from tests.desk.places import Ground

@@ -8,7 +8,7 @@ import pytest
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
-from marram.services.suspension import on_now
+from marram.services.day.suspension import on_now
 from marram.words.texts import text
 from tests.clubs import club
 from tests.desk.asking import TestClient

@@ -22,8 +22,8 @@ from marram.desk.log.kept import KeptHere, keep_here
 from marram.records.entry import new_ident
 from marram.records.field import entrants
 from marram.schema import read_json
-from marram.services.scored import scored_in
-from marram.services.suspension import on_now
+from marram.services.day.suspension import on_now
+from marram.services.results.scored import scored_in
 from tests.desk.asking import TestClient
 from tests.desk.test_cards import bring_in
 from tests.desk.test_cards_of_partners import fill

@@ -16,7 +16,7 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
 from marram.records.entry import new_ident
 from marram.records.field import entrants
-from marram.services.suspension import on_now
+from marram.services.day.suspension import on_now
 from tests.desk.asking import TestClient
 from tests.desk.test_bracket import draw, event, now, pairs, result, start
 from tests.desk.test_matches import enter

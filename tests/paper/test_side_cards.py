@@ -13,8 +13,8 @@ from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.scorecards import scorecards
 from marram.paper.sheet import Card, Cards
 from marram.schema import read_json
-from marram.services.event_papers import SheetName
-from marram.services.event_papers_kept import papers_of_records
+from marram.services.sheets.event_papers import SheetName
+from marram.services.sheets.event_papers_kept import papers_of_records
 from tests.paper.events import EIGHTEEN
 from tests.services.scoring import scoring
 

@@ -14,7 +14,7 @@ from shapely.geometry import mapping, shape
 
 from marram.relief.geometry.limits import Bound
 from marram.rules.plain import as_plain
-from marram.services.relief import draw_options
+from marram.services.ground.relief import draw_options
 from tests.relief.verifier.asking import asked, exported
 from tests.relief.verifier.ball_places import ground_of
 from tests.relief.verifier.balls import Balls

@@ -12,7 +12,7 @@ from marram.rules.engine.fact import FACTS, yes_no
 from marram.rules.engine.usual import usual_answers
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Ruling
-from marram.services.usual import usual_together
+from marram.services.cases.usual import usual_together
 
 
 def ask_about(incident: str) -> Any:

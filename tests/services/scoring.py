@@ -14,10 +14,10 @@ from marram.records.database import Records
 from marram.records.entry import Entry, Kept, new_ident
 from marram.records.log import Log
 from marram.records.starting_sheet import events
-from marram.services.card_log import Tap, card_kept, entering
-from marram.services.competition_kept import CompetitionKept, competition_kept
-from marram.services.event_results import CardNow, EventResults, ResultsNow
+from marram.services.cards.card_log import Tap, card_kept, entering
 from marram.services.kinds.registry import checked
+from marram.services.results.competition_kept import CompetitionKept, competition_kept
+from marram.services.results.event_results import CardNow, EventResults, ResultsNow
 from tests.clubs import club_records
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)

@@ -12,9 +12,9 @@ from marram.demo import EVENT
 from marram.records.entry import Entry
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.schema import read_json
-from marram.services.case import Act, Case
-from marram.services.event_results import EventResults
-from marram.services.log import About, ruling_entry
+from marram.services.cases.case import Act, Case
+from marram.services.log.log import About, ruling_entry
+from marram.services.results.event_results import EventResults
 from tests.services.scoring import NOON, PARS, Scoring, scoring
 
 MOVED = {

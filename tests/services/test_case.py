@@ -17,15 +17,15 @@ from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play
 from marram.rules.facts.several import BETWEEN
 from marram.rules.former_names import FORMER_FACTS, FORMER_INCIDENTS
 from marram.rules.incidents import INCIDENTS, incident
-from marram.services import case as schema
-from marram.services.address import Address
-from marram.services.address_case import SHARED, address_of, case_at
-from marram.services.address_reading import read_address
-from marram.services.case import Act, Case, CasePlayer, MadeWith, Spot
-from marram.services.case_file import read_case
-from marram.services.conditions import Conditions, read_conditions
-from marram.services.made_with import book_digest
-from marram.services.places import ROLES
+from marram.services.cases import case as schema
+from marram.services.cases.address import Address
+from marram.services.cases.address_case import SHARED, address_of, case_at
+from marram.services.cases.address_reading import read_address
+from marram.services.cases.case import Act, Case, CasePlayer, MadeWith, Spot
+from marram.services.cases.case_file import read_case
+from marram.services.cases.conditions import Conditions, read_conditions
+from marram.services.cases.made_with import book_digest
+from marram.services.cases.places import ROLES
 from tests.cli.running import marram
 
 DAY = date(2024, 5, 1)

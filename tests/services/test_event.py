@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from marram.demo import EVENT
 from marram.errors import InputError
-from marram.services.event import EventFile, read_event
+from marram.services.cases.event import EventFile, read_event
 from tests.cli.running import marram
 
 FOLDER = Path(__file__).parents[1] / "bad" / "event"

@@ -12,16 +12,16 @@ from marram.paper.event.event_report import RulingLine
 from marram.paper.sheet import Picture, Sheet, Table, Words
 from marram.records.entry import Entry, Kept, new_ident
 from marram.records.log import Log
-from marram.services.case import Act, Case, Spot
-from marram.services.differences import put_before_chief
-from marram.services.event_papers import EventPapers, SheetName
-from marram.services.event_papers_kept import papers_of_records
+from marram.services.cases.case import Act, Case, Spot
+from marram.services.day.suspension import resuming, suspending, suspensions
 from marram.services.kinds.rulings import Instead
 from marram.services.kinds.suspension import Cause, Suspension
-from marram.services.log import About, ruling_entry
-from marram.services.opinions import answering, asking
-from marram.services.report_lines import ruling_lines
-from marram.services.suspension import resuming, suspending, suspensions
+from marram.services.log.differences import put_before_chief
+from marram.services.log.log import About, ruling_entry
+from marram.services.log.opinions import answering, asking
+from marram.services.sheets.event_papers import EventPapers, SheetName
+from marram.services.sheets.event_papers_kept import papers_of_records
+from marram.services.sheets.report_lines import ruling_lines
 from tests.services.scoring import NOON, Scoring, scoring
 
 UNPLAYABLE = {

@@ -9,11 +9,11 @@ from shapely.geometry import Point, box
 from marram.course.model import Course, Feature, Kind
 from marram.relief import Drawn
 from marram.rules.ruling import Action, HandOver, Ruling
-from marram.services.conditions import Conditions
-from marram.services.interference import in_line_of_sight, interfering
-from marram.services.places import Places
-from marram.services.relief import draw_options
-from marram.services.rulings import Asked, rule_at_place
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.places import Places
+from marram.services.cases.rulings import Asked, rule_at_place
+from marram.services.ground.interference import in_line_of_sight, interfering
+from marram.services.ground.relief import draw_options
 from tests.relief.ground_for_tests import BUNKER, course
 
 OTHER = Feature(Kind.PUTTING_GREEN, "green of 2", box(-60, 20, -40, 40), holes=(2,))

@@ -11,10 +11,19 @@ from marram.demo import COURSE
 from marram.rules.facts.ball import Area
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.incidents import INCIDENTS
-from marram.services.conditions import Conditions
-from marram.services.lies import to_plane
-from marram.services.likely import BY_AREA, BY_FORM, BY_KIND, BY_SIDES, MOST, NEAR, by_place, likely_here
-from marram.services.told import Sentence, told
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.likely import (
+    BY_AREA,
+    BY_FORM,
+    BY_KIND,
+    BY_SIDES,
+    MOST,
+    NEAR,
+    by_place,
+    likely_here,
+)
+from marram.services.cases.told import Sentence, told
+from marram.services.ground.lies import to_plane
 from tests.desk.asking import TestClient
 
 ON = Conditions(date(2025, 6, 21), FormOfPlay.STROKE_PLAY, Sides.INDIVIDUAL, ())

@@ -12,9 +12,9 @@ from marram.records.entry import Kept, new_ident
 from marram.records.log import Log
 from marram.records.making import made
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.case import Act, Case, MadeWith, Spot
-from marram.services.log import About, again, earlier, ruling_entry
-from marram.services.made_with import book_digest
+from marram.services.cases.case import Act, Case, MadeWith, Spot
+from marram.services.cases.made_with import book_digest
+from marram.services.log.log import About, again, earlier, ruling_entry
 from tests.records.conftest import new_event
 
 NOW = datetime(2025, 6, 21, 14, 5, tzinfo=UTC)

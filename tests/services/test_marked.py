@@ -17,12 +17,12 @@ from marram.desk.app import create_app
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Ruling
-from marram.services.conditions import Conditions
-from marram.services.event import read_event
-from marram.services.marked import marking_faults, without_local_rule, zones_not_offered
-from marram.services.marking import check_marking
-from marram.services.places import Places
-from marram.services.rulings import Asked, Ruled, rule_on
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.event import read_event
+from marram.services.cases.places import Places
+from marram.services.cases.rulings import Asked, Ruled, rule_on
+from marram.services.ground.marked import marking_faults, without_local_rule, zones_not_offered
+from marram.services.ground.marking import check_marking
 from tests.desk.asking import TestClient
 
 IN_THE_CAULDRON = (55.005237, 4.002143)

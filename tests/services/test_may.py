@@ -18,9 +18,9 @@ from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.penalty import Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
-from marram.services.acts import ACTS
-from marram.services.may import MayAnswer, MayAsk, Verdict, local_rules_that_decide, may
-from marram.services.may_words import may_line
+from marram.services.asked.acts import ACTS
+from marram.services.asked.may import MayAnswer, MayAsk, Verdict, local_rules_that_decide, may
+from marram.services.asked.may_words import may_line
 from marram.words.headline import costs_something
 
 ON = date(2024, 6, 1)

@@ -8,8 +8,8 @@ from marram.desk.app import create_app
 from marram.desk.log.kept import keep_here
 from marram.paper.sheet import Table
 from marram.schema import read_json
-from marram.services.event_papers import SheetName
-from marram.services.event_papers_kept import papers_of_records
+from marram.services.sheets.event_papers import SheetName
+from marram.services.sheets.event_papers_kept import papers_of_records
 from tests.desk.asking import TestClient
 from tests.services.scoring import PARS, scoring
 

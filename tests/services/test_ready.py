@@ -14,7 +14,7 @@ from marram.course.loading import load
 from marram.course.model import Course, Kind
 from marram.course.versions.hole_days import HoleDays
 from marram.demo import COURSE
-from marram.services.ready import Daylight, what_exists
+from marram.services.day.ready import Daylight, what_exists
 from tests.cli.running import marram
 
 DAY = date(2025, 6, 21)

@@ -15,7 +15,7 @@ from marram.errors import InputError
 from marram.records import tables
 from marram.records.starting_sheet import Known
 from marram.schema import read_json
-from marram.services.ready_kept import Ready, next_round, ready_kept
+from marram.services.day.ready_kept import Ready, next_round, ready_kept
 from tests.cli.running import marram
 from tests.services.scoring import Scoring, scoring
 

@@ -10,12 +10,12 @@ import pytest
 from marram.competition.conditions.reading import read_event_file
 from marram.errors import InputError
 from marram.records.starting_sheet import Known
-from marram.services.competition_results import read_results
-from marram.services.event import read_event
-from marram.services.event_papers import SheetName
-from marram.services.event_papers_kept import papers_of_records
-from marram.services.round_of_day import round_of_day
-from marram.services.scored import scored_in
+from marram.services.cases.event import read_event
+from marram.services.day.round_of_day import round_of_day
+from marram.services.results.competition_results import read_results
+from marram.services.results.scored import scored_in
+from marram.services.sheets.event_papers import SheetName
+from marram.services.sheets.event_papers_kept import papers_of_records
 from tests.competition.making import COURSE, PARS
 from tests.services.scoring import scoring
 

@@ -5,9 +5,9 @@ from datetime import date
 from pathlib import Path
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.case import Act, Case
-from marram.services.log import About, ruling_entry
-from marram.services.ruled_cases import cases_of
+from marram.services.cases.case import Act, Case
+from marram.services.log.log import About, ruling_entry
+from marram.services.log.ruled_cases import cases_of
 from tests.services.scoring import NOON, scoring
 
 UNPLAYABLE = {

@@ -9,11 +9,11 @@ import pytest
 
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import Kept
-from marram.services.case import Case
-from marram.services.differences import differences, looked_at
+from marram.services.cases.case import Case
 from marram.services.kinds.rulings import Instead
-from marram.services.log import About, ruling_entry
-from marram.services.searching import Search, rule_words, search
+from marram.services.log.differences import differences, looked_at
+from marram.services.log.log import About, ruling_entry
+from marram.services.log.searching import Search, rule_words, search
 from tests.clubs import club
 from tests.services.test_log import CASE, yellow
 

@@ -10,9 +10,9 @@ from marram.desk.live.play import play_told
 from marram.desk.log.kept import KeptHere
 from marram.errors import InputError
 from marram.records.entry import new_ident
+from marram.services.day.state_of_play import StateOfPlay, state_of_play
+from marram.services.day.suspension import on_now, resuming, suspending, suspensions
 from marram.services.kinds.suspension import Cause, Suspension
-from marram.services.state_of_play import StateOfPlay, state_of_play
-from marram.services.suspension import on_now, resuming, suspending, suspensions
 from tests.clubs import club
 
 NOON = datetime(2025, 6, 21, 12, tzinfo=UTC)

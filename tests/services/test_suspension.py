@@ -10,8 +10,7 @@ from marram.desk.log.kept import KeptHere
 from marram.errors import InputError
 from marram.records.entry import Entry, new_ident
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.kinds.suspension import Ball, Cause, Suspension
-from marram.services.suspension import (
+from marram.services.day.suspension import (
     GroupStops,
     Stopped,
     Where,
@@ -23,6 +22,7 @@ from marram.services.suspension import (
     what_groups_do,
     what_to_do,
 )
+from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.words.english.texts.suspension import TEXTS
 from tests.clubs import club
 

@@ -7,7 +7,7 @@ from marram.rules.facts.ball import Area
 from marram.rules.finding.cues import CUES
 from marram.rules.finding.told_facts import told_facts
 from marram.rules.local_rules.register import REGISTER
-from marram.services.told import Sentence, told
+from marram.services.cases.told import Sentence, told
 
 
 def read(incident: str, words: str) -> dict[str, str]:

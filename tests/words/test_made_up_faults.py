@@ -29,10 +29,10 @@ from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.rules.local_rules.adoption import adopt
 from marram.rules.local_rules.register import REGISTER
 from marram.said import Said
-from marram.services.case import Act, Case, CasePlayer, Spot
-from marram.services.case_file import read_case
-from marram.services.event import Entrant, EventFile, Group, read_event
-from marram.services.places import ROLES
+from marram.services.cases.case import Act, Case, CasePlayer, Spot
+from marram.services.cases.case_file import read_case
+from marram.services.cases.event import Entrant, EventFile, Group, read_event
+from marram.services.cases.places import ROLES
 from marram.words.spoken import spoken
 from tests.course.mending.broken import BREAKS, document, features
 from tests.words.made_up import speaking

@@ -15,7 +15,7 @@ from marram.demo import COURSE, GREENS
 from marram.errors import BadCourse
 from marram.paper.hole_location_sheet import sheet_pdf, sheet_svg
 from marram.paper.marking_sheet import marking_pdf
-from marram.services.holes import green_slopes
+from marram.services.ground.holes import green_slopes
 from tests.words.made_up import speaking
 from tests.words.outside import names_of
 from tests.words.unmarked import plain_values, seen_in, unmarked

@@ -10,7 +10,7 @@ from marram.demo import EVENT
 from marram.errors import InputError
 from marram.records.field import EntrantKept, entrants
 from marram.schema import read_json
-from marram.services.wishes_written import read_wishes, wish_lines
+from marram.services.field.wishes_written import read_wishes, wish_lines
 from tests.services.scoring import scoring
 from tests.words.made_up import speaking
 

@@ -98,7 +98,7 @@ def _with_event(
     topic: Topic, event: str | None, records: str | None
 ) -> tuple[Topic, list[dict[str, object]]]:
     if topic.kind == "local_rules" and not topic.given:
-        from marram.services.event import read_event
+        from marram.services.cases.event import read_event
 
         if event is None:
             raise InputError(said("Give the event whose Local Rules are meant, with --event FILE."))
@@ -108,7 +108,7 @@ def _with_event(
         from marram.records.database import opened as opened_records
         from marram.records.log import Log
         from marram.services.keeping import kept_event
-        from marram.services.ruled_cases import cases_of
+        from marram.services.log.ruled_cases import cases_of
 
         if records is None:
             raise InputError(said("Give the records that keep the event's log, with --records."))

@@ -12,7 +12,7 @@ from marram.rules.engine.changes import changes
 from marram.rules.incidents import INCIDENTS, incident
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.given import day_of_edition, form_given, sides_given
+from marram.services.cases.given import day_of_edition, form_given, sides_given
 from marram.teach.what_changed.grouping import walked, what_changed
 from marram.teach.what_changed.kept import kept
 from marram.teach.what_changed.telling import ToldChange, told

@@ -13,10 +13,10 @@ from marram.records.entry import new_ident
 from marram.records.log import Log
 from marram.rules.result import NeedFacts
 from marram.said import said
-from marram.services.card_log import Tap
-from marram.services.closing import closing, may_reopen, reopened, waits
+from marram.services.cards.card_log import Tap
 from marram.services.kinds.registry import checked
-from marram.services.scored import scored_in
+from marram.services.results.closing import closing, may_reopen, reopened, waits
+from marram.services.results.scored import scored_in
 from marram.words.spoken import spoken
 from marram.words.texts import text
 

@@ -15,10 +15,10 @@ from marram.rules.engine.request import fact_named
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.said import said
-from marram.services.cards import CardRuled, rule_card
-from marram.services.cards import told as card_told
-from marram.services.competition_results import Result, read_results
-from marram.services.competition_results import told as results_told
+from marram.services.cards.cards import CardRuled, rule_card
+from marram.services.cards.cards import told as card_told
+from marram.services.results.competition_results import Result, read_results
+from marram.services.results.competition_results import told as results_told
 from marram.words.language import translate
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text

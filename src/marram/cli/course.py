@@ -9,8 +9,8 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.course.fault import Fault, Severity
 from marram.course.loading import examine
 from marram.rules.plain import as_plain
-from marram.services.given import day_of_play, local_rules_in_force
-from marram.services.marked import marking_faults, without_local_rule
+from marram.services.cases.given import day_of_play, local_rules_in_force
+from marram.services.ground.marked import marking_faults, without_local_rule
 from marram.words.faults import fault_words
 from marram.words.texts import text
 

@@ -71,7 +71,7 @@ def course_mend(
 ) -> None:
     """Open a map in the desk's editor to be mended, or list and mend its faults here; the file itself is never written."""
     from marram.cli.mending import Wanted, mend_course
-    from marram.services.given import day_of_play
+    from marram.services.cases.given import day_of_play
 
     wanted = Wanted(
         accept or [], course, who, why, day_of_play(day, None), maps, output, json, only_list, ask, port
@@ -119,7 +119,7 @@ def course_versions(
 ) -> None:
     """List the versions of a map, and the one in force on a day."""
     from marram.cli.versions import list_versions
-    from marram.services.given import day_of_play
+    from marram.services.cases.given import day_of_play
 
     list_versions(file, maps, day_of_play(day, None), json)
 
@@ -155,7 +155,7 @@ def course_holes(
 ) -> None:
     """Propose hole locations and print their sheet."""
     from marram.cli.holes import hole_locations
-    from marram.services.given import day_of_play
+    from marram.services.cases.given import day_of_play
 
     hole_locations(
         file,
@@ -184,6 +184,6 @@ def course_marking(
 ) -> None:
     """Print what to mend before play, hole by hole."""
     from marram.cli.holes import marking
-    from marram.services.given import day_of_play
+    from marram.services.cases.given import day_of_play
 
     marking(file, day=day_of_play(day, None), pdf=pdf, as_json=json)

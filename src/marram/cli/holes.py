@@ -21,8 +21,8 @@ from marram.course.reading.files import bytes_of, text_of
 from marram.errors import BadPlace, InputError
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.holes import HoleLook, green_slopes, look_at_hole, propose_holes
-from marram.services.marking import check_marking
+from marram.services.ground.holes import HoleLook, green_slopes, look_at_hole, propose_holes
+from marram.services.ground.marking import check_marking
 from marram.words.faults import fault_words
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text

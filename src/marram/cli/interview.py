@@ -11,7 +11,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding import find
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import HandOver
-from marram.services.usual import UsualAnswer
+from marram.services.cases.usual import UsualAnswer
 from marram.words.language import translate
 from marram.words.questions import question_words
 from marram.words.sheet import sheet

@@ -13,8 +13,8 @@ from marram.rules.incidents.incident import Incident
 from marram.rules.local_rules.local_rule import LocalRule
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.given import day_of_play, sides_given
-from marram.services.told import Offered, Sentence, Told, told
+from marram.services.cases.given import day_of_play, sides_given
+from marram.services.cases.told import Offered, Sentence, Told, told
 from marram.words.language import translate
 from marram.words.questions import question_words
 from marram.words.texts import capital, text

@@ -6,9 +6,9 @@ from marram.cli.facts import facts_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.rules.facts.ball import area_of_ball
 from marram.rules.plain import as_plain
-from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
-from marram.services.may import MayAsk, may
-from marram.services.may_words import MayLine, asked_once, may_line
+from marram.services.asked.may import MayAsk, may
+from marram.services.asked.may_words import MayLine, asked_once, may_line
+from marram.services.cases.given import day_of_play, form_given, local_rules_in_force, sides_given
 from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.texts import text

@@ -14,7 +14,7 @@ from marram.errors import InputError
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.lies import to_plane
+from marram.services.ground.lies import to_plane
 from marram.words.spoken import spoken
 from marram.words.texts import text
 

@@ -7,8 +7,8 @@ from marram.cli.drawing import show_draw, time_of
 from marram.competition.draw.wishes import starts
 from marram.errors import InputError
 from marram.said import said
-from marram.services.competition_results import Result, read_results
-from marram.services.next_round import FurtherRound, draw_further, playing_on
+from marram.services.field.next_round import FurtherRound, draw_further, playing_on
+from marram.services.results.competition_results import Result, read_results
 from marram.words.texts import text
 
 

@@ -13,7 +13,7 @@ from marram.paper.paper_size import PaperSize
 from marram.paper.sheet import Sheet
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.event_papers import EventPapers, SheetName, papers_of_file
+from marram.services.sheets.event_papers import EventPapers, SheetName, papers_of_file
 from marram.words.texts import text
 
 ALL = "all"
@@ -116,7 +116,7 @@ def _papers(source: Source) -> EventPapers:
     if faults:
         raise InputError(*faults)
     from marram.records.database import opened
-    from marram.services.event_papers_kept import map_of_round, papers_of_records
+    from marram.services.sheets.event_papers_kept import map_of_round, papers_of_records
 
     with opened(source.records) as there:
         on_map = course or map_of_round(there, source.event, source.round)

@@ -7,7 +7,7 @@ from marram.course.lies.areas import FURTHEST
 from marram.course.model import Course
 from marram.errors import BadPlace, InputError
 from marram.said import said
-from marram.services.places import Degrees
+from marram.services.cases.places import Degrees
 
 
 def places_given(course: Course, written: Mapping[str, str]) -> dict[str, Degrees]:

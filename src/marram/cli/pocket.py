@@ -8,9 +8,9 @@ from marram.cli.exits import BAD_INPUT, stop
 from marram.cli.writing import write_files
 from marram.desk.offline.pocket import pocket_page
 from marram.said import said
-from marram.services.conditions import conditions_of_event, in_competition
-from marram.services.event import read_event
-from marram.services.given import day_of_play
+from marram.services.cases.conditions import conditions_of_event, in_competition
+from marram.services.cases.event import read_event
+from marram.services.cases.given import day_of_play
 from marram.words.texts import day_words, text
 
 

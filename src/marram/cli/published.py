@@ -7,12 +7,12 @@ from marram.cli.writing import write_files
 from marram.records.database import opened
 from marram.records.field import details
 from marram.records.log import Log
-from marram.services.competition_kept import competition_kept
 from marram.services.course_kept import course_kept
 from marram.services.keeping import kept_event
 from marram.services.publishing.documents import named
 from marram.services.publishing.formats import formats_of, in_format
 from marram.services.publishing.published import published
+from marram.services.results.competition_kept import competition_kept
 from marram.words.texts import text
 
 

@@ -17,7 +17,7 @@ from marram.course.versions.hole_days import HoleDays
 from marram.errors import InputError
 from marram.rules.plain import as_plain
 from marram.said import said
-from marram.services.ready import Daylight, check_minutes, what_exists
+from marram.services.day.ready import Daylight, check_minutes, what_exists
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 
@@ -94,8 +94,8 @@ def _of_records(wanted: Wanted) -> Found:
     from marram.records.database import opened
     from marram.records.starting_sheet import rounds
     from marram.services.course_kept import course_kept
+    from marram.services.day.ready_kept import next_round, ready_kept
     from marram.services.keeping import kept_event
-    from marram.services.ready_kept import next_round, ready_kept
 
     faults = [
         said("{option} belongs to an event in a file; with --records leave it out.", option=option)

@@ -18,9 +18,9 @@ from marram.rules.plain import as_plain
 from marram.said import Said, said
 from marram.services.keeping import Started, kept_event, start
 from marram.services.kinds.registry import kind_named
-from marram.services.log import RULING
-from marram.services.log import again as ruled_again
-from marram.services.searching import OUTCOMES, Search, all_found
+from marram.services.log.log import RULING
+from marram.services.log.log import again as ruled_again
+from marram.services.log.searching import OUTCOMES, Search, all_found
 from marram.words.texts import count_text, text
 
 

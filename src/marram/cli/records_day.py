@@ -13,12 +13,12 @@ from marram.records.log import Log
 from marram.records.people import names
 from marram.records.starting_sheet import groups, rounds
 from marram.said import said
-from marram.services.differences import differences
+from marram.services.day.suspension import on_now, resuming, suspending, what_groups_do
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
 from marram.services.kinds.suspension import Cause, Suspension
-from marram.services.opinions import opinions
-from marram.services.suspension import on_now, resuming, suspending, what_groups_do
+from marram.services.log.differences import differences
+from marram.services.log.opinions import opinions
 from marram.words.texts import text
 
 E = TypeVar("E", bound=Enum)

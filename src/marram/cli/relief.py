@@ -26,14 +26,14 @@ from marram.relief.place.player import USUAL_CLUB_LENGTH, Player
 from marram.rules.former_names import incident_now
 from marram.rules.ruling import Ruling
 from marram.said import said, sentences
-from marram.services.conditions import Conditions
-from marram.services.drops import check_drops
-from marram.services.given import form_given, local_rules_in_force, sides_given
-from marram.services.lies import to_plane
-from marram.services.marked import zones_not_offered
-from marram.services.places import Degrees, Places
-from marram.services.relief import draw_options
-from marram.services.rulings import Asked, rule_at_place
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.given import form_given, local_rules_in_force, sides_given
+from marram.services.cases.places import Degrees, Places
+from marram.services.cases.rulings import Asked, rule_at_place
+from marram.services.ground.drops import check_drops
+from marram.services.ground.lies import to_plane
+from marram.services.ground.marked import zones_not_offered
+from marram.services.ground.relief import draw_options
 from marram.words.texts import text
 
 if TYPE_CHECKING:

@@ -96,7 +96,7 @@ def relief(
 ) -> None:
     """Draw the relief options at a place on a course."""
     from marram.cli.relief import Files, Request, draw_relief
-    from marram.services.given import day_of_play
+    from marram.services.cases.given import day_of_play
 
     places = {
         "ball": ball,

@@ -14,10 +14,10 @@ from marram.relief.place.place_words import PICKED, missing_words, no_relief_wor
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import HandOver
-from marram.services.marked import WithoutLocalRule
-from marram.services.places import Degrees
-from marram.services.relief import OptionDrawn, condition_words
-from marram.services.rulings import Ruled
+from marram.services.cases.places import Degrees
+from marram.services.cases.rulings import Ruled
+from marram.services.ground.marked import WithoutLocalRule
+from marram.services.ground.relief import OptionDrawn, condition_words
 from marram.words.spoken import spoken
 from marram.words.texts import text
 from marram.words.told_apart import options_words
@@ -133,8 +133,8 @@ class Report:
 
     def document(self) -> dict[str, Any]:
         """Return the report as data."""
-        from marram.services.address_case import case_asked
-        from marram.services.made_with import made_with
+        from marram.services.cases.address_case import case_asked
+        from marram.services.cases.made_with import made_with
 
         ruled, hole, place = self.ruled, self.ruled.lie.hole, self.ruled.lie.place
         assert hole is not None

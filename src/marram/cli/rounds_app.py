@@ -44,8 +44,8 @@ def next_round(
 ) -> None:
     """Draw a further round by the scores so far, after the cut (exit code 2 where wishes clash)."""
     from marram.cli.next_round import Slots, tell_next_round
-    from marram.services.draw_file import read_draw
-    from marram.services.next_round import FurtherRound
+    from marram.services.field.draw_file import read_draw
+    from marram.services.field.next_round import FurtherRound
 
     groups = () if before is None else read_draw(before)
     by = FurtherRound(seed, leaders_first, groups, turn, not_again, clubs_apart)

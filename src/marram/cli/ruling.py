@@ -14,10 +14,10 @@ from marram.rules.former_names import incident_now
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import HandOver, Ruling
 from marram.said import said
-from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
+from marram.services.cases.given import day_of_play, form_given, local_rules_in_force, sides_given
 
 if TYPE_CHECKING:
-    from marram.services.case import Case
+    from marram.services.cases.case import Case
     from marram.words.sheet import Sheet
 
 
@@ -62,7 +62,7 @@ def give_ruling(
     singly: set[str] = set()
     while interactive and isinstance(result, NeedFacts | HandOver):
         from marram.cli.interview import ask, confirm_usual, tell_hand_over
-        from marram.services.usual import usual_together
+        from marram.services.cases.usual import usual_together
 
         if isinstance(result, HandOver):
             tell_hand_over(result)
@@ -131,8 +131,8 @@ def _print_json(
 def _case(conditions: dict[str, Any], form: FormOfPlay | None, facts: dict[str, Any]) -> "Case":
     """Return what was ruled on, as it can be read back."""
     from marram.rules.engine.request import fact_named
-    from marram.services.case import Act, Case
-    from marram.services.made_with import made_with
+    from marram.services.cases.case import Act, Case
+    from marram.services.cases.made_with import made_with
 
     tokens = {name: fact_named(name).token(fact_named(name).parse(answer)) for name, answer in facts.items()}
     codes = conditions["local_rules"]

@@ -16,8 +16,8 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.said import Said, joined, said
-from marram.services.competition_results import read_results
-from marram.services.given import day_of_play, form_given
+from marram.services.cases.given import day_of_play, form_given
+from marram.services.results.competition_results import read_results
 from marram.words.sheet import sheet
 from marram.words.texts import text
 

@@ -16,7 +16,7 @@ from marram.desk import serve
 from marram.desk.people.hours import PLAY
 from marram.desk.reaching import LOOPBACK
 from marram.said import said
-from marram.services.event import read_event
+from marram.services.cases.event import read_event
 from marram.words.spoken import spoken
 from marram.words.texts import count_text, text
 

@@ -13,9 +13,9 @@ from marram.rules.incidents import incident
 from marram.rules.plain import as_plain
 from marram.rules.ruling import Ruling
 from marram.rules.story.story import Happened, StoryResult
-from marram.services.case_file import read_case_file
-from marram.services.made_with import book_digest, made_with
-from marram.services.stories import happened, rule_case
+from marram.services.cases.case_file import read_case_file
+from marram.services.cases.made_with import book_digest, made_with
+from marram.services.cases.stories import happened, rule_case
 from marram.words.language import translate
 from marram.words.messages import say
 from marram.words.penalties import strokes_words

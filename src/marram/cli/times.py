@@ -14,7 +14,7 @@ from marram.course.loading import load
 from marram.errors import InputError, did_you_mean, shown
 from marram.paper.event.on_paper import OnPaper
 from marram.said import said, sentences
-from marram.services.event_papers import papers_of_file
+from marram.services.sheets.event_papers import papers_of_file
 from marram.words.texts import count_text, long_day_words, text
 
 

@@ -9,7 +9,7 @@ from marram.cli.writing import write_files
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.former_names import incident_now
 from marram.rules.plain import as_plain
-from marram.services.given import day_of_play, form_given, local_rules_in_force, sides_given
+from marram.services.cases.given import day_of_play, form_given, local_rules_in_force, sides_given
 from marram.teach.beliefs.telling import Believed, believed_of
 from marram.teach.explaining import Decided, Explained, explain
 from marram.teach.pathway import path_svg

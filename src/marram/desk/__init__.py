@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from marram.course.mending.keeping import ToMend
     from marram.desk.secure.authority import Secured
     from marram.desk.secure.handing_out import HandedOut
-    from marram.services.event import Event
+    from marram.services.cases.event import Event
 
 
 NOT_STARTED = 3
@@ -52,7 +52,7 @@ def serve(
         port: the port to listen on.
         course: the course map; ``None`` takes the demonstration course.
         open_browser: open the first page in the browser of this machine.
-        event: the competition, as a JSON file, what it holds, or an :class:`~marram.services.event.Event`.
+        event: the competition, as a JSON file, what it holds, or an :class:`~marram.services.cases.event.Event`.
         maps: the folder that keeps versions of the map; ``None`` takes one below the user's own data.
         elevations: files with elevations of the greens, for hole locations.
         elevations_crs: their coordinate system, where they are not in degrees.

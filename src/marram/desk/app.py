@@ -24,8 +24,8 @@ from marram.desk.shell.compressing import Compressing
 from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
 from marram.desk.shell.workplace import Workplace, with_holes, workplaces
-from marram.services.event import Event, read_event
-from marram.services.holes import green_slopes
+from marram.services.cases.event import Event, read_event
+from marram.services.ground.holes import green_slopes
 
 if TYPE_CHECKING:
     from marram.desk.secure.handing_out import HandedOut

@@ -21,7 +21,7 @@ from marram.desk.shell.map_parts import OVERVIEW, WHOLE
 from marram.desk.shell.workplace import Workplace, workplace_of
 from marram.desk.teaching.learn_page import kept_today
 from marram.errors import InputError
-from marram.services.conditions import conditions_of_event
+from marram.services.cases.conditions import conditions_of_event
 
 FIRST = 2.0
 """Seconds after the start until the first step (own choice): the first pages go first."""
@@ -106,7 +106,7 @@ def map_steps(app: FastAPI) -> Iterator[Step]:
 def log_steps(kept: KeptHere) -> Iterator[Step]:
     """Yield what is made ready of entries that were added: a few at a time."""
     from marram.records.searching import index_some  # noqa: PLC0415 - the desk starts without it
-    from marram.services.searching import words_of  # noqa: PLC0415 - the same
+    from marram.services.log.searching import words_of  # noqa: PLC0415 - the same
 
     yield lambda: kept.day_rulings.on(conditions_of_event(kept.event).on)
     more = [ENTRIES]

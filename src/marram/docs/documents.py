@@ -16,7 +16,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "result": "penalties, action, relief, corrections, citations and reasons, as members of `marram.rules.ruling`",
         "words": "the same as sentences: headline (finding, total, next step), finding (its key), tell (what the player is told), penalties, steps, further (steps the headline does not say), options, missing (relief not offered, and why), if_wrong, cautions, why, provisions; "
         "while facts are missing, question; for `hand_over`, rather: the incident that it rather is, and the facts to add there",
-        "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.case_file",
+        "case": "what was asked, in the one form that is read back: by `marram story`, the desk's API, and marram.services.cases.case_file",
     },
     "may": {
         "area, played_on": "what was asked",

@@ -21,7 +21,7 @@ from marram.records.events import Given, Official, OtherRound, Player, Start, ne
 from marram.records.maps import MapShelf, TakenOver, take_over
 from marram.records.starting_sheet import conditions, events, rounds
 from marram.said import joined, said
-from marram.services.event import Event, EventFile, read_event, read_event_file
+from marram.services.cases.event import Event, EventFile, read_event, read_event_file
 
 _APART = frozenset({"name", "round", "played_on", "rounds", "players", "officials", "starting_times"})
 """What records keep in tables of its own; all else are conditions of the competition."""

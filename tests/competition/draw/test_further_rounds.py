@@ -21,7 +21,7 @@ from marram.competition.results.scoring import Scoring
 from marram.competition.results.terms import Terms
 from marram.errors import InputError
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.next_round import FurtherRound, draw_further
+from marram.services.field.next_round import FurtherRound, draw_further
 from tests.paper.events import event, on_paper
 
 HOLE = (Hole(1, 4, 1),)

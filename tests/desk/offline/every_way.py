@@ -13,7 +13,7 @@ from marram.rules.incidents import INCIDENTS
 from marram.rules.plain import as_plain
 from marram.rules.rather import UNASKED
 from marram.rules.result import NeedFacts, Stake
-from marram.services.conditions import Conditions
+from marram.services.cases.conditions import Conditions
 from marram.words.sheet import Sheet, sheet
 
 WALKED = ("question", "settled", "why", "missing")

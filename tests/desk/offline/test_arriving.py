@@ -10,7 +10,7 @@ import pytest
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
-from marram.services.moments import happened_at
+from marram.services.log.moments import happened_at
 from tests.clubs import club
 from tests.desk.asking import TestClient
 

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from marram.desk.offline import book_on_disk, held_book
-from marram.services.conditions import Conditions
+from marram.services.cases.conditions import Conditions
 
 BOOK = gzip.compress(b'{"marram": 1}')
 UNDER = "on=2025-06-21&form=stroke_play"

@@ -11,7 +11,7 @@ from playwright._impl._driver import compute_driver_executable
 from marram.desk.shell.assets import DESK
 from marram.rules.editions import EDITION_2019, EDITION_2023, as_clarified
 from marram.rules.facts.conditions import FormOfPlay, Sides
-from marram.services.conditions import Conditions
+from marram.services.cases.conditions import Conditions
 from marram.services.offline.book import book_bytes
 from tests.desk.offline.every_way import lines
 

@@ -16,7 +16,7 @@ from marram.course.model import Course
 from marram.demo import COURSE
 from marram.desk.shell.assets import DESK
 from marram.relief.place.place_facts import FAR_AWAY, place_facts
-from marram.services.lies import hole_played
+from marram.services.ground.lies import hole_played
 from marram.services.offline.course_map import map_bytes
 from tests.course.real_maps import real_map
 from tests.desk.offline.test_every_way import NODE

@@ -13,8 +13,8 @@ from playwright.sync_api import Browser, expect
 from marram.demo import EVENT
 from marram.desk.offline.pocket import pocket_page
 from marram.rules.incidents import INCIDENTS
-from marram.services.conditions import conditions_of_event
-from marram.services.event import read_event
+from marram.services.cases.conditions import conditions_of_event
+from marram.services.cases.event import read_event
 from tests.cli.running import marram
 from tests.desk.axe import serious
 from tests.desk.settled import settled

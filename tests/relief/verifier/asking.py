@@ -14,10 +14,10 @@ from marram.relief.place.place_facts import place_facts
 from marram.rules.plain import as_plain
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import HandOver, Ruling
-from marram.services.conditions import Conditions
-from marram.services.places import Places
-from marram.services.relief import draw_options
-from marram.services.rulings import Asked, rule_at_place
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.places import Places
+from marram.services.cases.rulings import Asked, rule_at_place
+from marram.services.ground.relief import draw_options
 from tests.relief.verifier.question import Answer
 
 DAYS = {2019: date(2020, 6, 1), 2023: date(2024, 6, 1)}

@@ -17,7 +17,7 @@ from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
 from marram.rules.result import NeedFacts
 from marram.said import said
-from marram.services.card_log import (
+from marram.services.cards.card_log import (
     ANSWERED,
     ENDED,
     FOUND_OUT,
@@ -27,7 +27,7 @@ from marram.services.card_log import (
     Tap,
     entering,
 )
-from marram.services.event_results import CardKey
+from marram.services.results.event_results import CardKey
 
 router = APIRouter()
 Note = Annotated[str, Form(max_length=2000)]

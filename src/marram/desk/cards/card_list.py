@@ -14,8 +14,8 @@ from marram.desk.cards.scoring_here import ScoringHere, scoring_here
 from marram.desk.day.navigation import club_time
 from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import GroupOfDay, Known
-from marram.services.event_results import CardNow
-from marram.services.round_of_day import round_of_day
+from marram.services.day.round_of_day import round_of_day
+from marram.services.results.event_results import CardNow
 from marram.words.texts import text
 
 router = APIRouter()

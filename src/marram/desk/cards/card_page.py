@@ -21,7 +21,7 @@ from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import GroupOfDay
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement
-from marram.services.event_results import CardKey, CardNow
+from marram.services.results.event_results import CardKey, CardNow
 from marram.words.sheet import Sheet, sheet
 from marram.words.texts import text
 

@@ -3,7 +3,7 @@
 from fastapi import FastAPI
 
 from marram.desk.log.kept import KeptHere
-from marram.services.event_results import EventResults
+from marram.services.results.event_results import EventResults
 
 
 def event_results(app: FastAPI, kept: KeptHere) -> EventResults:

@@ -9,11 +9,11 @@ from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.shell.workplace import workplace_on
 from marram.records.entry import Entry, Kept, ident
-from marram.services.card_log import Tap
-from marram.services.card_rulings import rulings_due
-from marram.services.competition_kept import competition_kept
-from marram.services.event_results import CardKey
-from marram.services.scored import Scored
+from marram.services.cards.card_log import Tap
+from marram.services.cards.card_rulings import rulings_due
+from marram.services.results.competition_kept import competition_kept
+from marram.services.results.event_results import CardKey
+from marram.services.results.scored import Scored
 
 
 @dataclass(frozen=True)

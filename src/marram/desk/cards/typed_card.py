@@ -11,8 +11,8 @@ from marram.desk.cards.scoring_here import ScoringHere
 from marram.desk.day.navigation import club_time
 from marram.errors import InputError, shown
 from marram.said import said
-from marram.services.event_results import CardKey
 from marram.services.kinds.cards import LONGEST
+from marram.services.results.event_results import CardKey
 
 
 def read_score(given: str) -> HoleScore:

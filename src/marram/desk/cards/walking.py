@@ -16,7 +16,7 @@ from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.records.starting_sheet import GroupOfDay, Known
 from marram.said import said
-from marram.services.card_log import entering
+from marram.services.cards.card_log import entering
 from marram.words.texts import text
 
 router = APIRouter()

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from marram.course.model import Course
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.local_rules.register import REGISTER
-from marram.services.marked import PROVIDED_BY
+from marram.services.ground.marked import PROVIDED_BY
 from marram.words.ground import ground_words
 from marram.words.language import translate
 from marram.words.local_rules import area_title, time_words

@@ -3,8 +3,14 @@
 from collections.abc import Mapping
 from urllib.parse import parse_qsl, urlencode
 
-from marram.services.conditions import KEYS, PLAYER_KEYS, Conditions, conditions_of_event, read_conditions
-from marram.services.event import Event
+from marram.services.cases.conditions import (
+    KEYS,
+    PLAYER_KEYS,
+    Conditions,
+    conditions_of_event,
+    read_conditions,
+)
+from marram.services.cases.event import Event
 
 COOKIE = "marram_conditions"
 

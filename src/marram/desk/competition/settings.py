@@ -12,7 +12,7 @@ from marram.desk.competition.conditions import COOKIE, conditions_of, cookie_of
 from marram.desk.shell.back import within
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.conditions import form_of_play, sides
-from marram.services.conditions import KEYS, NONE, in_competition
+from marram.services.cases.conditions import KEYS, NONE, in_competition
 from marram.words.texts import text
 
 router = APIRouter()

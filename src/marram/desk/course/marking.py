@@ -12,7 +12,7 @@ from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.shell.workplace import show
 from marram.paper.marking_sheet import looked_at_words, numbered
-from marram.services.marking import Marking, check_marking
+from marram.services.ground.marking import Marking, check_marking
 from marram.words.spoken import spoken
 from marram.words.texts import text
 

@@ -12,7 +12,7 @@ from marram.desk.people.rights import ROOMS, Room
 from marram.desk.people.who import who_asks
 from marram.errors import InputError
 from marram.records.starting_sheet import groups, rounds, time_zone
-from marram.services.round_of_day import now_at
+from marram.services.day.round_of_day import now_at
 
 COOKIE = "marram_hour"
 """The cookie that holds the hour somebody chose, where the clock is not to decide."""

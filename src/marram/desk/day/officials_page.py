@@ -15,7 +15,7 @@ from marram.errors import InputError
 from marram.records.entry import new_ident
 from marram.records.starting_sheet import Known, round_conditions
 from marram.said import said
-from marram.services.officials_placed import Key, Placed, placed, placing, proposal
+from marram.services.day.officials_placed import Key, Placed, placed, placing, proposal
 from marram.words.texts import text
 
 router = APIRouter()

@@ -14,7 +14,7 @@ from marram.desk.day.navigation import club_time
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.shell.workplace import show, workplace_on
 from marram.records.starting_sheet import Known, rounds
-from marram.services.ready_kept import Ready, next_round, ready_kept
+from marram.services.day.ready_kept import Ready, next_round, ready_kept
 from marram.words.texts import text
 
 router = APIRouter()

@@ -18,12 +18,12 @@ from marram.records.field_changes import GroupSet
 from marram.records.starting_sheet import Known, groups, round_conditions
 from marram.rules.facts.conditions import Sides
 from marram.said import said
-from marram.services.draw_kept import Asked, DrawFound, draw_for, drawn
-from marram.services.field_kept import EventLog
-from marram.services.next_round import playing_on
+from marram.services.field.draw_kept import Asked, DrawFound, draw_for, drawn
+from marram.services.field.field_kept import EventLog
+from marram.services.field.next_round import playing_on
+from marram.services.field.wishes_written import wish_lines
 from marram.services.publishing.changes import changed_since_published
 from marram.services.publishing.documents import named
-from marram.services.wishes_written import wish_lines
 from marram.words.texts import text
 
 router = APIRouter()

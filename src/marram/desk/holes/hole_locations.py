@@ -25,7 +25,7 @@ from marram.desk.shell.workplace import show
 from marram.errors import BadPlace, InputError, told
 from marram.paper.hole_location_sheet import slope_note
 from marram.paper.paper_size import PaperSize
-from marram.services.holes import green_slopes
+from marram.services.ground.holes import green_slopes
 from marram.words.spoken import spoken
 from marram.words.texts import short_day_words, text
 

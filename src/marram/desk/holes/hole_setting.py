@@ -22,7 +22,7 @@ from marram.course.versions.hole_days import HoleDays, HoleVersion
 from marram.errors import BadPlace, InputError
 from marram.paper.green_drawing import SIZE, Turned, slope_arrows
 from marram.paper.hole_location_sheet import slope_words
-from marram.services.holes import look_at_hole, propose_holes
+from marram.services.ground.holes import look_at_hole, propose_holes
 from marram.words.spoken import spoken
 from marram.words.texts import text
 

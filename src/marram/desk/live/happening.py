@@ -14,8 +14,8 @@ from marram.errors import InputError
 from marram.records.entry import Kept
 from marram.records.open_cases import open_cases
 from marram.records.whereabouts import whereabouts
-from marram.services.moments import happened_at
-from marram.services.opinions import opinions
+from marram.services.log.moments import happened_at
+from marram.services.log.opinions import opinions
 from marram.words.texts import text
 
 SHOWN = 8

@@ -16,7 +16,7 @@ from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import LEADING, OFFICIALS, PUBLIC, hears, sees
 from marram.errors import InputError
-from marram.services.suspension import SUSPENDED
+from marram.services.day.suspension import SUSPENDED
 
 AGAIN = 2.0
 """Seconds until the records are tried again that could not be read (own choice)."""

@@ -10,8 +10,8 @@ from marram.desk.people.roles import hears
 from marram.desk.people.who import may, who_asks
 from marram.errors import InputError
 from marram.records.starting_sheet import time_zone
-from marram.services.state_of_play import StateOfPlay, state_of_play
-from marram.services.suspension import SUSPENDED
+from marram.services.day.state_of_play import StateOfPlay, state_of_play
+from marram.services.day.suspension import SUSPENDED
 from marram.words.texts import text
 
 Told = dict[str, str]

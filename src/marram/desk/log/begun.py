@@ -8,7 +8,7 @@ from marram.desk.log.here import DEVICE, can_decide, device_here, moment_words, 
 from marram.desk.log.kept import KeptHere
 from marram.desk.rulings.case_address import CaseAddress
 from marram.records.open_cases import Begun, begun, keep_page
-from marram.services.opinions import Opinion, opinions
+from marram.services.log.opinions import Opinion, opinions
 
 PAGES = frozenset({"/", "/ball", "/what", "/case", "/together"})
 """Pages a case can stand at."""

@@ -8,8 +8,8 @@ from threading import Lock
 from marram.desk.log.titles import title_of
 from marram.records.entry import Kept
 from marram.records.log import Log
-from marram.services.log import RULING
-from marram.services.moments import happened_at
+from marram.services.log.log import RULING
+from marram.services.log.moments import happened_at
 from marram.words.language import language
 
 

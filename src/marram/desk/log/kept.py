@@ -19,11 +19,11 @@ from marram.records.maps import HoleShelf, MapShelf
 from marram.records.people import names
 from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds, time_zone
 from marram.said import said
-from marram.services.differences import put_before_chief
-from marram.services.event import Event
+from marram.services.cases.event import Event
+from marram.services.day.round_of_day import now_at, round_of_day
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
-from marram.services.round_of_day import now_at, round_of_day
+from marram.services.log.differences import put_before_chief
 
 
 @dataclass(frozen=True)

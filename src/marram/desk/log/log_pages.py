@@ -12,8 +12,8 @@ from marram.desk.people.who import may_see
 from marram.desk.shell.workplace import show
 from marram.records.entry import Entry, Kept, Part, ident
 from marram.services.kinds.registry import kinds
-from marram.services.log import RULING, earlier_of
-from marram.services.searching import OUTCOMES, Search, search
+from marram.services.log.log import RULING, earlier_of
+from marram.services.log.searching import OUTCOMES, Search, search
 from marram.words.texts import text
 
 router = APIRouter()

@@ -21,10 +21,10 @@ from marram.errors import InputError
 from marram.records.entry import ident, new_ident
 from marram.records.open_cases import begin, keep_page
 from marram.said import said
-from marram.services.address_case import address_of, case_at
-from marram.services.case_file import read_case
-from marram.services.differences import differences, looked_at
-from marram.services.opinions import answering, asking, opinions
+from marram.services.cases.address_case import address_of, case_at
+from marram.services.cases.case_file import read_case
+from marram.services.log.differences import differences, looked_at
+from marram.services.log.opinions import answering, asking, opinions
 from marram.words.texts import text
 
 router = APIRouter()

@@ -29,10 +29,10 @@ from marram.records.photographs import photograph
 from marram.records.starting_sheet import GroupOfDay, Known
 from marram.rules.engine.request import fact_named
 from marram.said import said
-from marram.services.address_case import case_at
-from marram.services.case import Act, Case
+from marram.services.cases.address_case import case_at
+from marram.services.cases.case import Act, Case
 from marram.services.kinds.rulings import Instead
-from marram.services.log import About, Earlier, earlier, ruling_entry
+from marram.services.log.log import About, Earlier, earlier, ruling_entry
 
 router = APIRouter()
 

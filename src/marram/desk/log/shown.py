@@ -10,9 +10,9 @@ from marram.desk.log.titles import title_of
 from marram.desk.rulings.case_address import CaseAddress
 from marram.errors import InputError
 from marram.records.entry import Kept
-from marram.services.address_case import address_of
-from marram.services.case_file import read_case
-from marram.services.moments import DEVICE_AHEAD, SAME_TIME, happened_at
+from marram.services.cases.address_case import address_of
+from marram.services.cases.case_file import read_case
+from marram.services.log.moments import DEVICE_AHEAD, SAME_TIME, happened_at
 
 
 @dataclass(frozen=True)

@@ -18,11 +18,7 @@ from marram.desk.shell.workplace import show, workplace
 from marram.errors import InputError, shown
 from marram.records.entry import Kept, ident
 from marram.said import said
-from marram.services.evacuation import ways_out_words
-from marram.services.kinds.suspension import Ball, Cause, Suspension
-from marram.services.log import RULING
-from marram.services.moments import happened_at
-from marram.services.suspension import (
+from marram.services.day.suspension import (
     GroupStops,
     Stopped,
     position,
@@ -31,6 +27,10 @@ from marram.services.suspension import (
     suspensions,
     what_groups_do,
 )
+from marram.services.ground.evacuation import ways_out_words
+from marram.services.kinds.suspension import Ball, Cause, Suspension
+from marram.services.log.log import RULING
+from marram.services.log.moments import happened_at
 from marram.words.texts import text
 
 router = APIRouter()

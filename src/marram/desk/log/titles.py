@@ -4,7 +4,7 @@ from marram.errors import InputError
 from marram.records.entry import Kept
 from marram.rules.incidents import incident
 from marram.services.kinds.registry import kinds
-from marram.services.log import RULING
+from marram.services.log.log import RULING
 from marram.words.language import translate
 from marram.words.texts import text
 

@@ -12,8 +12,11 @@ from marram.desk.people.answers import page
 from marram.desk.people.who import may
 from marram.errors import InputError, shown
 from marram.said import said
-from marram.services.bracket_kept import bracket_now
-from marram.services.bracket_making import (
+from marram.services.field.field_kept import EventLog
+from marram.services.kinds.brackets import Plan, ResultHow
+from marram.services.kinds.matches import Side
+from marram.services.matches.bracket_kept import bracket_now
+from marram.services.matches.bracket_making import (
     Numbering,
     ResultGiven,
     Starts,
@@ -21,10 +24,7 @@ from marram.services.bracket_making import (
     bracket_result,
     stage_started,
 )
-from marram.services.bracket_words import points_words, stage_words
-from marram.services.field_kept import EventLog
-from marram.services.kinds.brackets import Plan, ResultHow
-from marram.services.kinds.matches import Side
+from marram.services.matches.bracket_words import points_words, stage_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -10,11 +10,11 @@ from marram.desk.people.answers import page
 from marram.desk.people.who import may
 from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import Known
-from marram.services.bracket_kept import BracketNow, bracket_now, decided_without_holes
-from marram.services.bracket_words import points_words, stage_words
-from marram.services.matches_kept import MatchNow, matches
-from marram.services.scored import Scored
-from marram.services.team_matches import TeamStanding, team_standings
+from marram.services.matches.bracket_kept import BracketNow, bracket_now, decided_without_holes
+from marram.services.matches.bracket_words import points_words, stage_words
+from marram.services.matches.matches_kept import MatchNow, matches
+from marram.services.matches.team_matches import TeamStanding, team_standings
+from marram.services.results.scored import Scored
 from marram.words.texts import text
 
 router = APIRouter()

@@ -14,10 +14,10 @@ from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.records.entry import Entry, Part
 from marram.said import said
-from marram.services.bracket_kept import bracket_now, decided_without_holes
-from marram.services.card_log import Tap
+from marram.services.cards.card_log import Tap
 from marram.services.kinds.matches import WITH_WINNER, EndHow, HoleHow, Side
-from marram.services.matches_kept import ENDED, HOLE, MatchNow, matches
+from marram.services.matches.bracket_kept import bracket_now, decided_without_holes
+from marram.services.matches.matches_kept import ENDED, HOLE, MatchNow, matches
 from marram.words.texts import text
 
 router = APIRouter()

@@ -10,7 +10,7 @@ from marram.desk.log.here import now
 from marram.desk.log.kept import kept_here
 from marram.desk.log.recording import Recorded, entry_of
 from marram.records.entry import Entry, Kept
-from marram.services.moments import DEVICE_AHEAD, device_ahead
+from marram.services.log.moments import DEVICE_AHEAD, device_ahead
 
 router = APIRouter()
 

@@ -12,7 +12,7 @@ from threading import Lock
 from urllib.parse import urlencode
 
 from marram.desk.offline import book_on_disk
-from marram.services.conditions import Conditions
+from marram.services.cases.conditions import Conditions
 from marram.words.language import language
 
 MOST = 4

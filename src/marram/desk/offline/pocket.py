@@ -21,8 +21,8 @@ from marram.desk.shell.assets import source
 from marram.desk.shell.joined_modules import joined
 from marram.rules.facts.conditions import LOCAL_RULE_TITLES
 from marram.rules.finding.model import text_of_file
-from marram.services.conditions import Conditions
-from marram.services.event import Event
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.event import Event
 from marram.services.offline.book import offline_book
 from marram.words.language import translate
 from marram.words.texts import day_words, text, texts_of

@@ -19,7 +19,7 @@ from marram.desk.people.who import may, may_see, who_asks
 from marram.desk.shell.assets import asset, source, version
 from marram.desk.shell.templating import templates
 from marram.desk.shell.workplace import workplace, workplace_on
-from marram.services.conditions import Conditions, conditions_of_event
+from marram.services.cases.conditions import Conditions, conditions_of_event
 from marram.words.language import language
 from marram.words.texts import text, texts_of
 

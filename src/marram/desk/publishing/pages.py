@@ -15,7 +15,7 @@ from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_style
 from marram.records.entry import ident, new_ident
 from marram.records.field import details
-from marram.services.bracket_kept import bracket_now
+from marram.services.matches.bracket_kept import bracket_now
 from marram.services.publishing.brackets import bracket
 from marram.services.publishing.changes import StartChanged
 from marram.services.publishing.documents import (

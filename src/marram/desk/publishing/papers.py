@@ -10,8 +10,8 @@ from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_html
 from marram.paper.sheet_pdf import event_sheet_pdf
 from marram.records.starting_sheet import rounds
-from marram.services.event_papers import EventPapers, SheetName
-from marram.services.event_papers_kept import papers_of_records
+from marram.services.sheets.event_papers import EventPapers, SheetName
+from marram.services.sheets.event_papers_kept import papers_of_records
 from marram.words.texts import text
 
 router = APIRouter()

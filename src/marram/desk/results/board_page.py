@@ -10,7 +10,7 @@ from marram.desk.people.who import may
 from marram.desk.results.board_view import address_of, chosen, shown
 from marram.desk.shell.workplace import show
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.closing import result_words
+from marram.services.results.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

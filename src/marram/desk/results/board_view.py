@@ -7,9 +7,9 @@ from urllib.parse import urlencode
 from marram.competition.conditions.choices import TieMethod
 from marram.competition.results.board import Place, Standing
 from marram.competition.results.teams import TeamPlace
-from marram.services.closing import to_decide
-from marram.services.competition_kept import CompetitionKept
-from marram.services.competition_results import Result
+from marram.services.results.closing import to_decide
+from marram.services.results.competition_kept import CompetitionKept
+from marram.services.results.competition_results import Result
 from marram.words.spoken import spoken
 from marram.words.texts import text
 

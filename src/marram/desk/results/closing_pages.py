@@ -14,8 +14,8 @@ from marram.errors import InputError
 from marram.records.entry import Entry
 from marram.rules.engine.request import fact_named
 from marram.said import said
-from marram.services.closing import closing, may_reopen, reopened, token, waits
-from marram.services.event_results import TIE
+from marram.services.results.closing import closing, may_reopen, reopened, token, waits
+from marram.services.results.event_results import TIE
 from marram.words.sheet import sheet
 from marram.words.texts import text
 

@@ -8,7 +8,7 @@ from marram.desk.people.answers import page
 from marram.desk.results.board_page import Division, ScoreName
 from marram.desk.results.board_view import address_of, chosen, shown
 from marram.rules.facts.conditions import FormOfPlay
-from marram.services.closing import result_words
+from marram.services.results.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -13,7 +13,7 @@ from marram.desk.people.who import may
 from marram.desk.results.board_page import Division, ScoreName
 from marram.desk.results.board_view import address_of, chosen
 from marram.desk.shell.workplace import show
-from marram.services.closing import result_words
+from marram.services.results.closing import result_words
 from marram.words.texts import text
 
 router = APIRouter()

@@ -21,10 +21,10 @@ from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
 from marram.rules.incidents import INCIDENTS
 from marram.said import said
-from marram.services.address_case import address_of, case_at
-from marram.services.case_file import read_case
-from marram.services.conditions import Conditions
-from marram.services.marked import zones_not_offered
+from marram.services.cases.address_case import address_of, case_at
+from marram.services.cases.case_file import read_case
+from marram.services.cases.conditions import Conditions
+from marram.services.ground.marked import zones_not_offered
 
 router = APIRouter(prefix="/api")
 VERSION = 1

@@ -8,7 +8,7 @@ from marram.desk.rulings.relief_view import OptionView
 from marram.desk.rulings.story_view import StoryView
 from marram.desk.shell.wording import rule_words
 from marram.relief.pictures.measuring import how_to_measure_anywhere
-from marram.services.event import Event
+from marram.services.cases.event import Event
 from marram.words.language import translate
 from marram.words.sheet import Sheet
 from marram.words.texts import day_words, text

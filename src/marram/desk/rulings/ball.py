@@ -14,9 +14,9 @@ from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.relief.place.edges_near import EdgeNear, edges_near
 from marram.rules.incidents.incident import Incident
-from marram.services.flag import flag_missing
-from marram.services.lies import to_plane
-from marram.services.likely import likely_here
+from marram.services.cases.flag import flag_missing
+from marram.services.cases.likely import likely_here
+from marram.services.ground.lies import to_plane
 from marram.words.texts import text
 
 router = APIRouter()

@@ -22,13 +22,13 @@ from marram.desk.shell.workplace import Workplace, show, workplace
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.rules.engine.request import fact_named
 from marram.rules.ruling import Action, Ruling
-from marram.services.address import BETWEEN, STROKES_BEFORE
-from marram.services.flag import flag_missing
-from marram.services.from_tee import tee_of
-from marram.services.marked import zones_not_offered
-from marram.services.missing import sheet_with_missing
-from marram.services.places import place_words
-from marram.services.usual import usual_here
+from marram.services.cases.address import BETWEEN, STROKES_BEFORE
+from marram.services.cases.flag import flag_missing
+from marram.services.cases.from_tee import tee_of
+from marram.services.cases.missing import sheet_with_missing
+from marram.services.cases.places import place_words
+from marram.services.cases.usual import usual_here
+from marram.services.ground.marked import zones_not_offered
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words
 from marram.words.story import next_stroke_words, ordinal_words, stroke_missing_words

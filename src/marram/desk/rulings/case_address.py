@@ -8,9 +8,9 @@ from urllib.parse import quote_plus
 
 from marram.desk.competition.conditions import conditions_of
 from marram.rules.facts.conditions import LOCAL_RULES, date_of_play, form_of_play, sides
-from marram.services.address import BETWEEN, Address
-from marram.services.address_reading import read_address as read
-from marram.services.event import Event
+from marram.services.cases.address import BETWEEN, Address
+from marram.services.cases.address_reading import read_address as read
+from marram.services.cases.event import Event
 from marram.words.sheet import Why
 
 

@@ -6,7 +6,7 @@ from marram.course.model import Course, Hole
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.recently import recently
 from marram.relief.place.place_facts import PlaceFacts
-from marram.services.rulings import Ruled, rule_on
+from marram.services.cases.rulings import Ruled, rule_on
 
 
 @dataclass(frozen=True)

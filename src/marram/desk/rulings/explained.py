@@ -5,7 +5,7 @@ from fastapi.responses import RedirectResponse
 
 from marram.desk.rulings.consultation import consult
 from marram.desk.shell.workplace import show, workplace
-from marram.services.flag import flag_missing
+from marram.services.cases.flag import flag_missing
 from marram.teach.lesson import lesson
 from marram.words.texts import text
 

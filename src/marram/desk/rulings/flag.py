@@ -8,7 +8,7 @@ from fastapi.responses import RedirectResponse, Response
 from marram.desk.rulings.shown_flags import flag_shown
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
-from marram.services.places import FLAG
+from marram.services.cases.places import FLAG
 from marram.words.texts import text
 
 router = APIRouter()

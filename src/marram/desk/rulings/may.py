@@ -7,8 +7,8 @@ from marram.desk.rulings.consultation import consult
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.ball import Area, area_of_ball
-from marram.services.may import MayAsk, may
-from marram.services.may_words import MayLine, asked_once, may_line
+from marram.services.asked.may import MayAsk, may
+from marram.services.asked.may_words import MayLine, asked_once, may_line
 from marram.words.language import translate
 from marram.words.texts import text
 

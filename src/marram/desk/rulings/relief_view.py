@@ -27,8 +27,8 @@ from marram.relief.pictures.where_not import not_nearer_arcs, where_not
 from marram.relief.place.answer import NeedsPlace, NoRelief, Place
 from marram.relief.place.place_words import MISSING, PICKED, missing_words, no_relief_words
 from marram.rules.ruling import Ruling
-from marram.services.places import place_words
-from marram.services.relief import TEE_MARKERS, OptionDrawn, draw_options
+from marram.services.cases.places import place_words
+from marram.services.ground.relief import TEE_MARKERS, OptionDrawn, draw_options
 from marram.words.relief_options import OptionWords
 from marram.words.texts import text
 from marram.words.told_apart import options_words

@@ -7,7 +7,7 @@ from fastapi.responses import Response
 
 from marram.course.model import Course
 from marram.desk.rulings.case_address import CaseAddress
-from marram.services.places import Degrees
+from marram.services.cases.places import Degrees
 
 COOKIE = "marram_flags"
 DAY = 24 * 3600

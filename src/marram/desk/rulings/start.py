@@ -8,8 +8,8 @@ from marram.course.versions.map_versions import MapVersions
 from marram.desk.course.mending import MEND, lines_to_mend
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
-from marram.services.marked import without_local_rule
-from marram.services.places import FLAG
+from marram.services.cases.places import FLAG
+from marram.services.ground.marked import without_local_rule
 from marram.words.texts import text
 
 router = APIRouter()

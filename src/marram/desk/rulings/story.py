@@ -6,9 +6,9 @@ from dataclasses import dataclass, replace
 from marram.desk.rulings.case_address import CaseAddress
 from marram.rules.facts.several import MOST_INCIDENTS
 from marram.rules.incidents import incident
-from marram.services.address import Kept
-from marram.services.address_case import SHARED
-from marram.services.places import Places
+from marram.services.cases.address import Kept
+from marram.services.cases.address_case import SHARED
+from marram.services.cases.places import Places
 from marram.words.language import translate
 from marram.words.sheet import Rather
 

@@ -9,7 +9,7 @@ from marram.desk.rulings.api import VERSION, case_sent, conditions_told, token
 from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.story_view import consult_story
 from marram.desk.shell.workplace import Workplace, workplace
-from marram.services.address_case import case_at
+from marram.services.cases.address_case import case_at
 
 router = APIRouter(prefix="/api")
 

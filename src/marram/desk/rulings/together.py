@@ -13,7 +13,7 @@ from marram.desk.rulings.told_of_act import told_of_act
 from marram.desk.shell.map_state import map_state
 from marram.desk.shell.workplace import show, workplace
 from marram.rules.engine.request import fact_named
-from marram.services.address import BETWEEN, STROKES_BEFORE
+from marram.services.cases.address import BETWEEN, STROKES_BEFORE
 from marram.words.messages import term
 from marram.words.penalties import strokes_words
 from marram.words.questions import question_words

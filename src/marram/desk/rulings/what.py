@@ -15,10 +15,10 @@ from marram.desk.shell.workplace import show, workplace
 from marram.rules.facts.ball import Area
 from marram.rules.finding.ranking import out_of_force
 from marram.rules.incidents.incident import Incident
-from marram.services.conditions import Conditions
-from marram.services.lies import to_plane
-from marram.services.likely import by_place, likely_here
-from marram.services.told import Sentence, Told, told
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.likely import by_place, likely_here
+from marram.services.cases.told import Sentence, Told, told
+from marram.services.ground.lies import to_plane
 from marram.words.language import translate
 from marram.words.texts import text
 

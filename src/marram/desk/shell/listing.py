@@ -7,7 +7,7 @@ from importlib import import_module
 from marram.rules.facts.ball import Area
 from marram.rules.incidents import INCIDENTS, THEMES
 from marram.rules.incidents.incident import Incident
-from marram.services.told import Told
+from marram.services.cases.told import Told
 from marram.words.language import translate
 from marram.words.texts import text
 

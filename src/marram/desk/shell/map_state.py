@@ -12,7 +12,7 @@ from marram.desk.rulings.case_address import CaseAddress
 from marram.desk.rulings.relief_view import OptionView
 from marram.desk.shell.map_drawing import in_degrees, rounded
 from marram.relief.place.edges_near import EdgeNear
-from marram.services.places import FLAG, Degrees, place_words
+from marram.services.cases.places import FLAG, Degrees, place_words
 from marram.words.texts import text
 
 BESIDE_LINE = 25.0

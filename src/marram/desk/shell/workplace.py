@@ -32,11 +32,11 @@ from marram.rules.facts.green import wrong_green_interference
 from marram.rules.facts.relief import no_play_zone_interference
 from marram.rules.incidents import incident
 from marram.rules.incidents.incident import Incident
-from marram.services.case import MadeWith
-from marram.services.event import Event
-from marram.services.flag import course_of
-from marram.services.interference import NO_PLAY_ZONE, WRONG_GREEN
-from marram.services.made_with import made_with
+from marram.services.cases.case import MadeWith
+from marram.services.cases.event import Event
+from marram.services.cases.flag import course_of
+from marram.services.cases.made_with import made_with
+from marram.services.ground.interference import NO_PLAY_ZONE, WRONG_GREEN
 
 MOST_MAPS = 8
 """How many maps are held ready at a time, of different days or versions (own choice; one takes some megabytes)."""

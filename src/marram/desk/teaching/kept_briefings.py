@@ -18,7 +18,7 @@ from marram.errors import InputError
 from marram.paper.paper_size import PaperSize
 from marram.records.briefings import Kept, briefing_of, briefings, change_briefing, keep_briefing
 from marram.said import said
-from marram.services.ruled_cases import cases_of
+from marram.services.log.ruled_cases import cases_of
 from marram.teach.briefings.deck import PARTS, WORDS_A_MINUTE, Deck, Topic
 from marram.teach.briefings.deck_file import read, written
 from marram.teach.briefings.drawing_up import KINDS, drawn_up

@@ -27,17 +27,17 @@ from marram.records.entry import Entry
 from marram.records.events import Start, new_club, new_event
 from marram.records.log import Log
 from marram.records.starting_sheet import GroupOfDay, groups, officials
-from marram.services.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
-from marram.services.card_rulings import rulings_due
-from marram.services.case import Act, Case, Spot
-from marram.services.case_file import read_case
-from marram.services.competition_kept import CompetitionKept, competition_kept
-from marram.services.event_results import CardKey, EventResults
+from marram.services.cards.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
+from marram.services.cards.card_rulings import rulings_due
+from marram.services.cases.case import Act, Case, Spot
+from marram.services.cases.case_file import read_case
 from marram.services.keeping import given_event, start
 from marram.services.kinds.registry import checked
 from marram.services.kinds.rulings import Instead
-from marram.services.log import About, ruling_entry
-from marram.services.opinions import answering, asking
+from marram.services.log.log import About, ruling_entry
+from marram.services.log.opinions import answering, asking
+from marram.services.results.competition_kept import CompetitionKept, competition_kept
+from marram.services.results.event_results import CardKey, EventResults
 
 ROUND_LASTS = timedelta(minutes=268)
 """From a start to the card (own choice)."""

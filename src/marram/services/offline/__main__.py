@@ -4,7 +4,7 @@ import sys
 from datetime import date
 from urllib.parse import parse_qsl
 
-from marram.services.conditions import Conditions, read_conditions
+from marram.services.cases.conditions import Conditions, read_conditions
 from marram.services.offline.book import book_bytes
 
 if __name__ == "__main__":

@@ -26,8 +26,8 @@ from marram.rules.penalty import general
 from marram.rules.plain import as_plain
 from marram.rules.rather import UNASKED, rather
 from marram.rules.ruling import Action, Outcome, Ruling
-from marram.services.conditions import Conditions
-from marram.services.made_with import book_digest
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.made_with import book_digest
 from marram.services.offline.pool import Pool
 from marram.services.offline.sheets import Sheets
 from marram.services.offline.telling import TABLES, mode_of, reason_that_tells, told_at

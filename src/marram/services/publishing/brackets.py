@@ -1,8 +1,8 @@
 """What a published bracket or round robin says, by identifier."""
 
-from marram.services.bracket_kept import BracketMeeting, BracketNow
-from marram.services.competition_kept import CompetitionKept
+from marram.services.matches.bracket_kept import BracketMeeting, BracketNow
 from marram.services.publishing.documents import BRACKET, WHO, Document
+from marram.services.results.competition_kept import CompetitionKept
 
 
 def bracket(name: str, competition: CompetitionKept, now: BracketNow) -> Document:

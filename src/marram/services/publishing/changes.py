@@ -7,7 +7,7 @@ from typing import Any
 from marram.errors import InputError
 from marram.records.log import Log
 from marram.services.publishing.documents import PUBLISHED, STARTING_TIMES, WHO, Document, starting_times
-from marram.services.scored import Scored
+from marram.services.results.scored import Scored
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,8 +11,8 @@ from marram.records.database import Records
 from marram.records.field import Details
 from marram.records.starting_sheet import GroupOfDay, groups, round_conditions, time_zone
 from marram.said import said
-from marram.services.competition_kept import CompetitionKept
-from marram.services.competition_results import Result
+from marram.services.results.competition_kept import CompetitionKept
+from marram.services.results.competition_results import Result
 
 STARTING_TIMES, RESULTS, BALLOT, BRACKET = "starting_times", "results", "ballot", "bracket"
 PUBLISHED = "list_published"

@@ -10,7 +10,7 @@ from marram.rules.former_names import incident_now
 from marram.rules.incidents import incident
 from marram.rules.local_rules.register import REGISTER
 from marram.said import said
-from marram.services.given import day_of_edition
+from marram.services.cases.given import day_of_edition
 from marram.teach.beliefs.telling import believed_of
 from marram.teach.book.permanent import situation_at
 from marram.teach.briefings.choosing import for_beginners, of_event, of_local_rules, of_topics

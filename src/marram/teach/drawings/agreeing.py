@@ -9,10 +9,10 @@ from marram.relief.geometry.outline import XY
 from marram.relief.place.abnormal_course_conditions import conditions_near
 from marram.relief.place.ground import ground_of
 from marram.rules.facts.ball import Area
-from marram.services.conditions import Conditions
-from marram.services.interference import CONDITION, NO_PLAY_ZONE, WRONG_GREEN, Interfering, interfering
-from marram.services.lies import Lie
-from marram.services.relief import NEAR
+from marram.services.cases.conditions import Conditions
+from marram.services.ground.interference import CONDITION, NO_PLAY_ZONE, WRONG_GREEN, Interfering, interfering
+from marram.services.ground.lies import Lie
+from marram.services.ground.relief import NEAR
 from marram.teach.drawings.candidates import towards
 from marram.teach.drawings.grounds import KINDS_IN_THE_WAY, Grounds
 

@@ -11,12 +11,12 @@ from marram.relief.place.abnormal_course_conditions import conditions_near
 from marram.relief.place.ground import Ground, ground_of
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.relief_option import ReliefKind
-from marram.services.conditions import Conditions
-from marram.services.interference import Interfering
-from marram.services.lies import what_lies_here
-from marram.services.places import Places
-from marram.services.relief import NEAR, OptionDrawn, draw_options
-from marram.services.rulings import Asked, Ruled, rule_on
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.places import Places
+from marram.services.cases.rulings import Asked, Ruled, rule_on
+from marram.services.ground.interference import Interfering
+from marram.services.ground.lies import what_lies_here
+from marram.services.ground.relief import NEAR, OptionDrawn, draw_options
 from marram.teach.drawings.agreeing import agrees, may_be, met_at
 from marram.teach.drawings.candidates import candidates
 from marram.teach.drawings.coming_there import places_of

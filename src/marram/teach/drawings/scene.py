@@ -15,7 +15,7 @@ from marram.relief.pictures.markup import Ids, Node, add, root, say, written
 from marram.relief.pictures.north_and_scale import add_north, add_scale
 from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import View, edge_towards
-from marram.services.relief import condition_words
+from marram.services.ground.relief import condition_words
 from marram.teach.drawings.frames import frame_of, whole_hole
 from marram.teach.drawings.placing import Placed
 from marram.teach.drawings.symbols import add_about, add_ball, add_cross, add_player, stance

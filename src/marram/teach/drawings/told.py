@@ -6,7 +6,7 @@ from shapely import Point
 from marram.relief.areas.construction import distance
 from marram.relief.geometry.tolerance import YARD
 from marram.rules.facts.ball import Area
-from marram.services.relief import condition_words
+from marram.services.ground.relief import condition_words
 from marram.teach.drawings.grounds import WhyNone
 from marram.teach.drawings.placing import Placed
 from marram.words.ground import in_area

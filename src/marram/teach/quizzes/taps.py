@@ -16,7 +16,7 @@ from marram.relief.geometry.limits import Bound
 from marram.relief.geometry.outline import XY
 from marram.relief.pictures.view import View
 from marram.said import said
-from marram.services.relief import OptionDrawn
+from marram.services.ground.relief import OptionDrawn
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.situations.sampling import situations
 

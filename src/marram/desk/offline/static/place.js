@@ -10,7 +10,7 @@ export function readPlace(hash = location.hash) {
 
 export const ROLES = ["ball", "entry", "boundary", "previous", "outside", "estimated", "provisional", "left_marker", "right_marker"];
 
-// What of an address is no answer: where the case is, by hole and by the places shown (services/places.py).
+// What of an address is no answer: where the case is, by hole and by the places shown (services/cases/places.py).
 export const wherein = (answers) => Object.fromEntries(Object.entries(answers).filter(([name]) => name === "hole" || ROLES.includes(name)));
 
 export function placeOf(incident, answers = {}) {

@@ -1,4 +1,4 @@
-// What a sentence points to, in the order that the place of the ball gives it. Done alike in marram/services/likely.py.
+// What a sentence points to, in the order that the place of the ball gives it. Done alike in marram/services/cases/likely.py.
 
 const FACTOR = 4; // how many times likelier an incident is where the place speaks for it
 

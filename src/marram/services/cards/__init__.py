@@ -1,0 +1,1 @@
+"""Cards as they are entered, kept, laid beside the rulings and judged by the Rules."""

@@ -1,0 +1,1 @@
+"""The field of an event and its draw: entries taken, lots cast, groups and starting times, further rounds."""

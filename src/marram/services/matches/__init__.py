@@ -1,0 +1,1 @@
+"""Matches, brackets and team matches, as the log makes them."""

@@ -1,0 +1,1 @@
+"""A competition with its cards as it stands: results, the close, what is reopened."""

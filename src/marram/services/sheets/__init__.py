@@ -1,0 +1,1 @@
+"""The sheets of an event, made of a file or of what records keep."""
