@@ -1,11 +1,13 @@
 """Lists of entries as clubs send them: read whole with what they mean, or refused line by line."""
 
+from datetime import UTC, datetime
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 from xlsxwriter import Workbook
 
+from marram.competition.entries.cells import born_in
 from marram.competition.entries.columns import keep_columns, kept_columns
 from marram.competition.entries.entry import Column, Entry
 from marram.competition.entries.reading import read_entries
@@ -86,6 +88,19 @@ def test_a_spreadsheet_with_merged_cells_and_dates(tmp_path: Path) -> None:
         ("Dunlin Bay", Decimal("12.3"), 1990),
         ("Dunlin Bay", Decimal("-0.4"), 1985),
     ]
+
+
+@pytest.mark.parametrize("cell", ["1990", "30.04.1990", "born 1990-04-30", "32993"])
+def test_a_year_or_date_of_birth_is_read(cell: str) -> None:
+    """A year, a date as it is written, or a spreadsheet's number of 30 April 1990."""
+    assert born_in(cell) == 1990
+
+
+@pytest.mark.parametrize("years", [1, 50])
+def test_nobody_is_born_after_today(years: int) -> None:
+    """A year to come is a slip of the pen, and refused."""
+    with pytest.raises(InputError, match="year or date of birth"):
+        born_in(str(datetime.now(tz=UTC).year + years))
 
 
 @pytest.mark.parametrize("ending", ["csv", "xlsx"])

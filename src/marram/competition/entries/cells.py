@@ -1,7 +1,7 @@
 """What stands in a cell: a handicap, a year of birth, a sex, a name in the right encoding."""
 
 import re
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
 from marram.errors import InputError
@@ -69,7 +69,7 @@ def born_in(cell: str) -> int | None:
         year = number if number < 3000 else (FIRST_SERIAL + timedelta(days=number)).year
     elif match := re.search(r"(?:^|\D)((?:19|20)\d\d)(?:\D|$)", written):
         year = int(match[1])
-    if year is None or not 1900 <= year <= 2100:
+    if year is None or not 1900 <= year <= datetime.now(tz=UTC).year:  # nobody is born after today
         raise InputError(
             said("{cell} is no year or date of birth. Write 1990, or 1990-04-30.", cell=repr(cell))
         )
