@@ -125,10 +125,10 @@ def tables() -> Tables:
 
 
 def digest() -> str:
-    """Return a digest of the sentences and tables of words, by which a test tells that the shipped file is current."""
+    """Return a digest of the sentences, titles, keywords and tables of words, by which a test tells that the shipped file is current."""
     held = tables()
     plain = [
-        [[one.text, one.incident] for one in sentences()],
+        [[one.text, one.incident] for one in (*sentences(), *weak())],
         [
             sorted(held.forms.items()),
             sorted(held.compounds.items()),

@@ -125,7 +125,12 @@ function stakeWords(book, stake, place) {
   return listed(book, [...new Set(parts.map((one) => one.toLowerCase()))]);
 }
 
-const listed = (book, said) => (said.length < 2 ? said.join("") : said.slice(0, -1).join(", ") + book.or + said.at(-1));
+// A list as it is spoken: `a, b or c`; where a part has a comma in it: `a, b; or c`.
+function listed(book, said) {
+  if (said.length < 2) return said.join("");
+  const apart = said.some((part) => part.includes(","));
+  return said.slice(0, -1).join(apart ? "; " : ", ") + (apart ? ";" : "") + book.or + said.at(-1);
+}
 
 // One, two or three penalty strokes.
 function strokesWords(book, numbers) {
