@@ -27,8 +27,6 @@ from marram.words.texts import (
 )
 
 LOCAL_RULE = re.compile(r"[A-Z]-\d")
-DEFINITION = "Definitions: "
-"""What a citation of one of the Definitions begins with."""
 """How the code of a Model Local Rule begins."""
 
 
@@ -58,11 +56,9 @@ def strong(words: object) -> Markup:
 
 
 def rule_words(citation: str) -> str:
-    """Return a citation as it is spoken: "Rule 17.1d", "Model Local Rule E-5", "Definition: stroke"; the rest as it is named."""
+    """Return a citation as it is spoken: "Rule 17.1d", "Model Local Rule E-5"; Definitions and the like as they are named."""
     if citation[:1].isdigit():
         return text("shell.rule", citation=citation)
-    if citation.startswith(DEFINITION):
-        return text("shell.definition", name=citation.removeprefix(DEFINITION))
     return text("shell.local_rule", citation=citation) if LOCAL_RULE.match(citation) else citation
 
 

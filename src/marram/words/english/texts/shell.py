@@ -33,7 +33,6 @@ TEXTS: dict[str, str] = {
     "here.no_play_zone": "The map shows a no play zone here.",
     "here.wrong_green": "The ball lies on a wrong green: relief must be taken.",
     "rule": "Rule {citation}",
-    "definition": "Definition: {name}",
     "local_rule": "Model Local Rule {citation}",
     "metres": "{metres} m",
     "yards": "{yards} yd",
