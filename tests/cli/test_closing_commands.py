@@ -29,7 +29,7 @@ def test_what_stands_between_keeps_a_competition_open(tmp_path: Path) -> None:
     refused = marram("results", "close", records)
 
     assert refused.code == 3
-    assert "Not everybody who is in" in refused.out
+    assert "Not everybody who is in has returned every card" in refused.out
     assert json.loads(marram("results", "close", records, "--json").out)["closed"] is False
 
 

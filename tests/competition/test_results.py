@@ -158,7 +158,7 @@ def test_cards_that_cannot_be_used_are_refused_with_every_fault() -> None:
         LeaderBoard(Terms(Scoring()), [wrong, card("b", LEVEL, round_=2), card("c", LEVEL), card("c", LEVEL)])
     faults = "\n".join(refused.value.faults)
     assert "hole 1 is 0" in faults
-    assert "the handicap is 17" in faults
+    assert "the handicap is 17, and the strokes on its holes are 18" in faults
     assert "there is no round 2" in faults
     assert "'c' has two cards of round 1" in faults
 

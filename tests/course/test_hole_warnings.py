@@ -40,7 +40,7 @@ def test_three_paces_from_a_recent_hole_with_its_day() -> None:
     recent = [RecentHole(Point(150 + 2 * PACE, 0), date(2025, 6, 20)), RecentHole(Point(150, 3.1 * PACE))]
     (one,) = hole_warnings(HOLE, Point(150, 0), recent=recent)
     assert one.kind is Against.NEAR_RECENT
-    assert one.words.startswith("It is 2.0 paces from")
+    assert one.words.startswith("It is 2.0 paces from the hole of 2025-06-20")
 
 
 @pytest.mark.parametrize(

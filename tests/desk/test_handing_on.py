@@ -85,7 +85,7 @@ def test_the_next_stroke_is_told_with_and_without_relief(client: TestClient) -> 
     burn = "what=ball_in_penalty_area&found_in_penalty_area=yes&last_stroke_from_penalty_area=no&penalty_area_colour=red"
     page = client.get(f"/case?{burn}&sides=individual&{conditions}").text
     assert "on this hole is the third." in page
-    assert "on this hole is the fourth." in page
+    assert "With relief for one penalty stroke, the next stroke on this hole is the fourth." in page
     assert "measuring-anywhere" in page
 
     done = client.get(

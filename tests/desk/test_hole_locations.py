@@ -255,7 +255,7 @@ def test_the_form_lists_every_fault_and_keeps_what_was_typed(desk: TestClient) -
     """Numbers off the green and no numbers at all are named hole by hole; nothing is saved."""
     answer = desk.post(f"/holes/{DAY}", data=typed(desk, front_4="99", front_5="deep", front_6="11"))
     assert answer.status_code == 422
-    assert "Hole 4: 99 paces from the front" in answer.text
+    assert "Hole 4: 99 paces from the front is off the green" in answer.text
     assert "Hole 5:" in answer.text
     assert (
         'name="front-6" aria-label="Hole 6, paces from the front" type="number" min="0" value="11"'

@@ -39,7 +39,7 @@ def test_a_gap_between_stakes_is_told_with_its_place(desk: TestClient) -> None:
     told = desk.get("/api/marking").json()
     (task,) = [task for sheet in told["sheets"] for task in sheet["tasks"]]
     assert (task["check"], task["number"]) == ("stake_gap", 1)
-    assert "are 40.0 m apart" in task["what"]
+    assert "between stake 80 and stake 120 are 40.0 m apart" in task["what"]
     (place,) = told["places"]
     assert PLANE.to_metres(*reversed(place["at"])) == pytest.approx((100, -60), abs=0.05)
     assert len(told["stakes"]) == 14

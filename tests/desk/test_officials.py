@@ -91,7 +91,7 @@ def test_two_who_place_at_once_lose_nothing_of_each_other(kept: KeptHere, desk: 
 
     late = desk.post("/officials", data={**mine, tom: "hole 11", una: ""})
     assert late.status_code == 422
-    assert "said hole 4 meanwhile, here it is" in late.text
+    assert "Tom Bek: somebody else said hole 4 meanwhile, here it is hole 11" in late.text
     assert "Una Cor: somebody else" not in late.text  # it was left as the page showed it
     assert (at(late.text, "Tom Bek"), at(late.text, "Una Cor")) == ("hole 11", "hole 16")
     assert len(kept.log.entries(kept.event_id, kind="officials_placed")) == 2

@@ -64,7 +64,7 @@ def test_the_total_stands_in_the_headline(client: TestClient, ruling: str) -> No
     """Lateral relief taken: one penalty stroke, and nothing is asked any more."""
     page = client.get(choices(ruling)["Took lateral relief"])
     assert page.status_code == 200
-    assert heading(page.text).startswith("One penalty stroke: ")
+    assert heading(page.text).startswith("One penalty stroke: play the ball put into play in taking relief.")
     assert not choices(page.text)
 
 

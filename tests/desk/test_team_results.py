@@ -92,7 +92,7 @@ def test_teams_from_the_first_card_to_the_published_result(kept: KeptHere) -> No
     assert teams_of(desk.get("/results").text) == [("1", "Marsh", "215"), ("2", "Dunes", "216")]
     assert teams_of(desk.get("/board").text) == [("1", "Marsh", "215"), ("2", "Dunes", "216")]
     why = desk.get("/results/why?team=Dunes").text
-    assert "the total: 216 against 215" in why
+    assert "Dunes comes after Marsh: the total: 216 against 215." in why
     assert [
         [" ".join(re.sub(r"<[^>]+>", " ", one).split()) for one in re.findall(r"<t[hd].*?</t[hd]>", row)]
         for row in re.findall(r"<tr.*?</tr>", why[why.index("<tbody>") :])
