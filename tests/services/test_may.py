@@ -118,6 +118,36 @@ PUBLISHED = [
     ("flagstick_leant", Area.PUTTING_GREEN, Verdict.NO),  # 13.2a(1)
     ("stop_for_lightning", Area.GENERAL_AREA, Verdict.YES),  # 5.7a
     ("stop_for_rain", Area.GENERAL_AREA, Verdict.NO),  # 5.7a
+    ("drop_over_there", Area.GENERAL_AREA, Verdict.NO),  # 14.7a
+    ("clean_in_relief", Area.GENERAL_AREA, Verdict.YES),  # 14.1c
+    ("repair_off_green", Area.GENERAL_AREA, Verdict.NO),  # 8.1a(3)
+    ("repair_off_green", Area.PUTTING_GREEN, Verdict.NO),  # 8.1a(3): the fringe is no green
+    ("tree_shaken", Area.GENERAL_AREA, Verdict.NO),  # 9.4b, Clarification 9.4a/1
+    ("wrong_green", Area.GENERAL_AREA, Verdict.YES),  # 13.1f
+    ("from_wrong_green", Area.GENERAL_AREA, Verdict.NO),  # 13.1f
+    ("no_play_zone", Area.GENERAL_AREA, Verdict.YES),  # 16.1f(1)
+    ("no_play_zone", Area.PENALTY_AREA, Verdict.NO_RELIEF),  # 17.1e(1)
+    ("from_no_play_zone", Area.BUNKER, Verdict.NO),  # 16.1f(1)
+    ("out_of_bunker", Area.BUNKER, Verdict.AT_A_COST),  # 16.1c(2)
+    ("rake_in_motion", Area.GENERAL_AREA, Verdict.NO),  # 11.3, 15.2a Exception 2
+    ("loose_in_motion", Area.PUTTING_GREEN, Verdict.NO),  # 11.3, 15.1a Exception 2
+    ("press_in_motion", Area.GENERAL_AREA, Verdict.NO),  # 11.3
+    ("flagstick_in_motion", Area.PUTTING_GREEN, Verdict.YES),  # 11.3 Exception
+    ("bag_in_motion", Area.GENERAL_AREA, Verdict.YES),  # 11.3 Exception
+    ("ball_in_motion", Area.PUTTING_GREEN, Verdict.YES),  # 11.3 Exception
+    ("flagstick_out_in_motion", Area.PUTTING_GREEN, Verdict.NO),  # 13.2a(3)
+    ("stop_putt", Area.PUTTING_GREEN, Verdict.NO),  # 11.2b
+    ("wait_ten", Area.PUTTING_GREEN, Verdict.YES),  # 13.3a
+    ("wait_longer", Area.PUTTING_GREEN, Verdict.NO),  # 13.3a
+    ("play_on_at_once", Area.GENERAL_AREA, Verdict.NO),  # 5.7b(1)
+    ("finish_hole", Area.GENERAL_AREA, Verdict.YES),  # 5.7b(2)
+    ("begin_hole", Area.TEEING_AREA, Verdict.NO),  # 5.7b(2)
+    ("lift_when_stopped", Area.BUNKER, Verdict.YES),  # 5.7d(1)
+    ("leave_when_stopped", Area.GENERAL_AREA, Verdict.YES),  # 5.7d(1)
+    ("practise_when_stopped", Area.GENERAL_AREA, Verdict.NO),  # 5.5c
+    ("play_first", Area.GENERAL_AREA, Verdict.YES),  # 6.4b(2)
+    ("marker_aside", Area.PUTTING_GREEN, Verdict.YES),  # 15.3c
+    ("marker_stays_aside", Area.PUTTING_GREEN, Verdict.NO),  # 15.3c, 14.7a
 ]
 
 
@@ -139,6 +169,16 @@ def test_a_no_names_the_nearest_thing_that_is_allowed() -> None:
     assert answer.instead.fact == "sand_touch"
     assert Area.PENALTY_AREA in answer.elsewhere
     assert Area.BUNKER not in answer.elsewhere
+
+
+def test_out_of_turn_in_a_match_hangs_on_the_opponent() -> None:
+    """Rule 6.4a(2): the opponent may cancel the stroke, but not where playing out of turn was agreed to save time."""
+    match = asked(Area.GENERAL_AREA, FormOfPlay.MATCH_PLAY)
+    assert (match["play_first"].verdict, match["play_first"].hangs_on) == (
+        Verdict.DEPENDS,
+        "agreed_out_of_turn",
+    )
+    assert match["play_first_agreed"].verdict is Verdict.YES
 
 
 def test_a_local_rule_in_force_changes_the_answer() -> None:

@@ -4,6 +4,7 @@ An act is data: what it is called stands in the catalogue (``may.act.NAME``), wh
 act done. What stays open, such as whether the lie is improved by it, is left open, and told as what it hangs on.
 """
 
+from marram.services.asked.acts_at_the_moment import MOTION, OTHERS, STOPPED, ZONES
 from marram.services.asked.acts_in_play import EQUIPMENT, HELP, PLAY
 from marram.services.asked.acts_on_the_ground import GROUND, RELIEF, THINGS
 from marram.services.asked.acts_with_the_ball import CHANGED, DROPPED, LIFTED
@@ -12,13 +13,16 @@ from marram.services.asked.asked_act import AskedAct
 GROUPS: dict[str, tuple[AskedAct, ...]] = {
     "things": THINGS,
     "ground": GROUND,
-    "relief": RELIEF,
+    "relief": (*RELIEF, *ZONES),
     "lifted": LIFTED,
     "changed": CHANGED,
     "dropped": DROPPED,
     "help": HELP,
     "equipment": EQUIPMENT,
     "play": PLAY,
+    "others": OTHERS,
+    "motion": MOTION,
+    "stopped": STOPPED,
 }
 """The acts by what they are about (``may.group.NAME``)."""
 

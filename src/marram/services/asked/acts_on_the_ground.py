@@ -41,6 +41,7 @@ GROUND: tuple[AskedAct, ...] = (
     AskedAct("ground_club", "done_in_penalty_area", {"penalty_area_action": "touched_ground_or_water", "improved_in_penalty_area": "no"}, WATER),
     AskedAct("ground_club", "ground_altered", {"altered_place": "elsewhere", "conditions_improved": "yes", "preparing_how": "grounding_club", "grounded_lightly": "yes"}, GENERAL, named=_IMPROVES),
     AskedAct("press_behind", "ground_altered", {**_CLEARING, "altered_place": "elsewhere", "alteration": "surface"}, GENERAL | WATER, named=_IMPROVES, rather=("ground_club",)),
+    AskedAct("repair_off_green", "ground_altered", {**_CLEARING, "altered_place": "elsewhere", "alteration": "surface"}, GENERAL | GREEN, named=_IMPROVES, rather=("repair", "ground_club")),
     AskedAct("dew", "ground_altered", {**_CLEARING, "altered_place": "elsewhere", "alteration": "dew_frost_water"}, GENERAL, named=_IMPROVES),
     AskedAct("dew", "teeing_area_improved", {"tee_improvement": "ground_or_grass"}, TEE),
     AskedAct("press_behind", "teeing_area_improved", {"tee_improvement": "ground_or_grass"}, TEE),
@@ -72,6 +73,7 @@ RELIEF: tuple[AskedAct, ...] = (
     AskedAct("bare_ground", "abnormal_course_condition", {"in_the_way": "unmarked_ground", **_CONDITION}, GENERAL | BUNKER, relief=("free",), rather=("unplayable",)),
     AskedAct("fence", "abnormal_course_condition", {"in_the_way": "boundary_or_integral_object", **_CONDITION, "interference": "stance_or_swing"}, GENERAL | BUNKER, relief=("free",), rather=("unplayable",)),
     AskedAct("embedded", "embedded_ball", {"in_own_pitch_mark": "yes", "below_ground_level": "yes", "in_sand_not_fairway": "no", "stroke_unreasonable_anyway": "no", **_USUAL}, OFF_TEE, named=("in_own_pitch_mark",), relief=("free",), rather=("unplayable", "penalty_area", "repair")),
+    AskedAct("tree_shaken", "ball_dislodged_from_tree", {"tree_purpose": "other", **_USUAL}, GENERAL, named=("last_stroke_from_penalty_area",), rather=("unplayable",)),
     AskedAct("animal", "dangerous_animal", {"animal_near_ball": "dangerous", **_REASONABLE, **_USUAL}, OFF_TEE, relief=("free",), rather=("unplayable", "penalty_area")),
     AskedAct("again", "play_again_from_previous_spot", {"second_ball": "nothing_yet"}, EVERYWHERE, relief=("18",)),
 )  # fmt: skip

@@ -17,6 +17,7 @@ _PLAYED = {"played_since_put_down": "yes", "substituted_in_wrong_place": "no"}
 LIFTED: tuple[AskedAct, ...] = (
     AskedAct("clean", "lifted_to_be_cleaned", {"ball_in_cleaning_area": "yes", "spot_marking": "right"}, OFF_GREEN, rather=("identify",)),
     AskedAct("clean", "ball_lifted", {"who_lifted": "player_or_authorised", "spot_marking": "right"}, GREEN),
+    AskedAct("clean_in_relief", "ball_lifted", {"who_lifted": "player_or_authorised", "reason_for_lifting": "taking_relief"}, OFF_GREEN),
     AskedAct("lift_unmarked", "ball_lifted", {"who_lifted": "player_or_authorised", "spot_marking": "not_marked"}, GREEN, ("spot_marking",), ("spot_marking",)),
     AskedAct("identify", "ball_lifted_to_identify", {**_OWN, "lifting_needed_to_identify": "yes", "spot_marking": "right"}, OFF_TEE, named=("cleaned_when_lifted",)),
     AskedAct("see_damage", "lifted_to_see_damage", {"lifting_fault": "none"}, OFF_TEE),
@@ -47,6 +48,7 @@ DROPPED: tuple[AskedAct, ...] = (
     AskedAct("drop_from_knee", "dropped_ball_played", {"way_of_dropping": "right", "ball_in_relief_area": "yes"}, OFF_TEE, named=("ball_in_relief_area",)),
     AskedAct("drop_from_shoulder", "dropped_ball_played", {"way_of_dropping": "not_knee_height", "ball_in_relief_area": "yes"}, OFF_TEE, ("way_of_dropping",), ("ball_in_relief_area",)),
     AskedAct("place_not_drop", "dropped_ball_played", {"way_of_dropping": "placed", "ball_in_relief_area": "yes"}, OFF_TEE, ("way_of_dropping",), ("ball_in_relief_area",)),
+    AskedAct("drop_over_there", "dropped_ball_played", {"way_of_dropping": "right", "ball_in_relief_area": "no", "serious_breach": "no", "balls_after_wrong_place": "not_corrected"}, OFF_TEE, ("ball_in_relief_area",), ("ball_in_relief_area",), rather=("drop_from_knee",)),
     AskedAct("caddie_drops", "dropped_ball_played", {"way_of_dropping": "by_someone_else", "ball_in_relief_area": "yes"}, OFF_TEE, ("way_of_dropping",), ("ball_in_relief_area",)),
 )  # fmt: skip
 """A ball in hand, put down in taking relief."""

@@ -17,8 +17,8 @@ from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay, Sides
 from marram.rules.penalty import Penalty
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
-from marram.rules.result import NeedFacts, Result
-from marram.rules.ruling import HandOver, Ruling
+from marram.rules.result import NeedFacts, Result, Stake
+from marram.rules.ruling import HandOver, Ruling, Stroke
 from marram.services.asked.acts import ACTS, GROUPS
 from marram.services.asked.asked_act import AskedAct
 from marram.words.headline import costs_something
@@ -208,7 +208,7 @@ def _answer(asked: MayAsk, act: AskedAct) -> MayAnswer:
     if act.relief:
         return _relief_answer(asked, act, facts, result)
     ends = list(_ends(asked, act, facts, MOST_OPEN))
-    costly = [one for one in ends if not isinstance(one, Ruling) or costs_something(one)]
+    costly = [one for one in ends if not isinstance(one, Ruling) or _is_refused(one)]
     if not costly:
         return MayAnswer(act.name, act.incident, Verdict.YES, result)
     if len(costly) < len(ends) and isinstance(result, NeedFacts):
@@ -269,10 +269,17 @@ def _ends(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], depth: int) ->
         return
     fact = fact_named(result.fact)
     for stake in result.stakes:
-        answer = (
-            stake.answers[0] if stake.answers else (stake.at_most if stake.above is None else stake.above + 1)
-        )
-        yield from _ends(asked, act, {**facts, fact.name: answer}, depth - (fact.name not in _LOCAL_RULES))
+        for answer in _answers(stake):
+            yield from _ends(
+                asked, act, {**facts, fact.name: answer}, depth - (fact.name not in _LOCAL_RULES)
+            )
+
+
+def _answers(stake: Stake) -> tuple[Any, ...]:
+    """Return the answers of a stake that have to be followed: one for all, where all end alike."""
+    if not stake.answers:
+        return (stake.at_most if stake.above is None else stake.above + 1,)
+    return stake.answers if stake.outcomes > 1 else stake.answers[:1]
 
 
 def _instead(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any], result: Result) -> Instead | None:
@@ -296,4 +303,9 @@ def _is_free(asked: MayAsk, act: AskedAct, facts: Mapping[str, Any]) -> bool:
     if act.relief:
         return _costs_of_relief(asked, act, facts) == ({0}, 0)
     ends = list(_ends(asked, act, facts, MOST_OPEN))
-    return all(isinstance(one, Ruling) and not costs_something(one) for one in ends)
+    return all(isinstance(one, Ruling) and not _is_refused(one) for one in ends)
+
+
+def _is_refused(end: Ruling) -> bool:
+    """Tell whether what was done costs something, or comes to nothing: a stroke that does not count, or may be cancelled."""
+    return costs_something(end) or end.stroke in (Stroke.DOES_NOT_COUNT, Stroke.OPPONENT_MAY_CANCEL)
