@@ -1,5 +1,5 @@
 // Places on a map, read as a phone reads them: one line of JSON for each. Called with the folder of the scripts, the file of
-// the map and the file of the places, each [hole, longitude, latitude, accuracy].
+// the map and a file of the places, each [hole, longitude, latitude, accuracy], and of the tables of what is likely.
 
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
@@ -7,9 +7,11 @@ import { pathToFileURL } from "node:url";
 const [folder, mapFile, placesFile] = process.argv.slice(2);
 const { readMap, toDegrees, toMetres } = await import(pathToFileURL(`${folder}/map_read.js`));
 const { holeNear, lieAt } = await import(pathToFileURL(`${folder}/lie_here.js`));
+const { likelyHere } = await import(pathToFileURL(`${folder}/likely_here.js`));
+const { likely, places } = JSON.parse(readFileSync(placesFile, "utf8"));
 const map = readMap(JSON.parse(readFileSync(mapFile, "utf8")));
 
-for (const [hole, longitude, latitude, accuracy] of JSON.parse(readFileSync(placesFile, "utf8"))) {
+for (const [hole, longitude, latitude, accuracy] of places) {
   const at = toMetres(map, longitude, latitude);
   const lie = lieAt(map, hole, ...at, accuracy);
   const told = lie && {
@@ -18,6 +20,7 @@ for (const [hole, longitude, latitude, accuracy] of JSON.parse(readFileSync(plac
     things: lie.things,
     doubts: [...new Set(lie.doubts.map((one) => one.kind))].sort(),
     words: lie.words,
+    likely: likelyHere({ likely }, map, lie),
   };
   console.log(JSON.stringify({ told, metres: lie?.metres, at, back: toDegrees(map, ...at), near: holeNear(map, ...at).number }));
 }

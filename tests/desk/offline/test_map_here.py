@@ -1,7 +1,8 @@
-"""A phone without a network reads a lie on the course map as the desk does, at places all over real maps and the demo's."""
+"""A phone without a network reads a lie on the course map as the desk does, and offers the same, all over real maps and the demo's."""
 
 import json
 import subprocess
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -16,14 +17,27 @@ from marram.course.model import Course
 from marram.demo import COURSE
 from marram.desk.shell.assets import DESK
 from marram.relief.place.place_facts import FAR_AWAY, place_facts
+from marram.rules.facts.conditions import FormOfPlay, Sides
+from marram.services.cases.conditions import Conditions
+from marram.services.cases.likely import likely_here
 from marram.services.ground.lies import hole_played
 from marram.services.offline.course_map import map_bytes
+from marram.services.offline.likely_written import likely_tables
 from tests.course.real_maps import real_map
 from tests.desk.offline.test_every_way import NODE
 from tests.relief.verifier.real_maps import as_geojson
 
 READ = Path(__file__).with_name("every_place.mjs")
-MAPS = ("demo", "links-18.geojson", "clipped-13.osm", "bare-19-lines.osm")
+DAY = date(2026, 6, 20)
+MAPS = {
+    "demo": Conditions(on=DAY, form=FormOfPlay.STROKE_PLAY, local=("E-3", "E-5")),
+    "links-18.geojson": Conditions(
+        on=DAY, form=FormOfPlay.MATCH_PLAY, sides=Sides.FOUR_BALL, local=("E-2", "E-4")
+    ),
+    "clipped-13.osm": Conditions(on=DAY, sides=Sides.FOURSOMES),
+    "bare-19-lines.osm": Conditions(on=DAY, local=()),
+}
+"""Maps, and the conditions that what is likely rests on there."""
 PLACES = 800
 ROUNDED = 0.003
 """Metres: the corners of the map on the phone are rounded to a millimetre, those of a reach around them likewise."""
@@ -59,8 +73,9 @@ def places(course: Course, seed: int) -> list[tuple[int, float, float, float]]:
     return found
 
 
-def read(course: Course, hole: int, x: float, y: float, accuracy: float) -> dict[str, Any]:
+def read(name: str, course: Course, spot: tuple[int, float, float], accuracy: float) -> dict[str, Any]:
     """Return what the desk reads of a place, in the words that ``every_place.mjs`` prints."""
+    hole, x, y = spot
     found = place_facts(course, course.hole(hole), (x, y), accuracy=accuracy)
     doubts = {one.kind.value for one in area_at(course, x, y, hole, accuracy=accuracy).doubts}
     if found.metres > FAR_AWAY:
@@ -71,17 +86,19 @@ def read(course: Course, hole: int, x: float, y: float, accuracy: float) -> dict
         "things": list(found.things),
         "doubts": sorted(doubts),
         "words": found.sentence,
+        "likely": [one.name for one in likely_here(course, (x, y), found.area, MAPS[name])],
     }
 
 
 @pytest.mark.parametrize("name", MAPS)
 def test_the_phone_reads_every_place_as_the_desk_does(name: str, tmp_path: Path) -> None:
-    """Area, facts for the ruling, what the ball touches and every doubt; but for places within a rounding of an edge."""
+    """Area, facts for the ruling, what the ball touches, every doubt and what is likely there; but for places within a rounding of an edge."""
     course = opened(name, tmp_path)
     tried = places(course, seed=12)
     degrees = [(hole, *course.plane.to_degrees(x, y), off) for hole, x, y, off in tried]
     (tmp_path / "map.json").write_bytes(map_bytes(course, {}))
-    (tmp_path / "places.json").write_text(json.dumps(degrees))
+    told = {"likely": likely_tables(MAPS[name]), "places": degrees}
+    (tmp_path / "places.json").write_text(json.dumps(told))
 
     printed = subprocess.run(
         [
@@ -109,7 +126,8 @@ def test_the_phone_reads_every_place_as_the_desk_does(name: str, tmp_path: Path)
             course.hole(lie["near"]).line.distance(Point(x, y)), abs=0.01
         )
         here = [(x, y), *((x + dx, y + dy) for dx in (-ROUNDED, 0, ROUNDED) for dy in (-ROUNDED, 0, ROUNDED))]
-        if not any(lie["told"] == read(course, hole, *one, off) for one in here):
-            different.append((hole, x, y, off, lie["told"], read(course, hole, x, y, off)))
+        if not any(lie["told"] == read(name, course, (hole, *one), off) for one in here):
+            different.append((hole, x, y, off, lie["told"], read(name, course, (hole, x, y), off)))
     assert not different, f"{len(different)} of {len(tried)} differ: {different[:3]}"
     assert len({one["told"]["area"] for one in lies}) > 3
+    assert len({tuple(one["told"]["likely"]) for one in lies}) > 5

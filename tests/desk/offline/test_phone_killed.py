@@ -1,6 +1,7 @@
 """A phone out of reach of the desk, killed twice: the case goes on, and every entry arrives once."""
 
 import os
+import re
 import signal
 import socket
 import threading
@@ -98,9 +99,21 @@ def tapped_in_red_penalty_area(page: Page) -> None:
     expect(page.locator(".lie .what")).to_have_text("Hole 9: the ball lies in a penalty area")
 
 
+def likely_where_it_lies(page: Page) -> None:
+    """Show the same place before anything was told to have happened: what is likely there stands under the map, and leads on."""
+    case = page.url
+    page.evaluate("location.hash = location.hash.replace(/^#\\/[^?]+/, '#/map')")
+    likely = page.locator(".likely a")
+    expect(likely.first).to_contain_text("penalty area")
+    likely.first.click()
+    expect(page).to_have_url(re.compile(r"/offline#/ball_in_penalty_area\?.*ball="))
+    page.goto(case)
+    expect(page.locator("h1")).to_contain_text("In the penalty area")
+
+
 @pytest.mark.browser
 def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path: Path) -> None:
-    """Out of reach a case opens in the book on the phone, and a lie is read on its map; two entries survive two kills and are in the log once each."""
+    """Out of reach a case opens in the book on the phone, and a lie is read on its map, with what is likely there; two entries survive two kills and are in the log once each."""
     with club_records(tmp_path) as records:
         kept = keep_here(records)
         app = create_app(kept_here=kept)
@@ -123,6 +136,7 @@ def test_entries_of_a_phone_killed_twice_arrive_once(chromium: Browser, tmp_path
             tapped_in_red_penalty_area(page)
             page.get_by_role("link", name="Go on").click()
             expect(page.locator("h1")).to_contain_text("In the penalty area")
+            likely_where_it_lies(page)
             record(page, "second")
             expect(page.locator("#waits")).to_have_text("2 entries wait on this phone.")
         assert kept.log.head(kept.event_id) == 0

@@ -1,5 +1,6 @@
 """Which incidents are likely where a ball lies: by the area of the course, what is near, the form of play, sides and Local Rules.
 
+Done alike on a phone without a network (``desk/offline/static/likely_here.js``), by the same tables, which its book brings.
 Common practice, chosen by us; no Rule says so, and nothing is decided by it: a list begins with these, and what a
 sentence points at is put in order by them where it leaves several open.
 """
@@ -65,10 +66,13 @@ BY_KIND: dict[Kind, tuple[str, ...]] = {
 
 BY_FORM = {FormOfPlay.MATCH_PLAY: ("concession",), FormOfPlay.STROKE_PLAY: ("two_balls",)}
 BY_SIDES = {Sides.FOURSOMES: ("foursomes_wrong_order",), Sides.FOUR_BALL: ("partner_acted_on_ball",)}
-OUT_BY_LOCAL_RULE = {"E-5": "alternative_to_stroke_and_distance"}
-"""What a Local Rule adds for a ball out of bounds."""
-GENERAL_AREA_BY_LOCAL_RULE = {"E-3": "lie_preferred", "E-2": "lifted_to_be_cleaned", "E-4": "aeration_hole"}
-"""What a Local Rule adds for a ball in the general area."""
+BY_LOCAL_RULE: dict[Area | None, dict[str, str]] = {
+    None: {"E-5": "alternative_to_stroke_and_distance"},
+    Area.GENERAL_AREA: {"E-3": "lie_preferred", "E-2": "lifted_to_be_cleaned", "E-4": "aeration_hole"},
+}
+"""What a Local Rule in force adds for a ball out of bounds or in an area, after what is likeliest."""
+AREA_BEFORE_NEAR = (Area.PENALTY_AREA, Area.BUNKER, Area.PUTTING_GREEN, None)
+"""Where the area itself says more than what is near: elsewhere what is near comes first."""
 
 
 def likely_here(
@@ -85,21 +89,28 @@ def likely_here(
     """
     near = near_kinds(course, ball)
     by_place = [name for kind in BY_KIND if kind in near for name in BY_KIND[kind]]
-    if area in (Area.PENALTY_AREA, Area.BUNKER, Area.PUTTING_GREEN, None):
-        names = [*BY_AREA[area], *by_place]
-    else:
-        names = [*by_place, *BY_AREA[area]]
+    names = [*BY_AREA[area], *by_place] if area in AREA_BEFORE_NEAR else [*by_place, *BY_AREA[area]]
     if area is Area.GENERAL_AREA and _on_wrong_green(course, ball):
         names.insert(0, "wrong_green")
+    names[1:1] = by_local_rule(area, conditions)
+    names += by_competition(conditions)
+    return tuple(incident(name) for name in tuple(dict.fromkeys(names))[:most])
+
+
+def by_local_rule(area: Area | None, conditions: Conditions) -> list[str]:
+    """Return what the Local Rules in force add for a ball in an area."""
     codes = conditions.local or ()
-    added = OUT_BY_LOCAL_RULE if area is None else GENERAL_AREA_BY_LOCAL_RULE
-    if area in (None, Area.GENERAL_AREA):
-        names[1:1] = [name for code, name in added.items() if code in codes]
+    return [name for code, name in BY_LOCAL_RULE.get(area, {}).items() if code in codes]
+
+
+def by_competition(conditions: Conditions) -> list[str]:
+    """Return what is likely anywhere by the sides and the form of play."""
+    names: list[str] = []
     if conditions.sides in BY_SIDES:
         names += BY_SIDES[conditions.sides]
     if conditions.form in BY_FORM:
         names += BY_FORM[conditions.form]
-    return tuple(incident(name) for name in tuple(dict.fromkeys(names))[:most])
+    return names
 
 
 def _on_wrong_green(course: Course, ball: XY) -> bool:
@@ -143,4 +154,17 @@ def by_place(
     return tuple(sorted(offered, key=order))
 
 
-__all__ = ["BY_AREA", "BY_KIND", "FACTOR", "NEAR", "by_place", "likely_here", "near_kinds"]
+__all__ = [
+    "AREA_BEFORE_NEAR",
+    "BY_AREA",
+    "BY_KIND",
+    "BY_LOCAL_RULE",
+    "FACTOR",
+    "MOST",
+    "NEAR",
+    "by_competition",
+    "by_local_rule",
+    "by_place",
+    "likely_here",
+    "near_kinds",
+]

@@ -28,6 +28,8 @@ from marram.rules.rather import UNASKED, rather
 from marram.rules.ruling import Action, Outcome, Ruling
 from marram.services.cases.conditions import Conditions
 from marram.services.cases.made_with import book_digest
+from marram.services.cases.rulings import SHOWN
+from marram.services.offline.likely_written import likely_tables
 from marram.services.offline.pool import Pool
 from marram.services.offline.sheets import Sheets
 from marram.services.offline.telling import TABLES, mode_of, reason_that_tells, told_at
@@ -115,6 +117,8 @@ class _Writer:
             "sides": given.sides.value if given.sides else None,
             "local_rules": None if given.local is None else list(given.local),
             "said_of": _said_of(given),
+            "likely": likely_tables(given),
+            "shown": SHOWN,
             "forms": [form.value if form else None for form in self.forms],
             "reminder": say("TERMS", "reminder"),
             "answered": self._answered(),

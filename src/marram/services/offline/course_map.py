@@ -25,6 +25,7 @@ from marram.course.reading.assembly import boundary_is_outline
 from marram.relief.place.dropping_zones import SERVABLE
 from marram.relief.place.place_facts import FAR_AWAY, SPEAKING, TAP_ACCURACY
 from marram.rules.facts.ball import Area
+from marram.services.cases.likely import BY_KIND
 from marram.services.offline.ground_written import MILLIMETRES, GroundPool
 from marram.services.offline.plane_fit import fit
 from marram.words.ground import in_area, named_ground
@@ -77,7 +78,8 @@ def offline_map(course: Course) -> dict[str, Any]:
 
     Keys: ``polygons`` and ``lines`` in steps of millimetres; ``features`` (kind, words, the ground as mapped);
     ``areas`` (the polygons of one area on the ground, its pieces ``[feature, polygons]``, and the holes of the dropping
-    zones that serve it); ``shared`` and ``holes`` (which areas count where); ``drawn``; ``plane``, between degrees and metres.
+    zones that serve it); ``shared`` and ``holes`` (which areas count where); ``telling`` (the features that make an incident
+    likely nearby) and ``boundary`` (its edges); ``drawn``; ``plane``, between degrees and metres.
     """
     return _Writer(course).document()
 
@@ -106,6 +108,12 @@ class _Writer:
             "rough": [self._rough(one) for one in course.features if drawn_to(one)],
             "covered": None if course.covered is None else self.ground.areas(course.covered),
             "outline_as_boundary": boundary_is_outline(course),
+            "telling": [self._feature(one) for one in course.of(*BY_KIND)],
+            "boundary": [
+                line
+                for one in course.of(Kind.BOUNDARY)
+                for line in self.ground.whole(shapely.boundary(one.geometry))[1]
+            ],
             "shared": self._shared(),
             "holes": [self._hole(one) for one in course.holes.values()],
             "drawn": [

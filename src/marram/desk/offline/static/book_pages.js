@@ -8,7 +8,7 @@ import { placeOf, readPlace, wherein } from "./place.js";
 import { rulingPage } from "./ruling_page.js";
 import { walk } from "./walker.js";
 
-const NOWHERE = { facts: () => ({}), area: () => null, link: () => null, told: () => null, page: null }; // without a map
+const NOWHERE = { facts: () => ({}), area: () => null, likely: () => [], link: () => null, told: () => null, page: null }; // without a map
 
 // Draw where one is, now and whenever the address changes; `after` may add to a page what belongs to it there, and `places`
 // is what a map knows of the place of the case.
@@ -16,7 +16,7 @@ export function openBook({ book, model, panel, title, after = () => null, places
   let before = null;
   const elsewhere = (name, answers) => {
     if (name === "map" && places.page) return places.page(answers);
-    const [heading, ...rest] = startPage(book, model, wherein(answers), knownOf(book, places.area(answers)));
+    const [heading, ...rest] = startPage(book, model, { kept: wherein(answers), context: knownOf(book, places.area(answers)), likely: places.likely(answers) });
     return { parts: [heading, places.link(null, answers), ...rest], heading: text("what") };
   };
   const draw = () => {
@@ -40,7 +40,7 @@ const knownOf = ({ said_of: said = {} }, area) => [said[area], said.competition]
 
 function walked(book, places, incident, answers) {
   try {
-    const step = walk(book, incident.name, { ...places.facts(answers), ...answers });
+    const step = walk(book, incident.name, { ...places.facts(answers, incident), ...answers });
     const { question, sheet, reasons } = step;
     const parts = question ? questionPage(question, incident, answers) : rulingPage(sheet, reasons, incident, answers);
     return { ...step, heading: question?.question ?? sheet.headline, parts: [...parts, places.told(reasons, incident, answers), places.link(incident, answers), answeredSoFar(reasons, incident, answers), steps(reasons, incident, answers)] };

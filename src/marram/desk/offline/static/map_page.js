@@ -2,7 +2,9 @@
 
 import { dayWords, text } from "/static/shell/words.js";
 import { element, listed } from "./element.js";
+import { likelyLinks } from "./finding_here.js";
 import { holeNear } from "./lie_here.js";
+import { likelyHere } from "./likely_here.js";
 import { mapView } from "./map_view.js";
 import { toMetres } from "./map_read.js";
 import { placeOf, wherein } from "./place.js";
@@ -11,16 +13,20 @@ import { asking, factsHere, lieOf, readSpot, spotOf } from "./spot.js";
 const MAP = "map"; // the address of this page; no incident is called so
 
 // What the pages of the book need of a map: facts, what is told of the place on them, and the page of the map.
-export function placesOn(map) {
+export function placesOn(map, book) {
   return {
-    facts: (answers) => factsHere(map, answers),
+    facts: (answers, incident) => factsHere(map, answers, shownBy(book, incident)),
     area: (answers) => lieOf(map, answers)?.facts.area_of_ball,
+    likely: (answers) => likelyHere(book, map, lieOf(map, answers)),
     hole: (answers) => lieOf(map, answers)?.hole.number,
     link: (incident, answers) => whereLink(map, incident, answers),
-    told: (reasons, incident, answers) => toldByMap(map, reasons, incident, answers),
-    page: map && ((answers) => mapPage(map, answers)),
+    told: (reasons, incident, answers) => toldByMap(map, book, reasons, incident, answers),
+    page: map && ((answers) => mapPage(map, book, answers)),
   };
 }
+
+// What showing the place of a ball says by itself of an incident (SHOWN of marram/services/cases/rulings.py).
+const shownBy = ({ shown = {} }, incident) => shown[incident.name] ?? {};
 
 // The way to the map, with what it says of the place that was shown.
 function whereLink(map, incident, answers) {
@@ -31,8 +37,8 @@ function whereLink(map, incident, answers) {
 }
 
 // The facts a ruling or question took from the map, each with the way to say otherwise.
-function toldByMap(map, reasons, incident, answers) {
-  const facts = factsHere(map, answers);
+function toldByMap(map, book, reasons, incident, answers) {
+  const facts = factsHere(map, answers, shownBy(book, incident));
   const own = reasons.filter((one) => one.fact in facts && !(one.fact in answers));
   if (!own.length) return null;
   const items = own.map(({ fact, question, answer }) => {
@@ -55,11 +61,12 @@ function lieShown(lie) {
   );
 }
 
-function mapPage(map, answers) {
+function mapPage(map, book, answers) {
   const { of = "", ...given } = answers;
   const now = { ...given };
   const said = element("div");
-  const on = element("a", { className: "answer" });
+  const likely = element("div", { className: "likely" });
+  const on = element("a", { className: "answer onward" });
   const choice = element("select", { id: "map-hole" }, element("option", { value: "", textContent: text("map.all") }), ...[...map.holes.values()].map((one) => element("option", { value: one.number, textContent: one.number })));
   const view = mapView(map, text("map.label"), (x, y, off) => {
     if (!map.holes.has(now.hole)) now.hole = holeNear(map, x, y).number;
@@ -73,6 +80,7 @@ function mapPage(map, answers) {
     view.mark(spot);
     history.replaceState(null, "", placeOf(MAP, { ...now, ...(of ? { of } : {}) }));
     said.replaceChildren(lie ? lieShown(lie) : element("p", { className: "soft", role: "status", textContent: text(spot ? "map.nowhere" : "map.tap") }));
+    likely.replaceChildren(...(of ? [] : likelyLinks(book, likelyHere(book, map, lie), wherein(now))));
     on.href = placeOf(of, of ? now : wherein(now));
     on.textContent = text(of ? "map.back" : "map.on");
     on.hidden = !lie;
@@ -92,6 +100,7 @@ function mapPage(map, answers) {
     element("div", { className: "map-tools" }, element("p", {}, element("label", { for: "map-hole", textContent: text("record.hole") }), choice), closer, farther, position(map, view, said)),
     view.svg,
     said,
+    likely,
     on,
     element("p", { className: "soft", textContent: version(map) }),
   ];

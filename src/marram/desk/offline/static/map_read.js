@@ -31,6 +31,8 @@ export function readMap(plain) {
     holes: new Map(holes.map((one) => [one.number, one])),
     spoken: plain.spoken.map((at) => features[at]),
     rough: plain.rough.map(([feature, edges, off]) => ({ feature: features[feature], edges: edges.map((at) => lines[at]), off })),
+    telling: (plain.telling ?? []).map((at) => features[at]),
+    boundary: (plain.boundary ?? []).map((at) => lines[at]),
     covered: shape(plain.covered),
     drawn: plain.drawn.map(([kind, of, others]) => ({ kind, ...ground([of, others]) })),
   };

@@ -31,16 +31,17 @@ async function open() {
   await shown();
   addEventListener("online", () => send().then(shown));
   send().then(shown);
-  const [book, model] = await Promise.all(["/api/offline/book", "/api/finding/model"].map(fetched)).catch(() => []);
-  if (!book) {
+  const [plain, model] = await Promise.all(["/api/offline/book", "/api/finding/model"].map(fetched)).catch(() => []);
+  if (!plain) {
     panel.removeAttribute("aria-busy");
     panel.replaceChildren(element("h1", { textContent: document.title, tabIndex: -1 }), element("p", { textContent: text("not_held") }));
     return;
   }
   const map = await fetched("/api/offline/map").then(readMap).catch(() => null); // without it the rest works
-  const places = placesOn(map);
+  const book = readBook(plain);
+  const places = placesOn(map, book);
   const after = (step) => (step.incident ? recordForm(event, step, shown, places.hole) : null);
-  openBook({ book: readBook(book), model: readModel(model), panel, title: document.title, after, places });
+  openBook({ book, model: readModel(model), panel, title: document.title, after, places });
   panel.removeAttribute("aria-busy");
   const groups = (event?.groups ?? []).map((one) => `${one.number} · ${one.starts_at} · ${one.players.map((player) => player.name).join(", ")}`);
   document.getElementById("groups").append(listed(groups));

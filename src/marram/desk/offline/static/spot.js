@@ -28,10 +28,11 @@ export function lieOf(map, answers) {
   return lieAt(map, number, spot.x, spot.y, spot.off);
 }
 
-// Facts that the map hands over, but for those the official wants to answer.
-export function factsHere(map, answers) {
+// Facts that the map hands over, but for those the official wants to answer; shown: what the place says by itself.
+export function factsHere(map, answers, shown = {}) {
   const left = new Set(String(answers[OPEN] ?? "").split(" "));
-  return Object.fromEntries(Object.entries(lieOf(map, answers)?.facts ?? {}).filter(([name]) => !left.has(name)));
+  const lie = lieOf(map, answers);
+  return Object.fromEntries(Object.entries(lie ? { ...shown, ...lie.facts } : {}).filter(([name]) => !left.has(name)));
 }
 
 // The address of a case in which a fact of the map is asked instead.

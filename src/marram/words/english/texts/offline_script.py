@@ -7,6 +7,7 @@ TEXTS: dict[str, str] = {
     "by_rule": "By Rule",
     "rule": "Rule {rule}",
     "local_rule": "Local Rule {rule}",
+    "likely_here": "Likely here",
     "likeliest": "Likeliest",
     "near": "Perhaps one of these",
     "unknown": "Not understood: {words}.",
