@@ -171,6 +171,17 @@ def test_a_no_names_the_nearest_thing_that_is_allowed() -> None:
     assert Area.BUNKER not in answer.elsewhere
 
 
+def test_a_sprinkler_on_the_line_gives_relief_near_the_green_where_it_is_adopted() -> None:
+    """Model Local Rule F-5; without it Rule 16.1a(1) gives none off the green."""
+    assert asked(Area.GENERAL_AREA)["sprinkler_on_line"].verdict is Verdict.NO_RELIEF
+    with_it = asked(Area.GENERAL_AREA, FormOfPlay.STROKE_PLAY, "F-5")
+    assert with_it["sprinkler_on_line"].verdict is Verdict.YES
+    assert (with_it["path_on_line"].verdict, with_it["path_on_line"].rather) == (
+        Verdict.NO_RELIEF,
+        "sprinkler_on_line",
+    )
+
+
 def test_out_of_turn_in_a_match_hangs_on_the_opponent() -> None:
     """Rule 6.4a(2): the opponent may cancel the stroke, but not where playing out of turn was agreed to save time."""
     match = asked(Area.GENERAL_AREA, FormOfPlay.MATCH_PLAY)

@@ -38,13 +38,26 @@ _WHY_NO_CONDITION = {
 def something_interferes(case: Case) -> Ruling | HandOver:
     """Where something interferes, it is asked whether that is an abnormal course condition at all."""
     elsewhere = case.is_one_of(area_of_ball, Area.PENALTY_AREA, Area.TEEING_AREA)
-    if elsewhere or not interferes(case):
+    if elsewhere:
         return abnormal_course_condition(case)
+    if not interferes(case):
+        return on_line_near_green(case) or abnormal_course_condition(case)
     if case.is_one_of(in_the_way, InTheWay.TWO_CONDITIONS):
         return two_conditions(case)
     if case.is_one_of(in_the_way, *ABNORMAL_COURSE_CONDITIONS):
         return abnormal_course_condition(case)
     return no_abnormal_course_condition(case)
+
+
+@provision("F-5")
+def on_line_near_green(case: Case) -> HandOver | None:
+    """Where the Local Rule is adopted, an obstruction on the line of play alone is a case of its own."""
+    on_line = case.is_one_of(interference, Interference.LINE_OF_PLAY)
+    if not on_line or not case.is_one_of(area_of_ball, Area.GENERAL_AREA) or not case.local_rule("F-5"):
+        return None
+    if not case.is_one_of(in_the_way, InTheWay.IMMOVABLE_OBSTRUCTION):
+        return None
+    return HandOver("obstruction_near_green", "F-5", (("obstruction_on_line", "yes"),))
 
 
 @provision("Clarification 16.1/3")

@@ -60,6 +60,7 @@ TEXTS: dict[str, str] = {
     "act.penalty_area": "Take penalty area relief",
     "act.path": "Take free relief from a path or another immovable obstruction, with the ball on it",
     "act.path_on_line": "Take free relief from an immovable obstruction that is only on the line of play",
+    "act.sprinkler_on_line": "Take free relief from a sprinkler head on the line of play, within two club-lengths of ball and green",
     "act.water": "Take free relief from temporary water, with the ball in it",
     "act.bare_ground": "Take free relief from bare, soft or rutted ground that is not marked",
     "act.fence": "Take free relief from a boundary fence or stake",
