@@ -43,7 +43,7 @@ def test_yes_stands_before_no_in_every_question() -> None:
     [
         ("17.1d(3)", "Rule 17.1d(3)"),
         ("E-5", "Model Local Rule E-5"),
-        ("Definitions: loose impediment", "Definitions: loose impediment"),
+        ("Definitions: loose impediment", "Definition: loose impediment"),
         ("Clarification 9.2b/1", "Clarification 9.2b/1"),
         ("Exception 2 to 9.4b", "Exception 2 to 9.4b"),
     ],

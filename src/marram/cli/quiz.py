@@ -9,6 +9,7 @@ from marram.demo.plan import COURSE_NAME
 from marram.rules.former_names import incident_now
 from marram.teach.quizzes.quiz import Question, questions
 from marram.teach.quizzes.told import letter, why_not
+from marram.words.citations import named_all
 from marram.words.texts import text
 
 
@@ -55,4 +56,4 @@ def _lines(found: list[Question]) -> Iterator[Line]:
         for place, answer in enumerate(one.answers):
             if place != one.right:
                 yield "quiet", "   " + text("quizzes.wrong", letter=letter(place), why=why_not(one, answer))
-        yield "quiet", "   " + text("quizzes.rests_on", citations=", ".join(one.situation.ruling.citations))
+        yield "quiet", "   " + text("quizzes.rests_on", citations=named_all(one.situation.ruling.citations))

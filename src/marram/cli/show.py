@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from marram.visible import escaped, visible
+from marram.words.citations import named
 from marram.words.language import translate
 from marram.words.questions import QuestionWords
 from marram.words.relief_options import OptionWords
@@ -78,8 +79,8 @@ def sheet_lines(sheet: Sheet, how_to_answer: str = ON_THE_COMMAND_LINE) -> Itera
     yield from _section("missing", sheet.missing)
     yield from _section("if_wrong", sheet.if_wrong)
     yield from _section("settled", sheet.settled)
-    yield from _section("why", (f"{one.question} {one.answer} ({one.citation})" for one in sheet.why))
-    yield from _section("provisions", (f"{one.citation}: {one.statement}" for one in sheet.provisions))
+    yield from _section("why", (f"{one.question} {one.answer} ({named(one.citation)})" for one in sheet.why))
+    yield from _section("provisions", (f"{named(one.citation)}: {one.statement}" for one in sheet.provisions))
 
 
 def _command(rather: Rather) -> str:

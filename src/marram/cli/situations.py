@@ -9,6 +9,7 @@ from marram.demo.plan import COURSE_NAME
 from marram.rules.former_names import incident_now
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
+from marram.words.citations import named_all
 from marram.words.texts import text
 
 SEEDS = 1_000_000
@@ -60,4 +61,4 @@ def _lines(found: list[Situation]) -> Iterator[Line]:
         yield "head", text("situations.title", number=number, level=text(f"situations.level.{one.level}"))
         yield "text", " ".join(one.told(COURSE_NAME))
         yield "text", text("situations.ruling", headline=one.headline)
-        yield "quiet", text("situations.rests_on", citations=", ".join(one.ruling.citations))
+        yield "quiet", text("situations.rests_on", citations=named_all(one.ruling.citations))

@@ -14,6 +14,7 @@ from marram.teach.beliefs.telling import Believed, believed_of
 from marram.teach.explaining import Decided, Explained, explain
 from marram.teach.pathway import path_svg
 from marram.teach.principles import principles_of
+from marram.words.citations import named
 from marram.words.texts import count_text, text
 
 
@@ -64,7 +65,7 @@ def _lines(explained: Explained) -> Iterator[Line]:
     if rest:
         yield "head", text("why.alone")
         for one in rest:
-            yield "item", text("why.told", told=one.told, citation=one.citation)
+            yield "item", text("why.told", told=one.told, citation=named(one.citation))
 
 
 def _lesson(principles: Sequence[str], believed: Sequence[Believed]) -> Iterator[Line]:
@@ -81,7 +82,7 @@ def _lesson(principles: Sequence[str], believed: Sequence[Believed]) -> Iterator
 
 
 def _decided(one: Decided) -> Iterator[Line]:
-    yield "item", text("why.told", told=one.told, citation=one.citation)
+    yield "item", text("why.told", told=one.told, citation=named(one.citation))
     for other in one.instead:
         answers = text("why.or").join(other.answers)
         if other.same:

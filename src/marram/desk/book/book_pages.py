@@ -30,6 +30,7 @@ from marram.teach.drawings.scene import relief_svgs, scene_svg
 from marram.teach.drawings.told import why_none
 from marram.teach.situations.reaching import reached
 from marram.teach.situations.situation import Situation
+from marram.words.citations import named
 from marram.words.language import translate
 from marram.words.texts import text
 
@@ -107,7 +108,7 @@ def provision(request: Request, slug: str) -> Response:
     return page(
         request,
         "provision.html",
-        title=text("book.provision", citation=entry.citation),
+        title=text("book.provision", citation=named(entry.citation)),
         description=entry.statement,
         found=page_of(entry),
         say=translate(),

@@ -39,7 +39,7 @@ def pocket_page(conditions: Conditions, event: Event) -> tuple[bytes, Mapping[st
         InputError: the conditions cannot be used.
     """
     book = offline_book(conditions)
-    words = texts_of("offline_script")
+    words = texts_of("offline_script") | texts_of("definitions")
     script, style = joined("offline/pocket.js", source), source("offline/book.css")
     page = _TEMPLATES.get_template("pocket.html").render(
         book=book,

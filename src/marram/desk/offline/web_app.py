@@ -91,7 +91,7 @@ def out_of_reach(request: Request) -> HTMLResponse:
         request,
         "out_of_reach.html",
         {
-            "words": {**texts_of("offline_script"), **texts_of("offline_map_script")},
+            "words": texts_of("offline_script") | texts_of("offline_map_script") | texts_of("definitions"),
             "event": workplace(request).event,
             "language": language,
         },

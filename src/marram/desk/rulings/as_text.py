@@ -9,6 +9,7 @@ from marram.desk.rulings.story_view import StoryView
 from marram.desk.shell.wording import rule_words
 from marram.relief.pictures.measuring import how_to_measure_anywhere
 from marram.services.cases.event import Event
+from marram.words.citations import named
 from marram.words.language import translate
 from marram.words.sheet import Sheet
 from marram.words.texts import day_words, text
@@ -29,7 +30,9 @@ def ruling_text(
         _section("rulings.ruling.ends", sheet.outcomes),
         _section("rulings.ruling.options", list(_options(found, options))),
         _section("rulings.ruling.if_wrong", sheet.if_wrong),
-        _section("rulings.ruling.why", [_with(one.question, one.answer, one.citation) for one in sheet.why]),
+        _section(
+            "rulings.ruling.why", [_with(one.question, one.answer, named(one.citation)) for one in sheet.why]
+        ),
         _section(
             "rulings.ruling.rules",
             [f"{rule_words(one.citation)}: {one.statement}" for one in sheet.provisions],

@@ -7,6 +7,7 @@ from markupsafe import Markup, escape
 
 from marram.course.model import Kind
 from marram.said import Said
+from marram.words.citations import named, named_all
 from marram.words.ground import ground_words
 from marram.words.language import language, translate
 from marram.words.messages import say
@@ -56,10 +57,10 @@ def strong(words: object) -> Markup:
 
 
 def rule_words(citation: str) -> str:
-    """Return a citation as it is spoken: "Rule 17.1d", "Model Local Rule E-5"; Definitions and the like as they are named."""
+    """Return a citation as it is spoken: "Rule 17.1d", "Model Local Rule E-5", "Definition: stroke"; the rest as it is named."""
     if citation[:1].isdigit():
         return text("shell.rule", citation=citation)
-    return text("shell.local_rule", citation=citation) if LOCAL_RULE.match(citation) else citation
+    return text("shell.local_rule", citation=citation) if LOCAL_RULE.match(citation) else named(citation)
 
 
 def code(typed: str) -> Markup:
@@ -110,6 +111,8 @@ WORDING: dict[str, Any] = {
     "rich_count_text": rich_count_text,
     "strong": strong,
     "rule_words": rule_words,
+    "cited": named,
+    "cited_all": named_all,
     "code": code,
     "spoken_and": spoken_and,
     "link": link,

@@ -18,6 +18,7 @@ from marram.teach.book.permanent import address_of
 from marram.teach.quizzes.learning import question_about, reviewed, to_keep, units
 from marram.teach.quizzes.quiz import Question
 from marram.teach.quizzes.told import letter, why_not
+from marram.words.citations import named
 from marram.words.language import language
 from marram.words.texts import text, texts_of
 
@@ -98,6 +99,6 @@ def told_of(one: Question, course: str) -> dict[str, Any]:
             for at, each in enumerate(one.answers)
         ],
         "headline": situation.headline,
-        "citations": list(situation.ruling.citations),
+        "citations": list(map(named, situation.ruling.citations)),
         "situation": address_of(situation),
     }

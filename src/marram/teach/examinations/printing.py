@@ -9,6 +9,7 @@ from marram.teach.examinations.item import Item
 from marram.teach.examinations.kept_paper import KeptPapers
 from marram.teach.examinations.paper import Examination, Form
 from marram.teach.quizzes.told import letter, why_not
+from marram.words.citations import named_all
 from marram.words.texts import text
 
 
@@ -51,7 +52,7 @@ def kept_pdf(papers: KeptPapers, form: str, *, key: bool, paper: PaperSize = Pap
                 }
                 for place, answer in enumerate(one.answers)
             ],
-            "note": text("quizzes.rests_on", citations=", ".join(one.citations)) if key else "",
+            "note": text("quizzes.rests_on", citations=named_all(one.citations)) if key else "",
         }
         for number, one in enumerate(items, start=1)
     ]
@@ -86,6 +87,6 @@ def _printed(one: Item, number: int, course: str, *, key: bool) -> dict[str, Any
         for place, answer in enumerate(one.question.answers)
     ]
     ruling = one.question.situation.ruling
-    note = text("quizzes.rests_on", citations=", ".join(ruling.citations)) if key else ""
+    note = text("quizzes.rests_on", citations=named_all(ruling.citations)) if key else ""
     told = " ".join(one.question.situation.told(course))
     return {"number": number, "told": told, "answers": answers, "note": note}

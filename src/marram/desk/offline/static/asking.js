@@ -1,6 +1,7 @@
 // A question as it is put to an official: one large button for each answer, or a field for a number.
 
 import { text } from "/static/shell/words.js";
+import { ruleWords } from "./citing.js";
 import { element, listed, section } from "./element.js";
 import { placeOf } from "./place.js";
 
@@ -8,7 +9,7 @@ export function questionPage(question, incident, answers) {
   const hint = [
     question.help,
     text("decides", { who: question.decided_by }),
-    question.why.citation ? text("because", { citation: question.why.citation }) : "",
+    question.why.citation ? text("because", { citation: ruleWords(question.why.citation) }) : "",
   ].filter(Boolean);
   return [
     element("p", { className: "kicker", textContent: incident.title }),

@@ -3,6 +3,7 @@
 import { text } from "/static/shell/words.js";
 import { byPlace } from "/static/rulings/by_place.js";
 import { rank } from "/static/rulings/ranking.js";
+import { ruleWords } from "./citing.js";
 import { element } from "./element.js";
 import { placeOf } from "./place.js";
 
@@ -11,8 +12,6 @@ const SURE = 0.7;
 const KNOWN = 0.6;
 const FAR = 0.00001;
 const CODE = /^[A-M]-\d/;
-
-export const ruleWords = (rule) => text(CODE.test(rule) ? "local_rule" : "rule", { rule });
 
 // The page that asks what happened; `kept` says where, and goes on with whatever is chosen.
 //

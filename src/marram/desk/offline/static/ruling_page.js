@@ -1,6 +1,7 @@
 // A sheet as an official reads it: the answer first, then what to do, then what it rests on.
 
 import { text } from "/static/shell/words.js";
+import { named } from "./citing.js";
 import { element, listed, section } from "./element.js";
 import { placeOf } from "./place.js";
 
@@ -18,8 +19,8 @@ export function rulingPage(sheet, reasons, incident, answers) {
     section(text("options"), ...sheet.options.map((one) => option(one))),
     section(text("cautions"), lines(sheet.cautions)),
     section(text("if_wrong"), lines(sheet.if_wrong)),
-    folded(text("why"), reasons.map((one) => `${one.question} ${one.answer}${one.citation ? ` (${one.citation})` : ""}`)),
-    folded(text("provisions"), sheet.provisions.map((one) => `${one.citation}: ${one.statement}`)),
+    folded(text("why"), reasons.map((one) => `${one.question} ${one.answer}${one.citation ? ` (${named(one.citation)})` : ""}`)),
+    folded(text("provisions"), sheet.provisions.map((one) => `${named(one.citation)}: ${one.statement}`)),
     element("p", { className: "reminder", textContent: sheet.reminder }),
   ];
 }
