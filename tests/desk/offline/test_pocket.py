@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Browser, Page, expect
 
 from marram.demo import EVENT
 from marram.desk.offline.pocket import pocket_page
@@ -91,3 +91,52 @@ def test_a_phone_never_connected_finds_asks_and_rules(pocket: Path, chromium: Br
     settled(page)
     assert not faults
     context.close()
+
+
+GAPS = [30 + round(670 * number / 19) for number in range(20)]
+"""Milliseconds between the taps of 20 double taps, from the fastest to the slowest seen (as in ``test_taps_browser.py``)."""
+ASKED = ("match_score_wrong", "ball_doubtful", "club_damaged", "estimate_wrong", "ball_lifted_by_player")
+"""Incidents that begin with a question, after whose first answer another one is asked at the same place of the screen."""
+
+
+def tapped_first(page: Page) -> tuple[float, float]:
+    """Tap the first answer, and return where it is on the screen."""
+    box = page.locator(".answers a").first.bounding_box()
+    assert box is not None
+    at = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    page.touchscreen.tap(*at)
+    return at
+
+
+@pytest.mark.browser
+def test_the_second_tap_of_one_hand_answers_nothing(pocket: Path, chromium: Browser) -> None:
+    """Twenty double taps: each answers one question, and the first of the next, which is meant, is taken."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True, offline=True)
+    page = context.new_page()
+    page.clock.install(time=1_750_000_000)
+    page.goto(pocket.as_uri())
+    expect(page.locator("#panel")).not_to_have_attribute("aria-busy", "true")
+    page.clock.pause_at(1_750_000_100)
+    met = 0
+    for number, gap in enumerate(GAPS):
+        incident = ASKED[number % len(ASKED)]
+        page.evaluate("(name) => (location.hash = `#/${name}`)", incident)
+        page.wait_for_url(f"**#/{incident}")
+        page.clock.run_for(5000)
+        at = tapped_first(page)
+        page.wait_for_url(f"**#/{incident}?*")
+        answered = page.url
+        page.clock.run_for(gap)
+        met += page.evaluate(ON_AN_ANSWER, list(at))
+        page.touchscreen.tap(*at)
+        page.clock.run_for(50)
+        assert page.url == answered, (gap, incident)
+    assert met > 8
+    context.close()
+
+
+ON_AN_ANSWER = """([x, y]) => [...document.querySelectorAll(".answers a")].some((one) => {
+  const box = one.getBoundingClientRect();
+  return box.left < x && x < box.right && box.top < y && y < box.bottom;
+})"""
+"""Whether an answer is at a place of the screen."""

@@ -4,6 +4,7 @@ import { text } from "/static/shell/words.js";
 import { answeredSoFar, questionPage } from "./asking.js";
 import { element } from "./element.js";
 import { startPage } from "./finding_here.js";
+import { guardTaps } from "./one_tap.js";
 import { placeOf, readPlace, wherein } from "./place.js";
 import { rulingPage } from "./ruling_page.js";
 import { walk } from "./walker.js";
@@ -14,6 +15,7 @@ const NOWHERE = { facts: () => ({}), area: () => null, likely: () => [], link: (
 // is what a map knows of the place of the case.
 export function openBook({ book, model, panel, title, after = () => null, places = NOWHERE }) {
   let before = null;
+  const came = guardTaps(panel);
   const elsewhere = (name, answers) => {
     if (name === "map" && places.page) return places.page(answers);
     const [heading, ...rest] = startPage(book, model, { kept: wherein(answers), context: knownOf(book, places.area(answers)), likely: places.likely(answers) });
@@ -25,6 +27,7 @@ export function openBook({ book, model, panel, title, after = () => null, places
     const said = incident ? walked(book, places, incident, answers) : elsewhere(name, answers);
     panel.replaceChildren(...said.parts.filter(Boolean), ...[after({ incident, answers, ...said })].filter(Boolean));
     document.title = `${said.heading} · ${title}`;
+    came();
     if (before !== null) {
       scrollTo(0, 0);
       panel.querySelector("h1")?.focus();
