@@ -296,7 +296,7 @@ async def before_play(page: Page, folder: Path, played: Played, players: int, sh
 async def last_round(
     browser: Browser, page: Page, played: Played, through: list[str], shot: Shot
 ) -> list[str]:
-    """Draw the third round by score and play it so that two tie; return them, and then the one who is third."""
+    """Draw the third round by score and play it so that two tie; return them, and then one who is third (others may tie)."""
     totals = {name: sum(played.totals[name]) for name in through}
     await draw(page, 3, "score")
     drawn = set(await on_cards(page, 3))
@@ -315,8 +315,8 @@ async def last_round(
 
 
 async def end_of_event(page: Page, played: Played, first: list[str], through: list[str], shot: Shot) -> None:
-    """Decide the tie, close, disqualify one after it, and compare the board with the totals of this script."""
-    one, other, cheat = first
+    """Decide the tie, close, disqualify the third after it, and compare the board with the totals of this script."""
+    one, other, third = first
     await page.goto("/results")
     await shot("tie")
     fields = page.locator("form[action='/results/tie'] input[name^=order-]")
@@ -327,11 +327,12 @@ async def end_of_event(page: Page, played: Played, first: list[str], through: li
         await page.locator("form[action='/results/tie'] button").click()
     await close(page)
     before = await board(page)
+    cheat = before[2][1]
+    assert sum(played.totals[cheat]) == sum(played.totals[third]), (cheat, third)
     await disqualify_after(page, cheat)
     after = await board(page)
     await shot("board")
     assert {before[0][1], before[1][1]} == {one, other}
-    assert before[2][1] == cheat
     assert cheat not in [name for place, name in after if place]
     sums = [sum(played.totals[name]) for place, name in after if place and len(played.totals[name]) == 3]
     assert sums == sorted(sums)
