@@ -50,6 +50,15 @@ ARGUMENTS = {
     "results board": ["cards.json"],
     "results why": ["cards.json", "Tobiah Ling"],
     "card rule": ["card.json"],
+    "event field": ["club.db"],
+    "event draw": ["club.db", "--seed", "20250620"],
+    "event cards": ["club.db"],
+    "event card": ["club.db", "Fenwin Dulsey"],
+    "event board": ["club.db"],
+    "event why": ["club.db", "Fenwin Dulsey"],
+    "event changes": ["club.db"],
+    "event matches": ["club.db"],
+    "event bracket": ["club.db"],
     "records verify": ["club.db"],
     "records log": ["club.db"],
     "graph": ["ball_moved_by_player", "--edition", "2023"],
@@ -75,9 +84,11 @@ def test_a_document_holds_the_keys_that_are_documented(
     Path("card.json").write_text(json.dumps(CARD), encoding="utf-8")
     Path("points.csv").write_text(f"longitude,latitude,name,accuracy\n{PLACE},a,1\n", encoding="utf-8")
     Path("entries.csv").write_text("Name,HCP\nA. Moorhen,+1.4\nB. Sedge,PR\n", encoding="utf-8")
-    if command.startswith("records") or command == "results close":
+    if command.startswith(("records", "event")) or command == "results close":
         made = ["--club", "Quillsand Links", "--event", str(EVENT), "--course", MAP, "--maps", "maps"]
         marram("records", "init", "club.db", *made)
+    if command == "event bracket":
+        marram("event", "bracket-draw", "club.db", "--seed", "20250620")
     option = [] if command == "graph" else ["--json"]
 
     found = marram(*command.split(), *ARGUMENTS[command], *option)

@@ -95,6 +95,9 @@ def commands(folder: Path) -> dict[str, list[str]]:
     )
     return {
         "sheets of the event": ["paper", "all", str(event), "--course", course, "--html", str(folder / "copy.geojson")],
+        "help of the event": ["event", "--help"],
+        "help of a draw of the event": ["event", "draw", "--help"],
+        "no such records": ["event", "board", str(folder / "none.db")],
         "a bracket": ["matches", "bracket", str(entries), "--seed", "7", "--seeded", "2|"],
         "a round robin": ["matches", "round-robin", str(entries)],
         "a calendar": ["calendar", str(event), str(folder / "copy.geojson"), "--time-zone", "UTC"],

@@ -39,6 +39,7 @@ COMMANDS = {
     "handicap": "handicap_app:handicap_app",
     "records": "records_app:records_app",
     "competition": "competition_app:competition_app",
+    "event": "event_app:event_app",
     "card": "competition_app:card_app",
     "results": "competition_app:results_app",
     "matches": "rounds_app:matches_app",

@@ -1,6 +1,6 @@
 """What the commands of ``marram competition``, ``marram results`` and ``marram card`` do."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from marram.cli.exits import LEFT_OPEN, MORE_FACTS_NEEDED
@@ -27,8 +27,13 @@ from marram.words.texts import count_text, text
 def show_results(cards: Path, as_json: bool) -> None:
     """Print every result."""
     _, found = read_results(cards)
+    tell_results(found, as_json)
+
+
+def tell_results(found: Sequence[Result], as_json: bool) -> None:
+    """Print results."""
     if as_json:
-        print_json({"marram": 1, "kind": "results", "results": list(results_told(found))})
+        print_json({"marram": 1, "kind": "results", "results": list(results_told(tuple(found)))})
         return
     for one in found:
         show_lines(_board(one))
@@ -82,6 +87,17 @@ def place_line(one: Place) -> str:
 def show_why(cards: Path, side: str, score: str | None, division: str | None, as_json: bool) -> None:
     """Print why somebody has a place."""
     _, found = read_results(cards)
+    tell_why(found, side, score, division, as_json)
+
+
+def tell_why(
+    found: Sequence[Result], side: str, score: str | None, division: str | None, as_json: bool
+) -> None:
+    """Print why somebody, or a team, has a place in one of several results.
+
+    Raises:
+        InputError: there is no such result, or nobody of that name in it.
+    """
     wanted = [
         one
         for one in found
@@ -222,4 +238,4 @@ def _card(ruled: CardRuled) -> Iterator[Line]:
         yield "caution", text(name, kind=kind, citation=found.out.citation)
 
 
-__all__ = ["name_of", "place_line", "show_card", "show_results", "show_why"]
+__all__ = ["name_of", "place_line", "show_card", "show_results", "show_why", "tell_results", "tell_why"]

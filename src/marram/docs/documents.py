@@ -50,6 +50,36 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "event field": {
+        "playing": "each with name, handicap_index and club",
+        "reserves, refused, withdrawn": "names; of the reserves the next to move up first",
+    },
+    "event draw": {"seed, groups, clash, moved": "as of `marram draw`; the key of a player is the name"},
+    "event cards": {
+        "round": "as given",
+        "cards": "each with side and state (nothing, entering, open, returned, out)",
+    },
+    "event card": {
+        "side, round, state": "whose card it is, and how it stands",
+        "figures": "each with ball, hole, and what player, marker and scorer gave",
+        "beside": "rulings with a penalty: each with hole, strokes, words and settled (null: not yet)",
+        "to_do": "what is still to be done in the scoring area, as sentences",
+        "findings": "what the Rules were asked: each with name, asks (the open fact, or null) and words",
+        "gross": "the scores that count, by ball",
+    },
+    "event board": {"results": "as of `marram results board`"},
+    "event why": {"side, place, before, words, steps": "as of `marram results why`"},
+    "event changes": {
+        "round": "as given",
+        "changed": "each with name, was and now (time and tee; null: none); null where the times were never published",
+    },
+    "event matches": {
+        "matches": "each with round, first, second, status, leader, words, final, holes (hole, winner, up) and doubts"
+    },
+    "event bracket": {
+        "plan": "bracket or round_robin",
+        "stages": "each a list of matches: number, first, second, winner and decided (how, in words); null where not known",
+    },
     "draw": {
         "seed": "as given",
         "groups": "each with time, tee and players (key and name); empty where wishes clash",

@@ -10,9 +10,7 @@ from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.shell.workplace import workplace_on
 from marram.records.entry import Entry, Kept, ident
 from marram.services.cards.card_log import Tap
-from marram.services.cards.card_rulings import rulings_due
 from marram.services.results.competition_kept import competition_kept
-from marram.services.results.event_results import CardKey
 from marram.services.results.scored import Scored
 
 
@@ -29,16 +27,6 @@ class ScoringHere(Scored):
     def add(self, entry: Entry) -> Kept:
         """Add an entry that a tap makes."""
         return self.kept.add_tapped(entry)
-
-    def rule(self, key: CardKey, tap: Tap) -> None:
-        """Record what the Rules make of a card now."""
-        entries = [
-            entry
-            for player in self.competition.members[key[0]]
-            for entry in self.kept.log.entries(self.kept.event_id, player=player)
-        ]
-        for one in rulings_due(self.card(key), entries, tap):
-            self.add(one)
 
 
 def scoring_here(request: Request) -> ScoringHere:

@@ -5,36 +5,14 @@ from datetime import datetime, time
 from itertools import product
 
 from marram.competition.cards.acts import By
-from marram.competition.results.card import NO_SCORE, HoleScore
+from marram.competition.results.card import HoleScore
 from marram.desk.cards.card_page import field_name
 from marram.desk.cards.scoring_here import ScoringHere
 from marram.desk.day.navigation import club_time
 from marram.errors import InputError, shown
 from marram.said import said
-from marram.services.kinds.cards import LONGEST
+from marram.services.cards.figures_typed import read_handicap, read_score
 from marram.services.results.event_results import CardKey
-
-
-def read_score(given: str) -> HoleScore:
-    """Return a score as typed; ``None`` for an empty field.
-
-    Raises:
-        InputError: it is none.
-    """
-    typed = given.strip()
-    if typed in ("-", "–"):
-        return NO_SCORE
-    if not typed:
-        return None
-    if typed.isascii() and typed.isdecimal() and 1 <= int(typed[:4]) <= LONGEST:
-        return int(typed)
-    raise InputError(
-        said(
-            "{given} is no score; give 1 to {most} strokes, or '-' for none.",
-            given=shown(typed),
-            most=LONGEST,
-        )
-    )
 
 
 def read_scores(
@@ -68,29 +46,6 @@ def read_moment(here: ScoringHere, key: CardKey, given: str) -> datetime:
             said("{given} is no time of day; give one such as 15:30.", given=shown(given[:20]))
         ) from None
     return datetime.combine(here.competition.day(key[1]), clock, club_time(here.kept).tzinfo)
-
-
-def read_handicap(given: str) -> int | str | None:
-    """Return the handicap a card shows: a number, below 0 for a plus handicap, "none", or ``None`` for an empty field.
-
-    Raises:
-        InputError: it is none.
-    """
-    typed = given.strip()
-    if not typed:
-        return None
-    if typed in ("-", "–"):
-        return "none"
-    sign = -1 if typed.startswith("+") else 1
-    digits = typed.lstrip("+")
-    if digits.isascii() and digits.isdecimal() and len(digits) < 3:
-        return sign * int(digits)
-    raise InputError(
-        said(
-            "{given} is no handicap; give a whole number, +2 for a plus handicap, or '-' for none.",
-            given=shown(typed),
-        )
-    )
 
 
 def read_handicaps(balls: Sequence[str], given: Mapping[str, str]) -> dict[str, int | str]:

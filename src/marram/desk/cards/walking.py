@@ -10,13 +10,13 @@ from fastapi.responses import JSONResponse, RedirectResponse
 from marram.competition.cards.acts import By
 from marram.competition.results.card import NO_SCORE, Hole, HoleScore
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
-from marram.desk.cards.typed_card import read_score
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
 from marram.records.starting_sheet import GroupOfDay, Known
 from marram.said import said
 from marram.services.cards.card_log import entering
+from marram.services.cards.figures_typed import read_score
 from marram.words.texts import text
 
 router = APIRouter()

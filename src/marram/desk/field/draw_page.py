@@ -10,18 +10,17 @@ from pydantic import BaseModel, Field
 
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
 from marram.desk.people.answers import page
-from marram.desk.publishing.pages import changed_words
 from marram.errors import InputError, shown
 from marram.records.entry import new_ident
 from marram.records.field import details
 from marram.records.field_changes import GroupSet
-from marram.records.starting_sheet import Known, groups, round_conditions
-from marram.rules.facts.conditions import Sides
+from marram.records.starting_sheet import Known, groups
 from marram.said import said
-from marram.services.field.draw_kept import Asked, DrawFound, draw_for, drawn
+from marram.services.field.draw_kept import Asked, DrawFound, drawn
+from marram.services.field.draw_round import draw_of_round
 from marram.services.field.field_kept import EventLog
-from marram.services.field.next_round import playing_on
 from marram.services.field.wishes_written import wish_lines
+from marram.services.publishing.change_words import changed_words
 from marram.services.publishing.changes import changed_since_published
 from marram.services.publishing.documents import named
 from marram.words.texts import text
@@ -93,15 +92,7 @@ def make(request: Request, filled: Annotated[Filled, Form()]) -> Response:
     here = scoring_here(request)
     this = _round(here, filled.round)
     try:
-        found = draw_for(
-            here.competition.entries,
-            filled.asked(),
-            before=[]
-            if filled.round == 1
-            else groups(here.records, here.competition.rounds[filled.round - 2].id),
-            scores=_scores(here) if filled.order == "score" else None,
-            pairs=_in_pairs(here, this),
-        )
+        found = draw_of_round(here, filled.round, filled.asked())
     except InputError as error:
         return _page(request, here, this, filled, faults=error.faults)
     return _page(request, here, this, filled, found=found)
@@ -133,29 +124,6 @@ def _round(here: ScoringHere, number: int) -> Known:
     if found is None:
         raise HTTPException(404)
     return found
-
-
-def _in_pairs(here: ScoringHere, this: Known) -> bool:
-    """Return whether two play together as a side in a round."""
-    own = round_conditions(here.records, here.event)[this.id].get("sides")
-    sides = Sides(own) if own else here.competition.file.sides
-    return sides in (Sides.FOURSOMES, Sides.FOUR_BALL)
-
-
-def _scores(here: ScoringHere) -> dict[str, int]:
-    """Return who plays on by the first result, each with the score so far.
-
-    Raises:
-        InputError: there is no result yet, or the cut cannot be made.
-    """
-    if why_not := here.competition.why_no_cards():
-        raise InputError(why_not)
-    by = here.competition.file.cut.score if here.competition.file.cut else None
-    whole = [one for one in here.now().results if one.division is None]
-    result = next((one for one in whole if by is None or one.score is by), whole[0])
-    known = playing_on(result.board)
-    members, people = here.competition.members, here.competition.people
-    return {person: score for side, score in known.items() for person in members[people[side]]}
 
 
 def _groups(given: str) -> tuple[GroupSet, ...]:

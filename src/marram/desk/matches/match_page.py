@@ -1,23 +1,27 @@
 """One match: how it stands, the next hole with one tap, and how it ends; by whoever walks with it or sits at the desk."""
 
 from typing import Annotated, Any
-from uuid import UUID, uuid5
+from uuid import UUID
 
 from fastapi import APIRouter, HTTPException, Path, Request
 from fastapi.responses import HTMLResponse, RedirectResponse
 
+from marram.competition.results.card import HoleScore
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
-from marram.desk.cards.typed_card import read_score
 from marram.desk.people.who import may
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
-from marram.errors import InputError
-from marram.records.entry import Entry, Part
-from marram.said import said
-from marram.services.cards.card_log import Tap
-from marram.services.kinds.matches import WITH_WINNER, EndHow, HoleHow, Side
+from marram.services.cards.figures_typed import read_score
+from marram.services.kinds.matches import EndHow, HoleHow, Side
 from marram.services.matches.bracket_kept import bracket_now, decided_without_holes
-from marram.services.matches.matches_kept import ENDED, HOLE, MatchNow, matches
+from marram.services.matches.match_entering import (
+    HoleEnded,
+    end_match,
+    enter_hole,
+    entries_of,
+    take_back_of_match,
+)
+from marram.services.matches.matches_kept import MatchNow, matches
 from marram.words.texts import text
 
 router = APIRouter()
@@ -108,34 +112,20 @@ def hole(request: Request, number: Number, player: UUID, against: UUID, given: T
         or len(place) > 3
     ):
         raise HTTPException(422)
-    ended = HoleHow(words)
-    content: dict[str, Any] = {"against": str(against), "place": int(place), "how": ended.value}
-    if ended in WITH_WINNER:
-        content["winner"] = Side(side).value if side in {one.value for one in Side} else ""
-    if ended is HoleHow.SCORES:
-        content["scores"] = _scores(now, given)
-    seen = given.get("corrects", "")
-    corrects = seen if seen in {one.id for one in now.holes.get(int(place), ())} else None
-    number_of_hole = now.meeting.match.hole_at(int(place) - 1)
-    here.add(_entry(HOLE, now, tap, content, hole=number_of_hole, corrects=corrects))
+    how_ = HoleHow(words)
+    winner = Side(side) if side in {one.value for one in Side} else None
+    scores = _scores(now, given) if how_ is HoleHow.SCORES else ()
+    enter_hole(here, now, HoleEnded(int(place), how_, winner, scores, given.get("corrects", "")), tap)
     return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
 
 
-def _scores(now: MatchNow, given: Any) -> list[int | str]:
+def _scores(now: MatchNow, given: Any) -> list[HoleScore]:
     """Return the scores of a form, those of the first side first.
 
     Raises:
-        InputError: one is missing, or is none; or nobody has a score.
+        InputError: one is none.
     """
-    count = len(now.meeting.strokes)
-    found = [read_score(given.get(f"score-{at}", "")) for at in range(1, count + 1)]
-    if any(one is None for one in found):
-        raise InputError(said("Give the score of every ball, '-' where it was picked up."))
-    if all(one == "-" for one in found):
-        raise InputError(
-            said("Nobody has a score. Say who conceded the hole, or that it was tied by agreement.")
-        )
-    return [one for one in found if one is not None]
+    return [read_score(given.get(f"score-{at}", "")) for at in range(1, len(now.meeting.strokes) + 1)]
 
 
 @router.post("/matches/{number}/{player}/{against}/end")
@@ -146,18 +136,8 @@ def end(request: Request, number: Number, player: UUID, against: UUID, given: Ty
     words, _, side = given.get("how", "").partition("-")
     if words not in {one.value for one in EndHow}:
         raise HTTPException(422)
-    how = EndHow(words)
-    if how is EndHow.FINAL and not now.state.over:
-        raise InputError(said("The match is not over, and its result cannot be final (Rule 3.2a)."))
-    if how is EndHow.CONCEDED and now.state.over:
-        raise InputError(said("The match is over; it cannot be conceded any more (Rule 3.2b(1))."))
-    content = {
-        "against": str(against),
-        "how": how.value,
-        **({"side": side} if side else {}),
-        **({"citation": given["citation"].strip()} if given.get("citation", "").strip() else {}),
-    }
-    here.add(_entry(ENDED, now, tap_here(request, given.get("tapped", "")), content))
+    tap = tap_here(request, given.get("tapped", ""))
+    end_match(here, now, EndHow(words), tap, side=side, citation=given.get("citation", ""))
     return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
 
 
@@ -169,45 +149,7 @@ def take_back(
     here, now = match_here(request, (number, player, against))
     here.refuse_closed()
     tap = tap_here(request, given.get("tapped", ""))
-    known = {one.id for some in now.holes.values() for one in some} | {one.id for one in now.ended}
-    entry = given.get("entry", "")
-    if entry not in known:
+    if given.get("entry", "") not in entries_of(now):
         raise HTTPException(404)
-    if not given.get("note", "").strip():
-        raise InputError(said("Say why it is taken back."))
-    parts = (Part("reason", given["note"].strip().encode()),)
-    here.add(
-        Entry(
-            "withdrawn",
-            tap.at,
-            tap.ident,
-            by=tap.by,
-            player=now.meeting.key[0],
-            round=now.meeting.round,
-            corrects=entry,
-            parts=parts,
-        )
-    )
+    take_back_of_match(here, now, given["entry"], given.get("note", ""), tap)
     return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
-
-
-def _entry(
-    kind: str,
-    now: MatchNow,
-    tap: Tap,
-    content: dict[str, Any],
-    *,
-    hole: int | None = None,
-    corrects: str | None = None,
-) -> Entry:
-    return Entry(
-        kind,
-        tap.at,
-        str(uuid5(UUID(tap.ident), kind)),
-        by=tap.by,
-        player=now.meeting.key[0],
-        round=now.meeting.round,
-        hole=hole,
-        corrects=corrects,
-        content=content,
-    )

@@ -5,30 +5,19 @@ from typing import Annotated, Literal
 from fastapi import APIRouter, Form, HTTPException, Request, Response
 from fastapi.responses import RedirectResponse
 
-from marram.desk.cards.scoring_here import ScoringHere, scoring_here
-from marram.desk.log.here import now, person_here
+from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
 from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import page
 from marram.desk.people.who import may
-from marram.errors import InputError
 from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_style
-from marram.records.entry import ident, new_ident
+from marram.records.entry import new_ident
 from marram.records.field import details
-from marram.services.matches.bracket_kept import bracket_now
-from marram.services.publishing.brackets import bracket
-from marram.services.publishing.changes import StartChanged
-from marram.services.publishing.documents import (
-    BRACKET,
-    RESULTS,
-    STARTING_TIMES,
-    Document,
-    named,
-    results,
-    starting_times,
-)
+from marram.services.publishing.change_words import changed_words
+from marram.services.publishing.document_now import publishing_now
+from marram.services.publishing.documents import named
 from marram.services.publishing.formats import MEDIA_TYPES, formats_of, in_format
-from marram.services.publishing.published import Published, published, publishing
+from marram.services.publishing.published import Published, published
 from marram.words.texts import text
 
 router = APIRouter()
@@ -52,21 +41,6 @@ def every_list(request: Request) -> Response:
     )
 
 
-def changed_words(one: StartChanged, name: str = "") -> str:
-    """Return in words what changed for a player, by a name where the list holds none."""
-    called = name or one.who
-
-    def start(at: tuple[str, int]) -> str:
-        return text("publishing.start", time=at[0], tee=at[1])
-
-    if one.was is None or one.now is None:
-        if one.now is not None:
-            return text("publishing.start.new", name=called, now=start(one.now))
-        assert one.was is not None
-        return text("publishing.start.gone", name=called, was=start(one.was))
-    return text("publishing.start.changed", name=called, was=start(one.was), now=start(one.now))
-
-
 @router.post("/published")
 def publish(
     request: Request,
@@ -76,13 +50,7 @@ def publish(
 ) -> RedirectResponse:
     """Publish a list as it now stands."""
     here = scoring_here(request)
-    entry = publishing(
-        ident(tapped, "tapped"),
-        now(),
-        _document(here, what, round_),
-        named(here.competition, details(here.records)),
-        by=person_here(request) or None,
-    )
+    entry = publishing_now(here, here.kept.event.name, what, round_, tap_here(request, tapped))
     here.kept.add_tapped(entry)
     return RedirectResponse("/published", 303)
 
@@ -120,16 +88,3 @@ def one_list(request: Request, digest: str, form: str) -> Response:
 
 def _published(here: ScoringHere) -> list[Published]:
     return published(here.kept.log, here.kept.event_id, named(here.competition, details(here.records)))
-
-
-def _document(here: ScoringHere, what: str, number: int) -> Document:
-    kept = here.kept
-    if what == STARTING_TIMES:
-        return starting_times(kept.records, kept.event_id, kept.event.name, here.competition, number)
-    if what == BRACKET:
-        now = bracket_now(here)
-        if now is None:
-            raise InputError(text("matches.bracket.none"))
-        return bracket(kept.event.name, here.competition, now)
-    assert what == RESULTS
-    return results(kept.event.name, here.competition, here.now().results, closed=here.closed is not None)

@@ -11,11 +11,10 @@ from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
 from marram.desk.shell.typed import Typed
 from marram.desk.shell.workplace import show
 from marram.errors import InputError
-from marram.records.entry import Entry
 from marram.rules.engine.request import fact_named
 from marram.said import said
 from marram.services.results.closing import closing, may_reopen, reopened, token, waits
-from marram.services.results.event_results import TIE
+from marram.services.results.tie_entering import METHODS, decide_tie
 from marram.words.sheet import sheet
 from marram.words.texts import text
 
@@ -31,7 +30,7 @@ def tie(request: Request, given: Typed) -> RedirectResponse:
     here = scoring_here(request)
     here.refuse_closed()
     method = given.get("method", "")
-    if method not in (TieMethod.PLAY_OFF.value, TieMethod.LOT.value):
+    if method not in {one.value for one in METHODS}:
         raise HTTPException(422)
     places: dict[str, int] = {}
     for person in here.competition.labels:
@@ -40,9 +39,8 @@ def tie(request: Request, given: Typed) -> RedirectResponse:
             places[person] = int(typed) if typed.isascii() and typed.isdecimal() and len(typed) < 4 else 0
     if sorted(places.values()) != list(range(1, len(places) + 1)) or len(places) < 2:
         raise InputError(said("Give the winner 1, the next one 2 and so on, each number once."))
-    tap = tap_here(request, given.get("tapped", ""))
     order = sorted(places, key=places.__getitem__)
-    here.add(Entry(TIE, tap.at, tap.ident, by=tap.by, content={"method": method, "order": order}))
+    decide_tie(here, TieMethod(method), order, tap_here(request, given.get("tapped", "")))
     return RedirectResponse("/results", 303)
 
 

@@ -45,7 +45,7 @@ class Asked:
         tees: the holes that groups start at.
         order: ``seed``, ``handicap`` (lowest first) or ``score`` (leaders last).
         clubs_apart: whether no two of one club are in a group.
-        not_again: whether nobody plays again with whom they played in the round before.
+        not_again: whether nobody plays again with whom they played in a round before.
         second: the time of a second start, from which the second half of the groups plays; ``None``: there is one start.
         wishes: one a line, as :func:`~marram.services.field.wishes_written.read_wishes` reads them.
     """
@@ -92,7 +92,7 @@ def draw_for(
     Args:
         field: who plays in the event.
         asked: what it goes by.
-        before: the groups of the round before.
+        before: the groups of the rounds before.
         scores: who plays on with the score so far, by identifier, a lower one the better; ``None``: everybody.
         pairs: whether two play together as a side: then those of one side, or of one team, stand beside each other.
 

@@ -8,12 +8,15 @@ from functools import cached_property
 from marram.course.versions.map_versions import MapVersions
 from marram.errors import InputError
 from marram.records.database import Records
-from marram.records.entry import Kept
+from marram.records.entry import Entry, Kept
 from marram.records.log import Log
 from marram.records.maps import MapShelf
 from marram.records.starting_sheet import GroupOfDay, Known, courses, groups
 from marram.said import said
+from marram.services.cards.card_log import Tap
+from marram.services.cards.card_rulings import rulings_due
 from marram.services.keeping import kept_event
+from marram.services.kinds.registry import checked
 from marram.services.results.competition_kept import CompetitionKept, competition_kept
 from marram.services.results.event_results import CardKey, CardNow, EventResults, ResultsNow
 
@@ -73,6 +76,24 @@ class Scored:
     def closed(self) -> Kept | None:
         """The entry of the close that holds; ``None`` while the competition is open."""
         return self.results.closed(self.competition, self.starts)
+
+    def add(self, entry: Entry) -> Kept:
+        """Add an entry to the log, where it is as its kind wants it.
+
+        Raises:
+            InputError: it is not; every fault is listed.
+        """
+        return self.results.log.append(self.event, checked(entry))
+
+    def rule(self, key: CardKey, tap: Tap) -> None:
+        """Record what the Rules make of a card now."""
+        entries = [
+            entry
+            for player in self.competition.members[key[0]]
+            for entry in self.results.log.entries(self.event, player=player)
+        ]
+        for one in rulings_due(self.card(key), entries, tap):
+            self.add(one)
 
     def refuse_closed(self) -> None:
         """Let nothing change a closed competition.

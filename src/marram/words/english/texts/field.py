@@ -79,7 +79,7 @@ TEXTS: dict[str, str] = {
     "draw.order.handicap": "lowest handicaps first",
     "draw.order.score": "by the score so far, leaders last; after a cut who plays on",
     "draw.clubs_apart": "No two of one club in a group",
-    "draw.not_again": "Nobody again with whom they played in the round before",
+    "draw.not_again": "Nobody again with whom they played in a round before",
     "draw.wishes": "Wishes, one a line",
     "draw.wish.name": "NAME",
     "draw.wish.names": "NAME, NAME",
