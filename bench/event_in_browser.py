@@ -186,6 +186,7 @@ async def card(page: Page, played: Played, number: int, name: str, scores: list[
     async with page.expect_navigation():
         await page.locator("form.return").first.locator("button").click()
     await settled(page)
+    assert "done=" in page.url, (name, page.url)  # the card is in, with nothing open
     played.taken.append(perf_counter() - begun)
 
 

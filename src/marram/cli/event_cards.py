@@ -120,14 +120,14 @@ def _lines(here: Here, key: CardKey, now: CardNow) -> Iterator[Line]:
         entry = here.log.entry(one.ruling)
         number = "?" if entry is None else entry.number
         settled = _settled(now, one.ruling)
-        how = text("event.to_settle" if settled is None else f"cards.settle.{settled}")
+        how = text("event_kept.to_settle" if settled is None else f"cards.settle.{settled}")
         yield "item", f"{text('log.kind.ruling')} {number}: {one.words} ({how})"
     yield from (("item", spoken(one)) for one in now.outcome.to_do)
     for finding in now.outcome.findings:
         words = sheet(finding.result, form_of_play=now.under.form, given=finding.facts)
         yield "item", f"{finding.name}: {words.headline}"
         if isinstance(finding.result, NeedFacts):
-            yield from question_lines(words, "event.answer")
+            yield from question_lines(words, "event_kept.answer")
     if now.outcome.out is not None:
         out = text(f"competition.out.{now.outcome.out.kind.value}")
         yield "caution", " ".join(filter(None, (out, now.outcome.out.citation)))

@@ -146,7 +146,7 @@ def event_here(where: Where) -> Iterator[Here]:
         added = scored.results.log.entries(scored.event, after=before)
         if added:
             show_lines(
-                ("quiet", text("event.entered", number=one.number, kind=text(f"log.kind.{one.kind}")))
+                ("quiet", text("event_kept.entered", number=one.number, kind=text(f"log.kind.{one.kind}")))
                 for one in added
             )
 

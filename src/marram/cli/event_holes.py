@@ -80,7 +80,7 @@ def set_holes(records: str, course: str | None, asked: HolesAsked) -> None:
         if asked.keep:
             moved = {number: (one.longitude, one.latitude) for number, one in looks.items()}
             version = days.save(day, moved, base=base, who=asked.who)
-            lines.append(("quiet", text("event.holes_kept", number=version.number)))
+            lines.append(("quiet", text("event_kept.holes_kept", number=version.number)))
         if asked.pdf is not None:
             from marram.paper.hole_location_sheet import sheet_pdf
 

@@ -68,7 +68,7 @@ def changes(where: Where, number: int, as_json: bool) -> None:
         print_json({"marram": 1, "kind": "event changes", "round": number, "changed": told})
         return
     lines: list[Line] = [("item", changed_words(one, known.get(one.who, ""))) for one in found or ()]
-    none = text("publishing.none") if found is None else text("event.unchanged")
+    none = text("publishing.none") if found is None else text("event_kept.unchanged")
     list_lines(text("draw.round", number=number), lines, none)
 
 

@@ -1,6 +1,7 @@
 """What stands in a cell: a handicap, a year of birth, a sex, a name in the right encoding."""
 
 import re
+import unicodedata
 from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
@@ -29,11 +30,18 @@ _SEXES = {
         ("h", "herr", "herren", "männlich", "mann", "homme", "hommes", "hombre", "caballero"), "male"
     ),
     **dict.fromkeys(
+        ("♂", "masculin", "masculino", "homem", "uomo", "mężczyzna", "muž", "mies", "herre", "heren"), "male"
+    ),
+    **dict.fromkeys(
         ("f", "female", "woman", "women", "girl", "girls", "lady", "ladies", "mrs", "ms", "miss"), "female"
     ),
     **dict.fromkeys(
         ("w", "d", "frau", "dame", "damen", "weiblich", "femme", "femmes", "mujer", "dama"), "female"
     ),
+    **dict.fromkeys(
+        ("♀", "féminin", "femenino", "mulher", "donna", "kobieta", "k", "žena", "nainen", "dames"), "female"
+    ),
+    **dict.fromkeys(("kvinna", "kvinne", "kvinde", "dam", "vrouw", "v"), "female"),
 }
 
 
@@ -100,6 +108,26 @@ def broken(cell: str) -> Said | None:
     if not _BROKEN.match(cell):
         return None
     return said("{cell} is a formula that found nothing. Write what is meant.", cell=repr(cell))
+
+
+_IN_NAMES = frozenset("\ufffd\u2018\u2019\u00b4\u02bb\u00b7\u2013")
+"""What stands in names beside letters, of what is not plain ASCII; a letter lost on the way is told by itself."""
+
+
+def wrong_letters(name: str) -> Said | None:
+    """Return what is wrong with a name that holds signs which no name has: it was read in another encoding than written."""
+    odd = dict.fromkeys(
+        one
+        for one in name
+        if ord(one) > 127 and one not in _IN_NAMES and unicodedata.category(one)[0] not in "LMZ"
+    )
+    if not odd:
+        return None
+    return said(
+        "{name} holds {odd}, which no name has; it was probably written in an encoding that is not known here. Ask for the list in UTF-8, or write it anew.",
+        name=repr(name),
+        odd=" ".join(odd),
+    )
 
 
 def wrong_encoding(cell: str) -> Said | None:

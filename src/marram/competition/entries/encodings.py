@@ -5,9 +5,20 @@ import codecs
 from marram.errors import InputError
 from marram.said import said
 
-OLD = (("cp1252", "Windows-1252"), ("mac_roman", "Mac Roman"), ("cp850", "DOS (850)"))
+OLD = (
+    ("cp1252", "Windows-1252"),
+    ("cp1250", "Windows-1250"),
+    ("mac_roman", "Mac Roman"),
+    ("cp850", "DOS (850)"),
+)
 """What lists of clubs still come in, the usual first: where two read alike well, the earlier counts."""
-_USUAL = {**dict.fromkeys("äöüßéÄÖÜ", 3), **dict.fromkeys("èàçñøåæêëâôûíóáúÉÅØÆÇÑ", 1)}
+_CENTRAL = "łŁąĄśŚźŹżŻľĽťŤşŞ"
+"""Letters of Central Europe whose bytes are no letter of a name in Windows-1252, so that they tell the two apart."""
+_USUAL = {
+    **dict.fromkeys(_CENTRAL, 3),
+    **dict.fromkeys("äöüßéÄÖÜ", 3),
+    **dict.fromkeys("èàçñøåæêëâôûíóáúÉÅØÆÇÑ", 1),
+}
 """Letters by how usual they are in names of Western Europe (own choice), told apart by what one byte means in each encoding."""
 
 

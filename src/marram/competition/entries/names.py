@@ -41,6 +41,11 @@ def spelled_alike(name: str) -> str:
     return " ".join(sorted(re.findall(r"\w+", _plain(name))))
 
 
+def bare_letters(words: str) -> str:
+    """Return words in small letters with accents taken off, where an umlaut may have been typed as its letter alone."""
+    return _bare(unicodedata.normalize("NFC", words).casefold().translate(_STRUCK))
+
+
 def in_a_list(name: str) -> tuple[str, str]:
     """Return what a name is put in order by where names are listed: its letters without accents, so that Çelik stands with Cole."""
     return _plain(name), name

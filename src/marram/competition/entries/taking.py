@@ -6,9 +6,16 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import TypeVar
 
-from marram.competition.entries.cells import born_in, broken, handicap_in, sex_in, wrong_encoding
+from marram.competition.entries.cells import (
+    born_in,
+    broken,
+    handicap_in,
+    sex_in,
+    wrong_encoding,
+    wrong_letters,
+)
 from marram.competition.entries.entry import Column, Entry, LineFault
-from marram.competition.entries.names import behind, is_total, spelled_alike, turned
+from marram.competition.entries.names import bare_letters, behind, is_total, spelled_alike, turned
 from marram.errors import InputError
 from marram.said import Said, said
 
@@ -99,6 +106,8 @@ class Taking:
             self.fault(
                 line, said("{name} is no name of a person. Write it, or strike the line.", name=repr(name))
             )
+        elif (wrong := wrong_letters(name)) is not None:
+            self.fault(line, wrong)
         return name, club
 
     @staticmethod
@@ -193,7 +202,10 @@ class Taking:
 
 def _told_apart(one: Entry, other: Entry) -> bool:
     """Tell whether two of a name are told apart by number, club or year of birth."""
-    pairs = ((one.number, other.number), (one.club.casefold(), other.club.casefold()), (one.born, other.born))
+    clubs = spelled_alike(one.club), spelled_alike(other.club)
+    bare = bare_letters(one.club), bare_letters(other.club)
+    same_club = clubs[0] == clubs[1] or bare[0] == bare[1]
+    pairs = ((one.number, other.number), ("", "") if same_club else clubs, (one.born, other.born))
     return any(mine and its and mine != its for mine, its in pairs)
 
 

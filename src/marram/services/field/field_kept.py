@@ -11,7 +11,7 @@ from typing import Any
 
 from marram.competition.entries.columns import Columns
 from marram.competition.entries.entry import Column, Entry, EntryList
-from marram.competition.entries.names import in_a_list, spelled_alike
+from marram.competition.entries.names import bare_letters, in_a_list, spelled_alike
 from marram.errors import InputError
 from marram.records.database import Records
 from marram.records.entry import Entry as LogEntry
@@ -153,7 +153,7 @@ def _spelled_otherwise(players: Sequence[Player], playing: Sequence[EntrantKept]
         there = known.get(spelled_alike(one.name))
         if there is None or there.name == one.name:  # the very name is told by the records
             continue
-        clubs = (one.club or "").casefold(), (there.club or "").casefold()
+        clubs = bare_letters(one.club or ""), bare_letters(there.club or "")
         if (all(clubs) and clubs[0] != clubs[1]) or (one.born and there.born and one.born != there.born):
             continue
         yield said(
