@@ -30,6 +30,9 @@ USUAL_PORT = 8123
 CLUB = "Quillsand Links"
 """The invented club."""
 
+ZONE = "Europe/London"
+"""The zone of its clocks."""
+
 
 def serve_desk(
     course: Path | None,
@@ -217,5 +220,5 @@ def _demo_in(records: str) -> Sequence[Path]:
         brought_up_to_date(records)
     with made(records) as there:
         if not events(there):
-            championship(there, CLUB)
+            championship(there, CLUB, ZONE)
     return (GREENS,)

@@ -7,6 +7,7 @@ from datetime import datetime, time, timedelta, tzinfo
 from pathlib import Path
 from typing import Any
 from uuid import NAMESPACE_URL, uuid5
+from zoneinfo import ZoneInfo
 
 from marram.competition.cards.acts import By
 from marram.competition.conditions.reading import read_event_file
@@ -26,7 +27,7 @@ from marram.records.database import Records
 from marram.records.entry import Entry
 from marram.records.events import Start, new_club, new_event
 from marram.records.log import Log
-from marram.records.starting_sheet import GroupOfDay, groups, officials
+from marram.records.starting_sheet import GroupOfDay, groups, officials, time_zone
 from marram.services.cards.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
 from marram.services.cards.card_rulings import rulings_due
 from marram.services.cases.case import Act, Case, Spot
@@ -43,16 +44,16 @@ ROUND_LASTS = timedelta(minutes=268)
 """From a start to the card (own choice)."""
 
 
-def championship(records: Records, club: str, time_zone: str | None = None, maps: Path | None = None) -> str:
+def championship(records: Records, club: str, zone: str | None = None, maps: Path | None = None) -> str:
     """Put the invented championship into records that hold no event of its name; return its identifier.
 
     Args:
         records: where.
         club: the name of the club.
-        time_zone: the IANA name of the zone its clocks show.
+        zone: the IANA name of the zone its clocks show.
         maps: the folder of map versions; ``None`` for that of the user's own data.
     """
-    started = start(records, club, time_zone=time_zone, course_file=COURSE, maps=maps)
+    started = start(records, club, time_zone=zone, course_file=COURSE, maps=maps)
     shipped: dict[str, Any] = json.loads(CHAMPIONSHIP_SCORES.read_text(encoding="utf-8"))
     given = given_event(read_event_file(CHAMPIONSHIP), started.course)
     second = tuple(
@@ -77,7 +78,8 @@ class _Playing:
         """Write the log."""
         self.log = Log(self.records)
         self.competition: CompetitionKept = competition_kept(self.records, self.event, load(COURSE))
-        self.zone: tzinfo | None = datetime.now().astimezone().tzinfo
+        kept = time_zone(self.records, self.event)
+        self.zone: tzinfo | None = ZoneInfo(kept) if kept else datetime.now().astimezone().tzinfo
         self.names = [one["name"] for one in json.loads(CHAMPIONSHIP.read_text(encoding="utf-8"))["players"]]
         known = officials(self.records, self.event, "referee")
         self.referees = [one.id for one in known]
