@@ -2,6 +2,8 @@
 
 import json
 
+import pytest
+
 from marram.rules.editions import FIRST_DAY
 from marram.rules.incidents import INCIDENTS
 from tests.cli.running import marram
@@ -77,3 +79,50 @@ def test_what_players_meet_in_most_rounds_is_told_first() -> None:
     """The order is for players: common changes first."""
     rows = json.loads(marram("changes", "--from", "2016", "--to", "2019", "--json").out)["changes"]
     assert [row["common"] for row in rows] == sorted(row["common"] for row in rows)
+
+
+def test_a_clarifications_day_is_told_by_itself() -> None:
+    """Clarification 10.2b/1 (2025) and G-9 with it; on a day of no clarification nothing is made up."""
+    text = " ".join(marram("changes", "--on", "2025-01-01").out.split())
+    assert "2 things decided otherwise since 2025-01-01" in text
+    assert "A putter that stands by itself" in text
+    assert "Nothing that marram knows is decided otherwise" in marram("changes", "--on", "2024-06-01").out
+
+
+def test_a_local_rule_is_told_without_it_and_with_it(tmp_path) -> None:
+    """E-5: the first six places where it is met whole, the rest by name; all of them with --every; drawn where asked."""
+    told = marram("changes", "--local-rule", "E-5").out
+    assert told.count("Without it:") == told.count("With it:") == 6
+    assert "And in 7 more incidents" in told
+    assert marram("changes", "--local-rule", "E-5", "--every").out.count("Without it:") == 13
+
+    drawn = tmp_path / "drawn"
+    assert marram("changes", "--local-rule", "E-5", "--drawings", str(drawn)).code == 0
+    assert "<svg" in (drawn / "ball_not_found-after-1.svg").read_text(encoding="utf-8")
+
+
+def test_those_who_know_are_told_what_is_rare_first() -> None:
+    """The same changes, turned round."""
+    common, rare = (
+        [row["key"] for row in json.loads(marram("changes", "--first", first, "--json").out)["changes"]]
+        for first in ("common", "rare")
+    )
+    assert rare == common[::-1]
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        ("--on", "2025-13-01"),
+        ("--from", "2015-01-01"),
+        ("--local-rule", "Z-9"),
+        ("--local-rule", "M-1", "--to", "2019"),
+        ("--from", "2023-01-01", "--to", "2022-01-01"),
+    ],
+)
+def test_what_cannot_be_compared_is_refused(asked: tuple[str, ...]) -> None:
+    """A day that is none, before the Rules known here, turned round; a code that is none or of another list."""
+    finished = marram("changes", *asked)
+    assert finished.code == 2
+    assert finished.err
+    assert not finished.out

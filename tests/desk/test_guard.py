@@ -36,6 +36,7 @@ SAMPLE = {
     "incident_name": "ball_not_found",
     "sheet": "notice",
     "slug": "16.1",
+    "key": "back_on_the_line",
 }
 ROUTES = [
     (method, route.path.format_map(SAMPLE))

@@ -24,6 +24,7 @@ SAMPLE = {
     "group": 1,
     "slug": "17.1d",
     "incident_name": "sand_touched",
+    "key": "back_on_the_line",
     "place": 0,
     "tag": "0",
     "part": "overview",

@@ -1,13 +1,22 @@
 """What changed between editions: found in the book, told in words, and compared with the published lists."""
 
 import json
+from datetime import date, timedelta
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from marram.rules.editions import EDITION_2019, EDITION_2023, FORMER_RULES, as_clarified
+from marram.rules.editions import (
+    CLARIFIED_ON,
+    EDITION_2019,
+    EDITION_2023,
+    EDITIONS,
+    FORMER_RULES,
+    as_clarified,
+)
 from marram.rules.engine.changes import changes, substance
+from marram.rules.engine.counting import days_of
 from marram.rules.engine.request import rule
 from marram.rules.engine.turning_points import TurningPoint, turning_points
 from marram.rules.incidents import INCIDENTS
@@ -15,7 +24,7 @@ from marram.rules.incidents.incident import Incident
 from marram.rules.ruling import Action, Ruling
 from marram.teach.situations.fitting_together import contradict
 from marram.teach.what_changed.grouping import key_of, walked
-from marram.teach.what_changed.kept import FILE, found_now, kept
+from marram.teach.what_changed.kept import CLARIFICATIONS, FILE, PAIRS, found, found_now
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE, SINCE_2019, SINCE_2023
 from marram.teach.what_changed.telling import SEVERAL_BREACHES, told
 
@@ -69,8 +78,8 @@ def examples() -> dict[str, dict[str, object]]:
     """Return the example of each change that is kept, by its name and the later year."""
     return {
         f"{later}:{one.key}": {**one.example.facts, "incident": one.example.incident}
-        for earlier, later in ((2016, 2019), (2019, 2023))
-        for one in kept(earlier, later) or ()
+        for later, days in ((2019, DAYS_2019), (2023, DAYS_2023))
+        for one in found(*days)
     }
 
 
@@ -99,22 +108,19 @@ def test_what_the_package_keeps_is_what_the_book_says() -> None:
     assert json.loads(FILE.read_text(encoding="utf-8")) == found_now()
 
 
-@pytest.mark.parametrize(("years", "known"), [((2016, 2019), SINCE_2019), ((2019, 2023), SINCE_2023)])
-def test_every_change_found_has_its_words_and_none_is_told_that_moves_nothing(years, known) -> None:
+@pytest.mark.parametrize(("days", "known"), [(DAYS_2019, SINCE_2019), (DAYS_2023, SINCE_2023)])
+def test_every_change_found_has_its_words_and_none_is_told_that_moves_nothing(days, known) -> None:
     """A new dated branch in the book needs its change in the register; a change without one would be an assertion."""
-    found = {one.key for one in kept(*years) or ()}
+    keys = {one.key for one in found(*days)}
 
-    assert found <= set(BY_KEY)
-    assert {one.key for one in known} <= found
+    assert keys <= set(BY_KEY)
+    assert {one.key for one in known} <= keys
 
 
-@pytest.mark.parametrize(
-    ("days", "years", "published"),
-    [(DAYS_2023, (2019, 2023), PRINCIPAL_2023), (DAYS_2019, (2016, 2019), PUBLISHED_2019)],
-)
-def test_nothing_of_the_published_lists_is_missing(days, years, published) -> None:
+@pytest.mark.parametrize(("days", "published"), [(DAYS_2023, PRINCIPAL_2023), (DAYS_2019, PUBLISHED_2019)])
+def test_nothing_of_the_published_lists_is_missing(days, published) -> None:
     """Each published change is told, and its example is ruled otherwise on the two days."""
-    ours = {one.key: one for one in told(kept(*years) or (), *days)}
+    ours = {one.key: one for one in told(found(*days), *days)}
 
     for title, key in published.items():
         assert key in ours, title
@@ -123,8 +129,8 @@ def test_nothing_of_the_published_lists_is_missing(days, years, published) -> No
 
 def test_every_example_is_ruled_otherwise_on_the_two_days() -> None:
     """An example that reads the same before and after would teach nothing."""
-    for years, days in (((2019, 2023), DAYS_2023), ((2016, 2019), DAYS_2019)):
-        for one in told(kept(*years) or (), *days):
+    for days in PAIRS:
+        for one in told(found(*days), *days):
             assert one.example.differences or one.example.before != one.example.after, one.key
 
 
@@ -169,7 +175,7 @@ def test_every_place_of_the_register_is_one_change_and_is_in_the_book() -> None:
 
 def test_the_time_to_search_is_shown_between_the_two_limits() -> None:
     """Former Definitions: lost ball (five minutes) and Rule 18.2a(1) (three): at four minutes the two differ by it alone."""
-    shown = next(one for one in told(kept(2016, 2019) or (), *DAYS_2019) if one.key == "search_time")
+    shown = next(one for one in told(found(*DAYS_2019), *DAYS_2019) if one.key == "search_time")
     assert any("4 minutes" in words for words in shown.example.facts)
 
 
@@ -185,3 +191,40 @@ def test_a_provisional_ball_was_in_play_for_one_found_too_late() -> None:
     assert isinstance(found, Ruling)
     assert found.action is Action.PLAY_PROVISIONAL
     assert [option.penalty for option in found.relief] == [1]
+
+
+def test_every_day_on_which_something_is_decided_otherwise_is_known() -> None:
+    """A dated branch of a new day would else be left out of what is told of clarifications."""
+    days = {day for one in INCIDENTS for day in days_of(one.name)}
+
+    assert days == {*EDITIONS, *CLARIFIED_ON}
+
+
+@pytest.mark.parametrize(
+    ("day", "keys"),
+    [
+        (date(2019, 2, 6), {"caddie_behind_ball"}),
+        (date(2025, 1, 1), {"damaged_club_local_rule", "self_standing_putter"}),
+        (date(2026, 1, 1), {"club_built_from_parts"}),
+    ],
+)
+def test_the_day_of_a_clarification_is_told_by_itself(day, keys) -> None:
+    """Clarification 10.2b/1 to 10 of 6 February 2019; Clarification 10.2b/1 and G-9 of January 2025; G-9 of January 2026."""
+    assert {one.key for one in found(day - timedelta(days=1), day)} == keys
+    assert found(day, day + timedelta(days=30)) == ()
+
+
+def test_days_between_which_nothing_is_kept_are_walked() -> None:
+    """From the first day of 2023 to today only what was clarified since has moved; the sum of the two days."""
+    since = {one.key for one in found(date(2023, 1, 1), date(2026, 6, 1))}
+
+    assert since == {one.key for days in CLARIFICATIONS[1:] for one in found(*days)}
+
+
+def test_what_is_rare_comes_first_for_those_who_know() -> None:
+    """The same changes, in the opposite order of how often they are met."""
+    common = told(found(*DAYS_2019), *DAYS_2019)
+    rare = told(found(*DAYS_2019), *DAYS_2019, rare_first=True)
+
+    assert [one.key for one in rare] == [one.key for one in common][::-1]
+    assert [one.common for one in rare] == sorted((one.common for one in common), reverse=True)

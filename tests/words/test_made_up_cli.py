@@ -142,6 +142,8 @@ def commands(folder: Path) -> dict[str, list[str]]:
         "a story": ["story", str(story)],
         "a story combined": ["story", str(whole)],
         "changes told": ["changes"],
+        "changes by a Local Rule": ["changes", "--local-rule", "E-5"],
+        "changes on a day": ["changes", "--on", "2025-01-01"],
         "situations": ["situations", "12", "--seed", "3"],
         "quiz": ["quiz", "4", "--seed", "3"],
         "why": [

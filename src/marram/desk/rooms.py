@@ -2,7 +2,7 @@
 
 from fastapi import APIRouter
 
-from marram.desk.book import book_pages
+from marram.desk.book import book_pages, changes_pages
 from marram.desk.cards import card_entry, card_list, card_page, walking
 from marram.desk.competition import settings
 from marram.desk.course import map_api, map_editor, marking, mending
@@ -75,6 +75,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     examining_pages.router,
     kept_briefings.router,
     book_pages.router,
+    changes_pages.router,
     settings.router,
     api.router,
     finding_api.router,

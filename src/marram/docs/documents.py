@@ -35,8 +35,8 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "case": "as of `marram rule`",
     },
     "changes": {
-        "from, to": "the editions",
-        "changes": "each with its incident, provision, the facts it is met with, before, after and differences",
+        "from, to": "the editions or days; of --local-rule instead played_on, code, title, statement and met: each with its example and how many situations",
+        "changes": "each with its incident, provision, the facts it is met with, before, after and differences; told one by one each with key, rule, title, before, now, common (1: in most rounds, to 4), situations and the example ruled on both days",
     },
     "relief": {
         "incident, played_on, hole, facts": "what was asked, and the facts it was ruled on with",

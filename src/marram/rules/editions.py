@@ -26,6 +26,9 @@ FIRST_DAY = EDITIONS[0]
 """The first day of play that can be ruled on."""
 
 
+CLARIFIED_ON: tuple[date, ...] = (date(2019, 2, 6), date(2025, 1, 1), date(2026, 1, 1))
+"""The days inside an edition from which a clarification, or a Local Rule's new text, decides something otherwise."""
+
 LAST_CHANGE_KNOWN = date(2026, 1, 1)
 """The newest day on which a clarification, or the text of a Model Local Rule, changed that is known here."""
 
@@ -33,6 +36,12 @@ LAST_CHANGE_KNOWN = date(2026, 1, 1)
 def edition_of(played_on: date) -> date:
     """Return the first day of the edition in force on ``played_on``, or of the former Rules before 2019."""
     return max(day for day in (FORMER_RULES, *EDITIONS) if day <= played_on)
+
+
+def decided_since(day: date) -> date:
+    """Return the first day from which nothing was decided otherwise until ``day``: two days with the same one rule alike."""
+    known = (FORMER_RULES, GREEN_MOVEMENT_RULE, *EDITIONS, *CLARIFIED_ON)
+    return max(one for one in known if one <= day)
 
 
 def as_clarified(edition: date) -> date:

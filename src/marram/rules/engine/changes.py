@@ -1,4 +1,4 @@
-"""What changed between two days of play: every way the facts can lead to another outcome."""
+"""What another day of play, or a Local Rule, changes: every way the facts can lead to another outcome."""
 
 from collections import deque
 from collections.abc import Iterator
@@ -18,14 +18,14 @@ Known = dict[Fact[Any], Any]
 
 @dataclass(frozen=True)
 class Change:
-    """One pair of outcomes that the same facts lead to on the two days.
+    """One pair of outcomes that the same facts lead to on two days, or without and with a Local Rule.
 
     Attributes:
         incident: the incident's name.
         facts: a smallest set of facts found that leads to the pair, each with its answer; for numbers and
             dates the answer is an example.
-        before: the outcome on the earlier day.
-        after: the outcome on the later day.
+        before: the outcome on the earlier day, or without it.
+        after: the outcome on the later day, or with it.
         combinations: how many different sets of facts were met that lead to the pair.
     """
 
@@ -58,17 +58,38 @@ def changes(
     """
     pages = book(name) if who in (None, Sides.INDIVIDUAL) else book_among(name, who)
     before, after = graph_of(name, earlier, who), graph_of(name, later, who)
-    found: dict[tuple[Outcome, Outcome], tuple[Known, int]] = {}
     with pages.lock:
         if form is not None:
             before, after = (pages.graph.restrict(one, {form_of_play: form}) for one in (before, after))
-        for known, old, new in _differences(pages, before, after):
-            first, met = found.get((old, new), (known, 0))
-            found[old, new] = (first, met + 1)
-        listed = [
-            Change(name, _named(_fewest(pages, before, after, known, pair)), *pair, met)
-            for pair, (known, met) in found.items()
-        ]
+        return _listed(name, pages, before, after)
+
+
+def adopting(name: str, day: date, local_rule: Fact[bool]) -> list[Change]:
+    """Return every pair of outcomes that differ by whether a Local Rule is in force, those with the fewest facts first.
+
+    Args:
+        name: the incident.
+        day: the day of play.
+        local_rule: the fact that it is in force.
+
+    Raises:
+        UnknownIncident, DateNotCovered: as for :func:`marram.rule`.
+    """
+    pages, whole = book(name), graph_of(name, day)
+    with pages.lock:
+        without, adopted = (pages.graph.restrict(whole, {local_rule: one}) for one in (False, True))
+        return _listed(name, pages, without, adopted)
+
+
+def _listed(name: str, pages: Book, before: Vertex, after: Vertex) -> list[Change]:
+    found: dict[tuple[Outcome, Outcome], tuple[Known, int]] = {}
+    for known, old, new in _differences(pages, before, after):
+        first, met = found.get((old, new), (known, 0))
+        found[old, new] = (first, met + 1)
+    listed = [
+        Change(name, _named(_fewest(pages, before, after, known, pair)), *pair, met)
+        for pair, (known, met) in found.items()
+    ]
     return sorted(listed, key=lambda change: len(change.facts))
 
 

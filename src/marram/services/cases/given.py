@@ -76,6 +76,22 @@ def day_of_edition(year: str, where: str) -> date:
     return day
 
 
+def day_or_edition(given: str, where: str) -> date:
+    """Return a day given as year-month-day, or the day that an edition named by its year stands for.
+
+    Args:
+        given: what was given.
+        where: what it was given with, for the fault.
+
+    Raises:
+        InputError: it is neither.
+    """
+    if "-" not in given:
+        return day_of_edition(given, where)
+    day: date = _read(date_of_play, given, where)
+    return day
+
+
 def form_given(form: object, where: str = "--form") -> FormOfPlay | None:
     """Return the form of play; ``None`` when nothing was said.
 

@@ -21,8 +21,8 @@ from marram.teach.explaining import explain
 from marram.teach.pathway import MOST_BRANCHES, path_svg
 from marram.teach.principles import principles_of
 from marram.teach.situations.situation import Situation
-from marram.teach.what_changed.grouping import Touched, what_changed
-from marram.teach.what_changed.kept import kept
+from marram.teach.what_changed import kept
+from marram.teach.what_changed.grouping import Touched
 from marram.teach.what_changed.telling import ToldChange, told
 from marram.words.language import translate
 from marram.words.provisions import cited
@@ -158,7 +158,7 @@ def _of_changes(topic: Topic, course: Course | None) -> list[Page]:
     if len(years) != 2:
         raise InputError(said("Give the years of two editions, such as 2019 and 2023."))
     earlier, later = (day_of_edition(year, said("edition")) for year in years)
-    found = kept(int(years[0]), int(years[1])) or what_changed(earlier, later)
+    found = kept.found(earlier, later)
     by_key = {one.key: one for one in found}
     changed = told(found, earlier, later)[: topic.count]
     return [_of_change(one, by_key.get(one.key), course) for one in changed]

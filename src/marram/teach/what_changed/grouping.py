@@ -16,6 +16,7 @@ from marram.rules.incidents.incident import Incident
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
 from marram.teach.situations.fitting_together import contradict
+from marram.teach.situations.how_often import oddity
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE
 
 COMPARING = "comparing"
@@ -68,7 +69,7 @@ def what_changed(
     every = [one for one in INCIDENTS if one.name in set(names)] or list(walked(earlier))
     for number, one in enumerate(every, start=1):
         for change in changes(one.name, earlier, later):
-            if not change.renumbered_only and not contradict(_tokens(change)):
+            if not change.renumbered_only and not contradict(tokens_of(change)):
                 _note(met, change, turning_points(change, earlier, later))
         progress(COMPARING, number / len(every))
     found = [
@@ -108,13 +109,13 @@ def _note(met: dict[str, _Met], change: Change, points: Iterable[TurningPoint]) 
         rank = (
             _untypical(key, change),
             len(keys) > 1,
-            _costs_the_same(change),
-            _local_rules(change),
+            costs_the_same(change),
+            other_local_rules(change),
             len(change.facts),
         )
         if one.best is None or rank < one.best:
             one.best = rank
-            one.example = Example(change.incident, _tokens(change))
+            one.example = Example(change.incident, tokens_of(change))
 
 
 def _as_asked(key: str, example: Example, days: tuple[date, date]) -> Example:
@@ -142,25 +143,31 @@ def _untypical(key: str, change: Change) -> int:
     known = BY_KEY.get(key)
     if known is None:
         return 0
-    facts = _tokens(change)
+    facts = tokens_of(change)
     missing = sum(1 for name, answer in known.facts if facts.get(name) != answer)
     return missing + (1 if known.incident not in {"", change.incident} else 0)
 
 
-def _costs_the_same(change: Change) -> bool:
-    """Whether a player would hardly notice: the same penalty, and the same thing to do next."""
+def costs_the_same(change: Change) -> bool:
+    """Return whether a player would hardly notice: the same penalty, and the same thing to do next."""
     before, after = change.before, change.after
     if not (isinstance(before, Ruling) and isinstance(after, Ruling)):
         return False
     return (substance(before)[0], before.action) == (substance(after)[0], after.action)
 
 
-def _local_rules(change: Change) -> int:
-    """How many Local Rules must be in force for it."""
+def other_local_rules(change: Change) -> int:
+    """Return how many Local Rules must be in force for it."""
     return sum(name.startswith("local_rule_") and answer is True for name, answer in change.facts)
 
 
-def _tokens(change: Change) -> dict[str, Any]:
+def oddity_of(change: Change) -> float:
+    """Return how far its answers are from the likeliest ones."""
+    return oddity({fact_named(name): answer for name, answer in change.facts})
+
+
+def tokens_of(change: Change) -> dict[str, Any]:
+    """Return the facts of a change, answers as tokens; numbers and days as they are."""
     facts = {}
     for name, answer in change.facts:
         fact = fact_named(name)

@@ -1,19 +1,35 @@
-"""The changes between two editions as they were found, kept in the package so that telling them takes no walk of the book.
+"""The changes between two days as they were found, kept in the package so that telling them takes no walk of the book.
 
-``make docs`` writes ``found.json`` anew; a test compares it with what the book says.
+``make changes`` writes ``found.json`` anew; a test compares it with what the book says.
 """
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict
+from datetime import date, timedelta
+from functools import cache
 from importlib.resources import files
 from typing import Any
 
-from marram.rules.editions import EDITION_2019, EDITION_2023, FORMER_RULES, as_clarified
+from marram.course.progress import Progress, no_progress
+from marram.rules.editions import (
+    CLARIFIED_ON,
+    EDITION_2019,
+    EDITION_2023,
+    FORMER_RULES,
+    as_clarified,
+    decided_since,
+)
 from marram.teach.what_changed.grouping import Example, Touched, what_changed
 
-PAIRS = ((FORMER_RULES, EDITION_2019), (EDITION_2019, EDITION_2023))
-"""The editions compared, each with the one before."""
+EDITIONS_COMPARED = (
+    (as_clarified(FORMER_RULES), as_clarified(EDITION_2019)),
+    (as_clarified(EDITION_2019), as_clarified(EDITION_2023)),
+)
+"""Each edition with the one before, both as clarified up to their last day."""
+CLARIFICATIONS = tuple((day - timedelta(days=1), day) for day in CLARIFIED_ON)
+"""The day of each clarification that decides something otherwise, with the day before."""
+PAIRS = (*EDITIONS_COMPARED, *CLARIFICATIONS)
 FILE = files("marram.teach.what_changed") / "found.json"
 
 
@@ -24,19 +40,39 @@ def found_now() -> dict[str, Any]:
         "kind": "what_changed",
         "pairs": [
             {
-                "from": earlier.year,
-                "to": later.year,
-                "changes": [asdict(one) for one in what_changed(as_clarified(earlier), as_clarified(later))],
+                "from": earlier.isoformat(),
+                "to": later.isoformat(),
+                "changes": [asdict(one) for one in what_changed(earlier, later)],
             }
             for earlier, later in PAIRS
         ],
     }
 
 
-def kept(earlier: int, later: int) -> Sequence[Touched] | None:
-    """Return the changes kept for two editions named by their years; ``None`` where that pair is not kept."""
+def found(earlier: date, later: date, progress: Progress = no_progress) -> Sequence[Touched]:
+    """Return the changes between two days: those kept, or, of days that none are kept for, those of a walk.
+
+    Args:
+        earlier: the earlier day.
+        later: the later one.
+        progress: told how far a walk is.
+    """
+    ages = decided_since(earlier), decided_since(later)
+    if ages[0] == ages[1]:
+        return ()
+    if ages in _kept():
+        return _kept()[ages]
+    names = {name for every in _kept().values() for one in every for name in one.incidents}
+    walked = [name for name in names if name.startswith("teaching_") == (earlier < EDITION_2019)]
+    return what_changed(earlier, later, walked, progress)
+
+
+@cache
+def _kept() -> Mapping[tuple[date, date], Sequence[Touched]]:
     document = json.loads(FILE.read_text(encoding="utf-8"))
-    for pair in document["pairs"]:
-        if (pair["from"], pair["to"]) == (earlier, later):
-            return [Touched(**{**one, "example": Example(**one["example"])}) for one in pair["changes"]]
-    return None
+    return {
+        (decided_since(date.fromisoformat(pair["from"])), decided_since(date.fromisoformat(pair["to"]))): [
+            Touched(**{**one, "example": Example(**one["example"])}) for one in pair["changes"]
+        ]
+        for pair in document["pairs"]
+    }
