@@ -43,13 +43,25 @@ def briefing(  # noqa: PLR0917 - an address
     now = int(datetime.now(UTC).timestamp())
     start = now if begun is None else begun
     same: dict[str, object] = {"kind": kind, "topic": list(given), "seed": seed, "count": count}
-    if presenter:
-        same |= {"presenter": 1, "begun": start}
+    view: dict[str, object] = {"presenter": 1, "begun": start} if presenter else {}
 
     def address(page: int, **more: object) -> str:
+        return f"/briefing?{urlencode({**same, **view, 'number': page, **more}, doseq=True)}"
+
+    def room(page: int, **more: object) -> str:
         return f"/briefing?{urlencode({**same, 'number': page, **more}, doseq=True)}"
 
-    return slide(request, deck, number, address, shown=bool(shown), presenter=bool(presenter), begun=start)
+    return slide(
+        request,
+        deck,
+        number,
+        address,
+        shown=bool(shown),
+        presenter=bool(presenter),
+        begun=start,
+        room=room,
+        briefing=room(1),
+    )
 
 
 def slide(
@@ -61,6 +73,8 @@ def slide(
     shown: bool,
     presenter: bool,
     begun: int,
+    room: Callable[..., str],
+    briefing: str,
 ) -> Response:
     """Show one page of a deck.
 
@@ -72,6 +86,8 @@ def slide(
         shown: whether its ruling is asked for.
         presenter: whether this is the presenter's view.
         begun: when the briefing began, in seconds since 1970.
+        room: the address of a page as the room sees it.
+        briefing: the name that the windows of this briefing know each other by.
     """
     course = workplace(request).course
     at = min(number, len(deck.pages))
@@ -87,6 +103,9 @@ def slide(
         page={part: page.part(part).split("\n") for part in ("title", "told", "question", "ruling", "why")},
         flag=flag_of(page),
         place=text("briefings.page", number=at, count=len(deck.pages)),
+        briefing=briefing,
+        number=at,
+        shown=shown,
         drawing=_drawing(*key, course, language().code),
         told=told,
         ways=_ways(*key, language().code) if told else ("", ""),
@@ -97,7 +116,9 @@ def slide(
         show_url=address(at, shown=1),
         before_url=address(at - 1) if at > 1 else "",
         next_url=address(at + 1) if at < len(deck.pages) else "",
-        presenter_url=address(at, presenter=1),
+        other_url=room(at, shown=int(shown)) if presenter else address(at, shown=int(shown), presenter=1),
+        should_be=deck.minutes_until(at),
+        whole=deck.minutes,
     )
 
 

@@ -156,8 +156,20 @@ def slides(  # noqa: PLR0917 - an address
     def address(at: int, **more: object) -> str:
         return f"/briefings/{one.id}/slides?{urlencode({**same, 'number': at, **more})}"
 
-    deck = read(one.document)
-    return slide(request, deck, number, address, shown=bool(shown), presenter=bool(presenter), begun=start)
+    def room(at: int, **more: object) -> str:
+        return f"/briefings/{one.id}/slides?{urlencode({'number': at, **more})}"
+
+    return slide(
+        request,
+        read(one.document),
+        number,
+        address,
+        shown=bool(shown),
+        presenter=bool(presenter),
+        begun=start,
+        room=room,
+        briefing=str(one.id),
+    )
 
 
 @router.get("/briefings/{ident}/pdf")

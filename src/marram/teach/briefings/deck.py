@@ -110,8 +110,17 @@ class Deck:
     @property
     def minutes(self) -> int:
         """How long it takes to hold, in minutes: every page read aloud, and a while to answer each question."""
-        words = sum(len(page.part(name).split()) for page in self.pages for name in PARTS)
-        return round(words / WORDS_A_MINUTE + len(self.pages) * MINUTES_TO_ANSWER)
+        return self.minutes_until(len(self.pages))
+
+    def minutes_until(self, number: int) -> int:
+        """How long it takes to hold as far as the end of a page, in minutes.
+
+        Args:
+            number: the page, from 1.
+        """
+        held = self.pages[:number]
+        words = sum(len(page.part(name).split()) for page in held for name in PARTS)
+        return round(words / WORDS_A_MINUTE + len(held) * MINUTES_TO_ANSWER)
 
     def with_page(self, number: int, page: Page) -> "Deck":
         """Return the deck with another page at a place, from 1, one version on.

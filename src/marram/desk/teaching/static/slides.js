@@ -1,8 +1,13 @@
-// A briefing by keys, as a presenter's remote control sends them: first the ruling, then the next page, or one back.
+// A briefing by keys, as a presenter's remote control sends them (first the ruling, then the next page, or one back), and
+// all windows of it in step: the one somebody goes on in tells the others where it is, and they follow.
 
 const ON = ["show", "next"];
 const BACK = ["before"];
 const KEYS = { ArrowRight: ON, PageDown: ON, ArrowLeft: BACK, PageUp: BACK };
+const MOVED = "marram-briefing-moved";
+const slide = document.querySelector(".slide");
+const { briefing, number, shown } = slide.dataset;
+const here = { briefing, number: Number(number), shown: Number(shown) };
 const link = (name) => document.querySelector(`.slide a[data-key="${name}"]`);
 
 addEventListener("keydown", (event) => {
@@ -11,3 +16,31 @@ addEventListener("keydown", (event) => {
   event.preventDefault();
   KEYS[event.key].map(link).find(Boolean)?.click();
 });
+
+// Whoever goes on says so on the page that comes: others follow that one, and nobody follows a window that only followed.
+for (const one of document.querySelectorAll(".slide a[data-key]")) {
+  one.addEventListener("click", () => sessionStorage.setItem(MOVED, "1"));
+}
+
+const others = "BroadcastChannel" in window ? new BroadcastChannel("marram-briefing") : null;
+const led = sessionStorage.getItem(MOVED) !== null;
+sessionStorage.removeItem(MOVED);
+
+function follow(there) {
+  if (there.number === here.number && there.shown === here.shown) return;
+  const address = new URL(location.href);
+  address.searchParams.set("number", there.number);
+  address.searchParams.set("shown", there.shown);
+  location.replace(address);
+}
+
+others?.addEventListener("message", ({ data }) => {
+  if (data.briefing !== here.briefing) return;
+  if (data.asks) others.postMessage({ ...here, asked: true });
+  else if (!data.asked || opened) follow(data);
+});
+
+// A window that is opened asks where the others are; only then does an answer move it.
+let opened = !led;
+others?.postMessage(led ? here : { briefing, asks: true });
+setTimeout(() => (opened = false), 1000);

@@ -1,0 +1,79 @@
+"""A briefing held in a room: the presenter's window and the room's stay in step, whichever of them goes on."""
+
+import re
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, expect
+
+from tests.desk.settled import settled
+
+BRIEFING = "/briefing?kind=topics&topic=sand_touched&topic=fell_off_tee&count=4"
+pytestmark = pytest.mark.browser
+
+
+def opened(context: BrowserContext, path: str) -> Page:
+    """Return a new window of the same browser at a path."""
+    page = context.new_page()
+    page.goto(path)
+    settled(page)
+    return page
+
+
+def stands_at(page: Page, number: int, shown: int) -> None:
+    """Expect a window at a page, its ruling shown to the room or not."""
+    expect(page.locator(f'.slide[data-number="{number}"][data-shown="{shown}"]')).to_have_count(1)
+    settled(page)
+
+
+def test_two_windows_of_a_briefing_stay_in_step(chromium: Browser, address: str) -> None:
+    """The presenter shows the room the ruling and goes on; a key in the room's window takes the presenter along; a window
+    opened late comes to where the others are, and takes nobody back."""
+    context = chromium.new_context(viewport={"width": 1280, "height": 800}, base_url=address)
+    room = opened(context, BRIEFING)
+    presenter = opened(context, f"{BRIEFING}&presenter=1&begun=0")
+    expect(room.locator("main .next-stroke")).to_have_count(0)
+
+    presenter.locator('[data-key="show"]').click()
+    stands_at(room, 1, 1)
+    expect(room.locator("main .next-stroke")).to_have_count(1)
+    presenter.keyboard.press("PageDown")
+    stands_at(presenter, 2, 0)
+    stands_at(room, 2, 0)
+
+    room.bring_to_front()
+    room.keyboard.press("ArrowRight")
+    stands_at(room, 2, 1)
+    stands_at(presenter, 2, 1)
+    assert "presenter=1" in presenter.url
+    assert "presenter" not in room.url
+
+    late = opened(context, BRIEFING)
+    stands_at(late, 2, 1)
+    stands_at(room, 2, 1)
+    stands_at(presenter, 2, 1)
+    context.close()
+
+
+def test_windows_of_another_briefing_are_left_alone(chromium: Browser, address: str) -> None:
+    """Two briefings open in one browser do not move each other."""
+    context = chromium.new_context(viewport={"width": 1280, "height": 800}, base_url=address)
+    other = opened(context, "/briefing?kind=beginners&count=3")
+    one = opened(context, BRIEFING)
+    third = opened(context, BRIEFING)
+    one.locator('[data-key="show"]').click()
+    stands_at(third, 1, 1)
+    stands_at(other, 1, 0)
+    context.close()
+
+
+def test_the_clock_runs_from_when_the_briefing_began(chromium: Browser, address: str) -> None:
+    """It keeps its start from page to page, and says how far one should be."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, base_url=address)
+    page = opened(context, f"{BRIEFING}&presenter=1")
+    expect(page.locator("#clock")).to_have_text(re.compile(r"\d+:\d\d"))
+    begun = page.locator("#clock").get_attribute("data-begun")
+    page.locator('[data-key="next"]').click()
+    stands_at(page, 2, 0)
+    assert page.locator("#clock").get_attribute("data-begun") == begun
+    assert page.evaluate("document.documentElement.scrollWidth") <= 390
+    context.close()
