@@ -89,7 +89,9 @@ def test_what_is_decided_otherwise_now_is_flagged_until_it_was_seen(
     )
     assert words_of(referee, address, 1)["ruling"] == now
     assert "Nine penalty strokes." in referee.get(f"{address}/slides?presenter=1").text
-    assert "Nine penalty strokes." not in referee.get(f"{address}/slides?shown=1").text  # for the teacher alone
+    assert (
+        "Nine penalty strokes." not in referee.get(f"{address}/slides?shown=1").text
+    )  # for the teacher alone
     posted(referee, address, "confirm", 3, number=1)
     assert not referee.get(address).context["pages"][0]["flag"]
 
