@@ -89,9 +89,7 @@ def test_what_is_decided_otherwise_now_is_flagged_until_it_was_seen(
     )
     assert words_of(referee, address, 1)["ruling"] == now
     assert "Nine penalty strokes." in referee.get(f"{address}/slides?presenter=1").text
-    assert (
-        "Nine penalty strokes." not in referee.get(f"{address}/slides?shown=1").text
-    )  # for the teacher alone
+    assert "Nine penalty strokes." not in referee.get(f"{address}/slides?shown=1").text
     posted(referee, address, "confirm", 3, number=1)
     assert not referee.get(address).context["pages"][0]["flag"]
 
@@ -125,3 +123,25 @@ def test_a_part_left_empty_is_refused_and_slides_and_paper_are_made(referee: Tes
         assert f"{address}/pdf{query}".replace("&", "&amp;") in referee.get(address).text
     assert referee.get(f"{address}/pdf?paper=foolscap").status_code in (400, 422)
     assert referee.get("/briefings/00000000-0000-4000-8000-000000000009").status_code == 404
+
+
+def test_a_selection_is_drawn_by_lot_and_its_number_gives_it_again(referee: TestClient) -> None:
+    """Whoever types the number of an evening has the same situations again; another number has others."""
+    asked = {
+        "csrf": signature(referee, "/briefings"),
+        "kind": "beginners",
+        "count": "6",
+        "topics": "",
+        "title": "",
+    }
+
+    def pages_of(seed: str) -> tuple[str, list[object]]:
+        address = str(referee.post("/briefings", data={**asked, "seed": seed}).headers["location"])
+        page = referee.get(address)
+        return page.context["selection"], [each["parts"] for each in page.context["pages"]]
+
+    by_lot, pages = pages_of("")
+    number = by_lot.removesuffix(".").split()[-1]
+    assert pages_of(number) == (by_lot, pages)
+    other = str((int(number) + 1) % 10_000)
+    assert pages_of(other)[0] != by_lot

@@ -2,6 +2,8 @@
 
 import json
 from datetime import date
+from random import Random
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -12,6 +14,7 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.result import NeedFacts
 from marram.teach.explaining import explain
+from marram.words.language import translate
 from marram.words.sheet import sheet
 from tests.cli.running import marram
 
@@ -111,3 +114,59 @@ def test_another_form_of_play_is_told_in_its_own_penalties() -> None:
     lines = [line for one in form.instead for line in one.rulings]
     assert lines
     assert not [one for one in lines if "Loss of hole" in one]
+
+
+def test_another_answer_is_told_by_what_it_rests_on_itself() -> None:
+    """Rule 10.2b(2) Exception: who attends the flagstick may stand there. Equal outcomes are one in the graph, and what was
+    asked before must not change what is told of another way."""
+    facts = {"area_of_ball": "putting_green", "shown_by_own_side": "yes", "line_shown_by": "object"}
+    day = date(2025, 7, 1)
+
+    def told() -> tuple[str, ...]:
+        found = explain("line_of_play_shown", facts, played_on=day, form_of_play=FormOfPlay.STROKE_PLAY)
+        shown = next(one for one in found.decided if one.fact == "line_shown_by")
+        return next(one.rulings for one in shown.instead if one.answers[0].startswith("a person"))
+
+    first = told()
+    for still in ("yes", "no"):
+        rule(
+            "line_of_play_shown",
+            {**facts, "line_shown_by": "person", "still_there_in_stroke": still},
+            played_on=day,
+        )
+    assert told() == first
+    assert len(set(first)) == 3
+    assert any("The stroke counts: no penalty" in one for one in first)
+
+
+@pytest.mark.parametrize(
+    "name", ["ball_not_found", "ball_in_penalty_area", "line_of_play_shown", "played_out_of_turn"]
+)
+def test_where_another_answer_leads_is_where_the_interview_leads(name: str) -> None:
+    """Each other answer, with whatever else is then asked answered by lot, ends in a ruling that is told beside it."""
+    day, form = date(2025, 7, 1), FormOfPlay.STROKE_PLAY
+    for seed in range(6):
+        lot = Random(seed)
+        facts, _ = asked_on(name, {}, day, form, lot)
+        found = explain(name, facts, played_on=day, form_of_play=form)
+        for one in found.decided:
+            fact = fact_named(one.fact)
+            for token in fact.tokens() if fact.answers and one.fact != "form_of_play" else ():
+                words = translate()(fact.answers[fact.parse(token)])
+                told = next((each for each in one.instead if words in each.answers), None)
+                if told is None or told.more:
+                    continue
+                _, ended = asked_on(name, {**facts, one.fact: token}, day, form, lot)
+                assert sheet(ended, form_of_play=form).headline in told.rulings, (one.fact, token)
+
+
+def asked_on(
+    name: str, known: dict[str, Any], day: date, form: FormOfPlay, lot: Random
+) -> tuple[dict[str, Any], Any]:
+    """Answer what is asked by lot until there is an outcome; return the facts it rests on, and it."""
+    known = dict(known)
+    while isinstance(found := rule(name, known, played_on=day, form_of_play=form), NeedFacts):
+        fact = fact_named(found.fact)
+        known[found.fact] = lot.choice(list(fact.tokens())) if fact.answers else lot.randint(1, 6)
+    rests_on = {reason.fact for reason in found.reasons}
+    return {fact: answer for fact, answer in known.items() if fact in rests_on}, found

@@ -4,16 +4,18 @@ An official who looks for relief that is not there is told the fact that stands 
 that: the book is asked again, with one answer changed at a time.
 """
 
+from collections import deque
 from collections.abc import Iterator, Mapping
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
+from marram.rules.engine.case import Branch
 from marram.rules.engine.conditions import conditions_of
 from marram.rules.engine.fact import Fact
-from marram.rules.engine.graph import Graph, outcomes
-from marram.rules.engine.request import Book, book, book_among, fact_named, read_facts
+from marram.rules.engine.graph import Graph, GraphNode, Vertex, outcomes
+from marram.rules.engine.request import Book, book, book_among, fact_named, read_facts, walk
 from marram.rules.engine.tree import Node
 from marram.rules.facts.alternative import alternative_ball_dropped
 from marram.rules.facts.ball import Area, area_of_ball
@@ -22,6 +24,7 @@ from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.facts.unplayable import spot_of_ball_known
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
+from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Outcome, Reason, Ruling
 
 MOST_TOLD = 3
@@ -173,6 +176,48 @@ def ends_left(pages: Book, known: Mapping[Fact[Any], Any]) -> list[Outcome]:
                 return outcomes(Graph(pages.graph).restrict(pages.graph.reduce(here), known))
         here = here.follow(known[here.fact])
     return [here]
+
+
+def ends_told(pages: Book, known: Mapping[Fact[Any], Any]) -> list[Outcome]:
+    """Return every outcome that is left once the facts in ``known`` are established, each as a way that leads there tells it.
+
+    Equal outcomes are one in the graph, whatever they rest on: what an outcome of it says it rests on may be the facts of
+    another way, and with them what it finds (a ball lost, or out of bounds). So each is reached anew.
+    """
+    here: Node | Outcome = pages.root
+    while isinstance(here, Node) and here.fact in known:
+        here = here.follow(known[here.fact])
+    if not isinstance(here, Node):
+        return [here]
+    with pages.lock:
+        left = Graph(pages.graph).restrict(pages.graph.reduce(here), known)
+    ways = _one_way_to_each(left)
+    told = [walk(pages, {**known, **ways[id(one)]}) for one in outcomes(left)]
+    return [one for one in told if not isinstance(one, NeedFacts)]
+
+
+def _one_way_to_each(vertex: Vertex) -> Mapping[int, Mapping[Fact[Any], Any]]:
+    """Return the answers of a shortest way to each vertex, by its identity."""
+    pending: deque[tuple[Vertex, dict[Fact[Any], Any]]] = deque([(vertex, {})])
+    found: dict[int, Mapping[Fact[Any], Any]] = {}
+    while pending:
+        here, way = pending.popleft()
+        if id(here) in found:
+            continue
+        found[id(here)] = way
+        if not isinstance(here, GraphNode):
+            continue
+        for branch, child in zip(here.branches, here.children, strict=True):
+            pending.append((child, {**way, here.fact: _an_answer(here.fact, branch)}))
+    return found
+
+
+def _an_answer(fact: Fact[Any], branch: Branch) -> Any:
+    if branch.answers:
+        return branch.answers[0]
+    if branch.at_most is not None:
+        return branch.at_most
+    return branch.above + (timedelta(days=1) if fact.is_date else 1)
 
 
 def _offered_in(ends: list[Ruling]) -> Iterator[tuple[ReliefOption, bool]]:

@@ -12,7 +12,7 @@ from marram.rules.engine.request import book, book_among, fact_named, read_facts
 from marram.rules.facts.conditions import FormOfPlay, Sides, date_of_play
 from marram.rules.facts.conditions import form_of_play as the_form
 from marram.rules.facts.conditions import sides as the_sides
-from marram.rules.nearby import ends_left
+from marram.rules.nearby import ends_told
 from marram.rules.result import NeedFacts, Result
 from marram.rules.ruling import Outcome, Reason, Ruling
 from marram.said import said
@@ -121,7 +121,7 @@ def explain(
 
     def lead(fact: Fact[Any], answer: Any) -> tuple[str, ...]:
         form = answer if fact is the_form else form_of_play
-        ends = ends_left(pages, {**known, fact: answer})
+        ends = ends_told(pages, {**known, fact: answer})
         return tuple(dict.fromkeys(_line(end, form) for end in ends))
 
     decided = []

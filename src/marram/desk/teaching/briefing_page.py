@@ -75,6 +75,7 @@ def slide(
     begun: int,
     room: Callable[..., str],
     briefing: str,
+    back_url: str = "",
 ) -> Response:
     """Show one page of a deck.
 
@@ -88,6 +89,7 @@ def slide(
         begun: when the briefing began, in seconds since 1970.
         room: the address of a page as the room sees it.
         briefing: the name that the windows of this briefing know each other by.
+        back_url: where its pages are edited; empty where it is not kept.
     """
     course = workplace(request).course
     at = min(number, len(deck.pages))
@@ -104,6 +106,7 @@ def slide(
         flag=flag_of(page),
         place=text("briefings.page", number=at, count=len(deck.pages)),
         briefing=briefing,
+        back_url=back_url,
         number=at,
         shown=shown,
         drawing=_drawing(*key, course, language().code),

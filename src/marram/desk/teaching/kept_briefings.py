@@ -1,12 +1,13 @@
 """Briefings kept at the desk: drawn up, put into the teacher's own words, ruled anew with what is decided otherwise flagged."""
 
 from datetime import UTC, datetime
+from secrets import randbelow
 from typing import Annotated, Literal
 from urllib.parse import urlencode
 
 from fastapi import APIRouter, Form, Query, Request, Response
 from fastapi.responses import RedirectResponse
-from pydantic import BaseModel, Field
+from pydantic import BaseModel, Field, field_validator
 
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import NO_STORE, page
@@ -29,6 +30,10 @@ from marram.words.texts import text
 router = APIRouter()
 
 MOST_WORDS = 4000
+SAMPLED = frozenset({"topics", "beginners", "local_rules"})
+"""Kinds whose situations are drawn by lot."""
+SEEDS = 10_000
+"""A selection of situations that nobody asked for is drawn below this, so that its number can be read out and typed."""
 
 
 class Wanted(BaseModel):
@@ -38,6 +43,12 @@ class Wanted(BaseModel):
     topics: str = Field("", max_length=400)
     title: str = Field("", max_length=120)
     count: int = Field(20, ge=1, le=MOST_PAGES)
+    seed: int | None = Field(None, ge=0, lt=SEEDS)
+
+    @field_validator("seed", mode="before")
+    @classmethod
+    def _not_given(cls, given: object) -> object:
+        return None if given == "" else given
 
 
 class Step(BaseModel):
@@ -72,7 +83,8 @@ def draw_up(request: Request, wanted: Annotated[Wanted, Form()]) -> Response:
     """Draw up a briefing, keep it, and show its pages."""
     kept = kept_here(request)
     given = tuple(wanted.topics.replace(",", " ").split())
-    deck = _drawn_up(request, kept, Topic(wanted.kind, given, 1, wanted.count), wanted.title.strip())
+    seed = randbelow(SEEDS) if wanted.seed is None else wanted.seed
+    deck = _drawn_up(request, kept, Topic(wanted.kind, given, seed, wanted.count), wanted.title.strip())
     ident = keep_briefing(kept.records, kept.event_id, deck.title, written(deck).decode(), datetime.now(UTC))
     return RedirectResponse(f"/briefings/{ident}", 303)
 
@@ -101,7 +113,14 @@ def pages(request: Request, ident: str) -> Response:
     )
     aloud = text("briefings.aloud", pace=WORDS_A_MINUTE, minutes=deck.minutes)
     return page(
-        request, "briefing_pages.html", title=deck.title, one=one, pages=shown, counts=counts, aloud=aloud
+        request,
+        "briefing_pages.html",
+        title=deck.title,
+        one=one,
+        pages=shown,
+        counts=counts,
+        aloud=aloud,
+        selection=text("briefings.selection", seed=deck.topic.seed) if deck.topic.kind in SAMPLED else "",
     )
 
 
@@ -169,6 +188,7 @@ def slides(  # noqa: PLR0917 - an address
         begun=start,
         room=room,
         briefing=str(one.id),
+        back_url=f"/briefings/{one.id}" if presenter else "",
     )
 
 

@@ -9,7 +9,7 @@ from marram.rules.editions import FORMER_RULES
 from marram.rules.engine.conditions import conditions_of
 from marram.rules.engine.request import book, fact_named, read_facts
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.nearby import ends_left
+from marram.rules.nearby import ends_told
 from marram.rules.ruling import Ruling
 from marram.teach.beliefs.belief import Belief
 from marram.teach.beliefs.near_situations import OF_NEAR_SITUATIONS
@@ -83,7 +83,7 @@ def _lines(one: Belief, incident: str, facts: Mapping[str, Any], form: FormOfPla
         (*one.former, FORMER_RULES) if one.former else (incident, {**facts, **one.otherwise}, day)
     )
     known = {**conditions_of(name, on, form, None), **_read(given)}
-    ends = list(ends_left(book(name), known))
+    ends = list(ends_told(book(name), known))
     lines = list(dict.fromkeys(headline(end, form) for end in ends if isinstance(end, Ruling)))
     rulings_only = all(isinstance(end, Ruling) for end in ends)
     return lines if rulings_only and len(lines) <= MOST_ENDS else []

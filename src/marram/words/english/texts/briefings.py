@@ -1,7 +1,7 @@
 """Briefings: what a deck, its slides, its printed pages and its handout say beside the situations."""
 
 TEXTS: dict[str, str] = {
-    "title.topics": "Rules briefing",
+    "title.topics": "Topics of the Rules",
     "title.beginners": "The Rules for beginners",
     "title.changes": "What changed in the Rules",
     "title.local_rules": "Our Local Rules this week",
@@ -47,7 +47,11 @@ TEXTS: dict[str, str] = {
     "draw_up.do": "Draw it up",
     "kind": "What it is about",
     "pages": "Pages at most",
-    "topics": "Topics, where it is about some: Rules, provisions, incidents; years of editions; Local Rules",
+    "topics": "Topics",
+    "topics.help": "For a briefing of topics: Rules (17), provisions (17.1d) or incidents. For what changed: two years (2019 2023). For Local Rules: their codes; left empty, those of the event.",
+    "seed": "Number of the selection",
+    "seed.help": "The same number chooses the same situations again; left empty, it is drawn by lot.",
+    "selection": "Selection {seed}.",
     "name": "Its name, if it is to have one of its own",
     "slides": "Slides",
     "pdf": "PDF",
