@@ -99,6 +99,19 @@ def test_earlier_rulings_are_said_before_recording_and_differing_ones_reach_the_
     assert 'action="/opinions/difference"' not in desk.get("/opinions").text
 
 
+def test_what_differs_is_put_before_the_chief_once_and_each_that_was_ruled_otherwise(
+    desk: TestClient,
+) -> None:
+    """Given as computed and as one before, a ruling is not put there because of the one that differs from both."""
+    put = []
+    for way in ("computed", "otherwise", "computed", "otherwise", "computed"):
+        said = {"otherwise": "so", "instead": "2"} if way == "otherwise" else {}
+        desk.post("/record", data={**form(desk), **said})
+        put.append(desk.get("/opinions").text.count('action="/opinions/difference"'))
+
+    assert put == [0, 1, 1, 2, 2]
+
+
 def test_the_day_shows_each_ruling_by_hour_and_place(kept: KeptHere, desk: TestClient) -> None:
     """A ruling with a place has a pin, one without is named; both stand at their hour and lead to their entry."""
     placed = kept.add(ruling_entry(CASE, NOW))

@@ -29,11 +29,16 @@ class Difference:
 
 
 def put_before_chief(kept: Kept, log: Log, now: datetime) -> Entry | None:
-    """Return the entry that puts a ruling before the chief referee; ``None`` where it differs from no earlier one."""
+    """Return the entry that puts a ruling before the chief referee; ``None`` where it differs from no earlier one.
+
+    Nor is one put that was given as computed and as an earlier one of its event: what differs from both is there already.
+    """
     if kept.kind != RULING:
         return None
-    others = [one.entry.id for one in earlier_of(log, kept) if not one.same][:MOST_NAMED]
-    if not others:
+    before = earlier_of(log, kept)
+    others = [one.entry.id for one in before if not one.same][:MOST_NAMED]
+    known = any(one.same and one.entry.event == kept.event for one in before)
+    if not others or (known and not kept.content.get("otherwise")):
         return None
     return Entry(
         PUT,
