@@ -80,6 +80,12 @@ LACKING: list[tuple[dict[str, Any], Exists, About, str]] = [
         "the sun sets at 21:30",
     ),
     (
+        {},
+        Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 2, 3)}, dark=frozenset({DAY})),
+        About.STARTING_TIMES,
+        "the sun does not rise there",
+    ),
+    (
         {"officials": [{"name": "Ottiline Brackmere", "role": "referee"}]},
         THERE,
         About.OFFICIALS,

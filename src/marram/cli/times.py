@@ -9,7 +9,7 @@ from marram.cli import long_work
 from marram.cli.show import print_json
 from marram.cli.writing import write_files
 from marram.competition.draw.calendar import Appointment, calendar_of
-from marram.competition.draw.daylight import last_start, sunset
+from marram.competition.draw.daylight import last_start, polar_night, sunset
 from marram.course.loading import load
 from marram.errors import InputError, did_you_mean, shown
 from marram.paper.event.on_paper import OnPaper
@@ -105,8 +105,11 @@ def tell_sunset(course: Path, day: str, time_zone: str, minutes: int, as_json: b
                 "sunset": None if sets is None else sets.isoformat(timespec="minutes"),
                 "last_start": None if starts is None else starts.isoformat(timespec="minutes"),
                 "minutes": minutes,
+                "polar_night": polar_night(on, latitude, longitude),
             }
         )
+    elif polar_night(on, latitude, longitude):
+        print(text("draw.polar_night", day=long_day_words(on)))
     elif sets is None or starts is None:
         print(text("draw.no_sunset", day=long_day_words(on)))
     else:

@@ -102,6 +102,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
     "sunset": {
         "day, minutes": "as given",
         "sunset, last_start": "by the clocks of the zone given; null where the sun does not set",
+        "polar_night": "whether the sun does not rise that day",
     },
     "results series": {
         "places": "each with place, shared, side, points (exact), each (the points of every competition) and counted (which of them count, from 1)",

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from marram.competition.draw.calendar import calendar
-from marram.competition.draw.daylight import sunset
+from marram.competition.draw.daylight import polar_night, sunset
 from marram.competition.draw.next_round import turned
 from marram.competition.draw.order import by_score, by_seed
 from marram.competition.draw.round_robin import round_robin
@@ -160,8 +160,12 @@ def test_sunset_is_what_almanacs_print(day: date, latitude: float, longitude: fl
 
 
 def test_where_the_sun_does_not_set_there_is_no_sunset() -> None:
-    """Midsummer beyond the polar circle."""
+    """Midsummer beyond the polar circle; in midwinter the sun does not rise there, and in the south it is the other way round."""
     assert sunset(date(2024, 6, 21), 70.0, 25.0) is None
+    assert not polar_night(date(2024, 6, 21), 70.0, 25.0)
+    assert polar_night(date(2024, 12, 21), 70.0, 25.0)
+    assert polar_night(date(2024, 6, 21), -70.0, 25.0)
+    assert not polar_night(date(2024, 12, 21), -54.8, -68.3)
 
 
 def test_a_time_as_a_calendar() -> None:

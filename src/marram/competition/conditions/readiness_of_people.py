@@ -89,6 +89,12 @@ def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:
             ),
             said("Make the draw, or add them to a group."),
         )
+    for day in sorted(there.dark):
+        yield Standing(
+            About.STARTING_TIMES,
+            said("{day}: the sun does not rise there.", day=short_day_words(day)),
+            said("Play on another day."),
+        )
     for day, home in sorted(there.last_home.items()):
         sunset = there.sunset.get(day)
         if sunset is not None and home > sunset:

@@ -48,6 +48,7 @@ class Exists:
         unmarked: codes of Local Rules in force whose marking is not on the map, each with what is missing.
         last_home: for each day, when the last group is expected home.
         sunset: for each day, when the sun sets at the course.
+        dark: the days on which it does not rise there.
         places_of_officials: for each official the places given; empty for one without a place.
         map_warnings: what is wrong with the map, so that it cannot be used for everything, in words.
         minutes_taken: what a round is taken to last, where nobody said it; told with what rests on it.
@@ -59,6 +60,7 @@ class Exists:
     unmarked: Mapping[str, str] = field(default_factory=dict)
     last_home: Mapping[date, datetime] = field(default_factory=dict)
     sunset: Mapping[date, datetime] = field(default_factory=dict)
+    dark: frozenset[date] = frozenset()
     places_of_officials: Mapping[str, str] | None = None
     map_warnings: Sequence[str] = ()
     minutes_taken: int | None = None

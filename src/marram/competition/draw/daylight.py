@@ -31,14 +31,24 @@ def sunset(day: date, latitude: float, longitude: float) -> datetime | None:
     noon = datetime(day.year, day.month, day.day, 12, tzinfo=UTC) - timedelta(minutes=4 * longitude)
     moment = noon
     for _ in range(2):  # once for noon, once more for the evening found
-        declination, equation = _sun(moment)
-        across = cos(radians(_HORIZON)) / (cos(radians(latitude)) * cos(declination)) - tan(
-            radians(latitude)
-        ) * tan(declination)
+        across, equation = _crossing(moment, latitude)
         if not -1 <= across <= 1:
             return None
         moment = noon + timedelta(minutes=4 * degrees(acos(across)) - equation)
     return moment
+
+
+def polar_night(day: date, latitude: float, longitude: float) -> bool:
+    """Tell whether the sun does not rise on a day at a place."""
+    noon = datetime(day.year, day.month, day.day, 12, tzinfo=UTC) - timedelta(minutes=4 * longitude)
+    return _crossing(noon, latitude)[0] > 1
+
+
+def _crossing(moment: datetime, latitude: float) -> tuple[float, float]:
+    """Return the cosine of the hour angle at which the sun crosses the horizon, above 1 where it stays below, and the equation of time."""
+    declination, equation = _sun(moment)
+    north = radians(latitude)
+    return cos(radians(_HORIZON)) / (cos(north) * cos(declination)) - tan(north) * tan(declination), equation
 
 
 def last_start(day: date, latitude: float, longitude: float, minutes_of_play: int) -> datetime | None:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from marram.competition.conditions.event_file import EventFile
 from marram.competition.conditions.readiness import Exists
-from marram.competition.draw.daylight import sunset
+from marram.competition.draw.daylight import polar_night, sunset
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.course.versions.hole_days import HoleDays
@@ -61,6 +61,11 @@ def what_exists(
         unmarked={} if course is None else dict(_unmarked(found, course)),
         last_home={} if daylight is None else dict(_last_home(found, days, daylight)),
         sunset={} if daylight is None or course is None else dict(_sunset(course, days, daylight.zone)),
+        dark=frozenset(
+            one
+            for one in days
+            if course is not None and polar_night(one, course.plane.latitude, course.plane.longitude)
+        ),
     )
 
 

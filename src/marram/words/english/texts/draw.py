@@ -11,6 +11,7 @@ TEXTS: dict[str, str] = {
     "tee": "hole {tee}",
     "start_of": "{event}: {player}",
     "sunset": "{day}: the sun sets at {sunset}. To be home by then in {minutes} minutes, the last group must have started by {last}.",
+    "polar_night": "{day}: the sun does not rise there.",
     "no_sunset": "{day}: the sun does not set there.",
     "round": "Round {number}",
     "match": "{first} – {second}",
