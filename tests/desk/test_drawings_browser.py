@@ -124,3 +124,24 @@ def test_printed_out_of_reach_the_paper_says_that_they_are_missing(page: Page, g
     (paper,) = PdfReader(BytesIO(page.pdf(format="A4"))).pages
     assert said("rulings.option.drawing_comes") not in paper.extract_text()
     assert said("rulings.option.drawing_missing") in " ".join(paper.extract_text().split())
+
+
+def test_a_question_answered_before_the_course_has_come_leaves_the_map_whole(
+    page: Page, ground: Ground
+) -> None:
+    """Both pages asked for the same part of the map, and neither had shown anything of it: the map comes, once."""
+    held: list[Route] = []
+    come: list[bool] = []
+    page.route("**/api/course/**", lambda route: route.continue_() if come else held.append(route))
+    page.goto(f"/case?hole=9&ball={ground.in_the_burn()}&{ASKED}")
+    page.locator(f"button[name={LAST}][value=no]").click()
+    expect(page.locator(".ruling.ruling")).to_be_visible()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(0)
+    come.append(True)
+    for one in held:
+        one.continue_()
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    drawn(page)
+
+    assert len(held) > 1
+    assert page.locator("#map .mark-ball").count() == 1

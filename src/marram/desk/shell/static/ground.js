@@ -26,7 +26,7 @@ export class Ground {
     if (same && [addresses.first, addresses.whole].includes(this.from)) return;
     const drawn = this.fetched(addresses.first).then((drawing) => {
       if (this.wanted.first !== addresses.first || this.from === addresses.whole) return;
-      this.draw(drawing, addresses.first);
+      if (this.from !== addresses.first) this.draw(drawing, addresses.first); // the page before may have waited for the same
       idle(() => this.rest(addresses.whole));
     });
     if (!same) await drawn;
@@ -46,7 +46,7 @@ export class Ground {
     const before = this.course;
     this.course = drawCourse(this.map, drawing);
     before?.remove();
-    if (before) this.course.toBack();
+    if (before) this.map.whenReady(() => this.course.toBack()); // until it shows a place, nothing of a layer is there to be moved
     this.course.choose(this.hole ?? null);
     this.from = address;
   }
