@@ -232,3 +232,10 @@ def test_partners_get_one_penalty_each_for_breaches_that_belong_together(
 
     assert isinstance(total, Ruling)
     assert [(one.strokes, one.who) for one in total.penalties] == expected
+
+
+@pytest.mark.parametrize("name", [one.name for one in INCIDENTS if one.rule.startswith(("22.", "23."))])
+def test_in_three_ball_nobody_has_a_partner(name: str) -> None:
+    """Rule 21.4a: what Rules 22 and 23 know of partners is refused where Three-Ball was told, and says what to do."""
+    with pytest.raises(BadAnswer, match="in three_ball nobody has one"):
+        marram.rule(name, {}, played_on=DAYS[1], form_of_play="match_play", sides="three_ball")

@@ -12,7 +12,7 @@ from marram.rules.ruling import Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.words.sheet import Sheet
 from marram.words.story import story_sheet
-from tests.published.test_stories import ACTS
+from tests.published.test_stories import ACTS, STORIES, ruled
 
 DAYS = (date(2021, 6, 1), date(2024, 6, 1))
 
@@ -118,3 +118,28 @@ def test_a_mistake_not_to_be_corrected_is_not_said_of_what_happened_later(day: d
     _, words = told(act("wrong_place"), act("moved"), day=day, strokes_before=1)
     assert "Replace the ball" in words.steps[0]
     assert "must not be corrected" not in " ".join(words.steps)
+
+
+def in_match(name: str, day: date) -> Sheet:
+    """Return the words of one of the published stories of matches."""
+    story = next(one for one in STORIES if one["name"] == name)
+    result, _ = ruled(story, "2019" if day < date(2023, 1, 1) else "2023")
+    words = story_sheet(result, form_of_play=story["form"])
+    assert words is not None
+    return words
+
+
+@pytest.mark.parametrize("day", DAYS)
+def test_no_partner_plays_on_when_the_side_has_completed_the_hole(day: date) -> None:
+    """Rules 23.3 and 23.9a(1): the other partner plays on after a loss of hole, but not on a hole that is done."""
+    done = in_match("Four-Ball match: helped a rolling ball's way, holed by the partner", day)
+    assert done.headline.endswith("the hole is over.")
+    open_ = in_match("Four-Ball match: a foot on the line of play, helping nobody: the partner goes on", day)
+    assert "the partner plays on" in open_.headline
+
+
+@pytest.mark.parametrize("day", DAYS)
+def test_a_stroke_conceded_ends_the_hole_in_the_headline(day: date) -> None:
+    """Rule 3.2b(1): where nothing costs a stroke the headline still says what comes next, which is nothing."""
+    words = in_match("Putting on after a concession helps the partner", day)
+    assert words.headline == "No penalty: the hole is over."

@@ -32,6 +32,8 @@ def headline(ruling: Ruling, form: FormOfPlay | None = None, *, with_finding: bo
     finding = _finding(ruling, form) if with_finding else None
     found = "" if finding is None else term(finding)
     total, then = total_words(ruling, form), next_words(ruling, form)
+    if ruling.action is Action.HOLED and not with_finding:
+        then = term(Action.HOLE_OVER, ".short")
     if not costs_something(ruling):
         if finding is not None and finding not in WITH_THE_TOTAL:
             if ruling.action in _SAID_BY_DECISION:
@@ -158,6 +160,8 @@ def costs_something(ruling: Ruling) -> bool:
 def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
     """Return the next thing to do in a few words; empty where the penalty says all."""
     if partner_plays_on(ruling.penalties, form):
+        if "side_has_completed_hole" in ruling.notes:
+            return term(Action.HOLE_OVER, ".short")
         if "other_partners_score_counts" in ruling.notes:
             return ""
         return say("TERMS", "partner_plays_on")

@@ -47,6 +47,10 @@ PLACES = frozenset(
 """References whose words say where, rather than what: no "at" goes before them."""
 
 
+WITHIN_REACH = "M-1"
+"""The Local Rule by which a ball is placed within reach of a wheeled mobility device: no preferred lie, though placed like one."""
+
+
 def option_words(option: ReliefOption) -> OptionWords:
     """Return a relief option in words."""
     limits = [term(limit) for limit in option.limits]
@@ -58,7 +62,7 @@ def option_words(option: ReliefOption) -> OptionWords:
     reference = term(option.reference, ".dropped" if option.dropped_on_line else "")
     return OptionWords(
         option.kind.value,
-        term(option.kind),
+        _title(option),
         strokes_words(option.penalty),
         reference,
         size,
@@ -68,6 +72,11 @@ def option_words(option: ReliefOption) -> OptionWords:
         _area(option, size, reference),
         free=not option.penalty,
     )
+
+
+def _title(option: ReliefOption) -> str:
+    within_reach = option.kind is ReliefKind.PREFERRED_LIE and option.citation == WITHIN_REACH
+    return say("TERMS", "title.within_reach") if within_reach else term(option.kind)
 
 
 def _area(option: ReliefOption, size: str, reference: str) -> str:
@@ -80,6 +89,8 @@ def _area(option: ReliefOption, size: str, reference: str) -> str:
 def _size(option: ReliefOption) -> str:
     club_lengths = option.club_lengths
     if club_lengths is None:
+        if option.citation == WITHIN_REACH:
+            return say("TERMS", "size.within_reach")
         return say("TERMS", "size.preferred_lie") if option.kind is ReliefKind.PREFERRED_LIE else ""
     if club_lengths in (0, 1):
         return say("TERMS", f"size.{club_lengths:g}")

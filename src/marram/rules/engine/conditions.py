@@ -125,6 +125,31 @@ def check_sides(who: Sides | None, form: FormOfPlay | None) -> None:
         )
 
 
+def check_partners(incident: str, rule: str, who: Sides | None) -> None:
+    """Refuse an incident of partners where nobody has one.
+
+    Args:
+        incident: its name.
+        rule: the Rule it starts from.
+        who: who plays together, if known.
+
+    Raises:
+        BadAnswer: Three-Ball is told of an incident that Rule 22 or 23 knows.
+    """
+    if who is Sides.THREE_BALL and rule.startswith(_RULES_OF_PARTNERS):
+        raise BadAnswer(
+            said(
+                "sides: {incident} is about partners (Rule {rule}), and in three_ball nobody has one. "
+                "Give foursomes or four_ball, or take another incident.",
+                incident=incident,
+                rule=rule,
+            )
+        )
+
+
+_RULES_OF_PARTNERS = ("22.", "23.")
+
+
 def no_list_of_codes(given: object) -> BadAnswer:
     """Return the fault of Local Rules that are no list of texts; one text is not the list of its letters."""
     return BadAnswer(

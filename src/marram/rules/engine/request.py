@@ -16,6 +16,7 @@ from marram.errors import (
 )
 from marram.rules.cost import cost_of
 from marram.rules.engine.conditions import (
+    check_partners,
     check_sides,
     conditions,
     conditions_of,
@@ -166,12 +167,13 @@ def _walk_among_sides(name: str, known: dict[Fact[Any], Any]) -> Result:
     """Walk the tree of an incident where it is known who plays together.
 
     Raises:
-        BadAnswer: Three-Ball is said to be played in a form other than match play.
+        BadAnswer: Three-Ball is said to be played in a form other than match play, or of an incident of partners.
     """
     who = known[the_sides]
     if who is Sides.INDIVIDUAL:
         return walk(book(name), known)
     if who is Sides.THREE_BALL:
+        check_partners(name, incident(name).rule, who)
         check_sides(who, known.setdefault(the_form, FormOfPlay.MATCH_PLAY))
     return walk(book_among(name, who), known)
 

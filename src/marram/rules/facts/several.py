@@ -155,7 +155,7 @@ option_taken = tuple(
             Taken.UNDER_WHERE_IT_CAME_TO_REST: "dropped or placed under where the ball had come to rest",
             Taken.PROVISIONAL: "went on with the provisional ball",
             Taken.NEAREST_SPOT: "placed on the nearest spot that would do",
-            Taken.PREFERRED_LIE: "placed for a preferred lie",
+            Taken.PREFERRED_LIE: "placed for a preferred lie, or within reach of a mobility device",
             Taken.REPLAY: "played the stroke again",
             Taken.COMPLETE_RELIEF_OUTSIDE: "took complete relief outside for a stroke",
             Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER: "took relief back on the line outside the bunker, for two strokes",

@@ -228,15 +228,20 @@ def combined_penalties(
     return total
 
 
+SIDE_IS_DONE = "side_has_completed_hole"
+"""The note that no partner plays the hole on (Rule 23.3)."""
+
+
 def _hole_over(case: Case, deeds: Sequence[Deed], counted: tuple[Penalty, ...], told: Told) -> Ruling:
     """In a match nothing is left to do with the ball once the hole is lost (Rules 1.3c(2) and 6.5)."""
     of_next = any(OF_NEXT_HOLE in deed.ruling.notes for deed in without_what_came_after(case, deeds, told))
     stopped = deeds[-1].ruling.action is Action.STOP_PLAY
     clubs = [one for deed in deeds for one in deed.ruling.corrections if one.what in NOT_ABOUT_THE_BALL]
+    done = any(SIDE_IS_DONE in deed.ruling.notes for deed in deeds)
     return Ruling(
         penalties=counted,
         action=Action.STOP_PLAY if stopped else Action.HOLE_OVER,
-        notes=(OF_NEXT_HOLE,) if of_next else (),
+        notes=((OF_NEXT_HOLE,) if of_next else ()) + ((SIDE_IS_DONE,) if done else ()),
         corrections=tuple(clubs),
         cautions=_cautions(deeds),
         citations=_citations(deeds, costly=sum(1 for deed in deeds if deed.ruling.penalties)),

@@ -75,6 +75,8 @@ TERMS: dict[str, str] = {
     "ReliefKind.PROVISIONAL": "Continue with the provisional ball",
     "ReliefKind.NEAREST_SPOT": "Nearest spot",
     "ReliefKind.PREFERRED_LIE": "Preferred lie",
+    "title.within_reach": "Placing within reach of the mobility device",
+    "size.within_reach": "within six inches (15 cm)",
     "ReliefKind.REPLAY": "Play the stroke again",
     "ReliefKind.COMPLETE_RELIEF_OUTSIDE": "Complete relief outside the bunker or penalty area",
     "Reference.PREVIOUS_STROKE": "where the previous stroke was made",
