@@ -115,6 +115,15 @@ def test_match_play_has_no_total_of_strokes(client: TestClient) -> None:
     assert any("oss of hole" in one for one in told["combined"]["penalties"])
 
 
+@pytest.mark.parametrize(("form", "counted"), [("stroke_play", True), ("match_play", False)])
+def test_strokes_are_asked_for_only_while_they_count(client: TestClient, form: str, counted: bool) -> None:
+    """Once the hole of a match is lost no stroke counts on it (Rule 1.3c(2)), and none is asked for."""
+    query = {**numbered(LIFTED, IMPROVED), "form": form, "intervening_event_1": "yes", "ball_settled_1": "no"}
+    page = client.get("/together", params=query).text
+
+    assert ('id="strokes-before"' in page) is counted
+
+
 def test_relief_and_corrections_are_told_with_their_incident(client: TestClient) -> None:
     """What relief costs comes on top and is said; each correction names its incident and its deadline."""
     page = client.get("/together", params={**numbered(LIFTED, UNPLAYABLE), "ball_settled_1": "no"})

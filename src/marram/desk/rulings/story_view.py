@@ -112,6 +112,11 @@ class StoryView:
         return self.sheet.headline
 
     @property
+    def counts(self) -> bool:
+        """Whether strokes on the hole still count: not for one who is disqualified, nor once the hole of a match is lost."""
+        return self.count is None or self.count.penalty_strokes is not None
+
+    @property
     def corrections(self) -> dict[str, list[int]]:
         """Which mistakes can still be corrected, what that takes, and until when, with the numbers of the incidents."""
         still = self.sheet.if_wrong if self.sheet and isinstance(self.result, Ruling) else ()
