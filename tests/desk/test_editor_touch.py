@@ -102,7 +102,8 @@ def test_a_reload_in_the_middle_of_drawing_loses_nothing(editor: Page) -> None:
 
 
 def test_without_the_desk_nothing_is_lost(editor: Page, editing: FastAPI) -> None:
-    """Out of reach, the page says so and keeps edits, name and reason, also over a reload; then they are saved."""
+    """Out of reach, the page says so and keeps edits, name and reason, also over a reload; then one tap takes them up, though the
+    network changes under what it asks, and they are saved."""
     draw(editor)
     editor.get_by_label(said("editor.why")).fill("after rain")
     editor.context.set_offline(True)
@@ -115,6 +116,7 @@ def test_without_the_desk_nothing_is_lost(editor: Page, editing: FastAPI) -> Non
     editor.context.set_offline(False)
     editor.reload()
     ready(editor)
+    editor.route("**/api/map?**", lambda route: route.abort("connectionreset"), times=1)
     editor.get_by_role("button", name=said("editor.take_up")).click()
     expect(editor.get_by_label(said("editor.who"))).to_have_value("Bo")
     editor.get_by_role("button", name=said("editor.save_version")).click()

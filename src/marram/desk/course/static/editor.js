@@ -35,7 +35,8 @@ function load(day, upto = null) {
 
 async function fetched(day, upto) {
   const mine = (asked += 1);
-  const answer = await fetch(`/api/map?on=${encodeURIComponent(day)}${upto ? `&upto=${upto}` : ""}`);
+  const address = `/api/map?on=${encodeURIComponent(day)}${upto ? `&upto=${upto}` : ""}`;
+  const answer = await fetch(address).catch(() => fetch(address)); // one that was under way while the network changed is lost
   if (!answer.ok) throw new Error((await answer.json()).error.message);
   const found = await answer.json();
   return mine === asked ? found : null;
