@@ -104,9 +104,9 @@ def abnormal_course_condition(case: Case) -> Ruling:
         return no_interference(case)
     if stance_relief_denied(case):
         return as_it_lies_or_unplayable(no_penalty("F-6").note("no_free_relief"), case)
-    if case[stroke_unreasonable_anyway]:
+    if unreasonable_anyway(case):
         return stroke_unreasonable(case)
-    if case[only_by_unreasonable_choice]:
+    if only_by_choice(case):
         return unreasonable_choice(case)
     ruling = no_penalty("16.1").under("16.1a(1)")
     ruling = offer(ruling, *condition_or_zone(case)).note("unplayable_is_open_too")
@@ -129,6 +129,18 @@ def interferes(case: Case) -> bool:
     if case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
         return case.is_one_of(interference, Interference.LINE_OF_PLAY)
     return False
+
+
+@provision("16.1a(3)")
+def unreasonable_anyway(case: Case) -> bool:
+    """Whether something that gives no free relief makes a stroke at the ball clearly unreasonable."""
+    return case[stroke_unreasonable_anyway]
+
+
+@provision("16.1a(3)")
+def only_by_choice(case: Case) -> bool:
+    """Whether only a clearly unreasonable club, stance, swing or direction brings the interference."""
+    return case[only_by_unreasonable_choice]
 
 
 @provision("16.1b")
