@@ -261,3 +261,27 @@ def test_a_page_of_words_has_its_title_as_key() -> None:
     words = Page("", {}, "", dict.fromkeys(PARTS, "x"))
     assert words.key == "x"
     assert renewed(Deck("d", TOPIC, (words,))).pages == (words,)
+
+
+def test_a_page_of_a_change_tells_both_rulings_and_all_they_rest_on() -> None:
+    """Until 2022 a ball nearer than the chosen point was dropped again (14.3c): told, though today's ruling asks nothing of it."""
+    page = drawn_up(Topic("changes", ("2019", "2023"), count=1)).pages[0]
+    assert page.made["title"] == "Relief back on the line"
+    assert "nearer the hole than the reference point" in page.made["told"]
+    why = page.made["why"].split("\n")
+    assert any(line.startswith("Rules of 2019:") and "drop again" in line for line in why)
+    assert any(line.startswith("Rules of 2023:") and "play it as it lies" in line for line in why)
+
+
+def test_no_page_of_the_changes_of_2019_asks_instead_of_telling() -> None:
+    """Facts that only the former Rules turned on have their sentences too: what happened is told, not put as questions."""
+    for page in drawn_up(Topic("changes", ("2016", "2019"), count=40)).pages:
+        assert "?" not in page.made["told"], page.made["title"]
+
+
+def test_how_often_it_was_ruled_on_at_the_event_is_told() -> None:
+    """What went wrong most is seen at once."""
+    page = drawn_up(Topic("topics", ("sand_touched",), seed=3, count=1)).pages[0]
+    case = {"incident": page.incident, "facts": dict(page.facts), "form": page.form}
+    made = drawn_up(Topic("event"), cases=[case, case, case]).pages[0].made
+    assert made["why"].startswith("At this event it was ruled on 3 times.")

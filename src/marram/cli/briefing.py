@@ -163,7 +163,7 @@ def _lines(found: Deck) -> Iterator[Line]:
     yield "title", found.title
     for number, one in enumerate(found.pages, start=1):
         yield "head", f"{number}. {one.part('title')}"
-        yield "text", one.part("told")
+        yield from (("text", line) for line in one.part("told").split("\n"))
         yield "item", one.part("question")
         yield "text", one.part("ruling")
         for line in one.part("why").split("\n"):

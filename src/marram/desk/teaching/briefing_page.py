@@ -20,6 +20,10 @@ from marram.words.texts import text
 router = APIRouter()
 
 MOST_PAGES = 40
+WAY = 2
+"""What is shown of a page after its ruling: the way there as a picture."""
+STEPS_WITH_TWO = 2
+"""Questions up to which the way on a slide shows two other answers at each, and one beyond (own choice: what is read from the back)."""
 
 
 @router.get("/briefing")
@@ -30,7 +34,7 @@ def briefing(  # noqa: PLR0917 - an address
     seed: Annotated[int, Query(ge=0)] = 1,
     count: Annotated[int, Query(ge=1, le=MOST_PAGES)] = 20,
     number: Annotated[int, Query(ge=1, le=MOST_PAGES)] = 1,
-    shown: Annotated[int, Query(ge=0, le=1)] = 0,
+    shown: Annotated[int, Query(ge=0, le=WAY)] = 0,
     presenter: Annotated[int, Query(ge=0, le=1)] = 0,
     begun: Annotated[int | None, Query(ge=0)] = None,
 ) -> Response:
@@ -56,7 +60,7 @@ def briefing(  # noqa: PLR0917 - an address
         deck,
         number,
         address,
-        shown=bool(shown),
+        shown=shown,
         presenter=bool(presenter),
         begun=start,
         room=room,
@@ -70,7 +74,7 @@ def slide(
     number: int,
     address: Callable[..., str],
     *,
-    shown: bool,
+    shown: int,
     presenter: bool,
     begun: int,
     room: Callable[..., str],
@@ -84,7 +88,7 @@ def slide(
         deck: the deck.
         number: the page, from 1; the last where there are fewer.
         address: the address of a page, with what else it is to hold.
-        shown: whether its ruling is asked for.
+        shown: what the room sees of it: the question, its ruling too (1), the way to it (:data:`WAY`).
         presenter: whether this is the presenter's view.
         begun: when the briefing began, in seconds since 1970.
         room: the address of a page as the room sees it.
@@ -94,9 +98,10 @@ def slide(
     course = workplace(request).course
     at = min(number, len(deck.pages))
     page = deck.pages[at - 1]
-    told = shown or presenter
+    told = bool(shown) or presenter
     key = (page.incident, tuple(page.facts.items()), page.form)
     now = int(datetime.now(UTC).timestamp())
+    ways = _ways(*key, language().code) if told else ("", "")
     return show(
         request,
         "briefing.html",
@@ -111,15 +116,21 @@ def slide(
         shown=shown,
         drawing=_drawing(*key, course, language().code),
         told=told,
-        ways=_ways(*key, language().code) if told else ("", ""),
+        ways=ways,
+        WAY=WAY,
         presenter=presenter,
         minutes=max(0, now - begun) // 60,
         briefing_began=begun,
         next_title=deck.pages[at].part("title") if at < len(deck.pages) else "",
-        show_url=address(at, shown=1),
+        show_url=address(at, shown=shown + 1) if shown < (WAY if ways[0] else 1) else "",
+        show_words="briefings.show_way"
+        if shown
+        else "briefings.show_room"
+        if presenter
+        else "briefings.show",
         before_url=address(at - 1) if at > 1 else "",
         next_url=address(at + 1) if at < len(deck.pages) else "",
-        other_url=room(at, shown=int(shown)) if presenter else address(at, shown=int(shown), presenter=1),
+        other_url=room(at, shown=shown) if presenter else address(at, shown=shown, presenter=1),
         should_be=deck.minutes_until(at),
         whole=deck.minutes,
     )
@@ -140,4 +151,4 @@ def _drawing(
 @lru_cache(maxsize=128)
 def _ways(incident: str, facts: tuple[tuple[str, Any], ...], form: str, _language: str) -> tuple[str, str]:
     page = Page(incident, dict(facts), form, {})
-    return way_of(page), way_of(page, wide=True, prefix="wide-way")
+    return way_of(page), way_of(page, wide=True, prefix="wide-way", two_until=STEPS_WITH_TWO)

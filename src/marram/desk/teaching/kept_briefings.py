@@ -14,7 +14,7 @@ from marram.desk.people.answers import NO_STORE, page
 from marram.desk.people.moments import moment
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import workplace
-from marram.desk.teaching.briefing_page import MOST_PAGES, slide
+from marram.desk.teaching.briefing_page import MOST_PAGES, WAY, slide
 from marram.errors import InputError
 from marram.paper.paper_size import PaperSize
 from marram.records.briefings import Kept, briefing_of, briefings, change_briefing, keep_briefing
@@ -161,7 +161,7 @@ def slides(  # noqa: PLR0917 - an address
     request: Request,
     ident: str,
     number: Annotated[int, Query(ge=1, le=MOST_PAGES * 2)] = 1,
-    shown: Annotated[int, Query(ge=0, le=1)] = 0,
+    shown: Annotated[int, Query(ge=0, le=WAY)] = 0,
     presenter: Annotated[int, Query(ge=0, le=1)] = 0,
     begun: Annotated[int | None, Query(ge=0)] = None,
 ) -> Response:
@@ -183,7 +183,7 @@ def slides(  # noqa: PLR0917 - an address
         read(one.document),
         number,
         address,
-        shown=bool(shown),
+        shown=shown,
         presenter=bool(presenter),
         begun=start,
         room=room,

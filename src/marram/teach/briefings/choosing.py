@@ -158,8 +158,8 @@ def _agrees(one: Situation, adopted: tuple[str, ...]) -> bool:
     return True
 
 
-def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[Situation], int]:
-    """Return what was ruled on at an event, alike ones once, what cost something first; and how many could not be told.
+def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[tuple[Situation, int]], int]:
+    """Return what was ruled on at an event with how often, what cost something first; and how many could not be told.
 
     Args:
         cases: each with ``incident``, ``facts`` and ``form``.
@@ -178,7 +178,7 @@ def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[Situa
         times = found[key][0] if key in found else 0
         found[key] = (times + 1, made)
     ordered = sorted(found.values(), key=lambda each: (not each[1].ruling.penalties, -each[0]))
-    return [one for _, one in ordered][:count], left_out
+    return [(one, times) for times, one in ordered][:count], left_out
 
 
 def _by_turns(ways: list[list[tuple[str, str]]], seed: int, *, plain: bool = False) -> Iterator[Situation]:

@@ -1,6 +1,7 @@
 """A briefing drawn up: situations and changes into pages, in words."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
 from marram.course.model import Course
@@ -26,7 +27,7 @@ from marram.teach.what_changed.grouping import Touched
 from marram.teach.what_changed.telling import ToldChange, told
 from marram.words.language import translate
 from marram.words.provisions import cited
-from marram.words.texts import text
+from marram.words.texts import count_text, text
 
 KINDS = ("topics", "beginners", "changes", "local_rules", "event")
 MOST_REASONS = 4
@@ -58,8 +59,8 @@ def drawn_up(
         pages = [page_of(one, course, _of_local_rule(code)) for code, one in by_code.items()]
         left_out = len(without)
     elif topic.kind == "event":
-        found, left_out = of_event(cases, topic.count)
-        pages = [page_of(one, course) for one in found]
+        met, left_out = of_event(cases, topic.count)
+        pages = [page_of(one, course, first=[count_text("briefings.times", times)]) for one, times in met]
     else:
         beginners = topic.kind == "beginners"
         found = for_beginners(topic.seed, topic.count) if beginners else of_topics(topic.given, topic.seed, topic.count)  # fmt: skip
@@ -71,25 +72,32 @@ def drawn_up(
     return Deck(title or text(f"briefings.title.{topic.kind}"), topic, tuple(pages), left_out=left_out)
 
 
-def page_of(one: Situation, course: Course | None, title: str = "", before: str = "") -> Page:
+def page_of(
+    one: Situation,
+    course: Course | None,
+    title: str = "",
+    changed: Sequence[str] = (),
+    first: Sequence[str] = (),
+) -> Page:
     """Return the page of a situation.
 
     Args:
         one: the situation.
         course: the course it is told of.
         title: what the page is called; empty: as the incident.
-        before: how it was under an earlier edition, in words; empty: told where 2019 ruled otherwise.
+        changed: what changed, in words, where it is a page of that; it comes before the rest, which is then short.
+        first: what is said before the reasons.
     """
-    there = placed(one, course) if course is not None else None
-    shown = there.situation if isinstance(there, Placed) else one
-    name = (course.name if course is not None else "") or text("shell.the_course")
+    reasons = 1 if changed else MOST_REASONS
     why = [
-        text("briefings.rests_on", citation=each.citation, statement=each.statement)
-        for each in (cited(found) for found in one.ruling.citations[:MOST_REASONS])
-        if each.statement
+        *first,
+        *changed,
+        *(
+            text("briefings.rests_on", citation=each.citation, statement=each.statement)
+            for each in (cited(found) for found in one.ruling.citations[:reasons])
+            if each.statement
+        ),
     ]
-    if before:
-        why.append(before)
     why += [text("briefings.principle", sentence=each) for each in principles_of(one.ruling.citations)[:1]]
     why += [
         text("briefings.believed", belief=each.said, why=each.why)
@@ -97,12 +105,22 @@ def page_of(one: Situation, course: Course | None, title: str = "", before: str 
     ]
     made = {
         "title": title or translate()(incident(one.incident).title),
-        "told": " ".join(shown.told(name)),
+        "told": " ".join(_as_placed(one, course).told(_called(course))),
         "question": text("briefings.question"),
         "ruling": one.headline,
         "why": "\n".join(why) or text("briefings.by_definition"),
     }
     return Page(one.incident, dict(one.facts), one.form.value, made)
+
+
+def _as_placed(one: Situation, course: Course | None) -> Situation:
+    """Return a situation as it is told of a course: of the hole it was placed on."""
+    there = placed(one, course) if course is not None else None
+    return there.situation if isinstance(there, Placed) else one
+
+
+def _called(course: Course | None) -> str:
+    return (course.name if course is not None else "") or text("shell.the_course")
 
 
 def _of_local_rule(code: str) -> str:
@@ -132,14 +150,14 @@ def drawing_of(page: Page, course: Course | None, prefix: str = "scene") -> str:
     return scene_svg(there, prefix=prefix) if isinstance(there, Placed) else ""
 
 
-def way_of(page: Page, *, wide: bool = False, prefix: str = "way", printed: bool = False) -> str:
+def way_of(page: Page, *, wide: bool = False, prefix: str = "way", two_until: int | None = None) -> str:
     """Return the way to the ruling of a page as SVG; empty where nothing was asked on it.
 
     Args:
         page: the page.
         wide: side by side, for a slide.
         prefix: starts the ids.
-        printed: whether it has to be read from a column of a sheet: of a long way only one other answer at a question.
+        two_until: of a way of more questions only one other answer is shown at each; ``None``: two always.
     """
     if not page.incident:
         return ""
@@ -149,7 +167,7 @@ def way_of(page: Page, *, wide: bool = False, prefix: str = "way", printed: bool
         return ""
     why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
     steps = sum(each.matters for each in why.decided)
-    branches = 1 if printed and steps > 1 else MOST_BRANCHES
+    branches = MOST_BRANCHES if two_until is None or steps <= two_until else 1
     return path_svg(why, wide=wide, prefix=prefix, branches=branches) if steps else ""
 
 
@@ -161,11 +179,19 @@ def _of_changes(topic: Topic, course: Course | None) -> list[Page]:
     found = kept.found(earlier, later)
     by_key = {one.key: one for one in found}
     changed = told(found, earlier, later)[: topic.count]
-    return [_of_change(one, by_key.get(one.key), course) for one in changed]
+    named = years[0], years[1]
+    return [_of_change(one, by_key.get(one.key), course, named) for one in changed]
 
 
-def _of_change(one: ToldChange, touched: Touched | None, course: Course | None) -> Page:
-    before = text("briefings.changed", before=one.before, now=one.now)
+def _of_change(
+    one: ToldChange, touched: Touched | None, course: Course | None, years: tuple[str, str]
+) -> Page:
+    """Return the page of a change: told with all that the two rulings rest on, and ruled both ways."""
+    changed = [
+        text("briefings.changed", before=one.before, now=one.now),
+        text("briefings.ruled_in", year=years[0], headline=one.example.before),
+        text("briefings.ruled_in", year=years[1], headline=one.example.after),
+    ]
     if touched is not None:
         facts = dict(touched.example.facts)
         form = str(facts.pop("form_of_play", "stroke_play"))
@@ -176,13 +202,17 @@ def _of_change(one: ToldChange, touched: Touched | None, course: Course | None) 
         except InputError:
             pass
         else:
-            return page_of(shown, course, one.title, before)
+            page = page_of(shown, course, one.title, changed)
+            whole = replace(
+                _as_placed(shown, course), facts={name: _token(name, to) for name, to in facts.items()}
+            )
+            return replace(page, made={**page.made, "told": " ".join(whole.told(_called(course)))})
     made = {
         "title": one.title,
-        "told": "\n".join((one.example.what, *one.example.facts)),
+        "told": one.example.told or "\n".join((one.example.what, *one.example.facts)),
         "question": text("briefings.question"),
         "ruling": one.example.after,
-        "why": before,
+        "why": "\n".join(changed),
     }
     return Page("", {}, "", made)
 

@@ -35,5 +35,5 @@ def _slide(page: Page, course: Course | None, at: int) -> Slide:
         rules=rules_of(page),
         flag=flag_of(page),
         drawing=drawing_of(page, course, f"page-{at}")
-        or (way_of(page, prefix=f"way-{at}", printed=True) if course else ""),
+        or (way_of(page, prefix=f"way-{at}", two_until=1) if course else ""),
     )

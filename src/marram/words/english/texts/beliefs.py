@@ -52,7 +52,7 @@ TEXTS: dict[str, str] = {
     "distance_is_advice.said": "Distances must not be asked for or told.",
     "distance_is_advice.why": "What anybody can see or measure is no advice: distances, the Rules, where the flagstick stands.",
     "clean_what_is_lifted.said": "A ball that was lifted may be cleaned.",
-    "clean_what_is_lifted.why": "Not one that is lifted to see whether there is relief, to identify it or because it helps or hinders; only as far as needed.",
+    "clean_what_is_lifted.why": "Off the green, not one that was lifted to see whether there is relief or because it helps or hinders; to identify it, only as far as needed.",
     "choose_provisional.said": "With a provisional ball one may go on with the better of the two.",
     "choose_provisional.why": "A first ball found on the course in time has to be played; the provisional ball is given up.",
     "another_is_provisional.said": "Saying that one plays another ball is enough.",

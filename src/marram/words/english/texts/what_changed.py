@@ -231,7 +231,7 @@ TEXTS: dict[str, str] = {
     "loose_impediments_in_bunkers.now": "They may be removed; if the ball moves by it, that costs one stroke.",
     "sand_touched.title": "Touching sand in a bunker",
     "sand_touched.before": "Any touch with hand or club was a breach, with few exceptions.",
-    "sand_touched.now": "Four ways of touching it are: testing it, with the club by the ball, in the backswing, in a practice swing.",
+    "sand_touched.now": "Only four ways of touching it are a breach: to test it, with the club right by the ball, in the backswing, in a practice swing.",
     "ground_touched_in_penalty_area.title": "Touching the ground in a penalty area",
     "ground_touched_in_penalty_area.before": "Ground, water and loose impediments were not to be touched before the stroke.",
     "ground_touched_in_penalty_area.now": "Played from there, the ball is treated as in the general area.",

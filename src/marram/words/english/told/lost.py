@@ -45,5 +45,6 @@ TOLD: dict[str, str] = {
     "stroke_at_provisional.none": "The provisional ball was not played again, or only from where the original was estimated to be or farther from the hole.",
     "stroke_at_provisional.nearer_before": "The provisional ball was played once more, from nearer the hole than where the original was estimated to be, before the original was found or its place certain.",
     "stroke_at_provisional.after": "The provisional ball was played once more after the original was found or its place certain.",
+    "whereabouts.not_known": "Nobody could say with virtual certainty what had become of it.",
     "whereabouts": "What was virtually certain of the ball when the search was over: {answer}.",
 }
