@@ -13,6 +13,8 @@ TEXTS: dict[str, str] = {
     "of": "Class {code}",
     "ended": "This class is over.",
     "answered": "You answered {letter}. The explanation comes when your teacher opens it.",
+    "away": "The desk is out of reach. This page goes on by itself once it is back.",
+    "waits": "The desk is out of reach. Your answer waits here and is sent by itself: leave this page open.",
     "look_again": "Look whether the class has gone on",
     "picture": "The address of this class as a QR code",
     "join_at": "Join with a phone at {link}, or by this code:",
