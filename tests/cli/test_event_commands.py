@@ -158,3 +158,18 @@ def test_nobody_of_that_name_is_told_with_who_may_be_meant(club: Scoring) -> Non
     assert WHO in said(club, "card", "Fenwin Dulsy").err
     assert "Give 1 to" in said(club, "cards", "--round", "7").err
     assert "--by is" in said(club, "end", WHO, "withdrawn", "--by", "Nobody").err
+
+
+def test_a_hole_of_a_match_that_is_over_is_refused(tmp_path: Path) -> None:
+    """Ten holes won of eighteen: the match is over, and the next hole is no entry; one played can still be put right."""
+    event = {**read_json(EVENT, "event"), "form_of_play": "match_play", "rounds": []}
+    event["players"] = [one for one in event["players"] if one["name"] in (WHO, OTHER)]
+    event["starting_times"] = [{"time": "08:00", "tee": 1, "players": [WHO, OTHER]}]
+    with scoring(tmp_path, event) as club:
+        for _ in range(10):
+            said(club, "hole", WHO, "won")
+        assert "10 and 8" in said(club, "matches").out
+        refused = said(club, "hole", WHO, "won")
+        assert (refused.code, "The match is over" in refused.err) == (2, True)
+        assert "9 up" not in said(club, "hole", WHO, "tied", "--place", "10").err
+        assert "10 and 8" not in said(club, "matches").out

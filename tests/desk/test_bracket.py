@@ -317,6 +317,9 @@ def test_a_match_decided_without_its_holes_is_not_all_square(
     assert "all square" not in page
     assert re.search(r"without its holes: <strong>walkover</strong> Elke Frey", page)
     assert re.search(r"<strong>1 up after 20 holes</strong> Cleo Dunn", desk.get(second).text)
+    waits = desk.get("/results/close").text
+    assert "is not over" not in waits
+    assert "matches of the bracket or round robin are not decided" in waits
 
 
 def test_two_rounds_of_a_bracket_on_one_day(opened: Callable[[Mapping[str, Any]], Opened]) -> None:

@@ -87,6 +87,10 @@ def hole(where: Where, side: str, number: int, how: str, scores: str, place: int
     """Enter how the next hole of a match ended, or put one right; print how the match then stands."""
     with event_here(where) as here:
         now = _match(here, number, side)
+        if now.state.over and place is None:
+            raise InputError(
+                said("The match is over. To put a hole right, say which with --place; the first played is 1.")
+            )
         at = place or now.next_place
         words = named(HoleHow, "scores" if scores else how, "HOW")
         given = [read_score(one) for one in scores.replace(",", " ").split()]

@@ -11,8 +11,9 @@ from marram.errors import InputError
 from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
-from marram.said import Said, said
+from marram.said import Said, counted, said
 from marram.services.cards.card_log import Tap
+from marram.services.matches.bracket_kept import bracket_now, decided_without_holes
 from marram.services.matches.matches_kept import matches
 from marram.services.results.competition_results import Result
 from marram.services.results.event_results import CLOSED, REOPENED
@@ -31,13 +32,23 @@ def waits(scored: Scored) -> list[str]:
 
 def _matches_wait(scored: Scored) -> Iterator[str]:
     found = [one for known in scored.competition.rounds for one in matches(scored, known.id)]
-    if not found:
+    bracket = bracket_now(scored)
+    without_holes = decided_without_holes(bracket)
+    if not found and bracket is None:
         yield said("No match is on the starting sheet.")
     for one in found:
         words = f"{one.meeting.match.first} – {one.meeting.match.second}"
-        if not one.state.over:
+        if not one.state.over and one.meeting.key not in without_holes:
             yield said("{match} is not over.", match=words)
         yield from (f"{words}: {doubt}" for doubt in one.doubts)
+    if bracket is not None:
+        undecided = sum(not (one.bye or one.decided) for stage in bracket.stages for one in stage)
+        if undecided:
+            yield counted(
+                "A match of the bracket or round robin is not decided.",
+                "{count} matches of the bracket or round robin are not decided.",
+                undecided,
+            )
 
 
 def _waits(scored: Scored) -> Iterator[Said]:
