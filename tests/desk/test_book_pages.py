@@ -141,3 +141,10 @@ def test_an_incident_shows_its_situations_and_provisions(client: TestClient) -> 
     assert incident("sand_touched").title in page.replace("&#39;", "'")
     assert f"/book/provision/{slug_of('12.2b(1)')}" in page
     assert "/book/situation/sand_touched?" in page
+
+
+def test_the_page_of_an_incident_begins_with_what_is_met_most(client: TestClient) -> None:
+    """A ball embedded in the general area has free relief (16.3): that comes before the odd cases."""
+    page = client.get("/book/incident/embedded_ball")
+    assert page.context["situations"][0].now.startswith("Free relief is allowed")
+    assert "It stands in the edition of 2023 alone." in client.get("/book/provision/9.3-Exception-2").text

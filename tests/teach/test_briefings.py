@@ -15,7 +15,7 @@ from marram.rules.local_rules.register import REGISTER
 from marram.teach.briefings.choosing import of_local_rules
 from marram.teach.briefings.deck import PARTS, Deck, Page, Topic
 from marram.teach.briefings.deck_file import read, written
-from marram.teach.briefings.drawing_up import drawing_of, drawn_up, situation_of
+from marram.teach.briefings.drawing_up import drawing_of, drawn_up, situation_of, way_of
 from marram.teach.briefings.points import FOR_BEGINNERS, SHOWN_IN
 from marram.teach.briefings.printing import deck_pdf, flag_of
 from marram.teach.briefings.renewing import confirmed, renewed
@@ -285,3 +285,12 @@ def test_how_often_it_was_ruled_on_at_the_event_is_told() -> None:
     case = {"incident": page.incident, "facts": dict(page.facts), "form": page.form}
     made = drawn_up(Topic("event"), cases=[case, case, case]).pages[0].made
     assert made["why"].startswith("At this event it was ruled on 3 times.")
+
+
+def test_a_way_too_long_to_be_read_on_paper_is_left_out() -> None:
+    """A long way shrunk into the column of a printed page would be read by nobody; the words have the page then."""
+    pages = drawn_up(Topic("topics", ("club_damaged", "sand_touched"), seed=2, count=8)).pages
+    whole = {page.key: way_of(page) for page in pages}
+    printed = {page.key: way_of(page, most=1) for page in pages}
+    assert any(whole[key] and not printed[key] for key in whole)
+    assert all(printed[key] in {"", whole[key]} for key in whole)

@@ -256,3 +256,11 @@ def test_the_same_seed_gives_the_same_drawing() -> None:
     assert isinstance(other, Placed)
     assert scene_svg(first) == scene_svg(again)
     assert first.ball != other.ball
+
+
+def test_a_ball_whose_spot_is_not_known_is_not_drawn_as_seen() -> None:
+    """Rule 19.2: without its spot only stroke and distance is left; a drawing that shows the ball would tell otherwise."""
+    facts = {"spot_of_ball_known": "no", "area_of_ball": "general_area"}
+    found = grounds_of("unplayable_ball", facts, relief=True)
+    assert isinstance(found, Grounds)
+    assert not found.seen

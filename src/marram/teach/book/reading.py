@@ -12,6 +12,7 @@ from marram.rules.ruling import Ruling
 from marram.teach.beliefs.telling import Believed
 from marram.teach.book.contents import Entry, editions_of, exceptions_of, part_of
 from marram.teach.book.permanent import address_of, situation_at
+from marram.teach.briefings.points import FOR_BEGINNERS, answers
 from marram.teach.explaining import Decided
 from marram.teach.lesson import lesson
 from marram.teach.situations.how_often import weight
@@ -99,12 +100,17 @@ def of_incident(name: str) -> tuple[tuple[Told, ...], tuple[str, ...]]:
 
 @lru_cache(maxsize=2048)
 def situations_of(names: tuple[str, ...], provision: str) -> tuple[Situation, ...]:
-    """Return a few situations of some incidents whose rulings rest on a provision or offer relief under it, no two told alike, the easiest first."""
+    """Return a few situations of some incidents whose rulings rest on a provision or offer relief under it, no two told alike, the easiest first.
+
+    Of an incident by itself, what beginners meet of it comes before all.
+    """
     kept: dict[str, Situation] = {}
+    usual = ""
     for number in range(_TRIES):
         name = names[number % len(names)]
         lot = Random(f"{provision} {name} {number}")  # noqa: S311 - the same on every visit
-        found = situation(name, lot, provision, offered=True)
+        point = FOR_BEGINNERS.get(name, {}) if not provision and not kept else {}
+        found = situation(name, lot, provision, answers(point), offered=True)
         if found is None:
             continue
         one = situation_at(
@@ -112,9 +118,10 @@ def situations_of(names: tuple[str, ...], provision: str) -> tuple[Situation, ..
         )
         if not provision or provision in (*citations_of(one.ruling), *offered_by(one.ruling)):
             kept.setdefault(_words(one), one)
+            usual = usual or (_words(one) if point else "")
         if len(kept) == SITUATIONS:
             break
-    return tuple(sorted(kept.values(), key=lambda one: one.level))
+    return tuple(sorted(kept.values(), key=lambda one: (_words(one) != usual, one.level)))
 
 
 def told(one: Situation) -> Told:

@@ -150,7 +150,14 @@ def drawing_of(page: Page, course: Course | None, prefix: str = "scene") -> str:
     return scene_svg(there, prefix=prefix) if isinstance(there, Placed) else ""
 
 
-def way_of(page: Page, *, wide: bool = False, prefix: str = "way", two_until: int | None = None) -> str:
+def way_of(
+    page: Page,
+    *,
+    wide: bool = False,
+    prefix: str = "way",
+    two_until: int | None = None,
+    most: int | None = None,
+) -> str:
     """Return the way to the ruling of a page as SVG; empty where nothing was asked on it.
 
     Args:
@@ -158,6 +165,7 @@ def way_of(page: Page, *, wide: bool = False, prefix: str = "way", two_until: in
         wide: side by side, for a slide.
         prefix: starts the ids.
         two_until: of a way of more questions only one other answer is shown at each; ``None``: two always.
+        most: of a way of more questions there is no picture; ``None``: however long it is.
     """
     if not page.incident:
         return ""
@@ -167,6 +175,8 @@ def way_of(page: Page, *, wide: bool = False, prefix: str = "way", two_until: in
         return ""
     why = explain(one.incident, one.facts, played_on=one.played_on, form_of_play=one.form)
     steps = sum(each.matters for each in why.decided)
+    if most is not None and steps > most:
+        return ""
     branches = MOST_BRANCHES if two_until is None or steps <= two_until else 1
     return path_svg(why, wide=wide, prefix=prefix, branches=branches) if steps else ""
 

@@ -7,6 +7,9 @@ from marram.teach.briefings.deck import Deck, Page
 from marram.teach.briefings.drawing_up import drawing_of, rules_of, way_of
 from marram.words.texts import text
 
+MOST_STEPS = 3
+"""Questions of a way that can still be read in the column of a printed page (own choice)."""
+
 
 def deck_pdf(
     deck: Deck, course: Course | None = None, *, handout: bool = False, paper: PaperSize = PaperSize.A4
@@ -35,5 +38,5 @@ def _slide(page: Page, course: Course | None, at: int) -> Slide:
         rules=rules_of(page),
         flag=flag_of(page),
         drawing=drawing_of(page, course, f"page-{at}")
-        or (way_of(page, prefix=f"way-{at}", two_until=1) if course else ""),
+        or (way_of(page, prefix=f"way-{at}", two_until=1, most=MOST_STEPS) if course else ""),
     )

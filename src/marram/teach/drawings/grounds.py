@@ -132,6 +132,7 @@ NOT_SEEN: Mapping[str, frozenset[str]] = {
     ),
     "found_in_penalty_area": frozenset({"no"}),
     "ball_found_in_accumulation": frozenset({"no"}),
+    "spot_of_ball_known": frozenset({"no"}),
 }
 """Answers after which nobody has seen the ball: it is drawn where it is taken to be."""
 NEVER_FOUND = frozenset({"ball_not_found"})
