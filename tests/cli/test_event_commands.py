@@ -84,6 +84,17 @@ def test_a_ruling_beside_a_card_is_settled_by_its_number(club: Scoring) -> None:
     assert sum(card(club)["gross"][WHO]) == sum(PARS) + 1
 
 
+def test_scores_told_from_the_course_stand_beside_those_of_the_card(club: Scoring) -> None:
+    """A walking scorer's figures are a row of their own, '.' where nothing was told, and count as nobody's certificate."""
+    said(club, "enter", WHO, "--given-by", "scorer", "--scores", ". . 5 6")
+
+    assert f"{WHO}, from the course: . . 5 6 ." in said(club, "card", WHO).out
+    assert card(club)["figures"] == [
+        {"ball": WHO, "hole": 3, "scorer": 5},
+        {"ball": WHO, "hole": 4, "scorer": 6},
+    ]
+
+
 def test_a_round_ends_without_a_card(club: Scoring) -> None:
     """A disqualification needs its Rule; how a round can end is listed where something else is typed."""
     assert "such as 1.2b" in said(club, "end", WHO, "disqualified").err

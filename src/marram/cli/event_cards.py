@@ -115,7 +115,8 @@ def _lines(here: Here, key: CardKey, now: CardNow) -> Iterator[Line]:
             given = [now.card.figures.get((ball, hole), {}).get(by) for hole in holes]
             if any(one is not None for one in given):
                 row = " ".join("." if one is None else str(one) for one in given)
-                yield "text", f"{ball}, {text(f'cards.by.{by.value}')}: {row}"
+                whose = text("event_kept.scorer" if by is By.SCORER else f"cards.by.{by.value}")
+                yield "text", f"{ball}, {whose}: {row}"
     for one in now.beside:
         entry = here.log.entry(one.ruling)
         number = "?" if entry is None else entry.number
