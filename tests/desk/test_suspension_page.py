@@ -39,6 +39,17 @@ def test_one_tap_stops_play_for_every_group(kept: KeptHere, desk: TestClient) ->
         assert words in page, words
 
 
+def test_a_reason_that_nobody_chose_is_not_lightning(desk: TestClient) -> None:
+    """The page chooses none by itself: play stopped with one tap, for no danger, is not said to be stopped for lightning."""
+    chosen = re.search(r'<select id="cause"[^>]*><option value="([^"]*)"', desk.get("/suspension").text)
+    assert chosen is not None
+    desk.post("/suspension", data={"tapped": new_ident(), "how": "normal", "cause": chosen[1]})
+
+    lead = desk.get("/suspension").text.split('class="lead"')[1].split("</p>")[0]
+    assert "Normal suspension" in lead
+    assert "Lightning" not in lead
+
+
 def test_what_was_done_wrong_leads_into_the_ruling(desk: TestClient) -> None:
     """The incident is chosen and the kind of suspension filled in; the next question is asked."""
     desk.post("/suspension", data={"tapped": new_ident(), "how": "normal", "cause": "darkness"})

@@ -67,7 +67,7 @@ def suspension_page(request: Request) -> HTMLResponse:
         names=kept.names() if may_see(request, "player_name") else {},
         note_of=lambda entry: _note_of(kept, entry) if may_see(request, "note") else "",
         decides=may(request, "POST /suspension"),
-        causes=list(Cause),
+        causes=sorted(Cause, key=lambda one: one is not Cause.OTHER),  # what nobody said is not lightning
         balls=list(Ball),
         before=[(one, _clock(zone, one)) for one in (every[1:] if stopped else every)],
         time_words=lambda moment: datetime.fromisoformat(moment).astimezone(zone).strftime("%H:%M"),

@@ -11,7 +11,7 @@ TEXTS: dict[str, str] = {
     "cause.darkness": "Darkness",
     "cause.visibility": "Fog, no sight",
     "cause.wind": "Wind moves balls",
-    "cause.other": "Another reason",
+    "cause.other": "Not said, or another reason",
     "how.immediate": "Stop at once: danger",
     "how.normal": "Stop: no danger",
     "is.immediate": "Immediate suspension (Rule 5.7b(1))",
