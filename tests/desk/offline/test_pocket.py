@@ -71,6 +71,7 @@ def test_a_phone_never_connected_finds_asks_and_rules(pocket: Path, chromium: Br
     page.goto(pocket.as_uri())
     expect(page.locator("#panel")).not_to_have_attribute("aria-busy", "true")
     assert not serious(page)
+    expect(page.get_by_text("Not here: the course map")).to_be_visible()
     page.get_by_label("own words").fill("picked up her ball on the fairway without marking it")
     page.get_by_role("link", name="lifted", exact=False).first.click()
     expect(page.locator(".answers a").first).to_be_visible()

@@ -84,7 +84,6 @@ def _about(conditions: Conditions, event: Event, book: Mapping[str, Any]) -> lis
         lines.append(text("offline.about.local_none"))
     return [
         *lines,
-        text("offline.about.pictures"),
         text("offline.about.made", program=book["program"], book=book["book"]),
     ]
 
