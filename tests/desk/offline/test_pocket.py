@@ -124,15 +124,16 @@ def test_the_second_tap_of_one_hand_answers_nothing(pocket: Path, chromium: Brow
         page.evaluate("(name) => (location.hash = `#/${name}`)", incident)
         page.wait_for_url(f"**#/{incident}")
         page.clock.run_for(5000)
+        asked = page.locator("h1").inner_text()
         at = tapped_first(page)
-        page.wait_for_url(f"**#/{incident}?*")
+        expect(page.locator("h1")).not_to_have_text(asked)
         answered = page.url
         page.clock.run_for(gap)
         met += page.evaluate(ON_AN_ANSWER, list(at))
         page.touchscreen.tap(*at)
         page.clock.run_for(50)
         assert page.url == answered, (gap, incident)
-    assert met > 8
+    assert met > 4  # else another page falls under the finger than the one this is about
     context.close()
 
 
