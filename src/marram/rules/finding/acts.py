@@ -26,6 +26,10 @@ JOINT = re.compile(
     re.IGNORECASE,
 )
 """Where a sentence may go on to another act."""
+LEADING = re.compile(
+    r"(?:after|once|when|while|as)\s+(?:[^\s,.;:!?]+\s+){2,}?(?=(?:he|she|they|we|i)\s)", re.IGNORECASE
+)
+"""A clause at the beginning that ends, without a comma, where somebody does something else: "After the drop he played"."""
 HAPPENED_BEFORE = re.compile(r"\b(?:before that|earlier|after)\b", re.IGNORECASE)
 """A joint after which something stands that happened before."""
 WITHIN = re.compile(r"\b(?:when|while|as|because|until|although|though|which|where)\b", re.IGNORECASE)
@@ -138,7 +142,11 @@ def _pieces(sentence: str) -> list[tuple[str, str]]:
     """Return the pieces of a sentence, each with what joins it to the one before; the last holds all that is left."""
     pieces: list[tuple[str, str]] = []
     at, joint = 0, ""
-    for match in [*JOINT.finditer(sentence), None]:
+    led = LEADING.match(sentence)
+    if led is not None:
+        pieces.append((joint, led[0].rstrip()))
+        at, joint = led.end(), " "
+    for match in [*JOINT.finditer(sentence, at), None]:
         last = match is None or len(pieces) == MOST_PIECES - 1
         piece = sentence[at : None if last or match is None else match.start()].strip()
         if piece:
