@@ -18,6 +18,8 @@ _PLACE = re.compile(r"\{player\}")
 _FIRST_IN_TITLE = re.compile(r"^(?:The|A) player\b")
 _CODES: Mapping[str, str] = {fact.name: code for code, fact in LOCAL_RULES.items()}
 """The code of each Model Local Rule by the fact that it is in force."""
+_OF_TODAY = ", since 2023"
+"""What ends the second meaning of a code, where it has two: the one of today."""
 SIDES_OF_NONE = ("above", "below")
 """Which sentence tells a number that can be more or fewer than something else."""
 
@@ -85,7 +87,8 @@ def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[
 
 def _title(code: str) -> str:
     """Return what a Local Rule does now; what its code once meant is no part of a situation of today."""
-    return translate()(LOCAL_RULE_TITLES[code]).partition("; until ")[0]
+    before, _, after = translate()(LOCAL_RULE_TITLES[code]).partition("; ")
+    return after.removesuffix(_OF_TODAY) if after.endswith(_OF_TODAY) else before
 
 
 def _side_of(fact: Fact[Any], answer: Any) -> str:

@@ -34,6 +34,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):
         return not _free(right) and _costs(right) <= _costs(other)
     if right.action is Action.PLAY_FROM_TEEING_AREA:
+        if other.action in (Action.DROP, Action.PLACE):
+            return True  # in the teeing area a ball may be put down in any way (Rule 6.2b)
         return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
     if right.action is _CHOICE and other.action in _ALIKE:
         return not _free(right)
@@ -84,6 +86,11 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     if both == {_CHOICE}:
         paid = [{option.penalty for option in each.relief if option.penalty} for each, _ in (one, other)]
         return _free(one[0]) != _free(other[0]) or bool(paid[0] and paid[1] and paid[0].isdisjoint(paid[1]))
+    if both == {Action.PLAY_ON, Action.CORRECT_MISTAKE} and "go_on_with_right_ball" in (
+        *one[0].notes,
+        *other[0].notes,
+    ):
+        return False  # whoever plays on does so with the right ball
     said = next_words(*one) and next_words(*other)
     return bool(said) and len(both) > 1 and not both <= _ALIKE and not both <= _SAME_BALL
 

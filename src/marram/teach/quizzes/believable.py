@@ -43,11 +43,17 @@ class Spoken(Enum):
     SAND = auto()
     TWO_BALLS = auto()
     HOLED = auto()
+    RELIEF_UNDER_WAY = auto()
 
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
 _OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
 _AS_IT_LIES = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
+WHAT_WAS_DONE = frozenset(
+    {"aide_act", "amputee_act", "blind_help", "device_act", "team_advice", "wheeled_relief"}
+)
+"""Facts that tell what it is all about: were they otherwise, steps would follow that have nothing to do with what is told."""
+_NO_STEP = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _OF_PENALTY_AREA = "17"
 """The family of penalty area relief."""
 _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
@@ -62,15 +68,21 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.SAND: lambda one: "shape_the_lie_in_sand" in one.notes,
     Spoken.TWO_BALLS: lambda one: "play_out_both_balls" in one.notes,
     Spoken.HOLED: lambda one: one.action is Action.HOLED,
+    Spoken.RELIEF_UNDER_WAY: lambda one: one.action is Action.GO_ON_WITH_RELIEF,
 }
 _GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
 """What is known of an original ball that is not at hand on the course."""
 _NOT_AT_HAND: Mapping[str, frozenset[str]] = {
+    "ball_found_in_accumulation": frozenset({"no"}),
+    "found_in_obstruction": frozenset({"no"}),
     "found_in_penalty_area": frozenset({"no"}),
     "original_ball": _GONE,
     "spot_of_ball_known": frozenset({"no"}),
 }
 _OTHERS_ARE_THERE = ("opponent", "other_player", "another_player", "by_agreement", "players", "agreed")
+_ELSEWHERE = ("bunker", "unplayable")
+"""Words of answers by which it is told that relief is not from a penalty area."""
+_OF_PARTNERS = ("partner", "four_ball", "foursomes", "team", "concession")
 _WITH_OTHERS = frozenset({"ball_marker_in_the_way", "concession", "decided_among_players", "group_over_time", "helping_ball", "hole_or_match_result", "ignored_a_rule", "interfering_ball", "penalty_told", "played_out_of_turn", "shared_caddie_in_breach", "strokes_told"})  # fmt: skip
 """Incidents that tell of another player or the opponent, whatever the answers."""
 _PROVISIONAL_IN_NAME, _TEEING_RULE = "provisional", "6"
@@ -80,6 +92,11 @@ def is_believable(one: Situation, near: Near) -> bool:
     """Whether an answer can be taken for the right one by somebody who does not know the Rule."""
     right, other = one.ruling, near.ruling
     if any(_SPEAKS[each](other) and not _is_there(each, one) for each in Spoken):
+        return False
+    of_something_else = any(name in WHAT_WAS_DONE for name, _ in near.otherwise)
+    if of_something_else and other.action not in (*_NO_STEP, right.action):
+        return False
+    if of_something_else and not step(other)[2] <= step(right)[2] | {"free"}:
         return False
     if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY):
         return False
@@ -124,14 +141,27 @@ def _is_there(what: Spoken, one: Situation) -> bool:
             word in each for word in _OTHERS_ARE_THERE for each in (*tokens, one.incident)
         )
     if what is Spoken.PARTNER:
-        return bool(_bears_of(one.incident) & _PARTNERS) or "sides" in told
+        of_partners = any(word in one.incident for word in _OF_PARTNERS)
+        return (of_partners and bool(_bears_of(one.incident) & _PARTNERS)) or told.get("sides") not in (
+            None,
+            "individual",
+        )
     if what is Spoken.TEEING_AREA:
         of_tee = incident(one.incident).rule.split(".")[0] == _TEEING_RULE or "tee" in one.incident
         return of_tee or Area.TEEING_AREA.value in told.values()
     if what is Spoken.PENALTY_AREA:
+        if area_of_ball.name not in told and any(
+            word in str(each) for each in told.values() for word in _ELSEWHERE
+        ):
+            return False
         return told.get(area_of_ball.name) in (None, Area.PENALTY_AREA.value)
     if what is Spoken.SAND:
         return told.get(area_of_ball.name) in (None, Area.BUNKER.value)
+    if what is Spoken.RELIEF_UNDER_WAY:
+        return (
+            any("relief" in str(each) for each in (*told, *told.values(), one.incident))
+            or one.incident == "ball_lifted"
+        )
     if what is Spoken.TWO_BALLS:
         return one.form is not FormOfPlay.MATCH_PLAY
     return "hole" in one.incident.split("_") or one.incident == "concession"

@@ -9,7 +9,7 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
-from marram.rules.penalty import Penalty, Who, disqualified, general, strokes
+from marram.rules.penalty import Penalty, PenaltyKind, Who, disqualified, general, strokes
 from marram.rules.relief_option import ReliefKind
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
@@ -27,6 +27,7 @@ _MOST_MORE = 40
 """Rulings that more would have to be told for, of which some are drawn (own choice)."""
 _MOST_TAKEN_FOR = 12
 """Situations of other incidents that are tried, the nearest first (own choice)."""
+_GENERAL = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
 _FREE_RELIEF = "16.1b"
 """The provision of free relief as everybody remembers it (Rule 16.1b)."""
 
@@ -141,12 +142,16 @@ def _completed(
 
 
 def _other_form(one: Situation) -> Iterator[Near]:
-    """Yield the ruling in the other form of play: strokes where the hole is lost, or the other way round."""
+    """Yield rulings in other forms of play that are no matter of the general penalty, which is another one in each.
+
+    Strokes where the hole is lost, or the other way round, nobody takes for right who was told the form of play; and as such
+    an answer would stand beside a general penalty only, it would give that away.
+    """
     if the_sides.name in one.facts:
         return
     for form in FormOfPlay:
         other = None if form is one.form else ruled(one.incident, one.facts, form, one.played_on)
-        if isinstance(other, Ruling):
+        if isinstance(other, Ruling) and not any(each.kind in _GENERAL for each in other.penalties):
             yield Near(other, form)
 
 

@@ -1,7 +1,7 @@
 """One question: a situation and rulings to choose from, exactly one of them right."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from random import Random
 
@@ -19,6 +19,7 @@ from marram.teach.quizzes.apart import (
     told_apart,
 )
 from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable, offers_free_relief
+from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
@@ -32,7 +33,15 @@ MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
 ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_hole", "stableford_points"})
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
-UNASKED = frozenset({"conduct", "play_off_not_completed", "ruling_was_wrong", "team_player_disqualified"})
+UNASKED = frozenset(
+    {
+        "conduct",
+        "played_on_after_concession",
+        "play_off_not_completed",
+        "ruling_was_wrong",
+        "team_player_disqualified",
+    }
+)
 """Incidents whose answers are told with the situation, or mean the same in other words."""
 TAKEN_UP = 0.4
 """Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers
@@ -40,8 +49,20 @@ do not, so that whoever chose such an answer whatever was told was right in 45 o
 choice; one in four is chance)."""
 RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_placed_after_two_drops", "crossing_point_was_wrong", "dropped_in_penalty_area", "dropped_once_more", "dropped_with_disability", "mistake_in_relief_noticed", "relief_ball_moved_by_nature"})  # fmt: skip
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
-OF_ONE_FORM = frozenset({Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
+OF_ONE_FORM = frozenset({Finding.HOLE_MAY_BE_GIVEN_UP, Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
+SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
+"""What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
+_OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
+"""Until the player has holed out or stopped, both are true in Stableford, Maximum Score and Par/Bogey (Rule 6.5)."""
+_SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
+"""Findings that only say again what is told."""
+_CARDS = frozenset(
+    {Finding.CARD_HOLDS, Finding.COMMITTEE_CORRECTS, Finding.PARTNERS_SCORE_COUNTS, Finding.SCORE_STANDS}
+)
+"""What is found of a card that costs nothing: none of them is wrong where another is right."""
+_SCORES_OF_SIDE = frozenset({Finding.PARTNERS_SCORE_COUNTS, Finding.LOWER_SCORE_COUNTS})
+"""Where one partner alone completed the hole, that score is the lower one too (Rule 23.2a)."""
 _WON = {Finding.HOLE_WON, Finding.HOLE_WON_BY_OTHER}
 
 
@@ -108,7 +129,7 @@ def question(one: Situation, lot: Random) -> Question | None:
 
     Where nothing is penalised and the finding is what is asked for (whose turn, how many points), the answers are findings.
     """
-    if not may_be_asked(one.incident):
+    if not may_be_asked(one.incident) or gives_itself_away(one):
         return None
     if asks_for_finding(one.incident):
         return _question(one, lot, by_finding=True)
@@ -138,6 +159,8 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
     for near in near_rulings(one, lot):
         if by_finding and not _another_finding(one, near):
             continue
+        if near.form is not one.form and finding_of(near.ruling) in SCORED_ALONE:
+            continue  # such a score names its form of play
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
         if one.incident in RELIEF_UNDER_WAY and differs_by_price_of_relief(one.ruling, near.ruling):
@@ -153,9 +176,19 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             break
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
-    answers = [right, *chosen.values()]
+    answers = _without_playing_on([right, *chosen.values()])
+    right = answers[0]
     lot.shuffle(answers)
     return Question(one, tuple(answers), answers.index(right))
+
+
+def _without_playing_on(answers: list[Answer]) -> list[Answer]:
+    """Return answers without "play on" where none says anything else to be done: a penalty alone would stand out among them."""
+    tail = text("quizzes.answer", total="", next=term(Action.PLAY_ON, ".short"))
+    shorter = [one.words.removesuffix(tail) for one in answers]
+    if any(text("quizzes.answer", total="", next="") in words for words in shorter):
+        return answers
+    return [replace(one, words=words) for one, words in zip(answers, shorter, strict=True)]
 
 
 def _another_finding(one: Situation, near: Near) -> bool:
@@ -164,14 +197,18 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False
     if not asks_for_finding(one.incident) and not decided_by_finding(near.ruling, near.form):
         return False
-    if {finding_of(one.ruling), finding_of(near.ruling)} == _WON:
+    if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN):
         return False  # of whom a hole is said to be won, an answer does not say
+    if any({finding_of(one.ruling), finding_of(near.ruling)} <= alike for alike in (_CARDS, _SCORES_OF_SIDE)):
+        return False
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
 
 
 def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
     """Whether what a ruling finds is all it says: nothing is penalised, nothing is to be done with a ball."""
     silent = ruling.action in {None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED}
+    if finding_of(ruling) in (*SCORED_ALONE, *_SAID_ALREADY):
+        return False
     return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
 
 
@@ -183,11 +220,16 @@ def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) ->
     if by_finding:
         finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
         return headline(ruling, form) if finding is None else text("quizzes.finding", finding=term(finding))
+    finding = finding_of(ruling)
+    if finding in SCORED_ALONE:
+        return text("quizzes.answer_alone", total=term(finding))
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
     if ruling.action is Action.HOLED:
         then = text("quizzes.holed")
+    if "go_on_under_that_rule" in ruling.notes:
+        then = text("quizzes.goes_elsewhere")
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
-        then = text("quizzes.taken_away")
+        then = text(f"quizzes.taken_away{'_or_free' if 'free' in step_families(ruling) else ''}")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
         then = text("quizzes.no_free", next=then)
     return (

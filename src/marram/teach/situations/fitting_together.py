@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from marram.rules.facts.conditions import FormOfPlay
+from marram.teach.situations.how_often import NOT_IN
 
 OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "caddie_deed": frozenset({"conceded"}),
@@ -20,6 +21,8 @@ OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "why_stopped": frozenset({"stroke_conceded", "hole_or_match_conceded"}),
 }
 """By fact: answers that name an opponent or a concession, which are in match play only (Definitions: opponent; Rule 3.2b)."""
+NOT_IN_MATCH: Mapping[str, frozenset[str]] = {"played_on": frozenset({"finished_without_marker"})}
+"""By fact: answers that name a marker, whom only stroke play has (Definitions: marker)."""
 NOT_IN_MATCHES = frozenset(
     {
         "card_handicap_wrong",
@@ -30,14 +33,43 @@ NOT_IN_MATCHES = frozenset(
     }
 )
 """Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
+_DOING_OTHER_THINGS = (
+    "searching",
+    "marking_lifting_replacing",
+    "removing_movable_obstruction",
+    "restoring_conditions",
+    "taking_relief",
+    "measuring",
+    "removing_loose_impediment",
+    "moving_away_from_ball",
+)
+"""What nobody does in the middle of a swing."""
 NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "advice_giver_moved_ball": {
+        "handling_allowed": frozenset({"yes"}),
+        "outside_cause_known": frozenset({"no"}),
+    },
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
     "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
     "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
-    "ball_moved_during_swing": {"handling_allowed": frozenset({"yes"})},
-    "ball_moved_in_search": {"opponent_act": frozenset({"touched_on_purpose"})},
+    "ball_moved_during_swing": {
+        "handling_allowed": frozenset({"yes"}),
+        "moved_while": frozenset(_DOING_OTHER_THINGS),
+        "opponent_act": frozenset(
+            {"conceded_stroke", "conceded_hole_or_match", "at_players_request", "lifted_as_own"}
+        ),
+        "while_searching": frozenset({"yes"}),
+    },
+    "ball_moved_in_search": {
+        "opponent_act": frozenset(
+            {"conceded_stroke", "conceded_hole_or_match", "at_players_request", "touched_on_purpose"}
+        )
+    },
+    "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
+    "deliberately_deflected": {"deflector": frozenset({"ball_or_marker_left"})},
+    "hopeless_ball_stopped": {"deflector": frozenset({"ball_or_marker_left"})},
     "hoof_damage": {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
@@ -50,13 +82,24 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
             "ant_hill",
             "flooded_bunker",
             "painted_line",
-            "road_or_path",
         )
+    },
+    "road_or_path": {
+        "area_of_ball": frozenset({"putting_green"}),
+        "interference": frozenset({"ball_above_ground"}),
+    },
+    "mobility_device": {"handling_allowed": frozenset({"yes"})},
+    "obstruction_near_green": {"area_of_ball": frozenset({"teeing_area"})},
+    "other_person_acted": {
+        "handling_allowed": frozenset({"yes"}),
+        "movement_accidental": frozenset({"yes"}),
     },
     "partner_stood_behind": {"sides": frozenset({"individual"})},
     "tree_root": {"area_of_ball": frozenset({"putting_green"})},
 }
 """By incident and fact: answers against what is told of the incident first, or of ground that is never like that.
+
+Of an act that the player may not do, and knew to be a breach, it is not told that a Rule allowed it or that it was an accident.
 
 Damage by animals on the putting green is repaired (Rule 13.1c(2)), and no ball is moved for it."""
 _NOT_GENERAL = frozenset({"bunker", "penalty_area", "putting_green", "teeing_area"})
@@ -87,6 +130,44 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
             }
         ),
     },
+    # A ball in a condition has interference, whatever stroke is chosen (Rule 16.1a(1)).
+    {
+        "interference": frozenset({"ball", "ball_above_ground"}),
+        "only_by_unreasonable_choice": frozenset({"yes"}),
+    },
+    {
+        "local_interference": frozenset({"ball"}),
+        "only_by_unreasonable_choice": frozenset({"yes"}),
+    },
+    # On the putting green a stroke can be made, whatever else is there.
+    {"area_of_ball": frozenset({"putting_green"}), "stroke_unreasonable_anyway": frozenset({"yes"})},
+    # What is tested for being loose is a natural object, and no ground; tee-markers are under no club and no foot.
+    {
+        "preparing_how": frozenset({"testing_whether_loose"}),
+        "alteration": frozenset({"surface", "sand_or_soil", "dew_frost_water"}),
+    },
+    {
+        "preparing_how": frozenset({"testing_whether_loose"}),
+        "fixed_object": frozenset({"immovable_or_boundary", "tee_marker"}),
+    },
+    {
+        "preparing_how": frozenset(
+            {
+                "searching",
+                "marking_lifting_replacing",
+                "grounding_club",
+                "placing_feet",
+                "bunker_care_after_play",
+            }
+        ),
+        "fixed_object": frozenset({"tee_marker"}),
+    },
+    {
+        "preparing_how": frozenset({"bunker_care_after_play"}),
+        "altered_place": frozenset({"own_teeing_area", "putting_green", "elsewhere"}),
+    },
+    # A boundary inside the course is set by its Local Rule.
+    {"course_stake": frozenset({"internal_boundary"}), "local_rule_a_4": frozenset({"no"})},
     # What went on during several holes was on two of them at least.
     {"breach_when": frozenset({"several_holes"}), "holes_of_breach": frozenset({0, 1, "0", "1"})},
 )
@@ -103,11 +184,12 @@ def fit_together(incident: str, facts: Mapping[str, Any], form: FormOfPlay) -> b
     """
     if form is FormOfPlay.MATCH_PLAY and incident in NOT_IN_MATCHES:
         return False
+    if form in NOT_IN.get(incident, ()):
+        return False
     if contradict(facts):
         return False
     barred = [NOT_OF_INCIDENT.get(incident, {})]
-    if form is not FormOfPlay.MATCH_PLAY:
-        barred.append(OF_MATCH_PLAY)
+    barred.append(NOT_IN_MATCH if form is FormOfPlay.MATCH_PLAY else OF_MATCH_PLAY)
     return not any(facts.get(name) in tokens for one in barred for name, tokens in one.items())
 
 

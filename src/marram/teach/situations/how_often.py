@@ -147,6 +147,10 @@ ONLY_IN: Mapping[str, FormOfPlay] = {
     "strokes_told": _MATCH,
 }
 """Incidents whose telling names a form of play, or an opponent: told in that form."""
+NOT_IN: Mapping[str, frozenset[FormOfPlay]] = {
+    "hopeless_ball_stopped": frozenset({FormOfPlay.MATCH_PLAY, FormOfPlay.STROKE_PLAY})
+}
+"""Incidents told of holes scored on their own (Rules 21.1d, 21.2d and 21.3d)."""
 
 
 def weight(one: Incident) -> float:

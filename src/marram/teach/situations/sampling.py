@@ -17,7 +17,7 @@ from marram.rules.result import NeedFacts
 from marram.rules.ruling import Outcome, Ruling
 from marram.said import said
 from marram.teach.situations.fitting_together import fit_together
-from marram.teach.situations.how_often import ONLY_IN, likelihood, weight
+from marram.teach.situations.how_often import NOT_IN, ONLY_IN, likelihood, weight
 from marram.teach.situations.reaching import TODAY, citations_of, offered_by, reached, reached_from, taught
 from marram.teach.situations.situation import NO_HOLE, Situation, deciding
 from marram.teach.situations.walk import walk
@@ -128,8 +128,10 @@ def situation(
         held = (*citations_of(end), *(offered_by(end) if offered else ()))
         return isinstance(end, Ruling) and (not provision or provision in held)
 
-    given = {**known, the_form: ONLY_IN[name]} if name in ONLY_IN else dict(known)
     for _ in range(_TRIES):
+        given = (
+            {**known, the_form: _form_for(name, None, lot)} if name in (*ONLY_IN, *NOT_IN) else dict(known)
+        )
         answers = walk(root, wanted, lot, given)
         if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
             continue
@@ -154,7 +156,8 @@ def _form_for(name: str, who: Sides | None, lot: Random) -> FormOfPlay:
         return FormOfPlay.MATCH_PLAY
     if name in ONLY_IN:
         return ONLY_IN[name]
-    return lot.choices(list(FormOfPlay), [likelihood(the_form, one) for one in FormOfPlay])[0]
+    forms = [one for one in FormOfPlay if one not in NOT_IN.get(name, ())]
+    return lot.choices(forms, [likelihood(the_form, one) for one in forms])[0]
 
 
 def _completed(name: str, facts: dict[str, Any], form: FormOfPlay, lot: Random) -> Outcome | None:

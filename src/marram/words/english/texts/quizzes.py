@@ -6,6 +6,8 @@ TEXTS: dict[str, str] = {
     "finding": "{finding}.",
     "holed": "the ball is holed",
     "taken_away": "it may be taken away; the ball stays and is played as it lies",
+    "taken_away_or_free": "it may be taken away, or free relief may be taken",
+    "goes_elsewhere": "go on with the relief or on the new spot; the ball need not go back first",
     "no_free": "{next}; no free relief",
     "option": "{letter}  {words}",
     "right": "This is the ruling.",

@@ -34,5 +34,6 @@ TOLD: dict[str, str] = {
     "preparing_how.none_of_these": "{player} was only clearing the way.",
     "purpose_of_act.affect_play": "It was done to affect a stroke, or where a ball might go.",
     "purpose_of_act.care_for_course": "It was done to care for the course.",
+    "worsened_by.natural_forces": "The conditions were worsened by wind, water or another natural force.",
     "worsened_by": "The conditions were worsened by {answer}.",
 }

@@ -2,7 +2,7 @@
 
 TOLD: dict[str, str] = {
     "both_partners_present.yes": "At the starting time the first to play was ready, and the partner was there or near the landing place.",
-    "both_partners_present.no": "At the starting time the first to play was not ready, or the partner was not there.",
+    "both_partners_present.no": "The side did not start on time: the first to play was not ready, the partner was not there, or they had started already.",
     "could_still_score.yes": "{player} could still have scored on the hole.",
     "could_still_score.no": "{player} could no longer have scored on the hole.",
     "holed_out.yes": "{player} had holed out under the Rules.",

@@ -16,7 +16,7 @@ TOLD: dict[str, str] = {
     "put_in_play_by_hand.yes": "{player} had put this ball in play by dropping, placing or replacing it, and had made no stroke since.",
     "put_in_play_by_hand.no": "The ball lay where it had come to rest after a stroke.",
     "after_lifting": "Of the lifted ball: {answer}.",
-    "handled_as": "{player} or caddie {answer}.",
+    "handled_as": "{player} or the caddie {answer}.",
     "moved_ball_found.yes": "The ball was found and easy to get back.",
     "moved_ball_found.lie_altered": "The ball was found, but the lie it had (not in sand) is altered.",
     "moved_ball_found.no": "The ball could not be got back.",

@@ -23,5 +23,6 @@ TOLD: dict[str, str] = {
     "moved_by_nature_to.out_of_bounds": "Wind, water or gravity then took it out of bounds.",
     "penalty_area_action": "What was done: {answer}.",
     "penalty_area_colour": "The penalty area was {answer}.",
+    "wrong_point_known.before_but_played": "It became known before the dropped ball was played, and it was played all the same.",
     "wrong_point_known": "It became known {answer}.",
 }

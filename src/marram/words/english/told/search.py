@@ -22,7 +22,7 @@ TOLD: dict[str, str] = {
     "how_identified.seen_to_come_to_rest": "Somebody saw it come to rest, and knows it to be {player}'s.",
     "how_identified.identifying_mark": "{player}'s identifying mark was on it.",
     "how_identified.same_kind": "It was of the same brand, model, number and condition, where {player}'s ball was expected.",
-    "how_identified.not_at_all": "Nothing showed that it was {player}'s.",
+    "how_identified.not_at_all": "Nothing showed that it was {player}'s, and the three minutes of search were over.",
     "lie_before_moving.covered_by_sand": "Before it was moved, the ball lay covered by sand.",
     "lie_before_moving.in_sand": "Before it was moved, the ball lay in sand, not covered.",
     "lie_before_moving.on_under_or_against": "Before it was moved, the ball lay on, under or against something growing, attached or fixed.",

@@ -1,0 +1,30 @@
+"""Which situations tell the answer to the question about them: a penalty in words, or an end that is only said again."""
+
+from collections.abc import Mapping
+
+from marram.teach.situations.situation import Situation
+
+_TOLD_WITH: Mapping[str, frozenset[str]] = {
+    "code_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
+    "conduct_finding": frozenset({"no_disqualification", "disqualified"}),
+    "match_state": frozenset({"hole_penalty"}),
+    "policy_penalty": frozenset({"one_stroke", "general", "disqualification"}),
+}
+"""By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
+_TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
+    "hole_completed": {"how_hole_ended": frozenset({"holed"})},
+    "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},
+    "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
+    "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
+}
+"""By incident: that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
+
+Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
+"""
+
+
+def gives_itself_away(one: Situation) -> bool:
+    """Return whether a situation tells the answer to the question about it, so that nothing is asked of whoever reads it."""
+    told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}))
+    return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())

@@ -1,0 +1,100 @@
+"""Nothing in a question gives its answer away: not the form of play, not a word that only the right one has, not the telling."""
+
+from itertools import islice
+from random import Random
+
+import pytest
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.teach.quizzes.given_away import gives_itself_away
+from marram.teach.quizzes.quiz import question, questions
+from marram.teach.situations.fitting_together import fit_together
+from marram.teach.situations.sampling import situations
+
+DRAWN = list(islice(questions(31), 240))
+MATCH, STROKE = FormOfPlay.MATCH_PLAY, FormOfPlay.STROKE_PLAY
+SCORES = {"No points for the hole", "The maximum score for the hole", "The hole is lost"}
+
+
+def test_the_general_penalty_is_that_of_the_form_of_play() -> None:
+    """Rule 1.3c(2): loss of hole in a match, two strokes otherwise; the other one would only stand beside a general penalty."""
+    for one in DRAWN:
+        words = [answer.words for answer in one.answers]
+        other = (
+            "Two penalty strokes (the general" if one.situation.form is MATCH else "oss of hole (the general"
+        )
+        assert not [each for each in words if other in each], (one.situation.incident, words)
+
+
+def test_a_score_for_the_hole_stands_among_penalties_and_in_its_form() -> None:
+    """Rule 21: what a hole comes to names the form of play, so that beside the scores of other forms nobody could be wrong."""
+    asked = [
+        one
+        for form, seed in ((FormOfPlay.STABLEFORD, 1), (FormOfPlay.MAXIMUM_SCORE, 2))
+        for one in islice(questions(seed, incidents=("began_outside_teeing_area", "wrong_ball_played")), 60)
+        if one.situation.form is form
+    ]
+    found = [one for one in (*asked, *DRAWN) if {answer.words.rstrip(".") for answer in one.answers} & SCORES]
+    assert found
+    for one in found:
+        words = {answer.words.rstrip(".") for answer in one.answers}
+        assert len(words & SCORES) == 1 or one.situation.incident.endswith(("points", "hole")), words
+        assert one.situation.form not in (MATCH, STROKE) or one.situation.incident.endswith("hole"), words
+
+
+def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -> None:
+    """Where nothing else is to be done in any answer, none of them says to play on."""
+    for one in DRAWN:
+        words = [answer.words for answer in one.answers]
+        if any("; play on" in each for each in words):
+            assert any("; " in each and not each.endswith("; play on") for each in words), words
+
+
+@pytest.mark.parametrize(
+    ("incident", "fact", "tokens"),
+    [
+        ("hole_completed", "how_hole_ended", {"holed"}),
+        ("stroke_took_long", "policy_penalty", {"one_stroke", "general", "disqualification"}),
+        ("scorecard_fault", "conduct_finding", {"disqualified", "no_disqualification"}),
+        ("mistake_in_relief_noticed", "mistake_in_relief", {"drop_again", "wrong_rule"}),
+    ],
+)
+def test_nothing_is_asked_where_the_answer_is_told(incident: str, fact: str, tokens: set[str]) -> None:
+    """A penalty told as such, a hole that is holed out: of these no question is made."""
+    drawn = [
+        one for one in islice(situations(5, incidents=(incident,)), 400) if str(one.facts.get(fact)) in tokens
+    ]
+    assert drawn
+    assert all(gives_itself_away(one) for one in drawn)
+    assert not [one for one in drawn[:5] if question(one, Random(1))]
+
+
+@pytest.mark.parametrize(
+    ("incident", "facts", "form"),
+    [
+        # a ball in the condition has interference, whatever stroke is chosen (Rule 16.1a(1))
+        ("animal_dung", {"interference": "ball", "only_by_unreasonable_choice": "yes"}, STROKE),
+        ("hoof_damage", {"local_interference": "ball", "only_by_unreasonable_choice": "yes"}, STROKE),
+        ("ball_moved_during_swing", {"moved_while": "removing_movable_obstruction"}, STROKE),
+        ("ball_moved_in_search", {"opponent_act": "conceded_stroke"}, MATCH),
+        ("ground_altered", {"preparing_how": "testing_whether_loose", "alteration": "surface"}, STROKE),
+        ("fixed_object_moved", {"preparing_how": "grounding_club", "fixed_object": "tee_marker"}, STROKE),
+        # "may not do", "knew it was a breach": no Rule allowed it, and it was no accident (Rule 1.3c(1))
+        ("other_person_acted", {"handling_allowed": "yes"}, STROKE),
+        ("other_person_acted", {"movement_accidental": "yes"}, STROKE),
+        ("embedded_ball", {"area_of_ball": "putting_green", "stroke_unreasonable_anyway": "yes"}, STROKE),
+        ("mobility_device", {"handling_allowed": "yes"}, STROKE),
+        ("advice_giver_moved_ball", {"outside_cause_known": "no"}, STROKE),
+        # a marker is a person of stroke play (Definitions: marker)
+        ("played_after_suspension", {"played_on": "finished_without_marker"}, MATCH),
+        ("stake_in_the_way", {"course_stake": "internal_boundary", "local_rule_a_4": "no"}, STROKE),
+        ("deliberately_deflected", {"deflector": "ball_or_marker_left"}, STROKE),
+        # that no score hangs on a ball is told of holes scored on their own (Rules 21.1d, 21.2d, 21.3d)
+        ("hopeless_ball_stopped", {"could_still_score": "no"}, STROKE),
+    ],
+)
+def test_what_speaks_against_the_rest_is_not_told(
+    incident: str, facts: dict[str, str], form: FormOfPlay
+) -> None:
+    """Two sentences of which one cannot be true beside the other, or beside the opening."""
+    assert not fit_together(incident, facts, form)
