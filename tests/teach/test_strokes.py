@@ -104,3 +104,19 @@ def test_no_stroke_is_asked_for_where_it_is_open_which_ball_counts() -> None:
             assert "go_on_under_that_rule" not in part.notes  # that relief may have a price
             if each.facts.get("stroke_was_made") == "yes":
                 assert part.stroke is not None
+
+
+def test_relief_back_on_the_line_in_a_bunker_says_where_the_drop_is() -> None:
+    """Rule 19.3: in the bunker for one stroke, outside it for two; what is told leaves no choice between them."""
+    found = 0
+    for one in islice(strokes_questions(4), 150):
+        for act, ruling in zip(one.happened, one.result.parts, strict=True):
+            outside = (
+                any(each.penalty == 2 for each in ruling.relief) if isinstance(ruling, Ruling) else False
+            )
+            if act.option == "back_on_the_line" and outside and act.facts.get("area_of_ball") == "bunker":
+                assert any(told.endswith("with the drop in the bunker.") for told in one.told("Q")), one.told(
+                    "Q"
+                )
+                found += 1
+    assert found

@@ -11,6 +11,7 @@ from marram.rules.facts.cause import stroke_was_made
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.movement import put_in_play_by_hand
 from marram.rules.facts.several import Taken, option_taken, taken_as
+from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
@@ -104,7 +105,7 @@ class StrokesQuestion:
             text("situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form)
         ]
         said.append(count_text("quizzes.strokes.before", self.count.before or 0, player=self.player))
-        for one in self.happened:
+        for one, ruling in zip(self.happened, self.result.parts, strict=True):
             said += telling(one.incident, one.facts, self.player)
             if (
                 one.option == Taken.AS_IT_LIES.value
@@ -113,7 +114,8 @@ class StrokesQuestion:
                 continue
             if one.option is not None:
                 words = translate()(option_taken[0].answers[Taken(one.option)])
-                said.append(text("quizzes.strokes.took", player=self.player, what=words))
+                where = "_in_bunker" if _stays_in_bunker(one.option, ruling) else ""
+                said.append(text(f"quizzes.strokes.took{where}", player=self.player, what=words))
             if one.strokes:
                 key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
                 said.append(count_text(f"quizzes.strokes.{key}", one.strokes, player=self.player))
@@ -140,6 +142,12 @@ def strokes_questions(seed: int) -> Iterator[StrokesQuestion]:
         found = _question(lot)
         if found is not None:
             yield found
+
+
+def _stays_in_bunker(option: str, ruling: Result) -> bool:
+    """Whether relief back on the line was taken in a bunker where it may be outside too, for a stroke more (Rule 19.3)."""
+    offered = {taken_as(one) for one in ruling.relief} if isinstance(ruling, Ruling) else set()
+    return option == Taken.BACK_ON_THE_LINE.value and Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER in offered
 
 
 def _question(lot: Random) -> StrokesQuestion | None:

@@ -166,6 +166,13 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "preparing_how": frozenset({"bunker_care_after_play"}),
         "altered_place": frozenset({"own_teeing_area", "putting_green", "elsewhere"}),
     },
+    # What lies on the green is seen, and no boundary fence stands there.
+    {"spot_of_ball_known": frozenset({"no"}), "area_of_ball": frozenset({"putting_green", "teeing_area"})},
+    {
+        "in_the_way": frozenset({"boundary_or_integral_object"}),
+        "interference": frozenset({"ball"}),
+        "area_of_ball": frozenset({"putting_green"}),
+    },
     # A boundary inside the course is set by its Local Rule.
     {"course_stake": frozenset({"internal_boundary"}), "local_rule_a_4": frozenset({"no"})},
     # What went on during several holes was on two of them at least.

@@ -52,6 +52,7 @@ TEXTS: dict[str, str] = {
     "strokes.as_it_lay.one": "{player} played the ball as it lay, which was one stroke.",
     "strokes.as_it_lay.several": "{player} played the ball as it lay, and made {count} strokes in all with it.",
     "strokes.took": "{player} {what}.",
+    "strokes.took_in_bunker": "{player} {what}, with the drop in the bunker.",
     "strokes.with_provisional.one": "With that ball {player} made one stroke in all.",
     "strokes.with_provisional.several": "With that ball {player} made {count} strokes in all.",
     "strokes.between.one": "With that ball {player} then made one stroke.",
