@@ -68,8 +68,6 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
         )
     },
     "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
-    "deliberately_deflected": {"deflector": frozenset({"ball_or_marker_left"})},
-    "hopeless_ball_stopped": {"deflector": frozenset({"ball_or_marker_left"})},
     "hoof_damage": {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
