@@ -25,7 +25,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
     relief for a penalty, which is open to whoever may play the ball as it lies (stroke and distance: Rule 18.1).
     """
-    if _says_it_in_general(right, other) or _replaces_another(right, other):
+    if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
     if _levels(right) != _levels(other):
         return False
@@ -66,6 +66,13 @@ def _says_it_in_general(right: Ruling, other: Ruling) -> bool:
     """Whether relief is to be taken, and the other ruling says to take it rightly: a mistake in it is put right so (Rule 14.5b)."""
     rightly = {"correct_relief_before_stroke"} & {each.what for each in other.corrections}
     return right.action is Action.TAKE_RELIEF and other.action is Action.CORRECT_MISTAKE and bool(rightly)
+
+
+def _of_one_of_them(right: Ruling, other: Ruling) -> bool:
+    """Whether each of several players bears a penalty, and the other ruling says it of one: less, and not wrong."""
+    each = [(one.kind, one.strokes) for one in right.penalties if one.who is Who.EACH_PLAYER]
+    alone = [(one.kind, one.strokes) for one in other.penalties if one.who is Who.PLAYER]
+    return bool(each) and each == alone and right.action is other.action
 
 
 def _replaces_another(right: Ruling, other: Ruling) -> bool:

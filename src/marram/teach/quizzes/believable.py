@@ -93,7 +93,8 @@ def is_believable(one: Situation, near: Near) -> bool:
     right, other = one.ruling, near.ruling
     if any(_SPEAKS[each](other) and not _is_there(each, one) for each in Spoken):
         return False
-    of_something_else = any(name in WHAT_WAS_DONE for name, _ in near.otherwise)
+    otherwise = [name for name, _ in near.otherwise]
+    of_something_else = not WHAT_WAS_DONE.isdisjoint([*one.facts] if near.incident else otherwise)
     if of_something_else and other.action not in (*_NO_STEP, right.action):
         return False
     if of_something_else and not step(other)[2] <= step(right)[2] | {"free"}:

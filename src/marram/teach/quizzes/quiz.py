@@ -159,6 +159,8 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
     for near in near_rulings(one, lot):
         if by_finding and not _another_finding(one, near):
             continue
+        if near.misjudged and MAY_BE_TAKEN_AWAY.intersection(one.ruling.notes):
+            continue  # nobody takes it for dear to move what may be moved
         if near.form is not one.form and finding_of(near.ruling) in SCORED_ALONE:
             continue  # such a score names its form of play
         if not by_finding and is_allowed_too(one.ruling, near.ruling):

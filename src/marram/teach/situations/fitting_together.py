@@ -171,6 +171,16 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "interference": frozenset({"ball"}),
         "area_of_ball": frozenset({"putting_green"}),
     },
+    # One sentence says that it was an accident, and no other that it was none.
+    {
+        "movement_accidental": frozenset({"no"}),
+        "opponent_act": frozenset({"moved_by_accident"}),
+    },
+    {
+        "movement_accidental": frozenset({"yes"}),
+        "opponent_act": frozenset({"lifted_or_moved_on_purpose", "touched_on_purpose"}),
+    },
+    {"significantly_damaged": frozenset({"no"}), "cracked_or_loose": frozenset({"yes"})},
     # A boundary inside the course is set by its Local Rule.
     {"course_stake": frozenset({"internal_boundary"}), "local_rule_a_4": frozenset({"no"})},
     # What went on during several holes was on two of them at least.
