@@ -96,9 +96,9 @@ def test_only_few_incidents_cannot_be_asked_about() -> None:
 
 @pytest.mark.parametrize("name", [one.name for one in taught() if may_be_asked(one.name)][::6])
 def test_every_incident_has_a_question(name) -> None:
-    """Whatever the lot draws of an incident, other rulings lie near enough to be asked about."""
-    one = situation(name, Random(91))
-    assert one is None or question(one, Random(1)) is not None
+    """Of what the lot draws of an incident, other rulings lie near enough to be asked about."""
+    drawn = [situation(name, Random(seed)) for seed in range(91, 97)]
+    assert any(one is not None and question(one, Random(1)) for one in drawn)
 
 
 @pytest.mark.parametrize("seed", range(4))
