@@ -93,6 +93,27 @@ def test_forms_are_parallel() -> None:
     assert len(set(names)) == len(names) == 60
 
 
+def test_what_happened_is_the_same_at_most_places_and_told_with_other_facts() -> None:
+    """Matched pairs: in at least 24 of 30 places both forms ask of one incident, and nowhere do they tell the same facts."""
+    pairs = [
+        (item.question.situation, twin.question.situation)
+        for item, twin in zip(*(form.items for form in exam().forms), strict=True)
+    ]
+    assert sum(one.incident == other.incident for one, other in pairs) >= 24
+    assert not [
+        one.incident for one, other in pairs if one.incident == other.incident and one.facts == other.facts
+    ]
+
+
+def test_a_place_of_three_forms_is_filled_with_three_tellings() -> None:
+    """Also of three forms no two tell the same facts of the same incident at a place."""
+    drawn = examination(3, 6, forms=3)
+    for at in range(6):
+        told = [form.items[at].question.situation for form in drawn.forms]
+        for one, other in combinations(told, 2):
+            assert one.incident != other.incident or one.facts != other.facts
+
+
 def test_a_paper_covers_the_book() -> None:
     """More provisions than items, and most Rules that the blueprint gives a place to."""
     wanted = {rule for rule, many in shares(WEIGHTS, 30).items() if many}

@@ -1,25 +1,17 @@
 """Papers drawn to cover the book: parallel forms with the same Rules at the same levels, from a seed."""
 
 from collections import Counter
-from collections.abc import Container, Iterator, Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 from dataclasses import dataclass
 from random import Random
 
 from marram.errors import InputError
-from marram.rules.former_names import incident_now
-from marram.rules.incidents import incident
 from marram.said import said
-from marram.teach.book.contents import local_rules, of_rule
 from marram.teach.examinations.blueprint import LEVELS, WEIGHTS, shares
 from marram.teach.examinations.item import Item
-from marram.teach.quizzes.quiz import is_taken_up, question
-from marram.teach.situations.reaching import reached_from
-from marram.teach.situations.sampling import situation
+from marram.teach.examinations.matched import Draw, provisions_of_rule
 
 MOST_ITEMS, MOST_FORMS = 120, 4
-MOST_FACTS = 7
-"""From how many facts on a situation is no item: it takes longer to read than to decide (own choice)."""
-_TRIES = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +62,7 @@ def examination(
     """Return an examination, the same for the same arguments.
 
     Each place of the blueprint is filled in every form with an item of the same Rule and, where the book has enough of them,
-    the same level; provisions that no form had come first.
+    of the same incident and level with other facts; provisions that no form had come first.
 
     Args:
         seed: the seed.
@@ -97,7 +89,7 @@ def examination(
     wanted, grades = _places(weights, count, level)
     used: set[str] = set()
     told: set[str] = set()
-    drawn = {rule: _Draw(rule, lot) for rule in wanted}
+    drawn = {rule: Draw(rule, lot) for rule in wanted}
     kept: list[tuple[int, list[Item]]] = []
     left: list[int] = []
     for rule in sorted(
@@ -166,14 +158,9 @@ def balanced(places: Sequence[Sequence[Item]], forms: int) -> list[list[Item]]:
 
 def _places(weights: Mapping[int, float], count: int, level: int) -> tuple[list[int], dict[int, int]]:
     """Return for each place of a paper its Rule; and how many items there are of each level."""
-    possible = {rule: weight for rule, weight in weights.items() if _provisions(rule)}
+    possible = {rule: weight for rule, weight in weights.items() if provisions_of_rule(rule)}
     rules = [rule for rule, many in shares(possible, count).items() for _ in range(many)]
     return rules, shares(LEVELS[level], count)
-
-
-def _provisions(rule: int) -> list[str]:
-    found = local_rules() if rule == 0 else of_rule(rule)
-    return [one.citation for one in found if one.citation in reached_from()]
 
 
 def _form(at: int, items: Sequence[Item], lot: Random) -> Form:
@@ -187,69 +174,3 @@ def _form(at: int, items: Sequence[Item], lot: Random) -> Form:
         turn = [each for each in turn if each != place]
         placed.append(one.at(place))
     return Form("ABCD"[at], tuple(placed))
-
-
-def _unlike(one: Item, other: Item) -> tuple[int, ...]:
-    """Return how unlike two items are: how much there is to weigh first, then what happened, then the answers there are."""
-    here, there = one.question.situation, other.question.situation
-    here_theme, there_theme = (incident(each.incident).theme for each in (here, there))
-    apart = [abs(a - b) for a, b in zip(one.weight, other.weight, strict=True)]
-    return apart[0], here.incident != there.incident, here_theme != there_theme, apart[1]
-
-
-class _Draw:
-    """Items of one Rule, its provisions by turns."""
-
-    def __init__(self, rule: int, lot: Random) -> None:
-        self.rule, self.lot = rule, lot
-        self.turns = lot.sample(_provisions(rule), len(_provisions(rule)))
-        self.next = 0
-        self.pool: list[Item] = []
-
-    def several(
-        self,
-        grade: int,
-        forms: int,
-        used: set[str],
-        retired: Container[str],
-        told: set[str],
-        *,
-        exact: bool,
-    ) -> list[Item] | None:
-        """Return an item for each form, all of the grade, or unless exact of the nearest level; ``None`` where too few are."""
-        new = self._more(_TRIES * forms, used, retired)
-        self.pool.extend(one for _, one in zip(range(3 * forms), new, strict=False))
-        for level in (grade,) if exact else sorted({1, 2, 3}, key=lambda each: (abs(each - grade), each)):
-            fitting = [one for one in self.pool if one.level == level]
-            if level == grade and len(fitting) < forms:
-                more = list(self._more(2 * _TRIES * forms, used, retired))
-                self.pool += more
-                fitting += [one for one in more if one.level == level]
-            if len(fitting) >= forms:
-                break
-        else:
-            return None
-        fitting.sort(key=lambda one: len(set(one.question.situation.ruling.citations) - told), reverse=True)
-        first = fitting[0]
-        chosen = [first, *sorted(fitting[1:], key=lambda one: _unlike(first, one))[: forms - 1]]
-        for one in chosen:
-            self.pool.remove(one)
-            told.update(one.question.situation.ruling.citations)
-        return chosen
-
-    def _more(self, most: int, used: set[str], retired: Container[str]) -> Iterator[Item]:
-        for _ in range(most if self.turns else 0):
-            provision = self.turns[self.next % len(self.turns)]
-            self.next += 1
-            name = incident_now(self.lot.choice(reached_from()[provision]))
-            found = situation(name, self.lot, provision)
-            if found is None or len(found.facts) >= MOST_FACTS:
-                continue
-            asked = question(found, self.lot)
-            if asked is None or not is_taken_up(asked, self.lot):
-                continue
-            one = Item(asked, self.rule, found.level)
-            if one.ident in used or one.ident in retired:
-                continue
-            used.add(one.ident)
-            yield one

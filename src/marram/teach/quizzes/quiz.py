@@ -57,6 +57,8 @@ _OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
 """Until the player has holed out or stopped, both are true in Stableford, Maximum Score and Par/Bogey (Rule 6.5)."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
+_ASKED_ANYHOW = frozenset({"accumulated_loose_impediments", "animal_dung", "ant_hill"})
+"""Incidents of Local Rules by which something may be taken away: few other rulings lie near them."""
 _CARDS = frozenset(
     {Finding.CARD_HOLDS, Finding.COMMITTEE_CORRECTS, Finding.PARTNERS_SCORE_COUNTS, Finding.SCORE_STANDS}
 )
@@ -159,7 +161,11 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
     for near in near_rulings(one, lot):
         if by_finding and not _another_finding(one, near):
             continue
-        if near.misjudged and MAY_BE_TAKEN_AWAY.intersection(one.ruling.notes):
+        if (
+            near.misjudged
+            and MAY_BE_TAKEN_AWAY.intersection(one.ruling.notes)
+            and one.incident not in _ASKED_ANYHOW
+        ):
             continue  # nobody takes it for dear to move what may be moved
         if near.form is not one.form and finding_of(near.ruling) in SCORED_ALONE:
             continue  # such a score names its form of play
