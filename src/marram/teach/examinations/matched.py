@@ -46,6 +46,11 @@ def are_twins(one: Item, other: Item) -> bool:
     return here.incident == there.incident and here.facts != there.facts
 
 
+def _tells_the_same(one: Item, other: Item) -> bool:
+    here, there = one.question.situation, other.question.situation
+    return here.incident == there.incident and here.facts == there.facts
+
+
 class Draw:
     """Items of one Rule, its provisions by turns."""
 
@@ -113,9 +118,12 @@ class Draw:
                     break
             if len(twins) >= forms - 1:
                 return [first, *sorted(twins, key=lambda one: unlike(first, one))[: forms - 1]]
-        if len(fitting) < forms:
+        if not fitting:
             return []
         first, *others = fitting
+        others = [one for one in others if not _tells_the_same(first, one)]
+        if len(others) < forms - 1:
+            return []
         return [first, *sorted(others, key=lambda one: unlike(first, one))[: forms - 1]]
 
     def _twins(self, first: Item, used: set[str], retired: Container[str]) -> Iterator[Item]:
