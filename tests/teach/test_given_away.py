@@ -90,6 +90,9 @@ def test_nothing_is_asked_where_the_answer_is_told(incident: str, fact: str, tok
         ("stake_in_the_way", {"course_stake": "internal_boundary", "local_rule_a_4": "no"}, STROKE),
         ("unplayable_ball", {"spot_of_ball_known": "no", "area_of_ball": "putting_green"}, STROKE),
         ("ball_moved_in_search", {"movement_accidental": "no", "opponent_act": "moved_by_accident"}, MATCH),
+        # relief in a teeing area: there a ball may be moved without it (Rule 6.2b(6))
+        ("ball_placed_after_two_drops", {"area_of_placing_spot": "teeing_area"}, STROKE),
+        ("played_from_penalty_area", {"area_of_ball": "teeing_area"}, STROKE),
         # that no score hangs on a ball is told of holes scored on their own (Rules 21.1d, 21.2d, 21.3d)
         ("hopeless_ball_stopped", {"could_still_score": "no"}, STROKE),
     ],

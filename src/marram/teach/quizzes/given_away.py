@@ -12,6 +12,7 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
 }
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "caddie_acted": {"caddie_deed": frozenset({"decided_on_relief"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},
@@ -20,7 +21,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
 }
 """By incident: that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
 
-Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
+Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 """
 
 

@@ -92,6 +92,8 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
         "handling_allowed": frozenset({"yes"}),
         "movement_accidental": frozenset({"yes"}),
     },
+    "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area"})},
+    "played_from_penalty_area": {"area_of_ball": frozenset({"teeing_area"})},
     "partner_stood_behind": {"sides": frozenset({"individual"})},
     "tree_root": {"area_of_ball": frozenset({"putting_green"})},
 }

@@ -5,7 +5,8 @@ from random import Random
 from types import MappingProxyType
 from typing import Any
 
-from marram.errors import InputError
+from marram.errors import BadAnswer, InputError
+from marram.rules.engine.conditions import check_partners, check_sides
 from marram.rules.engine.export import graph_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named, rule
@@ -136,7 +137,7 @@ def situation(
         if answers is None or not all(is_told(fact) for fact in answers if fact is not the_form):
             continue
         form = answers.get(the_form) or _form_for(name, answers.get(the_sides), lot)
-        if answers.get(the_sides) is Sides.THREE_BALL and form is not FormOfPlay.MATCH_PLAY:
+        if not _can_play(name, answers.get(the_sides), form):
             continue
         facts = {fact.name: answer for fact, answer in answers.items() if fact is not the_form}
         found = _completed(name, facts, form, lot)
@@ -148,6 +149,16 @@ def situation(
         hole = None if incident(name).theme in NO_HOLE else lot.randint(1, HOLES)
         return Situation(name, told, form, TODAY, lot.choice(NAMES), hole, found)
     return None
+
+
+def _can_play(name: str, who: Sides | None, form: FormOfPlay) -> bool:
+    """Whether an incident can be of who plays together: Three-Ball is match play (Rule 21.4a), and has no partners."""
+    try:
+        check_sides(who, form)
+        check_partners(name, incident(name).rule, who)
+    except BadAnswer:
+        return False
+    return True
 
 
 def _form_for(name: str, who: Sides | None, lot: Random) -> FormOfPlay:
@@ -169,7 +180,5 @@ def _completed(name: str, facts: dict[str, Any], form: FormOfPlay, lot: Random) 
         fact = fact_named(found.fact)
         if not fact.answers or not is_told(fact):
             return None
-        answers = [
-            one for one in fact.answers if one is not Sides.THREE_BALL or form is FormOfPlay.MATCH_PLAY
-        ]
+        answers = [one for one in fact.answers if fact is not the_sides or _can_play(name, one, form)]
         facts[fact.name] = lot.choices(answers, [likelihood(fact, one) for one in answers])[0]
