@@ -212,3 +212,12 @@ def test_sides_and_teams_are_those_that_the_players_of_the_event_name(tmp_path: 
     (told,) = json.loads(found.out)["results"]
     assert [(one["side"], one["total"]) for one in told["places"]] == [("Pair 1", 64), ("Pair 2", 72)]
     assert [(one["team"], one["total"]) for one in told["teams"]] == [("Dunes", 64)]
+
+
+def test_the_second_half_of_a_further_round_starts_at_the_second_start(tmp_path: Path) -> None:
+    """Two groups of one: the leader, who starts last, has the second start; a time that is none is refused."""
+    asked = ("next-round", cards(tmp_path), "--seed", "1", "--places", "1", "--score", "net")
+    drawn = json.loads(marram(*asked, "--first", "07:30", "--second", "12:40", "--json").out)
+
+    assert [one["time"] for one in drawn["groups"]] == ["07:30", "12:40"]
+    assert marram(*asked, "--second", "noon").code == 2

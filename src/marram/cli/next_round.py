@@ -20,6 +20,7 @@ class Slots:
     minutes: int
     places: int
     tees: tuple[int, ...]
+    second: str = ""
 
 
 def tell_next_round(cards: Path, slots: Slots, by: FurtherRound, score: str | None, as_json: bool) -> None:
@@ -30,7 +31,14 @@ def tell_next_round(cards: Path, slots: Slots, by: FurtherRound, score: str | No
     wanted = score or (found.cut.score.value if found.cut and found.cut.score else None)
     board = _chosen(results, wanted).board
     groups = -(-len(playing_on(board)) // slots.places)
-    at = starts(time_of(slots.first), groups, minutes=slots.minutes, places=slots.places, tees=slots.tees)
+    at = starts(
+        time_of(slots.first),
+        groups,
+        minutes=slots.minutes,
+        places=slots.places,
+        tees=slots.tees,
+        second=time_of(slots.second) if slots.second else None,
+    )
     drawn = draw_further(found, board, at, by)
     show_draw(by.seed, at, drawn, {name: name for name in board.scores}, as_json)
 

@@ -19,6 +19,9 @@ def next_round(
     ],
     seed: Annotated[str, typer.Option(help="The published seed, for who has the same score.")],
     first: Annotated[str, typer.Option(metavar="HH:MM", help="The first starting time.")] = "08:00",
+    second: Annotated[
+        str, typer.Option(metavar="HH:MM", help="A second start, for the second half of the groups.")
+    ] = "",
     minutes: Annotated[int, typer.Option(help="Between two groups of a tee; 0 for a shotgun start.")] = 10,
     places: Annotated[int, typer.Option(help="Players of a group, 2 to 4.")] = 3,
     tee: Annotated[list[int] | None, typer.Option(help="A hole that groups start at. Repeat.")] = None,
@@ -28,14 +31,17 @@ def next_round(
     ] = None,
     leaders_first: Annotated[bool, typer.Option("--leaders-first", help="The leaders start first.")] = False,
     before: Annotated[
-        Path | None, typer.Option(help="The draw of the round before, as 'marram draw --json' prints it.")
+        list[Path] | None,
+        typer.Option(
+            help="The draw of a round before, as 'marram draw --json' prints it, the latest last. Repeat."
+        ),
     ] = None,
     turn: Annotated[
         bool,
         typer.Option("--turn", help="Early ones start late and from the other tee, instead of by score."),
     ] = False,
     not_again: Annotated[
-        bool, typer.Option("--not-again", help="Nobody plays again with whom they played before.")
+        bool, typer.Option("--not-again", help="Nobody plays again with whom they played in these rounds.")
     ] = False,
     clubs_apart: Annotated[
         bool, typer.Option("--clubs-apart", help="No two of one club in a group.")
@@ -47,9 +53,11 @@ def next_round(
     from marram.services.field.draw_file import read_draw
     from marram.services.field.next_round import FurtherRound
 
-    groups = () if before is None else read_draw(before)
-    by = FurtherRound(seed, leaders_first, groups, turn, not_again, clubs_apart)
-    tell_next_round(cards, Slots(first, minutes, places, tuple(tee or [1])), by, score, json)
+    rounds = [read_draw(one) for one in before or ()]
+    groups = rounds[-1] if rounds else ()
+    earlier = [group for one in rounds[:-1] for group in one]
+    by = FurtherRound(seed, leaders_first, groups, turn, not_again, clubs_apart, earlier)
+    tell_next_round(cards, Slots(first, minutes, places, tuple(tee or [1]), second), by, score, json)
 
 
 def calendar(

@@ -78,6 +78,16 @@ def test_nobody_plays_again_with_whom_they_played() -> None:
     assert pairs.isdisjoint({frozenset(("P0", "P1")), frozenset(("P2", "P3"))})
 
 
+def test_nobody_plays_again_with_anybody_of_an_earlier_round() -> None:
+    """Of four, P0 met P1 and then P2: only P3 is left; by the round before alone P0 could meet P1 again."""
+    first = (Group("08:00", 1, ("P0", "P1")), Group("08:10", 1, ("P2", "P3")))
+    second = (Group("08:00", 1, ("P0", "P2")), Group("08:10", 1, ("P1", "P3")))
+    slots = starts(time(8), 2, minutes=10, places=2)
+    by = FurtherRound("s", before=second, not_again=True, earlier=first)
+    drawn = draw_further(EventFile(), board([3, 3, 5, 5]), slots, by)
+    assert {frozenset(group) for group in drawn.groups} == {frozenset(("P0", "P3")), frozenset(("P1", "P2"))}
+
+
 def test_turned_the_late_start_early() -> None:
     """The later half of the groups goes first, whatever the score."""
     before = tuple(Group(f"08:{at}0", 1, (f"P{2 * at}", f"P{2 * at + 1}")) for at in range(4))

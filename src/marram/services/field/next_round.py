@@ -25,6 +25,7 @@ class FurtherRound:
         turn: whether early ones start late and from the other tee, instead of by score.
         not_again: whether nobody plays again with whom they played before.
         clubs_apart: whether no two of one club are in a group.
+        earlier: the groups of rounds before that one, where nobody is to play again with anybody of them either.
     """
 
     seed: str
@@ -33,6 +34,7 @@ class FurtherRound:
     turn: bool = False
     not_again: bool = False
     clubs_apart: bool = False
+    earlier: Sequence[Group] = field(default=())
 
 
 def playing_on(board: LeaderBoard) -> dict[str, int]:
@@ -75,7 +77,9 @@ def draw_further(found: EventFile, board: LeaderBoard, starts: Sequence[Start], 
     clubs = {one.name: one.club for one in found.players}
     wishes: list[Wish] = [ClubsApart()] if by.clubs_apart else []
     if by.not_again:
-        wishes += no_repeats(groups)
+        wishes += no_repeats(
+            [*groups, *([name for name in one.players if name in scores] for one in by.earlier)]
+        )
     return draw([Drawn(key, clubs.get(key, "")) for key in order], starts, wishes)
 
 
