@@ -54,6 +54,12 @@ def test_the_first_room_is_what_is_needed_now() -> None:
     assert first == {"before": "holes", "play": "begin", "scoring": "log", "after": "log"}
 
 
+@pytest.mark.parametrize("role", ["scorer", "committee", "chief_referee"])
+def test_while_cards_come_in_they_are_first_for_whoever_takes_them(role: str) -> None:
+    """The main button of the first screen leads to them, not to the log."""
+    assert [one.name for one in rooms_for(role, "scoring")][:2] == ["now", "cards"]
+
+
 @pytest.mark.parametrize("hour", HOURS)
 @pytest.mark.parametrize("role", sorted(RULING))
 def test_a_ruling_is_given_from_beside_whatever_the_hour(role: str, hour: str) -> None:

@@ -144,7 +144,7 @@ ROOMS: tuple[Room, ...] = (
             "POST /cards/{number}/{player}/take-back": LEADING | {"scorer"},
         },
         entry="/cards",
-        order={SCORING: 1, PLAY: 3, AFTER: 2},
+        order={SCORING: 0, PLAY: 3, AFTER: 2},
     ),
     Room(
         "walk",
