@@ -74,6 +74,21 @@ def test_places_are_proposed_changed_by_hand_and_kept(kept: KeptHere, desk: Test
     assert "Dune 2" in desk.get("/papers/1/officials-sheet.html").text
 
 
+@pytest.mark.parametrize(
+    ("language", "unit"),
+    [("en-GB,en;q=0.9", " yd"), ("en-US", " yd"), ("de-DE,en-US;q=0.5", " m"), ("en", " m"), ("", " m")],
+)
+def test_lengths_of_holes_follow_the_place_of_whoever_prints(
+    desk: TestClient, language: str, unit: str
+) -> None:
+    """The region of the first language of the browser tells: yards in Great Britain and the United States, else metres."""
+    told = desk.get("/papers/1/referees-sheet.html", headers={"accept-language": language}).text
+    lengths = re.findall(r">\d{2,3}( yd| m)<", told)
+
+    assert len(lengths) == 18
+    assert set(lengths) == {unit}
+
+
 def test_two_who_place_at_once_lose_nothing_of_each_other(kept: KeptHere, desk: TestClient) -> None:
     """Each changed another official: both changes stand. Both changed one, differently: nothing is kept until somebody says which."""
     mine, theirs = (form(desk.get("/officials").text) for _ in range(2))

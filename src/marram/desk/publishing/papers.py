@@ -16,6 +16,9 @@ from marram.words.texts import text
 
 router = APIRouter()
 
+YARDS = frozenset({"CA", "GB", "US"})
+"""Regions whose courses are measured in yards (common practice)."""
+
 
 @router.get("/papers")
 def every_sheet(request: Request) -> Response:
@@ -45,7 +48,7 @@ def one_sheet(request: Request, number: int, sheet: str, form: str, paper: str =
     papers = _papers(request, number)
     if name not in papers.possible():
         raise HTTPException(404)
-    made = [papers.sheet(name)]
+    made = [papers.sheet(name, yards=in_yards(request))]
     if form == "html":
         return Response(
             event_sheet_html(made, size, style_of_sheets(size)), media_type="text/html; charset=utf-8"
@@ -56,6 +59,12 @@ def one_sheet(request: Request, number: int, sheet: str, form: str, paper: str =
         media_type="application/pdf",
         headers={"Content-Disposition": f'inline; filename="{filename}"'},
     )
+
+
+def in_yards(request: Request) -> bool:
+    """Tell whether whoever asks measures holes in yards, by the region of the first language that the browser asks for."""
+    first = request.headers.get("accept-language", "").partition(",")[0].partition(";")[0]
+    return first.strip().rpartition("-")[2].upper() in YARDS
 
 
 def title_of(name: SheetName) -> str:
