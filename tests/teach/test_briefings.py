@@ -20,6 +20,7 @@ from marram.teach.briefings.points import FOR_BEGINNERS, SHOWN_IN
 from marram.teach.briefings.printing import deck_pdf, flag_of
 from marram.teach.briefings.renewing import confirmed, renewed
 from marram.teach.situations.situation import solved
+from marram.words.texts import text as said
 from tests.cli.running import marram
 
 TOPIC = Topic("topics", ("17", "sand_touched"), 3, 6)
@@ -294,3 +295,12 @@ def test_a_way_too_long_to_be_read_on_paper_is_left_out() -> None:
     printed = {page.key: way_of(page, most=1) for page in pages}
     assert any(whole[key] and not printed[key] for key in whole)
     assert all(printed[key] in {"", whole[key]} for key in whole)
+
+
+def test_beginners_are_told_of_no_codes_and_of_advice_between_players() -> None:
+    """Codes of Local Rules that are not in force say nothing to who begins; advice is what a player asks another (10.2a)."""
+    pages = drawn_up(Topic("beginners", seed=231, count=24)).pages
+    assert not [page.made["told"] for page in pages if "Model Local Rule" in page.made["told"]]
+    assert any(said("briefings.no_local_rule") in page.made["told"] for page in pages)
+    advice = next(page for page in pages if page.incident == "advice_exchanged")
+    assert advice.facts["advice_to_or_from"] == "player_on_course"

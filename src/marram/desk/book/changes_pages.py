@@ -20,7 +20,7 @@ from marram.teach.book.contents import entries, slug_of
 from marram.teach.what_changed.adoption import MOST_SHOWN, adoption, codes_on
 from marram.teach.what_changed.drawing import ShownOnGround, on_ground
 from marram.teach.what_changed.kept import found
-from marram.teach.what_changed.telling import ToldChange, title_of, told
+from marram.teach.what_changed.telling import ToldChange, called, title_of, told
 from marram.words.language import language
 from marram.words.texts import text
 
@@ -158,7 +158,7 @@ def _address(one: ToldChange, earlier: str, later: str) -> str:
 
 def _called(given: str) -> str:
     if "-" in given:
-        return text("what_changed.page.day", day=given)
+        return text("what_changed.page.day", day=called(given))
     return text("what_changed.page.edition", year=given)
 
 

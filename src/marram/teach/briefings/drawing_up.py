@@ -64,7 +64,7 @@ def drawn_up(
     else:
         beginners = topic.kind == "beginners"
         found = for_beginners(topic.seed, topic.count) if beginners else of_topics(topic.given, topic.seed, topic.count)  # fmt: skip
-        pages = [page_of(one, course) for one in found]
+        pages = [page_of(one, course, plain=beginners) for one in found]
     if not pages:
         raise InputError(
             said("There is nothing to show: none of what was given leads to a situation with a ruling.")
@@ -76,8 +76,10 @@ def page_of(
     one: Situation,
     course: Course | None,
     title: str = "",
+    *,
     changed: Sequence[str] = (),
     first: Sequence[str] = (),
+    plain: bool = False,
 ) -> Page:
     """Return the page of a situation.
 
@@ -87,6 +89,7 @@ def page_of(
         title: what the page is called; empty: as the incident.
         changed: what changed, in words, where it is a page of that; it comes before the rest, which is then short.
         first: what is said before the reasons.
+        plain: whether Local Rules that are not in force are told without their codes, for whoever does not know them.
     """
     reasons = 1 if changed else MOST_REASONS
     why = [
@@ -105,12 +108,24 @@ def page_of(
     ]
     made = {
         "title": title or translate()(incident(one.incident).title),
-        "told": " ".join(_as_placed(one, course).told(_called(course))),
+        "told": " ".join(_told(_as_placed(one, course), course, plain=plain)),
         "question": text("briefings.question"),
         "ruling": one.headline,
         "why": "\n".join(why) or text("briefings.by_definition"),
     }
     return Page(one.incident, dict(one.facts), one.form.value, made)
+
+
+def _told(one: Situation, course: Course | None, *, plain: bool) -> tuple[str, ...]:
+    if not plain:
+        return one.told(_called(course))
+    rest = {
+        name: answer
+        for name, answer in one.facts.items()
+        if not (name.startswith("local_rule_") and answer in {"no", False})
+    }
+    said_plainly = replace(one, facts=rest).told(_called(course))
+    return said_plainly if len(rest) == len(one.facts) else (*said_plainly, text("briefings.no_local_rule"))
 
 
 def _as_placed(one: Situation, course: Course | None) -> Situation:
@@ -212,7 +227,7 @@ def _of_change(
         except InputError:
             pass
         else:
-            page = page_of(shown, course, one.title, changed)
+            page = page_of(shown, course, one.title, changed=changed)
             whole = replace(
                 _as_placed(shown, course), facts={name: _token(name, to) for name, to in facts.items()}
             )

@@ -43,7 +43,7 @@ FOR_BEGINNERS: Mapping[str, Point] = {
     "sand_touched": {"ball_and_bunker": "lies_in_it"},
     "ball_dropped": {},
     "ball_moved_by_player": {},
-    "ball_lifted": {"who_lifted": "player_or_authorised"},
+    "ball_lifted": {"who_lifted": "player_or_authorised", "area_of_ball": "putting_green"},
     "green_repaired": {
         "mark_on_green": "person_or_outside_influence",
         "repair_within_limits": "yes",
@@ -51,7 +51,12 @@ FOR_BEGINNERS: Mapping[str, Point] = {
     },
     "ball_hit_flagstick": {},
     "wrong_ball_played": {"ball_struck": "wrong", "wrong_ball_moving_in_water": "no"},
-    "advice_exchanged": {"advice_deed": "asked", "was_advice": "yes", "during_round": "yes"},
+    "advice_exchanged": {
+        "advice_deed": "asked",
+        "was_advice": "yes",
+        "during_round": "yes",
+        "advice_to_or_from": "player_on_course",
+    },
     "whose_turn": {},
     "wrong_green": {"wrong_green_interference": "ball_on_it", "played_despite_wrong_green": "no"},
     "scorecard_fault": {},

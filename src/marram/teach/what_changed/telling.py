@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 from marram.rules.editions import EDITION_2019, EDITION_2023
@@ -17,7 +17,7 @@ from marram.words.language import translate
 from marram.words.sheet import Sheet, sheet
 from marram.words.story import story_sheet
 from marram.words.telling import is_told, telling
-from marram.words.texts import capital, count_text, text
+from marram.words.texts import capital, count_text, day_words, text
 
 SEVERAL_BREACHES = "several_breaches"
 """The change of Rule 1.3c(4): it lies between acts, so that no single incident shows it."""
@@ -90,13 +90,15 @@ def title_of(count: int, earlier: str, later: str) -> str:
     """
     if "-" not in earlier + later:
         return count_text("what_changed.count", count, earlier=earlier, later=later)
-    if (
-        "-" in earlier
-        and "-" in later
-        and (date.fromisoformat(later) - date.fromisoformat(earlier)).days == 1
-    ):
-        return count_text("what_changed.on", count, day=later)
-    return count_text("what_changed.between", count, earlier=earlier, later=later)
+    days = [date.fromisoformat(one) for one in (earlier, later) if "-" in one]
+    if len(days) > 1 and days[1] - days[0] == timedelta(days=1):
+        return count_text("what_changed.on", count, day=called(later))
+    return count_text("what_changed.between", count, earlier=called(earlier), later=called(later))
+
+
+def called(given: str) -> str:
+    """Return how an edition or a day is called: its year, or the day as it is spoken."""
+    return day_words(date.fromisoformat(given)) if "-" in given else given
 
 
 def told(

@@ -33,6 +33,7 @@ TEXTS: dict[str, str] = {
     "room_sees_way": "The room sees the way to it, at the foot of this page:",
     "times.one": "At this event it was ruled on {count} time.",
     "times.several": "At this event it was ruled on {count} times.",
+    "no_local_rule": "No Local Rule changes this here.",
     "ruled_in": "Rules of {year}: {headline}",
     "room_waits": "The room does not see this yet:",
     "room_sees_it": "The room sees this:",
