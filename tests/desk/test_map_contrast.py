@@ -4,8 +4,11 @@ The number is that of WCAG 2.2, success criterion 1.4.11 (non-text contrast); th
 relative luminance; 4.5 to 1 for text is criterion 1.4.3.
 """
 
+import re
+
 import pytest
 
+from marram.desk.shell.assets import DESK
 from tests.desk.styles import THEMES, contrast, declared
 
 LEAST = 3.0
@@ -69,6 +72,31 @@ def test_an_edge_stands_out_on_both_sides(kind: str, theme: str) -> None:
     """The outline of each kind of ground is seen against it and against what may lie beside it."""
     found = edge_contrast(kind, theme)
 
+    assert min(found.values()) >= LEAST, found
+
+
+def looks_without_a_network() -> dict[str, tuple[str, str]]:
+    """Return fill and stroke of each kind of ground on the map that a phone holds, which has one look."""
+    style = (DESK / "offline" / "static" / "map_here.css").read_text(encoding="utf-8")
+    found = re.findall(r"^\.g-(\w+).* \{ fill: (#\w+); stroke: (#\w+); \}", style, re.MULTILINE)
+    return {kind: (six_digits(fill), six_digits(stroke)) for kind, fill, stroke in found}
+
+
+def six_digits(colour: str) -> str:
+    """Return a colour with both digits of each part."""
+    return colour if len(colour) == 7 else "#" + "".join(2 * digit for digit in colour[1:])
+
+
+def test_edges_stand_out_on_the_map_of_a_phone_without_a_network() -> None:
+    """Each outline against its own ground and the grass around it; of an evacuation point the fill."""
+    looks = looks_without_a_network()
+    found = {}
+    for kind, (fill, stroke) in looks.items():
+        around = {"boundary": (), "rough": ("boundary",)}.get(kind, GRASS)
+        seen, own = (fill, ()) if kind == "evacuation_point" else (stroke, (fill,))
+        found[kind] = min(contrast(seen, one) for one in (*own, *(looks[one][0] for one in around)))
+
+    assert len(found) > 15
     assert min(found.values()) >= LEAST, found
 
 
