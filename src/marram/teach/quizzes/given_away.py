@@ -8,11 +8,12 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
     "code_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
     "conduct_finding": frozenset({"no_disqualification", "disqualified"}),
     "match_state": frozenset({"hole_penalty"}),
-    "policy_penalty": frozenset({"one_stroke", "general", "disqualification"}),
+    "policy_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
 }
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "caddie_acted": {"caddie_deed": frozenset({"decided_on_relief"})},
+    "club_damaged": {"after_damage": frozenset({"nothing_yet"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},

@@ -185,7 +185,6 @@ OPENINGS: dict[str, str] = {
     "hopeless_ball_stopped": "{player}'s ball was stopped or deflected in motion.",
     "ball_broke": "{player}'s ball broke into pieces when it was struck.",
     "stroke_from_green_not_replayed": "{player} had to play a stroke from the green again, and played on instead.",
-    "left_the_group": "{player} did not stay in the group, and the Committee had approved no change.",
     "hit_power_line": "{player}'s ball hit a power line.",
     "hit_temporary_line": "{player}'s ball hit a temporary power line or cable.",
     "aeration_hole": "{player}'s ball lies in or near an aeration hole.",
