@@ -237,7 +237,8 @@ def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) ->
     if "go_on_under_that_rule" in ruling.notes:
         then = text("quizzes.goes_elsewhere")
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
-        then = text(f"quizzes.taken_away{'_or_free' if 'free' in step_families(ruling) else ''}")
+        is_free = "free" in step_families(ruling)
+        then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
         then = text("quizzes.no_free", next=then)
     return (
