@@ -211,6 +211,20 @@ def test_a_spot_is_named_as_one() -> None:
     assert option_words(option).area == "at the point directly under where the ball came to rest"
 
 
+def test_relief_for_a_ball_not_found_is_named_after_the_edge_it_crossed() -> None:
+    """Rule 15.2b: of a ball not found nobody knows where it came to rest; its title does not say so either."""
+    titles = {
+        reference: option_words(
+            ReliefOption(ReliefKind.UNDER_WHERE_IT_CAME_TO_REST, "15.2a(2)", reference, 1, ())
+        ).title
+        for reference in (Reference.UNDER_BALL, Reference.UNDER_EDGE_CROSSED)
+    }
+    assert titles == {
+        Reference.UNDER_BALL: "Relief under where the ball came to rest",
+        Reference.UNDER_EDGE_CROSSED: "Relief under where the ball crossed the edge",
+    }
+
+
 @pytest.mark.parametrize(("holes", "words"), [(1, "1 hole"), (2, "2 holes")])
 def test_an_amount_given_is_said_with_its_unit(holes: int, words: str) -> None:
     """A number is shown as given, in the singular where it is one."""

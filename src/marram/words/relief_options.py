@@ -75,6 +75,8 @@ def option_words(option: ReliefOption) -> OptionWords:
 
 
 def _title(option: ReliefOption) -> str:
+    if option.reference is Reference.UNDER_EDGE_CROSSED:
+        return say("TERMS", "title.under_edge_crossed")
     within_reach = option.kind is ReliefKind.PREFERRED_LIE and option.citation == WITHIN_REACH
     return say("TERMS", "title.within_reach") if within_reach else term(option.kind)
 

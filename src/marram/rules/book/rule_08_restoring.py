@@ -15,6 +15,7 @@ from marram.rules.facts.conditions_affecting import (
     worsened_after_rest,
     worsened_by,
 )
+from marram.rules.facts.teeing import TeeImprovement, tee_improvement
 from marram.rules.penalty import general
 from marram.rules.relief_option import Limit, Reference, Setting
 from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, no_penalty
@@ -85,4 +86,8 @@ def not_to_be_improved(case: Case) -> Ruling:
         return no_penalty("8.1d(2)").play_as_it_lies()
     if case.is_one_of(altered_place, AlteredPlace.PUTTING_GREEN) and allowed_on_green(case):
         return no_penalty("8.1b(10)").under("8.1d(2)").play_as_it_lies()
+    if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA) and case.is_one_of(
+        tee_improvement, TeeImprovement.GROUND_OR_GRASS
+    ):
+        return no_penalty("8.1b(8)").under("6.2b(3)", "8.1d(2)").play_as_it_lies()
     return breach(case, "8.1a", "8.1d(2)")

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from marram.rules.book.local_rules.area_e import alternative_options
+from marram.rules.book.local_rules.area_e_options import alternative_options
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
 from marram.rules.book.rule_06_wrong_ball import ball_out_of_play_played
 from marram.rules.book.rule_11_deliberate_acts import deflected_elsewhere
@@ -102,9 +102,14 @@ def near_boundary(case: Case) -> Ruling:
 
 
 @provision("18.2b")
-def ball_not_found(case: Case) -> Ruling:
-    """Stroke and distance, unless it is known or virtually certain what became of the ball."""
-    certain = case[whereabouts]
+def ball_not_found(case: Case, known: Whereabouts | None = None) -> Ruling:
+    """Stroke and distance, unless it is known or virtually certain what became of the ball.
+
+    Args:
+        case: the case.
+        known: what is known of the ball, if that was told already in other words.
+    """
+    certain = known or case[whereabouts]
     if certain in (Whereabouts.NOT_KNOWN, Whereabouts.OUT_OF_BOUNDS):
         return lost_or_out(case)
     at_hand = case.is_one_of(provisional_state, *AT_HAND)

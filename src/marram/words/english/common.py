@@ -75,6 +75,7 @@ TERMS: dict[str, str] = {
     "ReliefKind.PROVISIONAL": "Continue with the provisional ball",
     "ReliefKind.NEAREST_SPOT": "Nearest spot",
     "ReliefKind.PREFERRED_LIE": "Preferred lie",
+    "title.under_edge_crossed": "Relief under where the ball crossed the edge",
     "title.within_reach": "Placing within reach of the mobility device",
     "size.within_reach": "within six inches (15 cm)",
     "ReliefKind.REPLAY": "Play the stroke again",

@@ -1,45 +1,26 @@
 """Model Local Rules, area E: special or required relief procedures."""
 
-from marram.rules.book.local_rules.area_e_options import with_dropping_zone
+from marram.rules.book.local_rules.area_e_options import alternative_options
 from marram.rules.book.relief_options import CONTINUE_WITH_PROVISIONAL, offer, stroke_and_distance
 from marram.rules.book.rule_14_wrong_place import played_from_wrong_place
 from marram.rules.book.rule_17_options import penalty_area_relief
+from marram.rules.book.rule_18_lost import ball_not_found
 from marram.rules.book.rule_18_two_provisional_balls import provisional_gone_too
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.alternative import alternative_ball_dropped, alternative_ball_in_area
-from marram.rules.facts.lost import AT_HAND, ProvisionalState, provisional_state
+from marram.rules.facts.lost import AT_HAND, ProvisionalState, Whereabouts, provisional_state
 from marram.rules.facts.penalty_area import certain_in_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.penalty import general, strokes
-from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, no_penalty
-
-
-def alternative_option() -> ReliefOption:
-    """For two strokes: drop between the lines through where the ball was lost and the fairway point."""
-    return ReliefOption(
-        ReliefKind.EXTENDED,
-        "E-5",
-        Reference.TWO_POINTS,
-        2,
-        (Limit.NOT_NEARER, Limit.GENERAL_AREA),
-        2,
-    )
-
-
-@provision("E-5")
-def alternative_options(case: Case) -> tuple[ReliefOption, ...]:
-    """For two strokes: the relief area between the two points, or a dropping zone where there is one."""
-    return with_dropping_zone(case, (alternative_option(),), penalty=2)
 
 
 @provision("E-5")
 def alternative_to_stroke_and_distance(case: Case) -> Ruling:
     """For a ball lost or out of bounds: two strokes instead of going back, where the Committee allows it."""
     if not case.local_rule("E-5"):
-        ruling = offer(no_penalty("18.2b"), stroke_and_distance("18.2b"), may_play_as_it_lies=False)
-        return ruling.note("alternative_not_adopted")
+        return not_adopted(case)
     if case[certain_in_penalty_area]:
         return not_for_a_ball_in_a_penalty_area(case)
     provisional = case[provisional_state]
@@ -52,6 +33,14 @@ def alternative_to_stroke_and_distance(case: Case) -> Ruling:
         return ball_dropped_under_the_alternative(case, so_far.also(strokes(2, "E-5")))
     options = (stroke_and_distance("18.2b"), *alternative_options(case))
     return offer(so_far, *options, may_play_as_it_lies=False).note("alternative_points")
+
+
+@provision("18.2b")
+def not_adopted(case: Case) -> Ruling:
+    """Without the Local Rule it is a ball that was not found, or is out of bounds, like any other."""
+    in_penalty_area = case[certain_in_penalty_area]
+    known = Whereabouts.PENALTY_AREA if in_penalty_area else Whereabouts.NOT_KNOWN
+    return ball_not_found(case, known).note("alternative_not_adopted")
 
 
 @provision("E-5")

@@ -1,4 +1,4 @@
-"""Model Local Rules, area E: what they add to the relief of a Rule (dropping zones, back on the line)."""
+"""Model Local Rules, area E: what they add to the relief of a Rule (dropping zones, two strokes instead of going back, back on the line)."""
 
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -68,3 +68,21 @@ def may_be_played_outside_relief_area(case: Case) -> bool:
     if not (case[rest_near_where_it_first_touched] and case[rest_in_area_first_touched]):
         return False
     return not case[rest_nearer_than_start_of_line]
+
+
+def alternative_option() -> ReliefOption:
+    """For two strokes: drop between the lines through where the ball was lost and the fairway point."""
+    return ReliefOption(
+        ReliefKind.EXTENDED,
+        "E-5",
+        Reference.TWO_POINTS,
+        2,
+        (Limit.NOT_NEARER, Limit.GENERAL_AREA),
+        2,
+    )
+
+
+@provision("E-5")
+def alternative_options(case: Case) -> tuple[ReliefOption, ...]:
+    """For two strokes: the relief area between the two points, or a dropping zone where there is one."""
+    return with_dropping_zone(case, (alternative_option(),), penalty=2)
