@@ -2,7 +2,9 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, datetime
+from html import unescape
 
 import pytest
 
@@ -11,6 +13,7 @@ from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
 from marram.services.log.log import ruling_entry
 from marram.services.log.searching import AT_A_TIME
+from marram.words.texts import text
 from tests.clubs import club
 from tests.desk.asking import TestClient
 from tests.desk.test_log import RULING, form
@@ -66,6 +69,24 @@ def test_the_log_is_searched_from_its_page(desk: TestClient) -> None:
     assert 'value="zebra"' in desk.get("/log?q=zebra&hole=9&outcome=free").text
     assert "0 entries found" in desk.get("/log?q=zebra").text
     assert desk.get("/log?q=%22+OR+%2A&hole=x&outcome=y&kind=z").status_code == 200
+
+
+def test_what_today_s_book_rules_otherwise_stands_on_the_page_of_the_entry(
+    kept: KeptHere, desk: TestClient
+) -> None:
+    """A penalty recorded as an earlier book had it is said with today's ruling; a ruling that holds today says nothing of it."""
+    entry = ruling_entry(CASE, NOW)
+    outcome = {**entry.content["outcome"], "count": None}
+    earlier = replace(
+        entry, id=new_ident(), content={**entry.content, "outcome": outcome, "headline": "As it was"}
+    )
+    for one in (entry, earlier):
+        kept.shared.log.append(kept.event_id, one)
+    holds, differs = (desk.get(f"/log/{number}").text for number in (1, 2))
+    told = text("log.differs_today", today=entry.content["headline"])
+
+    assert told in unescape(differs)
+    assert "ruled otherwise:" not in holds
 
 
 def test_a_ruling_is_withdrawn_by_an_entry(kept: KeptHere, desk: TestClient) -> None:

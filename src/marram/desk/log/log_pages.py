@@ -13,6 +13,7 @@ from marram.desk.shell.workplace import show
 from marram.records.entry import Entry, Kept, Part, ident
 from marram.services.kinds.registry import kinds
 from marram.services.log.log import RULING, earlier_of
+from marram.services.log.log import again as ruled_again
 from marram.services.log.searching import OUTCOMES, Search, search
 from marram.words.texts import text
 
@@ -70,9 +71,10 @@ def one_photograph(request: Request, number: int, place: int) -> Response:
 
 @router.get("/log/{number}")
 def entry(request: Request, number: int) -> HTMLResponse:
-    """Show one entry, with earlier rulings about the same situation, of this event and of others."""
+    """Show one entry, with earlier rulings about the same situation, and what would be ruled today where that differs."""
     kept = kept_here(request)
     found = _numbered(kept, number)
+    today = ruled_again(found) if found.kind == RULING else None
     (one,) = shown(kept, [found])
     before = earlier_of(kept.log, found)
     parts = kept.log.parts(found.id)
@@ -94,6 +96,7 @@ def entry(request: Request, number: int) -> HTMLResponse:
         ],
         erased=None in parts,
         again=case_url(found),
+        today=today.headline if today and today.differs else "",
         before=list(
             zip(
                 shown(kept, [other.entry for other in before]),

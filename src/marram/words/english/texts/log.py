@@ -11,6 +11,7 @@ TEXTS: dict[str, str] = {
     "corrects": "This corrects {link}.",
     "rival": "{link} corrects the same: two people did so at once. Both stand; withdraw the one that is not to hold.",
     "otherwise": "It was ruled otherwise than computed.",
+    "differs_today": "Today the same case would be ruled otherwise: {today}",
     "erased": "A note or photograph was erased.",
     "earlier": "The same situation",
     "same": "ruled alike",
