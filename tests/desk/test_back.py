@@ -39,6 +39,26 @@ def test_the_way_to_the_holes_of_today_keeps_the_case(editing: FastAPI) -> None:
     assert "Back to the case" in page
 
 
+@pytest.mark.parametrize("path", PAGES)
+def test_the_list_of_rooms_beside_a_case_leads_back_to_it_too(editing: FastAPI, path: str) -> None:
+    """A link that knows no case was followed on a case's page: the page it leads to goes back there, after a save as well."""
+    desk = TestClient(editing)
+    said = desk.get(path, headers={"referer": f"{str(desk.base_url).rstrip('/')}{CASE}"}).text
+    for page in (said, desk.get(path).text):
+        assert f'href="{CASE.replace("&", "&amp;")}"' in page
+        assert "Back to the case" in page
+
+
+@pytest.mark.parametrize("came", ["https://elsewhere.example/case?what=sand_touched", "/log", "http://["])
+def test_it_leads_back_to_no_case_of_another_site(editing: FastAPI, came: str) -> None:
+    """What another site, another page or a broken header says one came from is not gone back to."""
+    desk = TestClient(editing)
+    referer = came if ":" in came else f"{str(desk.base_url).rstrip('/')}{came}"
+    page = desk.get("/map", headers={"referer": referer}).text
+    assert "elsewhere.example" not in page
+    assert "Back to the course" in page
+
+
 @pytest.mark.browser
 def test_the_view_of_a_case_is_there_again(chromium: Browser, address: str) -> None:
     """Who leaves a case for another page and comes back finds the map where it was."""

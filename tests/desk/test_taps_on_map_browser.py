@@ -106,6 +106,30 @@ def test_the_whole_course_zooms_by_double_tap_and_opens_a_hole_by_its_number(pho
     assert "ball=" not in page.url
 
 
+CROWDED = """() => {
+  const all = [...document.querySelectorAll("#map .hole-number")].map((one) => one.getBoundingClientRect());
+  const near = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
+  const last = all.length - 1 - all.toReversed().findIndex((one, at, of) => of.slice(at + 1).some((other) => near(one, other) < 22));
+  const one = [...document.querySelectorAll("#map .hole-number")][last];
+  return [one.textContent.trim(), all[last].x + all[last].width / 2, all[last].y + all[last].height / 2];
+}"""
+"""A hole whose number stands within a finger of one that comes before it, and where."""
+
+
+def test_where_numbers_stand_close_together_a_tap_opens_the_nearest(phone: BrowserContext) -> None:
+    """A finger is broader than they are apart, and the one before it in the page is within it too."""
+    page = phone.new_page()
+    page.goto("/")
+    expect(page.locator("#map[data-ready=yes]")).to_have_count(1)
+    drawn(page)
+    page.evaluate("void marramMap.setZoom(marramMap.getZoom() - 1.2, { animate: false })")
+    drawn(page)
+    hole, *at = page.evaluate(CROWDED)
+    page.touchscreen.tap(*at)
+    page.wait_for_url(re.compile(r"/ball\?hole="))
+    assert re.search(r"hole=(\d+)", page.url)[1] == hole  # type: ignore[index]
+
+
 def test_a_tap_on_a_hole_is_shown_at_once_and_places_the_ball_once(phone: BrowserContext) -> None:
     """However often it is repeated by the same hand, while the desk answers and when it has answered."""
     page = phone.new_page()

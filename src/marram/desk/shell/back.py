@@ -1,7 +1,8 @@
 """Back where one was: the case from which the editor, the holes or the marking were opened, never another site.
 
-The address is given as ``back`` and kept in a cookie of the browser's session, so that what is saved there in between,
-with a script or without, loses nothing.
+The address is given as ``back``, or is that of the case from which the browser says a link was followed (``Referer``,
+RFC 9110, 10.1.3), as the list of rooms beside a case knows no case. It is kept in a cookie of the browser's session, so
+that what is saved there in between, with a script or without, loses nothing.
 """
 
 from urllib.parse import quote, unquote, urlsplit
@@ -14,6 +15,8 @@ LONGEST = 3000
 """Letters of an address that is kept: a cookie holds 4096 bytes in all (RFC 6265, 6.1)."""
 OF_A_CASE = frozenset({"/ball", "/what", "/case", "/together", "/may"})
 """Paths that show a case."""
+LEADING_BACK = ("/map", "/holes", "/marking")
+"""Where paths begin that lead back to a case they were opened from."""
 
 
 def within(back: str) -> str:
@@ -33,8 +36,22 @@ def within(back: str) -> str:
 
 
 def back_of(request: Request) -> str:
-    """Return where a page leads back to: as its address says, else as was said before."""
-    return within(request.query_params.get("back") or unquote(request.cookies.get(COOKIE, "")))
+    """Return where a page leads back to: as its address says, else the case one came from, else as was said before."""
+    said_now = request.query_params.get("back") or case_come_from(request)
+    return within(said_now or unquote(request.cookies.get(COOKIE, "")))
+
+
+def case_come_from(request: Request) -> str | None:
+    """Return the case of this desk from which a link to a page that leads back was followed; ``None`` where it was none."""
+    if not request.url.path.startswith(LEADING_BACK):
+        return None
+    try:
+        came = urlsplit(request.headers.get("referer", ""))
+    except ValueError:
+        return None
+    if came.netloc != request.headers.get("host") or came.path not in OF_A_CASE:
+        return None
+    return came.path + (f"?{came.query}" if came.query else "")
 
 
 def to_a_case(back: str) -> bool:
@@ -43,9 +60,10 @@ def to_a_case(back: str) -> bool:
 
 
 def keep_back(request: Request, answer: Response) -> None:
-    """Keep where the address of a page says to go back to."""
+    """Keep where a page is said to go back to."""
     kept = quote(back_of(request), safe="/?=,;")
-    if "back" in request.query_params and len(kept) <= LONGEST:
+    said_now = "back" in request.query_params or case_come_from(request) is not None
+    if said_now and len(kept) <= LONGEST:
         answer.set_cookie(COOKIE, kept, httponly=True, samesite="lax")
 
 

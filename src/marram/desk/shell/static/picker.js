@@ -101,17 +101,17 @@ export class Picker {
     }, TWICE);
   }
 
-  // The link in the list of holes for the number that a tap meant.
+  // The link in the list of holes for the number that a tap meant: where numbers stand close together, the nearest.
   holeAt(point) {
     const frame = this.map.getContainer().getBoundingClientRect();
+    let [nearest, meant] = [FINGER, null];
     for (const number of document.querySelectorAll("#map .hole-number")) {
       const box = number.getBoundingClientRect();
       const [x, y] = [(box.left + box.right) / 2 - frame.left, (box.top + box.bottom) / 2 - frame.top];
-      if (Math.hypot(point.x - x, point.y - y) <= FINGER) {
-        return document.querySelector(`a.hole[data-hole="${number.textContent.trim()}"]`);
-      }
+      const far = Math.hypot(point.x - x, point.y - y);
+      if (far <= nearest) [nearest, meant] = [far, number.textContent.trim()];
     }
-    return null;
+    return meant && document.querySelector(`a.hole[data-hole="${meant}"]`);
   }
 
   mark(place) {
