@@ -7,10 +7,12 @@ from datetime import UTC, datetime
 from html import unescape
 
 import pytest
+from sqlalchemy import select
 
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import new_ident
+from marram.records.tables import Club
 from marram.services.log.log import ruling_entry
 from marram.services.log.searching import AT_A_TIME
 from marram.words.texts import text
@@ -57,6 +59,20 @@ def test_what_was_not_recorded_today_says_its_day(kept: KeptHere, desk: TestClie
         assert [number for number, _ in told] == ["2", "1"]
         assert re.fullmatch(r"2[012] Jun 2025, \d\d:\d\d", told[1][1])
         assert told[0][1] == f"{today.astimezone():%H:%M}"
+
+
+def test_times_are_those_of_the_club_s_clocks(kept: KeptHere, desk: TestClient) -> None:
+    """Where the machine stands in another zone (a hired one keeps UTC), the log, the day and the first screen say the club's time."""
+    with kept.records.changing() as session:
+        session.scalars(
+            select(Club)
+        ).one().time_zone = "Pacific/Kiritimati"  # 14 hours before UTC: of no machine here
+    kept.shared.log.append(kept.event_id, ruling_entry(CASE, datetime(2025, 6, 21, 20, 17, tzinfo=UTC)))
+
+    assert "22 June 2025, 10:17" in desk.get("/log/1").text
+    for page in ("/log", "/now"):
+        assert re.search(r"22 Jun 2025, 10:17", desk.get(page).text), page
+    assert "10:00" in desk.get("/day?on=2025-06-21").text.split("By the hour")[1]
 
 
 def test_the_log_is_searched_from_its_page(desk: TestClient) -> None:

@@ -50,7 +50,7 @@ def test_a_day_reads_each_entry_once_and_shows_what_was_added(
         return read(event, **given)
 
     monkeypatch.setattr(kept.log, "entries", entries_after)
-    days = DayRulings(kept.log, kept.event_id)
+    days = DayRulings(kept.log, kept.event_id, kept.zone)
     kept.add(ruling_entry(CASE, NOW))
     first = days.on(DAY)
     kept.add(ruling_entry(replace(CASE, hole=3), NOW))
@@ -65,7 +65,7 @@ def test_a_day_begins_anew_where_other_records_stand_in_the_place_of_these(
     kept: KeptHere, tmp_path: Path
 ) -> None:
     """A copy was put back: what was read of the entries that are gone is shown no more."""
-    days = DayRulings(kept.log, kept.event_id)
+    days = DayRulings(kept.log, kept.event_id, kept.zone)
     kept.add(ruling_entry(CASE, NOW))
     assert len(days.on(DAY)) == 1
     with made(tmp_path / "other.db") as records:

@@ -9,7 +9,7 @@ import pytest
 
 from marram.desk.log.kept import KeptHere
 from marram.records.entry import Kept
-from marram.services.cases.case import Case
+from marram.services.cases.case import Act, Case
 from marram.services.kinds.rulings import Instead
 from marram.services.log.differences import differences, looked_at
 from marram.services.log.log import About, ruling_entry
@@ -56,6 +56,22 @@ def test_an_entry_is_found_by_all_that_it_says(kept: KeptHere) -> None:
         assert numbers(kept, wanted) == [], wanted
     assert numbers(kept, Search(hole=9)) == [one.number]
     assert numbers(kept, Search(player=player.id, by=official.id)) == [one.number]
+
+
+def test_a_ruling_is_found_by_the_rules_of_the_relief_it_offers(kept: KeptHere) -> None:
+    """An unplayable ball is ruled on under Rule 19.1; what the player may do stands in 19.2, and it is looked for by that too."""
+    told = {
+        "area_of_ball": "general_area",
+        "last_stroke_from_penalty_area": "no",
+        "spot_of_ball_known": "yes",
+    }
+    told |= {"all_of_ball_out_of_bounds": "no", "spot_behind_in_general_area": "yes"}
+    act = Act("unplayable_ball", told)
+    one = recorded(kept, replace(CASE, incidents=(act,)))
+    assert "19.2" not in str(one.content["rules"])
+    for words in ("19.1", "19.2", "rule 19.2c", "unplayable 19.2b"):
+        assert numbers(kept, Search(words)) == [one.number], words
+    assert numbers(kept, Search("19.3")) == []
 
 
 def test_an_entry_is_found_by_its_outcome(kept: KeptHere) -> None:

@@ -35,14 +35,14 @@ def told_of(kept: KeptHere, entries: Sequence[Kept], players: bool) -> list[Told
         entries: the entries.
         players: whether names of players may be told.
     """
-    names = kept.names() if entries else {}
+    names, zone = (kept.names(), kept.zone) if entries else ({}, None)
     return [
         {
             "number": one.number,
             "kind": one.kind,
             "title": title_of(one),
             "headline": str(one.content.get("headline", "")) if isinstance(one.content, dict) else "",
-            "at": moment_words(happened_at(one).isoformat()),
+            "at": moment_words(happened_at(one).isoformat(), zone),
             "hole": one.told.get("hole"),
             "player": names.get(one.told.get("player", ""), "") if players else "",
             "by": names.get(one.told.get("by", ""), ""),
@@ -63,12 +63,12 @@ def latest(kept: KeptHere, role: str, players: bool) -> list[Told]:
 
 def open_now(kept: KeptHere) -> list[Told]:
     """Return the cases that wait for a ruling, the latest begun first."""
-    names = kept.names()
+    names, zone = kept.names(), kept.zone
     return [
         {
             "id": one.id,
             "by": names.get(one.by or "", ""),
-            "at": moment_words(one.begun_at),
+            "at": moment_words(one.begun_at, zone),
             "title": one.pages[0].title if one.pages else "",
         }
         for one in open_cases(kept.records, kept.event_id)
@@ -100,13 +100,13 @@ def places(kept: KeptHere, people: bool) -> list[Told]:
     """Return where officials said they are, the latest first; nothing where nobody may be named."""
     if not people:
         return []
-    names = kept.names()
+    names, zone = kept.names(), kept.zone
     return [
         {
             "name": names.get(one.person, ""),
             "hole": one.hole,
             "words": one.words,
-            "at": moment_words(one.reported_at),
+            "at": moment_words(one.reported_at, zone),
         }
         for one in whereabouts(kept.records, kept.event_id)
     ]

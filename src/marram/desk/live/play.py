@@ -1,7 +1,6 @@
 """The state of play as every page shows it and hears of it: that play is stopped, and when it goes on."""
 
 from datetime import UTC, datetime, tzinfo
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from fastapi import Request
 
@@ -9,7 +8,6 @@ from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import hears
 from marram.desk.people.who import may, who_asks
 from marram.errors import InputError
-from marram.records.starting_sheet import time_zone
 from marram.services.day.state_of_play import StateOfPlay, state_of_play
 from marram.services.day.suspension import SUSPENDED
 from marram.words.texts import text
@@ -22,7 +20,7 @@ def play_told(kept: KeptHere, now: datetime | None = None) -> Told:
     found = state_of_play(kept.log, kept.event_id)
     if found is None or not found.holds(now or datetime.now(UTC)):
         return {"words": "", "until": ""}
-    return {"words": _words(found, _zone(kept)), "until": "" if found.at is None else found.at.isoformat()}
+    return {"words": _words(found, kept.zone), "until": "" if found.at is None else found.at.isoformat()}
 
 
 def play_here(request: Request) -> Told | None:
@@ -54,12 +52,3 @@ def _words(found: StateOfPlay, zone: tzinfo | None) -> str:
 
 def _clock(moment: datetime, zone: tzinfo | None) -> str:
     return f"{moment.astimezone(zone):%H:%M}"
-
-
-def _zone(kept: KeptHere) -> tzinfo | None:
-    """Return the zone of the club's clocks; ``None``, that of this machine, where it is not known."""
-    name = time_zone(kept.records, kept.event_id)
-    try:
-        return ZoneInfo(name) if name else None
-    except (ZoneInfoNotFoundError, ValueError):
-        return None

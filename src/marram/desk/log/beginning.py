@@ -1,5 +1,6 @@
 """Beginning a ruling for a player of a group, with one hand; the cases that are open; handing one to somebody else."""
 
+from functools import partial
 from typing import Annotated
 from uuid import UUID, uuid5
 
@@ -84,7 +85,7 @@ def waiting(request: Request) -> HTMLResponse:
         title=text("log.open.title"),
         cases=[(shown_begun(kept, one, ""), one.by == me) for one in found],
         officials=kept.officials(),
-        moment_words=moment_words,
+        moment_words=partial(moment_words, zone=kept.zone),
     )
 
 

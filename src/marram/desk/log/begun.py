@@ -51,13 +51,14 @@ def shown_begun(kept: KeptHere, found: Begun, device: str) -> BegunHere:
     """Return a case begun as a page on a device shows it."""
     names = kept.names()
     numbers = {group.id: group.number for group in kept.all_groups()}
+    zone = kept.zone
     return BegunHere(
         found,
         names.get(found.player or "", ""),
         numbers.get(found.group or "", 0),
         names.get(found.by or "", ""),
         tuple(
-            (page.address, f"{moment_words(page.kept_at)} {page.title}")
+            (page.address, f"{moment_words(page.kept_at, zone)} {page.title}")
             for page in found.pages
             if page.device != device
         ),

@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, tzinfo
 from threading import Lock
 
 from marram.desk.log.titles import title_of
@@ -20,7 +20,7 @@ class DayRuling:
     Attributes:
         number: of its entry.
         title: what happened, in words.
-        hour: the hour it was given in, 0 to 23, by the clock of the desk's machine.
+        hour: the hour it was given in, 0 to 23, by the clocks of the club.
         place: longitude and latitude in degrees; ``None`` where they are not known.
     """
 
@@ -36,10 +36,11 @@ class DayRulings:
     Args:
         log: the log.
         event: whose entries.
+        zone: of the club's clocks; ``None``: that of this machine.
     """
 
-    def __init__(self, log: Log, event: str) -> None:
-        self._log, self._event = log, event
+    def __init__(self, log: Log, event: str, zone: tzinfo | None) -> None:
+        self._log, self._event, self._zone = log, event, zone
         self._lock = Lock()
         self._forget("")
 
@@ -62,13 +63,13 @@ class DayRulings:
         for one in self._log.entries(self._event, after=self._last.number if self._last else 0, kind=RULING):
             self._last = one
             if (day := _played_on(one)) is not None:
-                self._found[day].append(_of(one))
+                self._found[day].append(_of(one, self._zone))
 
 
-def _of(entry: Kept) -> DayRuling:
+def _of(entry: Kept, zone: tzinfo | None) -> DayRuling:
     place = entry.told.get("place")
     at = (float(place["longitude"]), float(place["latitude"])) if place else None
-    return DayRuling(entry.number, title_of(entry), happened_at(entry).astimezone().hour, at)
+    return DayRuling(entry.number, title_of(entry), happened_at(entry).astimezone(zone).hour, at)
 
 
 def _played_on(entry: Kept) -> date | None:

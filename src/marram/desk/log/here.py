@@ -1,6 +1,6 @@
 """Who uses this device, and which device it is."""
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, tzinfo
 
 from fastapi import Request, Response
 
@@ -55,9 +55,16 @@ def can_decide(request: Request, kept: KeptHere) -> bool:
     return not person_here(request) or person_here(request) in {one.id for one in kept.chiefs()}
 
 
-def moment_words(moment: str) -> str:
-    """Return a moment, ISO 8601, as the clock of this machine shows it: the time, with the day where it is another."""
-    return texts.moment_words(datetime.fromisoformat(moment).astimezone(), datetime.now().astimezone().date())
+def moment_words(moment: str, zone: tzinfo | None) -> str:
+    """Return a moment, ISO 8601, as the clocks of a zone show it: the time, with the day where it is another.
+
+    Args:
+        moment: the moment.
+        zone: the zone, such as the club's (`KeptHere.zone`); ``None``: that of this machine.
+    """
+    return texts.moment_words(
+        datetime.fromisoformat(moment).astimezone(zone), datetime.now(UTC).astimezone(zone).date()
+    )
 
 
 def now() -> datetime:

@@ -2,8 +2,9 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, tzinfo
 from functools import cached_property
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from fastapi import Request
 
@@ -55,7 +56,16 @@ class KeptHere:
     @cached_property
     def day_rulings(self) -> DayRulings:
         """The rulings by day, each read once."""
-        return DayRulings(self.log, self.event_id)
+        return DayRulings(self.log, self.event_id, self.zone)
+
+    @property
+    def zone(self) -> tzinfo | None:
+        """The zone of the club's clocks; ``None``, that of this machine, where it is not known."""
+        name = time_zone(self.records, self.event_id)
+        try:
+            return ZoneInfo(name) if name else None
+        except (ZoneInfoNotFoundError, ValueError):
+            return None
 
     def maps(self) -> MapVersions:
         """Return the versions of the map."""

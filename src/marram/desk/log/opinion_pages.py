@@ -1,6 +1,7 @@
 """Second opinions at the desk: asked from any page of a case, listed for the chief referee, answered, brought back."""
 
 from dataclasses import replace
+from functools import partial
 from typing import Annotated
 from urllib.parse import parse_qsl
 from uuid import UUID, uuid5
@@ -60,7 +61,7 @@ def opinion_list(request: Request) -> HTMLResponse:
         names=kept.names(),
         decides=can_decide(request, kept),
         case_of=_case_url,
-        moment_words=moment_words,
+        moment_words=partial(moment_words, zone=kept.zone),
     )
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, tzinfo
 
 from marram.desk.log.here import moment_words
 from marram.desk.log.kept import KeptHere
@@ -28,6 +28,7 @@ class Shown:
         corrects: the number of the entry it corrects; 0 for none.
         withdrawn: whether one of those that correct it withdraws it.
         rivals: the numbers of entries that correct the same one, both standing: two people did so at once.
+        zone: of the club's clocks; ``None``: that of this machine.
     """
 
     entry: Kept
@@ -38,26 +39,27 @@ class Shown:
     corrects: int = 0
     withdrawn: bool = False
     rivals: tuple[int, ...] = ()
+    zone: tzinfo | None = None
 
     @property
     def given_at(self) -> datetime:
         """When it happened, by the desk's clock as far as it is known."""
-        return happened_at(self.entry).astimezone()
+        return happened_at(self.entry).astimezone(self.zone)
 
     @property
     def at(self) -> str:
         """The same in words: the time, with the day where it is not today."""
-        return moment_words(self.given_at.isoformat())
+        return moment_words(self.given_at.isoformat(), self.zone)
 
     @property
     def by_device(self) -> datetime:
         """When it happened by the clock of the device."""
-        return datetime.fromisoformat(self.entry.told["given_at"]).astimezone()
+        return datetime.fromisoformat(self.entry.told["given_at"]).astimezone(self.zone)
 
     @property
     def kept_at(self) -> datetime:
         """When it reached the log, by the clock of the desk."""
-        return datetime.fromisoformat(self.entry.recorded_at).astimezone()
+        return datetime.fromisoformat(self.entry.recorded_at).astimezone(self.zone)
 
     @property
     def came(self) -> str:
@@ -88,7 +90,7 @@ def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | No
     """Return entries as a page shows them; only what these entries point at is looked up."""
     known = kept.names() if names is None else names
     corrections_of = kept.log.corrections_of(one.id for one in entries)
-    rivals_of = _rivals(kept, entries)
+    rivals_of, zone = _rivals(kept, entries), kept.zone
     corrected_ones = kept.log.entries_of(one.corrects for one in entries if one.corrects)
     found = []
     for one in entries:
@@ -104,6 +106,7 @@ def shown(kept: KeptHere, entries: Sequence[Kept], names: Mapping[str, str] | No
                 corrected.number if corrected else 0,
                 any(other.kind == "withdrawn" for other in corrections),
                 tuple(rivals_of.get(one.id, ())),
+                zone,
             )
         )
     return found

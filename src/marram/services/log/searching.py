@@ -4,6 +4,7 @@ import re
 import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from marram.errors import InputError
 from marram.records.database import Records
@@ -111,12 +112,20 @@ def _words(entry: Kept, parts: Sequence[Part | None]) -> Iterator[str]:
     if isinstance(case, dict):
         for act in case.get("incidents", ()):
             yield from _spelled(_title(str(act.get("incident", ""))))
-    for rule in content.get("rules", ()):
+    for rule in (*content.get("rules", ()), *_of_relief(content)):
         yield from rule_words(str(rule))
     yield from _outcome(content)
     for part in parts:
         if part is not None and part.media_type == "text/plain":
             yield from _spelled(part.content.decode(errors="replace"))
+
+
+def _of_relief(content: Mapping[str, Any]) -> Iterator[str]:
+    """Yield the Rules of the relief that a ruling offers: an unplayable ball is looked for by 19.2 as well as by 19.1."""
+    combined = (content.get("outcome") or {}).get("combined") or {}
+    for option in combined.get("relief") or ():
+        if option.get("citation"):
+            yield option["citation"]
 
 
 def rule_words(citation: str) -> Iterator[str]:
