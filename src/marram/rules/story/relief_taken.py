@@ -74,7 +74,8 @@ def put_or_played(case: Case, gap: int, before: Standing, deed: Deed, told: Abst
         return True
     if _overtakes(before.ruling, deed):
         return True
-    if relief_costs(before.ruling) and not _costs_one_way(before.ruling):
+    chosen = relief_costs(before.ruling) and not _costs_one_way(before.ruling)
+    if chosen and not _goes_back_or_is_replaced(before.ruling):
         return not _took(case, before, Taken.NOTHING_YET)
     return ask(case, "14.5a", ball_settled[gap])
 
@@ -138,6 +139,8 @@ def cost_of_relief(case: Case, before: Standing, deed: Deed, told: AbstractSet[i
         return ()
     if _is_taking(before, deed) and before.place not in told:
         return ()  # the price stands in the options of the act itself
+    if before.place not in told and _goes_back_or_is_replaced(ruling):
+        return ()  # as after any ball that is replaced: stroke and distance is told, not asked for
     named = before.place in told and not (deed.follows_relief and _took(case, before, Taken.NOTHING_YET))
     if not named:
         shown = _costs_one_way(ruling) or (deed.follows_relief and _one_price(ruling))
@@ -152,6 +155,13 @@ def _cost_of_option(case: Case, standing: Standing) -> tuple[Penalty, ...]:
         if option.penalty and _took(case, standing, taken_as(option)):
             return (strokes(option.penalty, option.citation),)
     return ()
+
+
+def _goes_back_or_is_replaced(ruling: Ruling) -> bool:
+    """Whether the ball is replaced, and all that may be done instead is stroke and distance, as at any time."""
+    return ruling.action is Action.REPLACE and all(
+        option.kind is ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief
+    )
 
 
 def _costs_one_way(ruling: Ruling) -> bool:
