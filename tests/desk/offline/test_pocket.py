@@ -137,6 +137,22 @@ def test_the_second_tap_of_one_hand_answers_nothing(pocket: Path, chromium: Brow
     context.close()
 
 
+@pytest.mark.browser
+def test_an_answer_shows_the_finger_on_it_before_it_is_lifted(pocket: Path, chromium: Browser) -> None:
+    """Going down marks it while the question still stands there; a finger that moves the page takes the mark away."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True, offline=True)
+    page = context.new_page()
+    page.goto(f"{pocket.as_uri()}#/{ASKED[0]}")
+    answer = page.locator(".answers a").first
+    expect(answer).to_be_visible()
+    asked = page.locator("h1").inner_text()
+    for kind, marked in (("pointerdown", 1), ("pointercancel", 0)):
+        answer.dispatch_event(kind, {"bubbles": True})
+        expect(page.locator(".answers .taken")).to_have_count(marked)
+        expect(page.locator("h1")).to_have_text(asked)
+    context.close()
+
+
 ON_AN_ANSWER = """([x, y]) => [...document.querySelectorAll(".answers a")].some((one) => {
   const box = one.getBoundingClientRect();
   return box.left < x && x < box.right && box.top < y && y < box.bottom;

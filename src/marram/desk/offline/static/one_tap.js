@@ -1,5 +1,6 @@
 // One tap, one answer, on the pages of the book as on those of the desk (shell/static/taps.js): a page that a tap led to
-// takes none before it can have been seen, and beside that tap none until a double tap would be over.
+// takes none before it can have been seen, and beside that tap none until a double tap would be over. What a finger is on
+// shows it as the finger goes down: the next page is made when it is lifted, which takes a slow phone longer.
 
 import { controlsNear } from "/static/shell/not_taken.js";
 
@@ -12,6 +13,15 @@ const CHOICES = "a[href], button, summary, label, input, select, svg";
 export function guardTaps(panel) {
   let last = null; // where and when the last tap was; null after a key, which meets what has the focus
   let free = 0;
+  let under = null; // what a finger went down on
+  const letGo = () => under?.classList.remove("taken");
+  panel.addEventListener("pointerdown", ({ target }) => {
+    letGo();
+    under = target.closest("a[href], button");
+    under?.classList.add("taken");
+  }, true);
+  panel.addEventListener("pointercancel", letGo, true); // it moves the page instead
+  panel.addEventListener("pointerup", ({ target }) => !under?.contains(target) && letGo(), true);
   panel.addEventListener("click", ({ detail, clientX, clientY }) => {
     last = detail > 0 ? { at: Date.now(), x: clientX, y: clientY } : null;
   }, true);
