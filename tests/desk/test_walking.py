@@ -140,6 +140,7 @@ def test_scores_told_out_of_reach_arrive_once_and_everybody_sees_them(
             form.get_by_role("button", name="Next hole").click()
         expect(page.locator("#waits")).to_contain_text("3 waiting", timeout=PATIENCE)
         page.locator('.walk-holes [data-hole="1"]').click()
+        expect(page.locator(".taken")).to_have_count(0)  # a hole that is opened again can be told again
         page.locator('#hole-1 [name="ball-1"][value="2"]').check()
         page.locator("#hole-1").get_by_role("button", name="Next hole").click()
         assert kept.log.head(kept.event_id) == 0

@@ -41,6 +41,7 @@ function showHole(hole) {
     if (link.dataset.hole === hole) link.setAttribute("aria-current", "true");
     else link.removeAttribute("aria-current");
   }
+  for (const one of document.querySelectorAll(".taken")) one.classList.remove("taken"); // this page is the one it led to
   history.replaceState(null, "", `?hole=${hole}`);
   scrollTo(0, 0);
 }

@@ -7,6 +7,7 @@ const OF_SOMEBODY = "marram-of-";
 const PATIENCE = 8000; // milliseconds that a page of the desk may take before the phone helps itself
 const NO_FACTS = new Set(["on", "edition", "form", "sides", "local", "handed", "club", "what", "said", "ask", "number"]);
 const WALK = /^\/walk(\/\d+\/\d+)?$/; // what a walking scorer opens again out of reach: kept once it was opened
+const ROOM = /^\/(entries|draw|ready|officials|holes|cards|results|board|matches|papers|published)(\/|$)/; // the book is no room of the Committee: a page or a sheet of one may take its time
 const PAPER = /^\/examination\/[^/]+$/; // a candidate's paper: kept while it is being sat, whoever is signed in or nobody
 const PAPERS = "marram-papers";
 const DOORS = /^\/(sign-out|sign-in|join\/)/;
@@ -75,9 +76,9 @@ async function page(request, address) {
   if (PAPER.test(address.pathname)) return paper(request, address);
   const kept = (WALK.test(address.pathname) && (await keptOf(address.pathname))) || (await keptOf("/offline"));
   if (!kept) return fetch(request);
-  const late = new Promise((_, fail) => setTimeout(fail, PATIENCE));
+  const late = () => new Promise((_, fail) => setTimeout(fail, PATIENCE));
   try {
-    return await Promise.race([fetch(request), late]);
+    return await (ROOM.test(address.pathname) ? fetch(request) : Promise.race([fetch(request), late()]));
   } catch {
     if (WALK.test(address.pathname) && (await keptOf(address.pathname))) return kept;
     if (HELD.data.includes(address.pathname)) return (await keptOf(address.pathname)) ?? kept;
