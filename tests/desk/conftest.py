@@ -16,7 +16,7 @@ from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
 
 CHROMIUM = Path("/usr/bin/chromium")
-QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--lang=en-GB"]
 
 
 @pytest.hookimpl(tryfirst=True)

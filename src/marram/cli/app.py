@@ -10,6 +10,7 @@ from typer.main import get_command
 
 from marram.cli.exits import faults_as_exit_codes, open_streams, quiet_when_unread
 from marram.cli.given_once import refuse_given_twice
+from marram.words.place import region_of_locale, write_as, writing_in
 
 COMMANDS = {
     "incidents": "book_app:incidents",
@@ -55,6 +56,7 @@ def run() -> None:
     """Run the application; marram's own errors become messages and exit codes."""
     with quiet_when_unread(), faults_as_exit_codes():
         open_streams()
+        write_as(writing_in(region_of_locale(os.environ)))
         name = sys.argv[1] if len(sys.argv) > 1 else ""
         command = get_command(application(name) if name in COMMANDS else names_alone())
         if os.environ.get("MARRAM_LANGUAGE"):

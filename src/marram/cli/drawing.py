@@ -25,7 +25,7 @@ from marram.competition.draw.wishes import (
 from marram.competition.entries.reading import read_entries
 from marram.errors import InputError
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +98,7 @@ def show_draw(
         lines: list[Line] = [("title", text("draw.title", seed=seed))]
         for slot, group in zip(slots, drawn.groups, strict=True):
             players = ", ".join(names[key] for key in group)
-            at = slot.time.isoformat("minutes")
+            at = clock_words(slot.time)
             lines.append(("item", text("draw.group", time=at, tee=slot.tee, players=players)))
         show_lines(lines)
     if drawn.clash:

@@ -27,7 +27,7 @@ from marram.services.field.draw_round import draw_of_round
 from marram.services.field.field_kept import columns_remembered, field_now, index_of, taken, withdrawing
 from marram.services.publishing.formats import written
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 def tell_field(where: Where, output: Path | None, as_json: bool) -> None:
@@ -199,7 +199,7 @@ def _show(here: Here, seed: str, found: DrawFound, as_json: bool) -> None:
         lines: list[Line] = [("title", text("draw.title", seed=seed))]
         for one in found.groups:
             players = ", ".join(called[who] for who in one.people)
-            at = one.at.isoformat("minutes")
+            at = clock_words(one.at)
             lines.append(("item", text("draw.group", time=at, tee=one.tee, players=players)))
         show_lines(lines)
 

@@ -19,7 +19,7 @@ from marram.services.kinds.registry import checked
 from marram.services.kinds.suspension import Cause, Suspension
 from marram.services.log.differences import differences
 from marram.services.log.opinions import opinions
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 E = TypeVar("E", bound=Enum)
 
@@ -94,7 +94,7 @@ def resume(records: str, at: str, ready: str | None, event: str | None) -> None:
         log.append(
             id_, checked(resuming(new_ident(), datetime.now(UTC), stopped, when, in_position_at=in_position))
         )
-    print(text("suspension.resumed", time=f"{when:%H:%M}"))
+    print(text("suspension.resumed", time=clock_words(when)))
 
 
 def _one_of(kind: type[E], given: str, option: str) -> E:

@@ -15,7 +15,7 @@ from marram.errors import InputError, did_you_mean, shown
 from marram.paper.event.on_paper import OnPaper
 from marram.said import said, sentences
 from marram.services.sheets.event_papers import papers_of_file
-from marram.words.texts import count_text, long_day_words, text
+from marram.words.texts import clock_words, count_text, long_day_words, text
 
 
 def zone_named(name: str) -> ZoneInfo:
@@ -117,8 +117,8 @@ def tell_sunset(course: Path, day: str, time_zone: str, minutes: int, as_json: b
             text(
                 "draw.sunset",
                 day=long_day_words(on),
-                sunset=f"{sets:%H:%M}",
-                last=f"{starts:%H:%M}",
+                sunset=clock_words(sets),
+                last=clock_words(starts),
                 minutes=minutes,
             )
         )

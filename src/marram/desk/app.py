@@ -23,6 +23,7 @@ from marram.desk.shell.assets import DESK, ROOMS, AsItLies, ForEver
 from marram.desk.shell.compressing import Compressing
 from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
+from marram.desk.shell.placing import Placing
 from marram.desk.shell.workplace import Workplace, with_holes, workplaces
 from marram.services.cases.event import Event, read_event
 from marram.services.ground.holes import green_slopes
@@ -94,6 +95,7 @@ def create_app(
             app.mount(f"/static/{{version}}/{room}", ForEver(room), name=f"kept-{room}")
     register(app)
     app.add_middleware(Doorkeeper)
+    app.add_middleware(Placing)
     app.add_middleware(Compressing)
     app.add_middleware(Guard, hosts=hosts)
     register_mending(app)

@@ -4,15 +4,17 @@ A key is looked up in its subject's file alone, so that a command loads no more 
 """
 
 from collections.abc import Callable, Mapping
-from datetime import date, datetime
+from datetime import date, datetime, time
 from functools import cache
 from importlib import import_module
 
 from marram.words.language import language
+from marram.words.place import writing
 
 ONE, SEVERAL = ".one", ".several"
 COUNTED = (ONE, SEVERAL)
 """What ends the two keys of a text that depends on a number: of one thing, and of none or several."""
+NOON = 12
 
 
 @cache
@@ -76,6 +78,11 @@ def set_in(sentence: str, values: Mapping[str, object]) -> str:
     return sentence.format(**values) if values else sentence
 
 
+def worded() -> str:
+    """Return what words hang on beside what they tell: the language, and how times and days are written; a key for words that are held."""
+    return f"{language().code} {writing()}"
+
+
 def capital(words: str) -> str:
     """Return words with a capital at their start, as a sentence or a heading begins."""
     return words[:1].upper() + words[1:]
@@ -83,7 +90,7 @@ def capital(words: str) -> str:
 
 def day_words(day: date) -> str:
     """Return a day as it is spoken: ``21 June 2025``."""
-    return _day("days.day", "days.month.{}".format, day)
+    return _day("days.month.{}".format, day)
 
 
 def long_day_words(day: date) -> str:
@@ -93,16 +100,24 @@ def long_day_words(day: date) -> str:
 
 def short_day_words(day: date) -> str:
     """Return a day in short: ``21 Jun 2025``."""
-    return _day("days.day", "days.short.{}".format, day)
+    return _day("days.short.{}".format, day)
 
 
 def moment_words(moment: datetime, today: date) -> str:
     """Return a moment as its clock shows it: the time, ``14:20``, with its day where that is not today."""
-    time = f"{moment:%H:%M}"
-    return (
-        time if moment.date() == today else text("days.moment", day=short_day_words(moment.date()), time=time)
-    )
+    at = clock_words(moment)
+    return at if moment.date() == today else text("days.moment", day=short_day_words(moment.date()), time=at)
 
 
-def _day(key: str, month: Callable[[int], str], day: date) -> str:
+def clock_words(moment: datetime | time | str) -> str:
+    """Return a time of day as it is written where the reader is: ``14:20`` or ``2:20 pm``; a text as ISO 8601 has it."""
+    at = time.fromisoformat(moment) if isinstance(moment, str) else moment
+    if not writing().twelve_hours:
+        return f"{at:%H:%M}"
+    half = "days.before_noon" if at.hour < NOON else "days.after_noon"
+    return text(half, hour=at.hour % NOON or NOON, minute=f"{at:%M}")
+
+
+def _day(month: Callable[[int], str], day: date) -> str:
+    key = "days.month_first" if writing().month_first else "days.day"
     return text(key, day=day.day, month=text(month(day.month)), year=day.year)

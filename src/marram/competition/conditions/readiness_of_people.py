@@ -8,7 +8,7 @@ from marram.competition.conditions.event_file import EventFile
 from marram.competition.conditions.handicaps import rating_for
 from marram.competition.conditions.standing import About, Exists, Standing, listed
 from marram.said import Said, counted, said
-from marram.words.texts import short_day_words
+from marram.words.texts import clock_words, short_day_words
 
 
 def of_players(found: EventFile) -> Iterator[Standing]:
@@ -103,16 +103,16 @@ def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:
                 said(
                     "{day}: the last group is home at {home}, and the sun sets at {sunset}.",
                     day=short_day_words(day),
-                    home=home.strftime("%H:%M"),
-                    sunset=sunset.strftime("%H:%M"),
+                    home=clock_words(home),
+                    sunset=clock_words(sunset),
                 )
                 if there.minutes_taken is None
                 else said(
                     "{day}: with {minutes} minutes for a round the last group is home at {home}, and the sun sets at {sunset}.",
                     day=short_day_words(day),
                     minutes=there.minutes_taken,
-                    home=home.strftime("%H:%M"),
-                    sunset=sunset.strftime("%H:%M"),
+                    home=clock_words(home),
+                    sunset=clock_words(sunset),
                 ),
                 said("Start earlier, from two tees, or closer together."),
             )

@@ -22,7 +22,7 @@ from marram.teach.what_changed.drawing import ShownOnGround, on_ground
 from marram.teach.what_changed.kept import found
 from marram.teach.what_changed.telling import ToldChange, called, title_of, told
 from marram.words.language import language
-from marram.words.texts import text
+from marram.words.texts import text, worded
 
 router = APIRouter()
 
@@ -164,11 +164,11 @@ def _called(given: str) -> str:
 
 def _told(earlier: str, later: str) -> tuple[ToldChange, ...]:
     first, second = _days(earlier, later)
-    return _in_words(first, second, language().code)
+    return _in_words(first, second, worded())
 
 
 @lru_cache(maxsize=16)
-def _in_words(first: date, second: date, _language: str) -> tuple[ToldChange, ...]:
+def _in_words(first: date, second: date, _worded: str) -> tuple[ToldChange, ...]:
     return tuple(told(found(first, second), first, second))
 
 

@@ -16,7 +16,9 @@ from marram.desk.live.watching import changes
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import LEADING, OFFICIALS, PUBLIC, hears, sees
 from marram.errors import InputError
+from marram.records.entry import Kept
 from marram.services.day.suspension import SUSPENDED
+from marram.words.place import NOWHERE, Writing, written_as
 
 AGAIN = 2.0
 """Seconds until the records are tried again that could not be read (own choice)."""
@@ -37,9 +39,11 @@ class Sight:
 
     Attributes:
         role: the role.
+        writing: how times and days are written where it listens.
     """
 
     role: str
+    writing: Writing = NOWHERE
 
     @property
     def players(self) -> bool:
@@ -183,7 +187,7 @@ class Hub:
                     return
 
     def _go_on(self, changed: Callable[[], bool]) -> None:
-        before: dict[tuple[str, str], str] = {}
+        before: dict[tuple[Sight, str], str] = {}
         if self.head() != self._told:  # what came before anything was watched, or while nothing could be
             self._told = self._tell(self._told, before)
         while True:
@@ -197,12 +201,11 @@ class Hub:
             if changed():
                 self._told = self._tell(self._told, before)
 
-    def _tell(self, last: int, before: dict[tuple[str, str], str]) -> int:
+    def _tell(self, last: int, before: dict[tuple[Sight, str], str]) -> int:
         """Tell everybody what is new; return the number of the last entry."""
         entries = self.kept.log.entries(self.kept.event_id, after=last)
-        told = {players: told_of(self.kept, entries, players) for players in (True, False)} if entries else {}
         upto = entries[-1].number if entries else last
-        items: dict[str, Items] = {}
+        items: dict[Sight, Items] = {}
         stands: dict[str, str] = {}
         for one in self._all():
             if one.standing is not None:
@@ -212,23 +215,22 @@ class Hub:
                     one.before = stands[one.about]
                     one.tell([(0, one.before)])
                 continue
-            role = one.sight.role
-            if role not in items:
-                said = one.sight.entries(told[one.sight.players]) if entries else []
-                for name, make in (
-                    ("where", _where),
-                    ("cases", _cases),
-                    ("play", _play),
-                    ("asked", _asked),
-                ):
-                    now = make(self.kept, one.sight)
-                    if before.get((role, name)) != now:
-                        before[role, name] = now
-                        said.append((0, now))
-                items[role] = said
-            if items[role]:
-                one.tell(items[role])
+            if one.sight not in items:
+                with written_as(one.sight.writing):
+                    items[one.sight] = self._seen(one.sight, entries, before)
+            if items[one.sight]:
+                one.tell(items[one.sight])
         return upto
+
+    def _seen(self, sight: Sight, entries: Sequence[Kept], before: dict[tuple[Sight, str], str]) -> Items:
+        """Return what somebody sees of new entries, and of what stands otherwise than before."""
+        said = sight.entries(told_of(self.kept, entries, sight.players)) if entries else []
+        for name, make in (("where", _where), ("cases", _cases), ("play", _play), ("asked", _asked)):
+            now = make(self.kept, sight)
+            if before.get((sight, name)) != now:
+                before[sight, name] = now
+                said.append((0, now))
+        return said
 
     def _all(self) -> list[Listener]:
         with self._lock:

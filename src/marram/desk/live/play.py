@@ -10,7 +10,7 @@ from marram.desk.people.who import may, who_asks
 from marram.errors import InputError
 from marram.services.day.state_of_play import StateOfPlay, state_of_play
 from marram.services.day.suspension import SUSPENDED
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 Told = dict[str, str]
 
@@ -51,4 +51,4 @@ def _words(found: StateOfPlay, zone: tzinfo | None) -> str:
 
 
 def _clock(moment: datetime, zone: tzinfo | None) -> str:
-    return f"{moment.astimezone(zone):%H:%M}"
+    return clock_words(moment.astimezone(zone))

@@ -13,6 +13,7 @@ from marram.desk.log.kept import kept_here
 from marram.desk.people.door import Door, secret_in
 from marram.desk.people.roles import PUBLIC
 from marram.desk.people.who import who_asks
+from marram.words.place import writing
 
 router = APIRouter()
 
@@ -62,7 +63,7 @@ def stream_to(request: Request, role: str, after: int | None, last_event_id: str
 
 async def _events(request: Request, number: int | None, role: str) -> AsyncIterator[str]:
     hub: Hub = request.app.state.live
-    listener = Listener(Sight(role), asyncio.get_running_loop())
+    listener = Listener(Sight(role, writing()), asyncio.get_running_loop())
     try:
         await to_thread.run_sync(hub.join, listener)
         sent = await to_thread.run_sync(hub.head)

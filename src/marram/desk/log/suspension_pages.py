@@ -31,7 +31,7 @@ from marram.services.ground.evacuation import ways_out_words
 from marram.services.kinds.suspension import Ball, Cause, Suspension
 from marram.services.log.log import RULING
 from marram.services.log.moments import happened_at
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 router = APIRouter()
 Note = Annotated[str, Form(max_length=2000)]
@@ -70,7 +70,7 @@ def suspension_page(request: Request) -> HTMLResponse:
         causes=sorted(Cause, key=lambda one: one is not Cause.OTHER),  # what nobody said is not lightning
         balls=list(Ball),
         before=[(one, _clock(zone, one)) for one in (every[1:] if stopped else every)],
-        time_words=lambda moment: datetime.fromisoformat(moment).astimezone(zone).strftime("%H:%M"),
+        time_words=lambda moment: clock_words(datetime.fromisoformat(moment).astimezone(zone)),
         played_on="/case?" + urlencode({"what": "played_after_suspension", "suspension": stopped.how.value})
         if stopped
         else "",
@@ -239,7 +239,7 @@ def _moment(entry: Kept) -> datetime:
 
 
 def _clock(zone: object, one: Stopped) -> str:
-    return _moment(one.entry).astimezone(zone).strftime("%H:%M")  # type: ignore[arg-type]
+    return clock_words(_moment(one.entry).astimezone(zone))  # type: ignore[arg-type]
 
 
 def _today(entry: Kept, began: datetime | None) -> bool:

@@ -21,7 +21,7 @@ from marram.desk.shell.templating import templates
 from marram.desk.shell.workplace import workplace, workplace_on
 from marram.services.cases.conditions import Conditions, conditions_of_event
 from marram.words.language import language
-from marram.words.texts import text, texts_of
+from marram.words.texts import clock_words, text, texts_of
 
 router = APIRouter()
 
@@ -139,7 +139,7 @@ def event(request: Request, response: Response) -> dict[str, Any]:
         "groups": [
             {
                 "number": one.number,
-                "starts_at": one.starts_at.strftime("%H:%M") if one.starts_at else "",
+                "starts_at": clock_words(one.starts_at) if one.starts_at else "",
                 "players": [{"id": player.id, "name": player.name} for player in one.players if player.name],
             }
             for one in groups

@@ -2,10 +2,10 @@
 
 from datetime import datetime
 
-from marram.words.texts import short_day_words
+from marram.words.texts import clock_words, short_day_words, text
 
 
 def moment(written: str) -> str:
     """Return a time, ISO 8601 in UTC, as day and time."""
     found = datetime.fromisoformat(written).astimezone()
-    return f"{short_day_words(found.date())}, {found:%H:%M}"
+    return text("days.moment", day=short_day_words(found.date()), time=clock_words(found))

@@ -12,12 +12,10 @@ from marram.paper.sheet_pdf import event_sheet_pdf
 from marram.records.starting_sheet import rounds
 from marram.services.sheets.event_papers import EventPapers, SheetName
 from marram.services.sheets.event_papers_kept import papers_of_records
+from marram.words.place import YARDS, region_asked_for
 from marram.words.texts import text
 
 router = APIRouter()
-
-YARDS = frozenset({"CA", "GB", "US"})
-"""Regions whose courses are measured in yards (common practice)."""
 
 
 @router.get("/papers")
@@ -63,8 +61,7 @@ def one_sheet(request: Request, number: int, sheet: str, form: str, paper: str =
 
 def in_yards(request: Request) -> bool:
     """Tell whether whoever asks measures holes in yards, by the region of the first language that the browser asks for."""
-    first = request.headers.get("accept-language", "").partition(",")[0].partition(";")[0]
-    return first.strip().rpartition("-")[2].upper() in YARDS
+    return region_asked_for(request.headers.get("accept-language", "")) in YARDS
 
 
 def title_of(name: SheetName) -> str:

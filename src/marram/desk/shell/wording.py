@@ -16,6 +16,7 @@ from marram.words.texts import (
     capital as capital_of,
 )
 from marram.words.texts import (
+    clock_words,
     count_text,
     counted_sentence,
     day_words,
@@ -120,6 +121,7 @@ WORDING: dict[str, Any] = {
     "ground_words": ground_words,
     "capital": capital,
     "translated": translated,
+    "clock_words": clock_words,
     "day_words": day_words,
     "long_day_words": long_day_words,
     "short_day_words": short_day_words,

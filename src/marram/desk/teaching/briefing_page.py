@@ -15,7 +15,7 @@ from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, way_of
 from marram.teach.briefings.printing import flag_of
 from marram.words.language import language
-from marram.words.texts import text
+from marram.words.texts import text, worded
 
 router = APIRouter()
 
@@ -43,7 +43,7 @@ def briefing(  # noqa: PLR0917 - an address
     given = tuple(topic or ())
     if kind == "local_rules" and not given:
         given = tuple(here.event.local_rules or ())
-    deck = _deck(Topic(kind, given, seed, count), here.course, language().code)
+    deck = _deck(Topic(kind, given, seed, count), here.course, worded())
     now = int(datetime.now(UTC).timestamp())
     start = now if begun is None else begun
     same: dict[str, object] = {"kind": kind, "topic": list(given), "seed": seed, "count": count}
@@ -137,7 +137,7 @@ def slide(
 
 
 @lru_cache(maxsize=8)
-def _deck(topic: Topic, course: Course, _language: str) -> Deck:
+def _deck(topic: Topic, course: Course, _worded: str) -> Deck:
     return drawn_up(topic, course)
 
 

@@ -41,7 +41,7 @@ from marram.teach.examinations.report import Mark, Sitting
 from marram.teach.examinations.retiring import FEWEST_CANDIDATES
 from marram.teach.quizzes.told import letter
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 router = APIRouter()
 
@@ -126,7 +126,7 @@ def examiner(request: Request, ident: str) -> Response:
         fewest=FEWEST_CANDIDATES,
         most_extra=MOST_EXTRA,
         only_here=only_here(request),
-        clock=lambda at: f"{at.astimezone():%H:%M}",
+        clock=lambda at: clock_words(at.astimezone()),
     )
 
 

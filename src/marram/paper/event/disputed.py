@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
-from marram.words.texts import count_text, text
+from marram.words.texts import clock_words, count_text, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,10 +73,10 @@ def disputed_sentences(
 
 
 def _asked_words(one: Asked) -> str:
-    asked = f"{one.at:%H:%M}"
+    asked = clock_words(one.at)
     if one.answered is None:
         return text("paper.report.asked.open", asked=asked)
-    answered = f"{one.answered:%H:%M}"
+    answered = clock_words(one.answered)
     if one.agrees:
         return text("paper.report.asked.agreed", asked=asked, answered=answered)
     if one.headline:

@@ -3,12 +3,12 @@
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from marram.paper.event.disputed import Disputed, disputed_sentences
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Part, Picture, Sheet, Side, Table, Words
-from marram.words.texts import count_text, short_day_words, text
+from marram.words.texts import clock_words, count_text, short_day_words, text
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +101,7 @@ def _disputed(one: RulingLine) -> Iterator[Part]:
         number=one.number,
         hole=where,
         day=short_day_words(one.at.date()),
-        time=f"{one.at:%H:%M}",
+        time=clock_words(one.at),
     )
     said = list(disputed_sentences(one.disputed, one.headline, one.rules, otherwise=one.otherwise))
     yield Words(called, tuple(words for _, words in said), lead=tuple(lead for lead, _ in said))
@@ -143,7 +143,9 @@ def _leading(part: str) -> int:
 
 def _hour_words(hour: str) -> str:
     moment = datetime.strptime(hour, "%Y-%m-%d %H")  # noqa: DTZ007 - the clock of the place
-    hours = text("paper.report.hour", first=f"{moment.hour:02d}:00", last=f"{moment.hour + 1:02d}:00")
+    hours = text(
+        "paper.report.hour", first=clock_words(moment), last=clock_words(moment + timedelta(hours=1))
+    )
     return text("paper.about", first=short_day_words(moment.date()), second=hours)
 
 
@@ -165,7 +167,7 @@ def _rulings(rulings: Sequence[RulingLine]) -> Table:
         rows.append(
             (
                 Cell(str(one.number)),
-                Cell(f"{one.at:%H:%M}", short_day_words(one.at.date())),
+                Cell(clock_words(one.at), short_day_words(one.at.date())),
                 Cell("" if one.hole is None else str(one.hole)),
                 Cell(", ".join(one.rules)),
                 Cell(one.headline, " · ".join(filter(None, marks))),
@@ -181,7 +183,7 @@ def _stops(stops: Sequence[Stop]) -> Words:
         else text(
             "paper.report.suspensions.line",
             first=_moment(one.first),
-            last=f"{one.last:%H:%M}" if one.last.date() == one.first.date() else _moment(one.last),
+            last=clock_words(one.last) if one.last.date() == one.first.date() else _moment(one.last),
             cause=one.cause,
         )
         for one in stops
@@ -191,4 +193,4 @@ def _stops(stops: Sequence[Stop]) -> Words:
 
 
 def _moment(at: datetime) -> str:
-    return text("paper.about", first=short_day_words(at.date()), second=f"{at:%H:%M}")
+    return text("paper.about", first=short_day_words(at.date()), second=clock_words(at))

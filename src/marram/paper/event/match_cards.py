@@ -13,7 +13,7 @@ from marram.paper.sheet import Card, CardLine
 from marram.rules.facts.conditions import Sides
 from marram.said import said
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 @dataclass(frozen=True)
@@ -112,7 +112,7 @@ def _facts(
     event: OnPaper, ball: Sequence[Entrant], group: Group | None, against: Sequence[_Against]
 ) -> Iterator[tuple[str, str]]:
     if group:
-        yield text("paper.card.fact.time"), group.time
+        yield text("paper.card.fact.time"), clock_words(group.time)
         yield text("paper.card.fact.tee"), str(group.tee)
     tees = list(dict.fromkeys(one.tees or event.found.tees for one in ball if one.tees or event.found.tees))
     if tees:

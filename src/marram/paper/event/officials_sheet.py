@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from marram.competition.conditions.duties import REFEREES, Duty, duty_of, uncovered
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Part, Sheet, Side, Table, Words
-from marram.words.texts import capital, text
+from marram.words.texts import capital, clock_words, text
 
 ROLES = frozenset({"chief_referee", "referee", "committee", "scorer", "starter"})
 
@@ -120,7 +120,7 @@ def _by_group(event: OnPaper, duties: Sequence[Duty]) -> Table:
     rows = tuple(
         (
             Cell(str(number), strong=True),
-            Cell(group.time),
+            Cell(clock_words(group.time)),
             Cell(", ".join(group.players)),
             _who(one for one in duties if number in one.groups),
         )

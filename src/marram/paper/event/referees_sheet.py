@@ -7,7 +7,7 @@ from marram.paper.event.notice import local_rules_part, officials_part
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Sheet, Side, Table, Words
 from marram.words.ground import named_ground
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 MARKED = (
     Kind.RED_PENALTY_AREA,
@@ -44,7 +44,7 @@ def referees_sheet(event: OnPaper, course: Course | None = None, *, yards: bool 
         Column(text("paper.column.player"), 1),
     )
     rows = tuple(
-        (Cell(group.time, strong=True), Cell(str(group.tee)), Cell(", ".join(group.players)))
+        (Cell(clock_words(group.time), strong=True), Cell(str(group.tee)), Cell(", ".join(group.players)))
         for group in event.groups
     )
     return Sheet(

@@ -15,7 +15,7 @@ from marram.paper.sheet import Card, CardLine, Cards, Sheet
 from marram.rules.facts.conditions import FormOfPlay
 from marram.said import said
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 def scorecards(event: OnPaper) -> Sheet:
@@ -94,7 +94,7 @@ def _facts(
     event: OnPaper, entrant: Entrant, group: Group | None, playing: int | None
 ) -> Iterator[tuple[str, str]]:
     if group:
-        yield text("paper.card.fact.time"), group.time
+        yield text("paper.card.fact.time"), clock_words(group.time)
         yield text("paper.card.fact.tee"), str(group.tee)
     tees = entrant.tees or event.found.tees
     if tees:

@@ -10,7 +10,7 @@ from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Card, CardLine
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.words.spoken import spoken
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 def on_one_card(event: OnPaper) -> bool:
@@ -100,7 +100,7 @@ def _facts(
         yield text("paper.card.fact.side"), side
     group = group_of.get(partners[0].name)
     if group:
-        yield text("paper.card.fact.time"), group.time
+        yield text("paper.card.fact.time"), clock_words(group.time)
         yield text("paper.card.fact.tee"), str(group.tee)
     tees = list(dict.fromkeys(one.tees for one in partners if one.tees))
     if tees:

@@ -5,7 +5,7 @@ from marram.paper.event.notice import local_rules_part
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Sheet, Side, Table
 from marram.paper.sheet import Words as Sentences
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 REMINDERS = ("ready", "late", "clubs", "ball", "card")
 
@@ -28,7 +28,7 @@ def starters_sheet(event: OnPaper) -> Sheet:
             entrant = event.by_name.get(name)
             rows.append(
                 (
-                    Cell(group.time, strong=at == 0),
+                    Cell(clock_words(group.time), strong=at == 0),
                     Cell(str(group.tee)),
                     Cell(name, entrant.club if entrant else ""),
                     Cell(handicap_words(event, name)),

@@ -3,7 +3,7 @@
 from marram.paper.event.handicap_words import handicap_words
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Sheet, Side, Table, Words
-from marram.words.texts import text
+from marram.words.texts import clock_words, text
 
 
 def starting_sheet(event: OnPaper) -> Sheet:
@@ -19,7 +19,9 @@ def starting_sheet(event: OnPaper) -> Sheet:
     for number, group in enumerate(event.groups, start=1):
         players = [player_cell(event, name) for name in group.players]
         players += [Cell()] * (widest - len(players))
-        rows.append((Cell(str(number)), Cell(group.time, strong=True), Cell(str(group.tee)), *players))
+        rows.append(
+            (Cell(str(number)), Cell(clock_words(group.time), strong=True), Cell(str(group.tee)), *players)
+        )
     parts: list[Table | Words] = [
         Table("" if rows else text("paper.groups"), columns, tuple(rows), text("paper.groups.none"))
     ]

@@ -16,6 +16,7 @@ from marram.records.starting_sheet import GroupOfDay
 from marram.rules.facts.conditions import FormOfPlay
 from marram.said import said
 from marram.services.kinds.suspension import Ball, Cause, Suspension
+from marram.words.texts import clock_words
 
 SUSPENDED, POSITION, RESUMED = "play_suspended", "position_kept", "play_resumed"
 
@@ -231,15 +232,15 @@ def resuming(
     if at < began:
         raise InputError(
             said(
-                "Play was stopped at {began:%H:%M}; give a later time for it to go on.",
-                began=began.astimezone(at.tzinfo),
+                "Play was stopped at {began}; give a later time for it to go on.",
+                began=clock_words(began.astimezone(at.tzinfo)),
             )
         )
     if in_position_at is not None and in_position_at > at:
         raise InputError(
             said(
-                "Players are to be in position at {ready:%H:%M}, after play goes on; give an earlier time.",
-                ready=in_position_at,
+                "Players are to be in position at {ready}, after play goes on; give an earlier time.",
+                ready=clock_words(in_position_at),
             )
         )
     content: dict[str, object] = {"suspension": stopped.entry.id, "at": at.isoformat()}

@@ -2,6 +2,9 @@
 
 TEXTS: dict[str, str] = {
     "day": "{day} {month} {year}",
+    "month_first": "{month} {day}, {year}",
+    "before_noon": "{hour}:{minute} am",
+    "after_noon": "{hour}:{minute} pm",
     "long": "{weekday}, {day}",
     "moment": "{day}, {time}",
     "weekday.1": "Monday",
