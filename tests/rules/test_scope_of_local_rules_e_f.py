@@ -28,7 +28,7 @@ SITUATIONS = {
     "F-2.2": {"embedded_ball", "lifted_to_see"},
     "F-3": {"ground_beside_obstruction"},
     "F-4": {"unusual_damage"},
-    "F-5": {"obstruction_near_green"},
+    "F-5": {"abnormal_course_condition", "obstruction_near_green", "something_in_the_way"},
     "F-7": {"turf_seam"},
     "F-8": {"crack_in_ground"},
     "F-9": {"tree_root"},

@@ -106,7 +106,7 @@ class Taking:
             self.fault(
                 line, said("{name} is no name of a person. Write it, or strike the line.", name=repr(name))
             )
-        elif (wrong := wrong_letters(name)) is not None:
+        elif wrong_encoding(name) is None and (wrong := wrong_letters(name)) is not None:
             self.fault(line, wrong)
         return name, club
 
