@@ -63,15 +63,21 @@ def print_sheets(
     wanted = None if name == ALL else _named(name)
     papers = _papers(source)
     names = papers.possible() if wanted is None else (wanted,)
-    sheets = [papers.sheet(one, yards=yards) for one in names]
-    _write(sheets, size, pdf, html)
+    with long_work.shown() as progress:
+        sheets = []
+        for number, one in enumerate(names):
+            progress("sheets", number / len(names) / 2)
+            sheets.append(papers.sheet(one, yards=yards))
+        progress("setting", 1 / 2)
+        files = _files(sheets, size, pdf, html)
+    _write(files)
     if as_json:
         print_json({"marram": 1, "kind": "paper", "sheets": [_plain(one) for one in sheets]})
     elif pdf is None and html is None:
         show_lines([line for one in sheets for line in one.lines()])
 
 
-def _write(sheets: list[Sheet], size: PaperSize, pdf: Path | None, html: Path | None) -> None:
+def _files(sheets: list[Sheet], size: PaperSize, pdf: Path | None, html: Path | None) -> dict[Path, bytes]:
     from marram.paper.sheet_html import event_sheet_html
     from marram.paper.sheet_pdf import event_sheet_pdf
 
@@ -80,6 +86,10 @@ def _write(sheets: list[Sheet], size: PaperSize, pdf: Path | None, html: Path | 
         files[html] = event_sheet_html(sheets, size).encode()
     if pdf is not None:
         files[pdf] = event_sheet_pdf(sheets, size)
+    return files
+
+
+def _write(files: dict[Path, bytes]) -> None:
     if files:
         write_files(files)
         for path in files:

@@ -160,6 +160,8 @@ TEXTS: dict[str, str] = {
     "progress.assembling": "Putting the course together",
     "progress.checking": "Checking",
     "progress.points": "Reading points",
+    "progress.sheets": "Filling the sheets",
+    "progress.setting": "Setting the pages",
     "serve.authority": "{club} (marram, local network only)",
     "serve.at": "The desk is at {address} (stop it with Ctrl+C).",
     "serve.to_mend.one": "The map cannot be used yet: the desk opens with {count} thing to mend.",
