@@ -120,11 +120,11 @@ class Draw:
                 return [first, *sorted(twins, key=lambda one: unlike(first, one))[: forms - 1]]
         if not fitting:
             return []
-        first, *others = fitting
-        others = [one for one in others if not _tells_the_same(first, one)]
-        if len(others) < forms - 1:
-            return []
-        return [first, *sorted(others, key=lambda one: unlike(first, one))[: forms - 1]]
+        chosen = fitting[:1]
+        for one in sorted(fitting[1:], key=lambda each: unlike(fitting[0], each)):
+            if not any(_tells_the_same(other, one) for other in chosen):
+                chosen.append(one)
+        return chosen[:forms] if len(chosen) >= forms else []
 
     def _twins(self, first: Item, used: set[str], retired: Container[str]) -> Iterator[Item]:
         """Yield further items of the incident of one, resting on a provision of the Rule as it does."""
