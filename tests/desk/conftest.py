@@ -16,7 +16,7 @@ from tests.desk.serving import served
 from tests.desk.settled import PATIENCE
 
 CHROMIUM = Path("/usr/bin/chromium")
-QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--lang=en-GB"]
+QUIET = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
 
 @pytest.hookimpl(tryfirst=True)
@@ -108,6 +108,7 @@ def chromium() -> Iterator[object]:
             how.setdefault(
                 "service_workers", "block"
             )  # each test meets the desk itself, not what a phone kept
+            how.setdefault("locale", "en-GB")  # times and days follow the place of the browser
             context = hurried(**how)
             context.set_default_timeout(PATIENCE)
             return context
