@@ -21,7 +21,7 @@ from tests.desk.signing_in import guarded, signed_in
 from tests.desk.test_live import NOON, listening, until
 from tests.services.scoring import scoring
 
-TWELVE, ALL_DAY = re.compile(r"\b\d{1,2}:\d\d [ap]m\b"), re.compile(r"\b\d\d:\d\d\b(?! [ap]m)")
+TWELVE, ALL_DAY = re.compile(r"\b\d{1,2}:\d\d\s[ap]m\b"), re.compile(r"\b\d\d:\d\d\b(?!\s[ap]m)")
 AMERICAN, BRITISH = {"accept-language": "en-US,en;q=0.9"}, {"accept-language": "en-GB,en-US;q=0.5"}
 
 

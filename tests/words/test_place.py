@@ -49,7 +49,7 @@ def test_regions_write_as_icu_says() -> None:
 
 @pytest.mark.parametrize(
     ("at", "there"),
-    [("00:05", "12:05 am"), ("09:30", "9:30 am"), ("12:00", "12:00 pm"), ("14:20", "2:20 pm"), ("23:59", "11:59 pm")],
+    [("00:05", "12:05\u00a0am"), ("09:30", "9:30\u00a0am"), ("12:00", "12:00\u00a0pm"), ("14:20", "2:20\u00a0pm"), ("23:59", "11:59\u00a0pm")],
 )  # fmt: skip
 def test_hours_are_counted_to_twelve_where_that_is_usual(at: str, there: str) -> None:
     assert clock_words(at) == at
@@ -66,7 +66,7 @@ def test_the_month_comes_first_where_that_is_usual() -> None:
     with written_as(writing_in("US")):
         assert [day_words(day), short_day_words(day)] == ["June 21, 2025", "Jun 21, 2025"]
         assert long_day_words(day) == "Saturday, June 21, 2025"
-        assert moment_words(datetime(2025, 6, 21, 14, 20), date(2025, 6, 22)) == "Jun 21, 2025, 2:20 pm"  # noqa: DTZ001
+        assert moment_words(datetime(2025, 6, 21, 14, 20), date(2025, 6, 22)) == "Jun 21, 2025, 2:20\u00a0pm"  # noqa: DTZ001
     with written_as(writing_in("AU")):
         assert day_words(day) == "21 June 2025"
 

@@ -3,8 +3,8 @@
 TEXTS: dict[str, str] = {
     "day": "{day} {month} {year}",
     "month_first": "{month} {day}, {year}",
-    "before_noon": "{hour}:{minute} am",
-    "after_noon": "{hour}:{minute} pm",
+    "before_noon": "{hour}:{minute}\u00a0am",
+    "after_noon": "{hour}:{minute}\u00a0pm",
     "long": "{weekday}, {day}",
     "moment": "{day}, {time}",
     "weekday.1": "Monday",
