@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from decimal import Decimal, InvalidOperation
 from pathlib import Path
 
 from marram.cli import long_work
@@ -25,6 +24,7 @@ from marram.services.field.ballot_kept import Lots, ballot_file, lots_cast
 from marram.services.field.draw_kept import Asked, DrawFound, drawn
 from marram.services.field.draw_round import draw_of_round
 from marram.services.field.field_kept import columns_remembered, field_now, index_of, taken, withdrawing
+from marram.services.field.handicap_limit import limit_in
 from marram.services.publishing.formats import written
 from marram.words.spoken import spoken
 from marram.words.texts import clock_words, text
@@ -104,23 +104,18 @@ def cast_lots(
     """Cast lots for the places, and write the ballot as it is published where asked."""
     with event_here(where) as here:
         choosing = Choosing.LOWEST_HANDICAPS if lowest else Choosing.BALLOT
-        here.scored.add(lots_cast(here.at, Lots(seed.strip(), places, _limit(limit), choosing), here.tap))
+        here.scored.add(
+            lots_cast(
+                here.at,
+                Lots(seed.strip(), places, None if limit is None else limit_in(limit), choosing),
+                here.tap,
+            )
+        )
         if publish is not None:
             from marram.cli.writing import write_files
 
             document = ballot_file(here.scored.records, here.name, field_now(here.at))
             write_files({publish: written(document)})
-
-
-def _limit(given: str | None) -> Decimal | None:
-    if given is None:
-        return None
-    try:
-        return Decimal(given.strip().replace(",", "."))
-    except InvalidOperation:
-        raise InputError(
-            said("{given} is no handicap limit; give a number such as 18.4.", given=shown(given))
-        ) from None
 
 
 def withdraw(where: Where, name: str, note: str) -> None:

@@ -1,7 +1,6 @@
 """Entries: lists of clubs read and taken whole or not at all, lots for places, withdrawals and who moves up."""
 
 import re
-from decimal import Decimal, InvalidOperation
 from typing import Annotated
 
 from fastapi import APIRouter, Depends, Form, Request, Response
@@ -17,7 +16,7 @@ from marram.desk.field.lists import NOT_READ, ListShown, carried, chosen, list_s
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import page
 from marram.desk.shell.typed import Typed
-from marram.errors import InputError, shown
+from marram.errors import InputError
 from marram.records.entry import new_ident
 from marram.records.people import names
 from marram.records.starting_sheet import conditions
@@ -25,6 +24,7 @@ from marram.said import said
 from marram.services.cards.card_log import Tap
 from marram.services.field.ballot_kept import Lots, ballot_file, lots_cast
 from marram.services.field.field_kept import EventLog, columns_remembered, field_now, taken, withdrawing
+from marram.services.field.handicap_limit import limit_in
 from marram.services.publishing.formats import digest_of, written
 from marram.words.texts import text
 
@@ -100,7 +100,7 @@ def ballot(
     try:
         tap = tap_here(request, tapped)
         choosing = Choosing.LOWEST_HANDICAPS if lowest else Choosing.BALLOT
-        lots = Lots(seed.strip(), places, _limit(limit), choosing)
+        lots = Lots(seed.strip(), places, limit_in(limit) if limit.strip() else None, choosing)
         kept.add_tapped(lots_cast(_at(kept), lots, tap))
     except InputError as error:
         return _page(request, kept, faults=error.faults)
@@ -145,17 +145,6 @@ def _headings(given: Typed) -> dict[str, str]:
     return {
         found[1]: value for key, value in given.items() if (found := re.fullmatch(r"heading-(\d{1,3})", key))
     }
-
-
-def _limit(given: str) -> Decimal | None:
-    if not given.strip():
-        return None
-    try:
-        return Decimal(given.strip().replace(",", "."))
-    except InvalidOperation:
-        raise InputError(
-            said("{given} is no handicap limit; give a number such as 18.4.", given=shown(given))
-        ) from None
 
 
 def _read_page(request: Request, found: ListShown, faults: tuple[str, ...] = ()) -> Response:
