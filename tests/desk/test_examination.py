@@ -6,13 +6,16 @@ from datetime import UTC, datetime, timedelta
 from functools import cache
 from io import BytesIO
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 import pytest
 from fastapi import FastAPI
 from pypdf import PdfReader
+from sqlalchemy import update
 
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import PUBLIC
+from marram.records import tables
 from marram.records.examinations import (
     Sat,
     Sitter,
@@ -21,12 +24,14 @@ from marram.records.examinations import (
     chosen_by,
     close,
     examination_of,
+    hand_in,
     keep_examination,
     sitters,
 )
 from marram.records.retired_items import retired
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at, written
 from marram.teach.examinations.paper import Examination, examination
+from marram.words.texts import short_day_words
 from marram.words.texts import text as said
 from tests.cli.running import marram
 from tests.clubs import club
@@ -269,3 +274,24 @@ def test_the_shell_tells_the_marks_of_an_examination_that_records_keep(kept: Kep
     assert form["marks"] == {"1": {"right": ITEMS, "of": ITEMS, "percent": 100, "grade": "distinction"}}
     assert "100 per cent" in marram("examination", "results", file, "--number", "1").out
     assert marram("examination", "results", file, "--number", "2").code != 0
+
+
+def test_times_are_those_of_the_clubs_clocks(app: FastAPI, kept: KeptHere) -> None:
+    """When papers end and were handed in, were drawn up, and who was seen: on the clocks of the club, wherever the machine is."""
+    with kept.records.writing() as connection:
+        connection.execute(
+            update(tables.Club).values(time_zone="Pacific/Kiritimati")
+        )  # UTC+14: of no machine here
+    one, (sitter, _) = begun(kept)
+    hand_in(kept.records, sitter, NOW)
+    club_time = ZoneInfo("Pacific/Kiritimati")
+    referee = signed_in(app, kept, "chief_referee")
+    page = referee.get(f"/examining/{one.id}").text
+    handed = NOW.astimezone(club_time)
+    assert f"<td>{handed:%H:%M}</td>" in page
+    ends = (NOW + timedelta(minutes=60)).astimezone(club_time)
+    assert said("examining.ends", time=f"{ends:%H:%M}") in page
+    day = said("days.moment", day=short_day_words(handed.date()), time=f"{handed:%H:%M}")
+    assert day in referee.get("/examination").text
+    for address in ("/people", "/me"):
+        assert referee.get(address).context["moment"](NOW.isoformat()) == day, address

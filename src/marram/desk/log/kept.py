@@ -4,7 +4,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, tzinfo
 from functools import cached_property
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from fastapi import Request
 
@@ -21,7 +20,7 @@ from marram.records.people import names
 from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, officials, rounds, time_zone
 from marram.said import said
 from marram.services.cases.event import Event
-from marram.services.day.round_of_day import now_at, round_of_day
+from marram.services.day.round_of_day import now_at, round_of_day, zone_named
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
 from marram.services.log.differences import put_before_chief
@@ -61,11 +60,7 @@ class KeptHere:
     @property
     def zone(self) -> tzinfo | None:
         """The zone of the club's clocks; ``None``, that of this machine, where it is not known."""
-        name = time_zone(self.records, self.event_id)
-        try:
-            return ZoneInfo(name) if name else None
-        except (ZoneInfoNotFoundError, ValueError):
-            return None
+        return zone_named(time_zone(self.records, self.event_id))
 
     def maps(self) -> MapVersions:
         """Return the versions of the map."""

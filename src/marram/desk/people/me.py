@@ -7,7 +7,7 @@ from fastapi.responses import RedirectResponse
 from pydantic import BaseModel
 
 from marram.desk.people.answers import NO_STORE, door_of, page
-from marram.desk.people.moments import moment
+from marram.desk.people.moments import moments_of
 from marram.desk.people.roles import PLAYER
 from marram.desk.people.signing_in import LONGEST
 from marram.desk.people.who import who_asks
@@ -85,6 +85,6 @@ def _page(request: Request, faults: list[str] | None = None) -> Response:
         devices=mine,
         has_password=has_password(door.records, person),
         wants_password=who.role != PLAYER,
-        moment=moment,
+        moment=moments_of(door.records, door.event),
         faults=faults or [],
     )

@@ -8,7 +8,7 @@ from fastapi.responses import RedirectResponse
 from pydantic import BaseModel, Field
 
 from marram.desk.people.answers import door_of, page
-from marram.desk.people.moments import moment
+from marram.desk.people.moments import moments_of
 from marram.desk.people.roles import CHIEF, INVITES, ROLES
 from marram.desk.people.who import who_asks
 from marram.desk.shell.reached import only_here, qr_code, reached_by
@@ -99,7 +99,7 @@ def _page(request: Request, link: str = "", link_role: str = "") -> Response:
         me=who,
         roles=[one for one in ROLES if one in INVITES[who.role]],
         may_end=lambda role: role != CHIEF or who.role == CHIEF,
-        moment=moment,
+        moment=moments_of(door.records, door.event),
         link=link,
         link_role=link_role,
         code=qr_code(link) if link else "",

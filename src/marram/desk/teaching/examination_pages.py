@@ -11,7 +11,7 @@ from pydantic import BaseModel, Field
 
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import NO_STORE, page, too_often
-from marram.desk.people.moments import moment
+from marram.desk.people.moments import moments_of
 from marram.desk.people.who import may
 from marram.desk.shell.errors import answer
 from marram.records import examinations as kept_examinations
@@ -58,7 +58,7 @@ def open_paper(request: Request, code: Annotated[str, Query(max_length=40)] = ""
         unknown=code,
         examines=examines,
         listed=listed,
-        moment=lambda at: moment(at.isoformat()),
+        moment=moments_of(kept.records, kept.event_id),
     )
 
 

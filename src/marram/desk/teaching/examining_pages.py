@@ -126,7 +126,7 @@ def examiner(request: Request, ident: str) -> Response:
         fewest=FEWEST_CANDIDATES,
         most_extra=MOST_EXTRA,
         only_here=only_here(request),
-        clock=lambda at: clock_words(at.astimezone()),
+        clock=lambda at: clock_words(at.astimezone(kept.zone)),
     )
 
 

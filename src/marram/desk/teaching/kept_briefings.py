@@ -11,7 +11,7 @@ from pydantic import BaseModel, Field, field_validator
 
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import NO_STORE, page
-from marram.desk.people.moments import moment
+from marram.desk.people.moments import moments_of
 from marram.desk.shell.errors import answer
 from marram.desk.shell.workplace import workplace
 from marram.desk.teaching.briefing_page import MOST_PAGES, WAY, slide
@@ -68,12 +68,12 @@ class Step(BaseModel):
 def listed(request: Request) -> Response:
     """Show the briefings of the event, and offer to draw one up."""
     kept = kept_here(request)
-    found = briefings(kept.records, kept.event_id)
+    found, moment = briefings(kept.records, kept.event_id), moments_of(kept.records, kept.event_id)
     return page(
         request,
         "briefings.html",
         title=text("briefings.kept"),
-        listed=[(one, moment(one.changed_at.isoformat())) for one in found],
+        listed=[(one, moment(one.changed_at)) for one in found],
         kinds=KINDS,
     )
 

@@ -1,7 +1,7 @@
 """Which round a day stands for: there may be two on it, as in match play, and then the clock tells."""
 
 from collections.abc import Callable, Iterable, Sequence
-from datetime import date, datetime, time
+from datetime import date, datetime, time, tzinfo
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from marram.records.starting_sheet import Known
@@ -10,12 +10,17 @@ Starts = Callable[[Known], Iterable[time | None]]
 """Gives the starting times of a round, as far as they are set."""
 
 
+def zone_named(name: str | None) -> tzinfo | None:
+    """Return a zone by its IANA name; ``None``, that of the machine, where it is not known."""
+    try:
+        return ZoneInfo(name) if name else None
+    except (ZoneInfoNotFoundError, ValueError):
+        return None
+
+
 def now_at(zone: str | None) -> datetime:
     """Return the time on the clocks of a zone by its IANA name; on those of the machine where it is not known."""
-    try:
-        return datetime.now(ZoneInfo(zone)) if zone else datetime.now().astimezone()
-    except (ZoneInfoNotFoundError, ValueError):
-        return datetime.now().astimezone()
+    return datetime.now().astimezone(zone_named(zone))
 
 
 def round_of_day(known: Sequence[Known], day: date, starts: Starts, now: datetime) -> Known | None:
