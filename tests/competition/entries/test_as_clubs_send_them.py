@@ -52,6 +52,8 @@ WELL = {
     "two header rows": "Person;;Golf;\nVorname;Nachname;HCPI;Club\nJörg;Möwe;+1,4;Dünentief\nÄnne;Groß;12,3;Reedham\n",
     "totals at the end": "Name;HCP;Club\nJörg Möwe;+1,4;Dünentief\nÄnne Groß;12,3;Reedham\n;;\nSumme;10,9;\nAnzahl: 2;;\n",
     "totals in a column of numbers": "Nr;Name;HCP;Club\n1;Jörg Möwe;+1,4;Dünentief\n2;Änne Groß;12,3;Reedham\nGesamt;;10,9;\n",
+    "a remark below the totals": "Name;HCP;Club\nJörg Möwe;+1,4;Dünentief\nÄnne Groß;12,3;Reedham\nSumme: 2 Spieler;;\n;;\nBankverbindung siehe Ausschreibung;;\n",
+    "the sign behind, a mark of text before": "Name;HCP;Club\nJörg Möwe;1,4+;Dünentief\nÄnne Groß;'12,3;Reedham\n",
     "header again on the next page": "Name;HCP;Club\nJörg Möwe;+1,4;Dünentief\nNAME;HCP;Club\nÄnne Groß;12,3;Reedham\n",
     "running numbers without a heading": ";Name;HCP;Club\n1;Jörg Möwe;+1,4;Dünentief\n2;Änne Groß;12,3;Reedham\n",
     "letters and accents apart, odd blanks": "Name;HCP;Club\nJo\u0308rg\u00a0 Mo\u0308we;+1,4;Dünentief\n\u200bÄnne Groß;12,3;Reedham\n",
@@ -80,6 +82,12 @@ def test_umlauts_of_every_machine(tmp_path: Path, encoding: str) -> None:
     assert "Read as" in notes(found)
 
 
+def test_a_web_page_named_as_a_spreadsheet_is_told_what_it_is(tmp_path: Path) -> None:
+    """Many programs write one; what to do with it is said, not what its first line has."""
+    with pytest.raises(InputError, match=r"web page under the name of a list.*save it as \.xlsx"):
+        read(tmp_path, "<html><table><tr><td>Name</td></tr><tr><td>Bo Sund</td></tr></table></html>")
+
+
 def test_what_was_turned_or_left_out_is_said(tmp_path: Path) -> None:
     """Nothing is understood in silence: turned names, clubs from brackets, totals, columns without a heading."""
     assert "turned round: lines 2, 3" in notes(read(tmp_path, WELL["both at once"]))
@@ -93,6 +101,12 @@ BAD = {
     "turned round": ("Name;HCP\nMöwe Jörg;3\nJörg Möwe;3\n", {3: "spelled otherwise"}),
     "a club twice, not alike": ("Name;Club\nIlse Watt (Reedham);Dunewick\n", {2: "Strike one"}),
     "a remark as a name": ("Name;HCP;Club\nIlse Watt;3;\nStand: 12.06.2025;;\n", {3: "no name of a person"}),
+    "a name that may be a remark, others below": ("Name;HCP\nIlse Watt;3\nSumme;3\nBo Sund;\nCy Marr;4\n", {4: "stands alone below totals"}),
+    "a comma in numbers and between cells": ("Name,HCP,Club\nIlse Watt,12,5,Reedham\nBo Sund,8,1,Dunewick\nCy Marr,PR,Dunewick\n", {1: "'12' and '5' stand in two cells"}),
+    "one heading over two handicaps": ("Name;HCP;HCP\nIlse Watt;12,5;14\nBo Sund;3;3\n", {1: "'HCP' stands 2 times"}),
+    "a date made of a handicap": ("Name;HCP\nIlse Watt;2025-05-12\nBo Sund;12. Mai\nCy Marr;12.May\n", {2: "made of a Handicap Index", 3: "made of a Handicap Index", 4: "made of a Handicap Index"}),
+    "no number": ("Name;HCP\nIlse Watt;twelve\nBo Sund;3,4,5\n", {2: "+1.4 for a plus", 3: "+1.4 for a plus"}),
+    "a player called by a number": ("Name;HCP\nGuest 0017;3\nBo Sund;4\n", {2: "as '0017' stands in it"}),
     "per cent": ("Name;HCP\nIlse Watt;12,3 %\nBo Sund;3\n", {2: "12,3 %"}),
     "a date of two digits": ("Name;Geboren\nIlse Watt;30.04.85\n", {2: "1990"}),
     "divers, or Dame": ("Name;Geschlecht\nIlse Watt;w\nAda Quill;d\n", {3: "two ways"}),

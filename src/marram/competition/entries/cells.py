@@ -20,6 +20,11 @@ _NAMED = re.compile(
 )
 """What lists write before the number, as their heading has it already."""
 _PLUS = re.compile(r"^(?:plus|\+)\s*", re.IGNORECASE)
+_PLUS_BEHIND = re.compile(r"^(\d+(?:[.,]\d)?)\s*\+$")
+"""A plus handicap with its sign behind it."""
+_DATE = re.compile(r"\d\s*[-./]\s*\d+\s*[-./]\s*\d|\d\.?\s*[^\W\d_]{3}")
+"""What spreadsheets make of 12.5 or 12,5 where they take it for a day of a month: 2025-05-12, 12. May."""
+_NUMBER = re.compile(r"^[-+−–]?\s*\d+(?:[.,]\d+)?$")
 FIRST_SERIAL = date(1899, 12, 30)
 """Day 0 of the dates that spreadsheets keep as numbers (the 1900 system, as they count from March 1900 on)."""
 _SEXES = {
@@ -53,9 +58,25 @@ def handicap_in(cell: str) -> Decimal | None:
     """
     if cell.strip().lower() in WITHOUT:
         return None
-    written = _PLUS.sub("+", _NAMED.sub("", cell.strip()).rstrip("."))
+    written = _PLUS.sub("+", _NAMED.sub("", cell.strip().lstrip("'")).rstrip("."))
     if written.lower() in SCRATCH:
         return Decimal(0)
+    if behind := _PLUS_BEHIND.match(written):
+        written = f"+{behind[1]}"
+    if _DATE.search(written):
+        raise InputError(
+            said(
+                "{cell} is a date that the spreadsheet made of a Handicap Index. Write the number, such as 12.4, in a cell of text.",
+                cell=repr(cell),
+            )
+        )
+    if not _NUMBER.match(written):
+        raise InputError(
+            said(
+                "{cell} is no Handicap Index. Write 12.4, +1.4 for a plus handicap, or leave it empty.",
+                cell=repr(cell),
+            )
+        )
     checking = Checking()
     read = checking.index(written)
     checking.done()

@@ -1,6 +1,7 @@
 """A list of entries read: the header found, columns understood, every bad line told, all or nothing taken."""
 
-from collections.abc import Mapping, Sequence
+import re
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from marram.competition.entries.columns import Columns, names_players, plain, proposed
@@ -8,7 +9,7 @@ from marram.competition.entries.entry import Column, EntryList
 from marram.competition.entries.table import Table, read_table
 from marram.competition.entries.taking import Taking
 from marram.errors import InputError
-from marram.said import said
+from marram.said import Said, said
 
 _NAMES = frozenset({Column.NAME, Column.FAMILY_NAME, Column.GIVEN_NAME})
 HEADER_WITHIN = 30
@@ -51,6 +52,12 @@ def entries_in(table: Table, kept: Columns | None = None) -> EntryList:
             )
         else:
             notes.append(said("Column {number} has no heading, and is not read.", number=place + 1))
+    for fault in (
+        _torn_apart(headings, columns, table.rows[at + 1 :]),
+        *_twice(headings, columns, table.rows[at + 1 :]),
+    ):
+        if fault is not None:
+            taking.fault(table.rows[at][0], fault)
     below = next((line for line, row in table.rows[at + 1 :] if any(row)), 0)
     for line, row in table.rows[at + 1 :]:
         if any(row):
@@ -62,6 +69,39 @@ def entries_in(table: Table, kept: Columns | None = None) -> EntryList:
     taking.look_over()
     faults = tuple(sorted(taking.faults, key=lambda one: one.line))
     return EntryList(() if faults else tuple(taking.entries), faults, (*notes, *taking.notes()), told)
+
+
+def _torn_apart(
+    headings: Sequence[str], columns: Mapping[int, Column], rows: Sequence[tuple[int, Sequence[str]]]
+) -> Said | None:
+    """Return what is wrong where the lines are too long, and each of those has a whole handicap, and its one decimal in the next cell."""
+    place = next((place for place, column in columns.items() if column is Column.HANDICAP_INDEX), None)
+    width = max(place for place, heading in enumerate(headings) if heading) + 1
+    long = [row for _line, row in rows if any(row[width:])]
+    if place is None or not long or 2 * len(long) < sum(any(row) for _line, row in rows):
+        return None  # a line of its own width is told by itself
+    pairs = [(row[place], row[place + 1]) for row in long]
+    if not all(re.fullmatch(r"\+?\d{1,2}", whole) and re.fullmatch(r"\d", tenth) for whole, tenth in pairs):
+        return None
+    return said(
+        "The comma of the handicaps tears them apart: {whole} and {tenth} stand in two cells. Save the list with semicolons or tabs between the cells.",
+        whole=repr(pairs[0][0]),
+        tenth=repr(pairs[0][1]),
+    )
+
+
+def _twice(
+    headings: Sequence[str], columns: Mapping[int, Column], rows: Sequence[tuple[int, Sequence[str]]]
+) -> Iterator[Said]:
+    """Yield what is wrong with headings that stand twice over different cells, where one of them is read."""
+    for place in columns:
+        alike = [other for other, one in enumerate(headings) if one and plain(one) == plain(headings[place])]
+        if any(len({row[one] for one in alike if one < len(row)}) > 1 for _line, row in rows):
+            yield said(
+                "The heading {heading} stands {count} times over different cells. Name them apart, or strike what is not meant.",
+                heading=repr(headings[place]),
+                count=len(alike),
+            )
 
 
 def _second_header(row: Sequence[str], columns: Mapping[int, Column]) -> bool:

@@ -61,6 +61,13 @@ def _as_written(data: bytes, name: str) -> Table:
     if data.startswith(b"\xd0\xcf\x11\xe0"):
         raise InputError(said("{file} is an old Excel file. Save it as .xlsx or as CSV.", file=name))
     text, encoding = decoded(data, name)
+    if re.match(r"\s*<(?:!doctype|html|table|\?xml)", text, re.IGNORECASE):
+        raise InputError(
+            said(
+                "{file} is a web page under the name of a list. Open it in a spreadsheet and save it as .xlsx or CSV.",
+                file=name,
+            )
+        )
     rows, separator = _split(text)
     named = {"\t": said("tab")}.get(separator, separator)
     note = said("Read as {encoding}, cells separated by {separator}.", encoding=encoding, separator=named)

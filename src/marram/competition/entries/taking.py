@@ -45,6 +45,8 @@ class Taking:
     _turned: list[int] = field(default_factory=list)
     _clubs: list[int] = field(default_factory=list)
     _sexes: dict[int, str] = field(default_factory=dict)
+    _ended: bool = False
+    _alone: list[tuple[int, str]] = field(default_factory=list)
 
     def take(self, line: int, row: Sequence[str], *, again: bool = False) -> None:
         """Take one line.
@@ -57,7 +59,12 @@ class Taking:
         cells = {column: row[place] if place < len(row) else "" for place, column in self.columns.items()}
         if again or self._is_total(cells, row):
             self._left_out.append(line)
+            self._ended = self._ended or not again
             return
+        if self._ended and len(self.columns) > 1 and sum(map(bool, row)) == 1:
+            self._alone.append((line, next(filter(None, row))))
+            return
+        self._go_on()
         if any(row[self.width :]):
             self.fault(
                 line, said("The line has more cells than the header. Look for a separator inside a cell.")
@@ -75,6 +82,18 @@ class Taking:
             cells.get(one, "") for one in (Column.NUMBER, Column.SIDE, Column.TEAM, Column.TEES)
         )
         self.entries.append(Entry(name, index, club, sex, born, number, line, side, team, tees))
+
+    def _go_on(self) -> None:
+        """Have lines told that stand alone below totals: others follow, so that they may be players as well as remarks."""
+        for line, words in self._alone:
+            self.fault(
+                line,
+                said(
+                    "{words} stands alone below totals, as a remark does. Strike the line, or write what else is known of the player.",
+                    words=repr(words),
+                ),
+            )
+        self._alone.clear()
 
     def _is_total(self, cells: Mapping[Column, str], row: Sequence[str]) -> bool:
         name = cells.get(Column.NAME, "") or cells.get(Column.FAMILY_NAME, "")
@@ -102,9 +121,14 @@ class Taking:
             self._turned.append(line)
         if not name:
             self.fault(line, said("The line has no name. Write it, or strike the line."))
-        elif _NOBODY.search(name):
+        elif found := _NOBODY.search(name):
             self.fault(
-                line, said("{name} is no name of a person. Write it, or strike the line.", name=repr(name))
+                line,
+                said(
+                    "{name} is no name of a person, as {sign} stands in it. Write the name, or strike the line.",
+                    name=repr(name),
+                    sign=repr(found[0]),
+                ),
             )
         elif wrong_encoding(name) is None and (wrong := wrong_letters(name)) is not None:
             self.fault(line, wrong)
@@ -191,6 +215,7 @@ class Taking:
             (self._left_out, said("Left out as totals, or as the header again: lines {lines}.", lines=_lines(self._left_out))),
             (self._turned, said("Names written family name first were turned round: lines {lines}.", lines=_lines(self._turned))),
             (self._clubs, said("What stands in brackets behind a name was read as the club: lines {lines}.", lines=_lines(self._clubs))),
+            (self._alone, said("Left out as remarks below the totals: {words}.", words=" · ".join(words for _line, words in self._alone))),
         ):  # fmt: skip
             if lines:
                 yield note

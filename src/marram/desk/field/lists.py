@@ -16,8 +16,8 @@ from marram.said import said
 NOT_READ = "-"
 """How the page says that a column is not read."""
 
-MOST_ROWS = 2000
-"""How many rows a list has at most (own choice: several fields of the largest events)."""
+MOST_ROWS = 6000
+"""How many rows a list has at most (own choice: more than enter the largest events)."""
 
 
 @dataclass(frozen=True)
