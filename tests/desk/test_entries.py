@@ -325,3 +325,27 @@ def test_the_tees_of_a_list_are_kept(kept: KeptHere, desk: TestClient) -> None:
     tees = {one.name: one.tees for one in entrants(kept.records, kept.event_id)}
 
     assert (tees["Zoë Ems"], tees["Bo Aas"]) == ("rot", None)
+
+
+def test_a_list_of_thousands_is_taken_whole(kept: KeptHere, desk: TestClient) -> None:
+    """More lines than any field has; each is a player afterwards, with club and handicap of its own line."""
+    letters = "abcdefghijklm"
+    called = [f"Ada {a.upper()}{b}{c}quill" for a in letters for b in letters for c in letters]
+    lines = (f"{one};{at % 36},{at % 9 + 1};Reedham {at % 7}" for at, one in enumerate(called))
+    page = upload(desk, "Name;HCP;Club\n" + "\n".join(lines) + "\n")
+
+    assert take(desk, page.text).headers["location"] == f"/entries?took={len(called)}"
+    found = {one.name: (one.handicap_index, one.club) for one in entrants(kept.records, kept.event_id)}
+    assert {one: found[one] for one in called} == {
+        one: (f"{at % 36}.{at % 9 + 1}", f"Reedham {at % 7}") for at, one in enumerate(called)
+    }
+
+
+def test_forms_of_long_work_say_so_while_it_lasts(desk: TestClient) -> None:
+    """Each has its words, a place for them inside the form that a screen reader follows, and the script that puts them there."""
+    take(desk, upload(desk).text)
+    for page in (desk.get("/entries").text, upload(desk, "Name\nDi Vane\n").text, desk.get("/draw").text):
+        forms = re.findall(r"<form[^>]*data-busy=\"[^\"]+\".*?</form>", page, re.DOTALL)
+        assert forms
+        assert all('role="status"' in one for one in forms)
+        assert "field/at_work" in page

@@ -61,45 +61,57 @@ def take_in(
     found: dict[str, str] = {}
     with records.changing() as session:
         faults = []
+        known = _called(session, [one.name for one in players])
+        new: dict[str, Player] = {}
         playing = set(
             session.scalars(select(tables.Entrant.person_id).where(tables.Entrant.event_id == event))
         )
         for one in players:
-            wanted = select(tables.PersonalDetails).where(tables.PersonalDetails.name == one.name)
-            there = list(session.scalars(wanted))
+            there = known.get(one.name, [])
             if len(there) > 1:
                 faults.append(
                     said("Several people are called {name}. Tell them apart by name.", name=one.name)
                 )
             elif there and there[0].person_id in playing:
                 faults.append(said("{name} is entered already. Strike the line.", name=one.name))
+            elif there:
+                found[one.name] = _filled_in(one, there[0])
             else:
-                found[one.name] = _known(session, one, there[0] if there else None)
+                found[one.name] = new_ident()
+                new[found[one.name]] = one
         if faults:
             raise InputError(*faults)
-        session.flush()
+        _make(session, new)
         if with_places:
             _place(session, event, (Enters(found[one.name], one.handicap_index, one.tees) for one in players))
             _join(session, event, {found[one.name]: one for one in players if one.side or one.team})
     return found
 
 
-def _known(session: Session, one: Player, there: tables.PersonalDetails | None) -> str:
-    """Return the identifier of a player, made where nobody has the name; what was not known of somebody is filled in."""
-    if there is not None:
-        there.club, there.sex, there.born = (
-            there.club or one.club,
-            there.sex or one.sex,
-            there.born or one.born,
-        )
-        return there.person_id
-    ident = new_ident()
-    session.add(tables.Person(id=ident, erased_at=None))
+def _called(session: Session, wanted: Sequence[str]) -> dict[str, list[tables.PersonalDetails]]:
+    """Return who of the records has one of these names, by name."""
+    found: dict[str, list[tables.PersonalDetails]] = {}
+    named = select(tables.PersonalDetails).where(tables.PersonalDetails.name.in_(wanted))
+    for one in session.scalars(named):
+        found.setdefault(one.name, []).append(one)
+    return found
+
+
+def _filled_in(one: Player, there: tables.PersonalDetails) -> str:
+    """Return the identifier of somebody in the records; what was not known of that person is filled in."""
+    there.club, there.sex, there.born = there.club or one.club, there.sex or one.sex, there.born or one.born
+    return there.person_id
+
+
+def _make(session: Session, people: Mapping[str, Player]) -> None:
+    """Keep new people by identifier, all with two orders to the database."""
+    session.add_all(tables.Person(id=ident, erased_at=None) for ident in people)
     session.flush()
-    session.add(
+    session.add_all(
         tables.PersonalDetails(person_id=ident, name=one.name, club=one.club, sex=one.sex, born=one.born)
+        for ident, one in people.items()
     )
-    return ident
+    session.flush()
 
 
 def _place(session: Session, event: str, entering: Iterable[Enters]) -> None:

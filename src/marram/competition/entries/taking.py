@@ -121,13 +121,13 @@ class Taking:
             self._turned.append(line)
         if not name:
             self.fault(line, said("The line has no name. Write it, or strike the line."))
-        elif found := _NOBODY.search(name):
+        elif odd := _NOBODY.search(name):
             self.fault(
                 line,
                 said(
                     "{name} is no name of a person, as {sign} stands in it. Write the name, or strike the line.",
                     name=repr(name),
-                    sign=repr(found[0]),
+                    sign=repr(odd[0]),
                 ),
             )
         elif wrong_encoding(name) is None and (wrong := wrong_letters(name)) is not None:

@@ -96,8 +96,8 @@ def chosen(given: Mapping[str, str], headings: Mapping[str, str]) -> dict[str, C
         tells = given.get(f"column-{place}", NOT_READ)
         if tells != NOT_READ and tells not in {one.value for one in Column}:
             raise InputError(said("The column {heading} tells what none can.", heading=repr(heading)))
-        if plain(heading):
-            found[plain(heading)] = None if tells == NOT_READ else Column(tells)
+        if plain(heading):  # of a heading that stands twice, the column that is read counts
+            found[plain(heading)] = found.get(plain(heading)) if tells == NOT_READ else Column(tells)
     told = [one for one in found.values() if one is not None]
     if twice := sorted({one.value for one in told if told.count(one) > 1}):
         raise InputError(
