@@ -1,4 +1,4 @@
-"""The report of the event, out of its log: rulings by Rule, hole and hour, those asked about again, and play stopped."""
+"""The report of the event, out of its log: rulings by Rule, hole and hour, those asked about again, play stopped, the pace."""
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 
 from marram.paper.event.disputed import Disputed, disputed_sentences
 from marram.paper.event.on_paper import OnPaper
+from marram.paper.event.pace import RoundPace, pace_parts
 from marram.paper.sheet import Cell, Column, Part, Picture, Sheet, Side, Table, Words
 from marram.words.texts import clock_words, count_text, short_day_words, text
 
@@ -51,7 +52,12 @@ class Stop:
     cause: str
 
 
-def event_report(event: OnPaper, rulings: Sequence[RulingLine], stops: Sequence[Stop] = ()) -> Sheet:
+def event_report(
+    event: OnPaper,
+    rulings: Sequence[RulingLine],
+    stops: Sequence[Stop] = (),
+    paces: Sequence[RoundPace] = (),
+) -> Sheet:
     """Return the report of an event: it names no player."""
     parts: list[Part] = [
         Words("", (count_text("paper.report.rulings.total", len(rulings)),)),
@@ -80,7 +86,7 @@ def event_report(event: OnPaper, rulings: Sequence[RulingLine], stops: Sequence[
     ]
     for one in rulings:
         parts += _disputed(one)
-    parts.append(_stops(stops))
+    parts += [_stops(stops), *pace_parts(paces)]
     return Sheet(
         text("paper.title.report"),
         event.name,

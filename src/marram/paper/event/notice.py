@@ -84,6 +84,8 @@ def form_sentences(found: EventFile) -> Iterator[str]:
         else:
             key = "paper.form.cut.ties" if cut.ties else "paper.form.cut.places"
             yield text(key, round=cut.after_round, places=cut.places)
+        if len(set(found.scores)) > 1:
+            yield text(f"paper.form.cut.score.{(cut.score or found.scores[0]).value}")
     if found.divisions:
         yield text("paper.form.divisions", names=", ".join(one.name for one in found.divisions))
     if found.teams:

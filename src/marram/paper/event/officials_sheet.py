@@ -40,18 +40,16 @@ def role_words(role: str) -> str:
 
 
 def place_words(duty: Duty) -> str:
-    """Return where an official is, in words; empty where it is not said."""
-    return capital(
-        ", ".join(
-            filter(
-                None,
-                (
-                    text("paper.officials.holes", holes=_ranges(duty.holes)) if duty.holes else "",
-                    text("paper.officials.groups", groups=_ranges(duty.groups)) if duty.groups else "",
-                    text("paper.officials.roving") if duty.roving else "",
-                    duty.elsewhere,
-                ),
-            )
+    """Return where an official is, in words that go on a sentence; empty where it is not said."""
+    return ", ".join(
+        filter(
+            None,
+            (
+                text("paper.officials.holes", holes=_ranges(duty.holes)) if duty.holes else "",
+                text("paper.officials.groups", groups=_ranges(duty.groups)) if duty.groups else "",
+                text("paper.officials.roving") if duty.roving else "",
+                duty.elsewhere,
+            ),
         )
     )
 
@@ -68,7 +66,7 @@ def _people(duties: Sequence[Duty]) -> Table:
         (
             Cell(one.name, strong=True),
             Cell(role_words(one.role)),
-            Cell(place_words(one) or text("paper.officials.no_place")),
+            Cell(capital(place_words(one)) or text("paper.officials.no_place")),
             Cell(one.radio),
             Cell(text("paper.officials.answers") if one.telephone else ""),
         )

@@ -24,6 +24,7 @@ class OnPaper:
         holes: the holes as a card shows them, in the order of their numbers; empty where they are not known.
         course: the name of the course; empty where it is not known.
         drawn: the groups of the round; ``None``: those of the conditions, which are the groups of the first round.
+        gone: who is out or missed the cut, by name or by the name of the side: they wait for no start.
     """
 
     found: EventFile
@@ -31,6 +32,7 @@ class OnPaper:
     holes: tuple[Hole, ...] = ()
     course: str = ""
     drawn: tuple[Group, ...] | None = None
+    gone: frozenset[str] = frozenset()
     handicaps: Mapping[str, Has] = field(init=False, default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -112,9 +114,11 @@ class OnPaper:
 
     @cached_property
     def waiting(self) -> tuple[Entrant, ...]:
-        """Who plays and is in no group of the round."""
+        """Who plays on and is in no group of the round."""
         placed = {name for group in self.groups for name in group.players}
-        return tuple(one for one in self.players if one.name not in placed)
+        return tuple(
+            one for one in self.players if one.name not in placed and not {one.name, one.side} & self.gone
+        )
 
     @property
     def net(self) -> bool:

@@ -69,7 +69,7 @@ def _holes(event: OnPaper, course: Course, *, yards: bool) -> Table:
         Column(text("paper.column.par"), 0, Side.RIGHT),
         Column(text("paper.column.stroke_index"), 0, Side.RIGHT),
         Column(text("paper.column.length"), 0, Side.RIGHT),
-        Column(text("paper.column.marked"), 1),
+        Column(text("paper.column.marked", near=_length(NEAR, yards=yards)), 1),
     )
     rows = []
     for number, hole in course.holes.items():
@@ -81,17 +81,19 @@ def _holes(event: OnPaper, course: Course, *, yards: bool) -> Table:
                 Cell(str(number), strong=True),
                 Cell("" if hole.par is None else str(hole.par)),
                 Cell("" if hole.stroke_index is None else str(hole.stroke_index)),
-                Cell(
-                    text("paper.yards", yards=round(length / YARD))
-                    if yards
-                    else text("paper.metres", metres=round(length))
-                ),
+                Cell(_length(length, yards=yards)),
                 Cell(_marked(course, number) or text("paper.referee.nothing")),
             )
         )
     if elsewhere := _marked(course, None):
         rows.append((Cell(), Cell(), Cell(), Cell(), Cell(elsewhere, text("paper.referee.course"))))
     return Table(text("paper.referee.holes"), columns, tuple(rows))
+
+
+def _length(metres: float, *, yards: bool) -> str:
+    if yards:
+        return text("paper.yards", yards=round(metres / YARD))
+    return text("paper.metres", metres=round(metres))
 
 
 def _marked(course: Course, hole: int | None) -> str:

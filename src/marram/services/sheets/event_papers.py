@@ -13,6 +13,7 @@ from marram.paper.event.event_report import RulingLine, Stop, event_report
 from marram.paper.event.notice import notice_sheet
 from marram.paper.event.officials_sheet import officials_sheet
 from marram.paper.event.on_paper import OnPaper
+from marram.paper.event.pace import RoundPace
 from marram.paper.event.referees_sheet import referees_sheet
 from marram.paper.event.result_sheet import result_sheet
 from marram.paper.event.scorecards import scorecards
@@ -52,6 +53,7 @@ class EventPapers:
         closed: whether the result is closed.
         rulings: the rulings of the log; ``None`` without a log.
         stops: when play was stopped.
+        paces: how long the groups of each round took.
         bracket: the bracket or round robin; ``None``: none is drawn.
     """
 
@@ -61,6 +63,7 @@ class EventPapers:
     closed: bool = False
     rulings: tuple[RulingLine, ...] | None = None
     stops: tuple[Stop, ...] = ()
+    paces: tuple[RoundPace, ...] = ()
     bracket: BracketOnPaper | None = None
 
     def possible(self) -> tuple[SheetName, ...]:
@@ -92,7 +95,7 @@ class EventPapers:
         if name is SheetName.REPORT:
             if self.rulings is None:
                 raise InputError(said("There is no log. Give records with an event."))
-            return event_report(self.event, self.rulings, self.stops)
+            return event_report(self.event, self.rulings, self.stops, self.paces)
         if name is SheetName.BRACKET:
             if self.bracket is None:
                 raise InputError(text("matches.bracket.none"))

@@ -1,11 +1,12 @@
 """The sheets of an event that records keep, with its results and the report out of its log."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import tzinfo
 from zoneinfo import ZoneInfo
 
 from marram.competition.conditions.event_file import Entrant, Group, Official, RoundOnDay
+from marram.competition.results.board import Standing
 from marram.course.model import Course
 from marram.paper.event.bracket_sheet import BracketOnPaper
 from marram.paper.event.on_paper import OnPaper
@@ -19,9 +20,10 @@ from marram.services.keeping import kept_event
 from marram.services.matches.bracket_kept import bracket_now
 from marram.services.matches.bracket_words import bracket_on_paper
 from marram.services.results.competition_kept import CompetitionKept, competition_kept
-from marram.services.results.event_results import EventResults
+from marram.services.results.event_results import EventResults, ResultsNow
 from marram.services.results.scored import Scored
 from marram.services.sheets.event_papers import EventPapers
+from marram.services.sheets.pace_lines import round_paces
 from marram.services.sheets.report_lines import ruling_lines, stops
 
 
@@ -80,16 +82,27 @@ def papers_of_records(records: Records, name: str | None, *, course: Course, rou
     zone_name = time_zone(records, id_)
     zone: tzinfo | None = ZoneInfo(zone_name) if zone_name else None
     event_results = EventResults(log, id_)
-    now = event_results.now(kept, _starts(records, kept)) if not kept.why_no_cards() else None
+    scored = Scored(records, id_, kept, event_results)
+    now = scored.now() if not kept.why_no_cards() else None
+    stopped = tuple(stops(log, id_, zone))
     return EventPapers(
-        OnPaper(found, round_, kept.holes, course.name, drawn),
+        OnPaper(found, round_, kept.holes, course.name, drawn, _gone(now)),
         course,
         None if now is None else now.results,
         now is not None and now.closed is not None,
         tuple(ruling_lines(log, id_, zone, course)),
-        tuple(stops(log, id_, zone)),
-        _bracket(Scored(records, id_, kept, event_results)),
+        stopped,
+        round_paces(scored, found, zone, stopped),
+        _bracket(scored),
     )
+
+
+def _gone(now: ResultsNow | None) -> frozenset[str]:
+    """Return who is out or missed the cut in every result of the whole field: they play no further round."""
+    boards = [] if now is None else [one.board for one in now.results if one.division is None]
+    done = (Standing.MISSED_CUT, Standing.OUT)
+    each = [frozenset(one.side for one in board.places if one.standing in done) for board in boards]
+    return frozenset.intersection(*each) if each else frozenset()
 
 
 def _with_sides(kept: CompetitionKept) -> Iterator[Entrant]:
@@ -116,12 +129,3 @@ def _groups(records: Records, kept: CompetitionKept, round_: int) -> Iterable[Gr
         if one.starts_at is not None:
             names = tuple(kept.players.get(each.id, each.name) for each in one.players)
             yield Group(one.starts_at.isoformat("minutes"), one.tee, names)
-
-
-def _starts(records: Records, kept: CompetitionKept) -> Mapping[tuple[str, str], int]:
-    return {
-        (kept.side_of.get(player.id, player.id), known.id): group.tee
-        for known in kept.rounds
-        for group in groups(records, known.id)
-        for player in group.players
-    }
