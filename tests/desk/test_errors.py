@@ -95,3 +95,26 @@ def test_what_a_framework_refuses_is_said_in_our_words(client: TestClient, addre
 
     assert answer.status_code == 400
     assert fault in unescape(answer.text)
+
+
+@pytest.mark.parametrize(
+    ("referer", "leads_back"),
+    [
+        ("{own}/cards/1/x?a=1&b=2", True),
+        ("https://elsewhere.example/cards/1/x?a=1&b=2", False),
+        ("{own}//elsewhere.example/x", False),
+        ("", False),
+    ],
+)
+def test_a_form_that_cannot_be_used_leads_back_to_the_page_it_was_on(
+    client: TestClient, referer: str, *, leads_back: bool
+) -> None:
+    """By the address the browser names, where it is our own; elsewhere to the course alone."""
+    own = str(client.base_url).rstrip("/")
+    page = client.post("/entries/ballot", data={}, headers={"Referer": referer.format(own=own)})
+
+    assert page.status_code == 400
+    assert (said("shell.back_to_form") in page.text) is leads_back
+    assert ('href="/cards/1/x?a=1&amp;b=2"' in page.text) is leads_back
+    assert said("shell.back_to_course") in page.text
+    assert "elsewhere.example" not in page.text

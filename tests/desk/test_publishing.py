@@ -9,6 +9,7 @@ from hashlib import sha256
 from pathlib import Path
 
 import pytest
+from python_calamine import CalamineWorkbook
 from sqlalchemy import update
 
 from marram.desk.log.kept import KeptHere
@@ -17,6 +18,7 @@ from marram.records import tables
 from marram.records.entry import new_ident
 from marram.records.people import erase
 from marram.records.starting_sheet import conditions
+from marram.services.publishing.workbook import sheet_names
 from tests.cli.running import marram
 from tests.clubs import club
 from tests.desk.asking import TestClient
@@ -70,6 +72,55 @@ def test_every_format_says_the_same(kept: KeptHere) -> None:
     assert "DTSTART:20250621T060000Z" in calendar.text  # 08:00 in June in Amsterdam
 
 
+def test_results_as_a_workbook_hold_numbers_and_every_letter(kept: KeptHere, tmp_path: Path) -> None:
+    """Opened by another reader than the writer: each score a sheet, places and scores numbers, the names those of the JSON; the
+    shell writes the same from the same records, and the page says in words what the file says in its own."""
+    for name, scores in zip(sorted(kept.names().values())[-3:], ("4 3 5", "4 3 4", "5 3 4"), strict=True):
+        entered = ["--given-by", "scorer", "--scores", scores]
+        done = marram("event", "enter", str(tmp_path / "club.db"), name, *entered)
+        assert done.code == 0, done.err
+    _, everybody, digest = publish(kept, "results")
+    document = json.loads(everybody.get(f"/published/{digest}.json").content)
+    answer = everybody.get(f"/published/{digest}.xlsx")
+    assert answer.headers["content-type"].startswith("application/vnd.openxmlformats")
+    book = CalamineWorkbook.from_filelike(io.BytesIO(answer.content))
+    assert len(book.sheet_names) == len(document["results"])
+    assert any(each["total"] for one in document["results"] for each in one["places"])
+    for name, one in zip(book.sheet_names, document["results"], strict=True):
+        head, *rows = book.get_sheet_by_name(name).to_python()
+        assert head[2] == "Name"
+        assert [row[2] for row in rows] == [each["name"] for each in one["places"]]
+        for row, each in zip(rows, one["places"], strict=True):
+            total, against = row[head.index("Total")], row[head.index("±")]
+            assert [row[0], total, against] == [
+                "" if value is None else float(value)
+                for value in (each["place"], each["total"], each["against_level"])
+            ]
+    done = marram("event", "board", str(tmp_path / "club.db"), "--output", str(tmp_path / "now.xlsx"))
+    assert done.code == 0, done.err
+    now = CalamineWorkbook.from_path(str(tmp_path / "now.xlsx"))
+    assert [now.get_sheet_by_name(one).to_python() for one in now.sheet_names] == [
+        book.get_sheet_by_name(one).to_python() for one in book.sheet_names
+    ]
+    page = everybody.get(f"/published/{digest}.html").text
+    assert "not_started" not in page
+    other = marram("event", "board", str(tmp_path / "club.db"), "--output", str(tmp_path / "now.odt"))
+    assert other.code == 2
+    assert "json, csv, xlsx, html" in other.err
+
+
+def test_names_of_sheets_are_as_spreadsheets_take_them() -> None:
+    """No sign that is not allowed, 31 letters at most, no two alike whatever their capitals."""
+    long = "Net · Damen und Herren ab fünfzig: /alle/"
+    assert sheet_names([long, long, "GROSS", "Gross", "[]"]) == [
+        "Net · Damen und Herren ab fünfz",
+        "Net · Damen und Herren ab fün 2",
+        "GROSS",
+        "Gross 2",
+        "–",
+    ]
+
+
 def test_a_list_stays_at_its_address_when_a_later_one_comes(kept: KeptHere) -> None:
     """The same list again is the same address; the one of another round is another, and the first is still there."""
     _, everybody, first = publish(kept)
@@ -119,8 +170,14 @@ def test_the_shell_writes_the_same_bytes(kept: KeptHere, tmp_path: Path) -> None
     assert everybody.get("/published").text.count(f"{digest}.json") == 1
     done = marram("records", "published", str(tmp_path / "club.db"), str(tmp_path / "out"))
     assert done.code == 0, done.err
-    assert sorted(one.suffix for one in (tmp_path / "out").iterdir()) == [".csv", ".html", ".ics", ".json"]
-    for form in ("json", "csv", "html"):
+    assert sorted(one.suffix for one in (tmp_path / "out").iterdir()) == [
+        ".csv",
+        ".html",
+        ".ics",
+        ".json",
+        ".xlsx",
+    ]
+    for form in ("json", "csv", "html", "xlsx"):
         there = (tmp_path / "out" / f"starting_times-{digest}.{form}").read_bytes()
         here = everybody.get(f"/published/{digest}.{form}").content
         assert there == re.sub(

@@ -1,5 +1,6 @@
 """The commands of ``marram event``: what stands between, boards, ties, lists made public, matches and the bracket."""
 
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -14,11 +15,19 @@ Tees = Annotated[list[int] | None, typer.Option("--tee", help="A hole that group
 
 
 @event_app.command("board")
-def board(records: RecordsAt, event: OfEvent = None, course: OfCourse = None, json: Json = False) -> None:
+def board(
+    records: RecordsAt,
+    output: Annotated[
+        Path | None, typer.Option(help="Write the results here instead: .xlsx, .csv, .json or .html.")
+    ] = None,
+    event: OfEvent = None,
+    course: OfCourse = None,
+    json: Json = False,
+) -> None:
     """Show every result as it stands, with what is left to play."""
     from marram.cli.event_results import board
 
-    board(Where(records, event, course), json)
+    board(Where(records, event, course), output, json)
 
 
 @event_app.command("why")

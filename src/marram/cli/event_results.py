@@ -1,32 +1,40 @@
 """``marram event``: leader boards, ties decided, and lists made public, of an event that records keep."""
 
 from collections.abc import Sequence
+from pathlib import Path
 
 from marram.cli.competition import tell_results, tell_why
 from marram.cli.event_here import event_here, list_lines, named
 from marram.cli.event_options import Where
 from marram.cli.show import Line, print_json
+from marram.cli.writing import write_files
 from marram.competition.conditions.choices import TieMethod
 from marram.errors import InputError, shown
 from marram.records.field import details
 from marram.said import one_of, said
 from marram.services.publishing.change_words import changed_words
 from marram.services.publishing.changes import StartChanged, changed_since_published
-from marram.services.publishing.document_now import publishing_now
+from marram.services.publishing.document_now import document_now, publishing_now
 from marram.services.publishing.documents import BRACKET, RESULTS, STARTING_TIMES
 from marram.services.publishing.documents import named as names_of
+from marram.services.publishing.formats import in_format
 from marram.services.results.tie_entering import decide_tie
 from marram.words.texts import text
 
 LISTS = (STARTING_TIMES, RESULTS, BRACKET)
 
 
-def board(where: Where, as_json: bool) -> None:
-    """Print every result as it stands."""
+def board(where: Where, output: Path | None, as_json: bool) -> None:
+    """Print every result as it stands; write it where asked, in the format that the ending of the file names."""
     with event_here(where) as here:
         if why_not := here.scored.competition.why_no_cards():
             raise InputError(why_not)
-        tell_results(here.scored.now().results, as_json)
+        if output is None:
+            tell_results(here.scored.now().results, as_json)
+            return
+        document = document_now(here.scored, here.name, RESULTS)
+        write_files({output: in_format(document, output.suffix.lower().lstrip("."), here.tap.at)})
+    print(text("paper.written", path=output))
 
 
 def why(where: Where, side: str, score: str | None, division: str | None, as_json: bool) -> None:

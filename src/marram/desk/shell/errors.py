@@ -3,6 +3,7 @@
 import re
 from collections.abc import Mapping
 from typing import Any
+from urllib.parse import urlsplit
 
 from fastapi import FastAPI, Request
 from fastapi.exceptions import RequestValidationError
@@ -84,9 +85,18 @@ def answer(request: Request, status: int, code: str, faults: list[str]) -> Respo
         }
         return JSONResponse(body, status)
     context = {"case": None, "course": NOWHERE, "map_state": None, "status": status, "code": code}
+    context["back"] = _sent_from(request)
     return templates().TemplateResponse(
         request, "error.html", {**context, "faults": faults}, status_code=status
     )
+
+
+def _sent_from(request: Request) -> str:
+    """Return the address of our own page that a form was sent from; empty where no form was sent, or it is not known."""
+    page = urlsplit(request.headers.get("referer", ""))
+    if request.method != "POST" or page.netloc != request.headers.get("host", "") or page.path[:2] == "//":
+        return ""
+    return page.path + (f"?{page.query}" if page.query else "")
 
 
 def failure(request: Request) -> Response:

@@ -10,6 +10,7 @@ from marram.services.publishing.documents import (
     BRACKET,
     STARTING_TIMES,
     Document,
+    filled,
     named,
     results,
     starting_times,
@@ -34,6 +35,24 @@ def publishing_now(scored: Scored, name: str, what: str, number: int, tap: Tap) 
     """
     known = named(scored.competition, details(scored.records))
     return publishing(tap.ident, tap.at, _document(scored, name, what, number), known, by=tap.by)
+
+
+def document_now(scored: Scored, name: str, what: str, number: int = 1) -> Document:
+    """Return a list as it now stands, with names, as it would be published.
+
+    Args:
+        scored: the competition.
+        name: what the event is called.
+        what: ``starting_times``, ``results`` or ``bracket``.
+        number: the round, for starting times.
+
+    Raises:
+        InputError: there is no such list yet.
+    """
+    document: Document = filled(
+        _document(scored, name, what, number), named(scored.competition, details(scored.records))
+    )
+    return document
 
 
 def _document(scored: Scored, name: str, what: str, number: int) -> Document:

@@ -1,4 +1,4 @@
-"""A published document in its formats: JSON, CSV, iCalendar, HTML; each made of the document alone."""
+"""A published document in its formats: JSON, CSV, XLSX, iCalendar, HTML; each made of the document alone."""
 
 import csv
 import io
@@ -15,11 +15,14 @@ from marram.paper.sheet_html import event_sheet_html
 from marram.records.canonical import canonical
 from marram.said import said
 from marram.services.publishing.documents import BALLOT, BRACKET, RESULTS, STARTING_TIMES, Document
+from marram.services.publishing.result_tables import ResultRow, ResultTable, result_tables
+from marram.services.publishing.workbook import workbook
 from marram.words.texts import long_day_words, text
 
 MEDIA_TYPES = {
     "json": "application/json",
     "csv": "text/csv; charset=utf-8",
+    "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
     "ics": "text/calendar; charset=utf-8",
     "html": "text/html; charset=utf-8",
 }
@@ -66,6 +69,7 @@ def in_format(
     makers: Mapping[str, Callable[[], bytes]] = {
         "json": lambda: written(document),
         "csv": lambda: _csv(document).encode(),
+        "xlsx": lambda: workbook(document, _rows(document), published_at),
         "ics": lambda: _calendar(document, published_at, change).encode(),
         "html": lambda: event_sheet_html([published_sheet(document)], stylesheet=stylesheet).encode(),
     }
@@ -86,6 +90,11 @@ def published_sheet(document: Document) -> Sheet:
 
 
 def _parts(document: Document) -> Iterator[Part]:
+    if document["kind"] == RESULTS:
+        yield from (_result_table(one) for one in result_tables(document))
+        if document.get("closed"):
+            yield Words("", (text("paper.results.closed"),))
+        return
     header, *rows = _rows(document)
     columns = tuple(
         Column(
@@ -99,8 +108,24 @@ def _parts(document: Document) -> Iterator[Part]:
     yield Table("", columns, tuple(tuple(Cell(str(one)) for one in row) for row in rows))
     if document["kind"] == BALLOT:
         yield Words(text("publishing.repeat"), (text("publishing.repeat.how", seed=document["seed"]),))
-    if document["kind"] == RESULTS and document.get("closed"):
-        yield Words("", (text("paper.results.closed"),))
+
+
+def _result_table(table: ResultTable) -> Table:
+    """Return a result as a table for people: places as they are written, what stands against par with its sign."""
+    names = 1
+    columns = tuple(
+        Column(heading, int(at == names), Side.LEFT, at == names) for at, heading in enumerate(table.headings)
+    )
+    return Table(table.title, columns, tuple(tuple(_cells(table, one)) for one in table.rows))
+
+
+def _cells(table: ResultTable, row: ResultRow) -> Iterator[Cell]:
+    yield from (Cell(row.placed), Cell(row.name, row.club))
+    *figures, against = table.figures(row)
+    yield from (Cell("" if one is None else str(one)) for one in figures)
+    level = text("results.level") if against == 0 else f"{against or 0:+d}".replace("-", "−")
+    yield Cell("" if against is None else level)
+    yield Cell(row.words)
 
 
 def _csv(document: Document) -> str:

@@ -33,6 +33,8 @@ TEXTS: dict[str, str] = {
     "column.second_side": "Other side",
     "column.winner": "Winner",
     "format.json": "JSON",
+    "column.shared": "Shared",
+    "format.xlsx": "Spreadsheet",
     "format.csv": "CSV",
     "format.ics": "Calendar",
     "format.html": "Page",

@@ -40,6 +40,7 @@ TEXTS: dict[str, str] = {
     "hole_number": "Hole {number}",
     "par": "par {par}",
     "back_to_case": "Back to the case",
+    "back_to_form": "Back to where this was sent from",
     "back_to_course": "Back to the course",
     # Errors
     "guard.host": (
