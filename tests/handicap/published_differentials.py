@@ -57,6 +57,18 @@ def nine_and_expected(_given: dict[str, Any], expected: Any) -> None:
         adjusted_gross_score(holes, 9, edition=Edition.OF_2024)
 
 
+@value("nine-hole-03")
+def no_formula_of_expected_scores(_given: dict[str, Any], expected: Any) -> None:
+    """Nor does a union share it (englandgolf.freshdesk.com, article 80001136829): it is asked for, and counts as given."""
+    assert expected["formula_published"] is False
+    nine = nine_hole_differential(44, tee("35.6", 118, 36, 9))
+    with pytest.raises(BadHandicap, match="not published how it is worked out"):
+        combine_nines(nine, edition=Edition.OF_2024)
+    for given_as in ("7.9", "20.0"):
+        found = combine_nines(nine, expected=given_as, edition=Edition.OF_2024)
+        assert abs(found.value - nine.value - Fraction(given_as)) <= Fraction(1, 20)
+
+
 def unfinished(played: int, of: int) -> list[HolePlayed]:
     return [
         HolePlayed(4, one, 5) if one <= played else HolePlayed(4, one, None, Ending.NOT_PLAYED)

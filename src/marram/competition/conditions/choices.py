@@ -46,6 +46,9 @@ class TieMethod(Enum):
     """Cards are matched: the last round, then its last nine, six, three holes and last hole, then those of its first nine."""
     LAST_HOLES = "last_holes"
     """As countback, without the holes of the first nine."""
+    HOLE_BY_HOLE = "hole_by_hole"
+    """Cards are matched hole by hole, from the last one back; what Australian clubs use after the last three holes, for
+    example the conditions of rmcgc.com.au, not the Committee Procedures."""
     PLAY_OFF = "play_off"
     LOWER_HANDICAP = "lower_handicap"
     """Who has the lower Playing Handicap; a practice of clubs, not of the Committee Procedures."""
@@ -53,6 +56,9 @@ class TieMethod(Enum):
     """By lot; a practice of clubs, not of the Committee Procedures."""
     SHARED = "shared"
 
+
+MATCHES_CARDS = frozenset({TieMethod.COUNTBACK, TieMethod.LAST_HOLES, TieMethod.HOLE_BY_HOLE})
+"""These compare holes of cards."""
 
 ENDS_EVERY_TIE = frozenset({TieMethod.PLAY_OFF, TieMethod.LOT, TieMethod.SHARED})
 """After these nothing is left to decide."""

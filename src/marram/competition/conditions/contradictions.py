@@ -5,6 +5,7 @@ from itertools import combinations
 
 from marram.competition.conditions.choices import (
     ENDS_EVERY_TIE,
+    MATCHES_CARDS,
     CountbackStrokes,
     MaximumBy,
     Score,
@@ -176,9 +177,7 @@ def _of_ties(found: EventFile) -> Iterator[str]:
                 "ties, {key}: lower_handicap compares one handicap of each side, and here each partner has one. Leave it out.",
                 key=key,
             )
-        if found.form_of_play is FormOfPlay.MATCH_PLAY and {TieMethod.COUNTBACK, TieMethod.LAST_HOLES} & set(
-            methods
-        ):
+        if found.form_of_play is FormOfPlay.MATCH_PLAY and MATCHES_CARDS & set(methods):
             yield said(
                 "ties, {key}: cards are matched in stroke play only; a match goes on hole by hole (Rule 3.2a(4)). "
                 "Leave it out.",
@@ -187,7 +186,7 @@ def _of_ties(found: EventFile) -> Iterator[str]:
     if ties.countback_strokes is None:
         return
     methods_used = {*ties.first_place, *ties.other_places}
-    if not {TieMethod.COUNTBACK, TieMethod.LAST_HOLES} & methods_used:
+    if not MATCHES_CARDS & methods_used:
         yield said("ties, countback_strokes is given, and no cards are matched. Leave it out.")
     if ties.countback_strokes is not CountbackStrokes.BY_STROKE_INDEX and (
         found.form_of_play in BY_HOLE or found.sides in (Sides.FOUR_BALL, Sides.BEST_OF_FOUR)

@@ -2,7 +2,8 @@
 
 By Committee Procedures 5A(6). Holes are those of the numbers on the card: for starts from several tees "the last nine
 holes" are those that end the card, not those a group played last. For rounds that are not of 18 holes the text only says to
-adjust the numbers: here each of nine, six, three and one is compared that is less than the round (our own reading).
+adjust the numbers: here each of nine, six, three and one is compared that is less than the round, as junior competitions of
+nine holes in Scotland have it (juniorgolfscotland.co.uk, "What if there is a tie?": six, three, the last hole).
 """
 
 from dataclasses import dataclass
@@ -65,6 +66,12 @@ def countback(holes: int, rounds: int, first_nine: bool = True) -> tuple[Compari
     if first_nine and before > 0:
         found += [Comparison(Compared.FIRST_NINE, before - count, before) for count in LAST if count < before]
     return tuple(found)
+
+
+@lru_cache(maxsize=64)
+def hole_by_hole(holes: int) -> tuple[Comparison, ...]:
+    """Return the comparisons of single holes of the last round, which has so many, from the last one back."""
+    return tuple(Comparison(Compared.LAST_HOLES, at, at + 1) for at in reversed(range(holes)))
 
 
 def compared(

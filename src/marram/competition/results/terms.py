@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
-from marram.competition.conditions.choices import CountbackStrokes, TieMethod
+from marram.competition.conditions.choices import MATCHES_CARDS, CountbackStrokes, TieMethod
 from marram.competition.conditions.event_file import Cut, Ties
 from marram.competition.results.card import RoundCard
 from marram.competition.results.scoring import Scoring
@@ -40,7 +40,7 @@ class Terms:
     def matches_cards(self) -> bool:
         """Whether ties are decided by matching cards."""
         methods = {*self.ties.first_place, *self.ties.other_places}
-        return bool(methods & {TieMethod.COUNTBACK, TieMethod.LAST_HOLES})
+        return bool(methods & MATCHES_CARDS)
 
 
 def card_faults(terms: Terms, card: RoundCard) -> Iterator[str]:

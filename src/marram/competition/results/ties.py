@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from marram.competition.conditions.choices import TieMethod
-from marram.competition.results.comparisons import Compared, Comparison, compared, countback
+from marram.competition.results.comparisons import Compared, Comparison, compared, countback, hole_by_hole
 from marram.competition.results.side_score import SideScore
 from marram.competition.results.terms import Terms
 
@@ -19,6 +19,8 @@ def comparisons(score: SideScore, methods: Sequence[TieMethod]) -> tuple[Compari
     for method in methods:
         if method in (TieMethod.COUNTBACK, TieMethod.LAST_HOLES):
             found += countback(holes, len(score.rounds), method is TieMethod.COUNTBACK)
+        elif method is TieMethod.HOLE_BY_HOLE:
+            found += hole_by_hole(holes)
         elif method is TieMethod.LOWER_HANDICAP:
             found.append(Comparison(Compared.HANDICAP))
         elif method is TieMethod.PLAY_OFF:
