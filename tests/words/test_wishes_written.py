@@ -11,6 +11,7 @@ from marram.errors import InputError
 from marram.records.field import EntrantKept, entrants
 from marram.schema import read_json
 from marram.services.field.wishes_written import read_wishes, wish_lines
+from marram.words.place import writing_in, written_as
 from tests.services.scoring import scoring
 from tests.words.made_up import speaking
 
@@ -62,6 +63,36 @@ def test_what_the_page_shows_is_read_in_another_language(tmp_path: Path, locales
 
 
 @pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        ("10:30 am", time(10, 30)),
+        ("10:30\u00a0am", time(10, 30)),
+        ("1:30 pm", time(13, 30)),
+        ("1:30PM", time(13, 30)),
+        ("12:05 p.m.", time(12, 5)),
+        ("12:05 am", time(0, 5)),
+        ("13:30", time(13, 30)),
+    ],
+)
+def test_a_time_of_twelve_hours_or_of_the_whole_day(tmp_path: Path, written: str, meant: time) -> None:
+    """By the clock of the reader's region; where it counts to twelve, the page's own example does, and is read."""
+    playing = field(tmp_path)
+    found = read_wishes(f"not before {written}: Ada Brill", playing)
+    assert [wish for wish, _ in found] == [NotBefore(playing[0].person, meant)]
+
+
+def test_the_example_of_the_page_is_written_as_the_region_writes_times(tmp_path: Path) -> None:
+    """Source: Unicode CLDR 46, time formats of en-US and en-GB."""
+    playing = field(tmp_path)
+    for region, example in (("US", "10:30\u00a0am"), ("GB", "10:30")):
+        with written_as(writing_in(region)):
+            (line,) = (one for one in wish_lines() if one.startswith("not before"))
+            assert line == f"not before {example}: NAME"
+            found = read_wishes(line.replace("NAME", "Ben Coyle"), playing)
+        assert [wish for wish, _ in found] == [NotBefore(playing[1].person, time(10, 30))]
+
+
+@pytest.mark.parametrize(
     ("line", "words"),
     [
         (
@@ -70,6 +101,8 @@ def test_what_the_page_shows_is_read_in_another_language(tmp_path: Path, locales
         ),
         ("together: Ada Brill", "is no wish"),
         ("not before 25:00: Ada Brill", "is no wish"),
+        ("not before 13:30 pm: Ada Brill", "is no wish"),
+        ("not before 9:75: Ada Brill", "is no wish"),
         ("early", "is no wish"),
         ("early: Ada Bril", "'Ada Bril' does not play. Did you mean 'Ada Brill'"),
     ],

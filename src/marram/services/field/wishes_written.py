@@ -8,13 +8,15 @@ from marram.competition.draw.wishes import Apart, NotBefore, Part, Together, Wis
 from marram.errors import InputError, did_you_mean, shown
 from marram.records.field import EntrantKept
 from marram.said import said, sentences
-from marram.words.texts import english, sentence, text
+from marram.words.texts import clock_words, english, sentence, text
 
 WISHES = ("together", "apart", *(one.value for one in Part), "not_before")
 """Every kind of wish, by the name of its words in the catalogue."""
 
 _OF_SEVERAL = ("together", "apart")
-_TIME = r"(?P<time>\d\d?:\d\d)"
+_TIME = r"(?P<time>\d\d?:\d\d.*?)"
+_HALVES = (("before_noon", 0), ("after_noon", 12))
+"""How hours counted to twelve are written, and what the hours of that half of the day are counted from."""
 _LINE = re.compile(r"^\s*(?P<what>[^:]+?(?:\d\d?:\d\d[^:]*)?)\s*:\s*(?P<who>[^:]*)$")
 
 
@@ -22,7 +24,9 @@ def wish_lines() -> Iterator[str]:
     """Yield how each wish is written, in the reader's language."""
     for kind in WISHES:
         who = text("field.draw.wish.names" if kind in _OF_SEVERAL else "field.draw.wish.name")
-        what = text(f"field.draw.wish.{kind}", **({"time": "10:30"} if kind == "not_before" else {}))
+        what = text(
+            f"field.draw.wish.{kind}", **({"time": clock_words(time(10, 30))} if kind == "not_before" else {})
+        )
         yield f"{what}: {who}"
 
 
@@ -30,7 +34,8 @@ def read_wishes(written: str, playing: Sequence[EntrantKept]) -> list[tuple[Wish
     """Return wishes, each with its line, the players by identifier.
 
     A line is ``together: NAME, NAME``, ``apart: NAME, NAME``, ``early: NAME``, ``late: NAME``, ``first tee: NAME``,
-    ``other tee: NAME`` or ``not before 10:30: NAME``; or the same in the reader's language.
+    ``other tee: NAME`` or ``not before 10:30: NAME``; or the same in the reader's language. A time is one of 24 hours, or of
+    twelve with the half of the day (``1:30 pm``).
 
     Raises:
         InputError: a line is none of them, or names nobody who plays; every fault is listed with its line.
@@ -109,7 +114,25 @@ def _kind(what: str) -> tuple[str, time | None]:
 
 
 def _clock(written: str) -> time | None:
-    try:
-        return time.fromisoformat(written.zfill(5))
-    except ValueError:
-        return None
+    """Return a time as it is written by hours of one day or of half a day, in the reader's language or in English."""
+    tight = _tight(written)
+    for half, counted_from in _HALVES:
+        for known in (sentence(f"days.{half}"), english("days")[half]):
+            pattern = (
+                re.escape(_tight(known)).replace(r"\{hour\}", r"(\d\d?)").replace(r"\{minute\}", r"(\d\d)")
+            )
+            read = re.fullmatch(pattern, tight)
+            if read is not None:
+                hour = int(read[1])
+                return _time(hour % 12 + counted_from, int(read[2])) if 1 <= hour <= 12 else None
+    plain = re.fullmatch(r"(\d\d?):(\d\d)", tight)
+    return None if plain is None else _time(int(plain[1]), int(plain[2]))
+
+
+def _time(hour: int, minute: int) -> time | None:
+    return time(hour, minute) if hour < 24 and minute < 60 else None
+
+
+def _tight(words: str) -> str:
+    """Return words in small letters without blanks and stops, as ``1:30 p.m.`` and ``1:30pm`` are the same."""
+    return "".join(words.casefold().split()).replace(".", "")
