@@ -14,8 +14,9 @@ from marram.records.database import Records
 from marram.records.entry import Entry, Kept, new_ident
 from marram.records.log import Log
 from marram.records.starting_sheet import events
-from marram.services.cards.card_log import Tap, card_kept, entering
+from marram.services.cards.card_log import card_kept, entering
 from marram.services.kinds.registry import checked
+from marram.services.log.tap import Tap
 from marram.services.results.competition_kept import CompetitionKept, competition_kept
 from marram.services.results.event_results import CardNow, EventResults, ResultsNow
 from tests.clubs import club_records

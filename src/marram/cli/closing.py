@@ -13,8 +13,8 @@ from marram.records.entry import new_ident
 from marram.records.log import Log
 from marram.rules.result import NeedFacts
 from marram.said import said
-from marram.services.cards.card_log import Tap
 from marram.services.kinds.registry import checked
+from marram.services.log.tap import Tap
 from marram.services.results.closing import closing, may_reopen, reopened, waits
 from marram.services.results.scored import scored_in
 from marram.words.spoken import spoken

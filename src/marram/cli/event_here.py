@@ -17,9 +17,9 @@ from marram.records.entry import new_ident
 from marram.records.log import Log
 from marram.records.starting_sheet import Known, officials
 from marram.said import one_of, said, sentences
-from marram.services.cards.card_log import Tap
 from marram.services.field.field_kept import EventLog
 from marram.services.keeping import kept_event
+from marram.services.log.tap import Tap
 from marram.services.results.event_results import CardKey
 from marram.services.results.scored import Scored, scored_in
 from marram.words.texts import text

@@ -9,7 +9,7 @@ from marram.desk.log.here import now, person_here
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.shell.workplace import workplace_on
 from marram.records.entry import Entry, Kept, ident
-from marram.services.cards.card_log import Tap
+from marram.services.log.tap import Tap
 from marram.services.results.competition_kept import competition_kept
 from marram.services.results.scored import Scored
 

@@ -21,10 +21,10 @@ from marram.records.entry import new_ident
 from marram.records.people import names
 from marram.records.starting_sheet import conditions
 from marram.said import said
-from marram.services.cards.card_log import Tap
 from marram.services.field.ballot_kept import Lots, ballot_file, lots_cast
 from marram.services.field.field_kept import EventLog, columns_remembered, field_now, taken, withdrawing
 from marram.services.field.handicap_limit import limit_in
+from marram.services.log.tap import Tap
 from marram.services.publishing.formats import digest_of, written
 from marram.words.texts import text
 

@@ -7,12 +7,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
-from uuid import UUID, uuid5
 
 from marram.competition.cards.acts import By, SettledAs
 from marram.competition.results.card import HoleScore, OutKind
 from marram.errors import InputError
-from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
 from marram.rules.result import NeedFacts
 from marram.said import said
@@ -23,9 +21,9 @@ from marram.services.cards.card_log import (
     RETURNED,
     SETTLED,
     CardKept,
-    Tap,
     entering,
 )
+from marram.services.log.tap import About, Tap, entered, taken_back
 from marram.services.results.event_results import CardKey
 from marram.services.results.scored import Scored
 
@@ -60,7 +58,7 @@ def settle_ruling(here: Scored, key: CardKey, ruling: str, how: SettledAs, tap: 
     here.refuse_closed()
     if ruling not in {one.ruling for one in here.card(key).beside}:
         raise InputError(said("No such ruling lies beside this card. Look at the card for those that do."))
-    here.add(_entry(SETTLED, here.card(key).kept, tap, {"ruling": ruling, "how": how.value}))
+    here.add(entered(SETTLED, tap, _about(here.card(key).kept), {"ruling": ruling, "how": how.value}))
     here.rule(key, tap)
 
 
@@ -111,7 +109,7 @@ def return_card(here: Scored, key: CardKey, given: ReturnGiven, tap: Tap, note: 
     """
     here.refuse_closed()
     _ready(here, key, as_it_is=given.as_it_is)
-    here.add(_entry(RETURNED, here.card(key).kept, tap, given.content(), note=note))
+    here.add(entered(RETURNED, tap, _about(here.card(key).kept), given.content(), note=note))
     here.rule(key, tap)
 
 
@@ -127,7 +125,9 @@ def answer_finding(here: Scored, key: CardKey, finding: str, value: str, tap: Ta
     name = found.result.fact
     fact = fact_named(name)
     token = fact.token(fact.parse(value))
-    here.add(_entry(ANSWERED, here.card(key).kept, tap, {"finding": found.name, "facts": {name: token}}))
+    here.add(
+        entered(ANSWERED, tap, _about(here.card(key).kept), {"finding": found.name, "facts": {name: token}})
+    )
     here.rule(key, tap)
 
 
@@ -149,7 +149,7 @@ def find_out(
         raise InputError(said("There is no hole {hole} on this card. Choose one of its holes.", hole=hole))
     if score is None:
         raise InputError(said("Say what the actual score of the hole was."))
-    here.add(_entry(FOUND_OUT, now.kept, tap, {"score": score}, hole=hole, note=note, ball=ball))
+    here.add(entered(FOUND_OUT, tap, _about(now.kept, ball, hole), {"score": score}, note=note))
     here.rule(key, tap)
 
 
@@ -165,7 +165,7 @@ def end_round(
     if how is OutKind.DISQUALIFIED and not citation.strip():
         raise InputError(said("Say under which Rule the player is disqualified, such as 1.2b."))
     content = {"how": how.value, **({"citation": citation.strip()} if citation.strip() else {})}
-    here.add(_entry(ENDED, here.card(key).kept, tap, content, note=note))
+    here.add(entered(ENDED, tap, _about(here.card(key).kept), content, note=note))
 
 
 def take_back(here: Scored, key: CardKey, entry: str, why: str, tap: Tap) -> None:
@@ -180,46 +180,12 @@ def take_back(here: Scored, key: CardKey, entry: str, why: str, tap: Tap) -> Non
         raise InputError(
             said("Neither a return nor an end of the round is entered that could be taken back.")
         )
-    if not why.strip():
-        raise InputError(said("Say why it is taken back."))
-    parts = (Part("reason", why.strip().encode()),)
-    here.add(
-        Entry(
-            "withdrawn",
-            tap.at,
-            tap.ident,
-            by=tap.by,
-            player=card.player,
-            round=card.round,
-            corrects=entry,
-            parts=parts,
-        )
-    )
+    here.add(taken_back(entry, why, tap, _about(card)))
     here.rule(key, tap)
 
 
-def _entry(
-    kind: str,
-    card: CardKept,
-    tap: Tap,
-    content: dict[str, Any],
-    *,
-    hole: int | None = None,
-    note: str = "",
-    ball: str = "",
-) -> Entry:
-    parts = (Part("note", note.strip().encode()),) if note.strip() else ()
-    return Entry(
-        kind,
-        tap.at,
-        str(uuid5(UUID(tap.ident), kind)),
-        by=tap.by,
-        player=ball or card.player,
-        round=card.round,
-        hole=hole,
-        content=content,
-        parts=parts,
-    )
+def _about(card: CardKept, ball: str = "", hole: int | None = None) -> About:
+    return About(ball or card.player, card.round, hole)
 
 
 def _ready(here: Scored, key: CardKey, *, as_it_is: bool) -> None:

@@ -23,6 +23,7 @@ from marram.competition.cards.acts import (
 )
 from marram.competition.results.card import HoleScore, OutKind
 from marram.records.entry import Entry, Kept
+from marram.services.log.tap import Tap
 
 FIGURES, RETURNED, SETTLED, FOUND_OUT, ANSWERED, ENDED = (
     "card_figures",
@@ -207,23 +208,6 @@ def card_kept(
         known[-1].number if known else 0,
         balls,
     )
-
-
-@dataclass(frozen=True)
-class Tap:
-    """What somebody sends from a page.
-
-    Attributes:
-        ident: its identifier, so that the same tap enters it once.
-        at: when.
-        by: the official; ``None``: not known.
-        seen: the number of the last entry that the page showed.
-    """
-
-    ident: str
-    at: datetime
-    by: str | None = None
-    seen: int = 0
 
 
 def entering(

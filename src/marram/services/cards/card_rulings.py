@@ -9,9 +9,9 @@ from marram.competition.cards.findings import Finding
 from marram.records.entry import Entry, Kept
 from marram.rules.engine.request import fact_named
 from marram.rules.ruling import Ruling
-from marram.services.cards.card_log import Tap
 from marram.services.cases.case import Act, Case
 from marram.services.log.log import RULING, About, ruling_entry
+from marram.services.log.tap import Tap
 from marram.services.results.event_results import CardNow
 
 

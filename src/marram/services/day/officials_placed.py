@@ -12,7 +12,7 @@ from marram.records.entry import Entry, Kept
 from marram.records.log import Log
 from marram.records.starting_sheet import DutyKept, duties, groups
 from marram.said import said
-from marram.services.cards.card_log import Tap
+from marram.services.log.tap import Tap
 
 PLACED = "officials_placed"
 USUAL_MINUTES = 300

@@ -28,7 +28,7 @@ from marram.records.entry import Entry
 from marram.records.events import Start, new_club, new_event
 from marram.records.log import Log
 from marram.records.starting_sheet import GroupOfDay, groups, officials, time_zone
-from marram.services.cards.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED, Tap
+from marram.services.cards.card_log import ANSWERED, ENDED, FIGURES, FOUND_OUT, RETURNED, SETTLED
 from marram.services.cards.card_rulings import rulings_due
 from marram.services.cases.case import Act, Case, Spot
 from marram.services.cases.case_file import read_case
@@ -37,6 +37,7 @@ from marram.services.kinds.registry import checked
 from marram.services.kinds.rulings import Instead
 from marram.services.log.log import About, ruling_entry
 from marram.services.log.opinions import answering, asking
+from marram.services.log.tap import Tap
 from marram.services.results.competition_kept import CompetitionKept, competition_kept
 from marram.services.results.event_results import CardKey, EventResults
 

@@ -15,8 +15,8 @@ from marram.records.entry import Entry as LogEntry
 from marram.records.field import EntrantKept, details
 from marram.records.field_changes import Enters, give_places
 from marram.said import said
-from marram.services.cards.card_log import Tap
 from marram.services.field.field_kept import BALLOT, EventLog, FieldNow, field_now, index_of
+from marram.services.log.tap import Tap
 from marram.services.publishing.ballot import ballot_document
 from marram.services.publishing.documents import Document
 

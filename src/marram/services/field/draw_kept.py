@@ -25,9 +25,10 @@ from marram.records.field import EntrantKept
 from marram.records.field_changes import GroupSet, set_groups
 from marram.records.starting_sheet import GroupOfDay
 from marram.said import said
-from marram.services.cards.card_log import FIGURES, Tap
+from marram.services.cards.card_log import FIGURES
 from marram.services.field.field_kept import EventLog, index_of
 from marram.services.field.wishes_written import read_wishes
+from marram.services.log.tap import Tap
 
 DRAWN = "draw_made"
 MATCH_HOLE = "match_hole"

@@ -23,7 +23,7 @@ from marram.records.log import Log
 from marram.records.people import names
 from marram.records.starting_sheet import events
 from marram.said import said
-from marram.services.cards.card_log import Tap
+from marram.services.log.tap import Tap
 
 TAKEN, BALLOT, WITHDRAWN = "entries_taken", "ballot_drawn", "entry_withdrawn"
 

@@ -12,11 +12,11 @@ from marram.records.entry import Entry
 from marram.records.field_changes import GroupSet
 from marram.records.starting_sheet import groups
 from marram.said import said, sentences
-from marram.services.cards.card_log import Tap
 from marram.services.field.draw_kept import drawn, drawn_by
 from marram.services.field.field_kept import EventLog, index_of
 from marram.services.kinds.brackets import Plan, ResultHow
 from marram.services.kinds.matches import Side
+from marram.services.log.tap import Tap
 from marram.services.matches.bracket_kept import DRAWN, RESULT, BracketNow
 from marram.services.results.scored import Scored
 

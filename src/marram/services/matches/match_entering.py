@@ -3,14 +3,12 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
-from uuid import UUID, uuid5
 
 from marram.competition.results.card import HoleScore
 from marram.errors import InputError
-from marram.records.entry import Entry, Part
 from marram.said import said
-from marram.services.cards.card_log import Tap
 from marram.services.kinds.matches import WITH_WINNER, EndHow, HoleHow, Side
+from marram.services.log.tap import About, Tap, entered, taken_back
 from marram.services.matches.matches_kept import ENDED, HOLE, MatchNow
 from marram.services.results.scored import Scored
 
@@ -49,7 +47,7 @@ def enter_hole(here: Scored, now: MatchNow, ended: HoleEnded, tap: Tap) -> None:
     seen = {one.id for one in now.holes.get(ended.place, ())}
     corrects = ended.corrects if ended.corrects in seen else None
     number = now.meeting.match.hole_at(ended.place - 1)
-    here.add(_entry(HOLE, now, tap, content, hole=number, corrects=corrects))
+    here.add(entered(HOLE, tap, _about(now, number), content, corrects=corrects))
 
 
 def _scores(now: MatchNow, given: Sequence[HoleScore]) -> list[int | str]:
@@ -87,7 +85,7 @@ def end_match(
         **({"side": side} if side else {}),
         **({"citation": citation.strip()} if citation.strip() else {}),
     }
-    here.add(_entry(ENDED, now, tap, content))
+    here.add(entered(ENDED, tap, _about(now), content))
 
 
 def take_back_of_match(here: Scored, now: MatchNow, entry: str, why: str, tap: Tap) -> None:
@@ -99,20 +97,7 @@ def take_back_of_match(here: Scored, now: MatchNow, entry: str, why: str, tap: T
     here.refuse_closed()
     if entry not in entries_of(now):
         raise InputError(said("That is no entry of this match which stands. Look at the match."))
-    if not why.strip():
-        raise InputError(said("Say why it is taken back."))
-    here.add(
-        Entry(
-            "withdrawn",
-            tap.at,
-            tap.ident,
-            by=tap.by,
-            player=now.meeting.key[0],
-            round=now.meeting.round,
-            corrects=entry,
-            parts=(Part("reason", why.strip().encode()),),
-        )
-    )
+    here.add(taken_back(entry, why, tap, _about(now)))
 
 
 def entries_of(now: MatchNow) -> frozenset[str]:
@@ -120,23 +105,5 @@ def entries_of(now: MatchNow) -> frozenset[str]:
     return frozenset({one.id for some in now.holes.values() for one in some} | {one.id for one in now.ended})
 
 
-def _entry(
-    kind: str,
-    now: MatchNow,
-    tap: Tap,
-    content: dict[str, Any],
-    *,
-    hole: int | None = None,
-    corrects: str | None = None,
-) -> Entry:
-    return Entry(
-        kind,
-        tap.at,
-        str(uuid5(UUID(tap.ident), kind)),
-        by=tap.by,
-        player=now.meeting.key[0],
-        round=now.meeting.round,
-        hole=hole,
-        corrects=corrects,
-        content=content,
-    )
+def _about(now: MatchNow, hole: int | None = None) -> About:
+    return About(now.meeting.key[0], now.meeting.round, hole)

@@ -12,7 +12,7 @@ from marram.records.entry import Entry, Part
 from marram.rules.engine.request import fact_named
 from marram.rules.facts.conditions import FormOfPlay
 from marram.said import Said, counted, said
-from marram.services.cards.card_log import Tap
+from marram.services.log.tap import Tap
 from marram.services.matches.bracket_kept import bracket_now, decided_without_holes
 from marram.services.matches.matches_kept import matches
 from marram.services.results.competition_results import Result

@@ -13,10 +13,10 @@ from marram.records.log import Log
 from marram.records.maps import MapShelf
 from marram.records.starting_sheet import GroupOfDay, Known, courses, groups
 from marram.said import said
-from marram.services.cards.card_log import Tap
 from marram.services.cards.card_rulings import rulings_due
 from marram.services.keeping import kept_event
 from marram.services.kinds.registry import checked
+from marram.services.log.tap import Tap
 from marram.services.results.competition_kept import CompetitionKept, competition_kept
 from marram.services.results.event_results import CardKey, CardNow, EventResults, ResultsNow
 

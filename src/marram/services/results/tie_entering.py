@@ -6,7 +6,7 @@ from marram.competition.conditions.choices import TieMethod
 from marram.errors import InputError
 from marram.records.entry import Entry
 from marram.said import said
-from marram.services.cards.card_log import Tap
+from marram.services.log.tap import Tap
 from marram.services.results.event_results import TIE
 from marram.services.results.scored import Scored
 
