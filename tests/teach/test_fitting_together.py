@@ -54,6 +54,15 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
         ("something_in_the_way", {"interference": "ball_above_ground", "in_the_way": "animal_track"}, FormOfPlay.STROKE_PLAY),
         # No tree stands on a putting green.
         ("ball_dislodged_from_tree", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
+        # The sand at a ball outside the bunker is not touched in grounding the club, and nothing is searched for on a green.
+        ("ground_altered", {"altered_place": "bunker", "preparing_how": "grounding_club", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
+        ("ground_altered", {"altered_place": "putting_green", "preparing_how": "searching"}, FormOfPlay.STROKE_PLAY),
+        # Wind takes no ball from a bunker into a hole.
+        ("ball_moved_by_natural_forces", {"area_of_ball": "bunker", "new_place": "in_the_hole"}, FormOfPlay.STROKE_PLAY),
+        # A ball that nobody could identify does not tell where the player's is.
+        ("ball_found_in_time", {"identified_in_reasonable_time": "no", "whereabouts": "penalty_area"}, FormOfPlay.STROKE_PLAY),
+        # Who set a ball down, or played the original after another, exchanged no balls with the opponent.
+        ("ball_set_down", {"exchange_of_balls": "opponent_first"}, FormOfPlay.MATCH_PLAY),
         # On the putting green such damage is repaired (Rule 13.1c(2)).
         ("animal_damage", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
     ],

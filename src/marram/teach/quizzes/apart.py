@@ -12,6 +12,10 @@ _ALIKE = frozenset({Action.PLAY_ON, Action.PLAY_AS_IT_LIES})
 """What comes to the same for somebody who is asked."""
 _SAME_BALL = frozenset({Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL})
 """Both go on with the second ball, by whatever name."""
+_LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF, Action.STOP_PLAY})
+"""What somebody may call playing on: it says less of the next step, and nothing wrong."""
+_OF_SIDE = frozenset({Who.SIDE, Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER})
+"""Those who bear a penalty among partners: one that names nobody may be any of theirs."""
 _AT_WILL = (None, *_ALIKE, Action.PLAY_FROM_TEEING_AREA, _CHOICE)
 """Where a ball may be played as it lies, relief with a penalty is the player's own choice (Rules 17.1d, 18.1 and 19.1)."""
 
@@ -30,11 +34,12 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if _levels(right) != _levels(other):
         return False
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
-        return True  # relief from what can be moved is to move it (Rules 15.1a and 15.2a)
+        # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing
+        return _free(right) or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
     if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):
         return not _free(right) and _costs(right) <= _costs(other)
     if right.action is Action.PLAY_FROM_TEEING_AREA:
-        if other.action in (Action.DROP, Action.PLACE):
+        if other.action in (Action.DROP, Action.PLACE, Action.REPLACE):
             return True  # in the teeing area a ball may be put down in any way (Rule 6.2b)
         return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
     if right.action is _CHOICE and other.action in _ALIKE:
@@ -89,6 +94,8 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
         # "one penalty stroke" beside "one or two": the relief that must be taken is the same
         costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
         relief = both == {Action.TAKE_RELIEF} and bool(costs[0] & costs[1])
+        if relief and 0 in costs[0] & costs[1]:
+            return not (costs[0] <= costs[1] or costs[1] <= costs[0])  # only one kind of relief less
         return not relief or step_families(one[0]) != step_families(other[0])
     if both == {_CHOICE}:
         paid = [{option.penalty for option in each.relief if option.penalty} for each, _ in (one, other)]
@@ -98,6 +105,10 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
         *other[0].notes,
     ):
         return False  # whoever plays on does so with the right ball
+    if Action.PLAY_ON in both and both & _LESS_EXACT and _is_vague(one[0], other[0]):
+        return False
+    if _puts_back_by(one[0], other[0]):
+        return False
     said = next_words(*one) and next_words(*other)
     return bool(said) and len(both) > 1 and not both <= _ALIKE and not both <= _SAME_BALL
 
@@ -106,14 +117,28 @@ def _same_but_for_side(one: Ruling, other: Ruling) -> bool:
     """Whether the same penalties are said to be the side's in one ruling, and nobody's by name in the other."""
     if {each.who for each in one.penalties} == {each.who for each in other.penalties}:
         return False
+    if Who.PLAYER not in {each.who for found in (one, other) for each in found.penalties}:
+        return False  # this partner alone, and each of them: two answers
     levels = [
         [
-            (each.kind, each.strokes, Who.PLAYER if each.who is Who.SIDE else each.who)
+            (each.kind, each.strokes, Who.PLAYER if each.who in _OF_SIDE else each.who)
             for each in found.penalties
         ]
         for found in (one, other)
     ]
     return levels[0] == levels[1]
+
+
+def _is_vague(one: Ruling, other: Ruling) -> bool:
+    """Whether playing on is all that is said: after a hole that may be finished, no more is to be played (Rule 5.7b(2))."""
+    return "hole_finished_now_stop" not in (*one.notes, *other.notes)
+
+
+def _puts_back_by(one: Ruling, other: Ruling) -> bool:
+    """Whether a ball is to be replaced, and to be replaced by somebody named: less, and not wrong."""
+    corrected = {each.what for found in (one, other) for each in found.corrections}
+    replaced = Action.REPLACE in (one.action, other.action)
+    return replaced and "player_replaces_again" in corrected and one.action is not other.action
 
 
 def step_families(ruling: Ruling) -> frozenset[str]:

@@ -44,6 +44,9 @@ class Spoken(Enum):
     TWO_BALLS = auto()
     HOLED = auto()
     RELIEF_UNDER_WAY = auto()
+    PLAYED_LATE = auto()
+    NOT_YET_PLAYED = auto()
+    LIFTED_OR_MOVED = auto()
 
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
@@ -56,6 +59,10 @@ WHAT_WAS_DONE = frozenset(
 _NO_STEP = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _OF_PENALTY_AREA = "17"
 """The family of penalty area relief."""
+_AFTER_WRONG_PLACE = frozenset(
+    {"first_ball_counts_second_ignored", "play_out_both_balls", "play_out_from_right_place"}
+)
+"""Notes of what is done only after a stroke from a wrong place."""
 _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.PROVISIONAL: lambda one: one.action is Action.PLAY_PROVISIONAL,
     Spoken.SECOND_PROVISIONAL: lambda one: "second_provisional_counts" in one.notes,
@@ -66,9 +73,14 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.TEEING_AREA: lambda one: one.action is Action.PLAY_FROM_TEEING_AREA,
     Spoken.PENALTY_AREA: lambda one: _OF_PENALTY_AREA in {family(each) for each in one.relief},
     Spoken.SAND: lambda one: "shape_the_lie_in_sand" in one.notes,
-    Spoken.TWO_BALLS: lambda one: "play_out_both_balls" in one.notes,
+    Spoken.TWO_BALLS: lambda one: not _AFTER_WRONG_PLACE.isdisjoint(one.notes),
     Spoken.HOLED: lambda one: one.action is Action.HOLED,
     Spoken.RELIEF_UNDER_WAY: lambda one: one.action is Action.GO_ON_WITH_RELIEF,
+    Spoken.PLAYED_LATE: lambda one: any(
+        each.what == "correct_wrong_ball_when_lost" for each in one.corrections
+    ),
+    Spoken.NOT_YET_PLAYED: lambda one: any(each.what == "put_relief_right" for each in one.corrections),
+    Spoken.LIFTED_OR_MOVED: lambda one: one.action is Action.REPLACE,
 }
 _GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
 """What is known of an original ball that is not at hand on the course."""
@@ -80,6 +92,10 @@ _NOT_AT_HAND: Mapping[str, frozenset[str]] = {
     "spot_of_ball_known": frozenset({"no"}),
 }
 _OTHERS_ARE_THERE = ("opponent", "other_player", "another_player", "by_agreement", "players", "agreed")
+_WRONG_PLACE_TOLD = ("played_since_put_down", "played_despite_zone", "serious_breach")
+"""Facts by which it is told that a ball was played from where it lay."""
+_NOTHING_LIFTED = frozenset({"conceded", "decided_on_relief", "restored_conditions", "routine_help"})
+"""What a caddie does without lifting or moving a ball."""
 _ELSEWHERE = ("bunker", "unplayable")
 """Words of answers by which it is told that relief is not from a penalty area."""
 _OF_PARTNERS = ("partner", "four_ball", "foursomes", "team", "concession")
@@ -164,7 +180,15 @@ def _is_there(what: Spoken, one: Situation) -> bool:
             or one.incident == "ball_lifted"
         )
     if what is Spoken.TWO_BALLS:
-        return one.form is not FormOfPlay.MATCH_PLAY
+        return one.form is not FormOfPlay.MATCH_PLAY and any(
+            told.get(name) not in (None, "no") for name in _WRONG_PLACE_TOLD
+        )
+    if what is Spoken.PLAYED_LATE:
+        return told.get("late_ball_played") == "yes"
+    if what is Spoken.NOT_YET_PLAYED:
+        return told.get("played_since_put_down") == "no"
+    if what is Spoken.LIFTED_OR_MOVED:
+        return told.get("caddie_deed") not in _NOTHING_LIFTED and told.get("who_conceded") != "clearly"
     return "hole" in one.incident.split("_") or one.incident == "concession"
 
 

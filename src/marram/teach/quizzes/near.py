@@ -10,9 +10,10 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
 from marram.rules.penalty import Penalty, PenaltyKind, Who, disqualified, general, strokes
-from marram.rules.relief_option import ReliefKind
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
@@ -28,6 +29,8 @@ _MOST_MORE = 40
 _MOST_TAKEN_FOR = 12
 """Situations of other incidents that are tried, the nearest first (own choice)."""
 _GENERAL = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
+_OF_FORM = (*_GENERAL, PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED)
+"""Penalties that tell their form of play."""
 _FREE_RELIEF = "16.1b"
 """The provision of free relief as everybody remembers it (Rule 16.1b)."""
 
@@ -151,7 +154,7 @@ def _other_form(one: Situation) -> Iterator[Near]:
         return
     for form in FormOfPlay:
         other = None if form is one.form else ruled(one.incident, one.facts, form, one.played_on)
-        if isinstance(other, Ruling) and not any(each.kind in _GENERAL for each in other.penalties):
+        if isinstance(other, Ruling) and not any(each.kind in _OF_FORM for each in other.penalties):
             yield Near(other, form)
 
 
@@ -189,6 +192,9 @@ def _misjudged(one: Situation) -> list[Near]:
     bearing = {each.who for each in right.penalties} or {Who.PLAYER}
     found = list(_relief_misjudged(right))
     cited, step = right.citations[0], _step_misjudged(right)
+    if MAY_BE_TAKEN_AWAY.intersection(right.notes) and not any(each.penalty == 0 for each in right.relief):
+        free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
+        found.append(replace(right, action=Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, relief=(free,)))
     if right.action is not Action.TAKE_RELIEF:
         whom = {*bearing, Who.PLAYER} if bearing <= {Who.OPPONENT, Who.OTHER_PLAYER} else bearing
         for who in sorted(whom, key=lambda each: each.value):
@@ -209,7 +215,8 @@ def _step_misjudged(right: Ruling) -> Action | None:
 
 def _relief_misjudged(right: Ruling) -> Iterator[Ruling]:
     """Yield rulings with the same relief at another cost, or with free relief."""
-    if right.penalties or right.action not in (Action.TAKE_RELIEF, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF):
+    choice = right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+    if not choice and (right.penalties or right.action is not Action.TAKE_RELIEF):
         return
     for cost in (1, 2):
         yield replace(right, relief=tuple(replace(each, penalty=cost) for each in right.relief))

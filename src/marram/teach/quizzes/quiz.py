@@ -35,14 +35,27 @@ ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_h
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
 UNASKED = frozenset(
     {
+        "ball_in_two_areas",
         "conduct",
         "played_on_after_concession",
         "play_off_not_completed",
+        "ruling_requested_in_match",
         "ruling_was_wrong",
         "team_player_disqualified",
     }
 )
-"""Incidents whose answers are told with the situation, or mean the same in other words."""
+"""Incidents whose answers are told with the situation, or mean the same in other words.
+
+Of a ball in two areas, it is told which of them it touches: the area that is named is the answer (Rule 2.2c). A request for
+a ruling in a match is in time or not: that is one wrong answer, and two are needed.
+"""
+IN_SHORT = {
+    "correct_wrong_ball_when_lost": "under_stroke_and_distance",
+    "put_relief_right": "put_down_right",
+}
+"""Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
+ONLY_BY_FINDING = frozenset({"decided_among_players", "two_balls"})
+"""Incidents of which, where nothing is penalised, only what is found can be asked: what the play cost that it was about, is not told."""
 TAKEN_UP = 0.4
 """Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers
 do not, so that whoever chose such an answer whatever was told was right in 45 of 100 questions, and is now in 29 (own
@@ -65,6 +78,8 @@ _CARDS = frozenset(
 """What is found of a card that costs nothing: none of them is wrong where another is right."""
 _SCORES_OF_SIDE = frozenset({Finding.PARTNERS_SCORE_COUNTS, Finding.LOWER_SCORE_COUNTS})
 """Where one partner alone completed the hole, that score is the lower one too (Rule 23.2a)."""
+_NOTHING_CONCEDED = frozenset({Finding.CONCESSION_VOID, Finding.MATCH_STANDS})
+"""After a concession without effect the match stands as played."""
 _WON = {Finding.HOLE_WON, Finding.HOLE_WON_BY_OTHER}
 
 
@@ -135,8 +150,10 @@ def question(one: Situation, lot: Random) -> Question | None:
         return None
     if asks_for_finding(one.incident):
         return _question(one, lot, by_finding=True)
-    if decided_by_finding(one.ruling, one.form) and (found := _question(one, lot, by_finding=True)):
-        return found
+    if decided_by_finding(one.ruling, one.form):
+        found = _question(one, lot, by_finding=True)
+        if found is not None or one.incident in ONLY_BY_FINDING:
+            return found
     return _question(one, lot, by_finding=False)
 
 
@@ -157,6 +174,7 @@ def asks_for_finding(name: str) -> bool:
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
     right = Answer(_said(one, one.ruling, one.form, by_finding), one.headline)
     chosen: dict[str, Answer] = {}
+    free: Answer | None = None
     kept = [(one.ruling, one.form)]
     for near in near_rulings(one, lot):
         if by_finding and not _another_finding(one, near):
@@ -178,16 +196,33 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             continue
         ruled = (near.ruling, near.form)
         if by_finding or all(told_apart(ruled, other) for other in kept):
+            found = Answer(said, headline(near.ruling, near.form), near)
+            if (
+                not by_finding
+                and len(chosen) == MOST_ANSWERS - 2
+                and _costs_alone(one.ruling, [*chosen.values(), found])
+            ):
+                free = free or found
+                continue
             kept.append(ruled)
-            chosen[said] = Answer(said, headline(near.ruling, near.form), near)
+            chosen[said] = found
         if len(chosen) == MOST_ANSWERS - 1:
             break
+    if free is not None and len(chosen) < MOST_ANSWERS - 1:
+        chosen[free.words] = free
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
     answers = _without_playing_on([right, *chosen.values()])
     right = answers[0]
     lot.shuffle(answers)
     return Question(one, tuple(answers), answers.index(right))
+
+
+def _costs_alone(right: Ruling, wrong: list[Answer]) -> bool:
+    """Whether the right answer costs something, and no wrong one does: it would stand out."""
+    return costs_something(right) and not any(
+        costs_something(one.near.ruling) for one in wrong if one.near is not None
+    )
 
 
 def _without_playing_on(answers: list[Answer]) -> list[Answer]:
@@ -207,7 +242,10 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False
     if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN):
         return False  # of whom a hole is said to be won, an answer does not say
-    if any({finding_of(one.ruling), finding_of(near.ruling)} <= alike for alike in (_CARDS, _SCORES_OF_SIDE)):
+    if any(
+        {finding_of(one.ruling), finding_of(near.ruling)} <= alike
+        for alike in (_CARDS, _SCORES_OF_SIDE, _NOTHING_CONCEDED)
+    ):
         return False
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
 
@@ -236,6 +274,9 @@ def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) ->
         then = text("quizzes.holed")
     if "go_on_under_that_rule" in ruling.notes:
         then = text("quizzes.goes_elsewhere")
+    if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
+        in_short = IN_SHORT.get(ruling.corrections[0].what)
+        then = text(f"quizzes.{in_short}") if in_short else then
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
         is_free = "free" in step_families(ruling)
         then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")

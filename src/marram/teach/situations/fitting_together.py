@@ -44,7 +44,9 @@ _DOING_OTHER_THINGS = (
     "moving_away_from_ball",
 )
 """What nobody does in the middle of a swing."""
-NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+_EXCHANGED = frozenset({"player_first", "opponent_first", "not_known"})
+"""Balls of two players exchanged, which nobody tells of a ball that was set down or was the player's own."""
+NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "advice_giver_moved_ball": {
         "handling_allowed": frozenset({"yes"}),
         "outside_cause_known": frozenset({"no"}),
@@ -52,6 +54,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
     "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
+    "ball_marker_moved": {"moved_while": frozenset({"searching"})},
     "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
     "ball_moved_during_swing": {
@@ -67,7 +70,9 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
             {"conceded_stroke", "conceded_hole_or_match", "at_players_request", "touched_on_purpose"}
         )
     },
+    "ball_set_down": {"exchange_of_balls": _EXCHANGED},
     "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
+    "four_ball_penalty": {"holes_with_breach": frozenset({0, "0"})},
     "hoof_damage": {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
@@ -87,6 +92,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
         "interference": frozenset({"ball_above_ground"}),
     },
     "mobility_device": {"handling_allowed": frozenset({"yes"})},
+    "original_found_after_substitution": {"exchange_of_balls": _EXCHANGED},
     "obstruction_near_green": {"area_of_ball": frozenset({"teeing_area"})},
     "other_person_acted": {
         "handling_allowed": frozenset({"yes"}),
@@ -166,7 +172,41 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "preparing_how": frozenset({"bunker_care_after_play"}),
         "altered_place": frozenset({"own_teeing_area", "putting_green", "elsewhere"}),
     },
+    # The surface of a bunker is touched at the ball only by a ball that lies in it, and on the green no ball is searched for.
+    {
+        "altered_place": frozenset({"bunker"}),
+        "preparing_how": frozenset({"grounding_club", "backswing", "practice_swing", "stroke"}),
+        "area_of_ball": frozenset({"general_area", "penalty_area", "putting_green", "teeing_area"}),
+    },
+    {"altered_place": frozenset({"putting_green"}), "preparing_how": frozenset({"searching"})},
+    # No ball is blown into a hole from there.
+    {
+        "new_place": frozenset({"in_the_hole"}),
+        "area_of_ball": frozenset({"bunker", "penalty_area", "teeing_area"}),
+    },
+    # A ball that was found and is not known to be the player's tells nothing of where the player's is.
+    {
+        "identified_in_reasonable_time": frozenset({"no"}),
+        "whereabouts": frozenset(
+            {
+                "abnormal_course_condition",
+                "deliberately_stopped",
+                "penalty_area_or_condition",
+                "movable_obstruction",
+                "out_of_bounds",
+                "outside_influence",
+                "penalty_area",
+            }
+        ),
+    },
+    # Dropping zones are one way among others, or the only one.
+    {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
     # What lies on the green is seen, and no boundary fence stands there.
+    {"crossed_area": frozenset({"putting_green"})},
+    {
+        "original_ball": frozenset({"in_movable_obstruction"}),
+        "area_of_ball": frozenset({"putting_green"}),
+    },
     {"spot_of_ball_known": frozenset({"no"}), "area_of_ball": frozenset({"putting_green", "teeing_area"})},
     {
         "in_the_way": frozenset({"boundary_or_integral_object"}),

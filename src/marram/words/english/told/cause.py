@@ -22,6 +22,8 @@ TOLD: dict[str, str] = {
     "moved_while": "It happened while {answer}.",
     "moved_while.moving_away_from_ball": "The ball had rolled to rest against them, and they only stepped or pulled away.",
     "moved_while.something_else": "It happened in doing something else, such as taking a stance, grounding or swinging the club, or walking.",
+    "moved_while.marking_lifting_replacing": "It happened while marking the ball's spot, or lifting or replacing the ball, when that was allowed.",
+    "moved_while.restoring_conditions": "It happened while restoring conditions that had got worse, when that was allowed.",
     "outside_cause_known.yes": "It is virtually certain that an outside influence (a person, an object, another ball) lifted or moved the ball.",
     "outside_cause_known.an_animal": "It is virtually certain that an animal moved the ball.",
     "outside_cause_known.no": "It is not virtually certain that any outside influence moved the ball.",
@@ -30,4 +32,5 @@ TOLD: dict[str, str] = {
     "what_moved_ball.natural_forces": "Natural forces moved the ball, or nothing else is virtually certain.",
     "who_moved_ball": "The ball was moved by {answer}.",
     "who_moved_marker": "The ball-marker was moved by {answer}.",
+    "who_moved_marker.opponent": "The ball-marker was moved by the opponent or the opponent's caddie.",
 }

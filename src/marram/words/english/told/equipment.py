@@ -13,7 +13,7 @@ TOLD: dict[str, str] = {
     "tape_not_excessive.no": "It was more than the injury called for.",
     "ball_damage": "What could be clearly seen: {answer}.",
     "ball_fault.nothing": "The ball was borrowed, or is of another brand or colour.",
-    "ball_fault": "About the ball: {answer}.",
+    "ball_fault": "As for the ball, {answer}.",
     "ball_set_down": "What was put down was {answer}.",
     "equipment_use": "How equipment was used: {answer}.",
     "lifting_fault.none": "The ball was lifted with good reason, marked first and not cleaned.",

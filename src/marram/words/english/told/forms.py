@@ -2,7 +2,7 @@
 
 TOLD: dict[str, str] = {
     "both_partners_present.yes": "At the starting time the first to play was ready, and the partner was there or near the landing place.",
-    "both_partners_present.no": "The side did not start on time: the first to play was not ready, the partner was not there, or they had started already.",
+    "both_partners_present.no": "At the starting time the side was not ready at the start: the one to play first or the partner was not there, or the side had started already.",
     "could_still_score.yes": "{player} could still have scored on the hole.",
     "could_still_score.no": "{player} could no longer have scored on the hole.",
     "holed_out.yes": "{player} had holed out under the Rules.",
@@ -30,7 +30,10 @@ TOLD: dict[str, str] = {
     "partners_completed.both": "Both partners completed the hole.",
     "partners_completed.one": "One of the partners completed the hole.",
     "partners_completed.neither": "Neither partner completed the hole.",
-    "side_breach": "The one partner got a penalty: {answer}.",
+    "side_breach.clubs": "The penalty was for too many, shared, added or replaced clubs (Rule 4.1b).",
+    "side_breach.wrong_ball": "The penalty was the general penalty, for playing a wrong ball.",
+    "side_breach.one_stroke": "The penalty was one penalty stroke, and had nothing to do with clubs or a wrong ball.",
+    "side_breach.general": "The penalty was the general penalty, and had nothing to do with clubs or a wrong ball.",
     "side_card": "What is wrong with the side's scorecard: {answer}.",
     "strokes_over_target.above": "The score on the hole was {answer} more than the fixed target score.",
     "strokes_over_target.below": "The score on the hole was {answer} fewer than the fixed target score.",

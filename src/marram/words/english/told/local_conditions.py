@@ -3,8 +3,8 @@
 TOLD: dict[str, str] = {
     "bunker_taken_out_of_play.yes": "The Committee had marked or named this bunker as ground under repair.",
     "bunker_taken_out_of_play.no": "The Committee had not made this bunker ground under repair.",
-    "condition_at_fairway_height.yes": "The part of it that interferes is in ground cut to fairway height or less too.",
-    "condition_at_fairway_height.no": "The part of it that interferes is in longer grass.",
+    "condition_at_fairway_height.yes": "The part of the condition that interferes is in ground cut to fairway height or less too.",
+    "condition_at_fairway_height.no": "The part of the condition that interferes is in longer grass.",
     "condition_named_without_stance.yes": "The Local Rule denies relief for the stance from this condition.",
     "condition_named_without_stance.no": "The Local Rule does not deny relief for the stance from this condition.",
     "cut_to_fairway_height.yes": "The ball lay in a part of the general area cut to fairway height or less.",

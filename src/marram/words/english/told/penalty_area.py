@@ -1,8 +1,8 @@
 """How somebody tells it: facts about penalty areas."""
 
 TOLD: dict[str, str] = {
-    "certain_in_penalty_area.yes": "It is virtually certain that the ball is in the penalty area.",
-    "certain_in_penalty_area.no": "It is not virtually certain that the ball is in the penalty area; it might be elsewhere.",
+    "certain_in_penalty_area.yes": "It is virtually certain that the ball is in a penalty area.",
+    "certain_in_penalty_area.no": "It is not virtually certain that the ball is in a penalty area.",
     "certain_when_relief_taken.yes": "When the other ball was dropped, it was virtually certain that the original was in the penalty area.",
     "certain_when_relief_taken.no": "When the other ball was dropped, it was not virtually certain that the original was in the penalty area.",
     "crossing_point_estimated_with_care.yes": "{player} had made a reasonable effort to estimate where the ball crossed the edge.",

@@ -37,6 +37,7 @@ TOLD: dict[str, str] = {
     "stroke_unreasonable_anyway.no": "Nothing else made a stroke at the ball unreasonable.",
     "animal_near_ball": "Near the ball was {answer}.",
     "animal_near_ball.harmless": "Near the ball was an animal that could do no serious harm.",
+    "animal_near_ball.dangerous": "Near the ball were animals that could do serious harm (snakes, stinging bees, alligators, fire ants, bears).",
     "condition_found": "Lifting the ball showed {answer}.",
     "condition_found.embedded": "Lifting the ball showed that it is embedded in the general area, where relief is allowed.",
     "condition_found.abnormal_course_condition": "Lifting the ball showed that it lies in or on an abnormal course condition that gives relief.",

@@ -29,4 +29,6 @@ TOLD: dict[str, str] = {
     "lie_before_moving.altered": "The ball had not lain in sand; its lie was altered when it was moved.",
     "lie_before_moving.open": "Before it was moved, the ball lay free: not in sand, and not on, under or against anything.",
     "whose_ball_lifted": "The ball was {answer}.",
+    "whose_ball_lifted.opponents": "The ball was the opponent's.",
+    "whose_ball_lifted.stray": "The ball was a stray ball, in play for nobody.",
 }

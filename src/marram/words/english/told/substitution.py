@@ -4,7 +4,7 @@ TOLD: dict[str, str] = {
     "exchanged_during_hole.yes": "It is virtually certain that the balls were exchanged during the play of this hole.",
     "exchanged_during_hole.no": "It is not clear whether the balls were exchanged on this hole or before it.",
     "played_by_another_known.yes": "It is virtually certain that another player had played this ball as a wrong ball.",
-    "played_by_another_known.no": "It is not virtually certain that another player had played this ball.",
+    "played_by_another_known.no": "It is not virtually certain that another player had played this ball, and it was not found within three minutes.",
     "stroke_at_original.yes": "After another ball was in play, {player} made a stroke at the original ball.",
     "stroke_at_original.no": "{player} made no stroke at the original ball after another was in play.",
     "substituted_for_penalty_area.yes": "The other ball was dropped because the original was taken to be in a penalty area, and it was then found elsewhere.",

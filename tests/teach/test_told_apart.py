@@ -1,0 +1,98 @@
+"""Two answers of one question say different things, and none is ruled out by what is told, nor stands out by being free."""
+
+from dataclasses import replace
+from itertools import islice
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.penalty import Who, general
+from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, told_apart
+from marram.teach.quizzes.quiz import MOST_ANSWERS, questions
+from marram.words.headline import costs_something
+
+STROKE, MATCH = FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY
+FREE = ReliefOption(ReliefKind.FREE, "16.1b", Reference.NEAREST_POINT, 1, ())
+AGAIN = ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "19.2a", Reference.PREVIOUS_STROKE, None, (), 1)
+
+
+def test_a_penalty_of_a_partner_is_not_told_apart_from_one_that_names_nobody() -> None:
+    """Two strokes for this partner alone (Rule 23.9a(1)) are two strokes; for each partner they are another answer."""
+    alone, unnamed, each = (
+        Ruling().also(general("23.9a(1)", who)).next(Action.PLAY_ON)
+        for who in (Who.ONE_PARTNER, Who.PLAYER, Who.EACH_PARTNER)
+    )
+    assert not told_apart((alone, STROKE), (unnamed, STROKE))
+    assert told_apart((alone, STROKE), (each, STROKE))
+
+
+def test_playing_on_says_less_than_playing_from_the_teeing_area() -> None:
+    """So it does beside going on with the relief; a hole finished after a suspension is the last (Rule 5.7b(2))."""
+    on = Ruling().under("5.7b(2)").next(Action.PLAY_ON)
+    for vague in (Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF, Action.STOP_PLAY):
+        assert not told_apart((on, STROKE), (Ruling().under("5.7b(2)").next(vague), STROKE))
+    stopped = Ruling().under("5.7b(2)").next(Action.STOP_PLAY).note("hole_finished_now_stop")
+    assert told_apart((on, STROKE), (stopped, STROKE))
+
+
+def test_relief_that_must_be_taken_is_not_told_apart_from_more_kinds_of_it() -> None:
+    """Free relief, or for a stroke, is a part of free relief, or for one or two."""
+    dear = replace(AGAIN, penalty=2)
+    less, more = (
+        Ruling().with_options(*options, may_play_as_it_lies=False)
+        for options in ((FREE, AGAIN), (FREE, AGAIN, dear))
+    )
+    paid = Ruling().with_options(AGAIN, may_play_as_it_lies=False)
+    assert not told_apart((less, STROKE), (more, STROKE))
+    assert told_apart((less, STROKE), (paid, STROKE))
+
+
+def test_free_relief_for_the_ball_is_no_part_of_taking_away_what_may_be_moved() -> None:
+    """Without its Local Rule leaves may be taken away (Rule 15.1a), and no relief is taken from them."""
+    note = min(MAY_BE_TAKEN_AWAY)
+    moved = Ruling().play_as_it_lies().note(note)
+    assert is_allowed_too(moved, Ruling().play_as_it_lies())
+    assert not is_allowed_too(moved, Ruling().with_options(FREE).note(note))
+
+
+def test_a_right_answer_that_costs_something_is_not_the_only_one() -> None:
+    """Beside three answers without a penalty, the one with it would be taken for right whatever was told."""
+    found = list(islice(questions(83, incidents=("concession", "ball_dropped", "dropped_once_more")), 60))
+    asked = [
+        one for one in found if len(one.answers) == MOST_ANSWERS and costs_something(one.situation.ruling)
+    ]
+    assert asked
+    for one in asked:
+        wrong = [each.near.ruling for each in one.answers if each.near]
+        assert any(costs_something(each) for each in wrong), [each.words for each in one.answers]
+
+
+def test_nothing_follows_a_stroke_from_a_wrong_place_that_was_not_made() -> None:
+    """A ball that was not played yet leaves no two balls to be played out (Rule 14.7b), and no late ball to be given up."""
+    asked = ("dropped_where_lost", "no_play_zone", "ball_found_in_time", "zone_beyond_boundary")
+    drawn = list(islice(questions(29, incidents=asked), 80))
+    unplayed = [
+        one
+        for one in drawn
+        if "no"
+        in {one.situation.facts.get(name) for name in ("played_since_put_down", "played_despite_zone")}
+    ]
+    assert unplayed
+    assert not [
+        each.words
+        for one in unplayed
+        for each in one.answers
+        if "both balls" in each.words or "hole out" in each.words
+    ]
+    kept = [one for one in drawn if one.situation.facts.get("late_ball_played") == "no"]
+    assert kept
+    assert not [each.words for one in kept for each in one.answers if "one stroke more" in each.words]
+
+
+def test_no_penalty_names_another_form_of_play() -> None:
+    """Holes are deducted in a match, and strokes count elsewhere (Rule 4.1b)."""
+    for one in islice(questions(37, incidents=("club_shared",)), 40):
+        if one.situation.form is STROKE:
+            assert not [each.words for each in one.answers if "deducted" in each.words]
+        if one.situation.form is MATCH:
+            assert not [each.words for each in one.answers if "Four penalty strokes" in each.words]
