@@ -26,6 +26,7 @@ from marram.services.cards.card_entering import (
     take_back,
 )
 from marram.services.cards.figures_typed import read_handicap, read_score
+from marram.services.cards.handicap_told import handicaps_told
 from marram.services.results.event_results import CardKey, CardNow
 from marram.words.sheet import sheet
 from marram.words.spoken import spoken
@@ -117,6 +118,9 @@ def _lines(here: Here, key: CardKey, now: CardNow) -> Iterator[Line]:
                 row = " ".join("." if one is None else str(one) for one in given)
                 whose = text("event_kept.scorer" if by is By.SCORER else f"cards.by.{by.value}")
                 yield "text", f"{ball}, {whose}: {row}"
+    for told in handicaps_told(here.scored.competition, key[0]):
+        yield "text", told.title
+        yield from (("item", one) for one in told.steps)
     for one in now.beside:
         entry = here.log.entry(one.ruling)
         number = "?" if entry is None else entry.number

@@ -18,7 +18,7 @@ from marram.handicap.playing_handicaps import Basis, playing_handicap, side_hand
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.strokes import GivenBack, strokes_by_hole
 from marram.handicap.worked import Step, Worked
-from marram.words.handicap import handicap_words, number_words, step_words
+from marram.words.handicap import differential_words, handicap_words, number_words, step_words
 from marram.words.texts import text
 
 Choice = TypeVar("Choice", bound=Enum)
@@ -136,8 +136,10 @@ def tell_playing_handicaps(players: Sequence[str], tee: GivenTee | None, terms: 
         )
         return
     lines: list[Line] = []
-    for one in found:
-        lines += [("title", text(key, value=handicap_words(one.whole))), *_steps(one.steps)]
+    for number, one in enumerate(found, start=1):
+        what = text(key, value=handicap_words(one.whole))
+        title = text("handicap.of_player", number=number, what=what) if len(found) > 1 else what
+        lines += [("title", title), *_steps(one.steps)]
     for number, one in enumerate(received, start=1):
         said = text("handicap.receives", number=number, value=number_words(one.whole))
         told = found[number - 1].steps if number <= len(found) else ()  # what stands above is not told again
@@ -209,7 +211,7 @@ def tell_differential(score: str, tee: GivenTee, pcc: str, nine: Nine, as_json: 
             steps=steps_json(found.steps),
         )
         return
-    title = text("handicap.differential", value=number_words(found.value))
+    title = text("handicap.differential", value=differential_words(found.value))
     show_lines([("title", title), *_steps(found.steps)])
 
 

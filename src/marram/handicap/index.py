@@ -100,6 +100,8 @@ def index_from(values: Sequence[Fraction], low: Fraction | None) -> Worked:
     steps.append(step("index_rounded", citation, rounded, value=value))
     if low is not None and len(recent) == FULL_RECORD:
         steps.extend(_capped(rounded, low))
+    elif low is not None:
+        steps.append(step("cap_not_yet", "5.7", rounded, count=len(recent), of=FULL_RECORD))
     if steps[-1].result > MOST_INDEX:
         steps.append(step("most_index", "5.3", MOST_INDEX, value=steps[-1].result))
     return worked(*steps)
@@ -114,7 +116,7 @@ def _sum_words(values: Sequence[Fraction]) -> str:
 def _capped(average: Fraction, low: Fraction) -> list[Step]:
     above = average - low
     if above <= SOFT_CAP:
-        return []
+        return [step("within_caps", "5.8", average, low=low, above=above)]
     soft = average - (above - SOFT_CAP) * HALF
     steps = [step("soft_cap", "5.8", soft, value=average, low=low, above=above)]
     if soft - low > HARD_CAP:

@@ -36,12 +36,9 @@ def playing_handicap(course: CourseHandicap, share: Allowance, *, basis: Basis =
     checking.done()
     value = _basis(course, basis)
     allowed = value * share.of(0)
-    first = (
-        () if basis is Basis.UNROUNDED else (step("rounded_first", "6.2a", value, value=course.unrounded),)
-    )
     return worked(
         *_without_rounding(course),
-        *first,
+        *_rounded_first(course, basis),
         step("allowed", "6.2a", allowed, value=value, share=share.shares[0]),
         step("playing_rounded", "6.2a", to_whole(allowed), value=allowed),
     )
@@ -70,13 +67,14 @@ def side_handicap(
 
 def side_sum(
     courses: Sequence[CourseHandicap], share: Allowance, *, basis: Basis = Basis.UNROUNDED
-) -> Fraction:
+) -> Worked:
     """Return the sum of the shares of a side before it is rounded, for what is still to be added to it.
 
     Raises:
         BadHandicap: there are more or fewer partners than shares.
     """
-    return _shared(courses, share, basis)[1]
+    steps, total = _shared(courses, share, basis)
+    return worked(*steps, step("side_sum", "C", total))
 
 
 def _shared(courses: Sequence[CourseHandicap], share: Allowance, basis: Basis) -> tuple[list[Step], Fraction]:
@@ -91,12 +89,14 @@ def _shared(courses: Sequence[CourseHandicap], share: Allowance, basis: Basis) -
             )
         )
     checking.done()
-    values = sorted(_basis(one, basis) for one in courses)
     steps: list[Step] = []
     total = Fraction(0)
-    for place, value in enumerate(values):
+    for place, course in enumerate(sorted(courses, key=lambda one: _basis(one, basis))):
+        value = _basis(course, basis)
         part = value * share.of(place)
         total += part
+        steps += _without_rounding(course)
+        steps += _rounded_first(course, basis)
         steps.append(step("share", "C", part, value=value, share=share.shares[place]))
     return steps, total
 
@@ -108,6 +108,12 @@ def _check(checking: Checking, share: Allowance) -> None:
 
 def _basis(course: CourseHandicap, basis: Basis) -> Fraction:
     return course.unrounded if basis is Basis.UNROUNDED else Fraction(course.rounded)
+
+
+def _rounded_first(course: CourseHandicap, basis: Basis) -> tuple[Step, ...]:
+    if basis is Basis.UNROUNDED:
+        return ()
+    return (step("rounded_first", "6.2a", _basis(course, basis), value=course.unrounded),)
 
 
 def _without_rounding(course: CourseHandicap) -> tuple[Step, ...]:

@@ -1,7 +1,7 @@
 """The handicap that each player or side has in the competition: from index, tees and allowance, or as it was given."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from marram.competition.conditions.choices import Variation
@@ -16,6 +16,7 @@ from marram.handicap.playing_handicaps import playing_handicap, side_sum
 from marram.handicap.rated_tee import RatedTee
 from marram.handicap.strokes import strokes_by_hole
 from marram.handicap.tees_apart import strokes_for_par
+from marram.handicap.worked import Step, Worked, step
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import Said, said
 
@@ -45,11 +46,13 @@ class Has:
         playing: the Playing Handicap; ``None`` where it cannot be worked out.
         strokes: handicap strokes of each hole; empty where a stroke index is missing.
         why_not: what is missing; ``None`` where nothing is.
+        steps: how the Playing Handicap came about; none where it was given.
     """
 
     playing: int | None
     strokes: tuple[int, ...] = ()
     why_not: Said | None = None
+    steps: tuple[Step, ...] = field(default=(), compare=False)
 
 
 def handicap_of(found: EventFile, entrant: Entrant, holes: Sequence[Hole]) -> Has:
@@ -72,8 +75,11 @@ def handicap_of(found: EventFile, entrant: Entrant, holes: Sequence[Hole]) -> Ha
     share = Fraction(found.allowance if found.allowance is not None else EVERYBODY)
     if share.denominator != 1:
         return Has(None, (), said("allowance is {given}; give whole per cent.", given=found.allowance))
-    playing = playing_handicap(course, Allowance((int(share),))).whole
-    return _has(playing + _for_par(found, course, holes), holes)
+    playing = playing_handicap(course, Allowance((int(share),)))
+    apart = _for_par(found, course, holes)
+    total = playing.value + apart.value
+    steps = (*playing.steps, *_added(playing.value, apart))
+    return _has(int(total), holes, steps)
 
 
 def side_handicap_of(found: EventFile, partners: Sequence[Entrant], holes: Sequence[Hole]) -> Has:
@@ -96,11 +102,15 @@ def side_handicap_of(found: EventFile, partners: Sequence[Entrant], holes: Seque
             return Has(None, (), course)
         courses.append(course)
     try:
-        total = side_sum(courses, _shares(found, len(partners), _edition(found)))
+        shared = side_sum(courses, _shares(found, len(partners), _edition(found)))
     except InputError as error:
         return Has(None, (), said("{fault}", fault=" ".join(error.faults)))
-    apart = Fraction(sum(_for_par(found, one, holes) for one in courses), len(courses))
-    return _has(to_whole(total + apart), holes)
+    for_par = [int(_for_par(found, one, holes).value) for one in courses]
+    apart = Fraction(sum(for_par), len(courses))
+    total = shared.value + apart
+    added = [step("par_of_side", "6.2b", total, value=shared.value, added=apart)] if apart else []
+    rounded = step("side_rounded", "6.2a", to_whole(total), value=total)
+    return _has(to_whole(total), holes, (*shared.steps, *added, rounded))
 
 
 def _edition(found: EventFile) -> Edition:
@@ -186,18 +196,25 @@ def _tee(rating: Rating, holes: Sequence[Hole]) -> RatedTee:
     return RatedTee.read(rating.course_rating, rating.slope, rating.par, 9 if len(holes) <= 9 else 18)
 
 
-def _for_par(found: EventFile, course: CourseHandicap, holes: Sequence[Hole]) -> int:
+def _added(value: Fraction, apart: Worked) -> tuple[Step, ...]:
+    """Return the steps that add what is received for the par of the tees; none where nothing is."""
+    if not apart.value:
+        return ()
+    return (*apart.steps, step("par_added", "6.2b", value + apart.value, value=value, added=apart.value))
+
+
+def _for_par(found: EventFile, course: CourseHandicap, holes: Sequence[Hole]) -> Worked:
     """Return what a player receives for the par of the tees, of all that are played from in this competition."""
     kinds = {(one.tees, one.sex): one for one in found.players}.values()
     played = [_tee(one, holes) for one in (rating_for(found, kind) for kind in kinds) if one is not None]
     assert course.tee is not None
     tees = (course.tee, *(one for one in played if one.holes == course.tee.holes))
     form = _FORMAT.get(found.form_of_play or FormOfPlay.STROKE_PLAY, Format.STROKE_PLAY)
-    return strokes_for_par(tees, form)[0].whole
+    return strokes_for_par(tees, form)[0]
 
 
-def _has(playing: int, holes: Sequence[Hole]) -> Has:
+def _has(playing: int, holes: Sequence[Hole], steps: tuple[Step, ...] = ()) -> Has:
     indexes = [one.stroke_index for one in holes if one.stroke_index is not None]
     if len(indexes) != len(holes) or len(holes) not in (9, 18):
-        return Has(playing, (), said("A stroke index is missing, or these are not 9 or 18 holes."))
-    return Has(playing, strokes_by_hole(playing, indexes))
+        return Has(playing, (), said("A stroke index is missing, or these are not 9 or 18 holes."), steps)
+    return Has(playing, strokes_by_hole(playing, indexes), None, steps)

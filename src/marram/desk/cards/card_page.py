@@ -21,6 +21,7 @@ from marram.desk.shell.workplace import show
 from marram.records.starting_sheet import GroupOfDay
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Judgement
+from marram.services.cards.handicap_told import handicaps_told
 from marram.services.results.event_results import CardKey, CardNow
 from marram.words.sheet import Sheet, sheet
 from marram.words.texts import text
@@ -116,6 +117,7 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "comes_to": list(_comes_to(here, label, number)) if now.kept.returned is not None else [],
         "handicap": has.playing if has else None,
         "net": Score.NET in competition.scores,
+        "worked": handicaps_told(competition, key[0]),
         "why_not": competition.why_no_cards(),
         "closed": here.closed is not None,
         "now": now,
