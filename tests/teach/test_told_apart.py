@@ -4,11 +4,12 @@ from dataclasses import replace
 from itertools import islice
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.penalty import Who, general
+from marram.rules.penalty import Who, general, strokes
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, told_apart
 from marram.teach.quizzes.quiz import MOST_ANSWERS, questions
+from marram.teach.situations.order_of_telling import in_order
 from marram.words.headline import costs_something
 
 STROKE, MATCH = FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY
@@ -96,3 +97,53 @@ def test_no_penalty_names_another_form_of_play() -> None:
             assert not [each.words for each in one.answers if "deducted" in each.words]
         if one.situation.form is MATCH:
             assert not [each.words for each in one.answers if "Four penalty strokes" in each.words]
+
+
+def test_two_strokes_are_two_strokes_by_whatever_name() -> None:
+    """The general penalty in stroke play and two strokes for relief come to the same (Rule 1.3c(2)); in a match they do not."""
+    named = Ruling().also(general("18.3")).next(Action.PLAY_OTHER_BALL)
+    counted = Ruling().also(strokes(2, "18.3")).next(Action.PLAY_OTHER_BALL)
+    assert not told_apart((named, STROKE), (counted, STROKE))
+    assert told_apart((named, MATCH), (counted, MATCH))
+    assert told_apart(
+        (named, STROKE), (Ruling().also(strokes(1, "18.3")).next(Action.PLAY_OTHER_BALL), STROKE)
+    )
+
+
+def test_whoever_was_excused_may_stop_as_well() -> None:
+    """Playing on during a suspension can be justified (Rule 5.7b Exception); then stopping is no wrong answer."""
+    excused = Ruling().under("5.7b Exception").next(Action.PLAY_ON)
+    stop = Ruling().under("5.7b(2)").next(Action.STOP_PLAY).note("hole_finished_now_stop")
+    assert is_allowed_too(excused, stop)
+    assert not is_allowed_too(stop, excused)
+
+
+def test_what_a_sentence_speaks_of_is_told_before_it() -> None:
+    """The provisional ball comes before a further stroke with it, and what interferes before the stroke in mind."""
+    asked = {"nearer_stroke_at_provisional": "yes", "provisional_state": "found"}
+    assert list(in_order(asked)) == ["provisional_state", "nearer_stroke_at_provisional"]
+    zone = {
+        "stroke_unreasonable_anyway": "no",
+        "area_of_ball": "bunker",
+        "in_the_way": "animal_hole",
+        "interference": "ball",
+    }
+    assert list(in_order(zone)) == [
+        "in_the_way",
+        "interference",
+        "stroke_unreasonable_anyway",
+        "area_of_ball",
+    ]
+    assert in_order(zone) == zone
+
+
+def test_strokes_left_out_of_a_card_are_added_and_not_forgiven() -> None:
+    """Nobody is disqualified for penalty strokes not known of (Rule 3.3b(3) Exception), and the score is put right."""
+    one = next(
+        one
+        for one in questions(3, incidents=("hole_score_wrong",))
+        if (one.situation.facts.get("why_too_low"), one.situation.facts.get("competition_closed"))
+        == ("penalty_not_known", "no")
+    )
+    assert "are added" in one.answers[one.right].words
+    assert not [each.words for each in one.answers if each.words == "No penalty"]

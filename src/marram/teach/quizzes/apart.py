@@ -5,7 +5,7 @@ from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
-from marram.words.headline import next_words, total_words
+from marram.words.headline import forced_costs, next_words, total_words
 
 _CHOICE = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
 _ALIKE = frozenset({Action.PLAY_ON, Action.PLAY_AS_IT_LIES})
@@ -29,6 +29,12 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     One of several relief options is; so is a ball played as it lies in the teeing area, where it may be moved too; and
     relief for a penalty, which is open to whoever may play the ball as it lies (stroke and distance: Rule 18.1).
     """
+    if (
+        right.action is Action.PLAY_ON
+        and other.action is Action.STOP_PLAY
+        and not (right.penalties or other.penalties)
+    ):
+        return True  # whoever is excused for playing on may stop now (Rule 5.7b Exception)
     if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
     if _levels(right) != _levels(other):
@@ -91,6 +97,10 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     if _same_but_for_side(one[0], other[0]):
         return False
     if total_words(*one) != total_words(*other):
+        if next_words(*one) == next_words(*other) and None is not _strokes_in_all(*one) == _strokes_in_all(
+            *other
+        ):
+            return False  # two strokes, and two strokes that are called the general penalty
         # "one penalty stroke" beside "one or two": the relief that must be taken is the same
         costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
         relief = both == {Action.TAKE_RELIEF} and bool(costs[0] & costs[1])
@@ -127,6 +137,20 @@ def _same_but_for_side(one: Ruling, other: Ruling) -> bool:
         for found in (one, other)
     ]
     return levels[0] == levels[1]
+
+
+def _strokes_in_all(ruling: Ruling, form: FormOfPlay) -> tuple[int, frozenset[Who]] | None:
+    """Return what a ruling costs in strokes, and whom; ``None`` where it is another penalty, or relief at several prices."""
+    counted = (
+        (PenaltyKind.STROKES,)
+        if form is FormOfPlay.MATCH_PLAY
+        else (PenaltyKind.STROKES, PenaltyKind.GENERAL)
+    )
+    relief = forced_costs(ruling, form) or {0}
+    if len(relief) > 1 or any(each.kind not in counted for each in ruling.penalties):
+        return None
+    bearing = frozenset(each.who for each in ruling.penalties) or frozenset({Who.PLAYER})
+    return sum(each.strokes for each in ruling.penalties) + min(relief), bearing
 
 
 def _is_vague(one: Ruling, other: Ruling) -> bool:

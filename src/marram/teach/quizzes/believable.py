@@ -47,6 +47,7 @@ class Spoken(Enum):
     PLAYED_LATE = auto()
     NOT_YET_PLAYED = auto()
     LIFTED_OR_MOVED = auto()
+    PUT_BY_CADDIE = auto()
 
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
@@ -59,6 +60,8 @@ WHAT_WAS_DONE = frozenset(
 _NO_STEP = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _OF_PENALTY_AREA = "17"
 """The family of penalty area relief."""
+_DONE_AGAIN = frozenset({"player_drops_again", "player_replaces_again"})
+"""What is put right where a caddie put down a ball that the caddie may not put down."""
 _AFTER_WRONG_PLACE = frozenset(
     {"first_ball_counts_second_ignored", "play_out_both_balls", "play_out_from_right_place"}
 )
@@ -81,6 +84,7 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     ),
     Spoken.NOT_YET_PLAYED: lambda one: any(each.what == "put_relief_right" for each in one.corrections),
     Spoken.LIFTED_OR_MOVED: lambda one: one.action is Action.REPLACE,
+    Spoken.PUT_BY_CADDIE: lambda one: any(each.what in _DONE_AGAIN for each in one.corrections),
 }
 _GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
 """What is known of an original ball that is not at hand on the course."""
@@ -185,6 +189,8 @@ def _is_there(what: Spoken, one: Situation) -> bool:
         )
     if what is Spoken.PLAYED_LATE:
         return told.get("late_ball_played") == "yes"
+    if what is Spoken.PUT_BY_CADDIE:
+        return told.get("caddie_deed") in ("dropped_or_placed", "replaced_ball_others_lifted")
     if what is Spoken.NOT_YET_PLAYED:
         return told.get("played_since_put_down") == "no"
     if what is Spoken.LIFTED_OR_MOVED:

@@ -6,7 +6,6 @@ from functools import cache
 from random import Random
 
 from marram.errors import InputError
-from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.ruling import Action, Ruling
@@ -15,17 +14,17 @@ from marram.teach.quizzes.apart import (
     MAY_BE_TAKEN_AWAY,
     differs_by_price_of_relief,
     is_allowed_too,
-    step_families,
     told_apart,
 )
-from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable, offers_free_relief
+from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable
 from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
+from marram.teach.quizzes.saying import SCORED_ALONE, decided_by_finding, said_as_answer
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
-from marram.words.headline import costs_something, headline, next_words, total_words
+from marram.words.headline import costs_something, headline
 from marram.words.messages import term
-from marram.words.texts import capital, text
+from marram.words.texts import text
 
 MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
@@ -33,6 +32,8 @@ MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
 ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_hole", "stableford_points"})
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
+LONG, LONGER = 40, 1.5
+"""From how many letters on, and how many times as long as each wrong one, a right answer stands out (own choice)."""
 UNASKED = frozenset(
     {
         "ball_in_two_areas",
@@ -49,11 +50,6 @@ UNASKED = frozenset(
 Of a ball in two areas, it is told which of them it touches: the area that is named is the answer (Rule 2.2c). A request for
 a ruling in a match is in time or not: that is one wrong answer, and two are needed.
 """
-IN_SHORT = {
-    "correct_wrong_ball_when_lost": "under_stroke_and_distance",
-    "put_relief_right": "put_down_right",
-}
-"""Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
 ONLY_BY_FINDING = frozenset({"decided_among_players", "two_balls"})
 """Incidents of which, where nothing is penalised, only what is found can be asked: what the play cost that it was about, is not told."""
 TAKEN_UP = 0.4
@@ -64,12 +60,8 @@ RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_pla
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
 OF_ONE_FORM = frozenset({Finding.HOLE_MAY_BE_GIVEN_UP, Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
-SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
-"""What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
 _OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
 """Until the player has holed out or stopped, both are true in Stableford, Maximum Score and Par/Bogey (Rule 6.5)."""
-_SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
-"""Findings that only say again what is told."""
 _ASKED_ANYHOW = frozenset({"accumulated_loose_impediments", "animal_dung", "ant_hill"})
 """Incidents of Local Rules by which something may be taken away: few other rulings lie near them."""
 _CARDS = frozenset(
@@ -172,9 +164,9 @@ def asks_for_finding(name: str) -> bool:
 
 
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
-    right = Answer(_said(one, one.ruling, one.form, by_finding), one.headline)
+    right = Answer(said_as_answer(one, one.ruling, one.form, by_finding), one.headline)
     chosen: dict[str, Answer] = {}
-    free: Answer | None = None
+    held: Answer | None = None
     kept = [(one.ruling, one.form)]
     for near in near_rulings(one, lot):
         if by_finding and not _another_finding(one, near):
@@ -191,25 +183,22 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             continue
         if one.incident in RELIEF_UNDER_WAY and differs_by_price_of_relief(one.ruling, near.ruling):
             continue
-        said = _said(one, near.ruling, near.form, by_finding)
+        said = said_as_answer(one, near.ruling, near.form, by_finding)
         if said in {right.words, *chosen} or not is_believable(one, near):
             continue
         ruled = (near.ruling, near.form)
         if by_finding or all(told_apart(ruled, other) for other in kept):
             found = Answer(said, headline(near.ruling, near.form), near)
-            if (
-                not by_finding
-                and len(chosen) == MOST_ANSWERS - 2
-                and _costs_alone(one.ruling, [*chosen.values(), found])
-            ):
-                free = free or found
+            last = len(chosen) == MOST_ANSWERS - 2
+            if last and not by_finding and _stands_out(one.ruling, right, [*chosen.values(), found]):
+                held = held or found
                 continue
             kept.append(ruled)
             chosen[said] = found
         if len(chosen) == MOST_ANSWERS - 1:
             break
-    if free is not None and len(chosen) < MOST_ANSWERS - 1:
-        chosen[free.words] = free
+    if held is not None and len(chosen) < MOST_ANSWERS - 1:
+        chosen[held.words] = held
     if len(chosen) < FEWEST_ANSWERS - 1:
         return None
     answers = _without_playing_on([right, *chosen.values()])
@@ -218,11 +207,12 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
     return Question(one, tuple(answers), answers.index(right))
 
 
-def _costs_alone(right: Ruling, wrong: list[Answer]) -> bool:
-    """Whether the right answer costs something, and no wrong one does: it would stand out."""
-    return costs_something(right) and not any(
-        costs_something(one.near.ruling) for one in wrong if one.near is not None
-    )
+def _stands_out(ruling: Ruling, right: Answer, wrong: list[Answer]) -> bool:
+    """Whether the right answer alone costs something, or is by far the longest: it would be taken whatever was told."""
+    others = [one.near.ruling for one in wrong if one.near is not None]
+    alone = costs_something(ruling) and not any(costs_something(one) for one in others)
+    longest = max(len(one.words) for one in wrong)
+    return alone or len(right.words) > max(LONG, LONGER * longest)
 
 
 def _without_playing_on(answers: list[Answer]) -> list[Answer]:
@@ -248,50 +238,3 @@ def _another_finding(one: Situation, near: Near) -> bool:
     ):
         return False
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form
-
-
-def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
-    """Whether what a ruling finds is all it says: nothing is penalised, nothing is to be done with a ball."""
-    silent = ruling.action in {None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED}
-    if finding_of(ruling) in (*SCORED_ALONE, *_SAID_ALREADY):
-        return False
-    return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
-
-
-def _said(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) -> str:
-    """Return an answer in words: what a ruling comes to and what follows, alike in form, so that none stands out.
-
-    Where free relief is in question, an answer without it says so: else it would only be less complete.
-    """
-    if by_finding:
-        finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
-        return headline(ruling, form) if finding is None else text("quizzes.finding", finding=term(finding))
-    finding = finding_of(ruling)
-    if finding in SCORED_ALONE:
-        return text("quizzes.answer_alone", total=term(finding))
-    total, then = capital(total_words(ruling, form)), next_words(ruling, form)
-    if ruling.action is Action.HOLED:
-        then = text("quizzes.holed")
-    if "go_on_under_that_rule" in ruling.notes:
-        then = text("quizzes.goes_elsewhere")
-    if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
-        in_short = IN_SHORT.get(ruling.corrections[0].what)
-        then = text(f"quizzes.{in_short}") if in_short else then
-    if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
-        is_free = "free" in step_families(ruling)
-        then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
-    if then and not ruling.penalties and _denies_free_relief(one, ruling):
-        then = text("quizzes.no_free", next=then)
-    return (
-        text("quizzes.answer", total=total, next=then) if then else text("quizzes.answer_alone", total=total)
-    )
-
-
-def _denies_free_relief(one: Situation, ruling: Ruling) -> bool:
-    """Whether an answer has to say that it leaves no free relief; what may be moved out of the way is no such question."""
-    if "free" in step_families(ruling) or not offers_free_relief(one.incident):
-        return False
-    if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
-        return True
-    asked = "free" in step_families(one.ruling) or finding_of(ruling) is Finding.NO_FREE_RELIEF
-    return ruling.action is Action.PLAY_AS_IT_LIES and asked

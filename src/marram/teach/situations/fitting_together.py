@@ -54,7 +54,11 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
     "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
-    "ball_marker_moved": {"moved_while": frozenset({"searching"})},
+    "ball_after_provisional": {"nearer_stroke_at_provisional": frozenset({"yes"})},
+    "ball_marker_moved": {
+        "area_of_ball": frozenset({"teeing_area"}),
+        "moved_while": frozenset({"searching", "moving_away_from_ball"}),
+    },
     "ball_moved_by_outside_influence": {"outside_cause_known": frozenset({"no"})},
     "ball_moved_by_player": {"cause_known": frozenset({"no"})},
     "ball_moved_during_swing": {
@@ -72,6 +76,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     },
     "ball_set_down": {"exchange_of_balls": _EXCHANGED},
     "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
+    "dropped_where_lost": {"local_rule_e_5": frozenset({"yes"})},
     "four_ball_penalty": {"holes_with_breach": frozenset({0, "0"})},
     "hoof_damage": {
         "area_of_ball": frozenset({"putting_green"}),
@@ -179,6 +184,19 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "area_of_ball": frozenset({"general_area", "penalty_area", "putting_green", "teeing_area"}),
     },
     {"altered_place": frozenset({"putting_green"}), "preparing_how": frozenset({"searching"})},
+    {
+        "altered_place": frozenset({"putting_green"}),
+        "alteration": frozenset({"surface"}),
+        "preparing_how": frozenset({"backswing", "practice_swing", "stroke"}),
+    },
+    {"altered_place": frozenset({"bunker"}), "alteration": frozenset({"dew_frost_water"})},
+    # On a day without a round nothing is against a Local Rule about the days of the rounds.
+    {"practised_before": frozenset({"on_other_day"}), "within_practice_limits": frozenset({"no"})},
+    # Who was seen to stop a ball on purpose left nobody in doubt, and no provisional ball was played.
+    {
+        "whereabouts": frozenset({"deliberately_stopped"}),
+        "provisional_state": frozenset({"found", "lost_or_out", "second_found", "both_lost_or_out"}),
+    },
     # No ball is blown into a hole from there.
     {
         "new_place": frozenset({"in_the_hole"}),

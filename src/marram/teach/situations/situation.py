@@ -12,6 +12,7 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Outcome, Ruling
+from marram.teach.situations.order_of_telling import in_order
 from marram.words.headline import headline
 from marram.words.telling import telling
 from marram.words.texts import text
@@ -62,7 +63,7 @@ class Situation:
             scene = text(
                 "situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form
             )
-        return (scene, *telling(self.incident, self.facts, self.player))
+        return (scene, *telling(self.incident, in_order(self.facts), self.player))
 
     @property
     def headline(self) -> str:

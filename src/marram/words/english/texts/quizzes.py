@@ -8,6 +8,7 @@ TEXTS: dict[str, str] = {
     "taken_away": "it may be taken away; the ball stays and is played as it lies",
     "taken_away_or_free": "it may be taken away, or free relief may be taken",
     "goes_elsewhere": "go on with the relief or on the new spot; the ball need not go back first",
+    "left_out_added": "No further penalty: the strokes left out are added",
     "put_down_right": "lift the ball, and put it down right",
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",

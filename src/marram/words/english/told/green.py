@@ -30,7 +30,7 @@ TOLD: dict[str, str] = {
     "seconds_at_hole": "The ball fell {answer} after {player} reached the hole.",
     "tested_green.just_completed": "It was on the green of the hole just completed, between two holes.",
     "tested_green.practice_green": "It was on a practice green, between two holes.",
-    "tested_green.any_other": "It was during the round, neither on the green of the hole just completed nor on a practice green, or it was during the play of a hole.",
+    "tested_green.any_other": "It was during the round, on a green that was neither the one just completed nor for practice.",
     "tested_green.outside_round": "It was before the round, or between rounds of the competition.",
     "wrong_green_interference.ball_on_it": "The ball touched the wrong green.",
     "wrong_green_interference.stance_only": "Only the intended stance was on the wrong green.",

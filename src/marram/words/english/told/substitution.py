@@ -19,7 +19,7 @@ TOLD: dict[str, str] = {
     "exchange_of_balls.player_first": "{player} played the opponent's ball first, and the opponent then played {player}'s.",
     "exchange_of_balls.opponent_first": "The opponent played {player}'s ball first, and {player} then played the opponent's.",
     "exchange_of_balls.not_known": "Player and opponent played each other's ball, and nobody knows who was first.",
-    "exchange_of_balls.only_the_player": "Only {player} played a wrong ball.",
+    "exchange_of_balls.only_the_player": "The opponent had not played {player}'s ball.",
     "why_substituted": "{player} was {answer}.",
     "why_substituted.no_procedure": "Nothing called for putting another ball down.",
 }

@@ -1,8 +1,8 @@
 """How somebody tells it: facts about starting a hole and playing from the teeing area (Rules 6.1 and 6.2)."""
 
 TOLD: dict[str, str] = {
-    "about_to_play_from_tee.yes": "{player} was about to play from the teeing area of that tee-marker.",
-    "about_to_play_from_tee.no": "{player} was not about to play from the teeing area of that tee-marker.",
+    "about_to_play_from_tee.yes": "It was a tee-marker of the teeing area that {player} was about to play from.",
+    "about_to_play_from_tee.no": "{player} moved a tee-marker, of a teeing area that {player} was not about to play from.",
     "ball_in_teeing_area.yes": "The ball in play lay in the teeing area of the hole.",
     "ball_in_teeing_area.no": "The ball in play did not lie in the teeing area.",
     "part_of_ball_in_teeing_area.yes": "Part of the ball touched the teeing area or was above it.",

@@ -1,0 +1,71 @@
+"""How an answer is said: what a ruling costs and what follows, or what it finds, alike in form, so that none stands out."""
+
+from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.finding_of import finding_of
+from marram.rules.findings import Finding
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, step_families
+from marram.teach.quizzes.believable import offers_free_relief
+from marram.teach.situations.situation import Situation
+from marram.words.headline import headline, next_words, total_words
+from marram.words.messages import term
+from marram.words.texts import capital, text
+
+IN_SHORT = {
+    "correct_wrong_ball_when_lost": "under_stroke_and_distance",
+    "put_relief_right": "put_down_right",
+}
+"""Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
+SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
+"""What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
+_SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
+"""Findings that only say again what is told."""
+
+
+def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
+    """Whether what a ruling finds is all it says: nothing is penalised, nothing is to be done with a ball."""
+    silent = ruling.action in {None, Action.PLAY_ON, Action.HOLE_OVER, Action.HOLED}
+    if finding_of(ruling) in (*SCORED_ALONE, *_SAID_ALREADY):
+        return False
+    return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
+
+
+def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) -> str:
+    """Return an answer in words: what a ruling comes to and what follows, alike in form, so that none stands out.
+
+    Where free relief is in question, an answer without it says so: else it would only be less complete.
+    """
+    if by_finding:
+        finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
+        return headline(ruling, form) if finding is None else text("quizzes.finding", finding=term(finding))
+    finding = finding_of(ruling)
+    if finding in SCORED_ALONE:
+        return text("quizzes.answer_alone", total=term(finding))
+    total, then = capital(total_words(ruling, form)), next_words(ruling, form)
+    if finding is Finding.ADD_PENALTY_STROKES:
+        total = text("quizzes.left_out_added")
+    if ruling.action is Action.HOLED:
+        then = text("quizzes.holed")
+    if "go_on_under_that_rule" in ruling.notes:
+        then = text("quizzes.goes_elsewhere")
+    if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
+        in_short = IN_SHORT.get(ruling.corrections[0].what)
+        then = text(f"quizzes.{in_short}") if in_short else then
+    if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
+        is_free = "free" in step_families(ruling)
+        then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
+    if then and not ruling.penalties and _denies_free_relief(one, ruling):
+        then = text("quizzes.no_free", next=then)
+    return (
+        text("quizzes.answer", total=total, next=then) if then else text("quizzes.answer_alone", total=total)
+    )
+
+
+def _denies_free_relief(one: Situation, ruling: Ruling) -> bool:
+    """Whether an answer has to say that it leaves no free relief; what may be moved out of the way is no such question."""
+    if "free" in step_families(ruling) or not offers_free_relief(one.incident):
+        return False
+    if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+        return True
+    asked = "free" in step_families(one.ruling) or finding_of(ruling) is Finding.NO_FREE_RELIEF
+    return ruling.action is Action.PLAY_AS_IT_LIES and asked
