@@ -81,3 +81,13 @@ def test_a_deliberately_stopped_ball_is_never_played_as_it_lies(
     assert bool(result.penalties) == (by is not Deflector.OUTSIDER)
     if where is not WouldHaveStopped.OUT_OF_BOUNDS or green:
         assert result.which_ball is WhichBall.ORIGINAL_OR_ANOTHER
+
+
+@pytest.mark.parametrize("incident", ["deliberately_deflected", "hopeless_ball_stopped"])
+@pytest.mark.parametrize("form", ["stableford", "maximum_score", "par_bogey"])
+def test_a_ball_left_in_the_way_stops_nobody_s_ball_on_purpose(incident: str, form: str) -> None:
+    """Rule 11.2a: it does not apply to a ball at rest or a ball-marker left in place, so that nobody bears a penalty."""
+    facts = {"could_still_score": "yes", "deflector": "ball_or_marker_left"}
+    wanted = facts if incident == "hopeless_ball_stopped" else {"deflector": "ball_or_marker_left"}
+    ruling = decide(incident, wanted, DAYS["2023"], form)
+    assert (ruling.penalties, ruling.action, ruling.stroke) == ((), Action.PLAY_AS_IT_LIES, Stroke.COUNTS)

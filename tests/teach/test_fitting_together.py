@@ -1,9 +1,11 @@
 """What is told of a situation does not speak against itself."""
 
+from dataclasses import replace
 from itertools import islice
 
 import pytest
 
+import marram
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
@@ -12,6 +14,8 @@ from marram.teach.quizzes.apart import differs_by_price_of_relief, is_allowed_to
 from marram.teach.quizzes.quiz import questions
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
+from marram.words.headline import headline
+from marram.words.telling import telling, told
 
 
 @pytest.mark.parametrize(
@@ -142,3 +146,125 @@ def test_what_is_said_otherwise_is_not_another_answer() -> None:
 def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_than_one(facts, words) -> None:
     """What cannot be both is not told together."""
     assert not fit_together("lifted_to_see", facts, FormOfPlay.STROKE_PLAY), words
+
+
+@pytest.mark.parametrize(
+    ("incident", "facts", "form"),
+    [
+        # The ball began to move: it was not only touched.
+        ("ball_moved_during_swing", {"opponent_act": "touched_on_purpose"}, FormOfPlay.MATCH_PLAY),
+        # An advice giver moved it, and no animal.
+        ("advice_giver_moved_ball", {"outside_cause_known": "an_animal"}, FormOfPlay.STROKE_PLAY),
+        # Each finished with the other's ball, so that both played a wrong one.
+        ("balls_found_exchanged", {"exchange_of_balls": "only_the_player"}, FormOfPlay.MATCH_PLAY),
+        # Outside the penalty area it was played from; another one has its own answer.
+        ("played_from_penalty_area", {"area_of_ball": "penalty_area"}, FormOfPlay.STROKE_PLAY),
+        # A ball that has a marker in its place is not searched for.
+        ("three_ball_marker_moved", {"moved_while": "searching"}, FormOfPlay.MATCH_PLAY),
+        # No flooded bunker reaches out of bounds.
+        ("flooded_bunker", {"interference": "out_of_bounds_only"}, FormOfPlay.STROKE_PLAY),
+        # A match knows no scorecard (Rule 3.2), and which of several holes are lost is not told.
+        ("found_after_result", {"late_breach": "handicap_too_high"}, FormOfPlay.MATCH_PLAY),
+        ("rode_during_round", {"breach_when": "several_holes"}, FormOfPlay.MATCH_PLAY),
+        # One Local Rule makes the dropping zone an option, the other the only one (E-1).
+        ("ball_in_penalty_area", {"local_rule_e_1": "yes", "local_rule_e_1_3": "yes"}, FormOfPlay.STROKE_PLAY),
+        # In the teeing area a ball may be moved (Rule 6.2b(6)), so that none has to go back there.
+        ("ball_to_be_replaced", {"area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
+        # Right behind a ball outside the bunker there is none of its sand.
+        ("sand_touched", {"sand_touch": "club_by_ball", "ball_and_bunker": "played_out"}, FormOfPlay.STROKE_PLAY),
+        # No trench or cable runs through a putting green.
+        ("temporary_line_in_the_way", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
+        # An opponent concedes, and nobody else (Rule 3.2b).
+        ("deliberately_deflected", {"deflector": "outsider", "why_stopped": "stroke_conceded"}, FormOfPlay.MATCH_PLAY),
+    ],
+)  # fmt: skip
+def test_what_is_told_first_is_not_taken_back(incident: str, facts: dict[str, str], form: FormOfPlay) -> None:
+    """No answer speaks against the opening or against another answer."""
+    assert not fit_together(incident, facts, form)
+
+
+def test_what_others_speak_of_is_told_before_them() -> None:
+    """A provisional ball is there before it is played once more, and what interferes before it is weighed."""
+    facts = {"nearer_stroke_at_provisional": "no", "provisional_state": "found"}
+    _, first, second = telling("ball_not_found", facts, "Odo")
+    assert first.startswith("A provisional ball was played")
+    assert "had not been played from nearer" in second
+    facts = {"in_the_way": "temporary_water", "stroke_unreasonable_anyway": "no", "interference": "ball"}
+    said = telling("abnormal_course_condition", facts, "Odo")
+    assert said.index(told("interference", "ball", "Odo")) == len(said) - 2
+
+
+def test_a_choice_between_two_balls_names_the_provisional_one() -> None:
+    """Model Local Rule B-3: the ball found in the penalty area is played, or the one played provisionally, for a stroke."""
+    facts = {"penalty_area_provisional": "found_inside", "nearer_stroke_at_provisional": "no"}
+    found = marram.rule(
+        "provisional_for_penalty_area", facts, edition=2023, form_of_play="stroke_play", local_rules=["B-3"]
+    )
+    assert isinstance(found, Ruling)
+    assert "go on with the provisional ball for one penalty stroke" in headline(found, FormOfPlay.STROKE_PLAY)
+    provisional = replace(found, action=Action.PLAY_PROVISIONAL)
+    assert is_allowed_too(found, provisional)
+
+
+def test_a_stroke_counted_and_a_stroke_that_is_said_to_come_are_one_sum() -> None:
+    """Rule 6.3c(1) with stroke and distance: three strokes, or two and the correction for one stroke more."""
+    put_right = general_penalty("6.3c(1)").correct(
+        "correct_wrong_ball_when_lost", Deadline.BEFORE_NEXT_HOLE, general("6.3c(1)")
+    )
+    put_right = put_right.next(Action.CORRECT_MISTAKE)
+    paid = general_penalty("6.3c(1)").next(Action.PLAY_ON)
+    dear = replace(paid, penalties=(*paid.penalties, *penalty(1, "18.2b").penalties))
+    assert is_allowed_too(dear, put_right)
+    assert not is_allowed_too(paid, put_right)
+
+
+def test_free_relief_besides_has_to_be_given() -> None:
+    """Model Local Rule F-12: what may be taken away gives free relief only where it interferes reasonably (Rule 16.1a(3))."""
+    taken = Ruling().play_as_it_lies().note("may_remove_loose_impediment")
+    free = ReliefOption(ReliefKind.FREE, "16.1b", Reference.NEAREST_POINT, 1, ())
+    assert not is_allowed_too(taken, replace(taken, relief=(free,)))
+    assert is_allowed_too(taken, Ruling().with_options(free))
+
+
+def test_what_was_put_right_and_what_is_free_are_no_wrong_answers() -> None:
+    """Rule 6.3c(1), once corrected; Rule 15.2b, whose relief is free, or for a stroke under stroke and distance."""
+    right = general_penalty("6.3c(1)").next(Action.PLAY_ON)
+    put_right = general_penalty("6.3c(1)").correct(
+        "correct_with_ball_in_play", Deadline.BEFORE_NEXT_HOLE, general("6.3c(1)")
+    )
+    assert is_allowed_too(right, put_right.next(Action.CORRECT_MISTAKE))
+    assert not is_allowed_too(put_right.next(Action.CORRECT_MISTAKE), right)
+    free = ReliefOption(ReliefKind.FREE, "15.2b", Reference.ESTIMATED_SPOT, 1, ())
+    again = ReliefOption(ReliefKind.STROKE_AND_DISTANCE, "18.1", Reference.PREVIOUS_STROKE, None, (), 1)
+    other = replace(free, citation="16.1b", reference=Reference.NEAREST_POINT)
+    both, alone = (
+        Ruling().with_options(*each, may_play_as_it_lies=False) for each in ((free, again), (other,))
+    )
+    assert is_allowed_too(both, alone)
+    assert not is_allowed_too(alone, both)
+
+
+def test_relief_gone_on_with_is_relief_taken() -> None:
+    """Rule 11.2b Exception: whoever lifts a ball moving in water to take relief goes on with it."""
+    form = FormOfPlay.STROKE_PLAY
+    free = ReliefOption(ReliefKind.FREE, "11.2c(1)", Reference.ESTIMATED_SPOT, None, ())
+    under_way = Ruling().next(Action.GO_ON_WITH_RELIEF)
+    taken = Ruling().with_options(free, may_play_as_it_lies=False)
+    assert not told_apart((under_way, form), (taken, form))
+    assert told_apart((under_way, form), (Ruling().play_as_it_lies(), form))
+
+
+def test_an_answer_about_a_four_ball_card_is_no_truth_of_every_card() -> None:
+    """Rule 23.2b: one partner's score, the lower of two, counts on every hole; the penalty of one partner needs one."""
+    for one in islice(questions(12, incidents=("four_ball_card",)), 40):
+        wrong = [answer.words for answer in one.answers if answer.near is not None]
+        assert not [
+            each for each in wrong if "One partner" in each or "lower score" in each or "alone" in each
+        ], wrong
+
+
+def test_free_relief_for_a_loose_impediment_is_offered_as_a_wrong_answer() -> None:
+    """Among answers that all cost something but the right one, nobody has to know the Rule (Rule 15.1a; Model Local Rule F-12)."""
+    for one in islice(questions(3, incidents=("animal_dung",)), 12):
+        free = [answer for answer in one.answers if answer.words.startswith("No penalty")]
+        assert len(free) > 1, [answer.words for answer in one.answers]

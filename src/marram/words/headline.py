@@ -240,7 +240,9 @@ def _common(families: Iterable[str]) -> str:
 def _choices(ruling: Ruling) -> list[str]:
     """Return each family of the options with what it costs; all that must be paid for is one."""
     costs: dict[str, set[int]] = {}
-    paid = _common(family(option) for option in ruling.relief if option.penalty)
+    dear = [option for option in ruling.relief if option.penalty]
+    provisional = dear and all(option.kind is ReliefKind.PROVISIONAL for option in dear)
+    paid = "provisional" if provisional else _common(family(option) for option in dear)
     for option in ruling.relief:
         costs.setdefault(paid if option.penalty else family(option), set()).add(option.penalty)
     return [

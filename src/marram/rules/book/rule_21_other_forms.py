@@ -113,9 +113,8 @@ def hopeless_ball_stopped(case: Case) -> Ruling:
 def stopped_while_it_mattered(case: Case) -> Ruling:
     """While the player could still score on the hole, stopping the ball is a deliberate deflection like any other."""
     by = case[deflector]
-    return (
-        deliberately_deflected(case) if by is Deflector.LIFTED_FROM_WATER else deflected_on_purpose(case, by)
-    )
+    no_breach = by in {Deflector.LIFTED_FROM_WATER, Deflector.BALL_OR_MARKER_LEFT}
+    return deliberately_deflected(case) if no_breach else deflected_on_purpose(case, by)
 
 
 @provision("21.4b")

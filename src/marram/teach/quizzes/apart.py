@@ -16,6 +16,10 @@ _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF,
 """What somebody may call playing on: it says less of the next step, and nothing wrong."""
 _OF_SIDE = frozenset({Who.SIDE, Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER})
 """Those who bear a penalty among partners: one that names nobody may be any of theirs."""
+_AT_ONE_MORE = "correct_wrong_ball_when_lost"
+"""The correction that costs a stroke itself: a wrong ball where the right one is lost (Rules 6.3c(1) and 18.2b)."""
+_UNDER_WAY = frozenset({Action.GO_ON_WITH_RELIEF, Action.TAKE_RELIEF})
+"""Relief that is taken, and relief that is gone on with."""
 _AT_WILL = (None, *_ALIKE, Action.PLAY_FROM_TEEING_AREA, _CHOICE)
 """Where a ball may be played as it lies, relief with a penalty is the player's own choice (Rules 17.1d, 18.1 and 19.1)."""
 
@@ -37,6 +41,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True  # whoever is excused for playing on may stop now (Rule 5.7b Exception)
     if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
+    if _is_put_right_already(right, other) or _corrected_at_one_more(right, other):
+        return True
     if _levels(right) != _levels(other):
         return False
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
@@ -52,9 +58,17 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return not _free(right)
     offered = {(option.kind, option.penalty) for option in right.relief}
     taken = {(option.kind, option.penalty) for option in other.relief}
-    if other.action is not Action.TAKE_RELIEF or not taken:
+    if other.action not in (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL) or not taken:
         return False
+    if _is_the_free_part(right, other):
+        return True
     return taken <= offered if right.action is _CHOICE else taken < offered
+
+
+def _is_the_free_part(right: Ruling, other: Ruling) -> bool:
+    """Whether relief may be taken free or paid for, and the other ruling names what is free alone."""
+    costs = [{option.penalty for option in one.relief} for one in (right, other)]
+    return right.action is Action.TAKE_RELIEF and costs[1] == {0} and 0 in costs[0] and len(costs[0]) > 1
 
 
 def differs_by_price_of_relief(right: Ruling, other: Ruling) -> bool:
@@ -79,11 +93,26 @@ def _says_it_in_general(right: Ruling, other: Ruling) -> bool:
     return right.action is Action.TAKE_RELIEF and other.action is Action.CORRECT_MISTAKE and bool(rightly)
 
 
+def _is_put_right_already(right: Ruling, other: Ruling) -> bool:
+    """Whether a mistake has been put right, and the other ruling says to do so for nothing more."""
+    if right.action is not Action.PLAY_ON or other.action is not Action.CORRECT_MISTAKE:
+        return False
+    return _levels(right) == _levels(other) and _AT_ONE_MORE not in {each.what for each in other.corrections}
+
+
+def _corrected_at_one_more(right: Ruling, other: Ruling) -> bool:
+    """Whether a ruling counts the stroke that the other says the correction costs: the sum is the same (Rule 6.3c(1))."""
+    paid, left = (sum(each.strokes for each in one.penalties) for one in (right, other))
+    corrects = _AT_ONE_MORE in {each.what for each in other.corrections}
+    return corrects and right.action is Action.PLAY_ON and paid == left + 1
+
+
 def _of_one_of_them(right: Ruling, other: Ruling) -> bool:
     """Whether each of several players bears a penalty, and the other ruling says it of one: less, and not wrong."""
     each = [(one.kind, one.strokes) for one in right.penalties if one.who is Who.EACH_PLAYER]
     alone = [(one.kind, one.strokes) for one in other.penalties if one.who is Who.PLAYER]
-    return bool(each) and each == alone and right.action is other.action
+    steps = {right.action, other.action}
+    return bool(each) and each == alone and (len(steps) == 1 or steps <= _ALIKE)
 
 
 def _replaces_another(right: Ruling, other: Ruling) -> bool:
@@ -120,7 +149,7 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     if _puts_back_by(one[0], other[0]):
         return False
     said = next_words(*one) and next_words(*other)
-    return bool(said) and len(both) > 1 and not both <= _ALIKE and not both <= _SAME_BALL
+    return bool(said) and len(both) > 1 and not any(both <= each for each in (_ALIKE, _SAME_BALL, _UNDER_WAY))
 
 
 def _same_but_for_side(one: Ruling, other: Ruling) -> bool:

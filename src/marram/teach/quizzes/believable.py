@@ -38,6 +38,7 @@ class Spoken(Enum):
     BALL_AT_HAND = auto()
     ANOTHER_PLAYER = auto()
     PARTNER = auto()
+    ONE_OF_PARTNERS = auto()
     TEEING_AREA = auto()
     PENALTY_AREA = auto()
     SAND = auto()
@@ -51,6 +52,7 @@ class Spoken(Enum):
 
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
+_ONE_OF_PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER})
 _OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
 _AS_IT_LIES = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
 WHAT_WAS_DONE = frozenset(
@@ -73,6 +75,7 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.BALL_AT_HAND: lambda one: one.action in _AS_IT_LIES,
     Spoken.ANOTHER_PLAYER: lambda one: any(each.who in _OTHERS for each in one.penalties),
     Spoken.PARTNER: lambda one: any(each.who in _PARTNERS for each in one.penalties),
+    Spoken.ONE_OF_PARTNERS: lambda one: any(each.who in _ONE_OF_PARTNERS for each in one.penalties),
     Spoken.TEEING_AREA: lambda one: one.action is Action.PLAY_FROM_TEEING_AREA,
     Spoken.PENALTY_AREA: lambda one: _OF_PENALTY_AREA in {family(each) for each in one.relief},
     Spoken.SAND: lambda one: "shape_the_lie_in_sand" in one.notes,
@@ -167,6 +170,8 @@ def _is_there(what: Spoken, one: Situation) -> bool:
             None,
             "individual",
         )
+    if what is Spoken.ONE_OF_PARTNERS:
+        return bool(_bears_of(one.incident) & _ONE_OF_PARTNERS)
     if what is Spoken.TEEING_AREA:
         of_tee = incident(one.incident).rule.split(".")[0] == _TEEING_RULE or "tee" in one.incident
         return of_tee or Area.TEEING_AREA.value in told.values()

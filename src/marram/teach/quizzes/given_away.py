@@ -21,13 +21,14 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "decided_among_players": {"referee_assigned": frozenset({"yes"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
+    "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},
     "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
     "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
 }
 """By incident: that a caddie may do what caddies do, that a hole conceded is won, that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
 
-Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. What a referee of the match decides is not told either (Rule 20.1b(1)). After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
+Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 """
 
 

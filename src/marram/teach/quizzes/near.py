@@ -190,7 +190,7 @@ def _misjudged(one: Situation) -> list[Near]:
     """Return the right step with another penalty (none, one stroke, the general penalty) or relief at another cost; last, out."""
     right = one.ruling
     bearing = {each.who for each in right.penalties} or {Who.PLAYER}
-    found = list(_relief_misjudged(right))
+    found = [*_relief_misjudged(right), *_relief_besides(right)]
     cited, step = right.citations[0], _step_misjudged(right)
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and not any(each.penalty == 0 for each in right.relief):
         free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
@@ -203,6 +203,13 @@ def _misjudged(one: Situation) -> list[Near]:
     out = tuple(disqualified(cited, who) for who in bearing)
     found.append(replace(right, penalties=out, action=None, relief=(), corrections=(), notes=()))
     return [Near(each, one.form, misjudged=True) for each in found]
+
+
+def _relief_besides(right: Ruling) -> Iterator[Ruling]:
+    """Yield free relief besides, where a loose impediment may be taken away and no Local Rule gives more (Rule 15.1a)."""
+    free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
+    if "may_remove_loose_impediment" in right.notes and right.action is Action.PLAY_AS_IT_LIES:
+        yield replace(right, action=Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, relief=(free,))
 
 
 def _step_misjudged(right: Ruling) -> Action | None:

@@ -72,6 +72,8 @@ _SCORES_OF_SIDE = frozenset({Finding.PARTNERS_SCORE_COUNTS, Finding.LOWER_SCORE_
 """Where one partner alone completed the hole, that score is the lower one too (Rule 23.2a)."""
 _NOTHING_CONCEDED = frozenset({Finding.CONCESSION_VOID, Finding.MATCH_STANDS})
 """After a concession without effect the match stands as played."""
+_FIRST_TEE = {Finding.ORDER_OF_DRAW, Finding.HONOUR_BY_LOT}
+"""Where there is no draw, the honour on the first tee goes by agreement or by lot (Rule 6.4a(1)), and no draw is told of."""
 _WON = {Finding.HOLE_WON, Finding.HOLE_WON_BY_OTHER}
 
 
@@ -230,11 +232,13 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False
     if not asks_for_finding(one.incident) and not decided_by_finding(near.ruling, near.form):
         return False
-    if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN):
+    if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN, _FIRST_TEE):
         return False  # of whom a hole is said to be won, an answer does not say
     if any(
         {finding_of(one.ruling), finding_of(near.ruling)} <= alike
         for alike in (_CARDS, _SCORES_OF_SIDE, _NOTHING_CONCEDED)
     ):
         return False
+    if one.incident == "four_ball_card" and finding_of(near.ruling) in _SCORES_OF_SIDE:
+        return False  # what holds of every hole in Four-Ball (Rule 23.2b) is no wrong answer
     return finding_of(near.ruling) not in OF_ONE_FORM or near.form is one.form

@@ -21,8 +21,15 @@ OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "why_stopped": frozenset({"stroke_conceded", "hole_or_match_conceded"}),
 }
 """By fact: answers that name an opponent or a concession, which are in match play only (Definitions: opponent; Rule 3.2b)."""
-NOT_IN_MATCH: Mapping[str, frozenset[str]] = {"played_on": frozenset({"finished_without_marker"})}
-"""By fact: answers that name a marker, whom only stroke play has (Definitions: marker)."""
+NOT_IN_MATCH: Mapping[str, frozenset[str]] = {
+    "breach_when": frozenset({"several_holes"}),
+    "late_breach": frozenset({"handicap_too_high", "known_disqualification", "score_too_low"}),
+    "played_on": frozenset({"finished_without_marker"}),
+}
+"""By fact: answers that name a marker or a scorecard, which only stroke play has (Definitions: marker; Rule 3.3b).
+
+Nor is it told of a match that a breach went on for several holes: which of them are lost hangs on how each was played.
+"""
 NOT_IN_MATCHES = frozenset(
     {
         "card_handicap_wrong",
@@ -49,7 +56,7 @@ _EXCHANGED = frozenset({"player_first", "opponent_first", "not_known"})
 NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "advice_giver_moved_ball": {
         "handling_allowed": frozenset({"yes"}),
-        "outside_cause_known": frozenset({"no"}),
+        "outside_cause_known": frozenset({"an_animal", "no"}),
     },
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
@@ -64,8 +71,16 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "ball_moved_during_swing": {
         "handling_allowed": frozenset({"yes"}),
         "moved_while": frozenset(_DOING_OTHER_THINGS),
+        "movement_accidental": frozenset({"no"}),
         "opponent_act": frozenset(
-            {"conceded_stroke", "conceded_hole_or_match", "at_players_request", "lifted_as_own"}
+            {
+                "at_players_request",
+                "conceded_hole_or_match",
+                "conceded_stroke",
+                "lifted_as_own",
+                "lifted_or_moved_on_purpose",
+                "touched_on_purpose",
+            }
         ),
         "while_searching": frozenset({"yes"}),
     },
@@ -75,6 +90,11 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         )
     },
     "ball_set_down": {"exchange_of_balls": _EXCHANGED},
+    "ball_to_be_replaced": {
+        "area_of_ball": frozenset({"teeing_area"}),
+        "local_rule_e_1_3": frozenset({"yes"}),
+    },
+    "balls_found_exchanged": {"exchange_of_balls": frozenset({"only_the_player"})},
     "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
     "dropped_where_lost": {"local_rule_e_5": frozenset({"yes"})},
     "four_ball_penalty": {"holes_with_breach": frozenset({0, "0"})},
@@ -83,7 +103,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "interference": frozenset({"ball_above_ground"}),
     },
     **{
-        name: {"interference": frozenset({"ball_above_ground"})}
+        name: {"interference": frozenset({"ball_above_ground", "out_of_bounds_only"})}
         for name in (
             "accumulated_loose_impediments",
             "animal_dung",
@@ -96,7 +116,10 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
     },
-    "mobility_device": {"handling_allowed": frozenset({"yes"})},
+    "mobility_device": {
+        "handling_allowed": frozenset({"yes"}),
+        "moved_while": frozenset({"moving_away_from_ball"}),
+    },
     "original_found_after_substitution": {"exchange_of_balls": _EXCHANGED},
     "obstruction_near_green": {"area_of_ball": frozenset({"teeing_area"})},
     "other_person_acted": {
@@ -104,7 +127,22 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "movement_accidental": frozenset({"yes"}),
     },
     "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area"})},
-    "played_from_penalty_area": {"area_of_ball": frozenset({"teeing_area"})},
+    "played_from_penalty_area": {"area_of_ball": frozenset({"penalty_area", "teeing_area"})},
+    "provisional_ball_holed": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
+    "temporary_line_in_the_way": {
+        "area_of_ball": frozenset({"putting_green"}),
+        "interference": frozenset({"ball_above_ground"}),
+    },
+    "temporary_immovable_obstruction": {"area_of_ball": frozenset({"putting_green"})},
+    "three_ball_marker_moved": {
+        "area_of_ball": frozenset({"teeing_area"}),
+        "moved_while": frozenset({"moving_away_from_ball", "searching"}),
+    },
+    "unusual_damage": {
+        "area_of_ball": frozenset({"putting_green"}),
+        "interference": frozenset({"ball_above_ground", "out_of_bounds_only"}),
+    },
+    "young_tree": {"area_of_ball": frozenset({"putting_green"})},
     "partner_stood_behind": {"sides": frozenset({"individual"})},
     "tree_root": {"area_of_ball": frozenset({"putting_green"})},
 }
@@ -219,6 +257,18 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     },
     # Dropping zones are one way among others, or the only one.
     {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
+    # Right behind a ball that lies outside the bunker there is no sand of it.
+    {
+        "sand_touch": frozenset({"club_by_ball"}),
+        "ball_and_bunker": frozenset({"lies_elsewhere", "played_out", "relief_outside"}),
+    },
+    # On the putting green, or off it, there is a spot near by where a ball stays.
+    {"spot_that_stays_exists": frozenset({"no"}), "area_of_ball": frozenset({"putting_green"})},
+    # Only an opponent concedes by stopping the ball.
+    {
+        "deflector": frozenset({"own_side", "outsider"}),
+        "why_stopped": frozenset({"stroke_conceded", "hole_or_match_conceded"}),
+    },
     # What lies on the green is seen, and no boundary fence stands there.
     {"crossed_area": frozenset({"putting_green"})},
     {

@@ -148,9 +148,10 @@ ONLY_IN: Mapping[str, FormOfPlay] = {
 }
 """Incidents whose telling names a form of play, or an opponent: told in that form."""
 NOT_IN: Mapping[str, frozenset[FormOfPlay]] = {
-    "hopeless_ball_stopped": frozenset({FormOfPlay.MATCH_PLAY, FormOfPlay.STROKE_PLAY})
+    "did_not_hole_out": frozenset({FormOfPlay.MATCH_PLAY}),
+    "hopeless_ball_stopped": frozenset({FormOfPlay.MATCH_PLAY, FormOfPlay.STROKE_PLAY}),
 }
-"""Incidents told of holes scored on their own (Rules 21.1d, 21.2d and 21.3d)."""
+"""Incidents told of holes scored on their own (Rules 21.1d, 21.2d and 21.3d), or of holes that must be holed out (Rule 3.3c)."""
 
 
 def weight(one: Incident) -> float:

@@ -232,6 +232,7 @@ TERMS: dict[str, str] = {
     "next.family.17": "take penalty area relief",
     "next.family.18": "play again from where the previous stroke was made",
     "next.family.19": "take unplayable ball relief",
+    "next.family.provisional": "go on with the provisional ball",
     "next.family.penalty": "take penalty relief",
     "next.family.dropping_zone": "take relief in the dropping zone",
     "next.family.other": "take relief",

@@ -2,5 +2,6 @@
 
 TOLD: dict[str, str] = {
     "ball_in_hole": "The ball was {answer}.",
+    "ball_in_hole.all_below": "The ball was at rest in the hole, stuck in its side, with all of it below the surface.",
     "ball_in_hole.came_out": "The ball went into the hole, but bounced or rolled out again.",
 }

@@ -28,7 +28,6 @@ TOLD: dict[str, str] = {
     "alteration": "What was altered: {answer}.",
     "altered_place": "It happened {answer}.",
     "altered_place.elsewhere": "It happened neither in a bunker, nor on the putting green, nor in the teeing area of that hole.",
-    "deliberate_act": "What was done on purpose: {answer}.",
     "deliberate_act.none_of_these": "Nothing was done on purpose to affect anybody's conditions.",
     "deliberate_act.allowed_by_rule_8": "What was done on purpose: damage or loose sand on the putting green was put right, or conditions that had got worse were restored.",
     "fixed_object": "What was moved, bent or broken was {answer}.",
@@ -39,4 +38,7 @@ TOLD: dict[str, str] = {
     "purpose_of_act.care_for_course": "It was done to care for the course.",
     "worsened_by.natural_forces": "The conditions were worsened by wind, water or another natural force.",
     "worsened_by": "The conditions were worsened by {answer}.",
+    "deliberate_act.moved_fixed_object": "Something growing, attached or fixed was moved, bent or broken on purpose.",
+    "deliberate_act.put_object_in_position": "A loose impediment or movable obstruction was put in position on purpose.",
+    "deliberate_act.altered_ground_sand_or_water": "The ground, sand, soil, dew, frost or water was altered on purpose.",
 }

@@ -19,5 +19,7 @@ TOLD: dict[str, str] = {
     "someone_had_started.yes": "One of those players had started the round with the agreement still standing.",
     "someone_had_started.called_off": "One of those players had started, but this player had called it off before and told the others.",
     "someone_had_started.no": "None of those players had started the round.",
-    "who_ignored": "Who ignored it: {answer}.",
+    "who_ignored.player_alone": "{player} alone decided to ignore it.",
+    "who_ignored.by_agreement": "Two or more players agreed to ignore it.",
+    "who_ignored.opponents_breach": "{player} let a breach of the opponent go, without any agreement.",
 }

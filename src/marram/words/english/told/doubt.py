@@ -37,4 +37,5 @@ TOLD: dict[str, str] = {
     "other_ball": "What was done with the other ball was {answer}.",
     "other_ball.serious_breach": "The other ball was played from a wrong place with a serious breach.",
     "ruling_fault": "What went wrong: {answer}.",
+    "late_breach.other": "What came to light: a penalty that the player had not known of.",
 }

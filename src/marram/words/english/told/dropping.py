@@ -20,4 +20,5 @@ TOLD: dict[str, str] = {
     "stays_where_first_touched.no": "Placed where the second drop first touched the ground, the ball does not stay, at two attempts.",
     "stays_where_first_touched.moved_later": "Placed where the second drop first touched the ground, the ball stayed, and later wind, water or gravity moved it.",
     "way_of_dropping": "The ball was {answer}.",
+    "measured_with.putter": "The relief area was measured with a putter, longer than the player's longest other club.",
 }

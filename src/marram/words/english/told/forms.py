@@ -34,7 +34,7 @@ TOLD: dict[str, str] = {
     "side_breach.wrong_ball": "The penalty was the general penalty, for playing a wrong ball.",
     "side_breach.one_stroke": "The penalty was one penalty stroke, and had nothing to do with clubs or a wrong ball.",
     "side_breach.general": "The penalty was the general penalty, and had nothing to do with clubs or a wrong ball.",
-    "side_card": "What is wrong with the side's scorecard: {answer}.",
+    "side_card": "{Answer}.",
     "strokes_over_target.above": "The score on the hole was {answer} more than the fixed target score.",
     "strokes_over_target.below": "The score on the hole was {answer} fewer than the fixed target score.",
     "strokes_over_target.0": "The score on the hole was the fixed target score.",

@@ -19,5 +19,5 @@ TOLD: dict[str, str] = {
     "relief_was_back_on_the_line.no": "The relief was not back on the line.",
     "rest_near_where_it_first_touched.yes": "It came to rest within one club-length of where it first touched the ground.",
     "rest_near_where_it_first_touched.no": "It came to rest more than one club-length from where it first touched the ground.",
-    "preferred_lie": "How far {player} has come: {answer}.",
+    "preferred_lie": "{Answer}.",
 }

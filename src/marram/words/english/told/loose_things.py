@@ -27,4 +27,6 @@ TOLD: dict[str, str] = {
     "ball_when_removed.in_motion": "A ball was in motion when it was removed.",
     "ball_when_removed.to_be_dropped_or_placed": "{player}'s ball had been lifted, and a ball was to be dropped or placed in taking relief.",
     "removed_thing": "What was removed was {answer}.",
+    "ball_when_removed.at_rest": "{player}'s ball was at rest on the course when that was removed.",
+    "ball_when_removed.to_be_replaced": "{player}'s ball had been lifted or moved, and was to be replaced on its spot, when that was removed.",
 }

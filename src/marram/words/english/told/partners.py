@@ -12,6 +12,8 @@ TOLD: dict[str, str] = {
     "act_for_partner.general": "Had {player} done the same, it would have cost the general penalty.",
     "act_for_partner.allowed": "{player} would have been allowed to do the same.",
     "out_for": "What the partner would be disqualified for: {answer}.",
-    "side_on_hole": "How far the side is: {answer}.",
     "turn_after": "What has just happened: {answer}.",
+    "side_on_hole.both_done": "Both partners have holed out, or in a match have had their next strokes conceded.",
+    "side_on_hole.one_done_other_stopped": "One partner has completed the hole; the other will not play on, or has no score that can count.",
+    "side_on_hole.one_still_playing": "A partner whose score can count has still to play.",
 }

@@ -18,7 +18,7 @@ TOLD: dict[str, str] = {
     "ready_on_resumption.yes": "{player} was in place, ready to play on at the time set, and did not play before it.",
     "ready_on_resumption.no": "{player} was not in place at the time set, or played on before it.",
     "ready_when_group_could_start.yes": "The whole start was delayed, and {player} was ready when the group was able to start.",
-    "ready_when_group_could_start.no": "The start was not delayed, or {player} was not ready when the group was able to start.",
+    "ready_when_group_could_start.no": "The whole start was not delayed.",
     "refused_to_go_on.yes": "{player} refused to go on although the other wanted to.",
     "refused_to_go_on.no": "{player} did not refuse to go on.",
     "reported_stop.yes": "{player} reported it to the Committee as soon as possible.",

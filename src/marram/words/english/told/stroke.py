@@ -9,7 +9,11 @@ TOLD: dict[str, str] = {
     "stance_to_spare_other_line.no": "That stance was not taken by accident, nor to keep off another player's line.",
     "contact": "The ball was {answer}.",
     "contact.hit_again_on_purpose": "{player} hit the ball again on purpose while it was moving.",
-    "held_against_body": "What was held against {player}'s body during the stroke: {answer}.",
     "how_ball_was_moving.otherwise": "The ball was rolling: not just wobbling, not in water, not falling off a tee, and it had not begun to move only in the backswing.",
     "how_ball_was_moving": "How the ball was moving when the stroke was made: {answer}.",
+    "held_against_body.nothing": "Nothing was held against the body during the stroke.",
+    "held_against_body.merely_touched": "The club or a hand touched body or clothing during the stroke, without being held there.",
+    "held_against_body.hand_or_forearm": "The club or a gripping hand was held against a hand or forearm during the stroke.",
+    "held_against_body.club_or_hand_on_body": "The club or a gripping hand was held against the body, not a hand or forearm, during the stroke.",
+    "held_against_body.forearm_on_body": "A forearm was held against the body during the stroke.",
 }

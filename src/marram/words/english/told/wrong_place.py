@@ -27,5 +27,6 @@ TOLD: dict[str, str] = {
     "serious_breach.yes": "{player} could have gained a significant advantage from the wrong place.",
     "serious_breach.no": "{player} could not have gained a significant advantage from the wrong place.",
     "serious_breach.uncertain": "Whether the wrong place gave a significant advantage is not decided yet.",
-    "why_played_again": "Why the ball is played again from there: {answer}.",
+    "why_played_again.stroke_and_distance": "The ball is played again from there under stroke and distance.",
+    "why_played_again.stroke_does_not_count": "The ball is played again from there because the stroke was cancelled or does not count.",
 }
