@@ -6,6 +6,7 @@ import pytest
 
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, rule_story
+from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.quizzes.strokes import FEWEST_ANSWERS, MOST_ANSWERS, Mistake, strokes_questions
 
 DRAWN = list(islice(strokes_questions(4), 60))
@@ -120,3 +121,37 @@ def test_relief_back_on_the_line_in_a_bunker_says_where_the_drop_is() -> None:
                 )
                 found += 1
     assert found
+
+
+@pytest.mark.parametrize(
+    ("acts", "before", "can"),
+    [
+        # the ball played as it lies in a penalty area was last played from inside it
+        ([("ball_in_penalty_area", "as_it_lies", {}), ("embedded_ball", "as_it_lies", {"last_stroke_from_penalty_area": "no"})], 3, False),
+        ([("ball_in_penalty_area", "as_it_lies", {}), ("embedded_ball", "as_it_lies", {"last_stroke_from_penalty_area": "yes"})], 3, True),
+        # a ball dropped outside it was not
+        ([("ball_in_penalty_area", "lateral", {}), ("embedded_ball", "as_it_lies", {"last_stroke_from_penalty_area": "yes"})], 3, False),
+        # one stroke takes a ball into a penalty area, and another one out of it
+        ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 1, False),
+        ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 2, True),
+        ([("no_play_zone", None, {"area_of_ball": "teeing_area"})], 2, False),
+        ([("unplayable_ball", "lateral", {"area_of_ball": "putting_green"})], 3, False),
+        ([("abnormal_course_condition", "free", {"area_of_ball": "putting_green"})], 3, True),
+    ],
+)  # fmt: skip
+def test_a_story_does_not_contradict_where_the_ball_was(acts, before: int, can: bool) -> None:
+    """The act before says where the last stroke was made from; on the tee and on the green nobody pays for relief."""
+    happened = tuple(Happened(name, facts, option=option, strokes=1) for name, option, facts in acts)
+    assert can_follow(happened, before) is can
+
+
+def test_a_ball_called_unplayable_is_not_played_as_it_lies() -> None:
+    """Rule 19.1: the player has said so; what follows is one of the reliefs."""
+    acts = [
+        act
+        for one in islice(strokes_questions(8), 60)
+        for act in one.happened
+        if act.incident == "unplayable_ball"
+    ]
+    assert acts
+    assert "as_it_lies" not in {act.option for act in acts}

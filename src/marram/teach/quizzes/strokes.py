@@ -15,6 +15,7 @@ from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
+from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.sampling import HOLES, NAMES, situation
 from marram.teach.situations.situation import ruled
@@ -45,6 +46,8 @@ MAY_END = (
     "wrong_ball_played",
 )
 """Incidents that such a story may end with; none that only tells what became of a stroke, which may be one told before."""
+UNPLAYABLE = "unplayable_ball"
+"""An incident in which the player has said so already (Rule 19.1), and does not play the ball as it lies."""
 STILL_OPEN = frozenset({"another_ball_played", "provisional_ball", "wrong_ball_played"})
 """Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
 _OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
@@ -159,12 +162,15 @@ def _question(lot: Random) -> StrokesQuestion | None:
         one.facts.get(put_in_play_by_hand.name) == "yes" for one in happened[1:]
     ):
         return None  # a stroke was told since the ball was put down
+    before = lot.randint(1, MOST_BEFORE)
+    if not can_follow(happened, before):
+        return None
     try:
         found = rule_story(
             happened,
             played_on=TODAY,
             form_of_play=FormOfPlay.STROKE_PLAY,
-            strokes_before=lot.randint(1, MOST_BEFORE),
+            strokes_before=before,
         )
     except InputError:  # these cannot both have happened
         return None
@@ -193,7 +199,12 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
         options = list(dict.fromkeys(taken_as(one) for one in found.relief))
         if found.action is not Action.PLAY_PROVISIONAL:  # what became of its strokes is not told
             options = [one for one in options if one is not Taken.PROVISIONAL]
-        if options and found.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and lot.random() < 0.3:
+        if (
+            options
+            and found.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+            and name != UNPLAYABLE
+            and lot.random() < 0.3
+        ):
             options = [Taken.AS_IT_LIES]
         if followed and (found.stroke is not None or found.action in (Action.HOLED, Action.HOLE_OVER)):
             continue
