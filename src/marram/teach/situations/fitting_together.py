@@ -262,6 +262,9 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "sand_touch": frozenset({"club_by_ball"}),
         "ball_and_bunker": frozenset({"lies_elsewhere", "played_out", "relief_outside"}),
     },
+    # Of a ball that is back on its spot, an answer that it is replaced would say it once more.
+    {"preferred_lie": frozenset({"put_back"}), "local_rule_e_3": frozenset({"no"})},
+    {"preferred_lie": frozenset({"put_back"}), "ball_in_preferred_area": frozenset({"no"})},
     # On the putting green, or off it, there is a spot near by where a ball stays.
     {"spot_that_stays_exists": frozenset({"no"}), "area_of_ball": frozenset({"putting_green"})},
     # Only an opponent concedes by stopping the ball.

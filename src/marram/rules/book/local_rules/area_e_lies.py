@@ -56,8 +56,6 @@ def preferred_without_local_rule(case: Case) -> Ruling:
     """One stroke and back it goes; played from where it was placed, the general penalty in total."""
     if case.is_one_of(preferred_lie, PreferredLie.PLACED) and case[played_since_put_down]:
         return played_from_wrong_place(case).under("9.4b")
-    if case.is_one_of(preferred_lie, PreferredLie.PUT_BACK):
-        return penalty(1, "9.4b").play_as_it_lies()
     return lifted_without_reason(case)
 
 
