@@ -4,6 +4,8 @@ import html
 import json
 import re
 from collections.abc import Iterator
+from dataclasses import replace
+from decimal import Decimal
 from hashlib import sha256
 from pathlib import Path
 from typing import Any
@@ -12,17 +14,23 @@ import pytest
 from xlsxwriter import Workbook
 
 from marram.competition.entries.entry import Entry
+from marram.competition.entries.reading import entries_in
+from marram.competition.entries.table import table_of
 from marram.competition.entries.writing import write_entries
+from marram.demo import EVENT
 from marram.desk.app import create_app
 from marram.desk.log.kept import KeptHere, keep_here
+from marram.records.entry import Entry as LogEntry
 from marram.records.entry import new_ident
 from marram.records.field import entrants
 from marram.records.starting_sheet import groups, rounds
+from marram.schema import read_json
+from marram.services.results.scored import scored_in
 from tests.cli.running import marram
 from tests.competition.entries.test_as_clubs_send_them import BAD, WELL
 from tests.desk.asking import TestClient
 from tests.desk.signing_in import guarded, signature, signed_in
-from tests.services.scoring import scoring
+from tests.services.scoring import NOON, scoring
 
 LIST = "Teilnehmerin;Vorgabe;Verein\nAda Quill;12,3;Reedham\nBo Sund;+1,4;Dunewick\nCy Marr;;Reedham\n"
 
@@ -349,3 +357,88 @@ def test_forms_of_long_work_say_so_while_it_lasts(desk: TestClient) -> None:
         assert forms
         assert all('role="status"' in one for one in forms)
         assert "field/at_work" in page
+
+
+def entry_form(desk: TestClient, person: str) -> dict[str, str]:
+    """The form of an entry as the page fills it in."""
+    page = desk.get(f"/entries?who={person}").text
+    form = re.search(r'<form[^>]*action="/entries/put-right".*?</form>', page, re.DOTALL)
+    assert form
+    sent = {
+        name: html.unescape(value)
+        for name, value in re.findall(r'<input [^>]*?name="([^"]+)"[^>]*? value="([^"]*)"', form[0])
+    }
+    chosen = re.search(r'<option value="([^"]*)" selected', form[0])
+    return {**sent, "sex": chosen[1] if chosen else ""}
+
+
+def test_a_missing_handicap_is_seen_put_right_and_seen_no_more(tmp_path: Path) -> None:
+    """The page of what still stands names the player; the entry is put right where it links to; the result counts from then on."""
+    ratings = [
+        {"tees": "white", "course_rating": 71.4, "slope": 128, "par": 71, "sex": sex}
+        for sex in ("male", "female")
+    ]
+    players = [
+        {"name": "Ada Quill", "handicap_index": 12.3, "sex": "female"},
+        {"name": "Bo Sund", "sex": "male"},
+        {"name": "Cy Marr", "handicap_index": 4},
+    ]
+    event = {**read_json(EVENT, "event"), "players": players, "starting_times": [], "officials": []}
+    event |= {"ratings": ratings, "tees": "white", "allowance": 95, "scores": ["gross", "net"], "rounds": []}
+    with scoring(tmp_path, event) as found:
+        kept = keep_here(found.records)
+        desk = TestClient(create_app(kept_here=kept), follow_redirects=False)
+        who = {one.name: one.person for one in entrants(kept.records, kept.event_id)}
+        assert "One player has no handicap: Bo Sund" in desk.get("/ready").text
+        assert "ratings hold for: Cy Marr" in html.unescape(desk.get("/ready").text)
+
+        form = entry_form(desk, who["Bo Sund"])
+        assert (form["index"], form["sex"], form["playing"]) == ("", "male", "")
+        bad = desk.post("/entries/put-right", data={**form, "index": "twelve", "tees": "wite"})
+        assert bad.status_code == 422
+        assert "is no Handicap Index" in bad.text
+        assert "Did you mean" in bad.text
+        assert 'value="twelve"' in bad.text
+        moved = desk.post("/entries/put-right", data={**form, "index": "+1,4"})
+        assert moved.headers["location"] == f"/entries?righted={who['Bo Sund']}"
+        assert "The entry of Bo Sund is put right" in desk.get(moved.headers["location"]).text
+        done = marram("event", "put-right", str(tmp_path / "club.db"), "Cy Marr", "--sex", "m")
+        assert done.code == 0, done.err
+
+        ready = desk.get("/ready").text
+        assert "Bo Sund" not in re.sub(r".*?starting time.*", "", ready)
+        assert "ratings hold for" not in html.unescape(ready)
+        # +1.4 x 128 / 113 + (71.4 - 71) = -1.19; 95 % of it, -1.13, is -1: a plus handicap of 1 (Rules of Handicapping 6.1a, 6.2a)
+        here = scored_in(kept.records)
+        assert here.competition.handicaps[who["Bo Sund"]].playing == -1
+        first, second = kept.log.entries(kept.event_id, kind="entry_put_right")
+        assert first.content["was"]["handicap_index"] is None
+        assert first.content["now"]["handicap_index"] == "-1.4"
+        assert second.told["player"] == who["Cy Marr"]
+        assert "Ada" not in json.dumps([first.content, second.content])
+
+
+def test_an_entry_is_not_put_right_once_the_competition_is_closed(kept: KeptHere, desk: TestClient) -> None:
+    """Refused with the reason, nothing changed; who does not play has no form."""
+    one = entrants(kept.records, kept.event_id)[0]
+    form = entry_form(desk, one.person)
+    assert "put-right" not in desk.get(f"/entries?who={new_ident()}").text
+    kept.add_tapped(LogEntry("competition_closed", NOON, new_ident()))
+    refused = desk.post("/entries/put-right", data={**form, "index": "3"})
+    assert refused.status_code == 422
+    assert entrants(kept.records, kept.event_id)[0] == one
+
+
+@pytest.mark.parametrize("form", ["csv", "xlsx"])
+def test_the_list_given_out_reads_back_as_the_same(desk: TestClient, form: str) -> None:
+    """Sides by their names, plus handicaps, umlauts: what the desk gives out is what was taken in."""
+    text = "Name;HCP;Club;Sex;Born;Side;Team\nÅse Müller;+1,4;Œuvre & Söhne;f;1980;Möwen;Düne\nBo Sund;12,3;Reedham;m;1990;Möwen;Düne\n"
+    take(desk, upload(desk, text).text)
+    given = desk.get(f"/entries/list.{form}")
+    again = [
+        one for one in entries_in(table_of(given.content, f"entries.{form}")).entries if one.side or one.team
+    ]
+    assert [replace(one, line=0) for one in again] == [
+        Entry("Åse Müller", Decimal("-1.4"), "Œuvre & Söhne", "female", 1980, side="Möwen", team="Düne"),
+        Entry("Bo Sund", Decimal("12.3"), "Reedham", "male", 1990, side="Möwen", team="Düne"),
+    ]

@@ -9,21 +9,29 @@ from marram.cli.event_here import Here, clock, event_here
 from marram.cli.event_options import Where
 from marram.cli.exits import BAD_INPUT
 from marram.cli.show import Line, print_json, show_lines
+from marram.competition.conditions.reading import read_event_file
 from marram.competition.entries.ballot import Choosing
 from marram.competition.entries.columns import keep_columns, kept_columns
-from marram.competition.entries.entry import Entry
 from marram.competition.entries.reading import read_entries
 from marram.competition.entries.writing import index_as_written, write_entries
-from marram.errors import InputError, shown
+from marram.errors import InputError, did_you_mean, shown
 from marram.records.field_changes import GroupSet
 from marram.records.people import names
-from marram.records.starting_sheet import round_conditions
-from marram.said import said
+from marram.records.starting_sheet import conditions, round_conditions
+from marram.said import said, sentences
 from marram.services.day.officials_placed import placed, placing, proposal
 from marram.services.field.ballot_kept import Lots, ballot_file, lots_cast
 from marram.services.field.draw_kept import Asked, DrawFound, drawn
 from marram.services.field.draw_round import draw_of_round
-from marram.services.field.field_kept import columns_remembered, field_now, index_of, taken, withdrawing
+from marram.services.field.entry_put_right import EntrySays, putting_right
+from marram.services.field.field_kept import (
+    columns_remembered,
+    entries_kept,
+    field_now,
+    index_of,
+    taken,
+    withdrawing,
+)
 from marram.services.field.handicap_limit import limit_in
 from marram.services.publishing.formats import written
 from marram.words.spoken import spoken
@@ -36,19 +44,7 @@ def tell_field(where: Where, output: Path | None, as_json: bool) -> None:
         now = field_now(here.at)
         waiting = [one.person for one in now.reserves]
         called = names(here.scored.records, [*waiting, *now.refused, *now.withdrawn])
-    playing = [
-        Entry(
-            one.name,
-            index_of(one.handicap_index),
-            one.club or "",
-            one.sex or "",
-            one.born,
-            side=one.side or "",
-            team=one.team or "",
-            tees=one.tees or "",
-        )
-        for one in now.playing
-    ]
+    playing = entries_kept(now.playing)
     if output is not None:
         write_entries(playing, output)
     parts = {
@@ -126,6 +122,29 @@ def withdraw(where: Where, name: str, note: str) -> None:
         by_name = {one.name.casefold(): one.person for one in now.playing}
         by_name |= {called.casefold(): who for who, called in known.items()}
         here.scored.add(withdrawing(here.at, by_name.get(name.strip().casefold(), ""), here.tap, note))
+
+
+def put_right(where: Where, name: str, says: Mapping[str, str | None]) -> None:
+    """Put right what an entry says; what is not named stays as it is."""
+    with event_here(where) as here:
+        here.scored.refuse_closed()
+        playing = {one.name.casefold(): one for one in field_now(here.at).playing}
+        one = playing.get(name.strip().casefold())
+        if one is None:
+            raise InputError(
+                sentences(said("{name} does not play.", name=shown(name)), did_you_mean(name, playing))
+            )
+        now = {
+            "handicap_index": index_as_written(index_of(one.handicap_index)),
+            "sex": one.sex or "",
+            "tees": one.tees or "",
+            "playing_handicap": ""
+            if one.playing_handicap is None
+            else f"{one.playing_handicap}".replace("-", "+"),
+        }
+        told = EntrySays(**(now | {key: value for key, value in says.items() if value is not None}))
+        conditions_ = read_event_file(conditions(here.scored.records, here.scored.event))
+        here.scored.add(putting_right(here.at, conditions_, one.person, told, here.tap))
 
 
 @dataclass(frozen=True, slots=True)

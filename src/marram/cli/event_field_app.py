@@ -84,6 +84,33 @@ def withdraw(
     withdraw(Where(records, event, course, by), name, note)
 
 
+@event_app.command("put-right")
+def put_right(
+    records: RecordsAt,
+    name: Annotated[str, typer.Argument(help="Whose entry.", metavar="NAME")],
+    index: Annotated[
+        str | None,
+        typer.Option(metavar="INDEX", help="The Handicap Index; '+1.4' for a plus one, '-' for none."),
+    ] = None,
+    sex: Annotated[str | None, typer.Option(metavar="SEX", help="Whose ratings hold: m or f.")] = None,
+    tees: Annotated[
+        str | None, typer.Option(metavar="TEES", help="The tees; '' for those of the competition.")
+    ] = None,
+    playing: Annotated[
+        str | None,
+        typer.Option("--playing-handicap", metavar="HANDICAP", help="As it is given; '-': it is worked out."),
+    ] = None,
+    event: OfEvent = None,
+    course: OfCourse = None,
+    by: By = None,
+) -> None:
+    """Put right what an entry says, as long as the competition is not closed; what is not named stays."""
+    from marram.cli.event_field import put_right
+
+    says = {"handicap_index": index, "sex": sex, "tees": tees, "playing_handicap": playing}
+    put_right(Where(records, event, course, by), name, says)
+
+
 @event_app.command("draw")
 def draw(
     records: RecordsAt,

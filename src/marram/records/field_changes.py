@@ -223,6 +223,32 @@ def take_out(records: Records, event: str, person: str, instead: Enters | None) 
         session.execute(delete(tables.Entrant).where(tables.Entrant.id == there[person]))
 
 
+def put_right(records: Records, event: str, says: Enters, sex: str | None) -> None:
+    """Have what is known of a person who plays, or waits, be this.
+
+    Args:
+        records: where.
+        event: the event.
+        says: who, and all that the entry says.
+        sex: whose ratings hold: ``male`` or ``female``; ``None``: not known.
+    """
+    with records.changing() as session:
+        session.execute(
+            update(tables.Entrant)
+            .where(tables.Entrant.event_id == event, tables.Entrant.person_id == says.person)
+            .values(
+                handicap_index=says.handicap_index,
+                tees=says.tees,
+                playing_handicap=says.playing_handicap,
+            )
+        )
+        session.execute(
+            update(tables.PersonalDetails)
+            .where(tables.PersonalDetails.person_id == says.person)
+            .values(sex=sex)
+        )
+
+
 def set_groups(records: Records, event: str, round_: str, groups: Sequence[GroupSet]) -> None:
     """Have a round start in these groups, and in no other.
 

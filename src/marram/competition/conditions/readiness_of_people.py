@@ -1,10 +1,11 @@
 """What still stands between now and the first start about people: players, their starting times, officials."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
-from marram.competition.conditions.choices import Score
+from marram.competition.conditions.choices import Score, Sex
 from marram.competition.conditions.duties import duty_of, uncovered
-from marram.competition.conditions.event_file import EventFile
+from marram.competition.conditions.event_file import Entrant, EventFile
 from marram.competition.conditions.handicaps import rating_for
 from marram.competition.conditions.standing import About, Exists, Standing, listed
 from marram.said import Said, counted, said
@@ -28,21 +29,35 @@ def of_players(found: EventFile) -> Iterator[Standing]:
                     len(without),
                     names=listed(without),
                 ),
-                said("Give each a handicap_index, or strike the entry."),
+                said("Put the entries right (handicap_index), or strike them."),
             )
         unrated = [
-            one.name
+            one
             for one in found.players
             if one.handicap_index is not None
             and one.playing_handicap is None
             and rating_for(found, one) is None
         ]
+        by_sex = [one for one in unrated if found.ratings and _wants_sex(found, one)]
+        if by_sex:
+            yield Standing(
+                About.PLAYERS,
+                said(
+                    "It is not told whether men's or women's ratings hold for: {names}.",
+                    names=listed([one.name for one in by_sex]),
+                ),
+                said("Put the entries right: m or f."),
+            )
+        unrated = [one for one in unrated if one not in by_sex]
         if (
             unrated and found.ratings
         ):  # without any, handicaps are worked out elsewhere and given with the cards
             yield Standing(
                 About.PLAYERS,
-                said("No rating is given of the tees that these play from: {names}.", names=listed(unrated)),
+                said(
+                    "No rating is given of the tees that these play from: {names}.",
+                    names=listed([one.name for one in unrated]),
+                ),
                 said("Give ratings of every set of tees, and tees where there are several."),
             )
     over = [
@@ -72,6 +87,11 @@ def of_players(found: EventFile) -> Iterator[Standing]:
             ),
             said("Ballot the entries."),
         )
+
+
+def _wants_sex(found: EventFile, player: Entrant) -> bool:
+    """Tell whether a rating is missing only because nobody said whose ratings hold for a player."""
+    return player.sex is None and any(rating_for(found, replace(player, sex=one)) is not None for one in Sex)
 
 
 def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:

@@ -1,6 +1,7 @@
 """Entries written out again, as CSV or XLSX, so that :mod:`marram.competition.entries.reading` reads the same back."""
 
 import csv
+import io
 from collections.abc import Sequence
 from decimal import Decimal
 from pathlib import Path
@@ -17,20 +18,28 @@ def write_entries(entries: Sequence[Entry], path: Path) -> None:
     Raises:
         OSError: the file cannot be written.
     """
+    path.write_bytes(written_entries(entries, spreadsheet=path.suffix.lower() == ".xlsx"))
+
+
+def written_entries(entries: Sequence[Entry], *, spreadsheet: bool) -> bytes:
+    """Return the bytes of a list of entries: XLSX for a spreadsheet, else CSV in UTF-8."""
     rows = [_row(one) for one in entries]
-    if path.suffix.lower() == ".xlsx":
+    if spreadsheet:
         from xlsxwriter import Workbook  # noqa: PLC0415 - only for spreadsheets
 
-        with Workbook(str(path), {"strings_to_formulas": False, "strings_to_urls": False}) as book:
+        book_made = io.BytesIO()
+        options = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False}
+        with Workbook(book_made, options) as book:
             sheet = book.add_worksheet("Entries")
             for number, row in enumerate((HEADINGS, *rows)):
                 for place, cell in enumerate(row):
                     sheet.write_string(number, place, cell)
-        return
-    with path.open("w", encoding="utf-8-sig", newline="") as file:
-        writer = csv.writer(file, delimiter=";")
-        writer.writerow(HEADINGS)
-        writer.writerows([_harmless(cell) for cell in row] for row in rows)
+        return book_made.getvalue()
+    made = io.StringIO(newline="")
+    writer = csv.writer(made, delimiter=";")
+    writer.writerow(HEADINGS)
+    writer.writerows([_harmless(cell) for cell in row] for row in rows)
+    return made.getvalue().encode("utf-8-sig")
 
 
 def _row(entry: Entry) -> tuple[str, ...]:

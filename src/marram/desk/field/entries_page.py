@@ -1,7 +1,7 @@
 """Entries: lists of clubs read and taken whole or not at all, lots for places, withdrawals and who moves up."""
 
 import re
-from typing import Annotated
+from typing import Annotated, Literal
 
 from fastapi import APIRouter, Depends, Form, Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
@@ -11,30 +11,40 @@ from marram.competition.conditions.reading import read_event_file
 from marram.competition.entries.ballot import Choosing
 from marram.competition.entries.entry import Column
 from marram.competition.entries.table import table_of
-from marram.desk.cards.scoring_here import tap_here
+from marram.competition.entries.writing import written_entries
+from marram.desk.cards.scoring_here import scoring_here, tap_here
 from marram.desk.field.lists import NOT_READ, ListShown, carried, chosen, list_shown, written_index
 from marram.desk.log.kept import KeptHere, kept_here
 from marram.desk.people.answers import page
 from marram.desk.shell.typed import Typed
 from marram.errors import InputError
 from marram.records.entry import new_ident
+from marram.records.field import EntrantKept
 from marram.records.people import names
 from marram.records.starting_sheet import conditions
 from marram.said import said
 from marram.services.field.ballot_kept import Lots, ballot_file, lots_cast
-from marram.services.field.field_kept import EventLog, columns_remembered, field_now, taken, withdrawing
+from marram.services.field.entry_put_right import EntrySays, putting_right, tees_of
+from marram.services.field.field_kept import (
+    EventLog,
+    columns_remembered,
+    entries_kept,
+    field_now,
+    taken,
+    withdrawing,
+)
 from marram.services.field.handicap_limit import limit_in
 from marram.services.log.tap import Tap
-from marram.services.publishing.formats import digest_of, written
+from marram.services.publishing.formats import MEDIA_TYPES, digest_of, written
 from marram.words.texts import text
 
 router = APIRouter()
 
 
 @router.get("/entries")
-def entries(request: Request, took: int | None = None) -> Response:
-    """Show who plays, who waits, who withdrew; and what can be done."""
-    return _page(request, kept_here(request), took=took)
+def entries(request: Request, took: int | None = None, who: str = "", righted: str = "") -> Response:
+    """Show who plays, who waits, who withdrew; and what can be done, with the entry of ``who``."""
+    return _page(request, kept_here(request), took=took, who=who, righted=righted)
 
 
 async def _sent(request: Request) -> tuple[str, bytes, dict[str, str]]:
@@ -124,6 +134,31 @@ def withdraw(
     return RedirectResponse("/entries", 303)
 
 
+@router.post("/entries/put-right")
+def put_right(
+    request: Request,
+    *,
+    person: Annotated[str, Form(max_length=40)],
+    tapped: Annotated[str, Form()],
+    index: Annotated[str, Form(max_length=20)] = "",
+    sex: Annotated[str, Form(max_length=10)] = "",
+    tees: Annotated[str, Form(max_length=80)] = "",
+    playing: Annotated[str, Form(max_length=6)] = "",
+) -> Response:
+    """Put right what an entry says, as long as the competition is not closed."""
+    here = scoring_here(request)
+    kept = here.kept
+    says = EntrySays(index, sex, tees, playing)
+    try:
+        tap = tap_here(request, tapped)
+        here.refuse_closed()
+        file = read_event_file(conditions(kept.records, kept.event_id))
+        kept.add_tapped(putting_right(_at(kept), file, person, says, tap))
+    except InputError as error:
+        return _page(request, kept, faults=error.faults, who=person, says=says)
+    return RedirectResponse(f"/entries?righted={person}", 303)
+
+
 @router.get("/entries/ballot.json")
 def ballot_json(request: Request) -> Response:
     """Give the ballot as it is published: whoever has it can draw it again."""
@@ -134,6 +169,21 @@ def ballot_json(request: Request) -> Response:
         written(found),
         media_type=JSONResponse.media_type,
         headers={"Content-Disposition": f'attachment; filename="{name}"'},
+    )
+
+
+@router.get("/entries/list.{form}")
+def list_of_entries(request: Request, form: Literal["csv", "xlsx"]) -> Response:
+    """Give who plays as a file that reads back as the same list."""
+    kept = kept_here(request)
+    playing = entries_kept(field_now(_at(kept)).playing)
+    return Response(
+        written_entries(playing, spreadsheet=form == "xlsx"),
+        media_type=MEDIA_TYPES[form],
+        headers={
+            "Content-Disposition": f'attachment; filename="entries.{form}"',
+            "Cache-Control": "no-cache",
+        },
     )
 
 
@@ -164,12 +214,30 @@ def _read_page(request: Request, found: ListShown, faults: tuple[str, ...] = ())
     return answer
 
 
+def _says(one: EntrantKept) -> EntrySays:
+    playing = one.playing_handicap
+    return EntrySays(
+        written_index(one.handicap_index),
+        one.sex or "",
+        one.tees or "",
+        "" if playing is None else f"+{-playing}" if playing < 0 else str(playing),
+    )
+
+
 def _page(
-    request: Request, kept: KeptHere, *, faults: tuple[str, ...] = (), took: int | None = None
+    request: Request,
+    kept: KeptHere,
+    *,
+    faults: tuple[str, ...] = (),
+    took: int | None = None,
+    who: str = "",
+    righted: str = "",
+    says: EntrySays | None = None,
 ) -> Response:
     now = field_now(_at(kept))
     file = read_event_file(conditions(kept.records, kept.event_id))
     waiting = [one.person for one in now.reserves]
+    shown = {one.person: one for one in now.playing}
     answer = page(
         request,
         "entries.html",
@@ -180,6 +248,10 @@ def _page(
         written_index=written_index,
         faults=list(faults),
         took=took,
+        entry=shown.get(who),
+        says=says or (_says(shown[who]) if who in shown else None),
+        righted=shown[righted].name if righted in shown else "",
+        tees=tees_of(file),
     )
     if faults:
         answer.status_code = 422

@@ -197,10 +197,12 @@ ROOMS: tuple[Room, ...] = (
         {
             "GET /entries": LEADING,
             "GET /entries/ballot.json": LEADING,
+            "GET /entries/list.{form}": LEADING,
             "POST /entries/read": LEADING,
             "POST /entries/take": LEADING,
             "POST /entries/ballot": LEADING,
             "POST /entries/withdraw": LEADING,
+            "POST /entries/put-right": LEADING,
         },
         entry="/entries",
         order={BEFORE: 2},

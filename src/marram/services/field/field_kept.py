@@ -26,6 +26,7 @@ from marram.said import said
 from marram.services.log.tap import Tap
 
 TAKEN, BALLOT, WITHDRAWN = "entries_taken", "ballot_drawn", "entry_withdrawn"
+PUT_RIGHT = "entry_put_right"
 
 
 @dataclass(frozen=True)
@@ -68,7 +69,9 @@ def field_now(at: EventLog) -> FieldNow:
     refused: tuple[str, ...] = ()
     withdrawn: list[str] = []
     ballot: Kept | None = None
-    kept = [one for kind in (TAKEN, BALLOT, WITHDRAWN) for one in at.log.entries(at.event, kind=kind)]
+    kept = [
+        one for kind in (TAKEN, BALLOT, WITHDRAWN, PUT_RIGHT) for one in at.log.entries(at.event, kind=kind)
+    ]
     for one in sorted(kept, key=lambda each: each.number):
         told = one.content
         if one.kind == TAKEN:
@@ -78,6 +81,9 @@ def field_now(at: EventLog) -> FieldNow:
         elif one.kind == BALLOT:
             ballot, refused = one, tuple(told["refused"])
             reserves = [_enters(each) for each in told["order"][told["places"] :]]
+        elif one.kind == PUT_RIGHT:
+            says = _enters(told["now"])
+            reserves = [says if each.person == says.person else each for each in reserves]
         else:
             gone = {one.told["player"], told.get("moves_up")}
             reserves = [each for each in reserves if each.person not in gone]
@@ -91,6 +97,23 @@ def field_now(at: EventLog) -> FieldNow:
         tuple(one for one in withdrawn if one not in there),
         ballot,
     )
+
+
+def entries_kept(playing: Sequence[EntrantKept]) -> list[Entry]:
+    """Return who plays as a list of entries, which reads back as the same."""
+    return [
+        Entry(
+            one.name,
+            index_of(one.handicap_index),
+            one.club or "",
+            one.sex or "",
+            one.born,
+            side=one.side_name or "",
+            team=one.team or "",
+            tees=one.tees or "",
+        )
+        for one in playing
+    ]
 
 
 def columns_remembered(at: EventLog) -> Columns:

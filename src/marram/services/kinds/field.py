@@ -12,6 +12,7 @@ from marram.services.kinds.kind import WORDS, Kind, is_ident
 
 A_PERSON = said("the identifier of a person, a UUID")
 _ENTRIES = said('a list of objects with "who"')
+_ENTRY = said('an object with "who"')
 _PEOPLE = said("a list of identifiers of people")
 _COUNT = said("a whole number")
 _YES_OR_NO = said("true or false")
@@ -79,6 +80,16 @@ class EntryWithdrawn:
 
 
 @dataclass(frozen=True)
+class EntryPutRight:
+    """What the entry of an entry put right holds: what it said, and what it says now."""
+
+    __pydantic_config__: ClassVar = STRICT
+
+    was: EntryTaken = field(metadata=give(_ENTRY))
+    now: EntryTaken = field(metadata=give(_ENTRY))
+
+
+@dataclass(frozen=True)
 class GroupDrawn:
     """A group of a draw, its players by identifier."""
 
@@ -127,6 +138,10 @@ def _withdrawn(found: EntryWithdrawn) -> Iterator[str]:
     yield from _people("entry_withdrawn", [] if found.moves_up is None else [found.moves_up])
 
 
+def _put_right(found: EntryPutRight) -> Iterator[str]:
+    yield from _people("entry_put_right", [found.now.who])
+
+
 def _draw(found: DrawMade) -> Iterator[str]:
     yield from _people("draw_made", [who for one in found.groups for who in one.players])
     for one in found.groups:
@@ -140,5 +155,6 @@ KINDS = (
     Kind("entries_taken", EntriesTaken, parts=(), faults=_taken),
     Kind("ballot_drawn", BallotDrawn, parts=(), faults=_ballot),
     Kind("entry_withdrawn", EntryWithdrawn, needs=("player",), parts=("reason",), faults=_withdrawn),
+    Kind("entry_put_right", EntryPutRight, needs=("player",), parts=(), faults=_put_right),
     Kind("draw_made", DrawMade, needs=("round",), parts=(), faults=_draw),
 )
