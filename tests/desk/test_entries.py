@@ -320,7 +320,8 @@ def test_names_stand_in_the_order_a_person_looks_for_them_and_forms_before_them(
     take(desk, upload(desk, f"Name,HCP\n{rows}").text)
     page = desk.get("/entries").text
     places = [
-        page.index(f"<span>{name}") for name in ("Çelik Ali", "Łucja Ost", "Øyvind Aas", "Ülo Õun", "Zoë Ems")
+        page.index(f'#entry">{name}')
+        for name in ("Çelik Ali", "Łucja Ost", "Øyvind Aas", "Ülo Õun", "Zoë Ems")
     ]
 
     assert places == sorted(places)

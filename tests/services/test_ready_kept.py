@@ -13,7 +13,8 @@ from marram.course.versions.hole_days import HoleDays
 from marram.demo import EVENT
 from marram.errors import InputError
 from marram.records import tables
-from marram.records.starting_sheet import Known
+from marram.records.events import new_club
+from marram.records.starting_sheet import Known, clubs
 from marram.schema import read_json
 from marram.services.day.ready_kept import Ready, next_round, ready_kept
 from tests.cli.running import marram
@@ -38,6 +39,7 @@ def about(found: Ready, what: About) -> list[str]:
 
 def test_groups_of_the_round_are_looked_at(here: Scoring) -> None:
     """All of the first round start; of the second nobody does yet, and it is said of that one only."""
+    new_club(here.records, clubs(here.records)[0].name, "Europe/Amsterdam")
     assert about(ready(here), About.STARTING_TIMES) == []
     (told,) = about(ready(here, 2), About.STARTING_TIMES)
     assert told.startswith("12 players have no starting time")
@@ -61,6 +63,19 @@ def test_no_such_round_is_refused(here: Scoring) -> None:
     """The rounds there are stand in the fault."""
     with pytest.raises(InputError, match="from 1 to 2"):
         ready(here, 3)
+
+
+def test_without_a_zone_it_is_said_that_the_sunset_is_not_known(here: Scoring) -> None:
+    """Nothing is passed over in silence; once the zone is given, to the club there is, it is looked at; one that is none is refused."""
+    (told,) = about(ready(here), About.STARTING_TIMES)
+    assert "before sunset is not known" in told
+    club = clubs(here.records)[0].name
+    with pytest.raises(InputError, match=r"no time zone 'Europe/Lodnon'.*Did you mean 'Europe/London'"):
+        new_club(here.records, club, "Europe/Lodnon")
+    new_club(here.records, club, "Europe/London")
+    assert about(ready(here), About.STARTING_TIMES) == []
+    new_club(here.records, club)
+    assert about(ready(here), About.STARTING_TIMES) == []
 
 
 def test_the_last_group_against_the_sunset_says_what_is_taken_for_granted(tmp_path: Path) -> None:

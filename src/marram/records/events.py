@@ -4,8 +4,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, time
 from typing import Any
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 
-from sqlalchemy import select
+from sqlalchemy import select, update
 from sqlalchemy.orm import Session
 
 from marram.errors import InputError, did_you_mean
@@ -13,7 +14,7 @@ from marram.records import tables
 from marram.records.canonical import canonical
 from marram.records.database import Records
 from marram.records.entry import new_ident
-from marram.said import joined, said
+from marram.said import joined, said, sentences
 
 
 @dataclass(frozen=True)
@@ -122,19 +123,36 @@ class Given:
 
 
 def new_club(records: Records, name: str, time_zone: str | None = None) -> str:
-    """Make a club and return its identifier; the one there is where it has this name.
+    """Make a club and return its identifier; the one there is where it has this name, with the zone that is given.
 
     Raises:
-        InputError: it has no name, or cannot be kept.
+        InputError: it has no name, there is no such zone, or it cannot be kept.
     """
     if not name.strip():
         raise InputError(said("Say what the club is called."))
+    if time_zone is not None:
+        _known_zone(time_zone)
     with records.changing() as session:
         found = session.scalar(select(tables.Club.id).where(tables.Club.name == name.strip()))
         if found is None:
             found = new_ident()
             session.add(tables.Club(id=found, name=name.strip(), time_zone=time_zone))
+        elif time_zone is not None:
+            session.execute(update(tables.Club).where(tables.Club.id == found).values(time_zone=time_zone))
     return found
+
+
+def _known_zone(zone: str) -> None:
+    """Refuse a zone that no clock goes by.
+
+    Raises:
+        InputError: there is no such zone.
+    """
+    try:
+        ZoneInfo(zone)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        unknown = said("There is no time zone {zone}. Give one such as Europe/London.", zone=repr(zone))
+        raise InputError(sentences(unknown, did_you_mean(zone, available_timezones()))) from None
 
 
 def new_course(records: Records, club: str, name: str, map_file: str | None = None) -> str:

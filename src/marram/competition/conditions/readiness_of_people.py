@@ -109,6 +109,15 @@ def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:
             ),
             said("Make the draw, or add them to a group."),
         )
+    if there.no_zone and found.starting_times:
+        yield Standing(
+            About.STARTING_TIMES,
+            said(
+                "Whether the last group is home before sunset is not known: the records do not say by which zone the club's clocks go."
+            ),
+            said("Say it with 'marram records init RECORDS --club NAME --time-zone Europe/London'."),
+            stops=False,
+        )
     for day in sorted(there.dark):
         yield Standing(
             About.STARTING_TIMES,

@@ -51,6 +51,7 @@ class Exists:
         dark: the days on which it does not rise there.
         places_of_officials: for each official the places given; empty for one without a place.
         map_warnings: what is wrong with the map, so that it cannot be used for everything, in words.
+        no_zone: whether the records do not say by which zone the club's clocks go, so that nothing is told of the sunset.
         minutes_taken: what a round is taken to last, where nobody said it; told with what rests on it.
     """
 
@@ -63,6 +64,7 @@ class Exists:
     dark: frozenset[date] = frozenset()
     places_of_officials: Mapping[str, str] | None = None
     map_warnings: Sequence[str] = ()
+    no_zone: bool = False
     minutes_taken: int | None = None
 
 

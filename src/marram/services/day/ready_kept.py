@@ -86,9 +86,9 @@ def ready_kept(
         return Ready(this, round_, tuple(_unusable(one) for one in fault.faults))
     found = _of_round(kept, round_, records, event)
     check_minutes(found, minutes)
-    there = what_exists(
-        found, course, _faults(course), holes=holes, daylight=_daylight(records, event, minutes)
-    )
+    daylight = _daylight(records, event, minutes)
+    there = what_exists(found, course, _faults(course), holes=holes, daylight=daylight)
+    there = replace(there, no_zone=daylight is None)
     if minutes is None and found.minutes_of_play is None:
         there = replace(there, minutes_taken=USUAL_MINUTES)
     return Ready(this, round_, readiness(found, there))
