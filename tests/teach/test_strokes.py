@@ -155,3 +155,15 @@ def test_a_ball_called_unplayable_is_not_played_as_it_lies() -> None:
     ]
     assert acts
     assert "as_it_lies" not in {act.option for act in acts}
+
+
+def test_no_story_leaves_strokes_uncounted_or_goes_where_nobody_goes() -> None:
+    """What was played on with is told with its strokes, nobody plays an unplayable ball as it lies, and none leaves the green."""
+    for one in islice(strokes_questions(225), 150):
+        areas = [act.facts.get("area_of_ball") for act in one.happened]
+        assert "teeing_area" not in areas
+        assert areas[0] != "putting_green" or areas[-1] in (None, "putting_green")
+        for act in one.happened:
+            assert act.facts.get("wrong_ball_corrected") != "yes"
+            assert act.facts.get("preparing_how") != "stroke"
+            assert (act.incident, act.option) != ("unplayable_ball", "as_it_lies")

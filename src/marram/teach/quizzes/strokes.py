@@ -16,6 +16,7 @@ from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
 from marram.teach.quizzes.one_after_another import can_follow
+from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.sampling import HOLES, NAMES, situation
 from marram.teach.situations.situation import ruled
@@ -50,6 +51,12 @@ UNPLAYABLE = "unplayable_ball"
 """An incident in which the player has said so already (Rule 19.1), and does not play the ball as it lies."""
 STILL_OPEN = frozenset({"another_ball_played", "provisional_ball", "wrong_ball_played"})
 """Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
+_UNCOUNTED: Mapping[str, frozenset[str]] = {
+    "balls_after_wrong_place": frozenset({"corrected_ball_only", "two_balls"}),
+    "preparing_how": frozenset({"stroke"}),
+    "wrong_ball_corrected": frozenset({"yes"}),
+}
+"""By fact: answers that tell of strokes without their number, with the right ball or in passing."""
 _OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
 _TRIES = 40
@@ -109,7 +116,7 @@ class StrokesQuestion:
         ]
         said.append(count_text("quizzes.strokes.before", self.count.before or 0, player=self.player))
         for one, ruling in zip(self.happened, self.result.parts, strict=True):
-            said += telling(one.incident, one.facts, self.player)
+            said += telling(one.incident, in_order(one.facts), self.player)
             if (
                 one.option == Taken.AS_IT_LIES.value
             ):  # that is a stroke itself: told once, with those that followed
@@ -215,8 +222,10 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
 
 
 def _leaves_open(name: str, facts: Mapping[str, Any], found: Ruling) -> bool:
-    """Whether the next stroke depends on what is not told: which ball counts, a stroke in passing, the price of relief to come."""
+    """Whether the next stroke depends on what is not told: which ball counts, strokes in passing, the price of relief to come."""
     if not _OPEN_NOTES.isdisjoint(found.notes):
+        return True
+    if any(facts.get(fact) in answers for fact, answers in _UNCOUNTED.items()):
         return True
     if found.stroke is not None:
         return False
