@@ -219,7 +219,9 @@ def dangerous_animal(case: Case) -> Ruling:
 
 @provision("16.2a")
 def no_dangerous_animal(case: Case) -> Ruling:
-    """A harmless animal, or a danger that is no animal, gives no relief under this Rule."""
+    """A harmless animal, or a danger that is no animal, gives no relief under this Rule; in the teeing area none is needed."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return in_teeing_area(case)
     ruling = no_penalty("16.2a").note("no_free_relief")
     if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
         return offer(ruling, *penalty_area_relief(case))

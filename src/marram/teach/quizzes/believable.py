@@ -199,6 +199,8 @@ def _is_there(what: Spoken, one: Situation) -> bool:
     if what is Spoken.NOT_YET_PLAYED:
         return told.get("played_since_put_down") == "no"
     if what is Spoken.LIFTED_OR_MOVED:
+        if one.incident == "other_person_acted" and told.get("act_of_other") != "moved_ball":
+            return False  # what was done to the ball is not told
         return told.get("caddie_deed") not in _NOTHING_LIFTED and told.get("who_conceded") != "clearly"
     return "hole" in one.incident.split("_") or one.incident == "concession"
 

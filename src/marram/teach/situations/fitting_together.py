@@ -276,7 +276,11 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     {"crossed_area": frozenset({"putting_green"})},
     {
         "original_ball": frozenset({"in_movable_obstruction"}),
-        "area_of_ball": frozenset({"putting_green"}),
+        "area_of_ball": frozenset({"putting_green", "teeing_area"}),
+    },
+    {
+        "whereabouts": frozenset({"movable_obstruction"}),
+        "area_of_ball": frozenset({"putting_green", "teeing_area"}),
     },
     {"spot_of_ball_known": frozenset({"no"}), "area_of_ball": frozenset({"putting_green", "teeing_area"})},
     {
