@@ -143,6 +143,14 @@ def test_the_marking_sheet_is_set(course: Course) -> None:
     assert marking_pdf(course, check(COURSE), day=date(2025, 6, 21)).startswith(b"%PDF")
 
 
+@pytest.mark.parametrize(("paper", "width"), [(PaperSize.A4, 595), (PaperSize.LETTER, 612)])
+def test_the_marking_sheet_is_set_on_either_paper(paper: PaperSize, width: int) -> None:
+    """Every page of it, with the same words."""
+    printed = PdfReader(BytesIO(marking_pdf(load(COURSE), check(COURSE), day=date(2025, 6, 21), paper=paper)))
+    assert {round(float(page.mediabox.width)) for page in printed.pages} == {width}
+    assert "What was looked at" in printed.pages[0].extract_text()
+
+
 def test_places_are_drawn_along_the_hole_with_their_numbers(course: Course) -> None:
     """The line of play runs from left to right: 100 m apart on the ground is 100 m on the scale bar's measure."""
     line = course.hole(3).line

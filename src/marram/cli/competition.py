@@ -141,6 +141,8 @@ def tell_why(
     lines: list[Line] = [("title", spoken(answer.words))]
     for step in answer.steps:
         lines.append(("item", spoken(step.words)))
+        if step.holes:
+            lines.append(("head", text("competition.why.holes", score=name_of(wanted[0]))))
         lines += [
             (
                 "quiet",

@@ -180,10 +180,11 @@ def course_marking(
     file: CourseMap,
     day: PlayedOn = None,
     pdf: Sheet = None,
+    paper: PaperOption = "a4",
     json: Json = False,
 ) -> None:
     """Print what to mend before play, hole by hole."""
     from marram.cli.holes import marking
     from marram.services.cases.given import day_of_play
 
-    marking(file, day=day_of_play(day, None), pdf=pdf, as_json=json)
+    marking(file, day=day_of_play(day, None), pdf=pdf, paper=paper, as_json=json)

@@ -227,13 +227,13 @@ def _is_place(hole: Any, longitude: Any, latitude: Any) -> bool:
     )
 
 
-def marking(path: Path, *, day: date, pdf: Path | None, as_json: bool) -> None:
+def marking(path: Path, *, day: date, pdf: Path | None, paper: str, as_json: bool) -> None:
     """Print what to mend before play, hole by hole."""
     different(pdf, read=(path,))
     found = check_marking(path)
     sheets = found.sheets()
     if pdf is not None:
-        write_files({pdf: found.pdf(day)})
+        write_files({pdf: found.pdf(day, paper_given(paper))})
     if as_json:
         print_json({"marram": 1, "kind": "marking_sheet", "sheets": as_plain(sheets)})
         return

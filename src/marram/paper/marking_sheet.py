@@ -11,19 +11,23 @@ from marram.course.checks.marking import HoleSheet, marking_sheet
 from marram.course.fault import Fault, Severity
 from marram.course.model import Course
 from marram.paper.marking_drawing import marking_svg
+from marram.paper.paper_size import PaperSize
 from marram.paper.typeset import typeset
 from marram.words.language import language
 from marram.words.spoken import spoken
 from marram.words.texts import capital, count_text, long_day_words, text
 
 
-def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
+def marking_pdf(
+    course: Course, faults: Sequence[Fault], *, day: date, paper: PaperSize = PaperSize.A4
+) -> bytes:
     """Return the marking sheet of a course as PDF; tasks with a place are numbered, and drawn with their number.
 
     Args:
         course: the map.
         faults: what was found, for instance by :func:`marram.course.check`.
         day: the day it is printed for.
+        paper: what it is printed on.
     """
     sheets: list[dict[str, Any]] = []
     drawings: dict[str, str] = {}
@@ -50,6 +54,7 @@ def marking_pdf(course: Course, faults: Sequence[Fault], *, day: date) -> bytes:
             }
         )
     data = {
+        "paper": paper.in_typst,
         "course": course.name,
         "day": long_day_words(day),
         "sheets": sheets,

@@ -12,6 +12,7 @@ from marram.course.versions.map_versions import MapVersions
 from marram.desk.competition.conditions import COOKIE, conditions_of
 from marram.desk.shell.workplace import show
 from marram.paper.marking_sheet import looked_at_words, numbered
+from marram.paper.paper_size import PaperSize
 from marram.services.ground.marking import Marking, check_marking
 from marram.words.spoken import spoken
 from marram.words.texts import text
@@ -46,12 +47,12 @@ def read_marking(request: Request, day: date | None = None) -> dict[str, Any]:
 
 
 @router.get("/marking/sheet.pdf")
-def sheet(request: Request, day: date | None = None) -> Response:
-    """The marking sheet as PDF."""
+def sheet(request: Request, day: date | None = None, paper: PaperSize = PaperSize.A4) -> Response:
+    """The marking sheet as PDF, on either paper."""
     on, found = _marking(request, day)
     name = f"marking-{on.isoformat()}.pdf"
     return Response(
-        found.pdf(on),
+        found.pdf(on, paper),
         media_type="application/pdf",
         headers={"Content-Disposition": f'attachment; filename="{name}"'},
     )

@@ -13,6 +13,7 @@ from marram.course.loading import examine
 from marram.course.model import Course
 from marram.course.versions.map_days import checked
 from marram.errors import BadCourse
+from marram.paper.paper_size import PaperSize
 from marram.services.ground.marked import marking_faults, without_local_rule
 
 
@@ -36,11 +37,11 @@ class Marking:
         """Return what was looked at, how many of it there are, and how many faults were found."""
         return looked_at(self.course, self.faults)
 
-    def pdf(self, day: date) -> bytes:
-        """Return the marking sheet of a day as PDF."""
+    def pdf(self, day: date, paper: PaperSize = PaperSize.A4) -> bytes:
+        """Return the marking sheet of a day as PDF, on a paper."""
         from marram.paper.marking_sheet import marking_pdf  # noqa: PLC0415 - the typesetter, only when printed
 
-        return marking_pdf(self.course, self.faults, day=day)
+        return marking_pdf(self.course, self.faults, day=day, paper=paper)
 
 
 def check_marking(

@@ -31,6 +31,7 @@ TEXTS: dict[str, str] = {
     "reopen.no": "The result stands.",
     "reopen.open": "Whether the result may be changed is open.",
     "why.team.hole": "hole {hole}: {value} ({sides})",
+    "why.holes": "Holes that count differently: {score}",
     "why.hole": "Round {round}, hole {hole}: {mine} against {theirs}",
     "card.settled": "{side}, round {round}: the card is settled.",
     "card.open": "{side}, round {round}: the card is not settled.",

@@ -47,6 +47,7 @@ TEXTS: dict[str, str] = {
     "looked_at.the_map.one": "{count} area, line or point: drawn soundly, nothing over another that must not be",
     "looked_at.the_map.several": "{count} areas, lines and points: drawn soundly, nothing over another that must not be",
     "pdf": "Marking sheet as PDF",
+    "pdf.letter": "on Letter",
     "edit": "Edit the map",
     "the_course": "The course",
     "course": "Course",
