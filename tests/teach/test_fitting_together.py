@@ -13,6 +13,7 @@ from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, penal
 from marram.teach.quizzes.apart import differs_by_price_of_relief, is_allowed_too, told_apart
 from marram.teach.quizzes.quiz import questions
 from marram.teach.situations.fitting_together import fit_together
+from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.sampling import situations
 from marram.words.headline import headline
 from marram.words.telling import telling, told
@@ -186,11 +187,11 @@ def test_what_is_told_first_is_not_taken_back(incident: str, facts: dict[str, st
 def test_what_others_speak_of_is_told_before_them() -> None:
     """A provisional ball is there before it is played once more, and what interferes before it is weighed."""
     facts = {"nearer_stroke_at_provisional": "no", "provisional_state": "found"}
-    _, first, second = telling("ball_not_found", facts, "Odo")
+    _, first, second = telling("ball_not_found", in_order(facts), "Odo")
     assert first.startswith("A provisional ball was played")
     assert "had not been played from nearer" in second
     facts = {"in_the_way": "temporary_water", "stroke_unreasonable_anyway": "no", "interference": "ball"}
-    said = telling("abnormal_course_condition", facts, "Odo")
+    said = telling("abnormal_course_condition", in_order(facts), "Odo")
     assert said.index(told("interference", "ball", "Odo")) == len(said) - 2
 
 

@@ -20,12 +20,6 @@ _CODES: Mapping[str, str] = {fact.name: code for code, fact in LOCAL_RULES.items
 """The code of each Model Local Rule by the fact that it is in force."""
 _OF_TODAY = ", since 2023"
 """What ends the second meaning of a code, where it has two: the one of today."""
-TOLD_BEFORE: Mapping[str, tuple[str, ...]] = {
-    "interference": ("stroke_unreasonable_anyway", "only_by_unreasonable_choice"),
-    "local_interference": ("stroke_unreasonable_anyway", "only_by_unreasonable_choice"),
-    "provisional_state": ("nearer_stroke_at_provisional",),
-}
-"""Facts that others speak of: told before these, whatever the order in which the Rules ask for them."""
 SIDES_OF_NONE = ("above", "below")
 """Which sentence tells a number that can be more or fewer than something else."""
 
@@ -73,7 +67,7 @@ def is_told(fact: Fact[Any]) -> bool:
 
 
 def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[str, ...]:
-    """Return an incident with its facts as sentences, in the order given but for ``TOLD_BEFORE``, what is adopted last.
+    """Return an incident with its facts as sentences, in the order given, what the Committee adopted last.
 
     Args:
         incident_name: the incident.
@@ -81,7 +75,7 @@ def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[
         player: the name of the player it happened to.
     """
     said = [opening(incident_name, player)]
-    said += [told(name, facts[name], player) for name in _in_telling_order(facts) if name not in _CODES]
+    said += [told(name, answer, player) for name, answer in facts.items() if name not in _CODES]
     adopted = [code for name, code in _CODES.items() if facts.get(name) in ("yes", True)]
     without = [code for name, code in _CODES.items() if facts.get(name) in ("no", False)]
     said += [text("situations.adopted", code=code, title=_title(code)) for code in adopted]
@@ -90,17 +84,6 @@ def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[
     elif without:
         said.append(text("situations.none_adopted", codes=", ".join(without)))
     return tuple(said)
-
-
-def _in_telling_order(facts: Mapping[str, Any]) -> list[str]:
-    """Return the names of the facts in the order in which they are told."""
-    names = list(facts)
-    for first, others in TOLD_BEFORE.items():
-        later = [names.index(other) for other in others if other in names]
-        if first in names and later and names.index(first) > min(later):
-            names.remove(first)
-            names.insert(min(later), first)
-    return names
 
 
 def _title(code: str) -> str:

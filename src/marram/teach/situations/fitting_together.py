@@ -116,6 +116,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
     },
+    "marker_changed_or_missing": {"who_kept_score": frozenset({"partner"})},
     "mobility_device": {
         "handling_allowed": frozenset({"yes"}),
         "moved_while": frozenset({"moving_away_from_ball"}),

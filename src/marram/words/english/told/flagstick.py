@@ -17,4 +17,5 @@ TOLD: dict[str, str] = {
     "flagstick_state.left_in_hole": "{player} had decided to leave the flagstick in the hole, nobody attending.",
     "flagstick_state.attended_or_removed": "{player} had decided to have the flagstick attended or removed.",
     "who_meant_the_hit": "It was done on purpose by {answer}.",
+    "who_meant_the_hit.own_side": "It was done on purpose by {player} or the caddie.",
 }

@@ -37,7 +37,7 @@ TOLD: dict[str, str] = {
     "delay_breach.second": "It was {player}'s second unreasonable delay in this round.",
     "holes_of_breach.0": "No hole was played in that breach.",
     "holes_of_breach": "In all it was on {answer}.",
-    "minutes_off": "{player} missed the time by {answer}.",
+    "minutes_off": "The starting time was missed by {answer}.",
     "off_time.late": "{player} was not ready at the starting point at the starting time.",
     "off_time.early": "{player} made the first stroke before the starting time.",
     "played_on.finished_hole": "The hole already begun was finished.",

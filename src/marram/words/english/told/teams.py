@@ -12,6 +12,6 @@ TOLD: dict[str, str] = {
     "team_advice.asked_advice_giver": "{player} asked a captain, coach or advice giver for advice.",
     "team_advice.advice_giver_stood_behind": "A captain, coach or advice giver stood behind the ball on purpose while the stance was taken.",
     "team_advice.given_unasked": "A captain, coach or advice giver, who was not playing, gave {player} advice unasked.",
-    "team_advice.playing_advice_giver": "The named advice giver was playing too, and was asked for advice or gave it.",
+    "team_advice.playing_advice_giver": "{player} asked the named advice giver, who was playing too, for advice.",
     "team_advice.between_team_players": "{player} and another player of the team, both playing, exchanged advice.",
 }
