@@ -175,6 +175,11 @@ def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_tha
         ("sand_touched", {"sand_touch": "club_by_ball", "ball_and_bunker": "played_out"}, FormOfPlay.STROKE_PLAY),
         # No trench or cable runs through a putting green.
         ("temporary_line_in_the_way", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
+        # A fence that is told of as the boundary is nothing "that stays where it is, water, or something about the ground".
+        ("something_in_the_way", {"in_the_way": "natural_object"}, FormOfPlay.STROKE_PLAY),
+        # The ball lies in a bunker that is ground under repair.
+        ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "none"}, FormOfPlay.STROKE_PLAY),
+        ("natural_thing_removed", {"ball_when_removed": "to_be_replaced", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
         # An opponent concedes, and nobody else (Rule 3.2b).
         ("deliberately_deflected", {"deflector": "outsider", "why_stopped": "stroke_conceded"}, FormOfPlay.MATCH_PLAY),
     ],
@@ -203,8 +208,9 @@ def test_a_choice_between_two_balls_names_the_provisional_one() -> None:
     )
     assert isinstance(found, Ruling)
     assert "go on with the provisional ball for one penalty stroke" in headline(found, FormOfPlay.STROKE_PLAY)
-    provisional = replace(found, action=Action.PLAY_PROVISIONAL)
-    assert is_allowed_too(found, provisional)
+    assert is_allowed_too(found, replace(found, action=Action.PLAY_PROVISIONAL))
+    assert is_allowed_too(found, penalty(1, "18.1").next(Action.PLAY_OTHER_BALL))
+    assert not is_allowed_too(found, general_penalty("18.1").next(Action.PLAY_OTHER_BALL))
 
 
 def test_a_stroke_counted_and_a_stroke_that_is_said_to_come_are_one_sum() -> None:

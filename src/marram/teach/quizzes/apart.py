@@ -41,6 +41,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True  # whoever is excused for playing on may stop now (Rule 5.7b Exception)
     if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
+    if _is_the_second_ball(right, other):
+        return True
     if _is_put_right_already(right, other) or _corrected_at_one_more(right, other):
         return True
     if _levels(right) != _levels(other):
@@ -58,7 +60,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return not _free(right)
     offered = {(option.kind, option.penalty) for option in right.relief}
     taken = {(option.kind, option.penalty) for option in other.relief}
-    if other.action not in (Action.TAKE_RELIEF, Action.PLAY_PROVISIONAL) or not taken:
+    if other.action is not Action.TAKE_RELIEF or not taken:
         return False
     if _is_the_free_part(right, other):
         return True
@@ -91,6 +93,13 @@ def _says_it_in_general(right: Ruling, other: Ruling) -> bool:
     """Whether relief is to be taken, and the other ruling says to take it rightly: a mistake in it is put right so (Rule 14.5b)."""
     rightly = {"correct_relief_before_stroke"} & {each.what for each in other.corrections}
     return right.action is Action.TAKE_RELIEF and other.action is Action.CORRECT_MISTAKE and bool(rightly)
+
+
+def _is_the_second_ball(right: Ruling, other: Ruling) -> bool:
+    """Whether the second ball may be gone on with at a price, and the other ruling says so, by whatever name (Local Rule B-3)."""
+    prices = {option.penalty for option in right.relief if option.kind is ReliefKind.PROVISIONAL}
+    paid = sum(each.strokes for each in other.penalties) or sum(option.penalty for option in other.relief)
+    return right.action is _CHOICE and other.action in _SAME_BALL and paid in prices
 
 
 def _is_put_right_already(right: Ruling, other: Ruling) -> bool:

@@ -130,6 +130,9 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area"})},
     "played_from_penalty_area": {"area_of_ball": frozenset({"penalty_area", "teeing_area"})},
     "provisional_ball_holed": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
+    "something_in_the_way": {
+        "in_the_way": frozenset({"boundary_or_integral_object", "movable_obstruction", "natural_object"})
+    },
     "temporary_line_in_the_way": {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
@@ -172,6 +175,7 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
             {
                 "animal_hole",
                 "animal_track",
+                "boundary_or_integral_object",
                 "movable_obstruction",
                 "natural_object",
                 "temporary_water",
@@ -286,9 +290,26 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     {"spot_of_ball_known": frozenset({"no"}), "area_of_ball": frozenset({"putting_green", "teeing_area"})},
     {
         "in_the_way": frozenset({"boundary_or_integral_object"}),
+        "area_of_ball": frozenset({"putting_green"}),
+    },
+    {"interference": frozenset({"out_of_bounds_only"}), "area_of_ball": frozenset({"putting_green"})},
+    {
+        "in_the_way": frozenset({"immovable_obstruction"}),
         "interference": frozenset({"ball"}),
         "area_of_ball": frozenset({"putting_green"}),
     },
+    # In a bunker that is ground under repair as a whole, the ball lies in it.
+    {
+        "bunker_taken_out_of_play": frozenset({"yes"}),
+        "interference": frozenset({"line_of_play", "none"}),
+    },
+    # From the teeing area, where it may be teed again, no ball is told of that wind took far away (Rule 6.2b(6)).
+    {
+        "new_place": frozenset({"another_area", "out_of_bounds"}),
+        "area_of_ball": frozenset({"teeing_area"}),
+    },
+    # Nor is one replaced there.
+    {"ball_when_removed": frozenset({"to_be_replaced"}), "area_of_ball": frozenset({"teeing_area"})},
     # One sentence says that it was an accident, and no other that it was none.
     {
         "movement_accidental": frozenset({"no"}),

@@ -21,5 +21,5 @@ TOLD: dict[str, str] = {
     "lifting_fault.not_marked": "The spot was not marked before the ball was lifted.",
     "lifting_fault.cleaned": "The ball was lifted with good reason and marked, but then cleaned.",
     "lifting_fault.no_reason_and_cleaned": "The ball was marked, but there was no reason to believe it cut or cracked on this hole, and it was cleaned as well.",
-    "lifting_fault.not_marked_and_more": "The spot was not marked before the ball was lifted, and there was no reason for it, or the ball was cleaned as well.",
+    "lifting_fault.not_marked_and_more": "The spot was not marked before the ball was lifted, and the ball was cleaned as well.",
 }

@@ -59,4 +59,5 @@ TOLD: dict[str, str] = {
     "no_play_zone_interference.ball_inside": "The ball lay in the no play zone.",
     "no_play_zone_interference.stance_or_swing": "The ball lay outside the no play zone, which interfered with the intended stance or swing.",
     "no_play_zone_interference.none": "The no play zone interfered with neither ball, stance nor swing.",
+    "in_the_way.natural_object": "It was something natural: a tree, a root or a rock in the ground.",
 }
