@@ -93,6 +93,14 @@ def test_two_scorers_at_once_are_shown_side_by_side(kept: KeptHere, desk: TestCl
 
     page = desk.get(url).text
     assert "entered at once" in page
+    shown = dict(re.findall(r'name="((?:player|marker)-\d+)" value="([^"]*)"', page))
+    assert shown["player-3"] == ""
+    seen = re.search(r'name="seen" value="(\d+)"', page)
+    assert seen
+    desk.post(f"{url}/figures", data={**shown, "player-4": "7", "seen": seen[1], "tapped": new_ident()})
+    page = desk.get(url).text
+    assert 'name="player-4" value="7"' in page
+    assert "entered at once" in page  # a save of another hole decides nothing
     assert "two figures were entered at once" in bring_in(desk, url).text
     fill(desk, url)
     assert "entered at once" not in desk.get(url).text

@@ -221,7 +221,8 @@ def entering(
     Args:
         card: the card as it is.
         by: who gives the figures.
-        scores: for each hole given its score; ``None``: there is none, or none any more.
+        scores: for each hole given its score; ``None``: there is none, or none any more, and nothing said of a hole where
+            two figures were entered at once.
         tap: who enters them, when, and what was seen.
         ball: of whose ball, where partners each play one.
     """
@@ -229,6 +230,8 @@ def entering(
     correcting: dict[str, dict[str, HoleScore]] = {}
     for hole, score in sorted(scores.items()):
         before = [one for one in card.figures.get((ball, by, hole), ()) if one.entry.number <= tap.seen]
+        if score is None and len({one.score for one in before}) > 1:
+            continue  # two were entered at once, and nobody says which is right
         if not before and score is not None:
             first[str(hole)] = score
         for one in before:

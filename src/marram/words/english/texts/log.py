@@ -77,7 +77,7 @@ TEXTS: dict[str, str] = {
     "kind.ruling": "A ruling",
     "kind.note": "A note",
     "kind.erasure": "Personal data erased",
-    "kind.withdrawn": "A ruling withdrawn",
+    "kind.withdrawn": "An entry withdrawn",
     "kind.opinion_asked": "A second opinion asked",
     "kind.opinion_given": "A second opinion given",
     "kind.handed_over": "A case handed over",
