@@ -5,6 +5,7 @@ import io
 import json
 import re
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from hashlib import sha256
 from pathlib import Path
 
@@ -15,7 +16,7 @@ from sqlalchemy import update
 from marram.desk.log.kept import KeptHere
 from marram.desk.people.roles import PUBLIC
 from marram.records import tables
-from marram.records.entry import new_ident
+from marram.records.entry import Entry, new_ident
 from marram.records.people import erase
 from marram.records.starting_sheet import conditions
 from marram.services.publishing.workbook import sheet_names
@@ -107,6 +108,29 @@ def test_results_as_a_workbook_hold_numbers_and_every_letter(kept: KeptHere, tmp
     other = marram("event", "board", str(tmp_path / "club.db"), "--output", str(tmp_path / "now.odt"))
     assert other.code == 2
     assert "json, csv, xlsx, html" in other.err
+
+
+def test_everybody_is_told_that_play_is_stopped(kept: KeptHere) -> None:
+    """On the lists and the board, by the clocks of the club, without what it was for; and no more once play goes on."""
+    _, everybody, _ = publish(kept)
+    pages = ("/published", "/board")
+    with kept.records.writing() as connection:
+        told = conditions(kept.records, kept.event_id)
+        connection.execute(
+            update(tables.Event).values(conditions=json.dumps({**told, "results_public": True}))
+        )
+    assert not any("Play is stopped" in everybody.get(one).text for one in pages)
+    at = datetime(2025, 6, 21, 12, 20, tzinfo=UTC)
+    stopped = kept.add(
+        Entry("play_suspended", at, new_ident(), content={"how": "immediate", "cause": "lightning"})
+    )
+    for one in pages:
+        page = everybody.get(one).text
+        assert "Play is stopped since 14:20." in page
+        assert "ightning" not in page
+    goes_on = {"suspension": stopped.id, "at": at.isoformat()}
+    kept.add(Entry("play_resumed", at, new_ident(), content=goes_on))
+    assert not any("Play is stopped" in everybody.get(one).text for one in pages)
 
 
 def test_names_of_sheets_are_as_spreadsheets_take_them() -> None:

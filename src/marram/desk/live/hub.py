@@ -26,8 +26,8 @@ AGAIN = 2.0
 Items = list[tuple[int, str]]
 """What is sent: each with the number of the entry it tells of; 0 for what stands, whatever happened before."""
 
-MOVES_THE_BOARD = re.compile(r"(card_|match_|ruling$|withdrawn$|tie_|competition_)")
-"""The kinds of entries after which a leader board may stand otherwise."""
+MOVES_THE_BOARD = re.compile(r"(card_|match_|ruling$|withdrawn$|tie_|competition_|play_)")
+"""The kinds of entries after which a leader board may stand otherwise, or says otherwise whether play goes on."""
 
 END: Items = []
 """What ends a stream."""

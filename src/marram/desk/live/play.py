@@ -37,6 +37,18 @@ def play_here(request: Request) -> Told | None:
         return None
 
 
+def play_for_everybody(request: Request, kept: KeptHere) -> str:
+    """Return the state of play for a page of everybody whose own head does not tell it; empty while play goes on."""
+    found = state_of_play(kept.log, kept.event_id)
+    if found is None or not found.holds(datetime.now(UTC)) or play_here(request) is not None:
+        return ""
+    return (
+        text("day.play.stopped", time=_clock(found.since, kept.zone))
+        if found.at is None
+        else _words(found, kept.zone)
+    )
+
+
 def _words(found: StateOfPlay, zone: tzinfo | None) -> str:
     if found.at is None:
         return text(f"day.play.{found.how.value}", time=_clock(found.since, zone))

@@ -6,6 +6,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import HTMLResponse
 
 from marram.desk.cards.scoring_here import scoring_here
+from marram.desk.live.play import play_for_everybody
 from marram.desk.people.answers import page
 from marram.desk.people.who import may
 from marram.desk.shell.workplace import show
@@ -87,6 +88,7 @@ def match_board(request: Request) -> Response:
         teams=teams,
         closed=here.closed is not None,
         upto=upto,
+        play_words=play_for_everybody(request, here.kept),
         opens=False,
         now=bracket,
         entered={},

@@ -6,6 +6,7 @@ from fastapi import APIRouter, Form, HTTPException, Request, Response
 from fastapi.responses import RedirectResponse
 
 from marram.desk.cards.scoring_here import ScoringHere, scoring_here, tap_here
+from marram.desk.live.play import play_for_everybody
 from marram.desk.log.kept import kept_here
 from marram.desk.people.answers import page
 from marram.desk.people.who import may
@@ -37,6 +38,8 @@ def every_list(request: Request) -> Response:
         decides=may(request, "POST /published"),
         results=not here.competition.why_no_cards(),
         changed_words=changed_words,
+        zone=here.kept.zone,
+        play_words=play_for_everybody(request, here.kept),
         tapped=new_ident(),
     )
 

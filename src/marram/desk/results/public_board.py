@@ -4,6 +4,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import RedirectResponse
 
 from marram.desk.cards.scoring_here import scoring_here
+from marram.desk.live.play import play_for_everybody
 from marram.desk.people.answers import page
 from marram.desk.results.board_page import Division, ScoreName
 from marram.desk.results.board_view import address_of, chosen, shown
@@ -33,6 +34,7 @@ def board(request: Request, score: ScoreName = "", division: Division = "") -> R
         every=[] if now is None else [(one, result_words(one), address_of(one)) for one in now.results],
         rounds=here.competition.rounds,
         closed=None if now is None else now.closed,
+        play_words=play_for_everybody(request, here.kept),
         upto=0 if now is None else now.upto,
     )
     if not public:

@@ -85,6 +85,7 @@ TEXTS: dict[str, str] = {
     "handed.somebody": "Somebody",
     "play.immediate": "Play is stopped since {time}: stop at once. What each group must do",
     "play.normal": "Play is stopped since {time}. What each group must do",
+    "play.stopped": "Play is stopped since {time}.",
     "play.resumed": "Play goes on at {time}",
     "play.resumed.two": "Play goes on at {time}. Somebody else said another time",
     "play.resumed_in_position": "Play goes on at {time}, in position by {ready}",
