@@ -33,7 +33,7 @@ TOLD: dict[str, str] = {
     "rest_within_club_length.no": "It came to rest more than one club-length away.",
     "spot_behind_in_general_area.yes": "The spot right behind the embedded ball was in the general area.",
     "spot_behind_in_general_area.no": "The spot right behind the embedded ball was not in the general area.",
-    "stroke_unreasonable_anyway.yes": "Something that gives no free relief made playing the ball as it lay clearly unreasonable.",
+    "stroke_unreasonable_anyway.yes": "Something else, such as a bush in front of it, made playing the ball as it lay clearly unreasonable.",
     "stroke_unreasonable_anyway.no": "Nothing else made a stroke at the ball unreasonable.",
     "animal_near_ball": "Near the ball was {answer}.",
     "animal_near_ball.harmless": "Near the ball was an animal that could do no serious harm.",

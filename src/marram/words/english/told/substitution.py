@@ -12,7 +12,7 @@ TOLD: dict[str, str] = {
     "substituted_in_wrong_place.yes": "The substituted ball was also played from a wrong place.",
     "substituted_in_wrong_place.no": "The substituted ball was played from the right place.",
     "wrong_ball_corrected.yes": "{player} had gone back and continued with the right ball.",
-    "wrong_ball_corrected.no": "{player} had not gone back to the right ball.",
+    "wrong_ball_corrected.no": "{player} had done nothing about it yet.",
     "wrong_ball_moving_in_water.yes": "That ball was moving in water in a penalty area or in temporary water.",
     "wrong_ball_moving_in_water.no": "That ball was not moving in water.",
     "ball_struck": "The stroke was made at {answer}.",
