@@ -166,4 +166,6 @@ def test_no_story_leaves_strokes_uncounted_or_goes_where_nobody_goes() -> None:
         for act in one.happened:
             assert act.facts.get("wrong_ball_corrected") != "yes"
             assert act.facts.get("preparing_how") != "stroke"
+            assert act.facts.get("altered_place") != "own_teeing_area"
+            assert act.facts.get("after_lifting") != "went_elsewhere"
             assert (act.incident, act.option) != ("unplayable_ball", "as_it_lies")

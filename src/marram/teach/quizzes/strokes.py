@@ -52,11 +52,14 @@ UNPLAYABLE = "unplayable_ball"
 STILL_OPEN = frozenset({"another_ball_played", "provisional_ball", "wrong_ball_played"})
 """Incidents after which it is open, where play just goes on, whether the stroke told of counts: it was at a second ball."""
 _UNCOUNTED: Mapping[str, frozenset[str]] = {
+    "after_lifting": frozenset({"went_elsewhere"}),
+    "altered_place": frozenset({"own_teeing_area"}),
     "balls_after_wrong_place": frozenset({"corrected_ball_only", "two_balls"}),
     "preparing_how": frozenset({"stroke"}),
     "wrong_ball_corrected": frozenset({"yes"}),
 }
-"""By fact: answers that tell of strokes without their number, with the right ball or in passing."""
+"""By fact: answers that tell of strokes without their number (with the right ball, in passing) or of relief without its price;
+and of ground that no ball comes back to."""
 _OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
 MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
 _TRIES = 40
