@@ -192,7 +192,7 @@ OPENINGS: dict[str, str] = {
     "tree_root": "There is a tree root near {player}'s ball.",
     "ant_hill": "There is an ant hill where {player}'s ball lies.",
     "animal_dung": "There is dung of an animal near {player}'s ball.",
-    "hoof_damage": "There is damage, perhaps by hooves, near {player}'s ball.",
+    "hoof_damage": "The ground near {player}'s ball is damaged as if by hooves.",
     "unusual_damage": "The ground near {player}'s ball was torn up by spectators and vehicles.",
     "painted_line": "There is a painted line near {player}'s ball.",
     "young_tree": "There is a young staked tree near {player}'s ball.",
