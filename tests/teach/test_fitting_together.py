@@ -177,6 +177,8 @@ def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_tha
         ("temporary_line_in_the_way", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # A fence that is told of as the boundary is nothing "that stays where it is, water, or something about the ground".
         ("something_in_the_way", {"in_the_way": "natural_object"}, FormOfPlay.STROKE_PLAY),
+        # Damage on the putting green is repaired (Rule 13.1c(2)).
+        ("abnormal_course_condition", {"in_the_way": "animal_track", "area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # The ball lies in a bunker that is ground under repair.
         ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "none"}, FormOfPlay.STROKE_PLAY),
         ("natural_thing_removed", {"ball_when_removed": "to_be_replaced", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),

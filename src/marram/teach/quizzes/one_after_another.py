@@ -24,7 +24,7 @@ def can_follow(happened: tuple[Happened, ...], before: int) -> bool:
         happened: the acts, in order.
         before: the strokes taken before them.
     """
-    if any(_lay_in(one) is Area.TEEING_AREA or _pays_on_green(one) for one in happened):
+    if any(_is_on_tee(one) or _pays_on_green(one) for one in happened):
         return False
     if any(_lay_in(one) is Area.PUTTING_GREEN for one in happened[:-1]):
         return False
@@ -57,6 +57,10 @@ def _from_penalty_area(one: Happened) -> bool | None:
 def _lay_in(one: Happened) -> Area | None:
     told = one.facts.get(area_of_ball.name)
     return None if told is None else Area(told)
+
+
+def _is_on_tee(one: Happened) -> bool:
+    return _lay_in(one) is Area.TEEING_AREA or one.facts.get("altered_place") == "own_teeing_area"
 
 
 def _pays_on_green(one: Happened) -> bool:

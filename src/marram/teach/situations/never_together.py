@@ -140,6 +140,11 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "area_of_ball": frozenset({"putting_green"}),
     },
     {"interference": frozenset({"out_of_bounds_only"}), "area_of_ball": frozenset({"putting_green"})},
+    # Nor is damage on the green told of as something that gives no relief: it is repaired (Rule 13.1c(2)).
+    {
+        "in_the_way": frozenset({"animal_track", "unmarked_ground"}),
+        "area_of_ball": frozenset({"putting_green"}),
+    },
     {
         "in_the_way": frozenset({"immovable_obstruction"}),
         "interference": frozenset({"ball"}),
