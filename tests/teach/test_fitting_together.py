@@ -181,6 +181,7 @@ def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_tha
         ("abnormal_course_condition", {"in_the_way": "animal_track", "area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # The ball lies in a bunker that is ground under repair.
         ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "none"}, FormOfPlay.STROKE_PLAY),
+        ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "stance_or_swing"}, FormOfPlay.STROKE_PLAY),
         ("natural_thing_removed", {"ball_when_removed": "to_be_replaced", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
         # An opponent concedes, and nobody else (Rule 3.2b).
         ("deliberately_deflected", {"deflector": "outsider", "why_stopped": "stroke_conceded"}, FormOfPlay.MATCH_PLAY),
@@ -277,3 +278,11 @@ def test_free_relief_for_a_loose_impediment_is_offered_as_a_wrong_answer() -> No
     for one in islice(questions(3, incidents=("animal_dung",)), 12):
         free = [answer for answer in one.answers if answer.words.startswith("No penalty")]
         assert len(free) > 1, [answer.words for answer in one.answers]
+
+
+def test_nothing_is_taken_away_where_nothing_lies() -> None:
+    """A ruling of another incident that something may be taken away is no answer where nothing is told of (Rule 15.1a)."""
+    for one in islice(
+        questions(5, incidents=("dropped_ball_played", "club_length_measured", "lie_preferred")), 60
+    ):
+        assert not [answer.words for answer in one.answers if "taken away" in answer.words]

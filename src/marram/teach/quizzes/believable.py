@@ -14,6 +14,7 @@ from marram.rules.incidents import incident
 from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
 from marram.teach.quizzes.near import Near
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.situation import Situation
@@ -141,6 +142,8 @@ def _is_of_its_kind(one: Situation, other: Ruling) -> bool:
         return False
     if said_by_note(other) not in {"", said_by_note(right)}:
         return False
+    if MAY_BE_TAKEN_AWAY.intersection(other.notes) - {*right.notes}:
+        return False  # nothing is there that may be taken away
     return step(other) in {*steps_of(one.incident), step(right)}
 
 

@@ -139,6 +139,7 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "in_the_way": frozenset({"boundary_or_integral_object"}),
         "area_of_ball": frozenset({"putting_green"}),
     },
+    {"thing_in_the_way": frozenset({"boundary_object"}), "area_of_ball": frozenset({"putting_green"})},
     {"interference": frozenset({"out_of_bounds_only"}), "area_of_ball": frozenset({"putting_green"})},
     # Nor is damage on the green told of as something that gives no relief: it is repaired (Rule 13.1c(2)).
     {
@@ -153,7 +154,7 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     # In a bunker that is ground under repair as a whole, the ball lies in it.
     {
         "bunker_taken_out_of_play": frozenset({"yes"}),
-        "interference": frozenset({"line_of_play", "none"}),
+        "interference": frozenset({"line_of_play", "none", "stance_or_swing"}),
     },
     # From the teeing area, where it may be teed again, no ball is told of that wind took far away (Rule 6.2b(6)).
     {
