@@ -57,6 +57,15 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
         ("partner_acted_on_ball", {"whom_else": "hurt_opponent"}, FormOfPlay.STROKE_PLAY),
         # Nothing is off the ground in a footprint (Rule 16.1a(1)).
         ("something_in_the_way", {"interference": "ball_above_ground", "in_the_way": "animal_track"}, FormOfPlay.STROKE_PLAY),
+        # A ball at rest in a bunker is moved into no hole by wind; of one in the hole no stroke is told as of one that moved.
+        ("ball_may_have_moved", {"new_place": "in_the_hole", "area_of_ball": "bunker"}, FormOfPlay.STROKE_PLAY),
+        ("moved_ball_not_replaced", {"new_place": "in_the_hole"}, FormOfPlay.STROKE_PLAY),
+        # A result is decided before the hole is played out in a match only (Rule 5.5a).
+        ("practised_during_round", {"struck": "decided_hole"}, FormOfPlay.STROKE_PLAY),
+        # Certain to have left its spot, a ball was not only touched.
+        ("ball_may_have_moved", {"movement_certain": "yes", "opponent_act": "touched_on_purpose"}, FormOfPlay.MATCH_PLAY),
+        # Two Local Rules on dropping zones speak against each other.
+        ("ball_in_penalty_area", {"local_rule_e_1": "yes", "local_rule_e_1_3": "yes"}, FormOfPlay.STROKE_PLAY),
         # No tree stands on a putting green.
         ("ball_dislodged_from_tree", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # The sand at a ball outside the bunker is not touched in grounding the club, and nothing is searched for on a green.
@@ -88,6 +97,21 @@ def test_an_answer_that_can_be_right_too_is_no_wrong_one() -> None:
     paid = penalty(1, "17.1d(1)")
     assert is_allowed_too(paid.with_options(again), paid.play_as_it_lies())
     assert not is_allowed_too(paid.with_options(again), Ruling().play_as_it_lies())
+
+
+def test_two_ways_of_saying_one_thing_are_not_offered_together() -> None:
+    """An altered lie is replaced by placing the ball (Rule 14.2d); relief for one stroke is one of that for one or two (19.3)."""
+    form = FormOfPlay.STROKE_PLAY
+    assert not told_apart(
+        (Ruling().replace_ball(), form), (replace(Ruling().replace_ball(), action=Action.PLACE), form)
+    )
+    line = ReliefOption(ReliefKind.BACK_ON_THE_LINE, "19.3b", Reference.CROSSING_POINT, None, (), 2)
+    near = replace(line, kind=ReliefKind.LATERAL, citation="19.2c", penalty=1)
+    either = Ruling().with_options(near, line, may_play_as_it_lies=False)
+    cheap = Ruling().with_options(near, may_play_as_it_lies=False)
+    dear = Ruling().with_options(replace(near, penalty=2), may_play_as_it_lies=False)
+    assert not told_apart((either, form), (cheap, form))
+    assert told_apart((cheap, form), (dear, form))
 
 
 def test_the_price_of_the_relief_under_way_is_no_wrong_answer() -> None:
@@ -286,3 +310,10 @@ def test_nothing_is_taken_away_where_nothing_lies() -> None:
         questions(5, incidents=("dropped_ball_played", "club_length_measured", "lie_preferred")), 60
     ):
         assert not [answer.words for answer in one.answers if "taken away" in answer.words]
+
+
+def test_what_a_sentence_speaks_of_is_told_before_it() -> None:
+    """ "For that purpose" comes after the purpose, and "it" after the ball that touched something."""
+    assert next(iter(in_order({"actions_reasonable": "yes", "moved_while": "measuring"}))) == "moved_while"
+    facts = {"stroke_unreasonable_anyway": "no", "area_of_ball": "bunker", "interference": "ball"}
+    assert next(iter(in_order(facts))) == "interference"

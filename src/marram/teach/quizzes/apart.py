@@ -10,6 +10,10 @@ from marram.words.headline import forced_costs, next_words, total_words
 _CHOICE = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
 _ALIKE = frozenset({Action.PLAY_ON, Action.PLAY_AS_IT_LIES})
 """What comes to the same for somebody who is asked."""
+_PUT_DOWN = frozenset({Action.REPLACE, Action.PLACE})
+"""Where the lie is altered or the spot not known, a ball is replaced by placing it on the nearest or estimated spot (Rule 14.2)."""
+_HOLE_ENDS = frozenset({Action.PLAY_ON, Action.HOLE_OVER})
+"""Whoever plays on does so on the next hole, where this one is over."""
 _SAME_BALL = frozenset({Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL})
 """Both go on with the second ball, by whatever name."""
 _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF, Action.STOP_PLAY})
@@ -47,6 +51,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True
     if _levels(right) != _levels(other):
         return False
+    if "use_ball_on_list" in right.notes and other.action is Action.CORRECT_MISTAKE:
+        return True  # a ball that must not be used is put aside for another (Model Local Rule G-3)
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
         # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing
         return _free(right) or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
@@ -55,9 +61,17 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if right.action is Action.PLAY_FROM_TEEING_AREA:
         if other.action in (Action.DROP, Action.PLACE, Action.REPLACE):
             return True  # in the teeing area a ball may be put down in any way (Rule 6.2b)
+        if {option.kind for option in other.relief} == {ReliefKind.STROKE_AND_DISTANCE}:
+            return True  # open at any time (Rule 18.1)
         return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
     if right.action is _CHOICE and other.action in _ALIKE:
-        return not _free(right)
+        return not _free(right) or "free" not in step_families(
+            right
+        )  # else an answer says "no free relief" (Rule 8.1d(1))
+    if {right.action, other.action} == {Action.TAKE_RELIEF} and len(step_families(other)) > 1:
+        prices = [{option.penalty for option in each.relief} for each in (right, other)]
+        if len(step_families(right)) == 1 and prices[0] <= prices[1] and 0 not in prices[1]:
+            return True  # named in general, relief for one stroke or two is relief under one Rule for one as well
     offered = {(option.kind, option.penalty) for option in right.relief}
     taken = {(option.kind, option.penalty) for option in other.relief}
     if other.action is not Action.TAKE_RELIEF or not taken:
@@ -82,6 +96,9 @@ def differs_by_price_of_relief(right: Ruling, other: Ruling) -> bool:
         for one in (right, other)
     ]
     only = all(each.kind is PenaltyKind.STROKES for one in (right, other) for each in one.penalties)
+    if right.action is not Action.TAKE_RELIEF:  # there the price is what is asked
+        price = [min((option.penalty for option in one.relief), default=0) for one in (right, other)]
+        return only and (paid[0] != paid[1] or price[0] != price[1])
     return only and paid[0] != paid[1]
 
 
@@ -141,10 +158,11 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
             return False  # two strokes, and two strokes that are called the general penalty
         # "one penalty stroke" beside "one or two": the relief that must be taken is the same
         costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
-        relief = both == {Action.TAKE_RELIEF} and bool(costs[0] & costs[1])
-        if relief and 0 in costs[0] & costs[1]:
+        if both != {Action.TAKE_RELIEF} or not costs[0] & costs[1] or (0 in costs[0]) != (0 in costs[1]):
+            return True
+        if 0 in costs[0]:
             return not (costs[0] <= costs[1] or costs[1] <= costs[0])  # only one kind of relief less
-        return not relief or step_families(one[0]) != step_families(other[0])
+        return not _costs(one[0]) & _costs(other[0])
     if both == {_CHOICE}:
         paid = [{option.penalty for option in each.relief if option.penalty} for each, _ in (one, other)]
         return _free(one[0]) != _free(other[0]) or bool(paid[0] and paid[1] and paid[0].isdisjoint(paid[1]))
@@ -158,7 +176,8 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     if _puts_back_by(one[0], other[0]):
         return False
     said = next_words(*one) and next_words(*other)
-    return bool(said) and len(both) > 1 and not any(both <= each for each in (_ALIKE, _SAME_BALL, _UNDER_WAY))
+    alike = (_ALIKE, _SAME_BALL, _UNDER_WAY, _PUT_DOWN, _HOLE_ENDS)
+    return bool(said) and len(both) > 1 and not any(both <= each for each in alike)
 
 
 def _same_but_for_side(one: Ruling, other: Ruling) -> bool:

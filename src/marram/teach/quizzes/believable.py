@@ -45,6 +45,7 @@ class Spoken(Enum):
     SAND = auto()
     TWO_BALLS = auto()
     HOLED = auto()
+    HOLE_OVER = auto()
     RELIEF_UNDER_WAY = auto()
     PLAYED_LATE = auto()
     NOT_YET_PLAYED = auto()
@@ -82,6 +83,7 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.SAND: lambda one: "shape_the_lie_in_sand" in one.notes,
     Spoken.TWO_BALLS: lambda one: not _AFTER_WRONG_PLACE.isdisjoint(one.notes),
     Spoken.HOLED: lambda one: one.action is Action.HOLED,
+    Spoken.HOLE_OVER: lambda one: one.action is Action.HOLE_OVER and not one.penalties,
     Spoken.RELIEF_UNDER_WAY: lambda one: one.action is Action.GO_ON_WITH_RELIEF,
     Spoken.PLAYED_LATE: lambda one: any(
         each.what == "correct_wrong_ball_when_lost" for each in one.corrections

@@ -2,11 +2,13 @@
 
 from collections.abc import Mapping
 
+from marram.rules.facts.conditions import FormOfPlay
 from marram.teach.situations.situation import Situation
 
 _TOLD_WITH: Mapping[str, frozenset[str]] = {
     "code_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
     "conduct_finding": frozenset({"no_disqualification", "disqualified"}),
+    "match_may_end_tied": frozenset({"yes", "no"}),
     "match_state": frozenset({"hole_penalty"}),
     "policy_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
 }
@@ -31,8 +33,13 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
 Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 """
 
+_UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})
+"""Incidents of which too little is told in a match: which mistake it was, and so whether the hole is lost by it."""
+
 
 def gives_itself_away(one: Situation) -> bool:
-    """Return whether a situation tells the answer to the question about it, so that nothing is asked of whoever reads it."""
+    """Return whether a situation tells the answer to the question about it, or too little for one, so that nothing is asked."""
+    if one.incident in _UNTOLD_IN_MATCH and one.form is FormOfPlay.MATCH_PLAY:
+        return True
     told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}))
     return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())

@@ -19,7 +19,7 @@ from marram.teach.quizzes.apart import (
 from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable
 from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
-from marram.teach.quizzes.saying import SCORED_ALONE, decided_by_finding, said_as_answer
+from marram.teach.quizzes.saying import SCORED_ALONE, decided_by_finding, of_the_player, said_as_answer
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
 from marram.words.headline import costs_something, headline
@@ -68,6 +68,8 @@ _CARDS = frozenset(
     {Finding.CARD_HOLDS, Finding.COMMITTEE_CORRECTS, Finding.PARTNERS_SCORE_COUNTS, Finding.SCORE_STANDS}
 )
 """What is found of a card that costs nothing: none of them is wrong where another is right."""
+_AGREEMENTS = frozenset({Finding.AGREEMENT_DOES_NOT_BIND, Finding.CALL_OFF_AGREEMENT, Finding.NO_AGREEMENT})
+"""An agreement that has to be called off does not stand either (Rule 1.3b(1))."""
 _SCORES_OF_SIDE = frozenset({Finding.PARTNERS_SCORE_COUNTS, Finding.LOWER_SCORE_COUNTS})
 """Where one partner alone completed the hole, that score is the lower one too (Rule 23.2a)."""
 _NOTHING_CONCEDED = frozenset({Finding.CONCESSION_VOID, Finding.MATCH_STANDS})
@@ -166,7 +168,7 @@ def asks_for_finding(name: str) -> bool:
 
 
 def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | None:
-    right = Answer(said_as_answer(one, one.ruling, one.form, by_finding), one.headline)
+    right = Answer(said_as_answer(one, one.ruling, one.form, by_finding), of_the_player(one, one.headline))
     chosen: dict[str, Answer] = {}
     held: Answer | None = None
     kept = [(one.ruling, one.form)]
@@ -190,7 +192,7 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             continue
         ruled = (near.ruling, near.form)
         if by_finding or all(told_apart(ruled, other) for other in kept):
-            found = Answer(said, headline(near.ruling, near.form), near)
+            found = Answer(said, of_the_player(one, headline(near.ruling, near.form)), near)
             last = len(chosen) == MOST_ANSWERS - 2
             if last and not by_finding and _stands_out(one.ruling, right, [*chosen.values(), found]):
                 held = held or found
@@ -232,11 +234,13 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False
     if not asks_for_finding(one.incident) and not decided_by_finding(near.ruling, near.form):
         return False
+    if finding_of(near.ruling) is Finding.NO_CARD_IN_MATCH:
+        return False  # of a card nothing is told where it decides nothing
     if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN, _FIRST_TEE):
         return False  # of whom a hole is said to be won, an answer does not say
     if any(
         {finding_of(one.ruling), finding_of(near.ruling)} <= alike
-        for alike in (_CARDS, _SCORES_OF_SIDE, _NOTHING_CONCEDED)
+        for alike in (_CARDS, _SCORES_OF_SIDE, _NOTHING_CONCEDED, _AGREEMENTS)
     ):
         return False
     if one.incident == "four_ball_card" and finding_of(near.ruling) in _SCORES_OF_SIDE:

@@ -3,6 +3,7 @@
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
+from marram.rules.penalty import Who
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, step_families
 from marram.teach.quizzes.believable import offers_free_relief
@@ -18,6 +19,8 @@ IN_SHORT = {
 """Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
 SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
 """What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
+_OF_THE_PLAYER = frozenset({"partner_acted_on_ball"})
+"""Incidents in which the partner acts and the player bears the penalty (Rule 23.5b): "this partner" could be either."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -56,9 +59,15 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
         then = text("quizzes.no_free", next=then)
-    return (
-        text("quizzes.answer", total=total, next=then) if then else text("quizzes.answer_alone", total=total)
-    )
+    key = "quizzes.answer" if then else "quizzes.answer_alone"
+    return of_the_player(one, text(key, total=total, next=then) if then else text(key, total=total))
+
+
+def of_the_player(one: Situation, words: str) -> str:
+    """Return words of a ruling with the player by name, where a partner is told of who is not meant."""
+    if one.incident not in _OF_THE_PLAYER:
+        return words
+    return words.replace(term(Who.ONE_PARTNER), text("quizzes.alone", player=one.player))
 
 
 def _denies_free_relief(one: Situation, ruling: Ruling) -> bool:

@@ -12,6 +12,7 @@ OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "exchange_of_balls": frozenset({"opponent_first"}),
     "how_hole_ended": frozenset({"conceded", "result_decided"}),
     "stop_reason": frozenset({"agreed_in_match"}),
+    "struck": frozenset({"decided_hole"}),
     "what_moved_ball": frozenset({"opponent"}),
     "whom_else": frozenset({"hurt_opponent"}),
     "who_ignored": frozenset({"opponents_breach"}),
@@ -60,8 +61,12 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "outside_cause_known": frozenset({"an_animal", "no"}),
     },
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
-    "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green"})},
-    "ball_moved_by_opponent": {"opponent_cause_known": frozenset({"no"})},
+    "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
+    "ball_may_have_moved": {"handling_allowed": frozenset({"yes"})},
+    "ball_moved_by_opponent": {
+        "area_of_ball": frozenset({"teeing_area"}),
+        "opponent_cause_known": frozenset({"no"}),
+    },
     "ball_after_provisional": {"nearer_stroke_at_provisional": frozenset({"yes"})},
     "ball_marker_moved": {
         "area_of_ball": frozenset({"teeing_area"}),
@@ -86,9 +91,12 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "while_searching": frozenset({"yes"}),
     },
     "ball_moved_in_search": {
+        "area_of_ball": frozenset({"teeing_area"}),
+        "handling_allowed": frozenset({"yes"}),
+        "while_searching": frozenset({"no"}),
         "opponent_act": frozenset(
             {"conceded_stroke", "conceded_hole_or_match", "at_players_request", "touched_on_purpose"}
-        )
+        ),
     },
     "ball_set_down": {"exchange_of_balls": _EXCHANGED},
     "ball_to_be_replaced": {
@@ -110,6 +118,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
             "animal_dung",
             "ant_hill",
             "flooded_bunker",
+            "movable_treated_as_immovable",
             "painted_line",
         )
     },
@@ -128,7 +137,13 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "handling_allowed": frozenset({"yes"}),
         "movement_accidental": frozenset({"yes"}),
     },
-    "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area"})},
+    "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area", "putting_green"})},
+    "moved_ball_not_replaced": {"new_place": frozenset({"in_the_hole", "out_of_bounds"})},
+    "stake_in_the_way": {
+        "area_of_ball": frozenset({"putting_green"}),
+        "interference": frozenset({"ball_above_ground"}),
+    },
+    "three_ball_moved_by_opponent": {"area_of_ball": frozenset({"teeing_area"})},
     "played_from_penalty_area": {"area_of_ball": frozenset({"penalty_area", "teeing_area"})},
     "provisional_ball_holed": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
     "something_in_the_way": {
@@ -153,7 +168,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
 }
 """By incident and fact: answers against what is told of the incident first, or of ground that is never like that.
 
-Of an act that the player may not do, and knew to be a breach, it is not told that a Rule allowed it or that it was an accident.
+Nobody plays a ball from the bottom of the hole or out of bounds as one that had moved. Of an act that the player may not do, and knew to be a breach, it is not told that a Rule allowed it or that it was an accident.
 
 Damage by animals on the putting green is repaired (Rule 13.1c(2)), and no ball is moved for it."""
 

@@ -58,6 +58,9 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
                 "marking_lifting_replacing",
                 "grounding_club",
                 "placing_feet",
+                "backswing",
+                "stroke",
+                "removing_loose_or_movable",
                 "bunker_care_after_play",
             }
         ),
@@ -124,7 +127,13 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "deflector": frozenset({"own_side", "outsider"}),
         "why_stopped": frozenset({"stroke_conceded", "hole_or_match_conceded"}),
     },
-    # What lies on the green is seen, and no boundary fence stands there.
+    # Nothing on the putting green reaches out of bounds, and no wind takes a ball from there so far.
+    {"interference": frozenset({"out_of_bounds_only"}), "area_of_ball": frozenset({"putting_green"})},
+    {"new_place": frozenset({"out_of_bounds"}), "area_of_ball": frozenset({"putting_green"})},
+    # A ball that is certain to have left its spot was not only touched.
+    {"movement_certain": frozenset({"yes"}), "opponent_act": frozenset({"touched_on_purpose"})},
+    {"found_in_obstruction": frozenset({"no"}), "obstruction_on_green": frozenset({"yes"})},
+    # What lies on the green or on sand is seen, and no boundary fence stands there.
     {"crossed_area": frozenset({"putting_green"})},
     {
         "original_ball": frozenset({"in_movable_obstruction"}),
@@ -134,7 +143,10 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "whereabouts": frozenset({"movable_obstruction"}),
         "area_of_ball": frozenset({"putting_green", "teeing_area"}),
     },
-    {"spot_of_ball_known": frozenset({"no"}), "area_of_ball": frozenset({"putting_green", "teeing_area"})},
+    {
+        "spot_of_ball_known": frozenset({"no"}),
+        "area_of_ball": frozenset({"bunker", "putting_green", "teeing_area"}),
+    },
     {
         "in_the_way": frozenset({"boundary_or_integral_object"}),
         "area_of_ball": frozenset({"putting_green"}),
@@ -172,6 +184,8 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "movement_accidental": frozenset({"yes"}),
         "opponent_act": frozenset({"lifted_or_moved_on_purpose", "touched_on_purpose"}),
     },
+    # Whoever brought a club too many and began the round has made a stroke since.
+    {"excess_noticed": frozenset({"brought_knowingly"}), "holes_with_breach": frozenset({0, "0"})},
     {"significantly_damaged": frozenset({"no"}), "cracked_or_loose": frozenset({"yes"})},
     # A boundary inside the course is set by its Local Rule.
     {"course_stake": frozenset({"internal_boundary"}), "local_rule_a_4": frozenset({"no"})},

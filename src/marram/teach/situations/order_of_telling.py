@@ -7,6 +7,8 @@ _CHOICE_OF_STROKE = ("stroke_unreasonable_anyway", "only_by_unreasonable_choice"
 TOLD_BEFORE: Mapping[str, tuple[str, ...]] = {
     "interference": (*_CHOICE_OF_STROKE, "area_of_ball", "nearest_point_exists"),
     "local_interference": _CHOICE_OF_STROKE,
+    "moved_while": ("actions_reasonable",),
+    "preparing_how": ("actions_reasonable",),
     "in_the_way": ("interference",),
     "area_of_ball": ("new_place",),
     "provisional_state": ("nearer_stroke_at_provisional",),

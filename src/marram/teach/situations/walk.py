@@ -93,7 +93,7 @@ def _drawn(fact: Fact[Any], left: _Open, lot: Random) -> Any:
     if left.above is None and left.at_most is not None:  # a number below a bound is near it too
         beyond = 0 if left.at_most < 0 else _MOST_BEYOND  # four strokes under a target are rare enough
         least = max(least, int(left.at_most) - beyond)
-    if fact.unit == "minutes" and left.at_most:  # nobody tells of no minutes
+    if fact.unit in {"minutes", "club-lengths"} and left.at_most:  # nobody tells of none of them
         least = max(least, 1)
     most = least + _MOST_BEYOND if left.at_most is None else int(left.at_most)
     return lot.randint(least, max(least, most))

@@ -12,6 +12,7 @@ TEXTS: dict[str, str] = {
     "put_down_right": "lift the ball, and put it down right",
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",
+    "alone": "{player} alone",
     "option": "{letter}  {words}",
     "right": "This is the ruling.",
     "until": "So ruled the Rules of {edition}.",

@@ -7,7 +7,6 @@ TOLD: dict[str, str] = {
     "removed_reasonably.no": "It was removed in a way that moved more sand than necessary.",
     "sand_improved.yes": "It improved the conditions for {player}'s next stroke.",
     "sand_improved.no": "It did not improve the conditions for {player}'s next stroke.",
-    "ball_and_bunker": "As for the ball: {answer} when the sand was touched.",
     "ball_and_bunker.lies_in_it": "The ball lay in that bunker, or relief was being taken inside it.",
     "ball_and_bunker.played_out": "The ball had been played out of that bunker and lay outside.",
     "ball_and_bunker.relief_outside": "{player} had taken, or meant to take, relief outside that bunker.",

@@ -1,8 +1,8 @@
 """How somebody tells it: facts about playing by the Rules: conduct, ignoring a Rule, who acted (Rule 1)."""
 
 TOLD: dict[str, str] = {
-    "knew_it_applied.yes": "It was known that the Rule or penalty applied.",
-    "knew_it_applied.no": "Nobody knew that the Rule or penalty applied.",
+    "knew_it_applied.yes": "It was known that this is against the Rules.",
+    "knew_it_applied.no": "Nobody knew that this is against the Rules.",
     "played_before_known_wrong.yes": "The stroke had been made before the estimate turned out wrong.",
     "played_before_known_wrong.no": "The estimate turned out wrong before the stroke was made.",
     "reasonable_judgement.yes": "{player} did all that could reasonably be expected to make an accurate estimate.",
@@ -17,7 +17,7 @@ TOLD: dict[str, str] = {
     "how_involved.saw_and_let_happen": "{player} saw it coming, knew it was a breach, and did not try to stop it.",
     "how_involved.neither": "{player} had not asked for it, and could not have stopped it.",
     "someone_had_started.yes": "One of those players had started the round with the agreement still standing.",
-    "someone_had_started.called_off": "One of those players had started, but this player had called it off before and told the others.",
+    "someone_had_started.called_off": "One of those players had started the round, but {player} had called the agreement off before that and told the others.",
     "someone_had_started.no": "None of those players had started the round.",
     "who_ignored.player_alone": "{player} alone decided to ignore it.",
     "who_ignored.by_agreement": "Two or more players agreed to ignore it.",

@@ -36,5 +36,11 @@ TOLD: dict[str, str] = {
     "line_shown_by.person": "A person stood on or close to the line, or pointed at a spot.",
     "line_shown_by.object": "An object was set down to show the line.",
     "line_shown_by.touch": "A hand, foot or club touched the ground to show the line.",
-    "what_was_set_down": "What was set down or made: {answer}.",
+    "what_was_set_down.alignment_ball_marker": "It was a ball-marker that is an alignment device under the Equipment Rules.",
+    "what_was_set_down.ball_at_rest": "It was the ball itself, with a line on it.",
+    "what_was_set_down.ball_marker": "It was an ordinary ball-marker at the spot of the ball.",
+    "what_was_set_down.club_or_other_object": "It was a club or rod, laid down and let go of.",
+    "what_was_set_down.clubhead_still_held": "It was the clubhead, set behind the ball with the club still held.",
+    "what_was_set_down.mark_in_ground": "It was a mark in sand, dew or turf.",
+    "what_was_set_down.self_standing_putter": "It was a putter that stands by itself, let go of.",
 }

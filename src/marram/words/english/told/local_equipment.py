@@ -13,6 +13,7 @@ TOLD: dict[str, str] = {
     "same_kind_of_club.no": "The new club is of another kind than the damaged one.",
     "shoes_barred.yes": "A stroke was made in shoes of a kind that the Local Rule bars.",
     "shoes_barred.no": "The shoes were not of a kind that the Local Rule bars.",
-    "limited_ball": "What speaks against the ball: {answer}.",
+    "limited_ball.not_listed": "The ball is not on the List of Conforming Golf Balls.",
+    "limited_ball.other_model": "The ball is on the List of Conforming Golf Balls, but of another model than {player} began the round with.",
     "limited_club": "What speaks against the club: {answer}.",
 }

@@ -23,7 +23,6 @@ TOLD: dict[str, str] = {
     "removed_on_green.no": "It was removed from somewhere off the putting green.",
     "artificial_thing": "What was removed was {answer}.",
     "artificial_thing.exempt_from_motion_rule": "What was moved was a flagstick already removed, or a player's equipment.",
-    "ball_when_removed": "{player}'s ball was {answer} when it was removed.",
     "ball_when_removed.in_motion": "A ball was in motion when it was removed.",
     "ball_when_removed.to_be_dropped_or_placed": "{player}'s ball had been lifted, and a ball was to be dropped or placed in taking relief.",
     "removed_thing": "What was removed was {answer}.",

@@ -45,7 +45,6 @@ TOLD: dict[str, str] = {
     "second_ball.teed": "Another ball was teed, dropped or placed in the teeing area, but not played.",
     "second_ball.dropped_or_placed": "Another ball was dropped or placed where the previous stroke was made, not in a teeing area, and not played.",
     "second_ball.stroke_made": "Another ball was played from where the previous stroke was made.",
-    "second_ball_reason": "What {player} knew of the original ball then: {answer}.",
     "second_ball_reason.might_be_lost_or_out": "At that time the original ball might have been lost outside a penalty area, or out of bounds.",
     "second_ball_reason.only_in_penalty_area": "At that time it was clear that the original ball, if not found, could only be in a penalty area.",
     "second_ball_reason.already_lost": "At that time the original ball was lost already: the three minutes of search were over.",

@@ -14,6 +14,7 @@ TOLD: dict[str, str] = {
     "spot_that_stays_exists.yes": "There was a spot in that area, not nearer the hole, where the ball would stay.",
     "spot_that_stays_exists.no": "There was no spot in that area, not nearer the hole, where the ball would stay.",
     "area_of_placing_spot": "The spot where the ball had to be placed was in {answer}.",
+    "area_of_placing_spot.putting_green": "The spot where the ball had to be placed was on the putting green of the hole being played.",
     "ball_stays_on_spot.yes": "The ball stays on its spot, at the first or second attempt.",
     "ball_stays_on_spot.no": "The ball does not stay on its spot, at two attempts.",
     "ball_stays_on_spot.moved_later": "The ball stayed on its spot, and later wind, water or gravity moved it.",

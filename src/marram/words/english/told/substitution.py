@@ -16,6 +16,8 @@ TOLD: dict[str, str] = {
     "wrong_ball_moving_in_water.yes": "That ball was moving in water in a penalty area or in temporary water.",
     "wrong_ball_moving_in_water.no": "That ball was not moving in water.",
     "ball_struck": "The stroke was made at {answer}.",
+    "ball_struck.provisional_or_second": "The stroke was made at a provisional ball.",
+    "ball_struck.wrong": "The stroke was made at another player's ball, or at a stray one.",
     "exchange_of_balls.player_first": "{player} played the opponent's ball first, and the opponent then played {player}'s.",
     "exchange_of_balls.opponent_first": "The opponent played {player}'s ball first, and {player} then played the opponent's.",
     "exchange_of_balls.not_known": "Player and opponent played each other's ball, and nobody knows who was first.",
