@@ -50,6 +50,7 @@ ARGUMENTS = {
     "results board": ["cards.json"],
     "results why": ["cards.json", "Tobiah Ling"],
     "card rule": ["card.json"],
+    "event conditions": ["club.db"],
     "event field": ["club.db"],
     "event draw": ["club.db", "--seed", "20250620"],
     "event cards": ["club.db"],

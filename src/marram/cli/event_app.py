@@ -14,6 +14,26 @@ __all__ = ["event_app", "event_cards_app", "event_field_app"]
 Tees = Annotated[list[int] | None, typer.Option("--tee", help="A hole that groups start at. Repeat.")]
 
 
+@event_app.command("conditions")
+def conditions(
+    records: RecordsAt,
+    change: Annotated[
+        Path | None,
+        typer.Option(
+            metavar="FILE", help="Change the conditions that this JSON object names; null takes one out."
+        ),
+    ] = None,
+    event: OfEvent = None,
+    course: OfCourse = None,
+    by: By = None,
+    json: Json = False,
+) -> None:
+    """Show the conditions, or change some as long as the competition is not closed; what they were stays in the log."""
+    from marram.cli.event_conditions import tell_conditions
+
+    tell_conditions(Where(records, event, course, by), change, json)
+
+
 @event_app.command("board")
 def board(
     records: RecordsAt,

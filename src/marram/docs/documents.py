@@ -50,6 +50,7 @@ DOCUMENTS: dict[str, dict[str, str]] = {
         "not_offered": "what is said of a dropping zone marked for this that only a Local Rule not in force would offer; null where there is none",
         "case": "as of `marram rule`; taken for granted is what `assumed` says",
     },
+    "event conditions": {"conditions": "by their keys in `event.json`"},
     "event field": {
         "playing": "each with name, handicap_index and club",
         "reserves, refused, withdrawn": "names; of the reserves the next to move up first",

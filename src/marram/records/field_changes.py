@@ -3,12 +3,14 @@
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import time
+from typing import Any
 
 from sqlalchemy import delete, select, update
 from sqlalchemy.orm import Session
 
 from marram.errors import InputError
 from marram.records import tables
+from marram.records.canonical import canonical
 from marram.records.database import Records
 from marram.records.entry import new_ident
 from marram.records.events import Player
@@ -246,6 +248,14 @@ def put_right(records: Records, event: str, says: Enters, sex: str | None) -> No
             update(tables.PersonalDetails)
             .where(tables.PersonalDetails.person_id == says.person)
             .values(sex=sex)
+        )
+
+
+def set_conditions(records: Records, event: str, conditions: Mapping[str, Any]) -> None:
+    """Have the conditions of an event be these."""
+    with records.changing() as session:
+        session.execute(
+            update(tables.Event).where(tables.Event.id == event).values(conditions=canonical(conditions))
         )
 
 

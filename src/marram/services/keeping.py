@@ -23,7 +23,7 @@ from marram.records.starting_sheet import conditions, events, rounds
 from marram.said import joined, said
 from marram.services.cases.event import Event, EventFile, read_event, read_event_file
 
-_APART = frozenset({"name", "round", "played_on", "rounds", "players", "officials", "starting_times"})
+KEPT_APART = frozenset({"name", "round", "played_on", "rounds", "players", "officials", "starting_times"})
 """What records keep in tables of its own; all else are conditions of the competition."""
 
 ROLES = ("chief_referee", "referee", "committee", "scorer", "starter")
@@ -96,7 +96,7 @@ def given_event(found: EventFile, course: str | None = None) -> Given:
     own = next((one for one in of_day if not found.round or one.name == found.round), None)
     return Given(
         name=found.name or str(said("Event")),
-        conditions={key: value for key, value in event_document(found).items() if key not in _APART},
+        conditions={key: value for key, value in event_document(found).items() if key not in KEPT_APART},
         round_name=found.round,
         played_on=found.played_on,
         course=course,

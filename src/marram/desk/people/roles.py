@@ -63,6 +63,7 @@ HEARS: dict[str, Roles] = {
     "entries_taken": LEADING,
     "ballot_drawn": OFFICIALS,
     "entry_withdrawn": OFFICIALS,
+    "conditions_changed": OFFICIALS,
     "entry_put_right": OFFICIALS,
     "draw_made": OFFICIALS,
     "officials_placed": OFFICIALS,

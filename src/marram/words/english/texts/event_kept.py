@@ -6,5 +6,6 @@ TEXTS: dict[str, str] = {
     "scorer": "from the course",
     "to_settle": "to be settled",
     "holes_kept": "Kept as version {number} of the day.",
+    "conditions.desk": "A desk that is running rules by the changed Local Rules once it is started again; results follow at once.",
     "unchanged": "Nothing changed since the starting times were published.",
 }

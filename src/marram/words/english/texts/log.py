@@ -71,6 +71,7 @@ TEXTS: dict[str, str] = {
     "kind.entries_taken": "Entries taken from a list",
     "kind.ballot_drawn": "Lots cast for the places",
     "kind.entry_withdrawn": "Entry withdrawn",
+    "kind.conditions_changed": "Conditions changed",
     "kind.entry_put_right": "Entry put right",
     "kind.draw_made": "Draw of a round",
     "kind.officials_placed": "Officials placed",
