@@ -47,6 +47,36 @@ LACKING: list[tuple[dict[str, Any], Exists, About, str]] = [
         About.CONDITIONS,
         "a team with too few players left has no place",
     ),
+    (
+        {
+            "sides": "four_ball",
+            "ties": {"first_place": ["play_off"], "other_places": ["shared"]},
+            "starting_times": [
+                {"time": "08:00", "tee": 1, "players": ["Tobiah Ling", "B", "C"]},
+                {"time": "08:10", "tee": 1, "players": ["D", "E"]},
+            ],
+            "players": [
+                {"name": name, "handicap_index": 8, "side": side}
+                for name, side in (("Tobiah Ling", "L"), ("B", "L"), ("C", "L"), ("D", "M"), ("E", "M"))
+            ],
+        },
+        THERE,
+        About.PLAYERS,
+        "too few or too many players: L (3).",
+    ),
+    (
+        {
+            "sides": "foursomes",
+            "starting_times": [{"time": "08:00", "tee": 1, "players": ["Tobiah Ling", "B", "C"]}],
+            "players": [
+                {"name": name, "handicap_index": 8, "side": side}
+                for name, side in (("Tobiah Ling", "L"), ("B", "L"), ("C", ""))
+            ],
+        },
+        THERE,
+        About.PLAYERS,
+        "on which side they play: C.",
+    ),
     ({"local_rules": None}, THERE, About.CONDITIONS, "which Local Rules"),
     ({}, Exists(holes_on_map=(1, 2), holes_set={DAY: (1, 2)}), About.COURSE, "holes 3 are not on the map"),
     ({}, Exists(holes_on_map=(1, 2, 3), holes_set={DAY: (1, 3)}), About.HOLES, "location is set for 2"),

@@ -123,3 +123,23 @@ def test_a_round_with_other_sides_has_their_cards() -> None:
 def test_who_meets_nobody_is_told_so(sides: str, names: tuple[str, ...]) -> None:
     """A group that makes no match has cards without strokes, and says why."""
     assert all("it is not known who plays against whom" in one.note for one in cards(sides, names).values())
+
+
+def test_a_card_of_a_match_has_no_marker() -> None:
+    """Scores are the opponents' to know and the result is agreed (Rule 3.2): no line or signature is a marker's."""
+    for card in (*cards("individual").values(), *cards("four_ball").values(), *cards("foursomes").values()):
+        blank = [line.heading for line in card.lines if line.blank]
+        assert blank == ["Score", "Won, lost, tied", "Opponent’s score"]
+        assert card.sign == ("Player", "Opponent")
+
+
+def test_in_a_three_ball_each_opponent_has_a_line() -> None:
+    """Two matches at once (Rule 21.4): results against both, and the scores of both by name."""
+    ada = cards("three_ball", NAMES[:3])["Ada"]
+    assert [line.heading for line in ada.lines if line.blank] == [
+        "Score",
+        "Against Bo",
+        "Against Cy",
+        "Score of Bo",
+        "Score of Cy",
+    ]

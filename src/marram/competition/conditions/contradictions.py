@@ -20,7 +20,7 @@ from marram.rules.engine.conditions import check_sides
 from marram.rules.facts.conditions import FormOfPlay, Sides
 from marram.said import said
 
-_SIZES: dict[Sides, tuple[int, int]] = {
+SIZES_OF_SIDES: dict[Sides, tuple[int, int]] = {
     Sides.FOURSOMES: (2, 2),
     Sides.FOUR_BALL: (2, 2),
     Sides.BEST_OF_FOUR: (2, 4),
@@ -69,7 +69,7 @@ def _of_sides(found: EventFile) -> Iterator[str]:
     if found.variation is Variation.SCRAMBLE:
         least, most = 2, 4
     else:
-        least, most = _SIZES.get(found.sides, (1, 1)) if found.sides else (1, 4)
+        least, most = SIZES_OF_SIDES.get(found.sides, (1, 1)) if found.sides else (1, 4)
     if found.side_size is not None and not least <= found.side_size <= most:
         yield said(
             "side_size is {size}, and these sides are of {least} to {most} players. Give such a number, or other sides.",

@@ -1,9 +1,11 @@
 """What still stands between now and the first start about people: players, their starting times, officials."""
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
 from marram.competition.conditions.choices import Score, Sex
+from marram.competition.conditions.contradictions import SIZES_OF_SIDES
 from marram.competition.conditions.duties import duty_of, uncovered
 from marram.competition.conditions.event_file import Entrant, EventFile
 from marram.competition.conditions.handicaps import rating_for
@@ -77,6 +79,7 @@ def of_players(found: EventFile) -> Iterator[Standing]:
             ),
             said("Strike the entries, or raise handicap_limit."),
         )
+    yield from _of_sides(found)
     if found.field_size is not None and len(found.players) > found.field_size:
         yield Standing(
             About.PLAYERS,
@@ -86,6 +89,38 @@ def of_players(found: EventFile) -> Iterator[Standing]:
                 most=found.field_size,
             ),
             said("Ballot the entries."),
+        )
+
+
+def _of_sides(found: EventFile) -> Iterator[Standing]:
+    """Yield sides of too few or too many players, and who has none where others have."""
+    if found.sides not in SIZES_OF_SIDES or any(one.sides not in (None, found.sides) for one in found.rounds):
+        return
+    least, most = SIZES_OF_SIDES[found.sides]
+    if found.side_size is not None:
+        least = most = found.side_size
+    sides = Counter(one.side for one in found.players)
+    alone = [one.name for one in found.players if not one.side]
+    del sides[""]
+    wrong = [
+        str(said("{side} ({count})", side=side, count=count))
+        for side, count in sides.items()
+        if not least <= count <= most
+    ]
+    if wrong:
+        yield Standing(
+            About.PLAYERS,
+            said("Sides of too few or too many players: {sides}.", sides=listed(wrong)),
+            said(
+                "Put the entries right: {sizes} to a side.",
+                sizes=least if least == most else f"{least}–{most}",
+            ),
+        )
+    if sides and alone:
+        yield Standing(
+            About.PLAYERS,
+            said("Not said on which side they play: {names}.", names=listed(alone)),
+            said("Put the entries right (side), or strike them."),
         )
 
 

@@ -1,4 +1,7 @@
-"""The cards of a round of matches: of each player, or of partners who share a ball, with the strokes of the match marked."""
+"""The cards of a round of matches: of each player, or of partners who share a ball, with the strokes of the match marked.
+
+Nobody marks a card in a match: there is room for the opponent's score, and both sides agree the result (Rule 3.2a).
+"""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -82,7 +85,12 @@ def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against:
         if several
         else [text("paper.card.result")]
     )
-    blank = (*results, text("paper.card.marker_own"))
+    theirs = (
+        [text("paper.card.score_of", name=one.opponents) for one in against]
+        if several
+        else [text("paper.card.opponent_score")]
+    )
+    blank = (*results, *theirs)
     lines += [CardLine(words, spread.empty, blank=True) for words in blank]
     why_not = _why_not(event, against)
     notes = [text("paper.card.against", name=against[0].opponents)] if len(against) == 1 else []
@@ -94,7 +102,7 @@ def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against:
         spread.head,
         spread.totals,
         tuple(lines),
-        (text("paper.card.sign.player"), text("paper.card.sign.marker")),
+        (text("paper.card.sign.player"), text("paper.card.sign.opponent")),
         " · ".join(notes),
     )
 
