@@ -77,7 +77,7 @@ TEXTS: dict[str, str] = {
     "promptly": "As soon as reasonably possible?",
     "promptly.no_doubt": "Nobody doubts it",
     "handicap.shown_of": "Handicap of {name} on the card (+2 for a plus handicap, - for none; empty: nobody looked)",
-    "handicap.how": "{name}: how the Playing Handicap {handicap} comes about",
+    "handicap.how": "{name}: how the Playing Handicap {handicap} comes about, by the Rules of Handicapping",
     "handicap.shown": "Handicap on the card (+2 for a plus handicap, - for none; empty: nobody looked)",
     "as_it_is": "It has left the scoring area as it is",
     "found_out": "A score was in fact another one",
