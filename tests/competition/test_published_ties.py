@@ -7,12 +7,14 @@ import pytest
 
 from marram.competition.conditions.choices import CountbackStrokes, Score, TieMethod
 from marram.competition.conditions.event_file import Ties
+from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.board import LeaderBoard
 from marram.competition.results.card import Hole, RoundCard, Row
 from marram.competition.results.comparisons import countback, hole_by_hole
 from marram.competition.results.scoring import Scoring
 from marram.competition.results.terms import Terms
 from marram.competition.results.why import why
+from marram.errors import InputError
 from marram.rules.facts.conditions import FormOfPlay
 from tests.competition.making import COURSE, card
 from tests.competition.test_published_results import named_holes
@@ -136,3 +138,48 @@ def test_holes_of_one_number_only_are_met() -> None:
     assert order(board) == [("b", 1), ("a", 2)]
     assert decided is not None
     assert (decided.comparison.holes, [one.number for one in decided.holes]) == (6, [18])
+
+
+def test_the_last_36_holes_of_72() -> None:
+    """Two on 9 under for the third place: 68 after a worse third round, or 74; the bronze went by the last 36 holes.
+
+    Of the two the last rounds, 68 and 74, and the other's 205 after three are printed (golfbible.co.uk, European championship
+    of 2019); the third rounds are made up so that the two methods differ.
+    """
+
+    def rounds(side: str, *totals: int) -> list[RoundCard]:
+        return [
+            RoundCard(side, number, COURSE, (Row(side, tuple(spread(total, 18))),))
+            for number, total in enumerate(totals, start=1)
+        ]
+
+    cards = [*rounds("68", 70, 69, 72, 68), *rounds("74", 70, 70, 65, 74)]
+    gross = Scoring(FormOfPlay.STROKE_PLAY, Score.GROSS)
+    by_36 = ties(TieMethod.LAST_TWO_ROUNDS, TieMethod.COUNTBACK)
+    board = LeaderBoard(Terms(gross, (18,) * 4, ties=by_36), cards)
+    assert order(board) == [("74", 1), ("68", 2)]
+    decided = why(board, "68").decided
+    assert decided is not None
+    assert (decided.mine, decided.theirs) == (140, 139)
+    assert {one.round for one in decided.holes} == {3, 4}
+    by_18 = ties(TieMethod.COUNTBACK)
+    assert order(LeaderBoard(Terms(gross, (18,) * 4, ties=by_18), cards)) == [("68", 1), ("74", 2)]
+
+
+@pytest.mark.parametrize("rounds", [1, 2, 3])
+def test_two_of_fewer_than_three_rounds_are_refused(rounds: int) -> None:
+    """Over two rounds the last two are the whole competition, in which they are tied already."""
+    document = {
+        "form_of_play": "stroke_play",
+        "sides": "individual",
+        "scores": ["gross"],
+        "rounds": [{"name": f"R{day}", "played_on": f"2026-05-0{day}"} for day in range(1, rounds + 1)],
+        "ties": {"first_place": ["last_two_rounds", "shared"], "other_places": ["shared"]},
+    }
+    if rounds == 3:
+        found = read_event_file(document).ties
+        assert found is not None
+        assert found.first_place[0] is TieMethod.LAST_TWO_ROUNDS
+        return
+    with pytest.raises(InputError, match="last_two_rounds compares two rounds of three or more"):
+        read_event_file(document)

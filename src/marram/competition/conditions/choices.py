@@ -46,6 +46,9 @@ class TieMethod(Enum):
     """Cards are matched: the last round, then its last nine, six, three holes and last hole, then those of its first nine."""
     LAST_HOLES = "last_holes"
     """As countback, without the holes of the first nine."""
+    LAST_TWO_ROUNDS = "last_two_rounds"
+    """The last 36 holes together, before the last round alone: as a European championship over 72 holes was decided for the
+    third place (golfbible.co.uk, 2019); the Committee Procedures begin with the last round."""
     HOLE_BY_HOLE = "hole_by_hole"
     """Cards are matched hole by hole, from the last one back; what Australian clubs use after the last three holes, for
     example the conditions of rmcgc.com.au, not the Committee Procedures."""

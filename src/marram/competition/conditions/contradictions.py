@@ -27,6 +27,9 @@ SIZES_OF_SIDES: dict[Sides, tuple[int, int]] = {
 }
 """The least and the greatest number of partners of a side (Rules 22.1 and 23.1; up to four is a form of the Committee's)."""
 
+OF_THREE_ROUNDS = 3
+"""So many rounds at least are played where the last two of them are compared."""
+
 BY_HOLE = frozenset({FormOfPlay.STABLEFORD, FormOfPlay.PAR_BOGEY})
 """Forms in which handicap strokes fall on holes, so that no fraction of a handicap is taken off."""
 
@@ -176,6 +179,13 @@ def _of_ties(found: EventFile) -> Iterator[str]:
             yield said(
                 "ties, {key}: lower_handicap compares one handicap of each side, and here each partner has one. Leave it out.",
                 key=key,
+            )
+        rounds = len(found.every_round())
+        if TieMethod.LAST_TWO_ROUNDS in methods and rounds < OF_THREE_ROUNDS:
+            yield said(
+                "ties, {key}: last_two_rounds compares two rounds of three or more, and here are {rounds}. Leave it out.",
+                key=key,
+                rounds=rounds,
             )
         if found.form_of_play is FormOfPlay.MATCH_PLAY and MATCHES_CARDS & set(methods):
             yield said(

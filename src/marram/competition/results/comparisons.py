@@ -23,6 +23,7 @@ class Compared(Enum):
 
     TOTAL = "total"
     AGAINST_LEVEL = "against_level"
+    LAST_TWO_ROUNDS = "last_two_rounds"
     LAST_ROUND = "last_round"
     LAST_HOLES = "last_holes"
     FIRST_NINE = "first_nine"
@@ -88,6 +89,9 @@ def compared(
     if not score.rounds:
         return None
     last = score.rounds[-1]
+    if comparison.by is Compared.LAST_TWO_ROUNDS:
+        two = score.rounds[-2:]
+        return Fraction(sum(one.total for one in two)) if all(one.complete for one in two) else None
     if comparison.by is Compared.LAST_ROUND:
         return Fraction(last.total) if last.complete else None
     part = last.values[comparison.first : comparison.end]

@@ -8,6 +8,9 @@ from marram.competition.results.comparisons import Compared, Comparison, compare
 from marram.competition.results.side_score import SideScore
 from marram.competition.results.terms import Terms
 
+TWO = 2
+"""Rounds: of no more the last two are all there are."""
+
 TieKey = tuple[int, ...]
 """Lower comes first; equal keys share the place. In parts of a stroke of which a round has as many as holes."""
 
@@ -19,6 +22,8 @@ def comparisons(score: SideScore, methods: Sequence[TieMethod]) -> tuple[Compari
     for method in methods:
         if method in (TieMethod.COUNTBACK, TieMethod.LAST_HOLES):
             found += countback(holes, len(score.rounds), method is TieMethod.COUNTBACK)
+        elif method is TieMethod.LAST_TWO_ROUNDS:
+            found += [Comparison(Compared.LAST_TWO_ROUNDS)] if len(score.rounds) > TWO else []
         elif method is TieMethod.HOLE_BY_HOLE:
             found += hole_by_hole(holes)
         elif method is TieMethod.LOWER_HANDICAP:

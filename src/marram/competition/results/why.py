@@ -154,13 +154,14 @@ def _beside(
     if comparison.by in (Compared.HANDICAP, Compared.PLAY_OFF, Compared.LOT):
         return ()
     whole = comparison.by in (Compared.TOTAL, Compared.AGAINST_LEVEL)
-    rounds = mine.rounds if whole else mine.rounds[-1:]
+    two = comparison.by is Compared.LAST_TWO_ROUNDS
+    rounds = mine.rounds if whole else mine.rounds[-2:] if two else mine.rounds[-1:]
     found = []
     for one in rounds:
         other = next((its for its in theirs.rounds if its.round == one.round), None)
         ends = (
             slice(None)
-            if whole or comparison.by is Compared.LAST_ROUND
+            if whole or two or comparison.by is Compared.LAST_ROUND
             else slice(comparison.first, comparison.end)
         )
         ours = _by_hole(one, in_strokes=in_strokes)
@@ -186,6 +187,7 @@ def compared_words(comparison: Comparison, score: SideScore) -> Said:
     simple = {
         Compared.TOTAL: said("the total"),
         Compared.AGAINST_LEVEL: said("the score against par or target, on the holes played"),
+        Compared.LAST_TWO_ROUNDS: said("the last two rounds"),
         Compared.LAST_ROUND: said("the last round"),
         Compared.HANDICAP: said("the handicap"),
         Compared.PLAY_OFF: said("the order in the play-off"),

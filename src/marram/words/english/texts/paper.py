@@ -67,6 +67,7 @@ TEXTS: dict[str, str] = {
     "ties.extra_holes": "A tied match goes on, hole by hole, until one side wins a hole (Rule 3.2a(4)).",
     "ties.method.countback": "matching cards over the last nine, six, three holes and the last hole, then those of the first nine",
     "ties.method.last_holes": "matching cards over the last nine, six, three holes and the last hole",
+    "ties.method.last_two_rounds": "the last two rounds together",
     "ties.method.hole_by_hole": "matching cards hole by hole, from the last hole back",
     "ties.method.play_off": "a play-off",
     "ties.method.lower_handicap": "the lower Playing Handicap",
