@@ -135,6 +135,9 @@ def test_relief_back_on_the_line_in_a_bunker_says_where_the_drop_is() -> None:
         ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 1, False),
         ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 2, True),
         ([("no_play_zone", None, {"area_of_ball": "teeing_area"})], 2, False),
+        # a Local Rule is in force for the whole round, or not
+        ([("ball_in_penalty_area", "lateral", {"local_rule_e_1": "yes"}), ("embedded_ball", "free", {"local_rule_e_1": "no"})], 3, False),
+        ([("ball_not_found", "stroke_and_distance", {"local_rule_e_5": "yes"}), ("dropped_where_lost", None, {})], 3, False),
         ([("ground_altered", None, {"altered_place": "own_teeing_area"})], 3, False),
         ([("unplayable_ball", "lateral", {"area_of_ball": "putting_green"})], 3, False),
         ([("abnormal_course_condition", "free", {"area_of_ball": "putting_green"})], 3, True),

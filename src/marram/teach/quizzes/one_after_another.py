@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from marram.rules.facts.ball import Area, area_of_ball
+from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.several import Taken
 from marram.rules.story.story import Happened
@@ -11,6 +12,9 @@ _IN_PENALTY_AREA = "ball_in_penalty_area"
 """An incident in which the ball lies in a penalty area, where it is played as it lies."""
 _FEWEST_FROM_PENALTY_AREA = 2
 """Strokes taken before, where the last of them was made from a penalty area: one takes the ball there."""
+_LOCAL_RULES = frozenset(fact.name for fact in LOCAL_RULES.values())
+_WITHOUT_ALTERNATIVE = "dropped_where_lost"
+"""An incident told where the alternative to stroke and distance (Model Local Rule E-5) is not in force."""
 _NOTHING_PAID = (None, Taken.FREE.value, Taken.AS_IT_LIES.value)
 
 
@@ -30,7 +34,18 @@ def can_follow(happened: tuple[Happened, ...], before: int) -> bool:
         return False
     if _from_penalty_area(happened[0]) and before < _FEWEST_FROM_PENALTY_AREA:
         return False
+    if not _under_the_same_local_rules(happened):
+        return False
     return all(_agree(one, after) for one, after in pairwise(happened))
+
+
+def _under_the_same_local_rules(happened: tuple[Happened, ...]) -> bool:
+    """Whether no Local Rule is in force in one act and not in another, nor one that the other act is told without."""
+    told = [{name: each for name, each in one.facts.items() if name in _LOCAL_RULES} for one in happened]
+    adopted = {name for each in told for name, answer in each.items() if answer == "yes"}
+    denied = {name for each in told for name, answer in each.items() if answer == "no"}
+    dropped = _WITHOUT_ALTERNATIVE in {one.incident for one in happened}
+    return not adopted & denied and not (dropped and LOCAL_RULES["E-5"].name in adopted)
 
 
 def _agree(one: Happened, after: Happened) -> bool:
