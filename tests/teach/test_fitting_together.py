@@ -207,6 +207,8 @@ def test_a_ball_embedded_lies_in_the_general_area_and_several_holes_are_more_tha
         ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "none"}, FormOfPlay.STROKE_PLAY),
         ("flooded_bunker", {"bunker_taken_out_of_play": "yes", "interference": "stance_or_swing"}, FormOfPlay.STROKE_PLAY),
         ("natural_thing_removed", {"ball_when_removed": "to_be_replaced", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
+        # The alternative to stroke and distance is no relief beside which there is but one.
+        ("ball_not_found", {"local_rule_e_5": "yes", "local_rule_e_1_3": "yes"}, FormOfPlay.STROKE_PLAY),
         # An opponent concedes, and nobody else (Rule 3.2b).
         ("deliberately_deflected", {"deflector": "outsider", "why_stopped": "stroke_conceded"}, FormOfPlay.MATCH_PLAY),
     ],

@@ -112,6 +112,7 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     },
     # Dropping zones are one way among others, or the only one.
     {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
+    {"local_rule_e_5": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
     # Right behind a ball that lies outside the bunker there is no sand of it.
     {
         "sand_touch": frozenset({"club_by_ball"}),
