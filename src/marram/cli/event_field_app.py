@@ -184,7 +184,9 @@ def holes(
     seed: Annotated[
         int | None, typer.Option(help="Propose locations by this seed, also where some are kept.")
     ] = None,
-    who: Annotated[str, typer.Option(help="Who sets them (name or initials).")] = "",
+    who: Annotated[
+        str, typer.Option("--who", "--by", metavar="NAME", help="Who sets them (name or initials).")
+    ] = "",
     keep: Annotated[bool, typer.Option("--keep", help="Keep them as the holes of the day.")] = False,
     pdf: Annotated[Path | None, typer.Option(help="Write the sheet here, as PDF.")] = None,
     paper: PaperOption = "a4",

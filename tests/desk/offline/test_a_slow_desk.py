@@ -20,7 +20,7 @@ from tests.services.scoring import scoring
 def test_a_room_is_waited_for_however_slow_the_desk_is(
     chromium: Browser, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """With no patience at all a case opens in the book, and cards, results and a sheet still come from the desk."""
+    """With no patience at all a case opens in the book, and cards, results, a sheet, the log and how play is stopped still come from the desk."""
     source = web_app.source
     hurried = re.sub(r"PATIENCE = \d+", "PATIENCE = 0", source("offline/worker.js"))
     assert "PATIENCE = 0" in hurried
@@ -36,7 +36,7 @@ def test_a_room_is_waited_for_however_slow_the_desk_is(
         expect(page.locator("#held")).not_to_be_empty(timeout=3 * PATIENCE)
         page.goto("/case?what=ball_moved_by_player")
         assert "/offline#/ball_moved_by_player" in page.url
-        for room in ("/cards?round=1", "/results", "/papers/1/notice.html"):
+        for room in ("/cards?round=1", "/results", "/papers/1/notice.html", "/suspension", "/log"):
             answer = page.goto(room)
             assert answer
             assert answer.ok
