@@ -88,8 +88,10 @@ def take(where: Where, file: Path, columns: Path | None) -> None:
         kept = (
             kept_columns(columns) if columns is not None and columns.exists() else columns_remembered(here.at)
         )
-        found = read_entries(file, kept)
-        here.scored.add(taken(here.at, found, found.columns, here.tap))
+        with long_work.shown("entries"):
+            found = read_entries(file, kept)
+            entry = taken(here.at, found, found.columns, here.tap)
+        here.scored.add(entry)
         if columns is not None and not columns.exists():
             keep_columns(found.columns, columns)
 
@@ -100,13 +102,10 @@ def cast_lots(
     """Cast lots for the places, and write the ballot as it is published where asked."""
     with event_here(where) as here:
         choosing = Choosing.LOWEST_HANDICAPS if lowest else Choosing.BALLOT
-        here.scored.add(
-            lots_cast(
-                here.at,
-                Lots(seed.strip(), places, None if limit is None else limit_in(limit), choosing),
-                here.tap,
-            )
-        )
+        lots = Lots(seed.strip(), places, None if limit is None else limit_in(limit), choosing)
+        with long_work.shown("lots"):
+            entry = lots_cast(here.at, lots, here.tap)
+        here.scored.add(entry)
         if publish is not None:
             from marram.cli.writing import write_files
 
@@ -190,7 +189,7 @@ def draw_round(where: Where, number: int, asked: DrawAsked, *, keep: bool, as_js
     """Draw a round by the wishes of its lines; keep it where asked. Exit code 2 where wishes clash."""
     with event_here(where) as here:
         this = here.round(number)
-        with long_work.shown():
+        with long_work.shown("draw"):
             found = draw_of_round(here.scored, number, asked.asked())
         _show(here, asked.seed, found, as_json)
         if keep and not found.clash:

@@ -4,6 +4,7 @@ import sys
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
+from threading import Lock, Timer
 from typing import TYPE_CHECKING
 
 from marram.course.progress import Progress, heard_by, no_progress
@@ -17,29 +18,49 @@ PATIENCE = 0.7
 
 
 @contextmanager
-def shown() -> Iterator[Progress]:
+def shown(what: str = "") -> Iterator[Progress]:
     """Yield what is told how far the work is; a bar appears on standard error once it takes a while.
 
     Maps that are opened meanwhile tell it by themselves. Stopping from the keyboard ends the work; the bar goes with it.
+
+    Args:
+        what: work that does not tell how far it is, by the key of its words: a bar without an end appears for it.
     """
     if not sys.stderr.isatty():
         yield no_progress
         return
     begun = time.monotonic()
     bars: list[Bar] = []
+    lock = Lock()
+    over = False
 
-    def tell(what: str, part: float) -> None:
-        if not bars and time.monotonic() - begun > PATIENCE:
-            bars.append(_bar())
-        if bars:
-            bars[0].update(bars[0].task_ids[0], completed=part, description=text(f"cli.progress.{what}"))
+    def bar() -> "Bar | None":
+        with lock:
+            if not bars and not over:
+                bars.append(_bar())
+            return None if over else bars[0]
 
+    def tell(named: str, part: float) -> None:
+        if (bars or time.monotonic() - begun > PATIENCE) and (one := bar()) is not None:
+            one.update(one.task_ids[0], total=1.0, completed=part, description=text(f"cli.progress.{named}"))
+
+    def appear() -> None:
+        if not bars and (one := bar()) is not None:
+            one.update(one.task_ids[0], total=None, description=text(f"cli.progress.{what}"))
+
+    timer = Timer(PATIENCE, appear)
+    timer.daemon = True
+    if what:
+        timer.start()
     try:
         with heard_by(tell):
             yield tell
     finally:
-        for bar in bars:
-            bar.stop()
+        timer.cancel()
+        with lock:
+            over = True
+        for one in bars:
+            one.stop()
 
 
 def _bar() -> "Bar":
@@ -49,6 +70,6 @@ def _bar() -> "Bar":
 
     columns = TextColumn("{task.description}"), BarColumn(), TaskProgressColumn()
     bar = Bar(*columns, console=Console(stderr=True), transient=True)
-    bar.add_task("", total=1.0)
+    bar.add_task("", total=None)
     bar.start()
     return bar
