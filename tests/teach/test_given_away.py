@@ -55,6 +55,8 @@ def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -
     [
         ("hole_completed", "how_hole_ended", {"holed"}),
         ("concession", "conceded", {"hole", "match"}),
+        ("unreasonable_delay", "delay_reasonable", {"yes"}),
+        ("strokes_told", "strokes_right", {"yes"}),
         ("decided_among_players", "referee_assigned", {"yes"}),
         ("stroke_took_long", "policy_penalty", {"one_stroke", "general", "disqualification"}),
         ("scorecard_fault", "conduct_finding", {"disqualified", "no_disqualification"}),

@@ -35,11 +35,22 @@ Where a stroke is cancelled in one of two matches, two balls are played on (Rule
 
 _UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})
 """Incidents of which too little is told in a match: which mistake it was, and so whether the hole is lost by it."""
+_DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "card_handicap_wrong": {"handicap_shown": frozenset({"right"})},
+    "green_tested": {"green_test": frozenset({"otherwise"})},
+    "no_play_zone": {"no_play_zone_interference": frozenset({"none"})},
+    "practised_before_round": {"within_practice_limits": frozenset({"yes"})},
+    "shoes_worn": {"shoes_barred": frozenset({"no"})},
+    "stood_across_line": {"foot_on_line": frozenset({"no"})},
+    "strokes_told": {"strokes_right": frozenset({"yes"})},
+    "unreasonable_delay": {"delay_reasonable": frozenset({"yes"})},
+}
+"""By incident: answers by which what it is about did not happen, so that everybody knows that nothing is penalised."""
 
 
 def gives_itself_away(one: Situation) -> bool:
     """Return whether a situation tells the answer to the question about it, or too little for one, so that nothing is asked."""
     if one.incident in _UNTOLD_IN_MATCH and one.form is FormOfPlay.MATCH_PLAY:
         return True
-    told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}))
+    told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}), _DENIED.get(one.incident, {}))
     return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())
