@@ -147,3 +147,13 @@ def test_strokes_left_out_of_a_card_are_added_and_not_forgiven() -> None:
     )
     assert "are added" in one.answers[one.right].words
     assert not [each.words for each in one.answers if each.words == "No penalty"]
+
+
+def test_whether_a_hole_is_over_is_asked_as_that() -> None:
+    """Where a hole is over, or goes on, is the question (Rule 6.5), playing on is an answer to it; where it may be given up, none is."""
+    asked = list(islice(questions(5, incidents=("hole_completed",)), 30))
+    assert asked
+    for one in asked:
+        words = {each.words for each in one.answers}
+        assert {"No penalty; play on", "No penalty; the hole is over"} <= words
+        assert one.situation.form in (STROKE, MATCH)

@@ -1,6 +1,8 @@
 """Which two answers cannot both be right: what makes a wrong answer wrong in law, not less complete or otherwise said."""
 
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.finding_of import finding_of
+from marram.rules.findings import Finding
 from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
@@ -14,6 +16,8 @@ _PUT_DOWN = frozenset({Action.REPLACE, Action.PLACE})
 """Where the lie is altered or the spot not known, a ball is replaced by placing it on the nearest or estimated spot (Rule 14.2)."""
 _HOLE_ENDS = frozenset({Action.PLAY_ON, Action.HOLE_OVER})
 """Whoever plays on does so on the next hole, where this one is over."""
+_WHETHER_OVER = frozenset({Finding.HOLE_COMPLETED, Finding.HOLE_GOES_ON})
+"""Findings by which a hole is over, or goes on (Rule 6.5)."""
 _SAME_BALL = frozenset({Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL})
 """Both go on with the second ball, by whatever name."""
 _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF, Action.STOP_PLAY})
@@ -175,6 +179,8 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
         return False
     if _puts_back_by(one[0], other[0]):
         return False
+    if both == _HOLE_ENDS and {finding_of(one[0]), finding_of(other[0])} & _WHETHER_OVER:
+        return True  # that is what is asked
     said = next_words(*one) and next_words(*other)
     alike = (_ALIKE, _SAME_BALL, _UNDER_WAY, _PUT_DOWN, _HOLE_ENDS)
     return bool(said) and len(both) > 1 and not any(both <= each for each in alike)

@@ -35,6 +35,8 @@ Where a stroke is cancelled in one of two matches, two balls are played on (Rule
 
 _UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})
 """Incidents of which too little is told in a match: which mistake it was, and so whether the hole is lost by it."""
+_MAY_GIVE_UP = frozenset({FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY, FormOfPlay.STABLEFORD})
+"""Forms of play in which whoever has not holed out may go on or stop, so that whether the hole is over is up to the player (Rule 6.5)."""
 _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
     "card_handicap_wrong": {"handicap_shown": frozenset({"right"})},
     "green_tested": {"green_test": frozenset({"otherwise"})},
@@ -51,6 +53,8 @@ _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
 def gives_itself_away(one: Situation) -> bool:
     """Return whether a situation tells the answer to the question about it, or too little for one, so that nothing is asked."""
     if one.incident in _UNTOLD_IN_MATCH and one.form is FormOfPlay.MATCH_PLAY:
+        return True
+    if one.incident == "hole_completed" and one.form in _MAY_GIVE_UP:
         return True
     told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}), _DENIED.get(one.incident, {}))
     return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())

@@ -58,6 +58,8 @@ do not, so that whoever chose such an answer whatever was told was right in 45 o
 choice; one in four is chance)."""
 RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_placed_after_two_drops", "crossing_point_was_wrong", "dropped_in_penalty_area", "dropped_once_more", "dropped_with_disability", "mistake_in_relief_noticed", "relief_ball_moved_by_nature"})  # fmt: skip
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
+FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
+"""Of these, incidents that ask for further relief, whose price is another matter (Rule 17.2a)."""
 OF_ONE_FORM = frozenset({Finding.HOLE_MAY_BE_GIVEN_UP, Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
 _OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
@@ -185,7 +187,12 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             continue  # such a score names its form of play
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
-        if one.incident in RELIEF_UNDER_WAY and differs_by_price_of_relief(one.ruling, near.ruling):
+        further = one.incident in FURTHER_RELIEF and one.ruling.penalties == near.ruling.penalties
+        if (
+            one.incident in RELIEF_UNDER_WAY
+            and not further
+            and differs_by_price_of_relief(one.ruling, near.ruling)
+        ):
             continue
         said = said_as_answer(one, near.ruling, near.form, by_finding)
         if said in {right.words, *chosen} or not is_believable(one, near):
