@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from marram.demo import EVENT
@@ -135,6 +135,7 @@ def test_what_is_given_and_not_used_is_said() -> None:
 KEYS = tuple(EventFile.__dataclass_fields__)
 
 
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])  # a busy machine is no fault of a file
 @given(
     st.dictionaries(
         st.sampled_from(KEYS) | st.text(max_size=12),
