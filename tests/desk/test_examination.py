@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from functools import cache
 from io import BytesIO
@@ -31,6 +32,7 @@ from marram.records.examinations import (
 from marram.records.retired_items import retired
 from marram.teach.examinations.kept_paper import KeptItem, KeptPapers, read_papers, sat, to_look_at, written
 from marram.teach.examinations.paper import Examination, examination
+from marram.teach.examinations.printing import kept_pdf, mark_of
 from marram.words.texts import short_day_words
 from marram.words.texts import text as said
 from tests.cli.running import marram
@@ -295,3 +297,88 @@ def test_times_are_those_of_the_clubs_clocks(app: FastAPI, kept: KeptHere) -> No
     assert day in referee.get("/examination").text
     for address in ("/people", "/me"):
         assert referee.get(address).context["moment"](NOW.isoformat()) == day, address
+
+
+def test_a_device_that_sits_a_paper_is_shown_nothing_else(app: FastAPI, kept: KeptHere) -> None:
+    """Without the book neither book nor quiz nor a ruling, from when its paper opened until it is handed in; others see all."""
+    _, (ada, _) = begun(kept)
+    phone, other = signed_in(app, kept, "referee"), signed_in(app, kept, "referee")
+    assert phone.get("/book").status_code == 200
+    paper = phone.get(f"/examination/{ada.code}")
+    assert "/begin" not in paper.text
+    for path in ("/", "/book", "/book/rule/16", "/quiz", "/begin", "/walk", "/log"):
+        found = phone.get(path)
+        assert (found.status_code, found.headers["location"]) == (303, f"/examination/{ada.code}"), path
+    assert phone.get("/api/offline/book").status_code == 403
+    assert other.get("/book").status_code == 200
+    stamp = signature(phone, f"/examination/{ada.code}")
+    phone.post(f"/examination/{ada.code}", data={"csrf": stamp, "step": "hand_in"})
+    assert phone.get("/book").status_code == 200
+
+
+def test_with_the_book_the_rules_are_read_and_no_ruling(app: FastAPI, kept: KeptHere) -> None:
+    """The paper leads to the Rules in another window; situations with their rulings stay closed."""
+    given = written(replace(exam(), open_book=True), "Quillsand Links")
+    one = keep_examination(kept.records, kept.event_id, given, ["A", "B"], minutes=60, candidates=1, now=NOW)
+    begin(kept.records, one, NOW)
+    (ada,) = sitters(kept.records, one)
+    phone = signed_in(app, kept, PUBLIC)
+    assert 'href="/book"' in phone.get(f"/examination/{ada.code}").text
+    for path in ("/book", "/book/rule/16", "/book/definitions", "/book/local-rules"):
+        assert phone.get(path).status_code == 200, path
+    for path in ("/book/incident/ball_lost", "/book/situation/ball_lost"):
+        assert phone.get(path).headers["location"] == f"/examination/{ada.code}", path
+
+
+def test_printed_papers_are_entered_and_marked_with_the_others(app: FastAPI, kept: KeptHere) -> None:
+    """A line for each candidate; a line that cannot be read changes nothing, and what was typed stays; a device's answers too."""
+    one, (ada, bo) = begun(kept, NOW - timedelta(minutes=75))
+    right = ["".join("ABCD"[item.right] for item in items_of(one, each)) for each in (ada, bo)]
+    referee, page = signed_in(app, kept, "referee"), f"/examining/{one.id}"
+
+    def entered(lines: str) -> str:
+        return referee.post(
+            page, data={"csrf": signature(referee, page), "step": "enter", "answers": lines}
+        ).text
+
+    told = entered(f"1 {right[0]}\n2 {right[1]}A\n7 {right[0]}\n1 {right[0]}")
+    assert "Candidate 2: 6 answers; the form has 5 items." in told
+    assert "begin with the number of a candidate" in told
+    assert "Candidate 1 is there twice." in told
+    assert f"7 {right[0]}" in told
+    assert not chosen_by(kept.records, ada)
+    assert "Candidate 1, item 1:" in entered(f"1 Z{right[0][1:]}")
+
+    entered(f"1 {right[0].lower()}\n\n2: {' '.join(right[1][:-1])} -")
+    referee.post(page, data={"csrf": signature(referee, page), "step": "close"})
+    shown = referee.get(page)
+    assert [(each["mark"].right, each["late"]) for each in shown.context["candidates"]] == [
+        (ITEMS, 0),
+        (ITEMS - 1, 0),
+    ]
+    assert said("examining.arrived.paper", answered=ITEMS) in shown.text
+    entered(f"2 {right[1]}")
+    assert referee.get(page).context["candidates"][1]["mark"].right == ITEMS
+
+
+def test_what_was_answered_on_a_device_is_not_entered_over(app: FastAPI, kept: KeptHere) -> None:
+    """The examiner is told, and the device's answers stand."""
+    one, (ada, _) = begun(kept)
+    sent(signed_in(app, kept, PUBLIC), ada, (1, 2, 1))
+    referee, page = signed_in(app, kept, "referee"), f"/examining/{one.id}"
+    data = {"csrf": signature(referee, page), "step": "enter", "answers": f"1 {'A' * ITEMS}"}
+    assert "Candidate 1 answered on a device" in referee.post(page, data=data).text
+    assert {item: each.place for item, each in chosen_by(kept.records, ada).items()} == {1: 2}
+
+
+def test_a_printed_paper_names_its_key_and_not_what_draws_it() -> None:
+    """Paper and key bear one mark; the seed, by which anybody draws the key, stands on the key alone."""
+    paper, key = (
+        PdfReader(BytesIO(kept_pdf(read_papers(papers()), "A", key=one))).pages[0].extract_text()
+        for one in (False, True)
+    )
+    mark = mark_of([one.ident for one in exam().forms[0].items])
+    assert mark in paper
+    assert mark in key
+    assert "seed 3" in key
+    assert "seed" not in paper

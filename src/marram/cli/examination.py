@@ -178,7 +178,16 @@ def _lines(exam: Examination) -> Iterator[Line]:
         )
     yield "quiet", text("examinations.known")
     yield "quiet", text("examinations.weights")
-    yield "quiet", text("examinations.again", seed=exam.seed)
+    yield (
+        "quiet",
+        text(
+            "examinations.again",
+            seed=exam.seed,
+            count=len(exam.forms[0].items),
+            level=exam.level,
+            forms=len(exam.forms),
+        ),
+    )
 
 
 def _covered(one: Form) -> str:

@@ -25,6 +25,7 @@ from marram.desk.shell.errors import register
 from marram.desk.shell.guard import Guard
 from marram.desk.shell.placing import Placing
 from marram.desk.shell.workplace import Workplace, with_holes, workplaces
+from marram.desk.teaching.closed_book import ClosedBook
 from marram.services.cases.event import Event, read_event
 from marram.services.ground.holes import green_slopes
 
@@ -94,6 +95,7 @@ def create_app(
             app.mount(f"/static/{room}", AsItLies(directory=folder), name=f"static-{room}")
             app.mount(f"/static/{{version}}/{room}", ForEver(room), name=f"kept-{room}")
     register(app)
+    app.add_middleware(ClosedBook)
     app.add_middleware(Doorkeeper)
     app.add_middleware(Placing)
     app.add_middleware(Compressing)

@@ -22,7 +22,7 @@ def examination_pdf(
 
     Args:
         title: its name.
-        about: form, level, with the book or without.
+        about: level, with the book or without, by what its key is known.
         items: each with ``number``, ``told``, ``answers`` (``letter``, ``words``, ``right``, ``why``) and ``note``.
         key: whether it is the key, which is not for candidates.
         instructions: what candidates are told, a sentence each.

@@ -1,4 +1,4 @@
-"""Examinations sat on screen: kept as drawn, begun and closed for all, a code for each candidate, the latest choice of each item."""
+"""Examinations sat on screen, or on paper: kept as drawn, begun and closed for all, a code for each candidate, the latest choice of each item."""
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from secrets import choice
 from typing import Any
 
-from sqlalchemy import func, select, update
+from sqlalchemy import delete, func, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 
 from marram.errors import InputError
@@ -19,6 +19,8 @@ from marram.said import said
 CODE_LENGTH = 8
 """Letters of a candidate's code (own choice): 8 of 31 are not guessed while an examination is sat."""
 MOST_CANDIDATES, MOST_MINUTES, MOST_EXTRA = 120, 600, 300
+ON_PAPER = 0
+"""The turn of an answer that the examiner entered from a printed paper; on a device turns begin with 1."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -231,6 +233,28 @@ def answer(records: Records, one: Sitter, chosen: Iterable[tuple[int, int, int]]
                 )
             )
     return True
+
+
+def enter(records: Records, one: Sitter, chosen: Mapping[int, int], now: datetime) -> None:
+    """Keep what a candidate ticked on a printed paper, by item, in place of what was entered before; the paper is handed in.
+
+    Raises:
+        InputError: the candidate answers on a device.
+    """
+    dialect = sqlite if records.is_file else postgresql
+    own = CandidateAnswer.candidate_id == one.id
+    on_screen = select(CandidateAnswer.item).where(own, CandidateAnswer.turn > ON_PAPER)
+    with records.writing() as connection:
+        if connection.execute(on_screen).first() is not None:
+            raise InputError(
+                said("Candidate {number} answered on a device: nothing was entered.", number=one.number)
+            )
+        connection.execute(delete(CandidateAnswer).where(own))
+        for item, place in chosen.items():
+            values = {"candidate_id": one.id, "item": item, "place": place, "turn": ON_PAPER}
+            connection.execute(dialect.insert(CandidateAnswer).values({**values, "arrived_at": instant(now)}))
+        same = (Candidate.id == one.id, Candidate.handed_in_at.is_(None))
+        connection.execute(update(Candidate).where(*same).values(handed_in_at=instant(now)))
 
 
 def hand_in(records: Records, one: Sitter, now: datetime) -> None:

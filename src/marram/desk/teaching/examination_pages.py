@@ -14,6 +14,7 @@ from marram.desk.people.answers import NO_STORE, page, too_often
 from marram.desk.people.moments import moments_of
 from marram.desk.people.who import may
 from marram.desk.shell.errors import answer
+from marram.desk.teaching.closed_book import sits_on
 from marram.records import examinations as kept_examinations
 from marram.records import retired_items
 from marram.records.examinations import Chosen, Sat, Sitter, chosen_by, chosen_in, hand_in, sitter_of, sitters
@@ -194,7 +195,9 @@ def _page(request: Request, kept: KeptHere, one: Sat, sitter: Sitter, *, handing
     if one.state == "closed":
         context |= _result(kept, one, sitter, items, held)
     name = "examination_handing.html" if sits and handing else "examination_paper.html"
-    return page(request, name, title=text("examining.title"), **context)
+    shown = page(request, name, title=text("examining.title"), **context)
+    sits_on(request, shown, sitter, sits=sits)
+    return shown
 
 
 def _shown(number: int, item: KeptItem, chosen: Chosen | None) -> dict[str, Any]:

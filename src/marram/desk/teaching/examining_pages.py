@@ -1,6 +1,6 @@
 """An examination as its examiner meets it: drawn up, begun, collected; the results, what they say of each item, retiring."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime
 from secrets import randbelow
 from typing import Annotated, Any, Literal
@@ -15,17 +15,20 @@ from marram.desk.shell.errors import answer
 from marram.desk.shell.reached import only_here, qr_code, reached_by
 from marram.desk.shell.workplace import workplace
 from marram.desk.teaching.examination_pages import papers_of
+from marram.errors import InputError
 from marram.paper.paper_size import PaperSize
 from marram.records.examinations import (
     MOST_CANDIDATES,
     MOST_EXTRA,
     MOST_MINUTES,
+    ON_PAPER,
     Chosen,
     Sat,
     Sitter,
     begin,
     chosen_in,
     close,
+    enter,
     examination_of,
     give_extra,
     how_far,
@@ -34,6 +37,7 @@ from marram.records.examinations import (
     sitters,
 )
 from marram.records.retired_items import restore, retire, retired
+from marram.teach.examinations.entered import NONE, read_entered
 from marram.teach.examinations.kept_paper import KeptItem, sat, written
 from marram.teach.examinations.paper import MOST_FORMS, MOST_ITEMS, examination
 from marram.teach.examinations.printing import kept_pdf
@@ -62,10 +66,11 @@ class Wanted(BaseModel):
 class Step(BaseModel):
     """What the examiner does: a step, with the candidate or item it is about."""
 
-    step: Literal["begin", "close", "reopen", "extra", "retire", "restore"]
+    step: Literal["begin", "close", "reopen", "extra", "enter", "retire", "restore"]
     candidate: int = Field(1, ge=1, le=MOST_CANDIDATES)
     extra: int = Field(0, ge=0, le=MOST_EXTRA)
     item: str = Field("", max_length=36)
+    answers: str = Field("", max_length=MOST_CANDIDATES * (MOST_ITEMS * 3 + 8))
 
 
 @router.post("/examination")
@@ -98,8 +103,12 @@ def examiner(request: Request, ident: str) -> Response:
     """Show an examination: candidates with their codes and how far they are; once collected, results and items."""
     kept = kept_here(request)
     one = examination_of(kept.records, kept.event_id, ident)
-    if one is None:
-        return _none(request)
+    return _none(request) if one is None else _page(request, kept, one)
+
+
+def _page(
+    request: Request, kept: KeptHere, one: Sat, faults: Sequence[str] = (), entered: str = ""
+) -> Response:
     papers = papers_of(one.papers)
     people, every = sitters(kept.records, one), chosen_in(kept.records, one)
     out = retired(kept.records)
@@ -126,13 +135,16 @@ def examiner(request: Request, ident: str) -> Response:
         fewest=FEWEST_CANDIDATES,
         most_extra=MOST_EXTRA,
         only_here=only_here(request),
+        faults=faults,
+        entered=entered,
+        none=NONE,
         clock=lambda at: clock_words(at.astimezone(kept.zone)),
     )
 
 
 @router.post("/examining/{ident}")
 def lead(request: Request, ident: str, taken: Annotated[Step, Form()]) -> Response:
-    """Begin, collect, take papers again, give a candidate more time, retire an item or take that back."""
+    """Begin, collect, take papers again, give more time, enter printed papers, retire an item or take that back."""
     kept = kept_here(request)
     one = examination_of(kept.records, kept.event_id, ident)
     if one is None:
@@ -146,6 +158,12 @@ def lead(request: Request, ident: str, taken: Annotated[Step, Form()]) -> Respon
         reopen(records, one)
     elif taken.step == "extra":
         give_extra(records, one, taken.candidate, taken.extra)
+    elif taken.step == "enter":
+        try:
+            _enter(kept, one, taken.answers, now)
+        except InputError as error:
+            return _page(request, kept, one, [spoken(each) for each in error.faults], taken.answers)
+        place = "#progress"
     else:
         place = _retiring(kept, one, taken.item, taken.step == "retire", now)
     return RedirectResponse(f"/examining/{one.id}{place}", 303, headers=NO_STORE)
@@ -186,6 +204,17 @@ def printed(
     return Response(made, media_type="application/pdf", headers=NO_STORE)
 
 
+def _enter(kept: KeptHere, one: Sat, given: str, now: datetime) -> None:
+    forms = papers_of(one.papers).forms
+    people = {each.number: each for each in sitters(kept.records, one)}
+    read = read_entered(
+        given,
+        {number: [len(item.answers) for item in forms[each.form]] for number, each in people.items()},
+    )
+    for number, chosen in read.items():
+        enter(kept.records, people[number], chosen, now)
+
+
 def _none(request: Request) -> Response:
     return answer(request, 404, "no_examination", [text("examining.no_such")])
 
@@ -213,7 +242,12 @@ def _candidate(
     return {
         "sitter": sitter,
         "answered": len(chosen),
-        "late": sum(1 for each in chosen.values() if ends is not None and each.arrived_at > ends),
+        "late": sum(
+            1
+            for each in chosen.values()
+            if each.turn != ON_PAPER and ends is not None and each.arrived_at > ends
+        ),
+        "on_paper": bool(chosen) and all(each.turn == ON_PAPER for each in chosen.values()),
         "mark": mark,
     }
 

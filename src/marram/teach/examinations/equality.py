@@ -7,6 +7,7 @@ Until candidates have answered, it shows that forms are equal as far as the grap
 from dataclasses import dataclass
 from math import exp, sqrt
 from random import Random
+from statistics import fmean
 
 from marram.teach.examinations.paper import Form
 from marram.teach.examinations.statistics import correlation, kr20
@@ -15,6 +16,8 @@ HARDNESS = {1: -1.0, 2: 0.0, 3: 1.0}
 """The difficulty of each level in logits (own choice: a medium item is even odds for a candidate of ability 0)."""
 SPREAD = 0.5
 """How far an item may be from the difficulty of its level, as a standard deviation in logits (own choice)."""
+DRAWS = 25
+"""How often the difficulties of the items are drawn: one draw alone makes one form harder by chance (own choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,8 +27,8 @@ class Equality:
     Attributes:
         means: the mean score of each form, in items.
         deviations: the standard deviation of each form, in items.
-        difference: the mean of the differences between the two scores of a candidate, in items.
-        error: its standard error.
+        difference: the mean of the differences between the two scores of a candidate, in items, over all draws.
+        error: its standard error, by how far the draws differ.
         correlation: of the two scores (parallel-forms reliability).
         reliability: KR-20 of each form.
     """
@@ -39,8 +42,29 @@ class Equality:
 
 
 def equality(one: Form, other: Form, candidates: int = 2000, seed: int = 1) -> Equality:
-    """Return how equal two forms are over simulated candidates, abilities standard normal; the same for the same seed."""
+    """Return how equal two forms are over simulated candidates, abilities standard normal; the same for the same seed.
+
+    Args:
+        one: a form.
+        other: the other.
+        candidates: how many there are over all draws, :data:`DRAWS` at least.
+        seed: the seed.
+    """
     lot = Random(seed)  # noqa: S311 - a seed, no secret
+    found = [_drawn(one, other, max(2, candidates // DRAWS), lot) for _ in range(DRAWS)]
+    differences = [each.difference for each in found]
+    return Equality(
+        (fmean(each.means[0] for each in found), fmean(each.means[1] for each in found)),
+        (fmean(each.deviations[0] for each in found), fmean(each.deviations[1] for each in found)),
+        fmean(differences),
+        _deviation(differences) / sqrt(DRAWS),
+        fmean(each.correlation for each in found),
+        (fmean(each.reliability[0] for each in found), fmean(each.reliability[1] for each in found)),
+    )
+
+
+def _drawn(one: Form, other: Form, candidates: int, lot: Random) -> Equality:
+    """Return what one draw of the items' difficulties says; its error is that of its candidates."""
     abilities = [lot.gauss(0, 1) for _ in range(candidates)]
     scores = [_scores(form, abilities, lot) for form in (one, other)]
     first, second = ([float(sum(row)) for row in each] for each in scores)

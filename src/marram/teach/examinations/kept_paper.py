@@ -3,6 +3,7 @@
 import json
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from marram.teach.book.permanent import address_of
@@ -67,6 +68,12 @@ def read_papers(given: str) -> KeptPapers:
     found = json.loads(given)
     forms = {letter: tuple(_read(one) for one in items) for letter, items in found["forms"].items()}
     return KeptPapers(found["seed"], found["level"], found["open_book"], forms)
+
+
+@lru_cache(maxsize=16)
+def with_the_book(given: str) -> bool:
+    """Return whether the book may be used with papers that :func:`written` made."""
+    return read_papers(given).open_book
 
 
 def sat(

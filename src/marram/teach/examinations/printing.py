@@ -1,5 +1,7 @@
 """An examination as PDF and as a document: the candidate's paper never holds what the key holds."""
 
+from collections.abc import Sequence
+from hashlib import sha256
 from typing import Any
 
 from marram.paper.examination import examination_pdf
@@ -18,7 +20,7 @@ def form_pdf(
 ) -> bytes:
     """Return a form as PDF: the candidate's paper, or the key."""
     items = [_printed(one, number, course, key=key) for number, one in enumerate(form.items, start=1)]
-    about = about_of(exam, form)
+    about = _about(exam, [one.ident for one in form.items], exam.seed if key else None)
     title = text("examinations.key" if key else "examinations.paper", letter=form.letter)
     words = () if key else instructions(exam, form)
     return examination_pdf(title, about, items, key=key, instructions=words, paper=paper)
@@ -27,8 +29,7 @@ def form_pdf(
 def kept_pdf(papers: KeptPapers, form: str, *, key: bool, paper: PaperSize = PaperSize.A4) -> bytes:
     """Return a form of papers that are kept as PDF: the candidate's paper, or the key."""
     items = papers.forms[form]
-    book = text("examinations.open_book" if papers.open_book else "examinations.closed_book")
-    about = text("examinations.about", level=papers.level, count=len(items), book=book, seed=papers.seed)
+    about = _about(papers, [one.ident for one in items], papers.seed if key else None)
     may = text("examinations.may_use" if papers.open_book else "examinations.may_not_use")
     words = (
         ()
@@ -60,10 +61,16 @@ def kept_pdf(papers: KeptPapers, form: str, *, key: bool, paper: PaperSize = Pap
     return examination_pdf(title, about, printed, key=key, instructions=words, paper=paper)
 
 
-def about_of(exam: Examination, form: Form) -> str:
-    """Return what a form is, in one line."""
+def mark_of(items: Sequence[str]) -> str:
+    """Return four characters by which a paper and its key are known to belong together; no item is found by them."""
+    return sha256(" ".join(items).encode()).hexdigest()[:4].upper()
+
+
+def _about(exam: Examination | KeptPapers, items: Sequence[str], seed: int | None) -> str:
+    """Return what a form is, in one line; the seed, which draws its key as well, only where one is given."""
     book = text("examinations.open_book" if exam.open_book else "examinations.closed_book")
-    return text("examinations.about", level=exam.level, count=len(form.items), book=book, seed=exam.seed)
+    told = {"level": exam.level, "count": len(items), "book": book, "mark": mark_of(items)}
+    return text("examinations.about" if seed is None else "examinations.about_key", seed=seed, **told)
 
 
 def instructions(exam: Examination, form: Form) -> tuple[str, ...]:

@@ -80,6 +80,8 @@ async function page(request, address) {
   try {
     return await (ROOM.test(address.pathname) ? fetch(request) : Promise.race([fetch(request), late()]));
   } catch {
+    const sat = await paperSat();
+    if (sat) return Response.redirect(sat, 302);
     if (WALK.test(address.pathname) && (await keptOf(address.pathname))) return kept;
     if (HELD.data.includes(address.pathname)) return (await keptOf(address.pathname)) ?? kept;
     return Response.redirect(`/offline#${placeIn(address)}`, 302);
@@ -112,6 +114,18 @@ async function keptOf(path) {
 }
 
 const paperOf = async (path) => (await caches.has(PAPERS)) && (await caches.open(PAPERS)).match(path);
+
+// The address of a paper that is being sat without the book, and whose time is not over.
+async function paperSat() {
+  if (!(await caches.has(PAPERS))) return null;
+  const cache = await caches.open(PAPERS);
+  for (const { url } of await cache.keys()) {
+    if (!PAPER.test(new URL(url).pathname)) continue;
+    const ends = (await (await cache.match(url)).text()).match(/data-alone="([^"]+)"/)?.[1];
+    if (Date.parse(ends) > Date.now()) return url;
+  }
+  return null;
+}
 
 // Return the store of whoever is signed in now; of anybody else nothing stays. Nobody signed in: nothing is kept.
 async function ownStore() {

@@ -3,7 +3,8 @@
 TEXTS: dict[str, str] = {
     "paper": "Referee examination: form {letter}",
     "key": "Key: form {letter}",
-    "about": "Level {level}, {count} items, {book}, seed {seed}",
+    "about": "Level {level}, {count} items, {book}, paper {mark}",
+    "about_key": "Level {level}, {count} items, {book}, paper {mark}, seed {seed}",
     "open_book": "with the book",
     "closed_book": "without the book",
     "may_use": "The Rules of Golf, with Clarifications and Committee Procedures, may be used.",
@@ -34,7 +35,7 @@ TEXTS: dict[str, str] = {
     "submit": "Mark my answers",
     "result": "{right} of {of} right: {percent} per cent, {grade}.",
     "written": "Written: {path}",
-    "again": "The same again: marram examination draw --seed {seed}",
+    "again": "The same again: marram examination draw --seed {seed} --count {count} --level {level} --forms {forms}; items retired since then are left out.",
     "level": "Level",
     "draw": "Draw a paper",
     "count": "Items",
