@@ -2,6 +2,7 @@
 
 import json
 from datetime import date, timedelta
+from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -23,8 +24,9 @@ from marram.rules.incidents import INCIDENTS
 from marram.rules.incidents.incident import Incident
 from marram.rules.ruling import Action, Ruling
 from marram.teach.situations.fitting_together import contradict
+from marram.teach.what_changed import kept as kept_changes
 from marram.teach.what_changed.grouping import key_of, walked
-from marram.teach.what_changed.kept import CLARIFICATIONS, FILE, PAIRS, found, found_now
+from marram.teach.what_changed.kept import CLARIFICATIONS, FILE, OTHER_PAIRS, PAIRS, found, found_now
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE, SINCE_2019, SINCE_2023
 from marram.teach.what_changed.telling import SEVERAL_BREACHES, told
 
@@ -105,7 +107,33 @@ def test_examples_show_what_their_sentences_say() -> None:
 
 def test_what_the_package_keeps_is_what_the_book_says() -> None:
     """`make changes` writes it; nobody edits it by hand."""
-    assert json.loads(FILE.read_text(encoding="utf-8")) == found_now()
+    kept = json.loads(FILE.read_text(encoding="utf-8"))["pairs"]
+    assert kept[: len(PAIRS)] == found_now(PAIRS)["pairs"]
+    assert [(one["from"], one["to"]) for one in kept[len(PAIRS) :]] == [
+        (earlier.isoformat(), later.isoformat()) for earlier, later in OTHER_PAIRS
+    ]
+
+
+def test_between_other_days_is_kept_what_the_days_between_add_up_to() -> None:
+    """A change between two days is one of those of the steps between them, and its example is ruled otherwise on the two."""
+    steps = list(pairwise(sorted({*EDITIONS, *CLARIFIED_ON})))
+    of_step = {step: {one.key for one in found(*step)} for step in steps}
+    for earlier, later in OTHER_PAIRS:
+        keys = {one.key for one in found(earlier, later)}
+        assert keys == set().union(
+            *(some for (first, last), some in of_step.items() if earlier <= first and last <= later)
+        ), (earlier, later)
+        for one in found(earlier, later):
+            ruled = [rule(one.example.incident, one.example.facts, played_on=day) for day in (earlier, later)]
+            assert substance(ruled[0]) != substance(ruled[1]), one.key
+
+
+def test_any_two_days_are_told_without_a_walk(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whichever days since 2019 are given, what is kept answers; only the former Rules' few incidents are walked."""
+    monkeypatch.setattr(kept_changes, "what_changed", lambda *_: pytest.fail("the book was walked"))
+    assert found(date(2022, 6, 1), date(2024, 3, 5))
+    assert found(date(2019, 1, 20), date(2025, 7, 1))
+    assert not found(date(2023, 2, 1), date(2024, 12, 31))
 
 
 @pytest.mark.parametrize(("days", "known"), [(DAYS_2019, SINCE_2019), (DAYS_2023, SINCE_2023)])
@@ -214,7 +242,7 @@ def test_the_day_of_a_clarification_is_told_by_itself(day, keys) -> None:
     assert found(day, day + timedelta(days=30)) == ()
 
 
-def test_days_between_which_nothing_is_kept_are_walked() -> None:
+def test_since_an_edition_came_into_force_its_clarifications_add_up() -> None:
     """From the first day of 2023 to today only what was clarified since has moved; the sum of the two days."""
     since = {one.key for one in found(date(2023, 1, 1), date(2026, 6, 1))}
 

@@ -4,11 +4,12 @@
 """
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import asdict
 from datetime import date, timedelta
 from functools import cache
 from importlib.resources import files
+from itertools import combinations
 from typing import Any
 
 from marram.course.progress import Progress, no_progress
@@ -16,6 +17,7 @@ from marram.rules.editions import (
     CLARIFIED_ON,
     EDITION_2019,
     EDITION_2023,
+    EDITIONS,
     FORMER_RULES,
     as_clarified,
     decided_since,
@@ -30,11 +32,16 @@ EDITIONS_COMPARED = (
 CLARIFICATIONS = tuple((day - timedelta(days=1), day) for day in CLARIFIED_ON)
 """The day of each clarification that decides something otherwise, with the day before."""
 PAIRS = (*EDITIONS_COMPARED, *CLARIFICATIONS)
+"""What is asked for most; each has its words tried by tests."""
+_STATES = sorted({*EDITIONS, *CLARIFIED_ON})
+_ASKED = {(decided_since(earlier), decided_since(later)) for earlier, later in PAIRS}
+OTHER_PAIRS = tuple(pair for pair in combinations(_STATES, 2) if pair not in _ASKED)
+"""Any two other days since 2019 lie in one of these pairs. (Former Rules are compared in the few incidents of teaching, at once.)"""
 FILE = files("marram.teach.what_changed") / "found.json"
 
 
-def found_now() -> dict[str, Any]:
-    """Walk the book and return what ``found.json`` should hold."""
+def found_now(pairs: Iterable[tuple[date, date]] = (*PAIRS, *OTHER_PAIRS)) -> dict[str, Any]:
+    """Walk the book and return what ``found.json`` should hold, or of it what is found between some days."""
     return {
         "marram": 1,
         "kind": "what_changed",
@@ -44,7 +51,7 @@ def found_now() -> dict[str, Any]:
                 "to": later.isoformat(),
                 "changes": [asdict(one) for one in what_changed(earlier, later)],
             }
-            for earlier, later in PAIRS
+            for earlier, later in pairs
         ],
     }
 
