@@ -17,12 +17,14 @@ if TYPE_CHECKING:
     from marram.rules.engine.request import rule
     from marram.rules.story.combine import combine
     from marram.rules.story.story import Happened, rule_situation, rule_story
+    from marram.teach.what_changed.asking import changes
 
 __version__ = "0.1.0"
-__all__ = ["Happened", "__version__", "combine", "rule", "rule_situation", "rule_story"]
+__all__ = ["Happened", "__version__", "changes", "combine", "rule", "rule_situation", "rule_story"]
 
 _WHERE = {
     "Happened": "rules.story.story",
+    "changes": "teach.what_changed.asking",
     "combine": "rules.story.combine",
     "rule": "rules.engine.request",
     "rule_situation": "rules.story.story",

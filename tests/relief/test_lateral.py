@@ -3,11 +3,13 @@
 from math import acos, hypot, pi, sqrt
 
 import pytest
-from shapely.geometry import box
+from shapely.geometry import Polygon, box
 
 from marram.course.model import Feature, Kind
 from marram.errors import BadPlace
 from marram.relief import Bound, Drawn, NeedsPlace, Place, Player, Situation, relief_areas
+from marram.relief.constructions.opposite_side import opposite_point
+from marram.rules.relief_option import Limit, Reference, ReliefKind
 from tests.relief.ground_for_tests import (
     HOLE,
     IN_2023,
@@ -15,7 +17,10 @@ from tests.relief.ground_for_tests import (
     LATERAL_PENALTY_AREA,
     LATERAL_UNPLAYABLE,
     PLAYER,
+    POND,
     course,
+    course_at,
+    option,
 )
 
 
@@ -154,3 +159,39 @@ def test_a_club_length_that_cannot_be_is_refused(length):
     """Clubs other than putters measure 18 to 48 inches (Equipment Rules)."""
     with pytest.raises(BadPlace, match="club-length"):
         Player(club_length=length)
+
+
+OPPOSITE = option(
+    ReliefKind.LATERAL, Reference.OPPOSITE_EDGE, 2, Limit.NOT_NEARER, Limit.OUTSIDE_PENALTY_AREA
+)
+
+
+def test_the_opposite_side_is_found_on_the_map_as_far_from_the_hole():
+    """Model Local Rule B-2: the reference point lies on the other edge, at the same distance; that the map found it is said."""
+    area = draw(OPPOSITE, (30.0, 82.0), entry=(20.0, 80.0)).areas[0]
+
+    x, y = area.reference
+    assert x == pytest.approx(POND.bounds[2])
+    assert hypot(x - HOLE[0], y - HOLE[1]) == pytest.approx(hypot(20.0 - HOLE[0], 80.0 - HOLE[1]))
+    assert "relief.opposite_as_mapped" in area.assumed
+    assert area.contains(x + 0.5, y - 0.6).inside
+    assert not area.contains(x - 0.5, y - 0.6).inside
+
+
+def test_where_both_ways_lead_across_the_farther_edge_is_the_opposite_one():
+    """From the tip of a spit there is water on both sides: a bay 10 m wide on one, the pond on the other."""
+    shore = Polygon([(20, 40), (20, 100), (60, 100), (60, 40), (32, 40), (30, 80), (28, 40)])
+    pond = Feature(Kind.RED_PENALTY_AREA, "shore", shore)
+    place = Situation(course_at((0.0, 200.0), pond), 1, played_on=IN_2023, player=PLAYER, entry=(30.0, 80.0))
+    found = opposite_point(place)
+
+    assert found is not None
+    assert found[0] == pytest.approx(60.0)
+
+
+def test_where_the_circle_does_not_cross_the_penalty_area_the_point_is_asked_for():
+    """An edge straight across the line of play has no opposite side as far from the hole: nothing is made up."""
+    pond = Feature(Kind.RED_PENALTY_AREA, "across", box(-40, 100, 40, 120))
+    place = Situation(course_at((0.0, 200.0), pond), 1, played_on=IN_2023, player=PLAYER, entry=(0.0, 120.0))
+
+    assert relief_areas(place, [OPPOSITE]) == [NeedsPlace(OPPOSITE, (Place.OPPOSITE_EDGE,))]

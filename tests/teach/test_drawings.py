@@ -1,12 +1,13 @@
 """Drawings of situations: what is drawn agrees with what is told, by the shapes of the map themselves."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import cache
 from itertools import islice
 from math import hypot
 from random import Random
+from typing import Any
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -19,7 +20,12 @@ from marram.demo import COURSE
 from marram.relief.interference.usual_footprint import facing, footprint
 from marram.relief.pictures.lettering import WIDTH
 from marram.rules.engine.changes import substance
-from marram.rules.relief_option import ReliefKind
+from marram.rules.engine.fact import Fact
+from marram.rules.facts.ball import Area
+from marram.rules.facts.conditions import LOCAL_RULES
+from marram.rules.facts.local_course import crossed_where_opposite_allowed
+from marram.rules.facts.penalty_area import Colour, penalty_area_colour
+from marram.rules.relief_option import Reference, ReliefKind
 from marram.teach.drawings.candidates import candidates
 from marram.teach.drawings.frames import frame_of
 from marram.teach.drawings.grounds import KINDS_IN_THE_WAY, NOT_ON_A_MAP, Grounds, WhyNone, grounds_of
@@ -27,7 +33,7 @@ from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import relief_svgs, scene_svg
 from marram.teach.drawings.symbols import shoes, stance
 from marram.teach.drawings.told import shown, why_none
-from marram.teach.situations.sampling import situations
+from marram.teach.situations.sampling import situation, situations
 
 MAP = load(COURSE)
 INCIDENTS = (
@@ -264,3 +270,44 @@ def test_a_ball_whose_spot_is_not_known_is_not_drawn_as_seen() -> None:
     found = grounds_of("unplayable_ball", facts, relief=True)
     assert isinstance(found, Grounds)
     assert not found.seen
+
+
+def _with(incident: str, known: dict[Fact[Any], object]) -> Iterator[Placed]:
+    """What is drawn of an incident of which something is known."""
+    for seed in range(8):
+        one = situation(incident, Random(seed), known=known)
+        there = None if one is None else placed(one, MAP)
+        if isinstance(there, Placed):
+            yield there
+
+
+def test_a_ball_that_is_lost_is_drawn_where_balls_are_lost() -> None:
+    """Not on a fairway, but beside the line of play; with Model Local Rule E-5, which is for such a ball, too."""
+    lost = [*drawn("ball_not_found"), *_with("ball_not_found", {LOCAL_RULES["E-5"]: True})]
+    elsewhere = [one for one in lost if one.ruled.lie.place and one.ruled.lie.place.area is Area.GENERAL_AREA]
+    assert elsewhere
+    for one in elsewhere:
+        assert not _in(one, Kind.FAIRWAY)
+        assert one.hole.line.distance(Point(one.ball)) > 10
+
+
+def test_relief_on_the_opposite_side_is_drawn_too() -> None:
+    """Model Local Rule B-2: its relief area lies across the penalty area, as far from the hole as the cross on its edge."""
+    known: dict[Fact[Any], object] = {
+        LOCAL_RULES["B-2"]: True,
+        crossed_where_opposite_allowed: True,
+        penalty_area_colour: Colour.RED,
+    }
+    every = [
+        (one, option.areas[0].reference)
+        for one in _with("ball_in_penalty_area", known)
+        for option in one.options
+        if option.option.reference is Reference.OPPOSITE_EDGE and option.areas
+    ]
+    assert every
+    for one, across in every:
+        hole, entry = (one.hole.location.x, one.hole.location.y), one.places["entry"]
+        assert across is not None
+        far = [hypot(at[0] - hole[0], at[1] - hole[1]) for at in (across, entry)]
+        assert far[0] == pytest.approx(far[1], abs=0.05)
+        assert hypot(across[0] - entry[0], across[1] - entry[1]) > 0.5

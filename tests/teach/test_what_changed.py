@@ -8,6 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from marram import changes as changes_told
+from marram.errors import InputError
 from marram.rules.editions import (
     CLARIFIED_ON,
     EDITION_2019,
@@ -29,6 +31,7 @@ from marram.teach.what_changed.grouping import key_of, walked
 from marram.teach.what_changed.kept import CLARIFICATIONS, FILE, OTHER_PAIRS, PAIRS, found, found_now
 from marram.teach.what_changed.register import BY_KEY, BY_PLACE, SINCE_2019, SINCE_2023
 from marram.teach.what_changed.telling import SEVERAL_BREACHES, told
+from tests.cli.running import marram as marram_command
 
 DAYS_2023 = as_clarified(EDITION_2019), as_clarified(EDITION_2023)
 DAYS_2019 = as_clarified(FORMER_RULES), as_clarified(EDITION_2019)
@@ -256,3 +259,26 @@ def test_what_is_rare_comes_first_for_those_who_know() -> None:
 
     assert [one.key for one in rare] == [one.key for one in common][::-1]
     assert [one.common for one in rare] == sorted((one.common for one in common), reverse=True)
+
+
+def test_from_python_it_is_told_as_by_the_shell() -> None:
+    """Editions by their years or two days; the same changes in the same order as the command prints."""
+    ours = changes_told(2019, 2023)
+    assert ours == changes_told(*DAYS_2023)
+    shell = json.loads(marram_command("changes", "--from", "2019", "--to", "2023", "--json").out)
+    assert [one.key for one in ours] == [one["key"] for one in shell["changes"]]
+    assert changes_told(2019, 2023, rare_first=True) == ours[::-1]
+
+
+@pytest.mark.parametrize(
+    ("earlier", "later", "fault"),
+    [
+        (2020, 2023, "2020 is no edition; there are 2016, 2019, 2023"),
+        (date(2024, 1, 2), date(2024, 1, 1), "2024-01-02 is not before 2024-01-01"),
+        (date(2015, 1, 2), 2019, "knows the Rules since 2016-01-01"),
+    ],
+)
+def test_days_that_cannot_be_compared_are_said(earlier, later, fault) -> None:
+    """What is wrong with them, in one sentence."""
+    with pytest.raises(InputError, match=fault):
+        changes_told(earlier, later)

@@ -248,11 +248,11 @@ class Situation:
     def penalty_area(self) -> tuple[UnitedArea, Outline] | None:
         """Return the penalty area the ball is in: at the crossing point, else at the ball."""
         if self.entry is not None:
-            near = self._crossed(self.entry)
+            near = self.crossed(self.entry)
             return near[1] if near else None
         return feature_at(self.ground.penalty_areas, self.ball, BALL_RADIUS) if self.ball else None
 
-    def _crossed(self, entry: XY) -> tuple[float, tuple[UnitedArea, Outline]] | None:
+    def crossed(self, entry: XY) -> tuple[float, tuple[UnitedArea, Outline]] | None:
         """Return the penalty area whose edge was crossed, and how far away that edge is.
 
         Where a red and a yellow one share an edge, it is the one the ball lies in.
@@ -283,7 +283,7 @@ class Situation:
         """
         if self.entry is None:
             return self
-        near = self._crossed(self.entry)
+        near = self.crossed(self.entry)
         if near is None or near[0] > EDGE_REACH:
             raise BadPlace(
                 said(

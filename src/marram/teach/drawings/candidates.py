@@ -1,7 +1,7 @@
 """Places where the ball of a situation may lie, drawn by lot; each is then held against what the map says of it."""
 
 from collections.abc import Iterator
-from math import cos, hypot, pi, sin
+from math import atan2, cos, hypot, pi, sin
 from random import Random
 
 import shapely
@@ -20,6 +20,8 @@ _WITHIN = 6.0
 """Metres: how far inside an edge a ball is tried, so that the edge stands in the drawing."""
 _OFF_LINE = 24.0
 """Metres: how far beside the line of play a ball in the general area is tried."""
+_LOST = (18.0, 45.0)
+"""Metres: how far off the line of play a ball is tried that is lost (own choice)."""
 _HOLE_RADIUS = 0.054
 """Metres: the hole is 108 mm wide (Definition of hole)."""
 
@@ -44,7 +46,7 @@ def candidates(course: Course, grounds: Grounds, first: int | None, lot: Random)
         early = lot.random() < 0.5
         if not grounds.kinds:
             hole = holes[0] if early else lot.choice(holes)
-            yield hole, _on_hole(hole, lot)
+            yield hole, _on_hole(hole, lot, lost=not grounds.seen)
             continue
         hole, feature = lot.choice(told if told and early else pairs)
         yield hole, _at(hole, feature, grounds, lot)
@@ -98,10 +100,15 @@ def _near_edge(edge: BaseGeometry, reach: float, lot: Random) -> XY:
     return at.x + far * cos(turn), at.y + far * sin(turn)
 
 
-def _on_hole(hole: Hole, lot: Random) -> XY:
-    """Return a place beside the line of play, between the tee and the green."""
+def _on_hole(hole: Hole, lot: Random, *, lost: bool) -> XY:
+    """Return a place beside the line of play, between the tee and the green; of a ball that is lost farther off."""
     along = lot.uniform(0.3, 0.92) * hole.line.length
     at = hole.line.interpolate(along)
+    if lost:
+        ahead = hole.line.interpolate(along + 1)
+        turn = atan2(ahead.y - at.y, ahead.x - at.x) + lot.choice((pi / 2, -pi / 2))
+        far = lot.uniform(*_LOST)
+        return at.x + far * cos(turn), at.y + far * sin(turn)
     return at.x + lot.uniform(-_OFF_LINE, _OFF_LINE), at.y + lot.uniform(-_OFF_LINE, _OFF_LINE)
 
 

@@ -231,6 +231,8 @@ def grounds_of(incident: str, facts: Mapping[str, Any], *, relief: bool) -> Grou
         return WhyNone.NOTHING_OF_THE_GROUND
     seen = incident not in NEVER_FOUND and not any(given.get(name) in some for name, some in NOT_SEEN.items())
     fairway = {"yes": True, "no": False}.get(given.get("cut_to_fairway_height", ""))
+    if fairway is None and not (seen or out or area):
+        fairway = False  # nobody loses a ball there
     previous = given.get("area_of_previous_stroke", "")
     if given.get("last_stroke_from_penalty_area") == "yes":
         previous = Area.PENALTY_AREA.value

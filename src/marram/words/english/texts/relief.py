@@ -86,6 +86,7 @@ TEXTS: dict[str, str] = {
     "kind.complete_relief_outside": "Complete relief outside",
     # What was taken for granted
     "assumed.crossing_point_moved_onto_edge": "The crossing point was moved onto the mapped edge.",
+    "assumed.opposite_as_mapped": "The point on the opposite edge is found on the map, as far from the hole as where the ball crossed; check it on the ground.",
     "assumed.example_spot": "An example: any spot on the line will do, however far back.",
     "assumed.example_spot_in_bunker": "An example: any spot on the line in the bunker will do.",
     "assumed.goes_on_beyond_the_drawing": "The map knows no boundary: the drawing ends where the map does, the Rules set no limit before the edge of the course.",
