@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from pypdf import PdfReader
 
@@ -187,6 +187,7 @@ def test_facts_that_lead_nowhere_any_longer_are_flagged() -> None:
     assert found.made["ruling"] != page.made["ruling"]
 
 
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(
     st.lists(
         st.dictionaries(st.sampled_from(PARTS), st.text(min_size=1).filter(str.strip), max_size=3), max_size=6

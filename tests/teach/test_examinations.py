@@ -9,7 +9,7 @@ from random import Random
 from types import SimpleNamespace
 
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from pypdf import PdfReader
 from scipy.stats import pointbiserialr
@@ -75,6 +75,7 @@ def test_what_does_not_vary_has_no_correlation() -> None:
     assert kr20([[1], [0]]) is None
 
 
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(st.lists(st.integers(1, 50), min_size=1, max_size=30), st.integers(1, 120))
 def test_shares_add_up_and_follow_their_weights(weights: list[int], count: int) -> None:
     """Every place is given, each kind within one of its exact share (the quota rule of largest remainders)."""
@@ -171,6 +172,7 @@ def test_the_forms_have_as_much_to_weigh_and_as_few_answers_to_guess_from() -> N
     assert all(abs(one - other) <= 2 for one, other in zip(*sums, strict=True))
 
 
+@settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(places=st.lists(st.lists(st.integers(1, 9), min_size=3, max_size=3), min_size=1, max_size=40))
 def test_no_form_gets_all_the_harder_items(places: list[list[int]]) -> None:
     """Each place keeps its items, one in each form, and the forms differ by no more than the items of one place."""

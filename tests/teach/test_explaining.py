@@ -6,7 +6,7 @@ from random import Random
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from marram.errors import InputError
@@ -45,7 +45,7 @@ def situations(draw):
 
 
 @given(situations())
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 def test_an_answer_that_leads_to_one_ruling_leads_there(situation) -> None:
     """Where another answer is said to lead to one ruling, ruling with it gives that one or asks on towards it."""
     incident, facts = situation

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from marram import changes as changes_told
@@ -172,7 +172,7 @@ COMPARED = [one for one in walked(EDITION_2019) if one.name in {
 
 
 @given(st.sampled_from(COMPARED), st.data())
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 def test_the_turning_points_of_a_change_make_the_difference(one: Incident, data) -> None:
     """Every change comes from at least one turning point, and each of them reads a day between the two."""
     change = data.draw(st.sampled_from(changes(one.name, *DAYS_2023)))

@@ -13,7 +13,7 @@ from marram.services.cases.conditions import Conditions
 from marram.services.ground.interference import CONDITION, NO_PLAY_ZONE, WRONG_GREEN, Interfering, interfering
 from marram.services.ground.lies import Lie
 from marram.services.ground.relief import NEAR
-from marram.teach.drawings.candidates import towards
+from marram.teach.drawings.candidates import BESIDE, towards
 from marram.teach.drawings.grounds import KINDS_IN_THE_WAY, Grounds
 
 _CLEAR = 0.15
@@ -103,8 +103,10 @@ def _away_from_edges(course: Course, hole: Hole, ball: XY) -> float:
 
 
 def _on_its_way(hole: Hole, ball: XY, area: Area | None) -> bool:
-    """Whether a ball lies where one comes to lie on this hole: past the tee, and not beyond the green."""
+    """Whether a ball lies where one comes to lie on this hole: past the tee, not beyond the green, not by another hole."""
     if area in {Area.TEEING_AREA, Area.PUTTING_GREEN}:
         return True
+    if hole.line.distance(Point(ball)) > BESIDE:
+        return False
     past = hole.line.project(Point(ball))
     return past > _PAST_THE_TEE and hole.location.distance(Point(ball)) < hole.line.length

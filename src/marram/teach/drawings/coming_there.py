@@ -20,10 +20,19 @@ _COLOURS = {"red": Kind.RED_PENALTY_AREA, "yellow": Kind.YELLOW_PENALTY_AREA}
 
 
 def places_of(
-    course: Course, hole: Hole, ball: XY, grounds: Grounds, lot: Random, *, needs_provisional: bool
+    course: Course,
+    hole: Hole,
+    ball: XY,
+    grounds: Grounds,
+    lot: Random,
+    *,
+    needs_provisional: bool,
+    needs_previous: bool,
 ) -> dict[str, XY] | None:
     """Return where the ball was played from and how it came there; ``None`` where the ground does not allow what is told."""
     ground = ground_of(course, hole.number)
+    if not grounds.previous and ground.area_at(ball) is Area.TEEING_AREA and not needs_previous:
+        return {}  # on the tee nothing was played before
     away = lot.uniform(*_STROKE)
     before = behind(hole, ball, away)
     found: dict[str, XY] = {}

@@ -163,7 +163,16 @@ def _completed(  # noqa: PLR0917 - the parts of one case
     lot: Random,
 ) -> Placed | None:
     needs_provisional = any(option.kind is ReliefKind.PROVISIONAL for option in one.ruling.relief)
-    places = places_of(course, hole, ball, grounds, lot, needs_provisional=needs_provisional)
+    needs_previous = any(option.kind is ReliefKind.STROKE_AND_DISTANCE for option in one.ruling.relief)
+    places = places_of(
+        course,
+        hole,
+        ball,
+        grounds,
+        lot,
+        needs_provisional=needs_provisional,
+        needs_previous=needs_previous,
+    )
     if places is None:
         return None
     condition = met[0].feature if met else None

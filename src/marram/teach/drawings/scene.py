@@ -24,6 +24,8 @@ from marram.words.texts import text
 
 OVERVIEW = 120.0
 """Picture units: the side of the small drawing of the whole hole."""
+_ARROW = 8.0
+"""Picture units: how far the head of an arrow reaches about its tip."""
 
 
 def scene_svg(one: Placed, *, prefix: str = "scene") -> str:
@@ -117,17 +119,33 @@ def _away(one: Placed, view: View) -> list[tuple[XY, XY, str]]:
     for words, place in far:
         tip = edge_towards(view, one.ball, place, 10.0)
         if tip is not None:
+            tip = _beside(_furniture(view), tip, view.at(one.ball))
             label = text("relief.label.away", words=words, metres=distance(one.ball, place))
             found.append((view.at(one.ball), tip, label))
     return found
 
 
-def _add_labels(parent: Node, wanted: Sequence[tuple[str, XY]], view: View) -> None:
-    taken = [
+def _furniture(view: View) -> list[Box]:
+    """Return where the arrow north and the scale stand."""
+    return [
         Box(WIDTH - 44, 0, WIDTH, 62),
         Box(0, WIDTH - 34, 12 + view.scale_bar() * view.scale + 12, WIDTH),
     ]
-    for label in place_labels(wanted, view.pixels, taken, [], []):
+
+
+def _beside(taken: Sequence[Box], tip: XY, start: XY) -> XY:
+    """Return the tip of an arrow drawn back towards its start until it stands clear of what is drawn over it."""
+    x, y = tip
+    for part in (0.96**number for number in range(80)):
+        x, y = start[0] + part * (tip[0] - start[0]), start[1] + part * (tip[1] - start[1])
+        here = Box(x - _ARROW, y - _ARROW, x + _ARROW, y + _ARROW)
+        if not any(here.overlaps(one) for one in taken):
+            break
+    return x, y
+
+
+def _add_labels(parent: Node, wanted: Sequence[tuple[str, XY]], view: View) -> None:
+    for label in place_labels(wanted, view.pixels, _furniture(view), [], []):
         if label.leader:
             (x1, y1), (x2, y2) = label.anchor, label.box.nearest(label.anchor)
             add(parent, "path", stroke(INK, 0.8), d=f"M{x1:.1f} {y1:.1f}L{x2:.1f} {y2:.1f}")
