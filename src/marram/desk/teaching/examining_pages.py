@@ -137,7 +137,7 @@ def _page(
         only_here=only_here(request),
         faults=faults,
         entered=entered,
-        none=NONE,
+        no_answer=NONE,
         clock=lambda at: clock_words(at.astimezone(kept.zone)),
     )
 
