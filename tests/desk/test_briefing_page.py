@@ -1,5 +1,6 @@
 """Slides of a briefing: the audience sees the ruling when asked for, the presenter at once, with what comes next."""
 
+from marram.rules.incidents import incident
 from marram.words.texts import text as said
 from tests.desk.asking import TestClient
 
@@ -39,3 +40,23 @@ def test_keys_of_a_remote_control_have_their_links(client: TestClient) -> None:
     assert 'data-key="show"' in asked
     assert 'data-key="next"' in asked
     assert "teaching/slides.js" in asked
+
+
+def test_no_slide_tells_the_room_its_answer_before_it_is_shown(client: TestClient) -> None:
+    """ "The ball is lost" stands above the ruling and not above the question; the presenter sees it, and the other titles stay."""
+    title = incident("ball_not_found").title
+    page = "/briefing?kind=topics&topic=ball_not_found&seed=2&count=8"
+    slides = [client.get(f"{page}&number={number}") for number in range(1, 9)]
+    hidden = [
+        one
+        for one in slides
+        if one.context["heading"] == said("briefings.situation", number=one.context["number"])
+    ]
+    assert hidden
+    assert all(title not in one.text for one in hidden)
+    assert any(
+        one.context["heading"] != said("briefings.situation", number=one.context["number"]) for one in slides
+    )
+    number = hidden[0].context["number"]
+    for more in ("&shown=1", "&presenter=1"):
+        assert client.get(f"{page}&number={number}{more}").context["heading"] == title

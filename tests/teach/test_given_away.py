@@ -6,7 +6,7 @@ from random import Random
 import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.teach.quizzes.given_away import gives_itself_away
+from marram.teach.quizzes.given_away import gives_itself_away, title_gives_away
 from marram.teach.quizzes.quiz import question, questions
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
@@ -106,3 +106,20 @@ def test_what_speaks_against_the_rest_is_not_told(
 ) -> None:
     """Two sentences of which one cannot be true beside the other, or beside the opening."""
     assert not fit_together(incident, facts, form)
+
+
+@pytest.mark.parametrize(
+    ("title", "told", "headline", "away"),
+    [
+        ("The ball is lost: not found in three minutes", "It was not found within three minutes.", "The ball is lost: one penalty stroke; play again.", True),
+        ("The ball is lost: not found in three minutes", "The ball was lost in the rough.", "The ball is lost: one penalty stroke.", False),
+        ("The ball is out of bounds, or close to the boundary", "It lay by the fence.", "Out of bounds: one penalty stroke.", False),
+        ("Another ball is played: is it a provisional ball?", "A ball was played.", "It is a provisional ball: no penalty.", False),
+        ("The putting green was repaired", "A mark was pressed down.", "That is allowed: no penalty.", False),
+    ],
+)  # fmt: skip
+def test_a_title_that_says_what_the_ruling_finds_is_known(
+    title: str, told: str, headline: str, away: bool
+) -> None:
+    """A title that asks or leaves a choice open says nothing; nor does one that only says what is told."""
+    assert title_gives_away(title, told, headline) is away

@@ -14,6 +14,7 @@ from marram.desk.shell.workplace import show, workplace
 from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.briefings.drawing_up import drawing_of, drawn_up, way_of
 from marram.teach.briefings.printing import flag_of
+from marram.teach.quizzes.given_away import title_gives_away
 from marram.words.language import language
 from marram.words.texts import text, worded
 
@@ -107,7 +108,10 @@ def slide(
         "briefing.html",
         None,
         title=deck.title,
-        page={part: page.part(part).split("\n") for part in ("title", "told", "question", "ruling", "why")},
+        page={part: page.part(part).split("\n") for part in ("told", "question", "ruling", "why")},
+        heading=page.part("title")
+        if told or not _gives_away(page)
+        else text("briefings.situation", number=at),
         flag=flag_of(page),
         place=text("briefings.page", number=at, count=len(deck.pages)),
         briefing=briefing,
@@ -133,6 +137,13 @@ def slide(
         other_url=room(at, shown=shown) if presenter else address(at, shown=shown, presenter=1),
         should_be=deck.minutes_until(at),
         whole=deck.minutes,
+    )
+
+
+def _gives_away(page: Page) -> bool:
+    """Return whether the title as made tells the room what it is asked; the teacher's own stands as it is."""
+    return "title" not in page.edited and title_gives_away(
+        page.part("title"), page.part("told"), page.part("ruling")
     )
 
 

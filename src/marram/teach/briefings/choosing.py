@@ -6,13 +6,15 @@ from random import Random
 from typing import Any
 
 from marram.errors import InputError, did_you_mean
+from marram.rules.engine.changes import substance
 from marram.rules.engine.export import facts_of
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named
 from marram.rules.facts import vocabulary
-from marram.rules.facts.conditions import form_of_play
+from marram.rules.facts.conditions import LOCAL_RULES, form_of_play
 from marram.rules.former_names import incident_now
 from marram.rules.incidents import INCIDENTS
+from marram.rules.ruling import Ruling
 from marram.said import said, sentences
 from marram.teach.book.contents import entries
 from marram.teach.book.permanent import situation_at
@@ -20,7 +22,7 @@ from marram.teach.briefings.points import FOR_BEGINNERS, SHOWN_IN, Point, answer
 from marram.teach.situations.how_often import IN_MANY_ROUNDS, IN_MOST_ROUNDS, oddity
 from marram.teach.situations.reaching import reached, reached_from
 from marram.teach.situations.sampling import situation
-from marram.teach.situations.situation import Situation
+from marram.teach.situations.situation import Situation, ruled
 
 _NO_POINT: Point = {}
 _TRIES = 24
@@ -104,7 +106,9 @@ def of_local_rules(
         agreeing = [one for one in every if one is not None and _agrees(one, adopted)]
         agreeing = [one for one in agreeing if one.facts.keys() >= point.keys()] or agreeing
         offering = [one for one in agreeing if _relief_by(code, one)] or _beside_a_rule(code, adopted, lot)
-        plainest = min(offering or agreeing, key=_how_plain, default=None)
+        shown = offering or agreeing
+        moved = [one for one in shown if _decides(code, one)]
+        plainest = min(moved or shown, key=_how_plain, default=None)
         if plainest is not None:
             found[code] = plainest
     chosen = dict(islice(found.items(), count))
@@ -142,6 +146,15 @@ def _beside_a_rule(code: str, adopted: tuple[str, ...], lot: Random) -> list[Sit
 def _relief_by(code: str, one: Situation) -> bool:
     """Whether a ruling offers relief under a Local Rule."""
     return any(code in each.citation.split() for each in one.ruling.relief)
+
+
+def _decides(code: str, one: Situation) -> bool:
+    """Whether a situation would be ruled otherwise, were a Local Rule that is in force in it not."""
+    name = LOCAL_RULES[code].name if code in LOCAL_RULES else ""
+    if name not in one.facts:
+        return False
+    without = ruled(one.incident, {**one.facts, name: "no"}, one.form, one.played_on)
+    return isinstance(without, Ruling) and substance(without) != substance(one.ruling)
 
 
 def _drawn(ways: list[tuple[str, str]], lot: Random) -> tuple[str, Random, str]:

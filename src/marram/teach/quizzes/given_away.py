@@ -1,9 +1,11 @@
-"""Which situations tell the answer to the question about them: a penalty in words, or an end that is only said again."""
+"""Which situations, and which titles, tell the answer to the question about them: a penalty, or an end that is only said again."""
 
+import re
 from collections.abc import Mapping
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.teach.situations.situation import Situation
+from marram.word_stems import stem
 
 _TOLD_WITH: Mapping[str, frozenset[str]] = {
     "code_penalty": frozenset({"warning", "one_stroke", "general", "disqualification"}),
@@ -58,3 +60,29 @@ def gives_itself_away(one: Situation) -> bool:
         return True
     told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}), _DENIED.get(one.incident, {}))
     return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())
+
+
+_LEADS_ON = frozenset(
+    ("a", "an", "and", "are", "as", "at", "ball", "be", "been", "by", "for", "from", "had", "has", "in", "is", "it", "its", "no", "not", "of", "on", "one", "or", "other", "penalties", "penalty", "player", "player's", "stroke", "strokes", "that", "the", "their", "this", "to", "two", "was", "were", "which", "who", "with")
+)  # fmt: skip
+"""Words that say nothing of an answer: those of grammar, and what every situation is about."""
+
+
+def title_gives_away(title: str, told: str, headline: str) -> bool:
+    """Return whether a title says what the ruling finds and the situation does not tell ("The ball is lost").
+
+    A title that asks, or that names one thing or another, leaves it open.
+
+    Args:
+        title: what a situation is called.
+        told: the situation as it is told.
+        headline: the ruling in one line, what it finds before the colon.
+    """
+    if "?" in title or re.search(r"\bor\b", title):
+        return False
+    finding = headline.partition(":")[0]
+    return bool((_stems(title) & _stems(finding)) - _stems(told))
+
+
+def _stems(words: str) -> set[str]:
+    return {stem(one) for one in re.findall(r"[a-z']+", words.lower()) if one not in _LEADS_ON}

@@ -17,6 +17,7 @@ TEXTS: dict[str, str] = {
     "no_ruling": "The Rules give no ruling on this any longer.",
     "decides_otherwise": "The engine now decides this otherwise. Before: {was}",
     "own_words": "in the teacher's words",
+    "situation": "Situation {number}",
     "page": "Page {number} of {count}",
     "foot": "{title} · {number} / {count}",
     "handout": "Handout: {title}",
