@@ -12,7 +12,7 @@ from marram.rules.engine.changes import substance
 from marram.rules.engine.request import rule
 from marram.rules.facts.conditions import LOCAL_RULES
 from marram.rules.result import NeedFacts
-from marram.teach.what_changed.adopted import FILE, adopted, found_for
+from marram.teach.what_changed.adopted import FILE, adopted, asking, found_for, moved
 from marram.teach.what_changed.adoption import adoption, codes_on
 from marram.teach.what_changed.drawing import on_ground
 
@@ -48,6 +48,25 @@ def test_what_the_package_keeps_is_what_the_book_says(code) -> None:
     ]
 
     assert kept == found
+
+
+@pytest.mark.parametrize("day", [UNTIL_2022, TODAY])
+def test_of_every_local_rule_what_is_kept_holds_in_one_incident(day) -> None:
+    """Walked where it moves fewest situations, each code gives what is kept, in incidents that ask for it and no others."""
+    document = json.loads(FILE.read_text(encoding="utf-8"))["days"]
+    kept = next(one["codes"] for one in document if one["day"] == day.isoformat())
+    assert len(kept) > 60
+    for code, every in kept.items():
+        fact = LOCAL_RULES[code]
+        assert {one["incident"] for one in every} <= set(asking(fact)), code
+        fewest = min(every, key=lambda one: (one["situations"], one["incident"]))
+        found = moved(fewest["incident"], day, fact)
+        assert found is not None, code
+        assert {**fewest} == {
+            "incident": found.incident,
+            "situations": found.situations,
+            "facts": dict(found.facts),
+        }, code
 
 
 def test_the_alternative_to_stroke_and_distance_is_told_by_what_players_meet() -> None:

@@ -50,15 +50,17 @@ def found_for(code: str, day: date) -> list[Moved]:
         day: the day of play.
     """
     fact = LOCAL_RULES[code]
-    every = [moved for name in _asking(fact) if (moved := _moved(name, day, fact)) is not None]
+    every = [here for name in asking(fact) if (here := moved(name, day, fact)) is not None]
     return sorted(every, key=lambda one: (-weight(incident(one.incident)), -one.situations, one.incident))
 
 
-def _asking(fact: Fact[Any]) -> list[str]:
+def asking(fact: Fact[Any]) -> list[str]:
+    """Return the incidents in which it is asked whether a Local Rule is in force."""
     return [one.name for one in INCIDENTS if not one.for_teaching and fact in facts_of(one.name)]
 
 
-def _moved(name: str, day: date, fact: Fact[bool]) -> Moved | None:
+def moved(name: str, day: date, fact: Fact[bool]) -> Moved | None:
+    """Walk an incident and return what adopting a Local Rule changes in it; ``None`` where nothing."""
     every = [one for one in adopting(name, day, fact) if not contradict(tokens_of(one))]
     differing = [one for one in every if not one.renumbered_only] or every
     if not differing:
