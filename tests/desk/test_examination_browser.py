@@ -87,6 +87,10 @@ def test_a_paper_opens_again_out_of_reach(chromium: Browser, desk: str, kept: Ke
     expect(page.locator("#item-2 input").nth(2)).to_be_checked()
     expect(page.get_by_text("One answer waits on this device.")).to_be_visible()
 
+    page.get_by_role("button", name="Hand in").click()
+    expect(page.get_by_text("The desk is out of reach.")).to_be_visible()
+    expect(page.get_by_role("heading", name="Your paper")).to_be_visible()
+
     page.context.set_offline(False)
     expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
     assert {item: each.place for item, each in chosen_by(kept.records, sitter).items()} == {1: 1, 2: 2}

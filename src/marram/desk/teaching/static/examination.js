@@ -153,6 +153,13 @@ async function keepHere() {
 paper?.addEventListener("change", ({ target }) => {
   if (target.type === "radio") chosen(target.closest(".item"));
 });
+// Handed in out of reach, the paper would give way to the browser's own page: it stays, and says that it waits.
+addEventListener("submit", (event) => {
+  if (navigator.onLine) return;
+  event.preventDefault();
+  status.textContent = text("out_of_reach");
+  status.scrollIntoView({ block: "center" });
+});
 document.addEventListener("visibilitychange", listen);
 addEventListener("pagehide", () => source?.close());
 addEventListener("online", arrive);
