@@ -284,10 +284,15 @@ def _with(incident: str, known: dict[Fact[Any], object]) -> Iterator[Placed]:
 
 def test_a_ball_that_is_lost_is_drawn_where_balls_are_lost() -> None:
     """Not on a fairway, but beside the line of play; with Model Local Rule E-5, which is for such a ball, too."""
-    lost = [*drawn("ball_not_found"), *_with("ball_not_found", {LOCAL_RULES["E-5"]: True})]
+    lost = [
+        *drawn("ball_not_found"),
+        *_with("ball_not_found", {LOCAL_RULES["E-5"]: True}),
+        *drawn("alternative_to_stroke_and_distance"),
+    ]
     elsewhere = [one for one in lost if one.ruled.lie.place and one.ruled.lie.place.area is Area.GENERAL_AREA]
     assert elsewhere
     for one in elsewhere:
+        assert not one.seen
         assert not _in(one, Kind.FAIRWAY)
         assert one.hole.line.distance(Point(one.ball)) > 10
 

@@ -135,7 +135,7 @@ NOT_SEEN: Mapping[str, frozenset[str]] = {
     "spot_of_ball_known": frozenset({"no"}),
 }
 """Answers after which nobody has seen the ball: it is drawn where it is taken to be."""
-NEVER_FOUND = frozenset({"ball_not_found"})
+NEVER_FOUND = frozenset({"alternative_to_stroke_and_distance", "ball_not_found", "dropped_where_lost"})
 """Incidents in which nobody has seen the ball."""
 
 

@@ -17,6 +17,7 @@ let ends = Date.parse(page.dataset.ends);
 const ahead = aheadOfHere(); // how far the desk's clock is ahead of this device's
 let sending = false;
 let kept = true;
+let wantsIn = false; // handed in while the desk was out of reach
 
 function stored(key) {
   try {
@@ -103,7 +104,8 @@ function show() {
     link.querySelector("span").textContent = ` ${text("answered")}`;
   }
   const many = Object.keys(held).length;
-  const words = kept ? (many ? countText("waiting", many) : text("arrived")) : text("not_kept");
+  wantsIn &&= !navigator.onLine;
+  const words = wantsIn ? text("out_of_reach") : kept ? (many ? countText("waiting", many) : text("arrived")) : text("not_kept");
   if (status && status.textContent !== words) status.textContent = words;
   const never = document.getElementById("never-sent");
   if (never) never.hidden = !many;
@@ -157,7 +159,8 @@ paper?.addEventListener("change", ({ target }) => {
 addEventListener("submit", (event) => {
   if (navigator.onLine) return;
   event.preventDefault();
-  status.textContent = text("out_of_reach");
+  wantsIn = true;
+  show();
   status.scrollIntoView({ block: "center" });
 });
 document.addEventListener("visibilitychange", listen);
