@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import expect
 
+from marram.desk.app import create_app
 from marram.desk.people.door import Door
 from tests.clubs import club
 from tests.desk.axe import serious
@@ -56,6 +57,36 @@ def test_a_referee_joins_by_the_chiefs_link_and_is_seen_to_rule(chromium: Any, t
         for one in contexts:
             one.close()
     assert faults == []
+
+
+HIDDEN = """() => {
+  Object.defineProperty(document, "hidden", { configurable: true, get: () => true });
+  document.dispatchEvent(new Event("visibilitychange"));
+}"""
+
+
+def test_first_screens_in_tabs_that_nobody_looks_at_leave_room_for_a_page(
+    chromium: Any, tmp_path: Path
+) -> None:
+    """A browser keeps six connections to a desk: first screens in six hidden tabs hold none, and the seventh page comes.
+
+    Looked at again, a tab hears what happened meanwhile.
+    """
+    with club(tmp_path) as kept, served(create_app(kept_here=kept)) as address:
+        context = chromium.new_context(base_url=address)
+        tabs = [context.new_page() for _ in range(6)]
+        for tab in tabs:
+            tab.goto("/now?hour=play")
+            expect(tab.locator("#live[data-open=yes]")).to_be_attached()
+            tab.evaluate(HIDDEN)
+        page = context.new_page()
+        page.goto(RULING)
+        page.get_by_role("button", name="Record this ruling").click()
+        expect(page.get_by_role("heading", level=1)).to_be_visible()
+        assert tabs[0].locator("#entries li").count() == 0
+        tabs[0].evaluate(HIDDEN.replace("true }", "false }").replace("=> true", "=> false"))
+        expect(tabs[0].locator("#entries li")).to_contain_text("hole 9")
+        context.close()
 
 
 def access(page: Any) -> list[str]:

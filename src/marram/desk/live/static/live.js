@@ -71,16 +71,28 @@ function cases(told) {
   fill(document.getElementById("cases"), items, null, document.getElementById("open"));
 }
 
-const source = new EventSource(`/api/live?after=${state.dataset.after}`);
-for (const [name, show] of Object.entries({ entry, where, cases, play: showPlay, asked: showAsked })) {
-  source.addEventListener(name, (event) => show(JSON.parse(event.data)));
+// A page that is not looked at keeps no connection: a browser has six for all pages of one desk, and a seventh page stays white.
+let source = null;
+function listen() {
+  source?.close();
+  source = null;
+  if (document.hidden) return;
+  source = new EventSource(`/api/live?after=${state.dataset.after}`);
+  for (const [name, show] of Object.entries({ entry, where, cases, play: showPlay, asked: showAsked })) {
+    source.addEventListener(name, (event) => {
+      if (event.lastEventId) state.dataset.after = event.lastEventId;
+      show(JSON.parse(event.data));
+    });
+  }
+  source.addEventListener("again", () => location.reload());
+  source.addEventListener("open", () => {
+    state.textContent = "";
+    state.dataset.open = "yes";
+  });
+  source.addEventListener("error", () => {
+    state.textContent = state.dataset.cut;
+  });
 }
-source.addEventListener("again", () => location.reload());
-source.addEventListener("open", () => {
-  state.textContent = "";
-  state.dataset.open = "yes";
-});
-source.addEventListener("error", () => {
-  state.textContent = state.dataset.cut;
-});
-window.addEventListener("pagehide", () => source.close());
+document.addEventListener("visibilitychange", listen);
+addEventListener("pagehide", () => source?.close());
+listen();
