@@ -26,7 +26,7 @@ _PAGES = {
     About.PLAYERS: "/entries",
     About.STARTING_TIMES: "/draw",
 }
-"""Where at the desk a part of the work is mended; what is not here stands in the event's file."""
+"""Where at the desk a part of the work is mended; what is not here stands among the conditions (`marram event conditions`)."""
 
 
 @dataclass(frozen=True)
@@ -35,7 +35,7 @@ class Item:
 
     Attributes:
         standing: what it is.
-        url: where it is mended; empty for what stands in the event's file.
+        url: where it is mended; empty for what stands among the conditions.
         do: what the link says.
     """
 

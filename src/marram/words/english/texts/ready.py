@@ -11,7 +11,7 @@ TEXTS: dict[str, str] = {
     "stops.one": "{count} of them stops play, or keeps scores from becoming results.",
     "stops.several": "{count} of them stop play, or keep scores from becoming results.",
     "all": "See all of it",
-    "in_file": "It stands in the event's file.",
+    "in_file": "It is changed with 'marram event conditions'.",
     "rests_on": "Looked at: the conditions, the map in force on the day, hole locations, Local Rules with what they need marked, players, starting times, sunset, officials.",
     "about.conditions": "Conditions",
     "about.course": "Course",
