@@ -134,6 +134,8 @@ def test_relief_back_on_the_line_in_a_bunker_says_where_the_drop_is() -> None:
         # one stroke takes a ball into a penalty area, and another one out of it
         ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 1, False),
         ([("dangerous_animal", "lateral", {"last_stroke_from_penalty_area": "yes"})], 2, True),
+        # the penalty area it was played from is the one it lay in
+        ([("ball_in_penalty_area", "as_it_lies", {"penalty_area_colour": "yellow"}), ("embedded_ball", "as_it_lies", {"last_stroke_from_penalty_area": "yes", "first_penalty_area_colour": "red"})], 3, False),
         ([("no_play_zone", None, {"area_of_ball": "teeing_area"})], 2, False),
         # a Local Rule is in force for the whole round, or not
         ([("ball_in_penalty_area", "lateral", {"local_rule_e_1": "yes"}), ("embedded_ball", "free", {"local_rule_e_1": "no"})], 3, False),

@@ -4,7 +4,11 @@ from itertools import pairwise
 
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import LOCAL_RULES
-from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
+from marram.rules.facts.penalty_area import (
+    first_penalty_area_colour,
+    last_stroke_from_penalty_area,
+    penalty_area_colour,
+)
 from marram.rules.facts.several import Taken
 from marram.rules.story.story import Happened
 
@@ -53,6 +57,12 @@ def _agree(one: Happened, after: Happened) -> bool:
     told = _from_penalty_area(after)
     if told is None or (one.strokes or 0) > 1:  # the ball may have been in a penalty area in between
         return True
+    colours = (
+        one.facts.get(penalty_area_colour.name),
+        after.facts.get(first_penalty_area_colour.name),
+    )
+    if None not in colours and colours[0] != colours[1]:
+        return False  # it is the penalty area that the ball was just played from
     return told is _played_on_from_penalty_area(one)
 
 

@@ -56,6 +56,8 @@ TAKEN_UP = 0.4
 """Of questions whose right answer costs nothing, how many are asked: about half of all rulings do, and most wrong answers
 do not, so that whoever chose such an answer whatever was told was right in 45 of 100 questions, and is now in 29 (own
 choice; one in four is chance)."""
+TAKEN_UP_LONGEST = 0.75
+"""Of questions whose right answer is longer than any other, how many are asked: else it would be right in 31 of 100 (own choice)."""
 RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_placed_after_two_drops", "crossing_point_was_wrong", "dropped_in_penalty_area", "dropped_once_more", "dropped_with_disability", "mistake_in_relief_noticed", "relief_ball_moved_by_nature"})  # fmt: skip
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
 FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
@@ -133,10 +135,14 @@ def questions(
 
 
 def is_taken_up(found: Question, lot: Random) -> bool:
-    """Whether a question is asked, so that no answer can be taken for the right one because it costs nothing."""
+    """Whether a question is asked, so that none can be taken for right as it costs nothing, or as it is the longest."""
     wrong = [answer.near.ruling for answer in found.answers if answer.near is not None]
     gives_away = not costs_something(found.situation.ruling) and any(costs_something(one) for one in wrong)
-    return not gives_away or lot.random() < TAKEN_UP
+    if gives_away and lot.random() >= TAKEN_UP:
+        return False
+    *_, second, longest = sorted(len(each.words) for each in found.answers)
+    stands_out = second < longest == len(found.answers[found.right].words)
+    return not stands_out or lot.random() < TAKEN_UP_LONGEST
 
 
 def question(one: Situation, lot: Random) -> Question | None:

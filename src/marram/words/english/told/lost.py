@@ -29,7 +29,7 @@ TOLD: dict[str, str] = {
     "original_ball.found_on_course": "The original ball was found within three minutes on the course, not in a penalty area.",
     "original_ball.found_in_penalty_area": "The original ball was found within three minutes in a penalty area.",
     "original_ball.certain_in_penalty_area": "The original ball was not found, but it is virtually certain to be in a penalty area.",
-    "original_ball.lost": "The original ball was not found within three minutes.",
+    "original_ball.lost": "The original ball was not found within three minutes, and nobody knows where it is.",
     "original_ball.out_of_bounds": "The original ball is out of bounds.",
     "original_ball.in_condition": "The original ball was not found, but it is virtually certain to be in an abnormal course condition.",
     "original_ball.moved_by_outside_influence": "The original ball was not found, but it is virtually certain to have been moved or taken by an outside influence.",
