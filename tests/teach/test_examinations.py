@@ -1,6 +1,7 @@
 """Examinations: papers that cover the book in equal forms, marked by the engine, items judged by published statistics."""
 
 import json
+from collections import Counter
 from datetime import UTC, datetime
 from functools import cache
 from io import BytesIO
@@ -24,7 +25,7 @@ from marram.teach.examinations.paper import Examination, balanced, examination
 from marram.teach.examinations.printing import form_pdf
 from marram.teach.examinations.report import read_answers, sitting
 from marram.teach.examinations.retiring import why_retired
-from marram.teach.examinations.statistics import correlation, items, kr20
+from marram.teach.examinations.statistics import ItemStatistics, correlation, items, kr20
 from marram.teach.situations.situation import solved
 from tests.cli.running import marram
 from tests.records.full import fill
@@ -193,6 +194,18 @@ def test_marks_are_those_of_the_key() -> None:
     assert [found.marks[name].grade for name in ("Ada", "Bo", "Cy")] == ["distinction", "fail", "pass"]
     assert (found.marks["Ada"].percent, found.marks["Bo"].right, found.marks["Cy"].right) == (100, 0, 18)
     assert not found.retired  # three candidates say nothing of an item
+
+
+def test_chance_alone_retires_no_item() -> None:
+    """What 24 candidates easily come to by chance is no reason; the same figure of 400 is one, and a plain fault at once."""
+
+    def reasons(candidates: int, discrimination: float, distractor: float) -> list[str]:
+        chosen = Counter({0: candidates // 2, 1: candidates - candidates // 2})
+        return [str(one) for one in why_retired(ItemStatistics(0.5, discrimination, chosen, {1: distractor}))]
+
+    assert not reasons(24, -0.15, 0.24)
+    assert len(reasons(400, -0.15, 0.24)) == 2
+    assert len(reasons(24, -0.40, 0.40)) == 2
 
 
 def test_the_shell_leaves_out_what_records_keep_as_retired(tmp_path) -> None:
