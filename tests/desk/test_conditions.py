@@ -53,7 +53,7 @@ def test_conditions_survive_being_written_into_an_address() -> None:
     kept = Conditions(date(2022, 12, 31), None, Sides.FOURSOMES, (), "left", 1.1)
 
     assert conditions_of(dict(kept.pairs()), "", EVENT) == kept
-    assert conditions_of({}, cookie_of(kept), EVENT) == kept.of_competition()
+    assert conditions_of({}, cookie_of(kept, EVENT), EVENT) == kept.of_competition()
 
 
 def test_what_is_known_of_a_player_ends_with_the_case(client: TestClient) -> None:

@@ -78,7 +78,8 @@ def create_app(
     app.state.door, app.state.reached_at, app.state.handed_out = door, reached_at, handed_out
     kept, hole_days = _kept_by_day(course_path, maps, kept_here)
     course = load(course_path or COURSE, lines_needed=False) if kept is None else newest_usable(kept)
-    app.state.workplace = Workplace(course, kept_here.event if kept_here else read_event(event))
+    alone = read_event(None if kept_here else event)
+    app.state.workplace = Workplace(course, (lambda: kept_here.event) if kept_here else lambda: alone)
     app.state.kept_here = kept_here
     app.state.drawn_beside = None
     app.state.live = None if kept_here is None else Hub(kept_here)

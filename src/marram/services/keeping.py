@@ -3,9 +3,11 @@
 The roles of an event file are words; in the records they are few, and each known: ``chief referee`` … ``starter``.
 """
 
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import time
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -145,16 +147,31 @@ def kept_event(records: Records, name: str | None = None) -> tuple[str, Event]:
             if known
             else said("{name} holds no event. Add one with 'marram records init --event'.", name=records.name)
         )
-    known_rounds = rounds(records, chosen[0].id)
+    return chosen[0].id, event_by_id(records, chosen[0].id)
+
+
+def event_by_id(records: Records, event: str) -> Event:
+    """Return an event of some records.
+
+    Raises:
+        InputError: what is kept cannot be used.
+    """
+    known_rounds = rounds(records, event)
     first = known_rounds[0]
     document: dict[str, Any] = {
-        "name": chosen[0].name,
+        "name": next(one.name for one in events(records) if one.id == event),
         "round": first.name,
         "rounds": [{"name": one.name, "played_on": one.day.isoformat()} for one in known_rounds if one.day],
         **({"played_on": first.day.isoformat()} if first.day else {}),
-        **conditions(records, chosen[0].id),
+        **conditions(records, event),
     }
-    return chosen[0].id, read_event(document)
+    return _read(json.dumps(document))
+
+
+@lru_cache(maxsize=8)
+def _read(document: str) -> Event:
+    """Return the event of a document; one that is asked for again is not read again."""
+    return read_event(json.loads(document))
 
 
 def _differs(one: RoundOnDay) -> dict[str, Any]:

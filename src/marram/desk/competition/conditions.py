@@ -28,7 +28,8 @@ def conditions_of(address: Mapping[str, str], cookie: str, event: Event) -> Cond
     return read_conditions(kept | given, conditions_of_event(event))
 
 
-def cookie_of(conditions: Conditions) -> str:
-    """Return the value kept in the cookie: the conditions of the competition, without the player."""
-    pairs = [(key, value) for key, value in conditions.pairs() if key not in PLAYER_KEYS]
+def cookie_of(conditions: Conditions, event: Event) -> str:
+    """Return the value kept in the cookie: what differs from the event, so that its other conditions follow it; no player."""
+    own = set(conditions_of_event(event).pairs())
+    pairs = [one for one in conditions.pairs() if one[0] not in PLAYER_KEYS and one not in own]
     return urlencode(pairs, safe=",")

@@ -59,7 +59,7 @@ def keep(request: Request, filled: Annotated[Filled, Form()]) -> RedirectRespons
     given["local"] = (",".join(filled.local) or NONE) if filled.local_known == "yes" else "open"
     kept = in_competition(conditions_of(given, "", desk.event))
     answer = RedirectResponse(_with(within(filled.back), kept.pairs()), 303)
-    answer.set_cookie(COOKIE, cookie_of(kept), max_age=YEAR, httponly=True, samesite="lax")
+    answer.set_cookie(COOKIE, cookie_of(kept, desk.event), max_age=YEAR, httponly=True, samesite="lax")
     return answer
 
 

@@ -21,7 +21,7 @@ from marram.records.starting_sheet import GroupOfDay, Known, courses, groups, of
 from marram.said import said
 from marram.services.cases.event import Event
 from marram.services.day.round_of_day import now_at, round_of_day, zone_named
-from marram.services.keeping import kept_event
+from marram.services.keeping import event_by_id, kept_event
 from marram.services.kinds.registry import checked
 from marram.services.log.differences import put_before_chief
 
@@ -33,14 +33,19 @@ class KeptHere:
     Attributes:
         records: where.
         event_id: whose log it adds to.
-        event: the event.
         course_id: the course its map versions and hole locations are of.
     """
 
     records: Records
     event_id: str
-    event: Event
     course_id: str
+
+    @property
+    def event(self) -> Event:
+        """The event as its conditions stand: once they are changed, whatever begins goes by them."""
+        return self.records.until_written(
+            (event_by_id, self.event_id), lambda: event_by_id(self.records, self.event_id)
+        )
 
     @cached_property
     def shared(self) -> GroupCommit:
@@ -136,7 +141,7 @@ def keep_here(records: Records, event: str | None = None, course: str | None = N
     Raises:
         InputError: there is no such event or course, or several.
     """
-    ident, found = kept_event(records, event)
+    ident, _ = kept_event(records, event)
     known = courses(records)
     chosen = [one for one in known if course is None or one.name == course]
     if len(chosen) != 1:
@@ -147,7 +152,7 @@ def keep_here(records: Records, event: str | None = None, course: str | None = N
                 names=", ".join(one.name for one in known) or "–",
             )
         )
-    return KeptHere(records, ident, found, chosen[0].id)
+    return KeptHere(records, ident, chosen[0].id)
 
 
 def kept_here(request: Request) -> KeptHere:

@@ -47,7 +47,8 @@ class Workplace:
     """The course and the event a desk serves."""
 
     course: Course
-    event: Event
+    events: Callable[[], Event]
+    """What gives the event as its conditions stand."""
     map_version: Version | None = None
     """The version of the map, where versions are kept."""
     map_since: date | None = None
@@ -56,6 +57,11 @@ class Workplace:
     """The workplace with the holes that the map has, where a case shows the flagstick of one that it lacks."""
     holes: HoleVersion | None = None
     """The hole locations of the day, where some were set: the holes of ``course`` are cut there."""
+
+    @property
+    def event(self) -> Event:
+        """The event as its conditions stand."""
+        return self.events()
 
     @property
     def map_told(self) -> dict[str, Any]:

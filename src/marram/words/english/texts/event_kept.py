@@ -6,6 +6,6 @@ TEXTS: dict[str, str] = {
     "scorer": "from the course",
     "to_settle": "to be settled",
     "holes_kept": "Kept as version {number} of the day.",
-    "conditions.desk": "A desk that is running rules by the changed Local Rules once it is started again; results follow at once.",
+    "conditions.desk": "Results and new rulings go by it at once, at a desk that is running too; rulings already given keep what they were given under.",
     "unchanged": "Nothing changed since the starting times were published.",
 }
