@@ -207,3 +207,49 @@ def test_shares_taken_from_another_form_are_told() -> None:
     (told,) = [one for one in readiness(read_event_file(document), THERE) if "gruesomes" in one.what]
     assert "greensomes" in told.remedy
     assert not told.stops
+
+
+SPARE = (
+    "Adela Crook",
+    "Bran Eddy",
+    "Cato Fenn",
+    "Dora Gale",
+    "Elis Hobb",
+    "Faye Inch",
+    "Gus Jolly",
+    "Hale Kerr",
+)
+
+
+def _starting(*groups: tuple[str, int, int], **more: Any) -> list[Any]:
+    """Return what still stands about groups, each of a time, a tee and how many play."""
+    names = iter(SPARE)
+    drawn = [(at, tee, [next(names) for _ in range(count)]) for at, tee, count in groups]
+    found = {
+        **COMPLETE,
+        "players": [
+            {"name": name, "handicap_index": 5.0, "side": f"pair {at // 2}" if more else ""}
+            for at, name in enumerate(name for _, _, names in drawn for name in names)
+        ],
+        "starting_times": [{"time": at, "tee": tee, "players": names} for at, tee, names in drawn],
+        **more,
+    }
+    return [one for one in readiness(read_event_file(found), THERE) if one.about is About.STARTING_TIMES]
+
+
+@pytest.mark.parametrize(("count", "least"), [(2, 8), (3, 10), (4, 11)])
+def test_a_starting_interval_shorter_than_recommended_is_a_warning(count: int, least: int) -> None:
+    """A minute less than Committee Procedures 4A(1) recommend is told with the figure, and stops nothing; the figure is not."""
+    assert _starting(("08:00", 1, count), (f"08:{least:02}", 1, count)) == []
+    (only,) = _starting(("08:00", 1, count), (f"08:{least - 1:02}", 1, count))
+    assert f"after {least - 1} minutes; at least {least} are recommended" in only.what
+    assert not only.stops
+
+
+def test_an_interval_is_between_starts_at_one_tee() -> None:
+    """Two tees and a shotgun start have none; sides that share a ball play two balls between four."""
+    assert _starting(("08:00", 1, 3), ("08:05", 2, 3)) == []
+    assert _starting(("08:00", 1, 4), ("08:00", 1, 4)) == []
+    assert _starting(("08:00", 1, 4), ("08:09", 1, 4), sides="foursomes", allowance=50) == []
+    (only,) = _starting(("08:00", 1, 4), ("08:09", 1, 4), sides="four_ball", allowance=85)
+    assert "plays 4 balls" in only.what

@@ -4,12 +4,34 @@ from datetime import time
 from typing import Any
 
 import marram
+from marram.competition.conditions.reading import read_event_file
+from marram.competition.conditions.starting_intervals import RECOMMENDED, short_intervals
 from marram.competition.draw.wishes import starts
 from marram.rules.penalty import PenaltyKind, Who
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
 from marram.words.english.texts.suspension import TEXTS
 from tests.published.reference_table import ON, kinds, ruled, strokes, value
+
+
+@value("pace-intervals-01", "pace-intervals-02")
+def shortest_recommended(_given: dict[str, Any], expected: Any) -> None:
+    """Two starts as far apart as either source asks are not warned of, and those a minute closer than all of it are."""
+    for balls, minutes in expected.items():
+        asked = minutes if isinstance(minutes, list) else [minutes]
+        assert RECOMMENDED[int(balls)] <= min(asked)
+        for apart in (*asked, RECOMMENDED[int(balls)] - 1):
+            names = [f"player {number}" for number in range(2 * int(balls))]
+            found = read_event_file(
+                {
+                    "players": [{"name": name} for name in names],
+                    "starting_times": [
+                        {"time": "08:00", "tee": 1, "players": names[: int(balls)]},
+                        {"time": f"08:{apart:02}", "tee": 1, "players": names[int(balls) :]},
+                    ],
+                }
+            )
+            assert bool(list(short_intervals(found))) is (apart not in asked)
 
 
 @value("pace-intervals-06")

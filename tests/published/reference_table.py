@@ -15,7 +15,6 @@ ON = date(2025, 6, 21)
 NO_PACE = (
     "how long a hole or round should take is not worked out: the minutes of play are given by the Committee"
 )
-NO_INTERVAL = "the interval is given by the Committee and never proposed; sources differ, and none is a Rule"
 NO_TIMING = "no clock is kept: a policy's breach is told, and ruled under the Local Rule"
 NO_MEASURING = "no ball, hole or flagstick is measured; whether it conforms is told"
 NO_DISTANCE = (
@@ -23,8 +22,6 @@ NO_DISTANCE = (
 )
 
 NOT_HERE = {
-    "pace-intervals-01": NO_INTERVAL,
-    "pace-intervals-02": NO_INTERVAL,
     "pace-time-par-01": NO_PACE,
     "pace-time-par-03": NO_PACE,
     "pace-time-par-04": NO_PACE,

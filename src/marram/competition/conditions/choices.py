@@ -47,11 +47,11 @@ class TieMethod(Enum):
     LAST_HOLES = "last_holes"
     """As countback, without the holes of the first nine."""
     LAST_TWO_ROUNDS = "last_two_rounds"
-    """The last 36 holes together, before the last round alone: as a European championship over 72 holes was decided for the
-    third place (golfbible.co.uk, 2019); the Committee Procedures begin with the last round."""
+    """The last two rounds together, before the last round alone: so a championship over 72 holes was decided (checked against
+    its printed scores in tests/competition/test_published_ties.py); the Committee Procedures begin with the last round."""
     HOLE_BY_HOLE = "hole_by_hole"
-    """Cards are matched hole by hole, from the last one back; what Australian clubs use after the last three holes, for
-    example the conditions of rmcgc.com.au, not the Committee Procedures."""
+    """Cards are matched hole by hole, from the last one back; common practice of clubs in Australia after the last three holes
+    (checked against printed conditions in tests/competition/test_published_ties.py), not of the Committee Procedures."""
     PLAY_OFF = "play_off"
     LOWER_HANDICAP = "lower_handicap"
     """Who has the lower Playing Handicap; a practice of clubs, not of the Committee Procedures."""

@@ -10,6 +10,7 @@ from marram.competition.conditions.duties import duty_of, uncovered
 from marram.competition.conditions.event_file import Entrant, EventFile
 from marram.competition.conditions.handicaps import rating_for
 from marram.competition.conditions.standing import About, Exists, Standing, listed
+from marram.competition.conditions.starting_intervals import short_intervals
 from marram.said import Said, counted, said
 from marram.words.texts import clock_words, short_day_words
 
@@ -143,6 +144,20 @@ def of_starts(found: EventFile, there: Exists) -> Iterator[Standing]:
                 names=listed(idle),
             ),
             said("Make the draw, or add them to a group."),
+        )
+    for short in short_intervals(found):
+        yield Standing(
+            About.STARTING_TIMES,
+            counted(
+                "A group that plays {balls} balls is followed after {least} minutes; at least {recommended} are recommended (Committee Procedures 4A(1)).",
+                "{count} groups that play {balls} balls are followed too soon, one of them after {least} minutes; at least {recommended} are recommended (Committee Procedures 4A(1)).",
+                short.groups,
+                balls=short.balls,
+                least=short.least,
+                recommended=short.recommended,
+            ),
+            said("Start further apart, in smaller groups or from two tees; or leave it so."),
+            stops=False,
         )
     if there.no_zone and found.starting_times:
         yield Standing(

@@ -3,7 +3,8 @@
 By Committee Procedures 5A(6). Holes are those of the numbers on the card: for starts from several tees "the last nine
 holes" are those that end the card, not those a group played last. For rounds that are not of 18 holes the text only says to
 adjust the numbers: here each of nine, six, three and one is compared that is less than the round, as junior competitions of
-nine holes in Scotland have it (juniorgolfscotland.co.uk, "What if there is a tie?": six, three, the last hole).
+nine holes in Scotland have it: six, three, the last hole (checked against what they print in
+tests/competition/test_published_ties.py).
 """
 
 from dataclasses import dataclass
