@@ -32,6 +32,7 @@ class RuledUnder:
             the Playing Handicap that follows from it, whichever handicap had to be shown.
         handicaps: the same of each ball, where partners play one each.
         strokes: for each ball the handicap strokes of each hole by its number.
+        pars: for a ball whose tees have another par than the card shows, the par of each hole by its number.
     """
 
     played_on: date
@@ -43,6 +44,7 @@ class RuledUnder:
     handicap: int | None = None
     strokes: Mapping[str, Mapping[int, int]] = field(default_factory=dict)
     handicaps: Mapping[str, int] = field(default_factory=dict)
+    pars: Mapping[str, Mapping[int, int]] = field(default_factory=dict)
 
     def handicap_of(self, card: Scorecard, ball: str) -> int | None:
         """Return the Playing Handicap that applies to a ball on a card; ``None`` where none does or it is not known."""

@@ -213,6 +213,9 @@ def round_card(card: Scorecard, under: RuledUnder, added: Mapping[tuple[str, int
             tuple(under.strokes[ball].get(one.number, 0) for one in card.holes)
             if ball in under.strokes
             else (),
+            tuple(under.pars[ball].get(one.number, one.par) for one in card.holes)
+            if ball in under.pars
+            else (),
         )
         for ball in card.balls
     )

@@ -15,6 +15,7 @@ from marram.competition.conditions.choices import (
 )
 from marram.competition.conditions.contradictions_of_time import contradictions_of_time
 from marram.competition.conditions.event_file import Division, EventFile
+from marram.competition.conditions.pars import contradictions_of_pars
 from marram.errors import BadAnswer, shown
 from marram.rules.engine.conditions import check_sides
 from marram.rules.facts.conditions import FormOfPlay, Sides
@@ -55,6 +56,7 @@ def contradictions(found: EventFile) -> Iterator[str]:
     yield from _of_local_rules(found)
     yield from _of_holes(found)
     yield from contradictions_of_time(found)
+    yield from contradictions_of_pars(found)
 
 
 def _of_sides(found: EventFile) -> Iterator[str]:

@@ -107,6 +107,9 @@ class Rating:
     slope: int = field(metadata=give(said("a Slope Rating from 55 to 155")))
     par: int = field(metadata=give(said("the par of the holes played")))
     sex: Sex | None = field(default=None, metadata=give(_one_of(Sex)))
+    hole_pars: tuple[int, ...] = field(
+        default=(), metadata=give(said("a list with the par of each hole from these tees, from the first on"))
+    )
 
 
 @dataclass(frozen=True)

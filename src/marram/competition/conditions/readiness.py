@@ -127,6 +127,7 @@ def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
             said("Look at them with 'marram course check' or in the map editor."),
             stops=False,
         )
+    yield from _pars(found, there)
     for day in found.days():
         wanted = set(_holes_of(found, day) or there.holes_on_map or ())
         on_map = set(wanted if there.holes_on_map is None else there.holes_on_map)
@@ -147,6 +148,27 @@ def _course(found: EventFile, there: Exists) -> Iterator[Standing]:
                     holes=listed(unset),
                 ),
                 said("Set them on the page of hole locations."),
+                stops=False,
+            )
+
+
+def _pars(found: EventFile, there: Exists) -> Iterator[Standing]:
+    """Yield tees whose par is not that of the holes on the map, and of which nobody said on which holes it differs."""
+    played = found.holes or tuple(there.pars)
+    if not played or not set(played) <= set(there.pars):
+        return
+    total = sum(there.pars[number] for number in played)
+    for one in found.ratings:
+        if not one.hole_pars and one.par != total:
+            yield Standing(
+                About.COURSE,
+                said(
+                    "The par of {tees} is {par}, and the holes on the map add up to {total}: points and cards go by the map.",
+                    tees=f"{one.tees} ({one.sex.value})" if one.sex else one.tees,
+                    par=one.par,
+                    total=total,
+                ),
+                said("Give hole_pars with the rating: the par of each hole from these tees."),
                 stops=False,
             )
 

@@ -44,6 +44,7 @@ class Exists:
     Attributes:
         map_faults: why the course map cannot be used, in words.
         holes_on_map: the numbers of the holes of the map; ``None`` without a map.
+        pars: the par of each hole of the map, where it is known.
         holes_set: for each day the numbers of the holes whose location is set.
         unmarked: codes of Local Rules in force whose marking is not on the map, each with what is missing.
         last_home: for each day, when the last group is expected home.
@@ -66,6 +67,7 @@ class Exists:
     map_warnings: Sequence[str] = ()
     no_zone: bool = False
     minutes_taken: int | None = None
+    pars: Mapping[int, int] = field(default_factory=dict)
 
 
 def listed(some: Sequence[object], most: int = 6) -> str:

@@ -39,11 +39,13 @@ class Row:
         player: whose; the side's own name where partners share a ball.
         gross: for each hole of the card, in the order of their numbers.
         strokes: handicap strokes received on each hole, negative where they are given back; empty for none.
+        pars: the par of each hole from the tees of this ball, where partners play from tees of another par; empty: as the card has it.
     """
 
     player: str
     gross: tuple[HoleScore, ...]
     strokes: tuple[int, ...] = ()
+    pars: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +93,13 @@ class RoundCard:
         if not self.rows:
             yield said("it holds no scores; give a row for each ball.")
         for row in self.rows:
+            if row.pars and len(row.pars) != len(self.holes):
+                yield said(
+                    "{player} has {pars} pars for {holes} holes; give one for each.",
+                    player=shown(row.player),
+                    pars=len(row.pars),
+                    holes=len(self.holes),
+                )
             if len(row.gross) != len(self.holes) or (row.strokes and len(row.strokes) != len(self.holes)):
                 yield said(
                     "{player} has {scores} scores and {strokes} handicap strokes for {holes} holes; give one for each.",

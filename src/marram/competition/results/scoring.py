@@ -1,12 +1,12 @@
 """What a hole counts in each form of play (Rules 3.3, 21.1 to 21.3, 23.2)."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from marram.competition.conditions.choices import MaximumBy, Score, Target
 from marram.competition.conditions.event_file import Maximum
-from marram.competition.results.card import NO_SCORE, Hole, HoleScore, RoundCard
+from marram.competition.results.card import NO_SCORE, Hole, HoleScore, RoundCard, Row
 from marram.errors import BadAnswer
 from marram.rules.facts.conditions import FormOfPlay
 from marram.said import said
@@ -145,14 +145,24 @@ def _of_side(scoring: Scoring, card: RoundCard) -> Iterator[int | None]:
 
 def _best(scoring: Scoring, card: RoundCard, place: int) -> list[tuple[int, int]]:
     """Return the best values of a hole, as many as count, each with the number of its row; of equal ones the first rows."""
-    hole = card.holes[place]
     values = [
-        (hole_value(scoring, hole, row.gross[place], row.strokes[place] if row.strokes else 0), number)
+        (
+            hole_value(
+                scoring, _hole(card, row, place), row.gross[place], row.strokes[place] if row.strokes else 0
+            ),
+            number,
+        )
         for number, row in enumerate(card.rows)
     ]
     known = [(value, number) for value, number in values if value is not None]
     sign = 1 if scoring.lower_wins else -1
     return sorted(known, key=lambda one: (sign * one[0], one[1]))[: scoring.counting]
+
+
+def _hole(card: RoundCard, row: Row, place: int) -> Hole:
+    """Return a hole as the ball of a row plays it: with the par of its tees."""
+    hole = card.holes[place]
+    return replace(hole, par=row.pars[place]) if row.pars else hole
 
 
 def rows_counting(scoring: Scoring, card: RoundCard) -> tuple[frozenset[int], ...]:

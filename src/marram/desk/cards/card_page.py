@@ -52,12 +52,14 @@ class Ball:
         player: the identifier of its player; empty where the card shows one ball.
         name: its name on the card.
         strokes: the handicap strokes of each hole by its number.
+        pars: the par of each hole by its number, where it is not that of the card.
     """
 
     number: int
     player: str
     name: str
     strokes: Mapping[int, int]
+    pars: Mapping[int, int]
 
     def field(self, by: By, hole: int) -> str:
         """Return the name of the field of a hole."""
@@ -122,9 +124,9 @@ def _shown(here: ScoringHere, key: CardKey, now: CardNow) -> dict[str, Any]:
         "closed": here.closed is not None,
         "now": now,
         "state": state_of(now).value,
-        "holes": competition.holes,
+        "holes": now.card.holes,
         "balls": [
-            Ball(number, one, name, strokes.get(name, {}))
+            Ball(number, one, name, strokes.get(name, {}), now.under.pars.get(name, {}))
             for number, (one, name) in enumerate(names.items(), 1)
         ],
         "partners": [] if competition.alone else [competition.players[one] for one in members],

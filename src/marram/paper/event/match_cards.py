@@ -64,8 +64,9 @@ def _met(
 def _card(event: OnPaper, ball: Sequence[Entrant], group: Group | None, against: Sequence[_Against]) -> Card:
     spread = Spread(event.holes)
     several = len(against) > 1
+    holes = event.holes_of(*(one.name for one in ball))
     lines = [
-        CardLine(text("paper.card.par"), spread.figures([one.par for one in event.holes])),
+        CardLine(text("paper.card.par"), spread.figures([one.par for one in holes])),
         CardLine(
             text("paper.card.stroke_index"),
             spread.figures([one.stroke_index for one in event.holes], totals=False),

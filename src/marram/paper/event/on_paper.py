@@ -8,6 +8,7 @@ from functools import cached_property
 from marram.competition.conditions.choices import Score
 from marram.competition.conditions.event_file import Entrant, EventFile, Group
 from marram.competition.conditions.handicaps import Has, handicap_of
+from marram.competition.conditions.pars import holes_from_tees
 from marram.competition.results.card import Hole
 from marram.errors import InputError
 from marram.said import said
@@ -124,6 +125,10 @@ class OnPaper:
     def net(self) -> bool:
         """Whether net scores count."""
         return Score.NET in self.found.scores
+
+    def holes_of(self, *names: str) -> tuple[Hole, ...]:
+        """Return the holes with the par of the tees that these play from, where it is known and the same."""
+        return holes_from_tees(self.found, [self.by_name.get(one, Entrant(one)) for one in names], self.holes)
 
     def has(self, name: str) -> Has:
         """Return a player's handicap in the competition."""

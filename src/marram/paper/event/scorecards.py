@@ -53,7 +53,7 @@ def _sheet(event: OnPaper, cards: tuple[Card, ...]) -> Sheet:
 
 
 def _card(event: OnPaper, entrant: Entrant, group: Group | None) -> Card:
-    found, holes = event.found, event.holes
+    found, holes = event.found, event.holes_of(entrant.name)
     has = event.has(entrant.name) if event.net else Has(None)
     playing, strokes = has.playing, has.strokes
     why_not = "" if has.why_not is None else spoken(has.why_not)

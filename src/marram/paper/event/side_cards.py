@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from marram.competition.conditions.event_file import Entrant, Group
 from marram.competition.conditions.handicaps import Has, shares_ball, side_handicap_of
+from marram.competition.conditions.pars import pars_apart
 from marram.paper.event.card_spread import Spread
 from marram.paper.event.handicap_words import playing_words
 from marram.paper.event.on_paper import OnPaper
@@ -39,8 +40,9 @@ def side_cards(event: OnPaper) -> Iterator[Card]:
 
 def _card(event: OnPaper, side: str, partners: Sequence[Entrant], group_of: Mapping[str, Group]) -> Card:
     spread = Spread(event.holes)
+    holes = event.holes_of(*(one.name for one in partners))
     lines = [
-        CardLine(text("paper.card.par"), spread.figures([one.par for one in event.holes])),
+        CardLine(text("paper.card.par"), spread.figures([one.par for one in holes])),
         CardLine(
             text("paper.card.stroke_index"),
             spread.figures([one.stroke_index for one in event.holes], totals=False),
@@ -57,6 +59,8 @@ def _card(event: OnPaper, side: str, partners: Sequence[Entrant], group_of: Mapp
     else:
         of = {one.name: event.has(one.name) if event.net else None for one in partners}
         for name, has in of.items():
+            if pars := pars_apart(event.found, event.by_name[name], holes):
+                lines.append(CardLine(text("paper.card.par"), spread.figures(pars)))
             known = "" if has is None or has.playing is None else f" ({playing_words(has.playing)})"
             lines += _ball(spread, f"{name}{known}", has)
         why_not = next((has.why_not for has in of.values() if has and has.why_not), None)

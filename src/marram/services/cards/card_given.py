@@ -7,6 +7,7 @@ from typing import ClassVar, Literal
 from marram.competition.conditions.choices import Score
 from marram.competition.conditions.event_file import WORDS, Entrant, EventFile
 from marram.competition.conditions.handicaps import Has, handicap_of, shares_ball, side_handicap_of
+from marram.competition.conditions.pars import holes_from_tees, pars_apart
 from marram.competition.results.card import Hole, RoundCard, Row
 from marram.errors import shown
 from marram.said import joined, said
@@ -59,9 +60,15 @@ def card_of(
     if bool(given.gross) == bool(given.balls):
         faults.append(_of_card(given, said("give gross, or balls of partners, and not both.")))
         return None
+    holes = holes_from_tees(found, _who(found, given), holes)
     if given.balls:
         rows = tuple(
-            Row(one.player, one.gross, one.strokes or _strokes_of_ball(found, given, one, holes, faults))
+            Row(
+                one.player,
+                one.gross,
+                one.strokes or _strokes_of_ball(found, given, one, holes, faults),
+                _pars_of_ball(found, one, holes),
+            )
             for one in given.balls
         )
         return RoundCard(given.side, given.round, holes, rows)
@@ -88,6 +95,18 @@ def _handicap_of_side(found: EventFile, given: CardGiven, holes: Sequence[Hole])
     return (
         side_handicap_of(found, known, holes) if shares_ball(found) else handicap_of(found, known[0], holes)
     )
+
+
+def _who(found: EventFile, given: CardGiven) -> list[Entrant]:
+    """Return who makes the scores of a card, as far as they are entered."""
+    named = given.players or tuple(one.player for one in given.balls)
+    named = named or tuple(one.name for one in found.players if given.side in (one.name, one.side))
+    return [one for one in _entrants(found, named) if one is not None]
+
+
+def _pars_of_ball(found: EventFile, ball: BallGiven, holes: Sequence[Hole]) -> tuple[int, ...]:
+    (entrant,) = _entrants(found, (ball.player,))
+    return () if entrant is None else pars_apart(found, entrant, holes)
 
 
 def _strokes_of_ball(

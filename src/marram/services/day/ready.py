@@ -57,6 +57,9 @@ def what_exists(
         map_faults=[one.sentence for one in faults if one.severity is Severity.ERROR],
         map_warnings=[one.sentence for one in faults if one.severity is Severity.WARNING],
         holes_on_map=None if course is None else tuple(course.holes),
+        pars={}
+        if course is None
+        else {one.number: one.par for one in course.holes.values() if one.par is not None},
         holes_set=dict(_holes_set(holes, days)),
         unmarked={} if course is None else dict(_unmarked(found, course)),
         last_home={} if daylight is None else dict(_last_home(found, days, daylight)),

@@ -15,6 +15,7 @@ from marram.competition.conditions.handicaps import (
     shares_ball,
     side_handicap_of,
 )
+from marram.competition.conditions.pars import holes_from_tees, pars_apart
 from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.card import Hole
 from marram.competition.results.scoring import Scoring
@@ -48,6 +49,11 @@ class CompetitionKept:
     def players(self) -> Mapping[str, str]:
         """The name of each player in results, by identifier: two of one name, and who was erased, are told apart."""
         return _labels(self.entries)
+
+    @cached_property
+    def entered(self) -> Mapping[str, Entrant]:
+        """What is known of each player, by the name in results."""
+        return {one.name: one for one in self.file.players}
 
     @cached_property
     def members(self) -> Mapping[str, tuple[str, ...]]:
@@ -129,7 +135,7 @@ class CompetitionKept:
         """The one handicap of each side by its identifier, where net scores count and the side plays one ball."""
         if Score.NET not in self.scores or self.own_balls:
             return {}
-        known = {one.name: one for one in self.file.players}
+        known = self.entered
         mine = {side: [known[self.players[one]] for one in members] for side, members in self.members.items()}
         if shares_ball(self.file):
             return {side: side_handicap_of(self.file, some, self.holes) for side, some in mine.items()}
@@ -140,10 +146,23 @@ class CompetitionKept:
         """The handicap of each player by identifier, where net scores count and partners each play a ball."""
         if Score.NET not in self.scores or not self.own_balls:
             return {}
-        known = {one.name: one for one in self.file.players}
+        known = self.entered
         return {
             person: handicap_of(self.file, known[label], self.holes) for person, label in self.players.items()
         }
+
+    def holes_of(self, side: str) -> tuple[Hole, ...]:
+        """Return the holes as the card of a side shows them: with the par of its tees."""
+        mine = [self.entered[self.players[one]] for one in self.members[side]]
+        return holes_from_tees(self.file, mine, self.holes)
+
+    def pars(self, side: str) -> Mapping[str, Mapping[int, int]]:
+        """Return for the balls of a side whose tees have another par than its card shows the pars by the numbers of holes."""
+        holes = self.holes_of(side)
+        names = self.ball_names(side).values()
+        apart = {name: pars_apart(self.file, self.entered[name], holes) for name in names}
+        numbers = [one.number for one in holes]
+        return {name: dict(zip(numbers, pars, strict=True)) for name, pars in apart.items() if pars}
 
     @cached_property
     def teams(self) -> Mapping[str, tuple[str, ...]]:

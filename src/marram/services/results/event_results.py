@@ -212,7 +212,7 @@ class EventResults:
         card = scorecard(
             label,
             competition.number(round_),
-            competition.holes,
+            competition.holes_of(side),
             kept.acts(names),
             balls=tuple(names.values()),
             started_at=read.starts.get(key),
@@ -234,6 +234,7 @@ class EventResults:
                 if (known := competition.handicaps_of_balls.get(person)) is not None
                 and known.playing is not None
             },
+            competition.pars(side),
         )
         return CardNow(
             kept,
