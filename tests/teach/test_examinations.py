@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 from functools import cache
 from io import BytesIO
 from itertools import combinations
+from pathlib import Path
 from random import Random
 from types import SimpleNamespace
 
@@ -252,8 +253,9 @@ def test_a_good_item_stays() -> None:
 def test_faulty_answers_are_all_told() -> None:
     """Too few answers, a letter that is none, and a name twice: each with its row."""
     full = ",".join("A" * 30)
+    choices = [len(one.question.answers) for one in exam().forms[0].items]
     with pytest.raises(InputError) as caught:
-        read_answers(f"Ada,A,B\nBo,{full}\nBo,{full}\nCy,{full[:-1]}Z\n", exam().forms[0])
+        read_answers(f"Ada,A,B\nBo,{full}\nBo,{full}\nCy,{full[:-1]}Z\n", "A", choices)
     assert len(caught.value.faults) == 3
 
 
@@ -273,15 +275,71 @@ def test_what_cannot_be_drawn_is_refused(count: int, level: int, forms: int) -> 
         examination(1, count, level=level, forms=forms)
 
 
-def test_the_shell_draws_and_marks(tmp_path) -> None:
-    """A paper drawn with a seed is marked with it; all letters right is full marks."""
+def test_the_shell_draws_and_marks(tmp_path: Path) -> None:
+    """A paper drawn with a seed is marked with it where it bears the mark of the printed one; all letters right is full marks."""
     asked = ("--seed", "2", "--count", "6", "--forms", "1")
-    drawn = json.loads(marram("examination", "draw", *asked, "--json").out)
-    row = ",".join(one["right"] for one in drawn["forms"][0]["items"])
+    form = json.loads(marram("examination", "draw", *asked, "--json").out)["forms"][0]
     file = tmp_path / "answers.csv"
-    file.write_text(f"Ada,{row}\n")
-    found = json.loads(marram("examination", "mark", str(file), *asked, "--json").out)
+    file.write_text(f"Ada,{','.join(one['right'] for one in form['items'])}\n")
+    mark = ("examination", "mark", str(file), *asked, "--json")
+    found = json.loads(marram(*mark, "--paper-mark", form["mark"].lower()).out)
     assert found["marks"]["Ada"]["percent"] == 100
+    unknown, other = marram(*mark), marram(*mark, "--paper-mark", "0000")
+    assert (unknown.code, other.code) == (2, 2)
+    assert "--papers" in unknown.err
+    assert "printed key" in other.err
+
+
+def test_a_printed_paper_is_marked_from_what_was_kept_though_the_book_draws_another(tmp_path: Path) -> None:
+    """Drawn on Monday, marked on Friday after an update: the file beside the paper decides, not the seed."""
+    monday = ("examination", "draw", "--seed", "2", "--count", "6", "--forms", "1", "--json")
+    form = json.loads(marram(*monday, "--folder", str(tmp_path)).out)["forms"][0]
+    kept = json.loads((tmp_path / "papers.json").read_text())
+    item = kept["forms"]["A"][0]
+    item["item"], item["right"] = "another", (item["right"] + 1) % len(item["answers"])
+    (tmp_path / "papers.json").write_text(json.dumps(kept))
+    again = marram(*monday, "--folder", str(tmp_path))
+    assert again.code == 2
+    assert "another folder" in again.err
+    assert json.loads((tmp_path / "papers.json").read_text()) == kept
+    row = ["ABCD"[item["right"]], *(one["right"] for one in form["items"][1:])]
+    file = tmp_path / "answers.csv"
+    file.write_text(f"Ada,{','.join(row)}\n")
+    mark = ("examination", "mark", str(file), "--papers", str(tmp_path / "papers.json"), "--json")
+    assert json.loads(marram(*mark).out)["marks"]["Ada"]["percent"] == 100
+    assert marram(*mark, "--paper-mark", form["mark"]).code == 2
+    (tmp_path / "retired.json").write_text(
+        json.dumps({"marram": 1, "kind": "examination_retired", "items": {"another": ["too easy"]}})
+    )
+    assert (
+        json.loads(marram(*mark, "--retired", str(tmp_path / "retired.json")).out)["marks"]["Ada"]["of"] == 5
+    )
+
+
+@pytest.mark.parametrize(
+    ("change", "told"),
+    [
+        ({"marram": 2}, "later version"),
+        ({"kind": "deck"}, "keeps no papers"),
+        ({"forms": {"A": [{}]}}, "not whole"),
+        ({"forms": []}, "not whole"),
+    ],
+)
+def test_a_file_that_keeps_no_papers_is_refused(tmp_path: Path, change: dict[str, object], told: str) -> None:
+    """Another kind of file, a later one, and one that is torn: each with what to do."""
+    file = tmp_path / "papers.json"
+    whole = {
+        "marram": 1,
+        "kind": "examination_papers",
+        "seed": 1,
+        "level": 1,
+        "open_book": False,
+        "forms": {},
+    }
+    file.write_text(json.dumps(whole | change))
+    found = marram("examination", "mark", str(file), "--papers", str(file))
+    assert found.code == 2
+    assert told in found.err
 
 
 def test_no_two_items_of_a_form_ask_the_same() -> None:

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
+from marram.cli.examination_papers import drawn_again, form_of, kept_beside, kept_papers, same_paper
 from marram.cli.paper_given import paper_given
 from marram.cli.show import Line, print_json, show_lines
 from marram.cli.writing import write_files
@@ -17,8 +18,8 @@ from marram.teach.examinations.equality import equality
 from marram.teach.examinations.item import Item
 from marram.teach.examinations.kept_paper import KeptItem
 from marram.teach.examinations.paper import Examination, Form, examination
-from marram.teach.examinations.printing import form_pdf
-from marram.teach.examinations.report import Sitting, read_answers, sitting
+from marram.teach.examinations.printing import form_pdf, mark_of
+from marram.teach.examinations.report import Sitting, judged, read_answers
 from marram.teach.examinations.retiring import FEWEST_CANDIDATES
 from marram.teach.quizzes.told import letter
 from marram.words.spoken import spoken
@@ -42,12 +43,12 @@ def draw(
     paper: str,
     as_json: bool,
 ) -> None:
-    """Draw an examination; print what it covers, write papers and keys."""
+    """Draw an examination; print what it covers, write papers and keys, and beside them what they are marked from."""
     size = paper_given(paper)
     out = _retired(retired, records)
     exam = examination(seed, count, level=level, forms=forms, open_book=open_book, retired=out)
     if folder is not None:
-        files = {}
+        files = kept_beside(exam, folder)
         for form in exam.forms:
             name = form.letter.lower()
             files[folder / f"form-{name}.pdf"] = form_pdf(exam, form, COURSE_NAME, key=False, paper=size)
@@ -62,6 +63,8 @@ def draw(
 def mark(
     answers: Path,
     *,
+    papers: Path | None,
+    paper_mark: str | None,
     seed: int,
     count: int,
     level: int,
@@ -73,22 +76,30 @@ def mark(
     as_json: bool,
 ) -> None:
     """Mark candidates' answers; judge the items; add bad ones, with the reason, to a file."""
-    exam = examination(seed, count, level=level, forms=forms, retired=_retired(retired, records))
-    sat = next((one for one in exam.forms if one.letter == form.upper()), None)
-    if sat is None:
-        raise InputError(said("There is no form {form} of this examination.", form=form))
+    out = _retired(retired, records)
+    if papers is None:
+        items = form_of(drawn_again(seed, count, level=level, forms=forms, retired=out), form)
+    else:
+        items = form_of(kept_papers(papers), form)
+    same_paper(items, paper_mark, kept=papers is not None)
     try:
         given = answers.read_text(encoding="utf-8-sig")
     except (OSError, UnicodeDecodeError) as error:
         raise InputError(said("{path} cannot be read: {why}.", path=answers, why=str(error))) from None
-    found = sitting(sat, read_answers(given, sat))
+    choices = [len(one.answers) for one in items]
+    rows, right = read_answers(given, form.upper(), choices), [one.right for one in items]
+    found = judged(right, choices, rows)
+    if gone := {at for at, one in enumerate(items) if one.ident in out}:  # retired since the paper was drawn
+        found = judged(right, choices, rows, gone | set(found.retired))
     if retire is not None:
         known = _reasons(retire) if retire.exists() else {}
-        known.update({sat.items[at].ident: [spoken(one) for one in why] for at, why in found.retired.items()})
+        known.update({items[at].ident: [spoken(one) for one in why] for at, why in found.retired.items()})
         document = {"marram": 1, "kind": KIND, "items": known}
         write_files({retire: (json.dumps(document, indent=2) + "\n").encode()})
     if as_json:
-        print_json(_result(sat, found))
+        print_json(
+            {"marram": 1, "kind": "examination_marks", "form": form.upper(), **figures_of(items, found)}
+        )
     else:
         show_lines(figures_lines(found))
 
@@ -127,6 +138,7 @@ def _document(exam: Examination) -> dict[str, Any]:
         "forms": [
             {
                 "form": one.letter,
+                "mark": mark_of([each.ident for each in one.items]),
                 "provisions": sorted(one.provisions),
                 "items": [
                     {
@@ -158,6 +170,7 @@ def _lines(exam: Examination) -> Iterator[Line]:
     for one in exam.forms:
         yield "head", text("examinations.key", letter=one.letter)
         yield "text", " ".join(f"{at}{letter(each.question.right)}" for at, each in enumerate(one.items, 1))
+        yield "quiet", text("examinations.mark_of_form", mark=mark_of([each.ident for each in one.items]))
         yield "quiet", _covered(one)
     if len(exam.forms) > 1:
         found = equality(exam.forms[0], exam.forms[1], CANDIDATES)
@@ -202,10 +215,6 @@ def _covered(one: Form) -> str:
         rules=len({each.rule for each in one.items}),
         levels=levels,
     )
-
-
-def _result(form: Form, found: Sitting) -> dict[str, Any]:
-    return {"marram": 1, "kind": "examination_marks", "form": form.letter, **figures_of(form.items, found)}
 
 
 def figures_of(items: Sequence[Item | KeptItem], found: Sitting) -> dict[str, Any]:

@@ -36,7 +36,10 @@ def draw(
     retired: Retired = None,
     records: Records = None,
     folder: Annotated[
-        Path | None, typer.Option(help="Write papers and keys into this folder, as PDF.")
+        Path | None,
+        typer.Option(
+            help="Write papers and keys into this folder, as PDF, and papers.json, from which they are marked."
+        ),
     ] = None,
     paper: PaperOption = "a4",
     json: Json = False,
@@ -63,7 +66,17 @@ def mark(
     answers: Annotated[
         Path, typer.Argument(help="CSV: a candidate a row, the name, then a letter for each item.")
     ],
+    papers: Annotated[
+        Path | None,
+        typer.Option(help="The papers as they were drawn: the papers.json beside them. Mark from it."),
+    ] = None,
     form: Annotated[str, typer.Option(help="The form that was sat.")] = "A",
+    paper_mark: Annotated[
+        str | None,
+        typer.Option(
+            help="The four characters after 'paper' under the title; needed where papers were not kept."
+        ),
+    ] = None,
     seed: Seed = 1,
     count: Count = 60,
     level: Level = 2,
@@ -80,6 +93,8 @@ def mark(
 
     work(
         answers,
+        papers=papers,
+        paper_mark=paper_mark,
         seed=seed,
         count=count,
         level=level,

@@ -12,6 +12,9 @@ from marram.teach.examinations.paper import Examination
 from marram.teach.examinations.report import Sitting, judged
 from marram.teach.quizzes.told import why_not
 
+VERSION = 1
+"""Of what :func:`written` makes."""
+
 
 @dataclass(frozen=True, slots=True)
 class KeptItem:
@@ -53,7 +56,7 @@ class KeptPapers:
 def written(exam: Examination, course: str) -> str:
     """Return papers as JSON, told on a course."""
     document = {
-        "marram": 1,
+        "marram": VERSION,
         "kind": "examination_papers",
         "seed": exam.seed,
         "level": exam.level,

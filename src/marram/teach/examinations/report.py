@@ -44,8 +44,13 @@ class Sitting:
     reliability_kept: float | None
 
 
-def read_answers(given: str, form: Form) -> dict[str, list[int | None]]:
+def read_answers(given: str, form: str, choices: Sequence[int]) -> dict[str, list[int | None]]:
     """Return answers from CSV: a candidate a row, the name first, then a letter for each item; empty for none.
+
+    Args:
+        given: the CSV.
+        form: the letter of the form.
+        choices: how many answers each of its items has.
 
     Raises:
         InputError: a row has too many or too few answers, a letter that the item has not, or a name twice; every
@@ -57,14 +62,14 @@ def read_answers(given: str, form: Form) -> dict[str, list[int | None]]:
         if not any(cell.strip() for cell in row) or (number == 1 and _is_heading(row)):
             continue
         name, *cells = (cell.strip() for cell in row)
-        if len(cells) != len(form.items):
+        if len(cells) != len(choices):
             faults.append(
                 said(
                     "Row {row}: {given} answers; form {form} has {count} items. Leave a cell empty where nothing was chosen.",
                     row=number,
                     given=len(cells),
-                    form=form.letter,
-                    count=len(form.items),
+                    form=form,
+                    count=len(choices),
                 )
             )
             continue
@@ -72,7 +77,7 @@ def read_answers(given: str, form: Form) -> dict[str, list[int | None]]:
             faults.append(said("Row {row}: give each candidate a name of their own.", row=number))
         chosen: list[int | None] = []
         for at, cell in enumerate(cells):
-            letters = "ABCDEFGH"[: len(form.items[at].question.answers)]
+            letters = "ABCDEFGH"[: choices[at]]
             if (
                 cell
                 and cell.upper() not in letters.split()

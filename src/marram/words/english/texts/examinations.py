@@ -36,6 +36,7 @@ TEXTS: dict[str, str] = {
     "result": "{right} of {of} right: {percent} per cent, {grade}.",
     "written": "Written: {path}",
     "again": "The same again: marram examination draw --seed {seed} --count {count} --level {level} --forms {forms}; items retired since then are left out.",
+    "mark_of_form": "Paper {mark}.",
     "level": "Level",
     "draw": "Draw a paper",
     "count": "Items",
