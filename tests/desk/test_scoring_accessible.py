@@ -81,7 +81,7 @@ def test_rooms_of_matches_partners_and_sheets_have_no_serious_finding(
         assert len(lists) == 2
         context = chromium.new_context(viewport=phone, base_url=address)
         page = context.new_page()
-        for path in ("/cards?round=1", card, "/board", "/papers", "/published", *lists):
+        for path in ("/cards?round=1", card, "/board", "/papers", "/published", "/conditions", *lists):
             faults += faults_of(page, path)
         assert (
             page.locator("thead th").first.evaluate("one => getComputedStyle(one).borderBottomWidth") == "2px"

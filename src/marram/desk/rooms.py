@@ -4,7 +4,7 @@ from fastapi import APIRouter
 
 from marram.desk.book import book_pages, changes_pages
 from marram.desk.cards import card_entry, card_list, card_page, walking
-from marram.desk.competition import settings
+from marram.desk.competition import kept_page, settings
 from marram.desk.course import map_api, map_editor, marking, mending
 from marram.desk.day import now, officials_page, ready_page
 from marram.desk.field import draw_page, entries_page
@@ -77,6 +77,7 @@ ROUTERS: tuple[APIRouter, ...] = (
     book_pages.router,
     changes_pages.router,
     settings.router,
+    kept_page.router,
     api.router,
     finding_api.router,
     story_api.router,

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import time
+from datetime import date, time
 from typing import Any
 
 from sqlalchemy import delete, select, update
@@ -251,12 +251,20 @@ def put_right(records: Records, event: str, says: Enters, sex: str | None) -> No
         )
 
 
-def set_conditions(records: Records, event: str, conditions: Mapping[str, Any]) -> None:
-    """Have the conditions of an event be these."""
+def set_conditions(
+    records: Records, event: str, conditions: Mapping[str, Any], days: Mapping[str, date] | None = None
+) -> None:
+    """Have the conditions of an event be these, and rounds, by their identifiers, be on these days."""
     with records.changing() as session:
         session.execute(
             update(tables.Event).where(tables.Event.id == event).values(conditions=canonical(conditions))
         )
+        for round_, day in (days or {}).items():
+            session.execute(
+                update(tables.Round)
+                .where(tables.Round.event_id == event, tables.Round.id == round_)
+                .values(played_on=day)
+            )
 
 
 def set_groups(records: Records, event: str, round_: str, groups: Sequence[GroupSet]) -> None:

@@ -20,13 +20,14 @@ from marram.words.texts import text
 router = APIRouter()
 
 _PAGES = {
+    About.CONDITIONS: "/conditions",
     About.COURSE: "/map",
     About.LOCAL_RULES: "/map",
     About.OFFICIALS: "/officials",
     About.PLAYERS: "/entries",
     About.STARTING_TIMES: "/draw",
 }
-"""Where at the desk a part of the work is mended; what is not here stands among the conditions (`marram event conditions`)."""
+"""Where at the desk a part of the work is mended."""
 
 
 @dataclass(frozen=True)

@@ -53,6 +53,15 @@ ROOMS: tuple[Room, ...] = (
         order={BEFORE: 1, AFTER: 8},
     ),
     Room(
+        "conditions",
+        {
+            "GET /conditions": LEADING,
+            "POST /conditions": LEADING,
+        },
+        entry="/conditions",
+        order={BEFORE: 6},
+    ),
+    Room(
         "officials",
         {
             "GET /officials": OFFICIALS,

@@ -14,6 +14,7 @@ from marram.paper.paper_size import PaperSize
 from marram.paper.sheet_html import event_sheet_style
 from marram.records.entry import new_ident
 from marram.records.field import details
+from marram.services.day.conditions_touched import changes_told
 from marram.services.publishing.change_words import changed_words
 from marram.services.publishing.document_now import publishing_now
 from marram.services.publishing.documents import named
@@ -41,6 +42,7 @@ def every_list(request: Request) -> Response:
         zone=here.kept.zone,
         play_words=play_for_everybody(request, here.kept),
         tapped=new_ident(),
+        conditions_told=changes_told(here),
     )
 
 

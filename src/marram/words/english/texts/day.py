@@ -12,6 +12,7 @@ TEXTS: dict[str, str] = {
     "room.briefings": "Briefings",
     "room.examination": "Examination",
     "room.ready": "Ready?",
+    "room.conditions": "Conditions",
     "room.entries": "Entries",
     "room.draw": "Draw",
     "room.papers": "Paper",
