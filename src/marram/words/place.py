@@ -20,15 +20,17 @@ YARDS = frozenset(("CA", "GB", "US"))
 
 
 class Writing(NamedTuple):
-    """How times and days are written.
+    """How times, days and lengths are written.
 
     Attributes:
         twelve_hours: whether the hours are counted to twelve.
         month_first: whether the month is named before the day.
+        yards: whether lengths are told in yards, feet and inches before metres.
     """
 
     twelve_hours: bool = False
     month_first: bool = False
+    yards: bool = False
 
 
 NOWHERE = Writing()
@@ -58,8 +60,8 @@ def written_as(how: Writing) -> Iterator[None]:
 
 
 def writing_in(region: str) -> Writing:
-    """Return how a region writes times and days; of one that is not known as nowhere in particular does."""
-    return Writing(region in TWELVE_HOURS, region in MONTH_FIRST)
+    """Return how a region writes times, days and lengths; of one that is not known as nowhere in particular does."""
+    return Writing(region in TWELVE_HOURS, region in MONTH_FIRST, region in YARDS)
 
 
 def region_asked_for(languages: str) -> str:

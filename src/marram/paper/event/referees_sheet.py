@@ -7,6 +7,7 @@ from marram.paper.event.notice import local_rules_part, officials_part
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Sheet, Side, Table, Words
 from marram.words.ground import named_ground
+from marram.words.lengths import YARD
 from marram.words.texts import clock_words, text
 
 MARKED = (
@@ -21,8 +22,6 @@ MARKED = (
 """What a referee looks up by hole."""
 NEAR = 40.0
 """Metres from the line of play: what is so near, and belongs by the map to no single hole, stands with each such hole (own choice)."""
-YARD = 0.9144
-"""Metres."""
 
 
 def referees_sheet(event: OnPaper, course: Course | None = None, *, yards: bool = False) -> Sheet:

@@ -32,10 +32,11 @@ from marram.relief.pictures.north_and_scale import add_north, add_scale, north_p
 from marram.relief.pictures.overview import SIDE as OVERVIEW
 from marram.relief.pictures.overview import add_overview, needs_overview
 from marram.relief.pictures.picture_words import (
-    LEAST_AREA,
+    away_words,
     kind_words,
     mark_words,
     measures_told,
+    shown_words,
 )
 from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import LESSER, View, edge_towards, view_of
@@ -122,13 +123,7 @@ def describe(areas: Sequence[ReliefArea]) -> str:
             "measures": "; ".join(measures_told(area)),
         }
         spot = area.is_spot
-        parts.append(
-            text("relief.picture.shown", **said)
-            if spot
-            else text("relief.picture.shown_least", **said, area=LEAST_AREA)
-            if area.area_m2 < LEAST_AREA
-            else text("relief.picture.shown_area", **said, area=area.area_m2)
-        )
+        parts.append(text("relief.picture.shown", **said) if spot else shown_words(said, area.area_m2))
     return " ".join(parts)
 
 
@@ -186,7 +181,7 @@ def _away(areas: Sequence[ReliefArea], view: View) -> list[tuple[XY, XY, str]]:
         tip = edge_towards(view, areas[0].reference, mark.at, 10.0)
         if tip is not None:
             metres = distance(areas[0].reference, mark.at)
-            words = text("relief.label.away", words=mark_words(mark.role), metres=metres)
+            words = away_words(mark_words(mark.role), metres)
             arrows.append((view.at(areas[0].reference), tip, words))
     return arrows
 

@@ -14,11 +14,12 @@ from marram.course.lies.as_read import as_read
 from marram.course.model import Course, Kind
 from marram.relief.areas.construction import Measure, Role, distance
 from marram.relief.areas.relief_area import ReliefArea
-from marram.relief.geometry.tolerance import YARD
 from marram.relief.pictures.picture_words import TEE_USED, ground_words
 from marram.rules.relief_option import Limit
+from marram.words.lengths import length_words, near_words
 from marram.words.messages import listed
 from marram.words.penalties import count_words
+from marram.words.place import writing
 from marram.words.texts import text
 
 ACROSS = (
@@ -59,6 +60,8 @@ def how_to_measure_anywhere(club_length: float) -> str:
     Args:
         club_length: metres that the drawings take for the player's club.
     """
+    if writing().yards:
+        return text("relief.measuring.anywhere.feet", club=near_words(club_length))
     return text("relief.measuring.anywhere", club=f"{club_length:.2f}")
 
 
@@ -68,24 +71,24 @@ def _steps(area: ReliefArea, course: Course) -> Iterator[str]:
         if moved.end is Role.FAIRWAY_POINT and TEE_USED in area.assumed:
             key = "tee_from_ball"
         if key is not None and moved.metres >= WORTH_SAYING:
-            yield text(f"relief.measuring.{key}", length=_both(moved.metres), way=_way(area, moved))
+            yield text(f"relief.measuring.{key}", length=length_words(moved.metres), way=_way(area, moved))
     if area.drop_line is not None and area.drop_line.stretches:
         line = area.drop_line
         near, far = line.stretches[0][0], line.stretches[-1][1]
         key = "line_on" if line.goes_on else "line"
         if near < EDGE:
             key += "_from_there"
-        yield text(f"relief.measuring.{key}", near=_both(near), far=_both(far))
+        yield text(f"relief.measuring.{key}", near=length_words(near), far=length_words(far))
     if not area.radius:
         return
     clubs = area.option.club_lengths or area.radius / area.club_length
     yield text(
         "relief.measuring.one_club" if clubs == 1 else "relief.measuring.clubs",
         clubs=count_words(clubs),
-        size=_both(area.radius),
+        size=length_words(area.radius),
     )
     if Limit.NOT_NEARER in area.option.limits and area.drop_line is None:
-        yield text("relief.measuring.not_nearer", length=_both(distance(area.reference, area.hole)))
+        yield text("relief.measuring.not_nearer", length=length_words(distance(area.reference, area.hole)))
     across = _across(area, course)
     if across:
         yield text("relief.measuring.across_here", things=listed(across, "and"))
@@ -112,10 +115,3 @@ def _across(area: ReliefArea, course: Course) -> tuple[str, ...]:
         if ground.intersects(reach) and not ground.buffer(-EDGE).contains(start)
     ]
     return tuple(dict.fromkeys(found))
-
-
-def _both(metres: float) -> str:
-    decimals = 2 if metres < 10 else 1
-    return text(
-        "relief.measure.length", metres=f"{metres:.{decimals}f}", yards=f"{metres / YARD:.{decimals}f}"
-    )

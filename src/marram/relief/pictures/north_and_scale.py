@@ -12,6 +12,7 @@ from marram.relief.pictures.lettering import SMALL, WIDTH, write
 from marram.relief.pictures.markup import Node, add
 from marram.relief.pictures.styles import INK, PAPER, stroke
 from marram.relief.pictures.view import View
+from marram.words.lengths import bar_words
 from marram.words.texts import text
 
 NORTH = Box(WIDTH - 44, 0, WIDTH, 62)
@@ -76,4 +77,4 @@ def add_scale(parent: Node, view: View, place: Box | None = None) -> None:
     bar = f"M{round(left, 1):g} {y - 6:g}V{y:g}H{right:.1f}V{y - 6:g}"
     add(parent, "path", stroke(PAPER, 6), d=bar)
     add(parent, "path", stroke(INK, 2.2), d=bar)
-    write(parent, f"{length:g} m", ((left + right) / 2, y - 7), SMALL, anchor="middle", bold=True)
+    write(parent, bar_words(length), ((left + right) / 2, y - 7), SMALL, anchor="middle", bold=True)

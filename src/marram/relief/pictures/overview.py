@@ -14,6 +14,7 @@ from marram.relief.pictures.north_and_scale import freest
 from marram.relief.pictures.styles import GROUND, INK, PAPER, stroke
 from marram.relief.pictures.type_width import text_width
 from marram.relief.pictures.view import View, overview_of
+from marram.words.lengths import bar_words
 
 SIDE = 132.0
 """Picture units: the side of the overview."""
@@ -79,7 +80,7 @@ def _flag(hole: XY) -> XY:
 def _add_scale(parent: Node, over: View, points: Sequence[XY]) -> None:
     """Draw the scale bar on a plate of its own, in the corner where it covers no mark: stripes would run through it."""
     length = over.scale_bar()
-    words, size = f"{length:g} m", min(SMALL, SIZE)
+    words, size = bar_words(length), min(SMALL, SIZE)
     wide = max(length * over.scale, text_width(words, size, bold=True)) + 12
     corners = [(x, y) for y in (SIDE - PLATE - 2, 2.0) for x in (2.0, SIDE - wide - 2)]
     reach = [Box(x - 6, y - 6, x + wide + 6, y + PLATE + 6) for x, y in corners]

@@ -1,10 +1,15 @@
 """The words on a picture, from the catalogue."""
 
+from collections.abc import Mapping
+
 from marram.course.model import Kind
 from marram.relief.areas.construction import Measure, Role
 from marram.relief.areas.relief_area import ReliefArea
+from marram.relief.geometry.tolerance import YARD
 from marram.rules.relief_option import ReliefKind
 from marram.words import ground
+from marram.words.lengths import length_words, near_words, square_feet
+from marram.words.place import writing
 from marram.words.texts import text
 
 TEE_USED = "relief.teeing_area_used_as_fairway"
@@ -63,9 +68,29 @@ def measures_told(area: ReliefArea) -> list[str]:
 
 def area_words(area_m2: float) -> str:
     """Return the size of a relief area in words: never as nothing, however little it is."""
+    if writing().yards:
+        key = "relief.picture.area_least.feet" if area_m2 < LEAST_AREA else "relief.picture.area.feet"
+        return text(key, area=square_feet(max(area_m2, LEAST_AREA)))
     if area_m2 < LEAST_AREA:
         return text("relief.picture.area_least", area=LEAST_AREA)
     return text("relief.picture.area", area=area_m2)
+
+
+def shown_words(said: Mapping[str, str], area_m2: float) -> str:
+    """Return what an area is that a picture shows: its kind and measures as said, and its size."""
+    if writing().yards:
+        key = "relief.picture.shown_least.feet" if area_m2 < LEAST_AREA else "relief.picture.shown_area.feet"
+        return text(key, **said, area=square_feet(max(area_m2, LEAST_AREA)))
+    if area_m2 < LEAST_AREA:
+        return text("relief.picture.shown_least", **said, area=LEAST_AREA)
+    return text("relief.picture.shown_area", **said, area=area_m2)
+
+
+def away_words(words: str, metres: float) -> str:
+    """Return what lies outside a picture, with how far it is."""
+    if writing().yards:
+        return text("relief.label.away.yards", words=words, yards=metres / YARD)
+    return text("relief.label.away", words=words, metres=metres)
 
 
 def assumed_words(key: str) -> str:
@@ -75,19 +100,17 @@ def assumed_words(key: str) -> str:
 
 
 def size_words(club_lengths: float, club_length: float) -> str:
-    """Return the size of a relief area in words, in club-lengths and in metres."""
+    """Return the size of a relief area in words, in club-lengths and in metres, or in feet and inches."""
+    if writing().yards:
+        key = "relief.size.1.feet" if club_lengths == 1 else "relief.size.n.feet"
+        return text(key, clubs=club_lengths, length=near_words(club_lengths * club_length))
     key = "relief.size.1" if club_lengths == 1 else "relief.size.n"
     return text(key, clubs=club_lengths, metres=club_lengths * club_length)
 
 
 def measure_words(measure: Measure, area: ReliefArea | None = None) -> str:
     """Return a distance in words, in metres and yards, between the marks of an area if it is given."""
-    decimals = 2 if measure.metres < 10 else 1
-    both = text(
-        "relief.measure.length",
-        metres=f"{measure.metres:.{decimals}f}",
-        yards=f"{measure.yards:.{decimals}f}",
-    )
+    both = length_words(measure.metres)
     if measure.bearing is None:
         return text("relief.measure.club_lengths", both=both)
     return text(

@@ -18,6 +18,8 @@ from shapely.geometry.base import BaseGeometry
 from marram.relief.areas.construction import ArcMark, PointMark, Role, ShapeMark
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
+from marram.relief.geometry.tolerance import YARD
+from marram.words.place import writing
 
 _CORE = frozenset({Role.REFERENCE, Role.SPOT, Role.EXAMPLE_SPOT, Role.FIRST_TOUCHED, Role.FAIRWAY_POINT})
 """Points that the frame always holds: something is measured from there, or placed there."""
@@ -136,10 +138,11 @@ class View:
         return data
 
     def scale_bar(self) -> float:
-        """Return the length in metres of a round scale bar, a fifth to a half of the frame."""
-        wanted = self.size / 4
+        """Return the length in metres of a scale bar, round in the reader's unit, a tenth to a quarter of the frame."""
+        unit = YARD if writing().yards else 1.0
+        wanted = self.size / 4 / unit
         power = 10.0 ** int(np.floor(log10(wanted)))
-        return next(step * power for step in (5.0, 2.0, 1.0) if step * power <= wanted)
+        return unit * next(step * power for step in (5.0, 2.0, 1.0) if step * power <= wanted)
 
 
 def _parts(geometries: Shapes, kind: GeometryType) -> tuple[Shapely, NDArray[np.int64]]:

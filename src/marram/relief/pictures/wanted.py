@@ -6,8 +6,10 @@ from math import cos, sin
 from marram.relief.areas.construction import ArcMark, PointMark, Role, bearing, distance
 from marram.relief.areas.relief_area import ReliefArea
 from marram.relief.geometry.outline import XY
+from marram.relief.geometry.tolerance import YARD
 from marram.relief.pictures.picture_words import label_words, mark_words, size_words
 from marram.relief.pictures.where_not import not_nearer_arcs
+from marram.words.place import writing
 from marram.words.texts import text
 
 _SAME_SIDE = 12.0
@@ -27,6 +29,15 @@ def area_names(areas: Sequence[ReliefArea]) -> list[str | None]:
     sides = [_side(turn) for turn in turns]
     if len(set(sides)) == len(sides):
         return [text(f"relief.side.{one}") for one in sides]
+    if writing().yards:
+        return [
+            text(
+                "relief.side.bearing.yards",
+                yards=distance(start, area.reference) / YARD,
+                bearing=bearing(start, area.reference),
+            )
+            for area in areas
+        ]
     return [
         text(
             "relief.side.bearing",
@@ -93,4 +104,7 @@ def limit_labels(areas: Sequence[ReliefArea]) -> list[tuple[str, XY]]:
 
 def to_hole_words(area: ReliefArea) -> str:
     """Return how far the hole is from the reference point, as it stands at the arrow that points there."""
-    return text("relief.to_hole", hole=mark_words(Role.HOLE), metres=distance(area.reference, area.hole))
+    metres = distance(area.reference, area.hole)
+    if writing().yards:
+        return text("relief.to_hole.yards", hole=mark_words(Role.HOLE), yards=metres / YARD)
+    return text("relief.to_hole", hole=mark_words(Role.HOLE), metres=metres)

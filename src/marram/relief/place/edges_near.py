@@ -9,8 +9,10 @@ from shapely import Point
 from marram.course.lies.united import UnitedArea
 from marram.course.model import Course, Kind
 from marram.relief.geometry.outline import XY
+from marram.relief.geometry.tolerance import YARD
 from marram.relief.place.ground import ground_of
 from marram.words.ground import named_ground
+from marram.words.place import writing
 from marram.words.texts import text
 
 NEAR = 15.0
@@ -56,6 +58,11 @@ class EdgeNear:
         """Where the ball lies by the edge: "0.4 m inside the edge (red penalty area)"."""
         side = "inside" if self.inside else "outside"
         metres = f"{self.metres:.{1 if self.metres < NEAR else 0}f}"
+        if writing().yards:
+            yards = f"{self.metres / YARD:.{1 if self.metres < NEAR else 0}f}"
+            if self.boundary:
+                return text(f"relief.edge.boundary.{side}.yards", yards=yards)
+            return text(f"relief.edge.{side}.yards", yards=yards, ground=self.words)
         if self.boundary:
             return text(f"relief.edge.boundary.{side}", metres=metres)
         return text(f"relief.edge.{side}", metres=metres, ground=self.words)
