@@ -12,6 +12,7 @@ from pypdf import PdfReader
 
 from marram.competition.conditions.choices import Score, TieMethod
 from marram.competition.conditions.event_file import Group, Ties
+from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.board import LeaderBoard
 from marram.competition.results.card import Hole, RoundCard, Row
 from marram.competition.results.scoring import Scoring
@@ -28,7 +29,7 @@ from marram.paper.event.starters_sheet import starters_sheet
 from marram.paper.event.starting_sheet import starting_sheet
 from marram.paper.event.tie_words import Listed
 from marram.paper.paper_size import PaperSize
-from marram.paper.sheet import Card, Cards, Sheet, Table, Words
+from marram.paper.sheet import Card, Cards, Cell, Column, Sheet, Table, Words
 from marram.paper.sheet_html import event_sheet_html
 from marram.paper.sheet_pdf import event_sheet_pdf
 from marram.rules.facts.conditions import FormOfPlay
@@ -307,3 +308,53 @@ def test_paper_is_safe_in_black_and_white() -> None:
         colours = re.findall(r"#[0-9a-fA-F]{3,8}\b(?=[; ])", source)
         assert all(len(set(one[1:])) == 1 for one in colours), name
         assert not re.search(r"rgb\(|cmyk\(|\b(red|green|blue)\b", source), name
+
+
+def test_a_starter_has_the_list_of_one_tee() -> None:
+    """From two tees each has its own list on a page of its own; a shotgun start, and one tee, have one list."""
+
+    def lists(*starts: tuple[str, int]) -> list[tuple[str, bool, list[str], tuple[int, ...]]]:
+        names = [f"Player {at}" for at in range(2 * len(starts))]
+        found = read_event_file(
+            {
+                "players": [{"name": name} for name in names],
+                "starting_times": [
+                    {"time": time, "tee": tee, "players": names[2 * at : 2 * at + 2]}
+                    for at, (time, tee) in enumerate(starts)
+                ],
+            }
+        )
+        return [
+            (part.heading, part.new_page, [row[2].words for row in part.rows], part.together)
+            for part in starters_sheet(OnPaper(found)).parts
+            if isinstance(part, Table)
+        ]
+
+    first, tenth = lists(("08:00", 1), ("08:00", 10), ("08:10", 1), ("08:10", 10))
+    assert first == ("Tee 1", False, ["Player 0", "Player 1", "Player 4", "Player 5"], (2, 2))
+    assert tenth == ("Tee 10", True, ["Player 2", "Player 3", "Player 6", "Player 7"], (2, 2))
+    assert [one[0] for one in lists(("09:00", 1), ("09:00", 5), ("09:00", 5))] == [""]
+    assert [one[0] for one in lists(("09:00", 1), ("09:10", 1))] == [""]
+
+
+def _pages(count: int, together: tuple[int, ...] = ()) -> list[int]:
+    """Return how many of so many rows stand on each page."""
+    rows = tuple((Cell(f"row{number}"),) for number in range(count))
+    sheet = Sheet("Rows", "", "", "", (Table("", (Column("Name", 1),), rows, together=together),), "")
+    pages = PdfReader(BytesIO(event_sheet_pdf([sheet], PaperSize.A4))).pages
+    return [page.extract_text().count("row") for page in pages]
+
+
+def test_no_row_is_alone_on_the_last_page() -> None:
+    """One more than fits on a page: the last two go over together."""
+    fits = next(count for count in range(40, 90) if len(_pages(count + 1)) == 2)
+    assert _pages(fits) == [fits]
+    assert _pages(fits + 1) == [fits - 1, 2]
+    assert _pages(fits + 2) == [fits, 2]
+
+
+def test_rows_of_a_group_stay_on_one_page() -> None:
+    """Every page holds whole groups of four."""
+    first, last = _pages(72, (4,) * 18)
+    assert first % 4 == 0
+    assert first + last == 72

@@ -62,6 +62,8 @@ class Table:
         rows: a cell for each column.
         none: what is said where there is no row.
         across: beside how many of its kind a column of rows stands on paper: a long list of few columns runs on there.
+        new_page: whether it begins a page on paper, as what is for somebody else.
+        together: how many rows each stay on one page, as those of a group, from the first on; none: every row by itself.
     """
 
     heading: str
@@ -69,6 +71,8 @@ class Table:
     rows: tuple[tuple[Cell, ...], ...]
     none: str = ""
     across: int = 1
+    together: tuple[int, ...] = ()
+    new_page: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -53,6 +53,8 @@ def _part(part: Part, drawings: dict[str, str]) -> dict[str, Any]:
             "rows": rows,
             "none": part.none,
             "across": part.across,
+            "together": part.together,
+            "new_page": part.new_page,
         }
     kind = {Words: "words", Cards: "cards"}[type(part)]
     return {"part": kind, **asdict(part)}

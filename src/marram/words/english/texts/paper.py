@@ -140,6 +140,7 @@ TEXTS: dict[str, str] = {
     "metres": "{metres} m",
     "yards": "{yards} yd",
     "starter": "At the starting point",
+    "starter.tee": "Tee {tee}",
     "starter.ready": "Ready to play on the exact time at the starting point; not earlier (Rule 5.3a).",
     "starter.late": "Up to five minutes late or early: the general penalty on the first hole (two strokes in stroke play, loss of hole in match play); more is disqualification; exceptional circumstances are the Committee’s to find (Rule 5.3a).",
     "starter.clubs": "No more than 14 clubs (Rule 4.1b).",
