@@ -300,13 +300,31 @@ def test_times_are_those_of_the_clubs_clocks(app: FastAPI, kept: KeptHere) -> No
 
 
 def test_a_device_that_sits_a_paper_is_shown_nothing_else(app: FastAPI, kept: KeptHere) -> None:
-    """Without the book neither book nor quiz nor a ruling, from when its paper opened until it is handed in; others see all."""
-    _, (ada, _) = begun(kept)
+    """Without the book neither book nor quiz nor ruling nor key, from when its paper opened until it is handed in; others see all."""
+    one, (ada, _) = begun(kept)
     phone, other = signed_in(app, kept, "referee"), signed_in(app, kept, "referee")
     assert phone.get("/book").status_code == 200
+    assert said("examining.here") in phone.get(f"/examination/{ada.code}").text
+    assert phone.get("/book").status_code == 200, "asked first: an examiner's device does not close unawares"
+    sits = phone.get(f"/examination/{ada.code}", params={"here": True})
+    assert sits.headers["location"] == f"/examination/{ada.code}"
     paper = phone.get(f"/examination/{ada.code}")
+    assert 'id="paper"' in paper.text
     assert "/begin" not in paper.text
-    for path in ("/", "/book", "/book/rule/16", "/quiz", "/begin", "/walk", "/log"):
+    examining = f"/examining/{one.id}"
+    assert other.get(examining).status_code == 200
+    for path in (
+        examining,
+        f"{examining}/key/A",
+        f"{examining}/live",
+        "/",
+        "/book",
+        "/book/rule/16",
+        "/quiz",
+        "/begin",
+        "/walk",
+        "/log",
+    ):
         found = phone.get(path)
         assert (found.status_code, found.headers["location"]) == (303, f"/examination/{ada.code}"), path
     assert phone.get("/api/offline/book").status_code == 403

@@ -49,6 +49,7 @@ def test_nothing_is_lost_by_a_reload_or_a_desk_out_of_reach(
     page.goto(f"/examination/{sitter.code}")
     expect(page.get_by_role("heading", name="Wait for your examiner")).to_be_visible()
     begin(kept.records, one, NOW)
+    page.get_by_role("link", name="Sit the paper here").click()
     expect(page.get_by_role("heading", name="Your paper")).to_be_visible()
     page.locator("#item-1 .choice").nth(1).click()
     expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
@@ -74,7 +75,7 @@ def test_a_paper_opens_again_out_of_reach(chromium: Browser, desk: str, kept: Ke
     page = chromium.new_context(
         viewport={"width": 390, "height": 844}, base_url=desk, service_workers="allow"
     ).new_page()
-    page.goto(f"/examination/{sitter.code}")
+    page.goto(f"/examination/{sitter.code}?here=true")
     expect(page.locator("#examination[data-here=yes]")).to_be_attached()
     page.locator("#item-1 .choice").nth(1).click()
     expect(page.get_by_text("All your answers are at the desk.")).to_be_visible()
@@ -104,7 +105,7 @@ def test_when_the_time_is_over_nothing_can_be_chosen(chromium: Browser, desk: st
     one = made(kept, minutes=1)
     begin(kept.records, one, datetime(2026, 1, 1, tzinfo=UTC))
     page = phone(chromium, desk)
-    page.goto(f"/examination/{sitters(kept.records, one)[0].code}")
+    page.goto(f"/examination/{sitters(kept.records, one)[0].code}?here=true")
     expect(page.get_by_text("The time is over")).to_be_visible()
     expect(page.locator("#item-1 input").first).to_be_disabled()
     page.get_by_role("button", name="Hand in").click()
@@ -140,11 +141,12 @@ def test_axe_finds_nothing_serious(chromium: Browser, desk: str, kept: KeptHere,
         f"{page.url}/slides?shown=1",
         "/examination",
         *(f"/examination/{code}" for code in first),
-        f"/examination/{first[1]}?handing=true",
         *(f"/examining/{one.id}" for one in (waiting, running, closed)),
         f"/examining/{running.id}/slips",
         "/class",
         *(f"/class/{one.code}{end}" for one in (taught, explained) for end in ("", "/teacher")),
+        f"/examination/{first[1]}?here=true",  # from here on nothing else opens
+        f"/examination/{first[1]}?handing=true",
     ):
         page.goto(path)
         assert not serious(page, unfolded=True), path

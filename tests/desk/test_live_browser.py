@@ -6,13 +6,18 @@ from typing import Any
 import pytest
 from playwright.sync_api import expect
 
+from marram.demo import EVENT
 from marram.desk.app import create_app
+from marram.desk.log.kept import keep_here
 from marram.desk.people.door import Door
+from marram.schema import read_json
 from tests.clubs import club
 from tests.desk.axe import serious
 from tests.desk.serving import served
 from tests.desk.signing_in import guarded
+from tests.desk.test_cards import SCORES
 from tests.desk.test_log import RULING
+from tests.services.scoring import scoring
 
 pytestmark = pytest.mark.browser
 
@@ -86,6 +91,22 @@ def test_first_screens_in_tabs_that_nobody_looks_at_leave_room_for_a_page(
         assert tabs[0].locator("#entries li").count() == 0
         tabs[0].evaluate(HIDDEN.replace("true }", "false }").replace("=> true", "=> false"))
         expect(tabs[0].locator("#entries li")).to_contain_text("hole 9")
+        context.close()
+
+
+def test_boards_in_tabs_that_nobody_looks_at_leave_room_for_a_page(chromium: Any, tmp_path: Path) -> None:
+    """Six boards of everybody in hidden tabs hold no connection: the seventh comes."""
+    event = {**read_json(EVENT, "event"), **SCORES}
+    with scoring(tmp_path, event) as found, served(create_app(kept_here=keep_here(found.records))) as address:
+        context = chromium.new_context(base_url=address)
+        for _ in range(6):
+            tab = context.new_page()
+            tab.goto("/board")
+            expect(tab.locator("#live[data-open=yes]")).to_be_attached()
+            tab.evaluate(HIDDEN)
+        page = context.new_page()
+        page.goto("/board")
+        expect(page.locator("#live[data-open=yes]")).to_be_attached()
         context.close()
 
 

@@ -1,6 +1,6 @@
 """While a device sits a paper, the desk shows it the paper and nothing that would answer it: with the book the Rules as well.
 
-A code on the device says that it sits; what the desk cannot see, another device or browser, is the examiner's to watch.
+Whoever is signed in on it: a key is no less a key. A code on the device says that it sits; what the desk cannot see, another device or browser, is the examiner's to watch.
 """
 
 import re
@@ -22,10 +22,13 @@ from marram.words.texts import text
 COOKIE = "marram_sits"
 _PAPER = re.compile(r"/(api/)?examination(/|$)|/static/|/service-worker\.js$|/sign-(in|out)$")
 """What a device needs for its paper."""
-_EXAMINER = re.compile(r"/examining/")
-"""Whoever may examine, and reads a paper on the same device, collects it there."""
 _BOOK = re.compile(r"/book(/(rule/.*|definitions|local-rules|provision/.*))?$")
 """What the Rules say; situations with their rulings are left out."""
+
+
+def asks_first(request: Request, sitter: Sitter) -> bool:
+    """Return whether a device is asked before it sits a paper: an official's, for whom all the rest would close unawares."""
+    return who_asks(request).role != PUBLIC and request.cookies.get(COOKIE) != sitter.code
 
 
 def sits_on(request: Request, found: Response, sitter: Sitter, *, sits: bool) -> None:
@@ -67,10 +70,7 @@ def _sat(kept: KeptHere | None, code: str) -> tuple[Sat, Sitter] | None:
 
 
 def _may(request: Request, sat: Sat) -> bool:
-    path = request.url.path
-    if _EXAMINER.match(path):
-        return who_asks(request).role != PUBLIC
-    return bool(_BOOK.match(path)) and with_the_book(sat.papers)
+    return bool(_BOOK.match(request.url.path)) and with_the_book(sat.papers)
 
 
 def _instead(request: Request, sitter: Sitter) -> Response:

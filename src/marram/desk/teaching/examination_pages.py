@@ -14,7 +14,7 @@ from marram.desk.people.answers import NO_STORE, page, too_often
 from marram.desk.people.moments import moments_of
 from marram.desk.people.who import may
 from marram.desk.shell.errors import answer
-from marram.desk.teaching.closed_book import sits_on
+from marram.desk.teaching.closed_book import asks_first, sits_on
 from marram.records import examinations as kept_examinations
 from marram.records import retired_items
 from marram.records.examinations import Chosen, Sat, Sitter, chosen_by, chosen_in, hand_in, sitter_of, sitters
@@ -64,15 +64,27 @@ def open_paper(request: Request, code: Annotated[str, Query(max_length=40)] = ""
 
 
 @router.get("/examination/{code}")
-def paper(request: Request, code: str, handing: bool = False) -> Response:
-    """Show a candidate the paper, or what to wait for, or the result."""
+def paper(request: Request, code: str, handing: bool = False, here: bool = False) -> Response:
+    """Show a candidate the paper, or what to wait for, or the result; an official is first asked whether to sit it here."""
     kept = kept_here(request)
     found = _found(request, kept, code)
     if isinstance(found, Response):
         return found
     if found is None:
         return answer(request, 404, "no_paper", [text("examining.none")])
-    return _page(request, kept, *found, handing=handing)
+    one, sitter = found
+    if _sits(one, sitter) and asks_first(request, sitter):
+        if not here:
+            return page(request, "examination_here.html", title=text("examining.title"), sitter=sitter)
+        sitting = RedirectResponse(f"/examination/{sitter.code}", 303, headers=NO_STORE)
+        sits_on(request, sitting, sitter, sits=True)
+        return sitting
+    return _page(request, kept, one, sitter, handing=handing)
+
+
+def _sits(one: Sat, sitter: Sitter) -> bool:
+    """Return whether a paper is open and not handed in."""
+    return one.state == "running" and sitter.handed_in_at is None
 
 
 async def _fields(request: Request) -> dict[str, str]:
@@ -172,7 +184,7 @@ def _page(request: Request, kept: KeptHere, one: Sat, sitter: Sitter, *, handing
     items = papers.forms[sitter.form]
     held = chosen_by(kept.records, sitter)
     ends = sitter.ends_at(one)
-    sits = one.state == "running" and sitter.handed_in_at is None
+    sits = _sits(one, sitter)
     context: dict[str, Any] = {
         "one": one,
         "sitter": sitter,

@@ -1,6 +1,7 @@
 // What others record, shown as it happens. EventSource takes up a cut connection by itself and says what it heard last.
 
 import { text } from "/static/shell/words.js";
+import { listening } from "./listening.js";
 import { showAsked, showHanded, showPlay } from "./play.js";
 
 const state = document.getElementById("live");
@@ -71,28 +72,21 @@ function cases(told) {
   fill(document.getElementById("cases"), items, null, document.getElementById("open"));
 }
 
-// A page that is not looked at keeps no connection: a browser has six for all pages of one desk, and a seventh page stays white.
-let source = null;
-function listen() {
-  source?.close();
-  source = null;
-  if (document.hidden) return;
-  source = new EventSource(`/api/live?after=${state.dataset.after}`);
-  for (const [name, show] of Object.entries({ entry, where, cases, play: showPlay, asked: showAsked })) {
-    source.addEventListener(name, (event) => {
-      if (event.lastEventId) state.dataset.after = event.lastEventId;
-      show(JSON.parse(event.data));
-    });
-  }
-  source.addEventListener("again", () => location.reload());
-  source.addEventListener("open", () => {
+const shows = Object.entries({ entry, where, cases, play: showPlay, asked: showAsked }).map(([name, show]) => [
+  name,
+  (event) => {
+    if (event.lastEventId) state.dataset.after = event.lastEventId;
+    show(JSON.parse(event.data));
+  },
+]);
+listening(() => `/api/live?after=${state.dataset.after}`, {
+  ...Object.fromEntries(shows),
+  again: () => location.reload(),
+  open: () => {
     state.textContent = "";
     state.dataset.open = "yes";
-  });
-  source.addEventListener("error", () => {
+  },
+  error: () => {
     state.textContent = state.dataset.cut;
-  });
-}
-document.addEventListener("visibilitychange", listen);
-addEventListener("pagehide", () => source?.close());
-listen();
+  },
+});

@@ -1,6 +1,7 @@
 // On every page of an official: that play is stopped, or when it goes on, as soon as somebody says so.
 
 import { caseMoved } from "./begun.js";
+import { listening } from "./listening.js";
 
 const place = document.getElementById("play");
 let over = 0;
@@ -36,26 +37,14 @@ function say(strip, words) {
   if (moves) document.dispatchEvent(new Event("moved"));
 }
 
-// A page that is not looked at keeps no connection: a browser has six for all pages of one desk.
-let source = null;
-function listen() {
-  if (document.hidden) {
-    source?.close();
-    source = null;
-  } else if (!source) {
-    source = new EventSource("/api/live");
-    source.addEventListener("play", (event) => showPlay(JSON.parse(event.data)));
-    source.addEventListener("asked", (event) => showAsked(JSON.parse(event.data)));
-    source.addEventListener("entry", (event) => {
-      caseMoved(JSON.parse(event.data));
-      showHanded(JSON.parse(event.data));
-    });
-  }
-}
-
 // The first screen listens by itself, to more than this.
 if (!document.getElementById("live")) {
-  document.addEventListener("visibilitychange", listen);
-  addEventListener("pagehide", () => source?.close());
-  listen();
+  listening(() => "/api/live", {
+    play: (event) => showPlay(JSON.parse(event.data)),
+    asked: (event) => showAsked(JSON.parse(event.data)),
+    entry: (event) => {
+      caseMoved(JSON.parse(event.data));
+      showHanded(JSON.parse(event.data));
+    },
+  });
 }

@@ -1,5 +1,7 @@
 // The board as it stands: officials hear of each card as it comes, everybody else that something changed, and where that cannot be had asks.
 
+import { listening } from "/static/live/listening.js";
+
 const state = document.getElementById("live");
 const board = () => document.getElementById("board");
 const SOON = 400;
@@ -27,31 +29,36 @@ async function again() {
 if (state.dataset.poll) {
   // Everybody: told that the board moved, each a little later than the other; where that cannot be had, asked from time to time.
   const SPREAD = 2000;
-  const source = new EventSource(`/board/live?after=${board().dataset.upto}`);
-  source.addEventListener("board", () => {
-    if (!waiting) waiting = setTimeout(again, SOON + Math.random() * SPREAD);
-  });
-  source.addEventListener("again", again);
-  source.addEventListener("open", () => {
-    state.dataset.open = "yes";
+  let heard = false;
+  listening(() => `/board/live?after=${board().dataset.upto}`, {
+    board: () => {
+      if (!waiting) waiting = setTimeout(again, SOON + Math.random() * SPREAD);
+    },
+    again,
+    open: () => {
+      heard = true;
+      state.dataset.open = "yes";
+    },
+    error: () => {
+      heard = false;
+    },
   });
   setInterval(() => {
-    if (!document.hidden && source.readyState !== EventSource.OPEN) again();
+    if (!document.hidden && !heard) again();
   }, Number(state.dataset.poll) * 1000);
-  window.addEventListener("pagehide", () => source.close());
 } else {
-  const source = new EventSource(`/api/live?after=${board().dataset.upto}`);
   const concerns = /^(card_|ruling$|withdrawn$|tie_|competition_)/;
-  source.addEventListener("entry", (event) => {
-    if (concerns.test(JSON.parse(event.data).kind) && !waiting) waiting = setTimeout(again, SOON);
+  listening(() => `/api/live?after=${board().dataset.upto}`, {
+    entry: (event) => {
+      if (concerns.test(JSON.parse(event.data).kind) && !waiting) waiting = setTimeout(again, SOON);
+    },
+    again: () => location.reload(),
+    error: () => {
+      state.textContent = state.dataset.cut;
+    },
+    open: () => {
+      state.textContent = "";
+      state.dataset.open = "yes";
+    },
   });
-  source.addEventListener("again", () => location.reload());
-  source.addEventListener("error", () => {
-    state.textContent = state.dataset.cut;
-  });
-  source.addEventListener("open", () => {
-    state.textContent = "";
-    state.dataset.open = "yes";
-  });
-  window.addEventListener("pagehide", () => source.close());
 }

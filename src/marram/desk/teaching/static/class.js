@@ -1,10 +1,11 @@
 // A page of a class shows itself anew where the class has gone on, and the teacher's also where somebody answered. Where the
 // network is gone, the page stays as it is, what was answered waits, and both go on once the desk is back.
 
+import { listening } from "/static/live/listening.js";
+
 const page = document.getElementById("class");
 const { live, state, answered, away, waits } = page.dataset;
 const AGAIN = 3000;
-let source = null;
 let going = false;
 let waiting = null;
 
@@ -30,15 +31,11 @@ function heard({ data }) {
   if (now.state !== state || more) anew();
 }
 
-// A page that is not looked at keeps no connection; it hears how the class stands as soon as it is looked at again.
-function listen() {
-  source?.close();
-  source = null;
-  if (document.hidden) return;
-  source = new EventSource(live);
-  source.addEventListener("class", heard);
-  source.addEventListener("error", () => source?.readyState === EventSource.CLOSED && setTimeout(listen, AGAIN));
-}
+// A connection that the browser gave up is asked for anew.
+const listen = listening(() => live, {
+  class: heard,
+  error: ({ target }) => target.readyState === EventSource.CLOSED && setTimeout(listen, AGAIN),
+});
 
 // The last choice counts; it is sent until the desk has it.
 async function send() {
@@ -58,6 +55,3 @@ document.querySelector("form.answers")?.addEventListener("submit", (event) => {
 });
 
 addEventListener("online", listen);
-document.addEventListener("visibilitychange", listen);
-addEventListener("pagehide", () => source?.close());
-listen();

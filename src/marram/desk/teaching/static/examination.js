@@ -1,5 +1,6 @@
 // A candidate's paper: each choice is kept on this device before it is sent, and sent until the desk has it.
 
+import { listening } from "/static/live/listening.js";
 import { countText, text } from "/static/shell/words.js";
 import { signed } from "/static/shell/signed.js";
 
@@ -129,15 +130,6 @@ function heard({ data }) {
   tick();
 }
 
-let source = null;
-function listen() {
-  source?.close();
-  source = null;
-  if (document.hidden) return;
-  source = new EventSource(live);
-  source.addEventListener("examination", heard);
-}
-
 // The paper stays on the device until it is handed in or collected.
 async function keepHere() {
   if (!("serviceWorker" in navigator)) return;
@@ -163,14 +155,12 @@ addEventListener("submit", (event) => {
   show();
   status.scrollIntoView({ block: "center" });
 });
-document.addEventListener("visibilitychange", listen);
-addEventListener("pagehide", () => source?.close());
 addEventListener("online", arrive);
 restore();
 show();
 tick();
 arrive();
-listen();
+listening(() => live, { examination: heard });
 setInterval(tick, 1000);
 setInterval(arrive, AGAIN);
 keepHere().catch(() => {});

@@ -1,10 +1,11 @@
 // The examiner's page: who has come how far is shown anew as answers arrive; the whole page where the examination goes on.
 
+import { listening } from "/static/live/listening.js";
+
 const page = document.getElementById("examining");
 const { live, state } = page.dataset;
 const CALM = 2000; // milliseconds between two looks (own choice)
 let waiting = null;
-let source = null;
 
 async function look() {
   waiting = null;
@@ -24,14 +25,4 @@ function heard({ data }) {
   }
 }
 
-function listen() {
-  source?.close();
-  source = null;
-  if (document.hidden) return;
-  source = new EventSource(live);
-  source.addEventListener("examination", heard);
-}
-
-document.addEventListener("visibilitychange", listen);
-addEventListener("pagehide", () => source?.close());
-listen();
+listening(() => live, { examination: heard });
