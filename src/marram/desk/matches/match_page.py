@@ -116,7 +116,7 @@ def hole(request: Request, number: Number, player: UUID, against: UUID, given: T
     winner = Side(side) if side in {one.value for one in Side} else None
     scores = _scores(now, given) if how_ is HoleHow.SCORES else ()
     enter_hole(here, now, HoleEnded(int(place), how_, winner, scores, given.get("corrects", "")), tap)
-    return RedirectResponse(f"/matches/{number}/{player}/{against}", 303)
+    return RedirectResponse(f"/matches/{number}/{player}/{against}#next", 303)  # the keyboard stays there
 
 
 def _scores(now: MatchNow, given: Any) -> list[HoleScore]:

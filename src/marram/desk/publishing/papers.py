@@ -17,6 +17,9 @@ from marram.words.texts import text
 
 router = APIRouter()
 
+ALL = "all"
+"""What all sheets of a round together are asked for by."""
+
 
 @router.get("/papers")
 def every_sheet(request: Request) -> Response:
@@ -36,17 +39,18 @@ def every_sheet(request: Request) -> Response:
 
 @router.get("/papers/{number}/{sheet}.{form}")
 def one_sheet(request: Request, number: int, sheet: str, form: str, paper: str = "a4") -> Response:
-    """Give a sheet of a round as a page or as PDF."""
+    """Give a sheet of a round, or all of them one behind the other, as a page or as PDF."""
     try:
-        name, size = SheetName(sheet), PaperSize(paper)
+        wanted = list(SheetName) if sheet == ALL else [SheetName(sheet)]
+        size = PaperSize(paper)
     except ValueError:
         raise HTTPException(404) from None
     if form not in {"pdf", "html"}:
         raise HTTPException(404)
     papers = _papers(request, number)
-    if name not in papers.possible():
+    made = [papers.sheet(one, yards=in_yards(request)) for one in wanted if one in papers.possible()]
+    if not made:
         raise HTTPException(404)
-    made = [papers.sheet(name, yards=in_yards(request))]
     if form == "html":
         return Response(
             event_sheet_html(made, size, style_of_sheets(size)), media_type="text/html; charset=utf-8"
