@@ -39,6 +39,32 @@ def test_relief_is_paid_once_the_ball_was_played_from_it(strokes: int, provision
     assert found.next_stroke == comes
 
 
+def test_relief_stays_paid_when_another_ball_is_played_where_that_one_was_lost() -> None:
+    """Rules 17.1d(2), 14.7a and 18.2b: four, relief for one, two strokes, one from where it was lost at 2 and 1."""
+    wet = {
+        "area_of_ball": "penalty_area",
+        "penalty_area_colour": "yellow",
+        "last_stroke_from_penalty_area": "no",
+    }
+    wet |= {"local_rule_e_1": "no", "local_rule_e_1_3": "no"}
+    lost = {
+        "played_since_put_down": "yes",
+        "serious_breach": "no",
+        "balls_after_wrong_place": "not_corrected",
+    }
+    found = rule_story(
+        [
+            Happened("embedded_ball", wet, option="back_on_the_line", strokes=2),
+            Happened("dropped_where_lost", lost),
+        ],
+        played_on=DAY,
+        form_of_play=FormOfPlay.STROKE_PLAY,
+        strokes_before=4,
+    )
+    assert found.count is not None
+    assert (found.count.made, found.count.penalty_strokes, found.next_stroke) == (3, 4, 12)
+
+
 def test_two_balls_alike_of_which_none_is_on_the_course_are_both_lost() -> None:
     """Rules 7.2, 18.2b and 18.3c(2): a provisional ball that is out of bounds too is not played on with."""
     found = marram.rule(

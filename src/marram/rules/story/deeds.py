@@ -197,7 +197,7 @@ class Deed:
             return True
         if self.incident in ("mistake_in_relief_noticed", "dropped_in_penalty_area"):
             return True
-        if self.played_on_before and not self.has_a_stroke:
+        if self.played_on_before:
             return False  # the ball was played from where it was put; another one is lost since
         return (
             self.incident in INSTEAD_OF_STROKE_AND_DISTANCE
