@@ -6,8 +6,9 @@ import pytest
 
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, rule_story
+from marram.teach.quizzes.miscounting import FEWEST_ANSWERS, MOST_ANSWERS, Mistake
 from marram.teach.quizzes.one_after_another import can_follow
-from marram.teach.quizzes.strokes import FEWEST_ANSWERS, MOST_ANSWERS, Mistake, strokes_questions
+from marram.teach.quizzes.strokes import strokes_questions
 
 DRAWN = list(islice(strokes_questions(4), 60))
 
@@ -40,6 +41,15 @@ def test_a_penalty_left_out_is_among_the_mistakes_of_most() -> None:
     costly = [one for one in DRAWN if one.count.total]
     offered = [one for one in costly if Mistake.PENALTY_LEFT_OUT in {each.mistake for each in one.answers}]
     assert len(offered) * 2 > len(costly) > 0
+
+
+def test_the_place_of_the_right_number_tells_nothing() -> None:
+    """Of four numbers in rising order the right one stands at each place about as often; of three too."""
+    drawn = list(islice(strokes_questions(20_261), 240))
+    for many in (FEWEST_ANSWERS, MOST_ANSWERS):
+        of_so_many = [one.right for one in drawn if len(one.answers) == many]
+        often = [of_so_many.count(place) for place in range(many)]
+        assert sum(often) < 20 or max(often) < 2 * sum(often) / many, often
 
 
 def test_it_is_told_what_was_taken_and_how_often_it_was_played() -> None:

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from enum import Enum
 from random import Random
 from typing import Any
 
@@ -15,6 +14,7 @@ from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
+from marram.teach.quizzes.miscounting import Counted, answers_to
 from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.reaching import TODAY
@@ -60,29 +60,11 @@ _UNCOUNTED: Mapping[str, frozenset[str]] = {
 }
 """By fact: answers that tell of strokes without their number (with the right ball, in passing) or of relief without its price;
 and of ground that no ball comes back to."""
+_TELLS_ITS_STROKE = frozenset({"another_ball_played", "provisional_ball"})
+"""Incidents that begin with the stroke at the provisional ball."""
 _OPEN_NOTES = frozenset({"go_on_under_that_rule", "play_out_both_balls"})
-MOST_BEFORE, MOST_BETWEEN, MOST_ANSWERS, FEWEST_ANSWERS = 4, 2, 4, 3
+MOST_BEFORE, MOST_BETWEEN = 4, 2
 _TRIES = 40
-
-
-class Mistake(Enum):
-    """A mistake made in counting; the values stand in the names of its texts."""
-
-    PENALTY_LEFT_OUT = "penalty_left_out"
-    STROKE_LEFT_OUT = "stroke_left_out"
-    TAKEN_FOR_TWO = "taken_for_two"
-    TAKEN_FOR_ONE = "taken_for_one"
-    PENALTY_MADE_UP = "penalty_made_up"
-    TAKEN_SO_FAR = "taken_so_far"
-    ONE_TOO_MANY = "one_too_many"
-
-
-@dataclass(frozen=True, slots=True)
-class Counted:
-    """One answer: a number, and the mistake that leads to it; ``None`` for the right one."""
-
-    stroke: int
-    mistake: Mistake | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +99,8 @@ class StrokesQuestion:
         said = [
             text("situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form)
         ]
-        said.append(count_text("quizzes.strokes.before", self.count.before or 0, player=self.player))
+        key = "before_provisional" if self._provisional_before else "before"
+        said.append(count_text(f"quizzes.strokes.{key}", self.count.before or 0, player=self.player))
         for one, ruling in zip(self.happened, self.result.parts, strict=True):
             said += telling(one.incident, in_order(one.facts), self.player)
             if (
@@ -133,6 +116,12 @@ class StrokesQuestion:
                 key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
                 said.append(count_text(f"quizzes.strokes.{key}", one.strokes, player=self.player))
         return tuple(said)
+
+    @property
+    def _provisional_before(self) -> bool:
+        """Whether the first act looks back at a provisional ball, the strokes at which come on top of those before."""
+        first = self.happened[0]
+        return first.incident not in _TELLS_ITS_STROKE and first.option == Taken.PROVISIONAL.value
 
     @property
     def headlines(self) -> tuple[str, ...]:
@@ -186,14 +175,11 @@ def _question(lot: Random) -> StrokesQuestion | None:
         return None
     if found.count is None or found.next_stroke is None or (len(happened) == 1 and not found.count.total):
         return None
-    right = Counted(found.next_stroke, None)
-    wrong = _mistakes(found.count, lot)
-    if len(wrong) < FEWEST_ANSWERS - 1:
+    answers = answers_to(found.count, lot)
+    if not answers:
         return None
-    answers = tuple(sorted([right, *wrong], key=lambda one: one.stroke))
-    return StrokesQuestion(
-        happened, lot.choice(NAMES), lot.randint(1, HOLES), found, answers, answers.index(right)
-    )
+    right = answers.index(Counted(found.next_stroke, None))
+    return StrokesQuestion(happened, lot.choice(NAMES), lot.randint(1, HOLES), found, answers, right)
 
 
 def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happened | None:
@@ -234,26 +220,3 @@ def _leaves_open(name: str, facts: Mapping[str, Any], found: Ruling) -> bool:
         return False
     told_in_passing = facts.get(stroke_was_made.name) == "yes"
     return told_in_passing or (name in STILL_OPEN and found.action is Action.PLAY_ON)
-
-
-def _mistakes(count: StrokeCount, lot: Random) -> list[Counted]:
-    """Return wrong numbers, each by the first mistake that leads to it, at most as many as there is room for."""
-    right, penalties, made = count.next_stroke or 0, count.total or 0, count.made or 0
-    led: list[tuple[int, Mistake]] = []
-    if penalties:
-        led.append((right - penalties, Mistake.PENALTY_LEFT_OUT))
-    if penalties == 1:
-        led.append((right + 1, Mistake.TAKEN_FOR_TWO))
-    if penalties > 1:
-        led.append((right - 1, Mistake.TAKEN_FOR_ONE))
-    if not penalties:
-        led.append((right + 1, Mistake.PENALTY_MADE_UP))
-    if made:
-        led.append((right - made, Mistake.STROKE_LEFT_OUT))
-    lot.shuffle(led)
-    led += [(right - 1, Mistake.TAKEN_SO_FAR), (right + 1, Mistake.ONE_TOO_MANY)]
-    kept: dict[int, Counted] = {}
-    for stroke, mistake in led:
-        if stroke > 0 and stroke != right:
-            kept.setdefault(stroke, Counted(stroke, mistake))
-    return list(kept.values())[: MOST_ANSWERS - 1]

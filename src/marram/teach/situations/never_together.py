@@ -42,6 +42,12 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     },
     # On the putting green a stroke can be made, whatever else is there.
     {"area_of_ball": frozenset({"putting_green"}), "stroke_unreasonable_anyway": frozenset({"yes"})},
+    # On the putting green a ball may always be lifted (Rule 13.1b): what may be amiss there is the mark.
+    {
+        "area_of_ball": frozenset({"putting_green"}),
+        "handled_as": frozenset({"lifted"}),
+        "handling_allowed": frozenset({"no"}),
+    },
     # What is tested for being loose is a natural object, and no ground; tee-markers are under no club and no foot.
     {
         "preparing_how": frozenset({"testing_whether_loose"}),
