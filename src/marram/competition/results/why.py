@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from marram.competition.results.board import LeaderBoard, Place
+from marram.competition.results.board import LeaderBoard, Place, Standing
 from marram.competition.results.comparisons import Compared, Comparison, taken_off
 from marram.competition.results.side_score import RoundScore, SideScore
 from marram.competition.results.terms import Terms
@@ -86,10 +86,14 @@ def why(board: LeaderBoard, side: str) -> Why:
     if at == 0:
         return Why(mine, None, (), said("{side} leads: nobody is before.", side=side))
     before = places[at - 1]
-    if before.standing is not mine.standing and mine.standing.value == "missed_cut":
-        return Why(mine, before, (), said("{side} missed the cut.", side=side))
+    missed = mine.standing is Standing.MISSED_CUT
+    if missed and before.standing is not mine.standing:
+        return Why(mine, before, (), _cut_words(board, mine))
     steps = _steps(board, before, mine)
-    return Why(mine, before, steps, _words(mine, before, steps))
+    words = _words(mine, before, steps)
+    if missed:
+        words = said("{side} missed the cut. {words}", side=side, words=words)
+    return Why(mine, before, steps, words)
 
 
 def _steps(board: LeaderBoard, before: Place, mine: Place) -> tuple[Step, ...]:
@@ -129,14 +133,22 @@ def _step(
     mine, theirs = figures
     off = [taken_off(terms.scoring, terms.countback_strokes, one, comparison) for one in scores]
     in_strokes = any(one is not None for one in off)
+    of_values = comparison.by not in (Compared.HANDICAP, Compared.PLAY_OFF, Compared.LOT)
+    against = comparison.by is Compared.AGAINST_LEVEL
+    signed = against or (of_values and terms.scoring.counts_against_target)
     words = said(
         "{what}: {mine} against {theirs}",
         what=compared_words(comparison, scores[0]),
-        mine=_with_handicap(mine, off[0]),
-        theirs=_with_handicap(theirs, off[1]),
+        mine=_signed(mine) if signed else _with_handicap(mine, off[0]),
+        theirs=_signed(theirs) if signed else _with_handicap(theirs, off[1]),
     )
     holes = () if mine == theirs else _beside(comparison, *scores, in_strokes=in_strokes)
     return Step(comparison, mine, theirs, holes, words)
+
+
+def _signed(value: Fraction | int | None) -> str:
+    """Return what stands against par or target with its sign, as a leader board has it."""
+    return f"+{in_figures(value)}" if value is not None and value > 0 else in_figures(value)
 
 
 def _with_handicap(value: Fraction | int | None, off: Fraction | None) -> str:
@@ -226,6 +238,29 @@ def _words(mine: Place, before: Place, steps: tuple[Step, ...]) -> Said:
             )
         return said("{side} comes after {other}.", side=mine.side, other=before.side)
     return said("{side} comes after {other}: {words}.", side=mine.side, other=before.side, words=last.words)
+
+
+def _cut_words(board: LeaderBoard, mine: Place) -> Said:
+    """Return that a side missed the cut, with the two scores where this board made it."""
+    cut = board.terms.cut
+    plain = said("{side} missed the cut.", side=mine.side)
+    if cut is None or board.terms.made_cut is not None:
+        return plain
+    on = [
+        one.score.after(cut.after_round)
+        for one in board.places
+        if one.place is not None and one.standing is not Standing.MISSED_CUT
+    ]
+    if not on:
+        return plain
+    last = max(on, key=lambda one: one.rank(True))
+    return said(
+        "{side} missed the cut: {mine} after round {round}, and the last who plays on has {theirs}.",
+        side=mine.side,
+        mine=mine.score.after(cut.after_round).total,
+        round=cut.after_round,
+        theirs=last.total,
+    )
 
 
 def _out_words(mine: Place) -> Said:

@@ -34,7 +34,7 @@ def why_team(places: Sequence[TeamPlace], team: str) -> WhyTeam:
         raise InputError(said("There is no team {team}; give one of the teams.", team=shown(team)))
     mine = places[at]
     if mine.lacking is not None:
-        return WhyTeam(mine, None, said("{side} has no place: {reason}", side=team, reason=mine.lacking))
+        return WhyTeam(mine, None, said("{side} has no place: {reason}.", side=team, reason=mine.lacking))
     if at == 0:
         return WhyTeam(mine, None, said("{side} leads: nobody is before.", side=team))
     before = places[at - 1]

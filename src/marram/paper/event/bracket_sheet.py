@@ -58,7 +58,10 @@ def bracket_sheet(event: OnPaper, found: BracketOnPaper) -> Sheet:
 
 
 def _tree(stages: Sequence[tuple[str, tuple[MatchLine, ...]]]) -> Table:
-    """Return the sides from the top in the first column; who moves on stands beside the upper of the two it came from."""
+    """Return the sides from the top in the first column; who moves on stands beside the upper of the two it came from.
+
+    Two matches whose winners meet stay on one page.
+    """
     columns = (
         *(Column(name, 1, names_row=not number) for number, (name, _) in enumerate(stages)),
         Column(text("matches.bracket.winner"), 1),
@@ -73,7 +76,8 @@ def _tree(stages: Sequence[tuple[str, tuple[MatchLine, ...]]]) -> Table:
         for at, one in enumerate(matches):
             row = rows[at * 2**column]
             row[column] = Cell(one.winner, one.result, strong=True) if one.winner else Cell("……………")
-    return Table("", columns, tuple(map(tuple, rows)))
+    together = (4,) * (len(rows) // 4) if len(rows) > 2 else ()
+    return Table("", columns, tuple(map(tuple, rows)), together=together)
 
 
 def _robin(found: BracketOnPaper) -> list[Part]:
