@@ -11,7 +11,8 @@ from marram.competition.conditions.reading import read_event_file
 from marram.competition.results.card import Hole
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.event.scorecards import scorecards
-from marram.paper.sheet import Card, Cards
+from marram.paper.event.starting_sheet import starting_sheet
+from marram.paper.sheet import Card, Cards, Table
 
 HOLES = tuple(Hole(number, 4, number) for number in range(1, 19))
 NAMES = ("Ada", "Bo", "Cy", "Di")
@@ -143,3 +144,32 @@ def test_in_a_three_ball_each_opponent_has_a_line() -> None:
         "Score of Bo",
         "Score of Cy",
     ]
+
+
+def listed(sides: str, names: tuple[str, ...] = NAMES, form: str = "match_play") -> list[list[str]]:
+    """The lines of the starting sheet of one group, from its time on."""
+    found = read_event_file(
+        {
+            "form_of_play": form,
+            "sides": sides,
+            "players": [{"name": name, "side": f"Side {at // 2 + 1}"} for at, name in enumerate(NAMES)],
+            "starting_times": [{"time": "08:00", "tee": 1, "players": list(names)}],
+        }
+    )
+    part = starting_sheet(OnPaper(found)).parts[0]
+    assert isinstance(part, Table)
+    return [[cell.words for cell in row[1:]] for row in part.rows]
+
+
+def test_the_starting_sheet_of_matches_says_who_meets_whom() -> None:
+    """As the cards have it: pairs against pairs, and of four players alone two matches; elsewhere players beside each other."""
+    assert listed("four_ball") == [["08:00", "1", "Ada / Bo", "Cy / Di"]]
+    assert listed("foursomes") == [["08:00", "1", "Ada / Bo", "Cy / Di"]]
+    assert listed("individual") == [["08:00", "1", "Ada", "Bo"], ["08:00", "1", "Cy", "Di"]]
+    assert listed("four_ball", form="stroke_play") == [["08:00", "1", *NAMES]]
+
+
+def test_who_is_in_no_match_or_in_several_is_still_on_the_starting_sheet() -> None:
+    """In Three-Ball each of three meets the others, and a third player alone meets nobody: all stand beside each other."""
+    assert listed("three_ball", NAMES[:3]) == [["08:00", "1", *NAMES[:3]]]
+    assert listed("individual", NAMES[:3]) == [["08:00", "1", *NAMES[:3]]]

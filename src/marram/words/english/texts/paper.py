@@ -109,6 +109,8 @@ TEXTS: dict[str, str] = {
     "column.player": "Player",
     "column.player_number": "Player {number}",
     "column.handicap": "Hcp",
+    "column.side": "Side",
+    "column.opponents": "Against",
     "column.here": "Here",
     "column.card": "Card",
     "column.started": "Started",
