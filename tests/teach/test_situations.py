@@ -12,7 +12,9 @@ from marram.rules.engine.graph import GraphNode, vertices
 from marram.rules.engine.request import rule
 from marram.rules.facts import vocabulary
 from marram.rules.facts.conditions import form_of_play
+from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts
+from marram.teach.situations.how_often import rarity
 from marram.teach.situations.reaching import TODAY, provisions_of, reached, reached_from, taught
 from marram.teach.situations.sampling import situation, situations
 from marram.teach.situations.situation import solved
@@ -108,7 +110,17 @@ def test_an_unknown_provision_is_refused() -> None:
 
 
 def test_harder_situations_have_more_to_weigh() -> None:
-    """On average a hard situation tells more facts than an easy one."""
-    told_at = {level: [len(one.facts) for one in islice(situations(2, level=level), 12)] for level in (1, 3)}
-    assert max(told_at[1]) < min(told_at[3]) + 2
-    assert sum(told_at[1]) < sum(told_at[3])
+    """On average a hard situation tells more facts than an easy one, rests on more provisions and happens more rarely."""
+    easy, hard = (list(islice(situations(2, level=level), 12)) for level in (1, 3))
+    for much in (
+        lambda one: len(one.facts),
+        lambda one: len(one.ruling.citations),
+        lambda one: rarity(incident(one.incident)),
+    ):
+        assert sum(map(much, easy)) < sum(map(much, hard))
+
+
+def test_the_grade_knows_what_is_rare() -> None:
+    """By the common practice of `how_often`: a ball lifted, a wrong green, a green tested, a player who is blind."""
+    names = ("ball_lifted", "wrong_green", "green_tested", "blind_player")
+    assert [rarity(incident(name)) for name in names] == [0, 1, 2, 3]

@@ -14,8 +14,8 @@ class Item:
     Attributes:
         question: the situation with its answers.
         rule: the Rule it stands for; 0 for the Model Local Rules.
-        level: its difficulty, 1 to 3: the grade of the decision graph (facts that decide, exceptions, editions that
-            differ), until candidates have answered it.
+        level: its difficulty, 1 to 3: the grade of the situation (facts that decide, provisions, exceptions, how
+            rare it is), until candidates have answered it.
     """
 
     question: Question

@@ -163,6 +163,11 @@ def weight(one: Incident) -> float:
     return 1.0 if one.theme in _RARE_THEMES else 3.0
 
 
+def rarity(one: Incident) -> int:
+    """Return how seldom an incident happens: 0 in most rounds, 1 in many, 2 now and then, 3 rarely."""
+    return round(log(27.0 / weight(one), 3))
+
+
 def likelihood(fact: Fact[Any], answer: Any) -> float:
     """Return how likely an answer is, against the others of its fact."""
     if fact is the_form:
