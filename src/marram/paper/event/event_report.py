@@ -52,6 +52,10 @@ class Stop:
     cause: str
 
 
+NARROW = 28
+"""Letters that a third of the page has room for, beside a count."""
+
+
 def event_report(
     event: OnPaper,
     rulings: Sequence[RulingLine],
@@ -132,7 +136,8 @@ def _counted(
         Column(column, 1, names_row=True),
         Column(text("paper.column.count"), 0, Side.RIGHT),
     )
-    return Table(heading, columns, rows, text("paper.report.rulings.none"), across=3)
+    across = 3 if all(len(name.words) <= NARROW for name, _ in rows) else 2
+    return Table(heading, columns, rows, text("paper.report.rulings.none"), across=across)
 
 
 def _rule_order(rule: str) -> tuple[bool, list[tuple[int, str]]]:
