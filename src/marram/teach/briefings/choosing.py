@@ -1,6 +1,7 @@
 """Which situations a briefing shows: of topics, for beginners, of Local Rules, of what happened at an event."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import islice
 from random import Random
 from typing import Any
@@ -23,6 +24,7 @@ from marram.teach.situations.how_often import IN_MANY_ROUNDS, IN_MOST_ROUNDS, od
 from marram.teach.situations.reaching import reached, reached_from
 from marram.teach.situations.sampling import situation
 from marram.teach.situations.situation import Situation, ruled
+from marram.words.telling import is_told
 
 _NO_POINT: Point = {}
 _TRIES = 24
@@ -171,27 +173,64 @@ def _agrees(one: Situation, adopted: tuple[str, ...]) -> bool:
     return True
 
 
-def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[tuple[Situation, int]], int]:
-    """Return what was ruled on at an event with how often, what cost something first; and how many could not be told.
+@dataclass(frozen=True, slots=True)
+class Met:
+    """A situation as an event met it.
+
+    Attributes:
+        situation: the situation.
+        times: how often it was ruled on.
+        went: what was not plain about it: ``corrected``, ``otherwise``, ``opinion``.
+        at_first: what was ruled before it was put right, in one line each.
+    """
+
+    situation: Situation
+    times: int
+    went: frozenset[str]
+    at_first: tuple[str, ...]
+
+
+def of_event(cases: Iterable[Mapping[str, Any]], count: int) -> tuple[list[Met], int]:
+    """Return what was ruled on at an event, what went wrong first, then what cost something; and how many could not be told.
 
     Args:
-        cases: each with ``incident``, ``facts`` and ``form``.
+        cases: each with ``incident``, ``facts`` and ``form``; ``went`` and ``at_first`` as :class:`Met` has them.
         count: how many at most.
     """
-    found: dict[tuple[str, str], tuple[int, Situation]] = {}
+    found: dict[tuple[str, str], Met] = {}
     left_out = 0
     for one in cases:
+        pairs = [
+            ("form", str(one["form"])),
+            *((name, _as_told(to)) for name, to in one["facts"].items() if _can_be_told(name)),
+        ]
         try:
-            pairs = [("form", str(one["form"])), *((name, str(to)) for name, to in one["facts"].items())]
             made = situation_at(str(one["incident"]), pairs)
         except InputError:
             left_out += 1
             continue
         key = (made.incident, made.headline)
-        times = found[key][0] if key in found else 0
-        found[key] = (times + 1, made)
-    ordered = sorted(found.values(), key=lambda each: (not each[1].ruling.penalties, -each[0]))
-    return [(one, times) for times, one in ordered][:count], left_out
+        before = found.get(key, Met(made, 0, frozenset(), ()))
+        at_first = (str(one["at_first"]),) if one.get("at_first") else ()
+        found[key] = Met(
+            made,
+            before.times + 1,
+            before.went | frozenset(one.get("went", ())),
+            tuple(dict.fromkeys(before.at_first + at_first)),
+        )
+    ordered = sorted(
+        found.values(), key=lambda each: (not each.went, not each.situation.ruling.penalties, -each.times)
+    )
+    return ordered[:count], left_out
+
+
+def _as_told(answer: object) -> str:
+    return ("yes" if answer else "no") if isinstance(answer, bool) else str(answer)
+
+
+def _can_be_told(name: str) -> bool:
+    """Whether a fact is part of a situation; what joins several incidents to one case is not."""
+    return name not in vocabulary() or is_told(fact_named(name))
 
 
 def _by_turns(ways: list[list[tuple[str, str]]], seed: int, *, plain: bool = False) -> Iterator[Situation]:

@@ -14,7 +14,7 @@ from marram.said import said
 from marram.services.cases.given import day_of_edition
 from marram.teach.beliefs.telling import believed_of
 from marram.teach.book.permanent import situation_at
-from marram.teach.briefings.choosing import for_beginners, of_event, of_local_rules, of_topics
+from marram.teach.briefings.choosing import Met, for_beginners, of_event, of_local_rules, of_topics
 from marram.teach.briefings.deck import Deck, Page, Topic
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import scene_svg
@@ -60,7 +60,7 @@ def drawn_up(
         left_out = len(without)
     elif topic.kind == "event":
         met, left_out = of_event(cases, topic.count)
-        pages = [page_of(one, course, first=[count_text("briefings.times", times)]) for one, times in met]
+        pages = [page_of(one.situation, course, first=_as_met(one)) for one in met]
     else:
         beginners = topic.kind == "beginners"
         found = for_beginners(topic.seed, topic.count) if beginners else of_topics(topic.given, topic.seed, topic.count)  # fmt: skip
@@ -114,6 +114,15 @@ def page_of(
         "why": "\n".join(why) or text("briefings.by_definition"),
     }
     return Page(one.incident, dict(one.facts), one.form.value, made)
+
+
+def _as_met(one: Met) -> list[str]:
+    """Return how a situation was met at an event, in sentences."""
+    return [
+        count_text("briefings.times", one.times),
+        *(text("briefings.went.corrected", headline=each) for each in one.at_first),
+        *(text(f"briefings.went.{each}") for each in ("otherwise", "opinion") if each in one.went),
+    ]
 
 
 def _told(one: Situation, course: Course | None, *, plain: bool) -> tuple[str, ...]:
