@@ -274,3 +274,5 @@ def test_a_returned_score_that_was_doubted_may_stand(kept: KeptHere, desk: TestC
     assert "state-returned" in page
     assert "is right and stands" not in page
     assert not kept.log.entries(kept.event_id, kind="ruling")
+    (entry,) = kept.log.entries(kept.event_id, kind="card_found_out")
+    assert "hole 7: 4" in desk.get(f"/log/{entry.number}").text

@@ -91,6 +91,9 @@ def test_the_page_tells_what_is_set_and_changes_what_was_typed(found: Scoring, d
     assert [str(one.day) for one in rounds(found.records, found.event)] == ["2025-06-21", "2025-06-23"]
     (entry,) = found.log.entries(found.event, kind="conditions_changed")
     assert entry.content["now"]["rounds"][1]["played_on"] == "2025-06-23"
+    logged = desk.get(f"/log/{entry.number}").text
+    assert "The time for a round: 241 (before:" in " ".join(logged.split())
+    assert "The cut" in logged
     told = desk.get("/conditions?changed=1").text
     assert "After round 1 the first 6 and ties play on." in told
     assert "241 minutes" in told

@@ -101,6 +101,17 @@ def uncovered(duties: Iterable[Duty], holes: Iterable[int]) -> tuple[int, ...]:
     return tuple(hole for hole in sorted(holes) if hole not in given)
 
 
+def ranges(numbers: Iterable[int]) -> str:
+    """Return numbers as they are spoken: ``1–9, 12``."""
+    runs: list[list[int]] = []
+    for one in sorted(numbers):
+        if runs and one == runs[-1][1] + 1:
+            runs[-1][1] = one
+        else:
+            runs.append([one, one])
+    return ", ".join(str(first) if first == last else f"{first}–{last}" for first, last in runs)
+
+
 def _numbers(words: str) -> list[int]:
     found: list[int] = []
     for one in _NUMBERS.findall(words):

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from marram.competition.conditions.choices import Score, Sex
 from marram.competition.conditions.contradictions import SIZES_OF_SIDES
-from marram.competition.conditions.duties import duty_of, uncovered
+from marram.competition.conditions.duties import duty_of, ranges, uncovered
 from marram.competition.conditions.event_file import Entrant, EventFile
 from marram.competition.conditions.handicaps import rating_for
 from marram.competition.conditions.standing import About, Exists, Standing, listed
@@ -221,6 +221,11 @@ def of_officials(found: EventFile, there: Exists) -> Iterator[Standing]:
         )
     if open_ := uncovered(duties, there.holes_on_map or ()):
         yield missing(
-            said("No referee has holes {holes}.", holes=listed(open_, 18)),
-            said("Give them to one, or let one rove."),
+            counted(
+                "No referee has hole {holes} as a place.",
+                "No referee has holes {holes} as a place.",
+                len(open_),
+                holes=ranges(open_),
+            ),
+            said("Give them to one, let one rove, or leave it so: a referee comes there when one is called."),
         )

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from marram.competition.conditions.duties import REFEREES, Duty, duty_of, uncovered
+from marram.competition.conditions.duties import REFEREES, Duty, duty_of, ranges, uncovered
 from marram.paper.event.on_paper import OnPaper
 from marram.paper.sheet import Cell, Column, Part, Sheet, Side, Table, Words
 from marram.words.texts import capital, clock_words, text
@@ -45,8 +45,8 @@ def place_words(duty: Duty) -> str:
         filter(
             None,
             (
-                text("paper.officials.holes", holes=_ranges(duty.holes)) if duty.holes else "",
-                text("paper.officials.groups", groups=_ranges(duty.groups)) if duty.groups else "",
+                text("paper.officials.holes", holes=ranges(duty.holes)) if duty.holes else "",
+                text("paper.officials.groups", groups=ranges(duty.groups)) if duty.groups else "",
                 text("paper.officials.roving") if duty.roving else "",
                 duty.elsewhere,
             ),
@@ -81,7 +81,7 @@ def _open(duties: Sequence[Duty], holes: Sequence[int]) -> list[str]:
         return []
     found = []
     if without := uncovered(duties, holes):
-        found.append(text("paper.officials.uncovered", holes=_ranges(without)))
+        found.append(text("paper.officials.uncovered", holes=ranges(without)))
     found += [
         text(f"paper.officials.none.{role}")
         for role in ("starter", "scorer")
@@ -135,14 +135,3 @@ def _who(duties: Iterable[Duty]) -> Cell:
             for one in duties
         )
     )
-
-
-def _ranges(numbers: Iterable[int]) -> str:
-    """Return numbers as they are spoken: ``1–9, 12``."""
-    runs: list[list[int]] = []
-    for one in sorted(numbers):
-        if runs and one == runs[-1][1] + 1:
-            runs[-1][1] = one
-        else:
-            runs.append([one, one])
-    return ", ".join(str(first) if first == last else f"{first}–{last}" for first, last in runs)

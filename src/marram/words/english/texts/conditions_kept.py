@@ -50,6 +50,7 @@ TEXTS: dict[str, str] = {
     "public.true": "Yes",
     "public.false": "No",
     "local_none": "Not known: officials are asked about each",
+    "from_to": "{now} (before: {was})",
     "told": "Conditions of the competition that were changed",
     "told.local": "Local Rules now in force: {codes}.",
     "told.local.none": "No Local Rules are in force now.",
