@@ -238,3 +238,32 @@ def test_a_returned_card_says_what_it_comes_to(opened: Callable[[Mapping[str, An
     assert "<span>Gross <strong>37</strong></span>" in page
     others = re.findall(r'<a class="quiet-button" href="/cards/1/[^"]+">([^<]+)</a>', page)
     assert others == ["Pair 2"]
+
+
+def test_partners_from_tees_of_another_par_are_counted_by_their_own(
+    opened: Callable[[Mapping[str, Any]], Opened],
+) -> None:
+    """Par of the third is one more from the red tees: the card, the scorer's page and the points go by it."""
+    red = [par + (hole == 3) for hole, par in enumerate(PARS, start=1)]
+    ratings = [
+        {"tees": "white", "course_rating": 72, "slope": 113, "par": sum(PARS)},
+        {"tees": "red", "course_rating": 72, "slope": 113, "par": sum(red), "hole_pars": red},
+    ]
+    event = dict(
+        with_partners(
+            sides="four_ball", form_of_play="stableford", scores=["gross"], ratings=ratings, tees="white"
+        )
+    )
+    event["players"] = [
+        {**one, "tees": "red"} if one["name"] == "Maris Quillan-Roe" else one for one in event["players"]
+    ]
+    kept, desk = opened(event)
+    url = side(kept)
+    page = desk.get(url).text
+    assert f'data-hole="3" data-par="{PARS[2]}" data-whose="Fenwin Dulsey"' in page
+    assert f'data-hole="3" data-par="{PARS[2] + 1}" data-whose="Maris Quillan-Roe"' in page
+    fill(desk, url, {}, {})
+    bring_in(desk, url)
+    assert (
+        total(desk) == "37"
+    )  # two points a hole, and three with a par that is a stroke under it from the red tees

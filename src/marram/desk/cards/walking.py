@@ -38,6 +38,7 @@ class Ball:
         ball: the player, where partners each play one; else empty.
         field: its name in the form.
         scores: what was told so far, by hole.
+        pars: the par of each hole from its tees.
     """
 
     name: str
@@ -45,6 +46,7 @@ class Ball:
     ball: str
     field: str
     scores: dict[int, HoleScore]
+    pars: dict[int, int]
 
 
 @router.get("/walk")
@@ -176,5 +178,7 @@ def _balls(here: ScoringHere, this: Known, group: GroupOfDay) -> list[Ball]:
         card = here.card((side, this.id)).kept
         name = competition.players[ball] if ball else competition.labels[side]
         scores = {one.number: card.score(By.SCORER, one.number, ball) for one in competition.holes}
-        found.append(Ball(name, side, ball, f"ball-{place}", scores))
+        apart = competition.pars(side).get(name, {})
+        pars = {one.number: apart.get(one.number, one.par) for one in competition.holes_of(side)}
+        found.append(Ball(name, side, ball, f"ball-{place}", scores, pars))
     return found
