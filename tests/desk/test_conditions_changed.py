@@ -136,10 +136,14 @@ def test_what_stands_is_told_and_a_round_with_scores_keeps_its_day(found: Scorin
     """Groups, cards and lists are counted; once closed there is no form and no change."""
     page = desk.get("/conditions").text
     assert "4 groups are drawn" in page
+    assert "exceptional circumstances" not in page
     player, round_ = found.competition.entries[0].person, found.competition.rounds[0].id
     found.enter((player, round_), By.PLAYER, {1: 4})
     page = desk.get("/conditions").text
     assert "1 card has scores" in page
+    assert (
+        "exceptional circumstances" in page
+    )  # Committee Procedures 5A, randa.org/rog/committee-procedures/5
     moved = desk.post("/conditions", data=fill(page, days=["2025-06-20", "2025-06-22"]))
     assert "scores of it are entered already" in moved.text
     found.add(Entry("competition_closed", NOON, new_ident()))

@@ -43,6 +43,8 @@ def touched(scored: Scored) -> Iterator[str]:
         ("conditions_kept.rulings", len(log.entries(event, kind=RULING))),
         ("conditions_kept.published", len(log.entries(event, kind=PUBLISHED))),
     )
+    if cards:
+        yield text("conditions_kept.begun")
     yield from (count_text(name, number) for name, number in counted if number)
     if not any(number for _, number in counted):
         yield text("conditions_kept.nothing")
