@@ -82,3 +82,24 @@ def test_the_clock_runs_from_when_the_briefing_began(chromium: Browser, address:
     assert page.locator("#clock").get_attribute("data-begun") == begun
     assert page.evaluate("document.documentElement.scrollWidth") <= 390
     context.close()
+
+
+READ_FROM_THE_BACK = 24
+"""Pixels of a sentence at least (own choice)."""
+
+
+@pytest.mark.parametrize(("width", "height"), [(1280, 800), (1024, 768)])
+def test_ruling_and_drawing_are_seen_together_and_read_from_the_back(
+    chromium: Browser, address: str, width: int, height: int
+) -> None:
+    """On screens of a laptop and of an old projector nothing of a drawn page that is ruled has to be scrolled to."""
+    context = chromium.new_context(viewport={"width": width, "height": height}, base_url=address)
+    page = opened(context, "/briefing?kind=beginners&number=4&shown=1")
+    for part in (".next-stroke", ".slide .steps", "figure.drawing svg"):
+        box = page.locator(part).first.bounding_box()
+        assert box
+        assert box["y"] + box["height"] <= height, part
+    for part in (".next-stroke", ".slide .steps li"):
+        size = page.locator(part).first.evaluate("one => parseFloat(getComputedStyle(one).fontSize)")
+        assert size >= READ_FROM_THE_BACK, part
+    context.close()
