@@ -14,7 +14,7 @@ from marram.desk.people.rights import ROOMS
 ROOT = Path(__file__).parents[1]
 OF_THE_EVENT = {
     *("entries", "draw", "ready", "officials", "holes", "cards", "walk", "results", "board", "matches"),
-    *("papers", "published", "suspension"),
+    *("papers", "published", "suspension", "conditions"),
 }
 NOT_FROM_THE_SHELL = {"POST /suspension/position"}
 """Where a ball lay is kept by whoever stands beside it."""

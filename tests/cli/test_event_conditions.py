@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -10,7 +11,7 @@ import pytest
 from marram.competition.cards.acts import By
 from marram.demo import EVENT
 from marram.records.entry import Entry, new_ident
-from marram.records.starting_sheet import conditions
+from marram.records.starting_sheet import conditions, rounds
 from marram.schema import read_json
 from tests.cli.running import marram
 from tests.services.scoring import NOON, Scoring, scoring
@@ -114,3 +115,20 @@ def test_a_file_without_conditions_is_told(tmp_path: Path) -> None:
     refused = marram("event", "conditions", str(tmp_path / "club.db"), "--change", str(file))
     assert refused.code == 2
     assert '{"scores": ["gross", "net"]}' in refused.err
+
+
+def test_a_round_without_scores_is_moved_to_another_day(here: Scoring, tmp_path: Path) -> None:
+    """By its number; what is no round or no day is told, and nothing is moved."""
+    at = str(tmp_path / "club.db")
+    before = [one.day for one in rounds(here.records, here.event)]
+    wrong = marram("event", "conditions", at, "--day", "9=2031-06-21", "--day", "2=21.6.2031")
+    assert wrong.code == 2
+    assert "no round 9" in wrong.err
+    assert "2=21.6.2031" in wrong.err
+    assert [one.day for one in rounds(here.records, here.event)] == before
+
+    last = len(before)
+    done = marram("event", "conditions", at, "--day", f"{last}=2031-06-21")
+
+    assert done.code == 0, done.err
+    assert [one.day for one in rounds(here.records, here.event)] == [*before[:-1], date(2031, 6, 21)]

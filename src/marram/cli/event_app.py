@@ -23,6 +23,13 @@ def conditions(
             metavar="FILE", help="Change the conditions that this JSON object names; null takes one out."
         ),
     ] = None,
+    day: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="ROUND=DAY",
+            help="Move a round without scores to another day, such as 2=2026-06-21. Repeat.",
+        ),
+    ] = None,
     event: OfEvent = None,
     course: OfCourse = None,
     by: By = None,
@@ -31,7 +38,7 @@ def conditions(
     """Show the conditions, or change some as long as the competition is not closed; what they were stays in the log."""
     from marram.cli.event_conditions import tell_conditions
 
-    tell_conditions(Where(records, event, course, by), change, json)
+    tell_conditions(Where(records, event, course, by), change, day or [], json)
 
 
 @event_app.command("board")
