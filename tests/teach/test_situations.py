@@ -11,16 +11,17 @@ from marram.rules.engine.export import graph_of
 from marram.rules.engine.graph import GraphNode, vertices
 from marram.rules.engine.request import rule
 from marram.rules.facts import vocabulary
-from marram.rules.facts.conditions import form_of_play
+from marram.rules.facts.conditions import FormOfPlay, form_of_play
 from marram.rules.incidents import incident
 from marram.rules.result import NeedFacts
 from marram.teach.situations.how_often import rarity
 from marram.teach.situations.reaching import TODAY, provisions_of, reached, reached_from, taught
 from marram.teach.situations.sampling import situation, situations
 from marram.teach.situations.situation import solved
+from marram.words.english.cases import CASES
 from marram.words.english.told import told_sentences
 from marram.words.english.told.openings import OPENINGS
-from marram.words.telling import SIDES_OF_NONE, is_told, told
+from marram.words.telling import SIDES_OF_NONE, is_told, telling, told
 
 NAMES = [one.name for one in taught() if reached()[one.name]]
 
@@ -124,3 +125,33 @@ def test_the_grade_knows_what_is_rare() -> None:
     """By the common practice of `how_often`: a ball lifted, a wrong green, a green tested, a player who is blind."""
     names = ("ball_lifted", "wrong_green", "green_tested", "blind_player")
     assert [rarity(incident(name)) for name in names] == [0, 1, 2, 3]
+
+
+def test_each_case_is_of_a_fact_that_exists_and_is_one_sentence() -> None:
+    """What is told instead of a list of things names a known incident, facts and answers, and leaves nothing open."""
+    known, incidents = vocabulary(), {one.name for one in taught()}
+    for key, sentence in CASES.items():
+        of_incident, _, conditions = key.rpartition("/")
+        assert of_incident in {"", *incidents}, key
+        for one in conditions.split("+"):
+            name, _, token = one.partition(".")
+            if name == "form":
+                assert FormOfPlay(token), key
+            elif name != "opening":
+                assert not token or token in known[name].tokens(), key
+        assert not sentence or re.fullmatch(r"(?:[A-Z]|\{player\}).*\.", sentence), sentence
+
+
+def test_a_made_up_situation_is_told_as_one_case_and_a_recorded_one_as_it_was_asked() -> None:
+    """A fact that covers several things is told as one of them only where it is made up for teaching."""
+    facts = {"green_test": "rubbed", "meant_to_test": "no"}
+    made_up = telling("green_tested", facts, "Odo", FormOfPlay.STROKE_PLAY)
+    assert made_up == ("Odo rubbed the surface of a green.", "It was done to brush a leaf away.")
+    assert "The surface was rubbed." in telling("green_tested", facts, "Odo")
+    stopped = {"deflector": "other_player"}
+    assert "It was stopped on purpose by the opponent." in telling(
+        "deliberately_deflected", stopped, "Odo", FormOfPlay.MATCH_PLAY
+    )
+    assert "It was stopped on purpose by another player." in telling(
+        "deliberately_deflected", stopped, "Odo", FormOfPlay.STROKE_PLAY
+    )

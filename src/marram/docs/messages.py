@@ -20,6 +20,7 @@ from marram.rules.local_rules.register import REGISTER
 from marram.words import texts
 from marram.words.english import catalogue
 from marram.words.english import texts as english_texts
+from marram.words.english.cases import CASES
 from marram.words.english.told import told_sentences
 from marram.words.english.told.openings import OPENINGS
 
@@ -66,7 +67,7 @@ def _texts() -> Iterator[Message]:
 
 def _told() -> Iterator[Message]:
     """Yield how facts and incidents are told."""
-    yield from map(Message, (*told_sentences().values(), *OPENINGS.values()))
+    yield from map(Message, (*told_sentences().values(), *OPENINGS.values(), *filter(None, CASES.values())))
 
 
 def _said_below() -> Iterator[Message]:

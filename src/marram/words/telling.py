@@ -6,12 +6,13 @@ from typing import Any
 
 from marram.rules.engine.fact import Fact
 from marram.rules.engine.request import fact_named
-from marram.rules.facts.conditions import LOCAL_RULE_TITLES, LOCAL_RULES
+from marram.rules.facts.conditions import LOCAL_RULE_TITLES, LOCAL_RULES, FormOfPlay
 from marram.rules.incidents import incident
 from marram.words.english.told import told_sentences
 from marram.words.english.told.openings import OPENINGS
 from marram.words.language import translate
 from marram.words.messages import amount_words
+from marram.words.one_case import one_case
 from marram.words.texts import capital, text
 
 _PLACE = re.compile(r"\{player\}")
@@ -24,9 +25,15 @@ SIDES_OF_NONE = ("above", "below")
 """Which sentence tells a number that can be more or fewer than something else."""
 
 
-def opening(name: str, player: str) -> str:
-    """Return what a person says first about an incident: its own opening, or its title with the player's name."""
-    found = OPENINGS.get(name)
+def opening(name: str, player: str, instead: str | None = None) -> str:
+    """Return what a person says first about an incident: its own opening, or its title with the player's name.
+
+    Args:
+        name: the incident.
+        player: the name of the player.
+        instead: another opening than the incident's own.
+    """
+    found = OPENINGS.get(name) if instead is None else instead
     if found is not None:
         return _PLACE.sub(player, translate()(found))
     title = _FIRST_IN_TITLE.sub("{player}", translate()(incident(name).title))
@@ -34,13 +41,14 @@ def opening(name: str, player: str) -> str:
     return capital(_PLACE.sub(player, title)) + "."
 
 
-def told(name: str, answer: Any, player: str) -> str:
+def told(name: str, answer: Any, player: str, instead: str | None = None) -> str:
     """Return a fact with its answer as one sentence.
 
     Args:
         name: the fact's name.
         answer: its answer, or the answer as a token.
         player: the name of the player it happened to; said where the sentence begins with it, "the player" elsewhere.
+        instead: another sentence than the answer's own.
 
     Raises:
         KeyError: nobody has said yet how this fact is told.
@@ -49,8 +57,8 @@ def told(name: str, answer: Any, player: str) -> str:
     given = fact.parse(answer)
     sentences = told_sentences()
     keys = (f"{name}.{fact.token(given)}", f"{name}.{_side_of(fact, given)}", name)
-    sentence = next(sentences[key] for key in keys if key in sentences)
-    spoken = translate()(sentence)
+    own = (sentences[key] for key in keys if key in sentences)
+    spoken = translate()(next(own) if instead is None else instead)
     spoken = re.sub(r"^\{player\}", lambda _: player, spoken)
     spoken = spoken.replace("{player}", text("situations.the_player"))
     answered = _answer_words(fact, given)
@@ -66,16 +74,22 @@ def is_told(fact: Fact[Any]) -> bool:
     return all(f"{fact.name}.{each}" in sentences for each in cases)
 
 
-def telling(incident_name: str, facts: Mapping[str, Any], player: str) -> tuple[str, ...]:
+def telling(
+    incident_name: str, facts: Mapping[str, Any], player: str, form: FormOfPlay | None = None
+) -> tuple[str, ...]:
     """Return an incident with its facts as sentences, in the order given, what the Committee adopted last.
 
     Args:
         incident_name: the incident.
         facts: what is told, by fact name, answers as tokens; the form of play is no part of it.
         player: the name of the player it happened to.
+        form: the form of play, of a situation made up for teaching: a fact that covers several things is then told as one of them.
     """
-    said = [opening(incident_name, player)]
-    said += [told(name, answer, player) for name, answer in facts.items() if name not in _CODES]
+    cases = {} if form is None else one_case(incident_name, facts, form)
+    said = [opening(incident_name, player, cases.get("opening"))]
+    for name, answer in facts.items():
+        if name not in _CODES and cases.get(name) != "":
+            said.append(told(name, answer, player, cases.get(name)))
     adopted = [code for name, code in _CODES.items() if facts.get(name) in ("yes", True)]
     without = [code for name, code in _CODES.items() if facts.get(name) in ("no", False)]
     said += [text("situations.adopted", code=code, title=_title(code)) for code in adopted]

@@ -42,6 +42,7 @@ _MAY_GIVE_UP = frozenset({FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY, FormOf
 _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
     "card_handicap_wrong": {"handicap_shown": frozenset({"right"})},
     "green_tested": {"green_test": frozenset({"otherwise"})},
+    "helping_ball": {"area_of_ball": frozenset({"bunker", "general_area", "penalty_area", "teeing_area"})},
     "no_play_zone": {"no_play_zone_interference": frozenset({"none"})},
     "practised_before_round": {"within_practice_limits": frozenset({"yes"})},
     "shoes_worn": {"shoes_barred": frozenset({"no"})},

@@ -1,5 +1,7 @@
 """How an answer is said: what a ruling costs and what follows, or what it finds, alike in form, so that none stands out."""
 
+from collections.abc import Mapping
+
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
@@ -19,8 +21,14 @@ IN_SHORT = {
 """Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
 SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
 """What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
-_OF_THE_PLAYER = frozenset({"partner_acted_on_ball"})
-"""Incidents in which the partner acts and the player bears the penalty (Rule 23.5b): "this partner" could be either."""
+_WHO_ALONE: Mapping[str, str] = {
+    "four_ball_disqualified": "quizzes.partner_alone",
+    "four_ball_penalty": "quizzes.alone",
+    "partner_acted_on_ball": "quizzes.alone",
+    "partner_arrived_late": "quizzes.absent_alone",
+    "partner_stood_behind": "quizzes.alone",
+}
+"""Incidents that tell of two partners, and which of them bears a penalty alone: "this partner" could be either."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -65,9 +73,9 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
 
 def of_the_player(one: Situation, words: str) -> str:
     """Return words of a ruling with the player by name, where a partner is told of who is not meant."""
-    if one.incident not in _OF_THE_PLAYER:
+    if one.incident not in _WHO_ALONE:
         return words
-    return words.replace(term(Who.ONE_PARTNER), text("quizzes.alone", player=one.player))
+    return words.replace(term(Who.ONE_PARTNER), text(_WHO_ALONE[one.incident], player=one.player))
 
 
 def _denies_free_relief(one: Situation, ruling: Ruling) -> bool:

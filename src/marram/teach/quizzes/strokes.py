@@ -102,7 +102,7 @@ class StrokesQuestion:
         key = "before_provisional" if self._provisional_before else "before"
         said.append(count_text(f"quizzes.strokes.{key}", self.count.before or 0, player=self.player))
         for one, ruling in zip(self.happened, self.result.parts, strict=True):
-            said += telling(one.incident, in_order(one.facts), self.player)
+            said += telling(one.incident, in_order(one.facts), self.player, FormOfPlay.STROKE_PLAY)
             if (
                 one.option == Taken.AS_IT_LIES.value
             ):  # that is a stroke itself: told once, with those that followed

@@ -11,6 +11,7 @@ TOLD_BEFORE: Mapping[str, tuple[str, ...]] = {
     "preparing_how": ("actions_reasonable",),
     "in_the_way": ("interference",),
     "area_of_ball": ("new_place",),
+    "when_strokes_given": ("strokes_put_right",),
     "provisional_state": ("nearer_stroke_at_provisional",),
 }
 """By fact: those that come after it. That the ball touched "it" follows on what "it" is, and a second stroke with a

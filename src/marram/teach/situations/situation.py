@@ -67,7 +67,7 @@ class Situation:
             scene = text(
                 "situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form
             )
-        return (scene, *telling(self.incident, in_order(self.facts), self.player))
+        return (scene, *telling(self.incident, in_order(self.facts), self.player, self.form))
 
     @property
     def headline(self) -> str:

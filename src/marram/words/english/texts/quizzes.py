@@ -13,6 +13,8 @@ TEXTS: dict[str, str] = {
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",
     "alone": "{player} alone",
+    "partner_alone": "{player}'s partner alone",
+    "absent_alone": "the absent partner alone",
     "option": "{letter}  {words}",
     "right": "This is the ruling.",
     "until": "So ruled the Rules of {edition}.",

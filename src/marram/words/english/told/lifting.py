@@ -1,8 +1,8 @@
 """How somebody tells it: facts about marking, lifting and cleaning a ball (Rule 14.1)."""
 
 TOLD: dict[str, str] = {
-    "cleaned_when_lifted.yes": "The lifted ball was cleaned, more than the Rule allows on which it was lifted.",
-    "cleaned_when_lifted.no": "The lifted ball was not cleaned more than that Rule allows.",
+    "cleaned_when_lifted.yes": "The lifted ball was cleaned more than the Rule under which it was lifted allows.",
+    "cleaned_when_lifted.no": "The lifted ball was not cleaned more than the Rule under which it was lifted allows.",
     "reason_was_reasonable.yes": "{player} had good reason to lift it.",
     "reason_was_reasonable.no": "{player} had no good reason to lift it.",
     "reason_for_lifting": "The ball was lifted {answer}.",

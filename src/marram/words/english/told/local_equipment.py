@@ -15,5 +15,7 @@ TOLD: dict[str, str] = {
     "shoes_barred.no": "The shoes were not of a kind that the Local Rule bars.",
     "limited_ball.not_listed": "The ball is not on the List of Conforming Golf Balls.",
     "limited_ball.other_model": "The ball is on the List of Conforming Golf Balls, but of another model than {player} began the round with.",
-    "limited_club": "What speaks against the club: {answer}.",
+    "limited_club.driver_not_listed": "It is a driver whose head is not on the List of Conforming Driver Heads.",
+    "limited_club.old_grooves": "It has grooves or punch marks that do not meet the specifications of 1 January 2010.",
+    "limited_club.too_long": "It is longer than 46 inches (1.168 m), and not a putter.",
 }

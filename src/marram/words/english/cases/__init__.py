@@ -1,0 +1,21 @@
+"""A fact that covers several things, told as one of them: what a person saw, and no list of what it could have been.
+
+Each module holds ``CASES``: ``FACT.TOKEN``, or ``INCIDENT/FACT.TOKEN``, with what else has to be told after each ``+``
+(``FACT.TOKEN``, ``FACT``, or ``form.FORM`` for a form of play) → sentence. ``opening`` stands for how the telling begins,
+and an empty sentence for what another one says already. Of one fact the first that fits is told. Only situations made up
+for teaching are told so: a recorded case keeps its own words. English sentences are the gettext message ids.
+"""
+
+from marram.words.english.cases import away, clubs, ground, helping, openings, others, play, said_once, who
+
+CASES: dict[str, str] = {
+    **openings.CASES,
+    **said_once.CASES,
+    **helping.CASES,
+    **who.CASES,
+    **ground.CASES,
+    **away.CASES,
+    **clubs.CASES,
+    **play.CASES,
+    **others.CASES,
+}

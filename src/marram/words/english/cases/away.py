@@ -1,0 +1,25 @@
+"""The ball that is not at hand: one case told of each fact."""
+
+CASES: dict[str, str] = {
+    "whereabouts.abnormal_course_condition": "When the three minutes were over, it was virtually certain that {player}'s ball was in an abnormal course condition.",
+    "whereabouts.movable_obstruction": "When the three minutes were over, it was virtually certain that {player}'s ball was in a movable obstruction.",
+    "whereabouts.outside_influence": "When the three minutes were over, it was virtually certain that an outside influence had taken {player}'s ball at rest.",
+    "whereabouts.deliberately_stopped": "When the three minutes were over, it was virtually certain that a person had deliberately stopped {player}'s ball in motion.",
+    "original_ball.moved_by_outside_influence": "The original ball was not found, but it is virtually certain to have been taken by an outside influence.",
+    "original_ball.in_movable_obstruction": "The original ball was not found, but it is virtually certain to be in a movable obstruction.",
+    "provisional_state.lost_or_out": "A provisional ball was played, and it is lost.",
+    "provisional_state.second_found": "Two provisional balls were played; the first is lost, the second is at hand.",
+    "provisional_state.both_lost_or_out": "Two provisional balls were played, and both are lost.",
+    "second_ball.teed": "Another ball was teed in the teeing area, but not played.",
+    "second_ball.dropped_or_placed": "Another ball was dropped where the previous stroke was made, and not played.",
+    "second_ball_reason.might_be_lost_or_out": "At that time the original ball might have been out of bounds.",
+    "stroke_at_provisional.none": "The provisional ball was not played again.",
+    "stroke_at_provisional.after": "The provisional ball was played once more after the original was found.",
+    "why_played_again.stroke_does_not_count": "The ball is played again from there because the stroke was cancelled.",
+    "condition_found.abnormal_course_condition": "Lifting the ball showed that it lies in an abnormal course condition that gives relief.",
+    "condition_found.movable_obstruction": "Lifting the ball showed that it lies on a movable obstruction.",
+    "how_ball_was_moving.in_water": "The ball was moving in temporary water.",
+    "how_ball_was_moving.started_in_backswing": "The ball began to move only after the backswing had begun.",
+    "how_ball_was_moving.wobbling": "The ball was only wobbling, and stayed on its spot.",
+    "wrong_ball_moving_in_water.yes": "That ball was moving in temporary water.",
+}
