@@ -27,6 +27,7 @@ from marram.teach.examinations.printing import form_pdf
 from marram.teach.examinations.report import read_answers, sitting
 from marram.teach.examinations.retiring import why_retired
 from marram.teach.examinations.statistics import ItemStatistics, correlation, items, kr20
+from marram.teach.quizzes.saying import of_the_player
 from marram.teach.situations.situation import solved
 from tests.cli.running import marram
 from tests.records.full import fill
@@ -131,7 +132,7 @@ def test_every_item_is_solved_again_through_the_interview() -> None:
             one = item.question.situation
             right = item.question.answers[item.question.right]
             assert solved(one) == one.ruling
-            assert one.headline == right.headline
+            assert of_the_player(one, one.headline) == right.headline
             assert [each.words for each in item.question.answers].count(right.words) == 1
 
 
