@@ -7,7 +7,8 @@ import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.teach.quizzes.given_away import gives_itself_away, title_gives_away
-from marram.teach.quizzes.quiz import question, questions
+from marram.teach.quizzes.quiz import numbered, question, questions, told_in
+from marram.teach.quizzes.standing_out import OF_FINDINGS, Mark, marks
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
 
@@ -26,20 +27,29 @@ def test_the_general_penalty_is_that_of_the_form_of_play() -> None:
         assert not [each for each in words if other in each], (one.situation.incident, words)
 
 
-def test_a_score_for_the_hole_stands_among_penalties_and_in_its_form() -> None:
-    """Rule 21: what a hole comes to names the form of play, so that beside the scores of other forms nobody could be wrong."""
-    asked = [
-        one
-        for form, seed in ((FormOfPlay.STABLEFORD, 1), (FormOfPlay.MAXIMUM_SCORE, 2))
-        for one in islice(questions(seed, incidents=("began_outside_teeing_area", "wrong_ball_played")), 60)
-        if one.situation.form is form
-    ]
-    found = [one for one in (*asked, *DRAWN) if {answer.words.rstrip(".") for answer in one.answers} & SCORES]
-    assert found
-    for one in found:
+def test_a_score_for_the_hole_is_no_answer_among_penalties() -> None:
+    """Rule 21: what a hole comes to names the form of play, so that it would be right wherever it stood among penalties."""
+    asked = [*DRAWN, *islice(questions(1, incidents=("began_outside_teeing_area", "wrong_ball_played")), 40)]
+    for one in asked:
         words = {answer.words.rstrip(".") for answer in one.answers}
-        assert len(words & SCORES) == 1 or one.situation.incident.endswith(("points", "hole")), words
-        assert one.situation.form not in (MATCH, STROKE) or one.situation.incident.endswith("hole"), words
+        assert not words & SCORES or one.situation.incident.endswith(("points", "hole")), words
+
+
+def test_no_item_can_be_answered_by_a_mark_alone() -> None:
+    """The right answer is not the only one to say what is told, not by far the longest, nor free where nothing wrong was told."""
+    borne = {Mark.COSTS, Mark.ONLY_MISJUDGED, Mark.SCORE}
+    for one in DRAWN:
+        wrong = [(each.words, each.near) for each in one.answers if each.near]
+        by_finding = one.answers[one.right].words == one.situation.headline
+        alone = marks(one.situation, one.answers[one.right].words, wrong) - borne
+        assert not (alone & OF_FINDINGS if by_finding else alone), (one.situation.incident, wrong)
+
+
+def test_of_sixty_questions_none_tells_the_same_facts_as_another() -> None:
+    """Neither in a quiz drawn at once, nor among the questions of a sitting that have an address each."""
+    for drawn in (islice(questions(5), 60), (numbered(7, number, 1000) for number in range(1, 21))):
+        told = [told_in(one.situation) for one in drawn]
+        assert len(told) == len(set(told))
 
 
 def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -> None:

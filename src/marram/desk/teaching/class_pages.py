@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from datetime import UTC, datetime
-from functools import lru_cache
 from secrets import token_urlsafe
 from typing import Annotated
 
@@ -30,7 +29,7 @@ from marram.records.classes import (
 )
 from marram.teach.book.permanent import address_of
 from marram.teach.classes.understood import understood
-from marram.teach.quizzes.quiz import Question, questions
+from marram.teach.quizzes.quiz import Question, numbered
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
 
@@ -41,10 +40,9 @@ SHOWN_PROVISIONS = 8
 """Provisions that the teacher sees, those misunderstood by most (own choice)."""
 
 
-@lru_cache(maxsize=256)
 def asked(seed: int, number: int) -> Question:
     """Return a question of a class."""
-    return next(questions(seed * (MOST_QUESTIONS + 1) + number))
+    return numbered(seed, number, MOST_QUESTIONS + 1)
 
 
 def state_of(one: Taught) -> str:

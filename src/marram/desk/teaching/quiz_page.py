@@ -13,7 +13,7 @@ from marram.teach.book.permanent import address_of
 from marram.teach.book.reading import explained
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import scene_svg
-from marram.teach.quizzes.quiz import Question, questions
+from marram.teach.quizzes.quiz import Question, numbered
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
 
@@ -47,7 +47,7 @@ def quiz(
     """Show a question; with an answer, whether it is right, and why."""
     if seed is None:
         return RedirectResponse(_address(randbelow(SEEDS), 1), 303)
-    one = next(questions(seed * MOST_QUESTIONS + number))
+    one = numbered(seed, number, MOST_QUESTIONS)
     return _page(request, one, seed, number, answer)
 
 

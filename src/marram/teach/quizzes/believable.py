@@ -171,12 +171,12 @@ def _is_there(what: Spoken, one: Situation) -> bool:
         )
     if what is Spoken.PARTNER:
         of_partners = any(word in one.incident for word in _OF_PARTNERS)
-        return (of_partners and bool(_bears_of(one.incident) & _PARTNERS)) or told.get("sides") not in (
+        return (of_partners and bool(bears_of(one.incident) & _PARTNERS)) or told.get("sides") not in (
             None,
             "individual",
         )
     if what is Spoken.ONE_OF_PARTNERS:
-        return bool(_bears_of(one.incident) & _ONE_OF_PARTNERS)
+        return bool(bears_of(one.incident) & _ONE_OF_PARTNERS)
     if what is Spoken.TEEING_AREA:
         of_tee = incident(one.incident).rule.split(".")[0] == _TEEING_RULE or "tee" in one.incident
         return of_tee or Area.TEEING_AREA.value in told.values()
@@ -226,7 +226,7 @@ def steps_of(name: str) -> frozenset[Step]:
 @cache
 def comes_to_one_thing(name: str) -> bool:
     """Whether an incident, whatever is answered, costs nobody anything and leaves one thing to do: to play on."""
-    return not _bears_of(name) and {action for action, *_ in steps_of(name)} in (
+    return not bears_of(name) and {action for action, *_ in steps_of(name)} in (
         {Action.PLAY_ON},
         {Action.PLAY_AS_IT_LIES},
     )
@@ -239,7 +239,8 @@ def findings_of(name: str) -> frozenset[Finding | None]:
 
 
 @cache
-def _bears_of(name: str) -> frozenset[Who]:
+def bears_of(name: str) -> frozenset[Who]:
+    """Return who bears a penalty by rulings of an incident, whatever is answered."""
     return frozenset(each.who for end in _rulings(name) for each in end.penalties)
 
 

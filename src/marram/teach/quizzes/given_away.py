@@ -16,6 +16,13 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
 }
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "advice_exchanged": {"advice_to_or_from": frozenset({"advice_giver"})},
+    "ball_not_found": {"provisional_state": frozenset({"second_found"})},
+    "caddie_against_local_rule": {
+        "local_rule_h_1_1": frozenset({"no"}),
+        "local_rule_h_1_2": frozenset({"no"}),
+        "local_rule_h_1_3": frozenset({"no"}),
+    },
     "caddie_acted": {"caddie_deed": frozenset({"decided_on_relief", "routine_help"})},
     "club_damaged": {"after_damage": frozenset({"nothing_yet"})},
     "concession": {
@@ -27,11 +34,18 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
     "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},
+    "shared_caddie_in_breach": {"for_whom_shared_caddie_acted": frozenset({"neither"})},
     "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
     "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
+    "wrong_green": {
+        "excluded_green": frozenset({"played_as_it_lies"}),
+        "local_rule_d_3": frozenset({"yes"}),
+    },
 }
 """By incident: that a caddie may do what caddies do, that a hole conceded is won, that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
 
+Where a Local Rule names an advice giver, a caddie, a green or a stance on it, what it says is told with it; a Rule that a shared caddie
+broke is told with its penalty; and of two provisional balls one alone is at hand.
 Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 """
 
@@ -49,6 +63,7 @@ _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
     "stood_across_line": {"foot_on_line": frozenset({"no"})},
     "strokes_told": {"strokes_right": frozenset({"yes"})},
     "unreasonable_delay": {"delay_reasonable": frozenset({"yes"})},
+    "zone_beyond_boundary": {"zone_beyond_boundary_interferes": frozenset({"no"})},
 }
 """By incident: answers by which what it is about did not happen, so that everybody knows that nothing is penalised."""
 

@@ -28,6 +28,8 @@ _MOST_MORE = 40
 """Rulings that more would have to be told for, of which some are drawn (own choice)."""
 _MOST_TAKEN_FOR = 12
 """Situations of other incidents that are tried, the nearest first (own choice)."""
+LOCAL_RULE, NOT_IN_FORCE = "local_rule_", "no"
+"""Of a Local Rule that would have to be told besides it is taken that it is not in force: that makes nothing harder."""
 _GENERAL = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
 _OF_FORM = (*_GENERAL, PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED)
 """Penalties that tell their form of play."""
@@ -138,6 +140,9 @@ def _completed(
     if not isinstance(found, NeedFacts) or not left:
         return
     fact = fact_named(found.fact)
+    if fact.name.startswith(LOCAL_RULE):
+        yield from _completed(one, (*otherwise, (fact.name, NOT_IN_FORCE)), left)
+        return
     if fact is the_sides or not fact.answers or not is_told(fact):
         return
     for token in fact.tokens():

@@ -1,14 +1,16 @@
 """One question: a situation and rulings to choose from, exactly one of them right."""
 
+from collections import deque
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from random import Random
 
 from marram.errors import InputError
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
-from marram.rules.ruling import Action, Ruling
+from marram.rules.ruling import Action
 from marram.said import said
 from marram.teach.quizzes.apart import (
     MAY_BE_TAKEN_AWAY,
@@ -20,6 +22,7 @@ from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_
 from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.quizzes.saying import SCORED_ALONE, decided_by_finding, of_the_player, said_as_answer
+from marram.teach.quizzes.standing_out import BORNE, OF_FINDINGS, Mark, marks
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
 from marram.words.headline import costs_something, headline
@@ -30,14 +33,22 @@ MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
 MOST_IN_VAIN = 60
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
+NOT_AGAIN = 300
+"""Questions within which the same facts are not asked about again, whatever the player is called (own choice)."""
+MOST_AGAIN = 6
+"""Questions drawn one after the other that were asked before, after which there are taken to be no others (own choice)."""
+A_QUIZ = 20
+"""Questions of one sitting, among which none tells the same as another (own choice)."""
+Told = tuple[str, FormOfPlay, frozenset[tuple[str, str]]]
+"""What tells a situation from others: the incident, the form of play, the facts."""
 ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_hole", "stableford_points"})
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
-LONG, LONGER = 40, 1.5
-"""From how many letters on, and how many times as long as each wrong one, a right answer stands out (own choice)."""
 UNASKED = frozenset(
     {
         "ball_in_two_areas",
         "conduct",
+        "four_ball_hole_completed",
+        "hole_or_match_result",
         "played_on_after_concession",
         "play_off_not_completed",
         "ruling_requested_in_match",
@@ -48,7 +59,8 @@ UNASKED = frozenset(
 """Incidents whose answers are told with the situation, or mean the same in other words.
 
 Of a ball in two areas, it is told which of them it touches: the area that is named is the answer (Rule 2.2c). A request for
-a ruling in a match is in time or not: that is one wrong answer, and two are needed.
+a ruling in a match is in time or not: that is one wrong answer, and two are needed. Of a hole or a match it is told how it
+ended, and by that who won it (Rule 3.2a).
 """
 ONLY_BY_FINDING = frozenset({"decided_among_players", "two_balls"})
 """Incidents of which, where nothing is penalised, only what is found can be asked: what the play cost that it was about, is not told."""
@@ -116,12 +128,18 @@ def questions(
         InputError: of what was asked for no question can be made, as far as was tried; or as for :func:`situations`.
     """
     in_vain = 0
+    asked: deque[Told] = deque(maxlen=NOT_AGAIN)
+    again = 0
     drawn = situations(seed, incidents=incidents, provision=provision, level=level)
     for number, one in enumerate(drawn):
         lot = Random(f"{seed} {number}")  # noqa: S311 - a seed, no secret
         found = question(one, lot)
         if found is not None and is_taken_up(found, lot):
-            yield found
+            again = again + 1 if told_in(one) in asked else 0
+            if again in (0, MOST_AGAIN):
+                again = 0
+                asked.append(told_in(one))
+                yield found
         in_vain = 0 if found is not None else in_vain + 1
         if in_vain == MOST_IN_VAIN:
             raise InputError(
@@ -132,6 +150,26 @@ def questions(
                     incident=", ".join(incidents) or one.incident,
                 )
             )
+
+
+def told_in(one: Situation) -> Told:
+    """Return what tells a situation from others: not who it happens to, nor on which hole."""
+    return one.incident, one.form, frozenset((name, str(answer)) for name, answer in one.facts.items())
+
+
+@lru_cache(maxsize=2048)
+def numbered(seed: int, number: int, most: int) -> Question:
+    """Return one question of a quiz by its number, which gives it again; within its :data:`A_QUIZ` none tells the same as another.
+
+    Args:
+        seed: the seed of the quiz.
+        number: of the question, below ``most``.
+        most: how many questions a quiz has at most, so that each has a seed of its own.
+    """
+    before = range(number - (number - 1) % A_QUIZ, number)
+    asked = {told_in(numbered(seed, each, most).situation) for each in before}
+    drawn = questions(seed * most + number)
+    return next(one for one in drawn if told_in(one.situation) not in asked)
 
 
 def is_taken_up(found: Question, lot: Random) -> bool:
@@ -189,7 +227,7 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             and one.incident not in _ASKED_ANYHOW
         ):
             continue  # nobody takes it for dear to move what may be moved
-        if near.form is not one.form and finding_of(near.ruling) in SCORED_ALONE:
+        if finding_of(near.ruling) in SCORED_ALONE and not (by_finding and near.form is one.form):
             continue  # such a score names its form of play
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
@@ -207,7 +245,7 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
         if by_finding or all(told_apart(ruled, other) for other in kept):
             found = Answer(said, of_the_player(one, headline(near.ruling, near.form)), near)
             last = len(chosen) == MOST_ANSWERS - 2
-            if last and not by_finding and _stands_out(one.ruling, right, [*chosen.values(), found]):
+            if last and _marks(one, right, [*chosen.values(), found], by_finding):
                 held = held or found
                 continue
             kept.append(ruled)
@@ -216,7 +254,7 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
             break
     if held is not None and len(chosen) < MOST_ANSWERS - 1:
         chosen[held.words] = held
-    if len(chosen) < FEWEST_ANSWERS - 1:
+    if len(chosen) < FEWEST_ANSWERS - 1 or _marks(one, right, [*chosen.values()], by_finding) - BORNE:
         return None
     answers = _without_playing_on([right, *chosen.values()])
     right = answers[0]
@@ -224,12 +262,9 @@ def _question(one: Situation, lot: Random, *, by_finding: bool) -> Question | No
     return Question(one, tuple(answers), answers.index(right))
 
 
-def _stands_out(ruling: Ruling, right: Answer, wrong: list[Answer]) -> bool:
-    """Whether the right answer alone costs something, or is by far the longest: it would be taken whatever was told."""
-    others = [one.near.ruling for one in wrong if one.near is not None]
-    alone = costs_something(ruling) and not any(costs_something(one) for one in others)
-    longest = max(len(one.words) for one in wrong)
-    return alone or len(right.words) > max(LONG, LONGER * longest)
+def _marks(one: Situation, right: Answer, wrong: list[Answer], by_finding: bool) -> frozenset[Mark]:
+    found = marks(one, right.words, [(each.words, each.near) for each in wrong if each.near is not None])
+    return found & OF_FINDINGS if by_finding else found
 
 
 def _without_playing_on(answers: list[Answer]) -> list[Answer]:

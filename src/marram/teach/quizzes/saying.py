@@ -44,7 +44,8 @@ def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
 def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) -> str:
     """Return an answer in words: what a ruling comes to and what follows, alike in form, so that none stands out.
 
-    Where free relief is in question, an answer without it says so: else it would only be less complete.
+    Where free relief is in question, an answer without it says so: else it would only be less complete. What may be had for a
+    penalty it does not name: the area of the ball that is told would name it as well, and no other answer does.
     """
     if by_finding:
         finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
@@ -66,7 +67,8 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         is_free = "free" in step_families(ruling)
         then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
-        then = text("quizzes.no_free", next=then)
+        paid = ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+        then = text("quizzes.no_free_but_paid") if paid else text("quizzes.no_free", next=then)
     key = "quizzes.answer" if then else "quizzes.answer_alone"
     return of_the_player(one, text(key, total=total, next=then) if then else text(key, total=total))
 

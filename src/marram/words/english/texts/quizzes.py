@@ -12,6 +12,7 @@ TEXTS: dict[str, str] = {
     "put_down_right": "lift the ball, and put it down right",
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",
+    "no_free_but_paid": "play it as it lies, or take relief with a penalty; no free relief",
     "alone": "{player} alone",
     "partner_alone": "{player}'s partner alone",
     "absent_alone": "the absent partner alone",
