@@ -45,7 +45,10 @@ ASKS_FOR_SCORE = frozenset({"four_ball_hole", "maximum_score_hole", "par_bogey_h
 """Incidents of which a penalty, or what is to be done next, is no answer: how many points."""
 UNASKED = frozenset(
     {
+        "ball_broke",
         "ball_in_two_areas",
+        "ball_to_be_replaced",
+        "breach_by_another_kept_quiet",
         "conduct",
         "four_ball_hole_completed",
         "hole_or_match_result",
@@ -60,7 +63,8 @@ UNASKED = frozenset(
 
 Of a ball in two areas, it is told which of them it touches: the area that is named is the answer (Rule 2.2c). A request for
 a ruling in a match is in time or not: that is one wrong answer, and two are needed. Of a hole or a match it is told how it
-ended, and by that who won it (Rule 3.2a).
+ended, and by that who won it (Rule 3.2a). Where a ball broke or has to be replaced, or another's breach was kept quiet, nothing
+is ever penalised, and only penalties lie near.
 """
 ONLY_BY_FINDING = frozenset({"decided_among_players", "two_balls"})
 """Incidents of which, where nothing is penalised, only what is found can be asked: what the play cost that it was about, is not told."""
