@@ -44,6 +44,7 @@ CASES: dict[str, str] = {
     "ball_hit_flagstick/opening+who_meant_the_hit": "{player}'s ball hit the person attending the flagstick.",
     "ball_hit_flagstick/opening": "{player}'s ball hit the flagstick.",
     "ball_moved_by_player/opening": "{player} moved the ball at rest.",
+    "deliberately_deflected/opening+deflector.lifted_from_water": "{player}'s ball was moving in water.",
     "deliberately_deflected/opening": "{player}'s ball was stopped while it was in motion.",
     "hopeless_ball_stopped/opening": "{player}'s ball was stopped while it was in motion.",
     "fixed_object_moved/opening": "{player} bent grass near the ball.",

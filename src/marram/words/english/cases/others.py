@@ -1,6 +1,10 @@
 """What else is one of several things: one case told of each fact."""
 
 CASES: dict[str, str] = {
+    "ball_in_aeration_hole.yes": "The ball touched an aeration hole.",
+    "in_the_way.immovable_obstruction+interference.ball_above_ground": "It was a shelter that cannot be moved.",
+    "in_the_way.immovable_obstruction": "It was a sprinkler head.",
+    "area_of_previous_stroke.elsewhere": "The previous stroke had been made in the general area.",
     "rests_on.on_course": "It came to rest on the grass.",
     "rests_on.on_person_or_moving_thing": "It came to rest in a moving cart.",
     "rests_on.against_one_that_moved": "It came to rest against a person who then moved, and the ball with it.",
