@@ -63,6 +63,9 @@ def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -
 @pytest.mark.parametrize(
     ("incident", "fact", "tokens"),
     [
+        ("another_ball_put_in_play", "why_substituted", {"playing_again", "taking_relief"}),
+        ("hole_score_wrong", "why_too_low", {"penalty_is_disqualification"}),
+        ("other_person_acted", "how_involved", {"neither"}),
         ("hole_completed", "how_hole_ended", {"holed"}),
         ("concession", "conceded", {"hole", "match"}),
         ("unreasonable_delay", "delay_reasonable", {"yes"}),

@@ -27,6 +27,20 @@ def test_a_penalty_of_a_partner_is_not_told_apart_from_one_that_names_nobody() -
     assert told_apart((alone, STROKE), (each, STROKE))
 
 
+def test_what_a_ruling_leaves_open_is_no_wrong_answer() -> None:
+    """Relief at large may be placing (Rule 14.3), and a provisional ball may be gone on with beside free relief (Rule 18.3c(2))."""
+    placed = Ruling().under("11.1b(1)").next(Action.PLACE)
+    relief = Ruling().under("16.1b").with_options(FREE, may_play_as_it_lies=False).next(Action.TAKE_RELIEF)
+    assert is_allowed_too(placed, relief)
+    second = ReliefOption(ReliefKind.PROVISIONAL, "18.3c(2)", Reference.PROVISIONAL_BALL, None, (), 1)
+    either = (
+        Ruling().under("16.1e").with_options(FREE, second, may_play_as_it_lies=False).next(Action.TAKE_RELIEF)
+    )
+    gone_on = Ruling().also(strokes(1, "18.3c(2)")).next(Action.PLAY_PROVISIONAL)
+    assert is_allowed_too(either, gone_on)
+    assert not is_allowed_too(relief, gone_on)
+
+
 def test_playing_on_says_less_than_playing_from_the_teeing_area() -> None:
     """So it does beside going on with the relief; a hole finished after a suspension is the last (Rule 5.7b(2))."""
     on = Ruling().under("5.7b(2)").next(Action.PLAY_ON)

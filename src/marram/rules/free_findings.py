@@ -80,7 +80,7 @@ FREE_BY_FACT: Mapping[str, Mapping[str, Finding]] = {
     **{one: {_NO: Finding.BALL_MAY_BE_PLAYED} for one in ("local_rule_g_3", "local_rule_g_4")},
     "more_than_fourteen": {_NO: Finding.CLUBS_MAY_BE_SHARED},
     "equipment_use": _each(
-        Finding.USE_ALLOWED, ("weather_report", "grass_tossed", "plain_glove_or_towel", "stretching")
+        Finding.USE_ALLOWED, ("compass", "weather_report", "grass_tossed", "plain_glove_or_towel", "stretching")
     ),
     **{one: {_NO: Finding.USE_ALLOWED} for one in ("local_rule_g_5", "local_rule_g_8", "local_rule_g_11")},
     **{one: {_YES: Finding.USE_ALLOWED} for one in ("approved_book_only", "medical_use_accepted", "tape_not_excessive", "device_accepted")},

@@ -182,7 +182,7 @@ def next_words(ruling: Ruling, form: FormOfPlay | None = None) -> str:
             return say("TERMS", "next.family.18")
         return say("TERMS", f"next.family.{_common(family(option) for option in ruling.relief)}")
     if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and ruling.relief:
-        return say("TERMS", "next.choice").format(relief=say("TERMS", "next.or").join(_choices(ruling)))
+        return say("TERMS", "next.choice").format(relief=say("TERMS", "next.or").join(choices(ruling)))
     return term(ruling.action, ".short")
 
 
@@ -237,7 +237,7 @@ def _common(families: Iterable[str]) -> str:
     return "penalty" if found and not found & {"free", "preferred", "other"} else "other"
 
 
-def _choices(ruling: Ruling) -> list[str]:
+def choices(ruling: Ruling) -> list[str]:
     """Return each family of the options with what it costs; all that must be paid for is one."""
     costs: dict[str, set[int]] = {}
     dear = [option for option in ruling.relief if option.penalty]

@@ -30,6 +30,7 @@ from marram.rules.ruling import Action, Deadline, Ruling, WhichBall, general_pen
 
 _NOT_MARKED = (LiftingFault.NOT_MARKED, LiftingFault.NOT_MARKED_AND_MORE)
 _ALLOWED = (
+    Equipment.COMPASS,
     Equipment.WEATHER_REPORT,
     Equipment.GRASS_TOSSED,
     Equipment.EARLIER_INFORMATION,
@@ -38,6 +39,7 @@ _ALLOWED = (
     Equipment.STRETCHING,
 )
 _ITEM = {
+    Equipment.COMPASS: "4.3a(1)",
     Equipment.ELEVATION_OR_RECOMMENDATION: "4.3a(1)",
     Equipment.WEATHER_REPORT: "4.3a(2)",
     Equipment.GRASS_TOSSED: "4.3a(2)",
@@ -148,7 +150,7 @@ def allowed_unless_forbidden_by_local_rule(case: Case) -> Ruling:
 
 @provision("4.3a(1)")
 def distance_device(case: Case) -> Ruling:
-    """Distance and direction may be measured, unless a Local Rule forbids distance devices."""
+    """Distance and direction may be measured, unless a Local Rule forbids distance devices; a compass measures none."""
     if case.local_rule("G-5"):
         return equipment_breach(case, "G-5")
     return free("4.3a(1)")

@@ -44,6 +44,7 @@ class Equipment(Enum):
     """How equipment was used."""
 
     DISTANCE_OR_DIRECTION = "distance_or_direction"
+    COMPASS = "compass"
     ELEVATION_OR_RECOMMENDATION = "elevation_or_recommendation"
     WEATHER_REPORT = "weather_report"
     WIND_MEASURED = "wind_measured"
@@ -120,7 +121,8 @@ equipment_use = choice(
     "equipment_use",
     "How was the equipment used?",
     {
-        Equipment.DISTANCE_OR_DIRECTION: "distance device or compass, for distance or direction only",
+        Equipment.DISTANCE_OR_DIRECTION: "distance device, for distance or direction only",
+        Equipment.COMPASS: "a compass, for direction only",
         Equipment.ELEVATION_OR_RECOMMENDATION: "to measure height differences, or to be given a line of play or a club",
         Equipment.WEATHER_REPORT: "to get weather information from a forecast, or to measure temperature",
         Equipment.WIND_MEASURED: "to learn about the wind: a wind meter, or powder, a handkerchief or a ribbon to see it",

@@ -28,6 +28,8 @@ _AT_ONE_MORE = "correct_wrong_ball_when_lost"
 """The correction that costs a stroke itself: a wrong ball where the right one is lost (Rules 6.3c(1) and 18.2b)."""
 _UNDER_WAY = frozenset({Action.GO_ON_WITH_RELIEF, Action.TAKE_RELIEF})
 """Relief that is taken, and relief that is gone on with."""
+_BY_HAND = frozenset({Action.DROP, Action.PLACE})
+"""How a ball is put down, which relief at large does not say."""
 _AT_WILL = (None, *_ALIKE, Action.PLAY_FROM_TEEING_AREA, _CHOICE)
 """Where a ball may be played as it lies, relief with a penalty is the player's own choice (Rules 17.1d, 18.1 and 19.1)."""
 
@@ -60,6 +62,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
         # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing
         return _free(right) or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
+    if right.action in _BY_HAND and other.action is Action.TAKE_RELIEF and _costs(other) and _free(other):
+        return True  # relief is taken by dropping or placing a ball (Rule 14.3)
     if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):
         return not _free(right) and _costs(right) <= _costs(other)
     if right.action is Action.PLAY_FROM_TEEING_AREA:
@@ -120,7 +124,7 @@ def _is_the_second_ball(right: Ruling, other: Ruling) -> bool:
     """Whether the second ball may be gone on with at a price, and the other ruling says so, by whatever name (Local Rule B-3)."""
     prices = {option.penalty for option in right.relief if option.kind is ReliefKind.PROVISIONAL}
     paid = sum(each.strokes for each in other.penalties) or sum(option.penalty for option in other.relief)
-    return right.action is _CHOICE and other.action in _SAME_BALL and paid in prices
+    return right.action in (_CHOICE, Action.TAKE_RELIEF) and other.action in _SAME_BALL and paid in prices
 
 
 def _is_put_right_already(right: Ruling, other: Ruling) -> bool:

@@ -13,6 +13,7 @@ from marram.rules.findings import Finding
 from marram.rules.incidents import incident
 from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.relief_family import family
+from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
 from marram.teach.quizzes.near import Near
@@ -71,7 +72,10 @@ _AFTER_WRONG_PLACE = frozenset(
 )
 """Notes of what is done only after a stroke from a wrong place."""
 _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
-    Spoken.PROVISIONAL: lambda one: one.action is Action.PLAY_PROVISIONAL,
+    Spoken.PROVISIONAL: lambda one: (
+        one.action is Action.PLAY_PROVISIONAL
+        or any(option.kind is ReliefKind.PROVISIONAL for option in one.relief)
+    ),
     Spoken.SECOND_PROVISIONAL: lambda one: "second_provisional_counts" in one.notes,
     Spoken.ORIGINAL: lambda one: any(each.what == "correct_by_playing_original" for each in one.corrections),
     Spoken.BALL_AT_HAND: lambda one: one.action in _AS_IT_LIES,

@@ -23,8 +23,11 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
         "local_rule_h_1_2": frozenset({"no"}),
         "local_rule_h_1_3": frozenset({"no"}),
     },
+    "another_ball_put_in_play": {"why_substituted": frozenset({"playing_again", "taking_relief"})},
     "caddie_acted": {"caddie_deed": frozenset({"decided_on_relief", "routine_help"})},
-    "club_damaged": {"after_damage": frozenset({"nothing_yet"})},
+    "club_added": {"holes_with_breach": frozenset({"0"})},
+    "club_damaged": {"after_damage": frozenset({"nothing_yet"}), "holes_with_breach": frozenset({"0"})},
+    "club_lost": {"holes_with_breach": frozenset({"0"})},
     "concession": {
         "conceded": frozenset({"hole", "match"}),
         "someone_had_started": frozenset({"no"}),
@@ -32,21 +35,26 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "decided_among_players": {"referee_assigned": frozenset({"yes"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
+    "hole_score_wrong": {"why_too_low": frozenset({"penalty_is_disqualification"})},
     "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},
     "shared_caddie_in_breach": {"for_whom_shared_caddie_acted": frozenset({"neither"})},
-    "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
-    "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
     "wrong_green": {
         "excluded_green": frozenset({"played_as_it_lies"}),
         "local_rule_d_3": frozenset({"yes"}),
     },
+    "no_play_zone": {"only_by_unreasonable_choice": frozenset({"yes"})},
+    "other_person_acted": {"how_involved": frozenset({"neither"})},
+    "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
+    "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
+    "young_tree": {"only_by_unreasonable_choice": frozenset({"yes"})},
 }
 """By incident: that a caddie may do what caddies do, that a hole conceded is won, that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
 
 Where a Local Rule names an advice giver, a caddie, a green or a stance on it, what it says is told with it; a Rule that a shared caddie
 broke is told with its penalty; and of two provisional balls one alone is at hand.
 Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
+A ball put down in relief or for a stroke played again may have its price, whichever ball it is (Rules 14.3a and 14.6). A club that does not count as added yet has to go out of the bag all the same (Rule 4.1b(1)). A penalty of disqualification left out makes no score too low. Whoever could choose a stroke with which a no play zone does not interfere may play that one. Of what an outsider did, it is not told whether the ball has to be replaced (Rule 9.6).
 """
 
 _UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})

@@ -21,7 +21,13 @@ from marram.teach.quizzes.apart import (
 from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable
 from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
-from marram.teach.quizzes.saying import SCORED_ALONE, decided_by_finding, of_the_player, said_as_answer
+from marram.teach.quizzes.saying import (
+    FURTHER_RELIEF,
+    SCORED_ALONE,
+    decided_by_finding,
+    of_the_player,
+    said_as_answer,
+)
 from marram.teach.quizzes.standing_out import BORNE, OF_FINDINGS, Mark, marks
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
@@ -76,8 +82,6 @@ TAKEN_UP_LONGEST = 0.75
 """Of questions whose right answer is longer than any other, how many are asked: else it would be right in 31 of 100 (own choice)."""
 RELIEF_UNDER_WAY = frozenset({"back_on_the_line_drop", "ball_dropped", "ball_placed_after_two_drops", "crossing_point_was_wrong", "dropped_in_penalty_area", "dropped_once_more", "dropped_with_disability", "mistake_in_relief_noticed", "relief_ball_moved_by_nature"})  # fmt: skip
 """Incidents told while relief is being taken, which may have its own price: a stroke more or less is then no wrong answer."""
-FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
-"""Of these, incidents that ask for further relief, whose price is another matter (Rule 17.2a)."""
 OF_ONE_FORM = frozenset({Finding.HOLE_MAY_BE_GIVEN_UP, Finding.MATCH_LIMIT_ONLY, Finding.MATCH_PLAY_ONLY, Finding.NO_CARD_IN_MATCH, Finding.NO_PLAY_OFF_IN_MATCH, Finding.NOT_IN_MATCH_PLAY, Finding.ONE_BALL_IN_EACH_MATCH})  # fmt: skip
 """Findings that name a form of play: in another one they answer nothing."""
 _OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
@@ -96,6 +100,8 @@ _NOTHING_CONCEDED = frozenset({Finding.CONCESSION_VOID, Finding.MATCH_STANDS})
 """After a concession without effect the match stands as played."""
 _FIRST_TEE = {Finding.ORDER_OF_DRAW, Finding.HONOUR_BY_LOT}
 """Where there is no draw, the honour on the first tee goes by agreement or by lot (Rule 6.4a(1)), and no draw is told of."""
+_TURNS = {Finding.TURN_BY_ORIGINAL, Finding.TURN_BY_PREVIOUS_STROKE}
+"""Spots by which it goes whose ball is the farthest from the hole: that it plays first is no wrong answer (Rule 6.4d(1))."""
 _WON = {Finding.HOLE_WON, Finding.HOLE_WON_BY_OTHER}
 
 
@@ -290,6 +296,8 @@ def _another_finding(one: Situation, near: Near) -> bool:
         return False  # of a card nothing is told where it decides nothing
     if {finding_of(one.ruling), finding_of(near.ruling)} in (_WON, _OVER_AND_OPEN, _FIRST_TEE):
         return False  # of whom a hole is said to be won, an answer does not say
+    if finding_of(one.ruling) in _TURNS and finding_of(near.ruling) is Finding.FARTHER_FIRST:
+        return False
     if any(
         {finding_of(one.ruling), finding_of(near.ruling)} <= alike
         for alike in (_CARDS, _SCORES_OF_SIDE, _NOTHING_CONCEDED, _AGREEMENTS)

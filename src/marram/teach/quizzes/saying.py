@@ -10,8 +10,9 @@ from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, step_families
 from marram.teach.quizzes.believable import offers_free_relief
 from marram.teach.situations.situation import Situation
-from marram.words.headline import headline, next_words, total_words
-from marram.words.messages import term
+from marram.words.headline import choices, headline, next_words, total_words
+from marram.words.messages import say, term
+from marram.words.penalties import penalties_in_short
 from marram.words.texts import capital, text
 
 IN_SHORT = {
@@ -29,6 +30,8 @@ _WHO_ALONE: Mapping[str, str] = {
     "partner_stood_behind": "quizzes.alone",
 }
 """Incidents that tell of two partners, and which of them bears a penalty alone: "this partner" could be either."""
+FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
+"""Incidents that ask for further relief, which costs more than the relief under way: not its price in all (Rule 17.2a)."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -54,6 +57,11 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if finding in SCORED_ALONE:
         return text("quizzes.answer_alone", total=term(finding))
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
+    if _free_or_paid(ruling):
+        total = capital(penalties_in_short(ruling.penalties, form))
+        then = say("TERMS", "next.or").join(choices(ruling))
+    if one.incident in FURTHER_RELIEF and then and any(option.penalty for option in ruling.relief):
+        then = text("quizzes.more", next=then)
     if finding is Finding.ADD_PENALTY_STROKES:
         total = text("quizzes.left_out_added")
     if ruling.action is Action.HOLED:
@@ -71,6 +79,12 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         then = text("quizzes.no_free_but_paid") if paid else text("quizzes.no_free", next=then)
     key = "quizzes.answer" if then else "quizzes.answer_alone"
     return of_the_player(one, text(key, total=total, next=then) if then else text(key, total=total))
+
+
+def _free_or_paid(ruling: Ruling) -> bool:
+    """Whether relief must be taken that is free in one way and has a price in another: which is which is then said."""
+    prices = {option.penalty for option in ruling.relief}
+    return ruling.action is Action.TAKE_RELIEF and 0 in prices and len(prices) > 1
 
 
 def of_the_player(one: Situation, words: str) -> str:

@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from marram.errors import BookError
-from marram.rules.editions import EDITION_2019, as_clarified
+from marram.rules.editions import EDITION_2019, as_clarified, edition_of
 from marram.rules.engine.changes import substance
 from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
@@ -59,7 +59,7 @@ class Situation:
     ruling: Ruling
 
     def told(self, course: str) -> tuple[str, ...]:
-        """Return the situation as sentences, the scene first."""
+        """Return the situation as sentences, the scene first, and last the edition, where an older one rules otherwise."""
         form = text(f"situations.form.{self.form.value}")
         if self.hole is None:
             scene = text("situations.scene.in_competition", player=self.player, course=course, form=form)
@@ -67,7 +67,11 @@ class Situation:
             scene = text(
                 "situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form
             )
-        return (scene, *telling(self.incident, in_order(self.facts), self.player, self.form))
+        said = (scene, *telling(self.incident, in_order(self.facts), self.player, self.form))
+        before = self.ruled_otherwise_before
+        if before is None or headline(before, self.form) == self.headline:
+            return said
+        return (*said, text("situations.edition", edition=edition_of(self.played_on).year))
 
     @property
     def headline(self) -> str:

@@ -18,6 +18,7 @@ TEXTS: dict[str, str] = {
     "absent_alone": "the absent partner alone",
     "option": "{letter}  {words}",
     "right": "This is the ruling.",
+    "more": "{next} more",
     "until": "So ruled the Rules of {edition}.",
     "if_told": "It would be right, had this been told: {sentence}",
     "local_rule_otherwise": "It would be right, were it otherwise with Model Local Rule {code}.",

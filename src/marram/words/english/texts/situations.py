@@ -12,6 +12,7 @@ TEXTS: dict[str, str] = {
     "adopted": "Model Local Rule {code} is in force ({title}).",
     "not_adopted": "Model Local Rule {codes} is not in force.",
     "none_adopted": "None of these Model Local Rules is in force: {codes}.",
+    "edition": "The Rules of {edition} applied.",
     "level.1": "easy",
     "level.2": "medium",
     "level.3": "hard",

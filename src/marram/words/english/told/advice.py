@@ -13,7 +13,7 @@ TOLD: dict[str, str] = {
     "caddie_deed.lifted_to_be_replaced": "The caddie lifted the ball, which did not lie on the putting green.",
     "caddie_deed": "The caddie {answer}.",
     "caddie_deed.routine_help": "The caddie did what caddies do, such as carrying clubs, searching, advising, raking or attending the flagstick.",
-    "caddie_deed.lifted_for_relief": "The caddie lifted the ball in the belief that {player} was going to take relief.",
+    "caddie_deed.lifted_for_relief": "A Rule allowed relief, and the caddie lifted the ball for it, in the belief that {player} was going to take it.",
     "for_whom_shared_caddie_acted.ball_of_one": "Nobody had told the caddie to act; it was done to {player}'s ball.",
     "for_whom_shared_caddie_acted.neither": "Nobody had told the caddie to act, and no ball of these players was involved.",
     "ongoing_advice.once": "The unasked advice was given once.",

@@ -33,7 +33,7 @@ TOLD: dict[str, str] = {
     "deliberate_act.none_of_these": "Nothing was done on purpose to affect anybody's conditions.",
     "deliberate_act.allowed_by_rule_8": "What was done on purpose: damage or loose sand on the putting green was put right, or conditions that had got worse were restored.",
     "fixed_object": "What was moved, bent or broken was {answer}.",
-    "fixed_object.growing_or_attached": "What was moved, bent or broken was something that grows there, such as grass or a branch.",
+    "fixed_object.growing_or_attached": "What was moved, bent or broken was something that grows where it was done, such as grass or a bush.",
     "fixed_object.immovable_or_boundary": "What was moved, bent or broken was an immovable obstruction or a boundary object, such as a fence.",
     "preparing_how": "At that moment {player} was {answer}.",
     "preparing_how.none_of_these": "{player} was only clearing the way.",

@@ -1,8 +1,8 @@
 """How somebody tells it: facts about playing by the Rules: conduct, ignoring a Rule, who acted (Rule 1)."""
 
 TOLD: dict[str, str] = {
-    "knew_it_applied.yes": "It was known that this is against the Rules.",
-    "knew_it_applied.no": "Nobody knew that this is against the Rules.",
+    "knew_it_applied.yes": "Whoever did so knew that the Rules say otherwise.",
+    "knew_it_applied.no": "Nobody who did so knew that the Rules say otherwise.",
     "played_before_known_wrong.yes": "The stroke had been made before the estimate turned out wrong.",
     "played_before_known_wrong.no": "The estimate turned out wrong before the stroke was made.",
     "reasonable_judgement.yes": "{player} did all that could reasonably be expected to make an accurate estimate.",

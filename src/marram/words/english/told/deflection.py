@@ -21,7 +21,7 @@ TOLD: dict[str, str] = {
     "deflector.lifted_from_water": "{player} lifted it as it moved in water, to take relief.",
     "deflector.ball_or_marker_left": "Nobody stopped it on purpose: played from off the green, it ran into a ball at rest or a ball-marker that had been left where it was.",
     "moved_in_path": "What was lifted, moved or altered was {answer}.",
-    "moved_in_path.ball_off_green": "What was lifted, moved or altered was a ball at rest off the putting green.",
+    "moved_in_path.ball_off_green": "What was lifted, moved or altered was another ball, at rest off the putting green.",
     "putt_hit": "The ball hit {answer}.",
     "putt_hit.anything_else": "The ball hit something that cannot be moved, such as a sprinkler head, or something natural.",
     "putt_hit.other_person": "The ball hit a person other than {player}, such as a caddie.",

@@ -37,6 +37,7 @@ TOLD: dict[str, str] = {
     "blind_help.aide_carried_clubs": "Besides a caddie, the aide carried or handled the clubs.",
     "blind_help.held_during_stroke": "Somebody held or steadied {player} while the stroke was made.",
     "device_act": "{Answer}.",
+    "device_act.sand_tested": "The ball lay in a bunker, and the sand there was tested on purpose with the device.",
     "wheeled_relief.lateral_red_penalty_area": "{player} wants lateral relief from a red penalty area.",
     "wheeled_relief.lateral_unplayable": "{player} wants lateral relief for an unplayable ball that lies in no bunker.",
     "wheeled_relief.out_of_bunker": "{player} wants to take an unplayable ball back on the line, out of a bunker.",

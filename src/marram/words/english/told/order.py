@@ -12,7 +12,7 @@ TOLD: dict[str, str] = {
     "knew_hole_completed.yes": "{player} knew that the hole was completed.",
     "knew_hole_completed.no": "{player} did not know that the hole was completed.",
     "must_take_stroke_and_distance.yes": "{player} knew that stroke and distance had to be taken.",
-    "must_take_stroke_and_distance.no": "{player} did not know that stroke and distance had to be taken.",
+    "must_take_stroke_and_distance.no": "{player} had the choice of playing the ball as it lies or taking relief.",
     "ball_not_holed.lies": "The ball was left where it lay.",
     "ball_not_holed.marked_on_green": "The ball was lifted on the putting green, its spot marked.",
     "ball_not_holed.picked_up": "{player} picked the ball up without a right to.",
@@ -27,6 +27,6 @@ TOLD: dict[str, str] = {
     "moment_of_turn.later_tee": "A hole other than the first is about to be started.",
     "moment_of_turn.after_start": "All have started the hole.",
     "moment_of_turn.another_ball_from_tee": "A provisional or another ball is to be played from the teeing area.",
-    "moment_of_turn.taking_relief": "A player will play from elsewhere than where the ball lies.",
+    "moment_of_turn.taking_relief": "{player} is going to play from elsewhere than where the ball lies.",
     "moment_of_turn.provisional_elsewhere": "A provisional ball is to be played, not from the teeing area.",
 }

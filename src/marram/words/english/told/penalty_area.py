@@ -14,7 +14,7 @@ TOLD: dict[str, str] = {
     "last_stroke_from_penalty_area.yes": "The last stroke at the ball was made from inside a penalty area.",
     "last_stroke_from_penalty_area.no": "The last stroke at the ball was made from outside any penalty area.",
     "rested_in_relief_area.yes": "The ball had come to rest in the relief area, or on its spot, before it moved.",
-    "rested_in_relief_area.no": "The ball had not come to rest there before it moved.",
+    "rested_in_relief_area.no": "It never came to rest in the relief area, but went on out of it.",
     "first_penalty_area_colour": "The penalty area that the ball was played from is {answer}.",
     "moved_by_nature_to.same_area": "Wind, water or gravity then moved it, and it stayed in the same area of the course.",
     "moved_by_nature_to.penalty_area": "Wind, water or gravity then took it into a penalty area.",

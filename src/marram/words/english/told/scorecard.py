@@ -26,6 +26,6 @@ TOLD: dict[str, str] = {
     "returned_score.none": "No score was returned for the hole.",
     "why_too_low.penalty_not_known": "Only penalty strokes were missing, which {player} did not know of.",
     "why_too_low.penalty_doubtful": "A penalty was missing: {player} had been told of it as possible, or was in doubt, and did not ask.",
-    "why_too_low.penalty_is_disqualification": "What {player} had done is penalised with disqualification, and {player} did not know that.",
+    "why_too_low.penalty_is_disqualification": "Penalty strokes were missing for a breach that disqualifies besides; {player} had known of neither.",
     "why_too_low.other": "No penalty was missing: a stroke had been forgotten, or the score was added or written down wrong.",
 }
