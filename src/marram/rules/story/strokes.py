@@ -267,7 +267,9 @@ def _shown(deeds: Sequence[Deed], place: int, told: Told, said: Sequence[int | N
         return None  # a second ball was played after a stroke from a wrong place
     if _OF_TWO_BALLS & set(ruling.notes):
         return None
-    own = int(ruling.stroke is Stroke.COUNTS) + ("putt_and_next_stroke_count" in ruling.notes)
+    told_before = deed.incident == "ball_not_found" and (place == 0 or _told_strokes(said, place - 1) > 0)
+    own = int(ruling.stroke is Stroke.COUNTS and not told_before)  # it was searched for after that stroke
+    own += "putt_and_next_stroke_count" in ruling.notes
     if deed.puts_provisional_in_play and not any(one.puts_provisional_in_play for one in deeds[:place]):
         own += 1 + any((one.fact, one.answers) in _NEARER_STROKE for one in ruling.reasons)
         own += "second_provisional_counts" in ruling.notes  # the stroke at the first one

@@ -17,6 +17,7 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "advice_exchanged": {"advice_to_or_from": frozenset({"advice_giver"})},
+    "ball_marker_in_the_way": {"marker_in_the_way": frozenset({"moved_and_back"})},
     "ball_not_found": {"provisional_state": frozenset({"second_found"})},
     "caddie_against_local_rule": {
         "local_rule_h_1_1": frozenset({"no"}),
@@ -27,14 +28,16 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "caddie_acted": {"caddie_deed": frozenset({"decided_on_relief", "routine_help"})},
     "club_added": {"holes_with_breach": frozenset({"0"})},
     "club_damaged": {"after_damage": frozenset({"nothing_yet"}), "holes_with_breach": frozenset({"0"})},
+    "club_limited": {"stroke_with_club": frozenset({"not_counted"})},
     "club_lost": {"holes_with_breach": frozenset({"0"})},
     "concession": {
         "conceded": frozenset({"hole", "match"}),
-        "someone_had_started": frozenset({"no"}),
+        "someone_had_started": frozenset({"no", "called_off"}),
     },
     "decided_among_players": {"referee_assigned": frozenset({"yes"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
-    "hole_completed": {"how_hole_ended": frozenset({"holed"})},
+    "helped_in_stroke": {"help_in_stroke": frozenset({"ended_before_stroke"})},
+    "hole_completed": {"how_hole_ended": frozenset({"holed", "nothing"})},
     "hole_score_wrong": {"why_too_low": frozenset({"penalty_is_disqualification"})},
     "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},

@@ -14,7 +14,7 @@ from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
-from marram.teach.quizzes.miscounting import Counted, answers_to
+from marram.teach.quizzes.miscounting import OFTEN, PENALTIES, Counted, answers_to
 from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.reaching import TODAY
@@ -110,7 +110,7 @@ class StrokesQuestion:
                 continue
             if one.option is not None:
                 words = translate()(option_taken[0].answers[Taken(one.option)])
-                where = "_in_bunker" if _stays_in_bunker(one.option, ruling) else ""
+                where = _which_of_two(Taken(one.option), ruling)
                 said.append(text(f"quizzes.strokes.took{where}", player=self.player, what=words))
             if one.strokes:
                 key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
@@ -141,18 +141,27 @@ def strokes_questions(seed: int) -> Iterator[StrokesQuestion]:
     """Yield questions without end, the same for the same seed; the first of them of one act, then of one or two."""
     lot = Random(f"strokes {seed}")  # noqa: S311 - a seed, no secret
     while True:
-        found = _question(lot)
+        wanted = lot.choices(PENALTIES, OFTEN)[0]
+        found = next((one for _ in range(_TRIES) if (one := _question(lot, wanted)) is not None), None)
         if found is not None:
             yield found
 
 
-def _stays_in_bunker(option: str, ruling: Result) -> bool:
-    """Whether relief back on the line was taken in a bunker where it may be outside too, for a stroke more (Rule 19.3)."""
+def _which_of_two(option: Taken, ruling: Result) -> str:
+    """Return which text tells relief of which there are two at different prices (Rules 17.2b and 19.3), and never the price."""
     offered = {taken_as(one) for one in ruling.relief} if isinstance(ruling, Ruling) else set()
-    return option == Taken.BACK_ON_THE_LINE.value and Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER in offered
+    if option is Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER:
+        return "_outside_bunker"
+    if option is Taken.BACK_ON_THE_LINE and Taken.BACK_ON_THE_LINE_OUTSIDE_BUNKER in offered:
+        return "_in_bunker"
+    if option is Taken.BACK_ON_THE_LINE and Taken.BACK_ON_THE_LINE_FROM_PENALTY_AREA in offered:
+        return "_line_from_ball"
+    if option is Taken.LATERAL and Taken.LATERAL_FROM_PENALTY_AREA in offered:
+        return "_lateral_from_ball"
+    return ""
 
 
-def _question(lot: Random) -> StrokesQuestion | None:
+def _question(lot: Random, penalties: int) -> StrokesQuestion | None:
     acts = [_act(MAY_END, lot)]
     if lot.random() < 0.6:
         acts.insert(0, _act(GOES_ON, lot, followed=True))
@@ -175,9 +184,9 @@ def _question(lot: Random) -> StrokesQuestion | None:
         return None
     if found.count is None or found.next_stroke is None or (len(happened) == 1 and not found.count.total):
         return None
-    answers = answers_to(found.count, lot)
-    if not answers:
+    if min(found.count.total or 0, PENALTIES[-1]) != penalties:
         return None
+    answers = answers_to(found.count, lot)
     right = answers.index(Counted(found.next_stroke, None))
     return StrokesQuestion(happened, lot.choice(NAMES), lot.randint(1, HOLES), found, answers, right)
 

@@ -45,9 +45,12 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     # On the putting green a ball may always be lifted (Rule 13.1b): what may be amiss there is the mark.
     {
         "area_of_ball": frozenset({"putting_green"}),
-        "handled_as": frozenset({"lifted"}),
         "handling_allowed": frozenset({"no"}),
     },
+    # A hole has one boundary inside the course of its own, whatever Local Rule sets it.
+    {"local_rule_a_4": frozenset({"yes"}), "local_rule_a_4_2": frozenset({"yes"})},
+    # What stands at the ball, the stance or the swing is within reach.
+    {"stand_within_reach": frozenset({"no"}), "stand_interference": frozenset({"both", "physical"})},
     # What is tested for being loose is a natural object, and no ground; tee-markers are under no club and no foot.
     {
         "preparing_how": frozenset({"testing_whether_loose"}),

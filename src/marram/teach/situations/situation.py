@@ -59,7 +59,7 @@ class Situation:
     ruling: Ruling
 
     def told(self, course: str) -> tuple[str, ...]:
-        """Return the situation as sentences, the scene first, and last the edition, where an older one rules otherwise."""
+        """Return the situation as sentences, the scene first, and last the edition, where an older one rules otherwise or asks for more."""
         form = text(f"situations.form.{self.form.value}")
         if self.hole is None:
             scene = text("situations.scene.in_competition", player=self.player, course=course, form=form)
@@ -68,8 +68,10 @@ class Situation:
                 "situations.scene.on_hole", player=self.player, hole=self.hole, course=course, form=form
             )
         said = (scene, *telling(self.incident, in_order(self.facts), self.player, self.form))
-        before = self.ruled_otherwise_before
-        if before is None or headline(before, self.form) == self.headline:
+        before = rule(self.incident, self.facts, played_on=as_clarified(EDITION_2019), form_of_play=self.form)
+        if not isinstance(before, NeedFacts) and (
+            not isinstance(before, Ruling) or headline(before, self.form) == self.headline
+        ):
             return said
         return (*said, text("situations.edition", edition=edition_of(self.played_on).year))
 

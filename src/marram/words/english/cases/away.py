@@ -14,6 +14,7 @@ CASES: dict[str, str] = {
     "second_ball.dropped_or_placed": "Another ball was dropped where the previous stroke was made, and not played.",
     "second_ball_reason.might_be_lost_or_out": "At that time the original ball might have been out of bounds.",
     "stroke_at_provisional.none": "The provisional ball was not played again.",
+    "stroke_at_provisional.after+original_ball.certain_in_penalty_area": "The provisional ball was played once more when that was known.",
     "stroke_at_provisional.after": "The provisional ball was played once more after the original was found.",
     "why_played_again.stroke_does_not_count": "The ball is played again from there because the stroke was cancelled.",
     "condition_found.abnormal_course_condition": "Lifting the ball showed that it lies in an abnormal course condition that gives relief.",

@@ -12,6 +12,7 @@ CASES: dict[str, str] = {
     "local_interference.ball": "The ball touched it.",
     "interference.ball_above_ground+in_the_way.ground_under_repair": "The ball lay off the ground, in a plant rooted there.",
     "interference.ball_above_ground+in_the_way.immovable_obstruction": "The ball lay off the ground, on the obstruction.",
+    "interference.stance_or_swing+only_stance_interference.yes": "It interfered with the intended stance.",
     "interference.stance_or_swing": "It interfered with the intended swing.",
     "interference.none": "It interfered with neither ball, stance, swing nor line of play: it was only near.",
     "no_play_zone_interference.stance_or_swing": "The ball lay outside the no play zone, which interfered with the intended swing.",

@@ -32,6 +32,6 @@ TOLD: dict[str, str] = {
     "opponent_act.moved_by_accident": "The opponent moved the ball by accident.",
     "opponent_act.touched_on_purpose": "The opponent touched the ball on purpose without moving it.",
     "tree_purpose": "It was done {answer}.",
-    "tree_purpose.other": "It was done by accident.",
-    "tree_purpose.take_relief": "It was done to get the ball back and take relief under a Rule.",
+    "tree_purpose.other": "It was done by accident, and neither in searching for the ball nor to take relief.",
+    "tree_purpose.take_relief": "It was done to get the ball back and take relief for an unplayable ball.",
 }
