@@ -37,7 +37,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "decided_among_players": {"referee_assigned": frozenset({"yes"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "helped_in_stroke": {"help_in_stroke": frozenset({"ended_before_stroke"})},
-    "hole_completed": {"how_hole_ended": frozenset({"holed", "nothing"})},
+    "hole_completed": {"how_hole_ended": frozenset({"holed"})},
     "hole_score_wrong": {"why_too_low": frozenset({"penalty_is_disqualification"})},
     "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
     "mistake_in_relief_noticed": {"mistake_in_relief": frozenset({"drop_again", "wrong_rule"})},

@@ -34,6 +34,7 @@ CASES: dict[str, str] = {
     "known_in_obstruction.no": "It is not virtually certain that the ball came to rest on it.",
     "found_in_obstruction.yes": "The ball was found on the movable obstruction.",
     "help_in_stroke.chance_bystander": "It was a person who happened to stand there, and whom {player} asked to stay.",
+    "hole_completed/how_hole_ended.nothing+form.stroke_play": "{player} had not holed out yet.",
     "putt_or_chip_nearby.yes+practised_from_bunker.yes": "It was a chip near the green just completed.",
     "putt_or_chip_nearby.yes": "It was a putt on the green just completed.",
     "putt_or_chip_nearby.no": "It was a stroke out on the course, with a ball of the player's.",
