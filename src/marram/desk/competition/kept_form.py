@@ -18,7 +18,7 @@ class Filled(BaseModel):
     """The form as it was filled in; what stands in it several times comes in the order of the page."""
 
     tapped: str = ""
-    before: str = ""
+    stood: str = ""
     days: list[str] = []
     local: list[str] = []
     local_known: str = "yes"

@@ -43,7 +43,7 @@ def change(request: Request, filled: Annotated[Filled, Form()]) -> Response:
         given = filled.given()
         try:
             here.refuse_closed()
-            if filled.before != _state(here):
+            if filled.stood != _state(here):
                 raise InputError(text("conditions_kept.meanwhile"))
             days = days_given(filled.days, rounds(here.records, here.event))
             here.add(conditions_changing(here, given, tap, days))
@@ -94,7 +94,7 @@ def _page(
         methods=[one.value for one in TieMethod],
         strokes=[one.value for one in CountbackStrokes],
         steps=[one.value for one in ConductPenalty],
-        before=_state(here),
+        stood=_state(here),
         tapped=new_ident(),
     )
     if faults:

@@ -121,16 +121,15 @@ def lifted_as_allowed(case: Case) -> Ruling:
     """A Rule that allows lifting takes the penalty away; a ball that is to go back must have been marked."""
     ruling = no_penalty("9.4b Exception 1")
     after = case[after_lifting]
-    on_green = case.is_one_of(area_of_ball, Area.PUTTING_GREEN)  # where any ball may be lifted (Rule 13.1b)
-    if after is AfterLifting.RELIEF_GIVEN_UP and not on_green:
-        return free_relief_given_up(case)
+    if after is AfterLifting.RELIEF_GIVEN_UP and not case.is_one_of(area_of_ball, Area.PUTTING_GREEN):
+        return free_relief_given_up(case)  # on the green any ball may be lifted (Rule 13.1b)
     if after is AfterLifting.WENT_ELSEWHERE:
         return ruling.under("9.4a").play_as_it_lies()
     if after is AfterLifting.GOES_ELSEWHERE:
         return ruling.under("9.4a").next(Action.PLAY_ON).note("go_on_under_that_rule")
     if not case.is_one_of(spot_marking, Marking.RIGHT):
         return must_go_back(penalty(1, "14.1a").under("9.4b Exception 1"))
-    if not on_green and case[cleaned_when_lifted]:
+    if not case.is_one_of(area_of_ball, Area.PUTTING_GREEN) and case[cleaned_when_lifted]:
         return cleaned_off_the_green(case)
     return must_go_back(ruling)
 

@@ -23,7 +23,7 @@ from marram.teach.situations.sampling import situation
 
 TWICE = 60
 """Incidents, those met most often, of which a phone keeps two questions for where there is no network; of all others it keeps one."""
-_TRIES = 20
+_TRIES = 120
 _CARD = frozenset({"card_id", "state", "step", "stability", "difficulty", "due", "last_review"})
 _LATEST = 100
 """Years from now after which a day is none of a card."""

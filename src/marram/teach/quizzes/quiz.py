@@ -33,7 +33,7 @@ from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation
 from marram.words.headline import costs_something, headline
 from marram.words.messages import term
-from marram.words.texts import text
+from marram.words.texts import text, worded
 
 MOST_ANSWERS = 4
 FEWEST_ANSWERS = 3
@@ -167,7 +167,6 @@ def told_in(one: Situation) -> Told:
     return one.incident, one.form, frozenset((name, str(answer)) for name, answer in one.facts.items())
 
 
-@lru_cache(maxsize=2048)
 def numbered(seed: int, number: int, most: int) -> Question:
     """Return one question of a quiz by its number, which gives it again; within its :data:`A_QUIZ` none tells the same as another.
 
@@ -176,8 +175,14 @@ def numbered(seed: int, number: int, most: int) -> Question:
         number: of the question, below ``most``.
         most: how many questions a quiz has at most, so that each has a seed of its own.
     """
+    return _numbered(seed, number, most, worded())
+
+
+@lru_cache(maxsize=2048)
+def _numbered(seed: int, number: int, most: int, words: str) -> Question:
+    """Return what :func:`numbered` does, held for the language and the place of its words."""
     before = range(number - (number - 1) % A_QUIZ, number)
-    asked = {told_in(numbered(seed, each, most).situation) for each in before}
+    asked = {told_in(_numbered(seed, each, most, words).situation) for each in before}
     drawn = questions(seed * most + number)
     return next(one for one in drawn if told_in(one.situation) not in asked)
 

@@ -142,7 +142,7 @@ def strokes_questions(seed: int) -> Iterator[StrokesQuestion]:
     lot = Random(f"strokes {seed}")  # noqa: S311 - a seed, no secret
     while True:
         wanted = lot.choices(PENALTIES, OFTEN)[0]
-        found = next((one for _ in range(_TRIES) if (one := _question(lot, wanted)) is not None), None)
+        found = next((one for _ in range(10 * _TRIES) if (one := _question(lot, wanted)) is not None), None)
         if found is not None:
             yield found
 
@@ -182,7 +182,7 @@ def _question(lot: Random, penalties: int) -> StrokesQuestion | None:
         )
     except InputError:  # these cannot both have happened
         return None
-    if found.count is None or found.next_stroke is None or (len(happened) == 1 and not found.count.total):
+    if found.count is None or found.next_stroke is None:
         return None
     if min(found.count.total or 0, PENALTIES[-1]) != penalties:
         return None
