@@ -35,6 +35,7 @@ from marram.teach.drawings.scene import relief_svgs, scene_svg
 from marram.teach.drawings.symbols import shoes, stance
 from marram.teach.drawings.told import shown, why_none
 from marram.teach.situations.sampling import situation, situations
+from marram.words.place import writing_in, written_as
 
 MAP = load(COURSE)
 INCIDENTS = (
@@ -252,6 +253,17 @@ def test_where_there_is_no_ground_none_is_drawn_and_it_is_said() -> None:
     for fact in NOT_ON_A_MAP:
         assert grounds_of("x", {fact: "yes", "area_of_ball": "bunker"}, relief=False) is WhyNone.NOT_ON_A_MAP
     assert len({why_none(why) for why in WhyNone}) == len(WhyNone)
+
+
+def test_how_far_the_hole_is_is_told_in_yards_where_they_are_usual() -> None:
+    """Beside a scale in yards no label of the drawing tells metres."""
+    labels = r">[^<]* \d+ {}<"
+    metres = [scene_svg(one) for one in drawn("abnormal_course_condition")]
+    assert any(re.search(labels.format("m"), one) for one in metres)
+    with written_as(writing_in("US")):
+        yards = [scene_svg(one) for one in drawn("abnormal_course_condition")]
+    assert any(re.search(labels.format("yd"), one) for one in yards)
+    assert not any(re.search(labels.format("m"), one) for one in yards)
 
 
 def test_the_same_seed_gives_the_same_drawing() -> None:

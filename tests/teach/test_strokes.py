@@ -6,7 +6,7 @@ import pytest
 
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, rule_story
-from marram.teach.quizzes.miscounting import FEWEST_ANSWERS, MOST_ANSWERS, Mistake
+from marram.teach.quizzes.miscounting import ANSWERS, Mistake
 from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.quizzes.strokes import strokes_questions
 
@@ -24,7 +24,7 @@ def test_the_count_is_the_engines_and_one_answer_is_right(one) -> None:
     )
     assert again.next_stroke == one.answers[one.right].stroke
     numbers = [each.stroke for each in one.answers]
-    assert FEWEST_ANSWERS <= len(set(numbers)) == len(numbers) <= MOST_ANSWERS
+    assert len(set(numbers)) == len(numbers) == ANSWERS
     assert min(numbers) >= 1
     assert [each for each in one.answers if each.mistake is None] == [one.answers[one.right]]
 
@@ -48,7 +48,7 @@ def test_adding_up_alone_leads_to_no_number() -> None:
     drawn = list(islice(strokes_questions(20_261), 240))
     for one in drawn:
         assert one.answers[0].stroke == one.count.before + one.count.made + 1
-    often = [sum(one.right == place for one in drawn) for place in range(MOST_ANSWERS)]
+    often = [sum(one.right == place for one in drawn) for place in range(ANSWERS)]
     assert max(often) < len(drawn) * 0.45, often
     assert min(often) > len(drawn) * 0.05, often
 

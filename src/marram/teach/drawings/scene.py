@@ -13,6 +13,7 @@ from marram.relief.pictures.lettering import MARGIN, ROW, SMALL, WIDTH, wrapped,
 from marram.relief.pictures.marks import add_arrow_head, add_features
 from marram.relief.pictures.markup import Ids, Node, add, root, say, written
 from marram.relief.pictures.north_and_scale import add_north, add_scale
+from marram.relief.pictures.picture_words import away_words
 from marram.relief.pictures.styles import GROUND, INK, PAPER, add_patterns, stroke
 from marram.relief.pictures.view import View, edge_towards
 from marram.services.ground.relief import condition_words
@@ -120,7 +121,7 @@ def _away(one: Placed, view: View) -> list[tuple[XY, XY, str]]:
         tip = edge_towards(view, one.ball, place, 10.0)
         if tip is not None:
             tip = _beside(_furniture(view), tip, view.at(one.ball))
-            label = text("relief.label.away", words=words, metres=distance(one.ball, place))
+            label = away_words(words, distance(one.ball, place))
             found.append((view.at(one.ball), tip, label))
     return found
 

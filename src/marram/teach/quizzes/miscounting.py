@@ -6,7 +6,7 @@ from random import Random
 
 from marram.rules.story.strokes import StrokeCount
 
-MOST_ANSWERS = FEWEST_ANSWERS = 4
+ANSWERS = 4
 PENALTIES, OFTEN = (0, 1, 2, 3), (25, 35, 28, 12)
 """How many penalty strokes a story comes to (the last: so many or more), and how often of a hundred."""
 
@@ -48,8 +48,8 @@ def answers_to(count: StrokeCount, lot: Random) -> tuple[Counted, ...]:
     cannot tell which of those from there on is.
     """
     right, penalties = count.next_stroke or 0, count.total or 0
-    if penalties < MOST_ANSWERS:
-        beside = [at - penalties for at in range(MOST_ANSWERS)]
+    if penalties < ANSWERS:
+        beside = [at - penalties for at in range(ANSWERS)]
     else:
         beside = [-penalties, *lot.choice(((-2, -1, 0), (-1, 0, 1), (0, 1, 2)))]
     return tuple(Counted(right + at, _mistake(at, penalties)) for at in beside)
