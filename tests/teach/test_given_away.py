@@ -6,8 +6,9 @@ from random import Random
 import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
+from marram.teach.quizzes.drafting import told_in
 from marram.teach.quizzes.given_away import gives_itself_away, title_gives_away
-from marram.teach.quizzes.quiz import numbered, question, questions, told_in
+from marram.teach.quizzes.quiz import numbered, question, questions
 from marram.teach.quizzes.standing_out import OF_FINDINGS, Mark, marks
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations

@@ -17,15 +17,9 @@ from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes import quiz
 from marram.teach.quizzes.apart import is_allowed_too, told_apart
 from marram.teach.quizzes.believable import PARTNERS, step, steps_of
+from marram.teach.quizzes.drafting import FEWEST_ANSWERS, MOST_ANSWERS, asks_for_finding, may_be_asked
 from marram.teach.quizzes.near import near_rulings
-from marram.teach.quizzes.quiz import (
-    FEWEST_ANSWERS,
-    MOST_ANSWERS,
-    asks_for_finding,
-    may_be_asked,
-    question,
-    questions,
-)
+from marram.teach.quizzes.quiz import question, questions
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught

@@ -8,7 +8,8 @@ from marram.rules.penalty import Who, general, strokes
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, told_apart
-from marram.teach.quizzes.quiz import MOST_ANSWERS, questions, told_in
+from marram.teach.quizzes.drafting import MOST_ANSWERS, told_in
+from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.saying import said_as_answer
 from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.sampling import situations

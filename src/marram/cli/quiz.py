@@ -7,7 +7,8 @@ from marram.cli.show import Line, print_json, show_lines
 from marram.cli.situations import as_document
 from marram.demo.plan import COURSE_NAME
 from marram.rules.former_names import incident_now
-from marram.teach.quizzes.quiz import Question, questions
+from marram.teach.quizzes.drafting import Question
+from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.citations import named_all
 from marram.words.texts import text

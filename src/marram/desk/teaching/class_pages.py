@@ -29,7 +29,8 @@ from marram.records.classes import (
 )
 from marram.teach.book.permanent import address_of
 from marram.teach.classes.understood import understood
-from marram.teach.quizzes.quiz import Question, numbered
+from marram.teach.quizzes.drafting import Question
+from marram.teach.quizzes.quiz import numbered
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
 

@@ -15,8 +15,8 @@ from marram.desk.shell.workplace import workplace
 from marram.errors import InputError
 from marram.said import said
 from marram.teach.book.permanent import address_of
+from marram.teach.quizzes.drafting import Question
 from marram.teach.quizzes.learning import question_about, reviewed, to_keep, units
-from marram.teach.quizzes.quiz import Question
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.citations import named
 from marram.words.language import language

@@ -13,7 +13,8 @@ from marram.teach.book.permanent import address_of
 from marram.teach.book.reading import explained
 from marram.teach.drawings.placing import Placed, placed
 from marram.teach.drawings.scene import scene_svg
-from marram.teach.quizzes.quiz import Question, numbered
+from marram.teach.quizzes.drafting import Question
+from marram.teach.quizzes.quiz import numbered
 from marram.teach.quizzes.told import letter, why_not
 from marram.words.texts import text
 

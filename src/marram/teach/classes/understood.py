@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from marram.teach.quizzes.quiz import Question
+from marram.teach.quizzes.drafting import Question
 from marram.words.provisions import cited
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from hashlib import sha256
 
 from marram.teach.book.permanent import address_of
-from marram.teach.quizzes.quiz import Question
+from marram.teach.quizzes.drafting import Question
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,8 @@ from marram.errors import InputError
 from marram.rules.incidents import incident
 from marram.said import said
 from marram.teach.book.permanent import address_of
-from marram.teach.quizzes.quiz import Question, is_taken_up, may_be_asked, question
+from marram.teach.quizzes.drafting import Question, may_be_asked
+from marram.teach.quizzes.quiz import is_taken_up, question
 from marram.teach.situations.how_often import weight
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation

@@ -58,12 +58,19 @@ class Near:
     misjudged: bool = False
 
 
-def near_rulings(one: Situation, lot: Random) -> Iterator[Near]:
+def near_rulings(one: Situation) -> Iterator[Near]:
     """Yield rulings near a situation: an older edition's, of facts otherwise, of another form or incident, at another penalty.
 
-    Each kind is drawn up only when it is asked for; within a kind the order is by lot.
+    Each kind is drawn up only when it is asked for; within a kind the order is by a lot of the situation's own: of the same
+    facts it is always the same.
     """
-    yield from (near for near in _every_near(one, lot) if _fits(one, near))
+    yield from (near for near in _every_near(one) if _fits(one, near))
+
+
+def _lot(one: Situation, what: str) -> Random:
+    """Return a lot of the facts, and of what is drawn: whatever else is drawn, and however often, changes nothing in it."""
+    facts = " ".join(f"{name}={answer}" for name, answer in sorted(one.facts.items()))
+    return Random(f"{what} {one.incident} {one.form.value} {facts}")  # noqa: S311 - a seed, no secret
 
 
 def _fits(one: Situation, near: Near) -> bool:
@@ -75,20 +82,21 @@ def _fits(one: Situation, near: Near) -> bool:
     )
 
 
-def _every_near(one: Situation, lot: Random) -> Iterator[Near]:
+def _every_near(one: Situation) -> Iterator[Near]:
     before = one.ruled_otherwise_before
     if before is not None:
         yield Near(before, one.form, edition=2019)
+    lot = _lot(one, "near")
     for found in (
         _one_otherwise(one),
         islice(_more_told(one), _MOST_MORE),
         _other_form(one),
-        _two_otherwise(one, lot),
+        _two_otherwise(one),
     ):
         kind = list(found)
         lot.shuffle(kind)
         yield from kind
-    yield from _taken_for(one, lot)
+    yield from _taken_for(one)
     *wrong, out = _misjudged(one)
     lot.shuffle(wrong)
     yield from (*wrong, out)
@@ -163,9 +171,9 @@ def _other_form(one: Situation) -> Iterator[Near]:
             yield Near(other, form)
 
 
-def _two_otherwise(one: Situation, lot: Random) -> Iterator[Near]:
+def _two_otherwise(one: Situation) -> Iterator[Near]:
     flips = _flips(one)
-    lot.shuffle(flips)
+    _lot(one, "pairs").shuffle(flips)
     for pair in islice(combinations(flips, 2), _MOST_TWO):
         if pair[0][0] == pair[1][0]:
             continue
@@ -174,14 +182,14 @@ def _two_otherwise(one: Situation, lot: Random) -> Iterator[Near]:
             yield Near(other, one.form, pair)
 
 
-def _taken_for(one: Situation, lot: Random) -> Iterator[Near]:
+def _taken_for(one: Situation) -> Iterator[Near]:
     """Yield rulings of other incidents, of the same Rule and theme first: what happened may be taken for one of them."""
     here = incident(one.incident)
     others = [each for each in taught() if each.name != here.name]
-    lot.shuffle(others)
+    _lot(one, "others").shuffle(others)
     others.sort(key=lambda each: (each.theme != here.theme) + (each.rule != here.rule))  # the nearest first
     for name in [each.name for each in others][:_MOST_TAKEN_FOR]:
-        other = situation(name, lot)
+        other = situation(name, _lot(one, name))
         if (
             other is not None and the_sides.name not in other.facts
         ):  # who plays together may not fit the form of play
@@ -205,7 +213,7 @@ def _misjudged(one: Situation) -> list[Near]:
         for who in sorted(whom, key=lambda each: each.value):
             costs: tuple[tuple[Penalty, ...], ...] = ((), (strokes(1, cited, who),), (general(cited, who),))
             found += [replace(right, penalties=each, action=step, relief=()) for each in costs]
-    out = tuple(disqualified(cited, who) for who in bearing)
+    out = tuple(disqualified(cited, who) for who in sorted(bearing, key=lambda each: each.value))
     found.append(replace(right, penalties=out, action=None, relief=(), corrections=(), notes=()))
     return [Near(each, one.form, misjudged=True) for each in found]
 

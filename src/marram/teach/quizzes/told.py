@@ -2,8 +2,8 @@
 
 from marram.rules.engine.request import fact_named
 from marram.rules.incidents import incident
+from marram.teach.quizzes.drafting import Answer, Question
 from marram.teach.quizzes.near import LOCAL_RULE, NOT_IN_FORCE
-from marram.teach.quizzes.quiz import Answer, Question
 from marram.teach.situations.situation import Situation
 from marram.words.language import translate
 from marram.words.telling import is_told, told
