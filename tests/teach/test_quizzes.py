@@ -17,9 +17,9 @@ from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes import quiz
 from marram.teach.quizzes.apart import is_allowed_too, told_apart
 from marram.teach.quizzes.believable import PARTNERS, step, steps_of
-from marram.teach.quizzes.drafting import FEWEST_ANSWERS, MOST_ANSWERS, asks_for_finding, may_be_asked
+from marram.teach.quizzes.drafting import FEWEST_ANSWERS, MOST_ANSWERS, asks_for_finding, draft, may_be_asked
 from marram.teach.quizzes.near import near_rulings
-from marram.teach.quizzes.quiz import question, questions
+from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught
@@ -93,7 +93,7 @@ def test_only_few_incidents_cannot_be_asked_about() -> None:
 def test_every_incident_has_a_question(name) -> None:
     """Of what the lot draws of an incident, other rulings lie near enough to be asked about."""
     drawn = [situation(name, Random(seed)) for seed in range(91, 97)]
-    assert any(one is not None and question(one, Random(1)) for one in drawn)
+    assert any(one is not None and draft(one) for one in drawn)
 
 
 @pytest.mark.parametrize("seed", range(4))
@@ -102,7 +102,7 @@ def test_what_it_may_be_taken_for_fits_the_form_of_play(seed) -> None:
     one = situation("four_ball_hole", Random(seed))
     assert one is not None
     for form in (FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY):
-        found = list(near_rulings(replace(one, form=form, facts={}), Random(seed)))
+        found = list(near_rulings(replace(one, form=form, facts={})))
         assert [near for near in found if near.incident]
 
 

@@ -69,6 +69,8 @@ def growing_object_moved(case: Case) -> Ruling:
     """What grows or is attached may also give way in the teeing area, and to see whether it is loose."""
     if case.is_one_of(altered_place, AlteredPlace.OWN_TEEING_AREA):
         return allowed_under(case, "8.1b(8)")
+    if case.is_one_of(altered_place, AlteredPlace.BUNKER) and grounded_club_on_sand(case):
+        return sand_touched_in_bunker(case)
     allowed_by = allowed_in_preparing(case) or allowed_in_testing(case)
     if allowed_by:
         return allowed_under(case, allowed_by)
@@ -112,6 +114,14 @@ def ground_altered(case: Case) -> Ruling | HandOver:
 def touched_sand_with_club(case: Case) -> bool:
     """Sand touched by the ball, in a practice swing or in the backswing: a breach with the ball in the bunker."""
     return case.is_one_of(preparing_how, *_BREACH_IN_BUNKER) and case.is_one_of(area_of_ball, Area.BUNKER)
+
+
+@provision("12.2b(1)")
+def grounded_club_on_sand(case: Case) -> bool:
+    """Whatever gave way beside it: a club grounded right by a ball in the bunker touches its sand; one that swings need not."""
+    return case.is_one_of(preparing_how, Preparing.GROUNDING_CLUB) and case.is_one_of(
+        area_of_ball, Area.BUNKER
+    )
 
 
 @provision("12.2b(1)")
