@@ -9,12 +9,24 @@ import pytest
 from marram.errors import InputError
 from marram.rules.engine.changes import substance
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.ruling import Ruling
 from marram.teach.quizzes import quiz
-from marram.teach.quizzes.approved import LENGTH, Read, is_approved, mark_of, read_from, read_so_far
+from marram.teach.quizzes.approved import (
+    LENGTH,
+    Kept,
+    Read,
+    is_approved,
+    is_approved_act,
+    mark_of,
+    read_from,
+    read_so_far,
+)
 from marram.teach.quizzes.drafting import draft
 from marram.teach.quizzes.learning import units
 from marram.teach.quizzes.quiz import question, questions
-from marram.teach.quizzes.reading import drafted, entered, incidents_asked, unread
+from marram.teach.quizzes.reading import drafted, entered, unread, unread_acts
+from marram.teach.quizzes.strokes import strokes_questions
+from marram.teach.situations.reaching import TODAY, taught
 from marram.teach.situations.sampling import NAMES, situations
 from marram.teach.situations.situation import ruled
 
@@ -77,19 +89,20 @@ def test_most_of_what_happens_on_courses_was_read() -> None:
 
 def test_every_incident_that_is_learned_has_approved_questions() -> None:
     """The learner's plan names no incident of which nothing may be asked."""
-    approved = read_so_far().approved
+    approved = read_so_far(Kept.QUESTIONS).approved
     assert [name for name in units() if not approved.get(name)] == []
     assert len(units()) > 190
 
 
-def test_the_file_holds_marks_of_known_incidents_each_once() -> None:
+@pytest.mark.parametrize("kind", Kept)
+def test_the_file_holds_marks_of_known_incidents_each_once(kind) -> None:
     """No mark is both approved and refused, and what is written is what was read."""
-    read = read_so_far()
-    assert {*read.approved, *read.refused} <= {*incidents_asked()}
+    read = read_so_far(kind)
+    assert {*read.approved, *read.refused} <= {one.name for one in taught()}
     for name, marks in read.approved.items():
         assert not marks & read.refused.get(name, frozenset())
         assert all(len(mark) == LENGTH and int(mark, 16) >= 0 for mark in marks)
-    assert read_from(read.text()) == read
+    assert read_from(read.text(kind)) == read
 
 
 def test_a_reader_sees_what_waits_and_enters_what_was_found() -> None:
@@ -135,3 +148,19 @@ def test_the_same_facts_are_drafted_the_same_whatever_is_drawn_before() -> None:
                 words[0] == words[1]
                 or here[mark].question.situation.player != there[mark].question.situation.player
             )
+
+
+def test_a_story_about_strokes_is_put_together_of_approved_acts() -> None:
+    """Each act was read with what was done then; an act nobody read is in no story."""
+    for one in islice(strokes_questions(8), 60):
+        for act, ruling in zip(one.happened, one.result.parts, strict=True):
+            assert isinstance(ruling, Ruling)
+            assert is_approved_act(act, ruled(act.incident, act.facts, FormOfPlay.STROKE_PLAY, TODAY))
+
+
+def test_acts_are_read_as_questions_are() -> None:
+    """What was found good waits no more."""
+    first, *_ = waiting = list(unread_acts(3, 30, NOTHING))
+    assert first.shown().startswith(f"{first.act.incident}/{first.mark} ")
+    read = entered([f"{first.act.incident}/{first.mark} +"], NOTHING)
+    assert [one.mark for one in unread_acts(3, 30, read)] == [one.mark for one in waiting[1:]]

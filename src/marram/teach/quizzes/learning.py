@@ -16,7 +16,7 @@ from marram.errors import InputError
 from marram.rules.incidents import incident
 from marram.said import said
 from marram.teach.book.permanent import address_of
-from marram.teach.quizzes.approved import read_so_far
+from marram.teach.quizzes.approved import Kept, read_so_far
 from marram.teach.quizzes.drafting import Question, may_be_asked
 from marram.teach.quizzes.quiz import is_taken_up, question
 from marram.teach.situations.how_often import weight
@@ -34,7 +34,11 @@ _LATEST = 100
 @cache
 def units() -> tuple[str, ...]:
     """Return the incidents that are learned, what is met most often first; those nothing can be asked about are left out."""
-    asked = [one for one in taught() if may_be_asked(one.name) and read_so_far().approved.get(one.name)]
+    asked = [
+        one
+        for one in taught()
+        if may_be_asked(one.name) and read_so_far(Kept.QUESTIONS).approved.get(one.name)
+    ]
     return tuple(one.name for one in sorted(asked, key=lambda one: (-weight(one), one.name)))
 
 

@@ -7,16 +7,36 @@ from itertools import islice
 from random import Random
 
 from marram.errors import InputError
+from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.incidents import incident
+from marram.rules.ruling import Ruling
+from marram.rules.story.story import Happened
 from marram.said import said
-from marram.teach.quizzes.approved import LENGTH, Marks, Read, mark_of
+from marram.teach.quizzes.approved import LENGTH, Marks, Read, mark_of, mark_of_act
 from marram.teach.quizzes.drafting import Question, draft, may_be_asked
+from marram.teach.quizzes.strokes import GOES_ON, MAY_END, act_told, drafted_act
 from marram.teach.situations.reaching import taught
-from marram.teach.situations.sampling import situations
+from marram.teach.situations.sampling import NAMES, situations
+from marram.words.headline import headline
 
 MOST_TIMES = 3
 """Situations drawn for each question that is wanted, before it is taken that there are no more (own choice)."""
 GOOD, NOT_GOOD = "+", "-"
+
+
+@dataclass(frozen=True, slots=True)
+class WaitingAct:
+    """A drafted act of a story about strokes, and the mark it is entered by."""
+
+    mark: str
+    act: Happened
+    ruling: Ruling
+
+    def shown(self) -> str:
+        """Return it as a reader sees it: what happened and what was done then, and what it comes to."""
+        told = " ".join(act_told(self.act, self.ruling, NAMES[0]))
+        ruled = headline(self.ruling, FormOfPlay.STROKE_PLAY)
+        return f"{self.act.incident}/{self.mark} {told}\n  * {ruled}  ({', '.join(self.ruling.citations)})"
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +97,24 @@ def unread(
                 yield one
 
 
+def unread_acts(seed: int, count: int, read: Read, *, again: bool = False) -> Iterator[WaitingAct]:
+    """Yield the different acts among so many that stories about strokes are put together of, those that nobody has read."""
+    lot = Random(f"acts {seed}")  # noqa: S311 - a seed, no secret
+    met = set[str]()
+    for number in range(count):
+        followed = number % 2 == 0
+        drawn = drafted_act(GOES_ON if followed else MAY_END, lot, followed=followed)
+        if drawn is None:
+            continue
+        one, ruling = drawn
+        mark = mark_of_act(one, ruling)
+        refused = mark in read.refused.get(one.incident, frozenset())
+        waits = refused if again else not refused and mark not in read.approved.get(one.incident, frozenset())
+        if waits and mark not in met:
+            met.add(mark)
+            yield WaitingAct(mark, one, ruling)
+
+
 def entered(lines: Iterable[str], read: Read) -> Read:
     """Return what was read with what a reader says now: ``INCIDENT/MARK +`` for good, ``INCIDENT/MARK -`` for not good.
 
@@ -85,13 +123,14 @@ def entered(lines: Iterable[str], read: Read) -> Read:
     """
     approved, refused = _open(read.approved), _open(read.refused)
     faults = []
+    known = {one.name for one in taught()}
     for number, line in enumerate(lines, start=1):
         if not line.strip():
             continue
         name, _, rest = line.partition("/")
         mark, _, verdict = rest.strip().partition(" ")
         verdict = verdict.strip()[:1]
-        if name not in incidents_asked() or len(mark) != LENGTH or verdict not in (GOOD, NOT_GOOD):
+        if name not in known or len(mark) != LENGTH or verdict not in (GOOD, NOT_GOOD):
             faults.append(
                 said(
                     "Line {number} is no verdict: write INCIDENT/MARK, a space, then + for good or - for not good.",

@@ -14,6 +14,7 @@ from marram.rules.result import Result
 from marram.rules.ruling import Action, Ruling
 from marram.rules.story.story import Happened, StoryResult, rule_story
 from marram.rules.story.strokes import StrokeCount
+from marram.teach.quizzes.approved import is_approved_act
 from marram.teach.quizzes.miscounting import OFTEN, PENALTIES, Counted, answers_to
 from marram.teach.quizzes.one_after_another import can_follow
 from marram.teach.situations.order_of_telling import in_order
@@ -102,19 +103,7 @@ class StrokesQuestion:
         key = "before_provisional" if self._provisional_before else "before"
         said.append(count_text(f"quizzes.strokes.{key}", self.count.before or 0, player=self.player))
         for one, ruling in zip(self.happened, self.result.parts, strict=True):
-            said += telling(one.incident, in_order(one.facts), self.player, FormOfPlay.STROKE_PLAY)
-            if (
-                one.option == Taken.AS_IT_LIES.value
-            ):  # that is a stroke itself: told once, with those that followed
-                said.append(count_text("quizzes.strokes.as_it_lay", one.strokes or 1, player=self.player))
-                continue
-            if one.option is not None:
-                words = translate()(option_taken[0].answers[Taken(one.option)])
-                where = _which_of_two(Taken(one.option), ruling)
-                said.append(text(f"quizzes.strokes.took{where}", player=self.player, what=words))
-            if one.strokes:
-                key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
-                said.append(count_text(f"quizzes.strokes.{key}", one.strokes, player=self.player))
+            said += act_told(one, ruling, self.player)
         return tuple(said)
 
     @property
@@ -135,6 +124,21 @@ class StrokesQuestion:
         """The provisions that the rulings rest on."""
         cited = [each for one in self.result.parts if isinstance(one, Ruling) for each in one.citations]
         return tuple(dict.fromkeys(cited))
+
+
+def act_told(one: Happened, ruling: Result, player: str) -> tuple[str, ...]:
+    """Return an act as sentences: what happened, the option taken, the strokes until the next."""
+    said = telling(one.incident, in_order(one.facts), player, FormOfPlay.STROKE_PLAY)
+    if one.option == Taken.AS_IT_LIES.value:  # that is a stroke itself: told once, with those that followed
+        return *said, count_text("quizzes.strokes.as_it_lay", one.strokes or 1, player=player)
+    if one.option is not None:
+        words = translate()(option_taken[0].answers[Taken(one.option)])
+        where = _which_of_two(Taken(one.option), ruling)
+        said = *said, text(f"quizzes.strokes.took{where}", player=player, what=words)
+    if one.strokes:
+        key = "with_provisional" if one.option == Taken.PROVISIONAL.value else "between"
+        said = *said, count_text(f"quizzes.strokes.{key}", one.strokes, player=player)
+    return said
 
 
 def strokes_questions(seed: int) -> Iterator[StrokesQuestion]:
@@ -192,7 +196,21 @@ def _question(lot: Random, penalties: int) -> StrokesQuestion | None:
 
 
 def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happened | None:
-    """Return an act with the option taken; ``None`` where the lot draws none that a story can go on from."""
+    """Return an act that was approved, with the option taken; ``None`` where the lot draws none that a story can go on from."""
+    drawn = (each for _ in range(_TRIES) if (each := drafted_act(names, lot, followed=followed)) is not None)
+    return next((one for one, ruling in drawn if is_approved_act(one, ruling)), None)
+
+
+def drafted_act(
+    names: tuple[str, ...], lot: Random, *, followed: bool = False
+) -> tuple[Happened, Ruling] | None:
+    """Return an act with the option taken and its ruling, read or not; ``None`` where the lot draws none that tells its strokes.
+
+    Args:
+        names: of the incidents it is drawn from.
+        lot: draws it.
+        followed: whether another act comes after it.
+    """
     for _ in range(_TRIES):
         name = lot.choice(names)
         drawn = situation(name, lot)
@@ -215,7 +233,7 @@ def _act(names: tuple[str, ...], lot: Random, *, followed: bool = False) -> Happ
             continue
         option = lot.choice(options).value if options else None
         strokes = lot.randint(1, MOST_BETWEEN) if followed else None
-        return Happened(name, drawn.facts, option=option, strokes=strokes)
+        return Happened(name, drawn.facts, option=option, strokes=strokes), found
     return None
 
 
