@@ -20,6 +20,7 @@ from marram.teach.quizzes.believable import PARTNERS, step, steps_of
 from marram.teach.quizzes.drafting import FEWEST_ANSWERS, MOST_ANSWERS, asks_for_finding, draft, may_be_asked
 from marram.teach.quizzes.near import near_rulings
 from marram.teach.quizzes.quiz import questions
+from marram.teach.quizzes.saying import of_the_player
 from marram.teach.quizzes.told import why_not
 from marram.teach.situations.how_often import ONLY_IN
 from marram.teach.situations.reaching import taught
@@ -35,7 +36,7 @@ def test_exactly_one_answer_is_right(one) -> None:
     """All answers differ in words, and only the right one says what the ruling says."""
     words = [answer.words for answer in one.answers]
     assert FEWEST_ANSWERS <= len(set(words)) == len(words) <= MOST_ANSWERS
-    assert one.answers[one.right].headline == one.situation.headline
+    assert one.answers[one.right].headline == of_the_player(one.situation, one.situation.headline)
     assert [answer for answer in one.answers if answer.near is None] == [one.answers[one.right]]
 
 
