@@ -16,8 +16,8 @@ from marram.rules.result import NeedFacts
 from marram.rules.ruling import Ruling
 from marram.said import said
 from marram.teach.situations.reaching import TODAY
-from marram.teach.situations.sampling import HOLES, NAMES
-from marram.teach.situations.situation import NO_HOLE, Situation, deciding
+from marram.teach.situations.sampling import NAMES, hole_of
+from marram.teach.situations.situation import Situation, deciding
 from marram.words.telling import is_told
 
 BOOK = "/book"
@@ -77,5 +77,5 @@ def _ruled(name: str, facts: Mapping[str, Any], form: FormOfPlay) -> Situation:
         )
     told = deciding(found, facts)
     lot = Random(f"{name} {sorted(map(str, told.items()))}")  # noqa: S311 - the same player for the same situation
-    hole = None if incident(name).theme in NO_HOLE else lot.randint(1, HOLES)
+    hole = hole_of(name, told, lot)
     return Situation(name, told, form, TODAY, lot.choice(NAMES), hole, found)

@@ -18,6 +18,8 @@ _HOLE_ENDS = frozenset({Action.PLAY_ON, Action.HOLE_OVER})
 """Whoever plays on does so on the next hole, where this one is over."""
 _WHETHER_OVER = frozenset({Finding.HOLE_COMPLETED, Finding.HOLE_GOES_ON})
 """Findings by which a hole is over, or goes on (Rule 6.5)."""
+_WHETHER_STROKE = {Finding.STROKE_MADE, Finding.NO_STROKE}
+"""Findings by which a swing was a stroke, or was none: what costs nothing either way is one stroke more or less."""
 _SAME_BALL = frozenset({Action.PLAY_OTHER_BALL, Action.PLAY_PROVISIONAL})
 """Both go on with the second ball, by whatever name."""
 _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF, Action.STOP_PLAY})
@@ -159,6 +161,8 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     both = {one[0].action, other[0].action}
     if _same_but_for_side(one[0], other[0]):
         return False
+    if {finding_of(one[0]), finding_of(other[0])} == _WHETHER_STROKE:
+        return True
     if total_words(*one) != total_words(*other):
         if next_words(*one) == next_words(*other) and None is not _strokes_in_all(*one) == _strokes_in_all(
             *other

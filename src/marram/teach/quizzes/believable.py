@@ -93,7 +93,7 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
         each.what == "correct_wrong_ball_when_lost" for each in one.corrections
     ),
     Spoken.NOT_YET_PLAYED: lambda one: any(each.what == "put_relief_right" for each in one.corrections),
-    Spoken.LIFTED_OR_MOVED: lambda one: one.action is Action.REPLACE,
+    Spoken.LIFTED_OR_MOVED: lambda one: one.action is Action.REPLACE or "go_on_under_that_rule" in one.notes,
     Spoken.PUT_BY_CADDIE: lambda one: any(each.what in _DONE_AGAIN for each in one.corrections),
 }
 _GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
@@ -210,6 +210,8 @@ def _is_there(what: Spoken, one: Situation) -> bool:
     if what is Spoken.LIFTED_OR_MOVED:
         if one.incident == "other_person_acted" and told.get("act_of_other") != "moved_ball":
             return False  # what was done to the ball is not told
+        if told.get("handled_as") == "only_touched" or told.get("opponent_act") == "touched_on_purpose":
+            return False  # it never left its spot
         return told.get("caddie_deed") not in _NOTHING_LIFTED and told.get("who_conceded") != "clearly"
     return "hole" in one.incident.split("_") or one.incident == "concession"
 

@@ -18,6 +18,7 @@ from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
 from marram.teach.quizzes.saying import (
     FURTHER_RELIEF,
+    SAID_WITH_FINDING,
     SCORED_ALONE,
     decided_by_finding,
     of_the_player,
@@ -162,6 +163,8 @@ def _drafted(one: Situation, *, by_finding: bool) -> Question | None:
             continue  # nobody takes it for dear to move what may be moved
         if finding_of(near.ruling) in SCORED_ALONE and not (by_finding and near.form is one.form):
             continue  # such a score names its form of play
+        if one.incident in SAID_WITH_FINDING and near.incident:
+            continue  # another incident finds something else
         if not by_finding and is_allowed_too(one.ruling, near.ruling):
             continue
         further = one.incident in FURTHER_RELIEF and one.ruling.penalties == near.ruling.penalties

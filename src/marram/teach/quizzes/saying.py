@@ -30,8 +30,12 @@ _WHO_ALONE: Mapping[str, str] = {
     "partner_stood_behind": "quizzes.alone",
 }
 """Incidents that tell of two partners, and which of them bears a penalty alone: "this partner" could be either."""
+_OF_ONE_PLAYER = frozenset({"shared_caddie_in_breach"})
+"""Incidents that tell of two players: an answer says by name that one of them alone is penalised."""
 FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
 """Incidents that ask for further relief, which costs more than the relief under way: not its price in all (Rule 17.2a)."""
+SAID_WITH_FINDING = frozenset({"swing_in_doubt"})
+"""Incidents of which an answer says what is found as well: whether it was a stroke is what is asked."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -53,6 +57,8 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if by_finding:
         finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
         return headline(ruling, form) if finding is None else text("quizzes.finding", finding=term(finding))
+    if one.incident in SAID_WITH_FINDING:
+        return headline(ruling, form)
     finding = finding_of(ruling)
     if finding in SCORED_ALONE:
         return text("quizzes.answer_alone", total=term(finding))
@@ -66,6 +72,8 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         total = text("quizzes.left_out_added")
     if ruling.action is Action.HOLED:
         then = text("quizzes.holed")
+    if one.incident in _OF_ONE_PLAYER and {each.who for each in ruling.penalties} == {Who.PLAYER}:
+        total = text("quizzes.of_one_player", total=total, player=one.player)
     if "go_on_under_that_rule" in ruling.notes:
         then = text("quizzes.goes_elsewhere")
     if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:

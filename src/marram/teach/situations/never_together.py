@@ -132,6 +132,11 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     {"preferred_lie": frozenset({"put_back"}), "ball_in_preferred_area": frozenset({"no"})},
     # On the putting green, or off it, there is a spot near by where a ball stays.
     {"spot_that_stays_exists": frozenset({"no"}), "area_of_ball": frozenset({"putting_green"})},
+    # What may still be holed comes to rest at the hole.
+    {
+        "could_be_holed": frozenset({"yes"}),
+        "would_have_stopped": frozenset({"on_course", "out_of_bounds", "penalty_area"}),
+    },
     # Only an opponent concedes by stopping the ball.
     {
         "deflector": frozenset({"own_side", "outsider"}),

@@ -20,7 +20,7 @@ from marram.said import said
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.how_often import NOT_IN, ONLY_IN, likelihood, weight
 from marram.teach.situations.reaching import TODAY, citations_of, offered_by, reached, reached_from, taught
-from marram.teach.situations.situation import NO_HOLE, Situation, deciding
+from marram.teach.situations.situation import NO_HOLE, ON_NO_HOLE, Situation, deciding
 from marram.teach.situations.walk import walk
 from marram.words.telling import is_told
 
@@ -146,9 +146,23 @@ def situation(
         told = deciding(found, facts)
         if not fit_together(name, told, form):
             continue
-        hole = None if incident(name).theme in NO_HOLE else lot.randint(1, HOLES)
+        hole = hole_of(name, told, lot)
         return Situation(name, told, form, TODAY, lot.choice(NAMES), hole, found)
     return None
+
+
+def hole_of(name: str, facts: Mapping[str, Any], lot: Random) -> int | None:
+    """Return on which hole something happened; ``None`` where it was on none, or on several.
+
+    Args:
+        name: the incident.
+        facts: what is told, answers as tokens.
+        lot: draws the hole.
+    """
+    if incident(name).theme in NO_HOLE:
+        return None
+    drawn = lot.randint(1, HOLES)  # drawn anyhow, so that what is drawn next stays the same
+    return None if any(facts.get(each) in tokens for each, tokens in ON_NO_HOLE.items()) else drawn
 
 
 def _can_play(name: str, who: Sides | None, form: FormOfPlay) -> bool:

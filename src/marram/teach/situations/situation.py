@@ -34,6 +34,11 @@ NO_HOLE = frozenset(
     }
 )
 """Themes in which it need not happen on a hole."""
+ON_NO_HOLE: Mapping[str, frozenset[str]] = {
+    "breach_when": frozenset({"several_holes"}),
+    "during_round": frozenset({"no"}),
+}
+"""By fact: answers by which it happened on no hole, or on several."""
 
 
 @dataclass(frozen=True, slots=True)

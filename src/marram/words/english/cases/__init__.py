@@ -6,9 +6,23 @@ and an empty sentence for what another one says already. Of one fact the first t
 for teaching are told so: a recorded case keeps its own words. English sentences are the gettext message ids.
 """
 
-from marram.words.english.cases import away, clubs, ground, helping, openings, others, play, said_once, who
+from marram.words.english.cases import (
+    away,
+    clubs,
+    ground,
+    helping,
+    in_motion,
+    lifted,
+    openings,
+    others,
+    play,
+    said_once,
+    who,
+)
 
 CASES: dict[str, str] = {
+    **lifted.CASES,
+    **in_motion.CASES,
     **openings.CASES,
     **said_once.CASES,
     **helping.CASES,
