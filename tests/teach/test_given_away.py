@@ -69,6 +69,9 @@ def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -
         ("other_person_acted", "how_involved", {"neither"}),
         ("hole_completed", "how_hole_ended", {"holed"}),
         ("concession", "conceded", {"hole", "match"}),
+        # with the club still in the bag, the next stroke would be the breach (Rule 4.1b(1))
+        ("too_many_clubs", "holes_with_breach", {"0"}),
+        ("club_shared", "holes_with_breach", {"0"}),
         ("unreasonable_delay", "delay_reasonable", {"yes"}),
         ("strokes_told", "strokes_right", {"yes"}),
         ("decided_among_players", "referee_assigned", {"yes"}),
@@ -87,6 +90,18 @@ def test_nothing_is_asked_where_the_answer_is_told(incident: str, fact: str, tok
     assert not [one for one in drawn[:5] if question(one, Random(1))]
 
 
+def test_nobody_has_to_hole_out_where_each_hole_is_scored_alone() -> None:
+    """Rule 3.3c with Rules 21.1c, 21.2c and 21.3c: a ball given up need not be holed there; in stroke play it must."""
+    given_up = [
+        one
+        for one in islice(situations(5, incidents=("no_play_zone",)), 1500)
+        if one.facts.get("balls_after_wrong_place") == "corrected_ball_only"
+        and one.facts.get("next_hole_started") == "no"
+    ]
+    assert {one.form is STROKE for one in given_up} == {True, False}
+    assert all(gives_itself_away(one) is (one.form is not STROKE) for one in given_up)
+
+
 @pytest.mark.parametrize(
     ("incident", "facts", "form"),
     [
@@ -100,6 +115,10 @@ def test_nothing_is_asked_where_the_answer_is_told(incident: str, fact: str, tok
         # "may not do", "knew it was a breach": no Rule allowed it, and it was no accident (Rule 1.3c(1))
         ("other_person_acted", {"handling_allowed": "yes"}, STROKE),
         ("other_person_acted", {"movement_accidental": "yes"}, STROKE),
+        # in the teeing area anybody may lift the ball for the player (Rule 6.2b(6))
+        ("other_person_acted", {"area_of_ball": "teeing_area"}, STROKE),
+        # the third bad time disqualifies (Model Local Rule K-2)
+        ("stroke_took_long", {"bad_time_number": "fourth_or_later", "local_rule_k_3": "no"}, STROKE),
         ("embedded_ball", {"area_of_ball": "putting_green", "stroke_unreasonable_anyway": "yes"}, STROKE),
         ("mobility_device", {"handling_allowed": "yes"}, STROKE),
         ("advice_giver_moved_ball", {"outside_cause_known": "no"}, STROKE),

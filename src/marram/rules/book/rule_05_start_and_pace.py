@@ -19,8 +19,8 @@ from marram.rules.facts.round import (
     seconds_for_stroke,
     time_limit_in_policy,
 )
-from marram.rules.penalty import PenaltyKind, holes_deducted, points_deducted
-from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
+from marram.rules.penalty import PenaltyKind, Who, holes_deducted, points_deducted
+from marram.rules.ruling import Action, Judgement, Ruling
 
 
 @provision("5.3a")
@@ -51,8 +51,8 @@ def off_by_five_minutes_at_most(case: Case, citation: str) -> Ruling:
 
 @provision("5.3a")
 def both_off_time(_case: Case, citation: str) -> Ruling:
-    """Where player and opponent both lose the first hole of their match, it is tied."""
-    return no_penalty("5.3a").under(citation).next(Action.HOLE_OVER).note("first_hole_is_tied")
+    """Player and opponent both lose the first hole of their match, so it is tied (Rule 3.2a(2))."""
+    return in_breach("5.3a", Who.EACH_PLAYER).under(citation).note("first_hole_is_tied")
 
 
 @provision("5.6a")

@@ -32,6 +32,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     },
     "club_added": {"holes_with_breach": frozenset({"0"})},
     "club_damaged": {"after_damage": frozenset({"nothing_yet"}), "holes_with_breach": frozenset({"0"})},
+    "club_shared": {"holes_with_breach": frozenset({"0"})},
     "club_limited": {"stroke_with_club": frozenset({"not_counted"})},
     "club_lost": {"holes_with_breach": frozenset({"0"})},
     "concession": {
@@ -53,6 +54,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     },
     "no_play_zone": {"only_by_unreasonable_choice": frozenset({"yes"})},
     "other_person_acted": {"how_involved": frozenset({"neither"})},
+    "too_many_clubs": {"holes_with_breach": frozenset({"0"})},
     "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
     "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
     "young_tree": {"only_by_unreasonable_choice": frozenset({"yes"})},
@@ -77,6 +79,8 @@ _UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})
 """Incidents of which too little is told in a match: which mistake it was, and so whether the hole is lost by it."""
 _MAY_GIVE_UP = frozenset({FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY, FormOfPlay.STABLEFORD})
 """Forms of play in which whoever has not holed out may go on or stop, so that whether the hole is over is up to the player (Rule 6.5)."""
+_GIVEN_UP = {"balls_after_wrong_place": "corrected_ball_only", "next_hole_started": "no"}
+"""The ball that counts was given up, and has to be holed out only by whoever wants a score (Rules 14.7b(1) and 3.3c)."""
 _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
     "card_handicap_wrong": {"handicap_shown": frozenset({"right"})},
     "green_tested": {"green_test": frozenset({"otherwise"})},
@@ -95,6 +99,8 @@ _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
 def gives_itself_away(one: Situation) -> bool:
     """Return whether a situation tells the answer to the question about it, or too little for one, so that nothing is asked."""
     if one.incident in _UNTOLD_IN_MATCH and one.form is FormOfPlay.MATCH_PLAY:
+        return True
+    if one.form in _MAY_GIVE_UP and _GIVEN_UP.items() <= one.facts.items():
         return True
     if one.incident == "hole_completed" and one.form in _MAY_GIVE_UP:
         return True

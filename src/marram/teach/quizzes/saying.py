@@ -74,6 +74,8 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         then = text("quizzes.holed")
     if one.incident in _OF_ONE_PLAYER and {each.who for each in ruling.penalties} == {Who.PLAYER}:
         total = text("quizzes.of_one_player", total=total, player=one.player)
+    if ruling.action is Action.PLAY_FROM_TEEING_AREA and one.incident == "holes_out_of_order":
+        then = text("quizzes.from_right_tee")
     if "go_on_under_that_rule" in ruling.notes:
         then = text("quizzes.goes_elsewhere")
     if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:

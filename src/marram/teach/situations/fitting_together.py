@@ -134,6 +134,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "original_found_after_substitution": {"exchange_of_balls": _EXCHANGED},
     "obstruction_near_green": {"area_of_ball": frozenset({"teeing_area"})},
     "other_person_acted": {
+        "area_of_ball": frozenset({"teeing_area"}),
         "handling_allowed": frozenset({"yes"}),
         "movement_accidental": frozenset({"yes"}),
     },

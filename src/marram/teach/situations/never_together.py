@@ -119,6 +119,8 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
             }
         ),
     },
+    # The third bad time disqualifies, unless another scale is in force: there is no fourth (Model Local Rule K-2).
+    {"bad_time_number": frozenset({"fourth_or_later"}), "local_rule_k_3": frozenset({"no"})},
     # Dropping zones are one way among others, or the only one.
     {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
     {"local_rule_e_5": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},

@@ -12,6 +12,7 @@ TOLD_BEFORE: Mapping[str, tuple[str, ...]] = {
     "in_the_way": ("interference",),
     "area_of_ball": ("new_place",),
     "when_strokes_given": ("strokes_put_right",),
+    "bad_time_number": ("told_of_earlier_bad_time",),
     "provisional_state": ("nearer_stroke_at_provisional",),
 }
 """By fact: those that come after it. That the ball touched "it" follows on what "it" is, and a second stroke with a

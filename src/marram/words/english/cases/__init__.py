@@ -16,6 +16,7 @@ from marram.words.english.cases import (
     openings,
     others,
     play,
+    rounds,
     said_once,
     who,
 )
@@ -23,6 +24,7 @@ from marram.words.english.cases import (
 CASES: dict[str, str] = {
     **lifted.CASES,
     **in_motion.CASES,
+    **rounds.CASES,
     **openings.CASES,
     **said_once.CASES,
     **helping.CASES,

@@ -2,6 +2,11 @@
 
 CASES: dict[str, str] = {
     "in_the_way.animal_hole": "It was a hole dug by an animal.",
+    "in_the_way.unmarked_ground": "It was bare ground, neither marked nor declared as ground under repair.",
+    "thing_in_the_way.boundary_object": "In the way was a boundary fence.",
+    "stroke_unreasonable_anyway.yes": "A bush in front of the ball made a stroke at it clearly unreasonable.",
+    "condition_named_without_stance.yes": "Model Local Rule F-6 as adopted there names this condition.",
+    "condition_named_without_stance.no": "Model Local Rule F-6 as adopted there does not name this condition.",
     "in_the_way.animal_track": "It was only a hoofprint.",
     "in_the_way.boundary_or_integral_object": "It was a boundary fence.",
     "in_the_way.ground_under_repair": "It was ground marked as under repair.",

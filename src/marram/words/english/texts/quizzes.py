@@ -5,6 +5,7 @@ TEXTS: dict[str, str] = {
     "answer_alone": "{total}",
     "finding": "{finding}.",
     "holed": "the ball is holed",
+    "from_right_tee": "play from the right teeing area",
     "taken_away": "it may be taken away; the ball stays and is played as it lies",
     "taken_away_or_free": "it may be taken away, or free relief may be taken",
     "goes_elsewhere": "go on with the relief; the ball need not go back first",
