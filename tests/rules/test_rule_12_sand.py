@@ -27,3 +27,16 @@ def test_without_improvement_only_four_ways_cost_and_only_with_the_ball_in_the_b
     assert isinstance(result, Ruling)
     expected = where is BallAndBunker.LIES_IN_IT and how in ALWAYS
     assert [one.kind for one in result.penalties] == [PenaltyKind.GENERAL] * expected
+
+
+@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize("where", [one for one in BallAndBunker if one is not BallAndBunker.LIES_IN_IT])
+def test_the_backswing_for_a_stroke_from_outside_is_free_even_if_it_improves(
+    day: date, where: BallAndBunker
+) -> None:
+    """Rule 8.1b(7), and the USGA on actions that are allowed (rules.usga.org/?p=17367): the stroke being made, none is penalised."""
+    facts = {"ball_and_bunker": where, "sand_touch": SandTouch.BACKSWING, "sand_improved": True}
+    result = marram.rule("sand_touched", facts, played_on=day)
+
+    assert isinstance(result, Ruling)
+    assert (result.penalties, result.citations[0]) == ((), "8.1b(7)")

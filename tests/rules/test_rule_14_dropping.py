@@ -9,9 +9,11 @@ import marram
 from marram.rules.editions import EDITIONS
 from marram.rules.facts.ball import Area
 from marram.rules.facts.dropping import Deflection, DropNumber, WayOfDropping
+from marram.rules.facts.relief import LineRelief
 from marram.rules.penalty import PenaltyKind
 from marram.rules.relief_option import Limit
 from marram.rules.ruling import Action, Ruling
+from marram.words.headline import costs_something
 
 WRONG = [way for way in WayOfDropping if way is not WayOfDropping.RIGHT]
 # Rule 14.2e: where the nearest spot may lie, by the area of the spot required.
@@ -88,6 +90,24 @@ def test_only_players_and_their_caddies_are_penalised_and_only_where_the_ball_mi
         )
 
         assert [one.kind for one in result.penalties] == [PenaltyKind.GENERAL] * breach
+
+
+@pytest.mark.parametrize("line", LineRelief)
+def test_a_ball_placed_after_two_drops_back_on_the_line_pays_for_its_relief_once(line: LineRelief) -> None:
+    """Rule 14.3c(2): placing ends the relief under way; its price (Rules 16.1c(2), 17.1d(2), 19.2b, 19.3) is not due again."""
+    found = ruling(
+        "back_on_the_line_drop",
+        EDITIONS[-1],
+        "stroke_play",
+        line_relief=line,
+        way_of_dropping=WayOfDropping.RIGHT,
+        deflection_of_drop=Deflection.NOTHING,
+        rest_within_club_length=False,
+        drop_number=DropNumber.SECOND,
+    )
+
+    assert found.action is Action.PLACE
+    assert not costs_something(found)
 
 
 @pytest.mark.parametrize("day", EDITIONS)

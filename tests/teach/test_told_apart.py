@@ -4,15 +4,18 @@ from dataclasses import replace
 from itertools import islice
 
 from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.relief import LineRelief
 from marram.rules.penalty import Who, general, strokes
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, told_apart
-from marram.teach.quizzes.drafting import MOST_ANSWERS, told_in
+from marram.teach.quizzes.drafting import MOST_ANSWERS, draft, told_in
 from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.saying import said_as_answer
 from marram.teach.situations.order_of_telling import in_order
+from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.sampling import situations
+from marram.teach.situations.situation import Situation, ruled
 from marram.words.headline import costs_something
 
 STROKE, MATCH = FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY
@@ -176,3 +179,53 @@ def test_whether_a_hole_is_over_is_asked_as_that() -> None:
         words = {each.words for each in one.answers}
         assert {"No penalty; play on", "No penalty; the hole is over"} <= words
         assert one.situation.form in (STROKE, MATCH)
+
+
+def test_a_penalty_of_somebody_else_does_not_stand_out_alone() -> None:
+    """Where another player stopped the ball on purpose (Rule 14.3d), a second answer penalises that player, at one stroke."""
+    facts = {
+        "way_of_dropping": "right",
+        "deflection_of_drop": "deliberate_by_other_player",
+        "could_rest_in_relief_area": "yes",
+    }
+    for form in (STROKE, MATCH):
+        drafted = draft(of_facts("ball_dropped", facts, form))
+        assert drafted is not None
+        whom = "opponent" if form is MATCH else "other player"
+        assert sum(f"for the {whom}" in each.words for each in drafted.answers) > 1
+
+
+def test_whoever_gave_up_the_ball_from_the_wrong_place_holes_out_with_it() -> None:
+    """Rule 14.7b(1): without a serious breach the first ball counts; that ball is named, and playing it on is no wrong answer."""
+    facts = {
+        "not_a_wrong_place": "neither",
+        "serious_breach": "no",
+        "balls_after_wrong_place": "corrected_ball_only",
+        "next_hole_started": "no",
+    }
+    drafted = draft(of_facts("played_from_wrong_place", facts, STROKE))
+    assert drafted is not None
+    assert drafted.answers[0].words.endswith("go back and hole out with the first ball")
+    assert not any(each.words.startswith("Two") and "as it lies" in each.words for each in drafted.answers)
+
+
+def test_the_price_of_relief_back_on_the_line_is_told_as_counted() -> None:
+    """The strokes of Rules 16.1c(2), 17.1d(2), 19.2b and 19.3 are no part of the answers, and the limit is that of the Rule."""
+    for line in LineRelief:
+        facts = {
+            "line_relief": line.value,
+            "way_of_dropping": "right",
+            "deflection_of_drop": "nothing",
+            "rest_within_club_length": "yes",
+            "rest_in_area_first_touched": "yes",
+            "rest_nearer_than_start_of_line": "no",
+        }
+        said = " ".join(of_facts("back_on_the_line_drop", facts, STROKE).told(""))
+        assert "counted already" in said
+        assert ("crossed the edge" in said) is (line is LineRelief.PENALTY_AREA)
+
+
+def of_facts(incident: str, facts: dict[str, str], form: FormOfPlay) -> Situation:
+    found = ruled(incident, facts, form, TODAY)
+    assert isinstance(found, Ruling)
+    return Situation(incident, facts, form, TODAY, "Corin", 5, found)

@@ -21,15 +21,18 @@ from marram.rules.facts.relief import (
     rest_within_club_length,
 )
 from marram.rules.relief_option import Limit, Reference, ReliefOption
-from marram.rules.ruling import Ruling, no_penalty
+from marram.rules.ruling import Action, Ruling, no_penalty
 
 
 @provision("14.3c")
 def dropped_back_on_the_line(case: Case) -> Ruling:
-    """A drop like any other: on the line in the right way (since 2023), undeflected, and at rest in its relief area."""
+    """A drop like any other: on the line in the right way (since 2023), undeflected, and at rest in its relief area.
+
+    Where the ball is placed, the second drop has set the spot: no relief is chosen again, and its price is not due again.
+    """
     option = option_taken(case)
-    ruling = drop_judged(case, at_rest_back_on_the_line)
-    return replace(ruling.under(option.citation), relief=(option,))
+    ruling = drop_judged(case, at_rest_back_on_the_line).under(option.citation)
+    return ruling if ruling.action is Action.PLACE else replace(ruling, relief=(option,))
 
 
 @provision("14.3c")

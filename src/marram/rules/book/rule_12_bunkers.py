@@ -77,9 +77,17 @@ def sand_touched_reasonably(case: Case) -> Ruling:
     return no_penalty("12.2b(1)").play_as_it_lies().note("reasonable_touching_is_free")
 
 
+@provision("8.1b(7)")
+def sand_touched_in_backswing(_case: Case) -> Ruling:
+    """The backswing for a stroke that is made is free where the ball lies in no bunker, whatever it improves."""
+    return no_penalty("8.1b(7)").stroke_counts().play_as_it_lies()
+
+
 @provision("12.2b(3)")
 def sand_touched_afterwards(case: Case) -> Ruling:
     """With the ball played out, or relief taken outside, the sand may be touched, and smoothed even on the line."""
+    if case.is_one_of(sand_touch, SandTouch.BACKSWING):
+        return sand_touched_in_backswing(case)
     if case.is_one_of(sand_touch, SandTouch.SMOOTHING) or not case[sand_improved]:
         return no_penalty("12.2b(3)").play_as_it_lies().note("restrictions_return_with_ball")
     return general_penalty("8.1a").under("12.2b(3)").play_as_it_lies()
@@ -89,7 +97,7 @@ def sand_touched_afterwards(case: Case) -> Ruling:
 def sand_touched_with_ball_elsewhere(case: Case) -> Ruling:
     """Rule 12.2b protects the bunker the ball lies in; elsewhere only improving is a breach."""
     if case.is_one_of(sand_touch, SandTouch.BACKSWING):
-        return no_penalty("8.1b(7)").stroke_counts().play_as_it_lies()
+        return sand_touched_in_backswing(case)
     if case[sand_improved]:
         return general_penalty("8.1a").play_as_it_lies()
     return no_penalty("12.2b").play_as_it_lies()

@@ -59,6 +59,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True
     if _levels(right) != _levels(other):
         return False
+    if "first_ball_counts_second_ignored" in right.notes and other.action in _ALIKE:
+        return True  # whoever gave that ball up plays it out (Rule 14.7b(1))
     if "use_ball_on_list" in right.notes and other.action is Action.CORRECT_MISTAKE:
         return True  # a ball that must not be used is put aside for another (Model Local Rule G-3)
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):

@@ -56,7 +56,8 @@ class Spoken(Enum):
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
 _ONE_OF_PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER})
-_OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
+OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE, Who.EACH_PLAYER, Who.EACH_SIDE})
+"""Those who bear a penalty besides the player, or instead."""
 _AS_IT_LIES = (Action.PLAY_AS_IT_LIES, Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF)
 WHAT_WAS_DONE = frozenset(
     {"aide_act", "amputee_act", "blind_help", "device_act", "team_advice", "wheeled_relief"}
@@ -79,7 +80,7 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.SECOND_PROVISIONAL: lambda one: "second_provisional_counts" in one.notes,
     Spoken.ORIGINAL: lambda one: any(each.what == "correct_by_playing_original" for each in one.corrections),
     Spoken.BALL_AT_HAND: lambda one: one.action in _AS_IT_LIES,
-    Spoken.ANOTHER_PLAYER: lambda one: any(each.who in _OTHERS for each in one.penalties),
+    Spoken.ANOTHER_PLAYER: lambda one: any(each.who in OTHERS for each in one.penalties),
     Spoken.PARTNER: lambda one: any(each.who in _PARTNERS for each in one.penalties),
     Spoken.ONE_OF_PARTNERS: lambda one: any(each.who in _ONE_OF_PARTNERS for each in one.penalties),
     Spoken.TEEING_AREA: lambda one: one.action is Action.PLAY_FROM_TEEING_AREA,

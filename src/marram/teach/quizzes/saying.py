@@ -81,6 +81,8 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
         in_short = IN_SHORT.get(ruling.corrections[0].what)
         then = text(f"quizzes.{in_short}") if in_short else then
+        if "first_ball_counts_second_ignored" in ruling.notes:
+            then = text("quizzes.hole_out_first")
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
         is_free = "free" in step_families(ruling)
         then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")

@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from enum import Enum, auto
 
 from marram.rules.finding_of import finding_of
-from marram.teach.quizzes.believable import bears_of
+from marram.rules.ruling import Ruling
+from marram.teach.quizzes.believable import OTHERS, bears_of
 from marram.teach.quizzes.near import Near
 from marram.teach.quizzes.saying import SCORED_ALONE
 from marram.teach.situations.situation import Situation
@@ -33,6 +34,7 @@ class Mark(Enum):
     LONGEST = auto()
     TOLD = auto()
     SCORE = auto()
+    OTHERS = auto()
 
 
 BORNE = frozenset({Mark.COSTS, Mark.ONLY_MISJUDGED})
@@ -56,6 +58,8 @@ def marks(one: Situation, right: str, wrong: Sequence[tuple[str, Near]]) -> froz
             found.add(Mark.FREE)
         elif all(near.misjudged or near.incident for _, near in wrong):
             found.add(Mark.ONLY_MISJUDGED)
+    if _of_others(one.ruling) and not any(_of_others(near.ruling) for _, near in wrong):
+        found.add(Mark.OTHERS)
     if _length(right) > max(LONG, LONGER * max(_length(words) for words, _ in wrong)):
         found.add(Mark.LONGEST)
     named = _named(right) - {name for words, _ in wrong for name in _named(words)}
@@ -68,6 +72,11 @@ def marks(one: Situation, right: str, wrong: Sequence[tuple[str, Near]]) -> froz
     if scores[0] and not any(scores[1:]):
         found.add(Mark.SCORE)
     return frozenset(found)
+
+
+def _of_others(ruling: Ruling) -> bool:
+    """Whether somebody else than the player is penalised: where one answer alone says so, it is picked out by what is told."""
+    return any(each.who in OTHERS for each in ruling.penalties)
 
 
 def _length(words: str) -> int:

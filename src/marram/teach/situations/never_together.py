@@ -121,6 +121,11 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     },
     # The third bad time disqualifies, unless another scale is in force: there is no fourth (Model Local Rule K-2).
     {"bad_time_number": frozenset({"fourth_or_later"}), "local_rule_k_3": frozenset({"no"})},
+    # A green that is no wrong green has no fringe that belongs to it (Model Local Rules D-4.2 and D-5).
+    {
+        "excluded_green": frozenset({"under_repair", "played_as_it_lies"}),
+        "fringe_interference": frozenset({"ball_on_it", "stance_only", "swing"}),
+    },
     # Dropping zones are one way among others, or the only one.
     {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
     {"local_rule_e_5": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},

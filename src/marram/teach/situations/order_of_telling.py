@@ -11,6 +11,8 @@ TOLD_BEFORE: Mapping[str, tuple[str, ...]] = {
     "preparing_how": ("actions_reasonable",),
     "in_the_way": ("interference",),
     "area_of_ball": ("new_place",),
+    "area_of_placing_spot": ("spot_that_stays_exists",),
+    "way_of_dropping": ("ball_in_relief_area",),
     "when_strokes_given": ("strokes_put_right",),
     "bad_time_number": ("told_of_earlier_bad_time",),
     "provisional_state": ("nearer_stroke_at_provisional",),

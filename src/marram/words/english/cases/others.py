@@ -45,7 +45,7 @@ CASES: dict[str, str] = {
     "ball_in_bunker_on.growing_or_soil": "The ball, inside the edge of the bunker, touched only grass, and no sand.",
     "ball_in_bunker_on.thing_in_sand": "The ball, inside the edge of the bunker, touched a leaf that lay on the sand.",
     "ball_when_removed.to_be_dropped_or_placed": "{player}'s ball had been lifted, and a ball was to be dropped in taking relief.",
-    "ball_when_removed.to_be_replaced": "{player}'s ball had been lifted, and was to be replaced on its spot, when that was removed.",
+    "ball_when_removed.to_be_replaced": "When that was removed, {player}'s ball had been lifted, and was to be replaced on its spot.",
     "facts_came_to_light_later.yes": "The facts came to {player}'s notice only after the hole had ended.",
     "agreed_in_good_faith.no": "The players did not decide it in good faith: they knew that a penalty applied.",
     "agreed_for_advantage.yes": "The two players had agreed to play out of turn so as to give one of them an advantage.",

@@ -66,5 +66,6 @@ CASES: dict[str, str] = {
     "lifting_needed_to_identify.no": "The ball could have been identified without lifting it.",
     "marked_and_not_cleaned.no": "The spot was not marked before lifting.",
     "ball_when_stopped.moved": "The ball was taken away while play was stopped.",
+    "ball_in_hole.partly_above": "The ball was embedded in the side of the hole, part of it above the surface of the green.",
     "ball_in_hole.came_out": "The ball went into the hole, but bounced out again.",
 }

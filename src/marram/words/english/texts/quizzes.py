@@ -11,6 +11,7 @@ TEXTS: dict[str, str] = {
     "goes_elsewhere": "go on with the relief; the ball need not go back first",
     "left_out_added": "No further penalty: the strokes left out are added",
     "put_down_right": "lift the ball, and put it down right",
+    "hole_out_first": "go back and hole out with the first ball",
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",
     "no_free_but_paid": "play it as it lies, or take relief with a penalty; no free relief",
