@@ -12,7 +12,7 @@ CASES: dict[str, str] = {
     "rest_nearer_than_start_of_line.yes+line_relief.penalty_area": "It lay nearer the hole than the point where the ball had last crossed the edge of the penalty area.",
     "rest_nearer_than_start_of_line.no+line_relief.penalty_area": "It did not lie nearer the hole than the point where the ball had last crossed the edge of the penalty area.",
     "deflection_of_drop.deliberate_by_other_player+form.match_play": "After it hit the ground, the opponent deliberately stopped the dropped ball.",
-    "next_hole_started.yes": "{player} had begun another hole by then.",
+    "next_hole_started.yes": "{player} had begun another hole after that.",
     "balls_after_wrong_place.corrected_ball_only+place_of_second_ball": "Sure of the mistake, {player} gave that ball up and played another one to correct it.",
     "balls_after_wrong_place.corrected_ball_only+next_hole_started": "Sure of the mistake, {player} gave that ball up and finished the hole with another one, played from the right place.",
     "crossed_where_opposite_allowed.no": "A Local Rule allows relief on the opposite side at certain places, and the ball crossed the edge at none of them.",
