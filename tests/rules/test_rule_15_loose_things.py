@@ -14,6 +14,7 @@ from marram.rules.penalty import PenaltyKind
 from marram.rules.ruling import Action, Ruling
 
 # Rule 15.1b: the putting green (13.1d) and the teeing area (6.2b(6)) save the player from the penalty.
+NO_FREE_RELIEF = ("no_free_relief", "no_relief_stroke_unreasonable", "no_relief_unreasonable_choice")
 COSTLY = {Area.GENERAL_AREA, Area.BUNKER, Area.PENALTY_AREA}
 
 
@@ -84,3 +85,35 @@ def test_a_ball_lifted_on_request_may_be_cleaned_on_the_putting_green_only(day: 
     assert isinstance(result, Ruling)
     assert bool(result.penalties) == (area not in (Area.PUTTING_GREEN, Area.TEEING_AREA))
     assert all(one.kind is PenaltyKind.STROKES for one in result.penalties)
+
+
+@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize(
+    ("incident", "facts"),
+    [
+        ("ant_hill", {"local_rule_f_11": True}),
+        ("animal_dung", {"local_rule_f_12": True, "dung_of_animal_named": True}),
+        (
+            "accumulated_loose_impediments",
+            {"local_rule_f_14": True, "accumulation_named": True, "ball_found_in_accumulation": True},
+        ),
+    ],
+)
+def test_what_a_local_rule_names_stays_loose_and_a_ball_in_the_teeing_area_may_be_moved(
+    day: date, incident: str, facts: dict[str, bool]
+) -> None:
+    """Rule 15.1a, whatever F-11, F-12 or F-14 adds; Rule 6.2b(6): such a ball need not be played as it lies."""
+    in_teeing_area = marram.rule(
+        incident, {**facts, "area_of_ball": Area.TEEING_AREA}, played_on=day, form_of_play="match_play"
+    )
+    refused = [
+        leaf
+        for leaf in leaves_on(book(incident).root, day)
+        if isinstance(leaf, Ruling) and any(one in leaf.notes for one in NO_FREE_RELIEF)
+    ]
+
+    assert isinstance(in_teeing_area, Ruling)
+    assert (in_teeing_area.action, in_teeing_area.penalties) == (Action.PLAY_FROM_TEEING_AREA, ())
+    assert "may_remove_loose_impediment" in in_teeing_area.notes
+    assert refused
+    assert all("may_remove_loose_impediment" in leaf.notes for leaf in refused)

@@ -79,6 +79,12 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
         ("ball_set_down", {"exchange_of_balls": "opponent_first"}, FormOfPlay.MATCH_PLAY),
         # On the putting green such damage is repaired (Rule 13.1c(2)).
         ("animal_damage", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
+        # Sand is not aerated, a stroke between two holes counts for none, and of one stance one Local Rule is told.
+        ("aeration_hole", {"area_of_ball": "bunker"}, FormOfPlay.STROKE_PLAY),
+        ("ball_limited", {"breach_when": "between_holes"}, FormOfPlay.STROKE_PLAY),
+        ("hoof_damage", {"condition_named_without_stance": "yes"}, FormOfPlay.STROKE_PLAY),
+        # Whoever plays provisionally because of a penalty area is in doubt (Model Local Rule B-3).
+        ("provisional_for_penalty_area", {"second_ball_reason": "no_doubt"}, FormOfPlay.STROKE_PLAY),
     ],
 )  # fmt: skip
 def test_what_no_course_has_seen_is_not_told(incident: str, facts: dict[str, str], form: FormOfPlay) -> None:

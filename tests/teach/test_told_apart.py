@@ -74,6 +74,36 @@ def test_free_relief_for_the_ball_is_no_part_of_taking_away_what_may_be_moved() 
     moved = Ruling().play_as_it_lies().note(note)
     assert is_allowed_too(moved, Ruling().play_as_it_lies())
     assert not is_allowed_too(moved, Ruling().with_options(FREE).note(note))
+    on_tee = Ruling().next(Action.PLAY_FROM_TEEING_AREA).note(note)
+    assert is_allowed_too(on_tee, Ruling().with_options(FREE).note(note))  # moved freely (Rule 6.2b(6))
+
+
+def test_where_free_relief_is_refused_a_loose_impediment_may_still_be_taken_away() -> None:
+    """An ant hill stays one (Rule 15.1a), whatever Rule 16.1a(3) or Model Local Rule F-6 says of relief from it."""
+    told = [
+        one
+        for one in islice(situations(3, incidents=("ant_hill", "animal_dung")), 60)
+        if {"no_free_relief", "no_relief_stroke_unreasonable", "no_relief_unreasonable_choice"}
+        & {*one.ruling.notes}
+    ]
+    assert told
+    for one in told:
+        said = said_as_answer(one, one.ruling, one.form, by_finding=False)
+        assert "may be taken away" in said
+        assert "no free relief" in said
+
+
+def test_whoever_takes_a_ball_for_out_of_bounds_would_play_again() -> None:
+    """Where no Local Rule makes a boundary of it (Model Local Rule A-4), that is the mistake to be made (Rule 18.2b)."""
+    drafted = [
+        draft(one)
+        for one in islice(situations(3, incidents=("beyond_internal_boundary", "beyond_public_road")), 30)
+        if one.ruling.action is Action.PLAY_AS_IT_LIES
+    ]
+    assert drafted
+    for one in drafted:
+        assert one is not None
+        assert any("play again" in each.words for each in one.answers)
 
 
 def test_a_right_answer_that_costs_something_is_not_the_only_one() -> None:

@@ -64,8 +64,10 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if "use_ball_on_list" in right.notes and other.action is Action.CORRECT_MISTAKE:
         return True  # a ball that must not be used is put aside for another (Model Local Rule G-3)
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
-        # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing
-        return _free(right) or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
+        # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing,
+        # save in the teeing area, where the ball may be moved anyhow (Rule 6.2b(6))
+        at_will = right.action is Action.PLAY_FROM_TEEING_AREA
+        return _free(right) or at_will or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
     if right.action in _BY_HAND and other.action is Action.TAKE_RELIEF and _costs(other) and _free(other):
         return True  # relief is taken by dropping or placing a ball (Rule 14.3)
     if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):

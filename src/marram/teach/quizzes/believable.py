@@ -16,7 +16,7 @@ from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
-from marram.teach.quizzes.near import Near
+from marram.teach.quizzes.near import Near, is_within_boundary
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.situation import Situation
 from marram.words.headline import said_by_note
@@ -207,7 +207,8 @@ def _is_there(what: Spoken, one: Situation) -> bool:
     if what is Spoken.PUT_BY_CADDIE:
         return told.get("caddie_deed") in ("dropped_or_placed", "replaced_ball_others_lifted")
     if what is Spoken.NOT_YET_PLAYED:
-        return told.get("played_since_put_down") == "no"
+        # that a ball dropped for stroke and distance can be put right, no answer says
+        return told.get("played_since_put_down") == "no" or is_within_boundary(one)
     if what is Spoken.LIFTED_OR_MOVED:
         if one.incident == "other_person_acted" and told.get("act_of_other") != "moved_ball":
             return False  # what was done to the ball is not told

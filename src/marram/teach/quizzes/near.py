@@ -22,6 +22,15 @@ from marram.words.telling import is_told
 
 _DEEPEST = 2
 """How many further facts may have to be told once one is otherwise (own choice: a near situation stays near)."""
+_DEEPER = 4
+"""The same where a boundary would have to be one: what then follows hangs on more (own choice)."""
+_BEYOND_A_BOUNDARY = frozenset({"beyond_internal_boundary", "beyond_public_road"})
+"""Incidents of a ball that a Local Rule may put out of bounds: whoever believes it does, would play again."""
+_PLAYED_BEYOND = {
+    *(("provisional_state", each) for each in ("found", "lost_or_out", "second_found", "both_lost_or_out")),
+    ("last_stroke_from_penalty_area", "yes"),
+}
+"""What would have to be told besides of balls that nobody spoke of."""
 _MOST_TWO = 40
 """Pairs of facts otherwise that are tried (own choice)."""
 _MOST_MORE = 40
@@ -129,11 +138,17 @@ def _one_otherwise(one: Situation) -> Iterator[Near]:
             yield Near(other, one.form, (flip,))
 
 
+def is_within_boundary(one: Situation) -> bool:
+    """Whether a ball is in bounds that lies beyond what might be a boundary."""
+    return one.incident in _BEYOND_A_BOUNDARY and one.ruling.action is Action.PLAY_AS_IT_LIES
+
+
 def _more_told(one: Situation) -> Iterator[Near]:
     """Yield the rulings for which, one fact being otherwise, a little more has to be told."""
+    in_bounds = is_within_boundary(one)
     for flip in _flips(one):
-        for otherwise, ruling in _completed(one, (flip,), _DEEPEST):
-            if len(otherwise) > 1:
+        for otherwise, ruling in _completed(one, (flip,), _DEEPER if in_bounds else _DEEPEST):
+            if len(otherwise) > 1 and not (in_bounds and _PLAYED_BEYOND & {*otherwise}):
                 yield Near(ruling, one.form, otherwise)
 
 

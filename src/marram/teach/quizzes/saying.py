@@ -84,13 +84,27 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
         if "first_ball_counts_second_ignored" in ruling.notes:
             then = text("quizzes.hole_out_first")
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
-        is_free = "free" in step_families(ruling)
-        then = text("quizzes.taken_away_or_free" if is_free else "quizzes.taken_away")
+        then = text(f"quizzes.{_taken_away(ruling)}")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
-        paid = ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
-        then = text("quizzes.no_free_but_paid") if paid else text("quizzes.no_free", next=then)
+        key = "no_free"
+        if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
+            key = (
+                "away_no_free_but_paid"
+                if MAY_BE_TAKEN_AWAY.intersection(ruling.notes)
+                else "no_free_but_paid"
+            )
+        then = text(f"quizzes.{key}", next=then) if key == "no_free" else text(f"quizzes.{key}")
     key = "quizzes.answer" if then else "quizzes.answer_alone"
     return of_the_player(one, text(key, total=total, next=then) if then else text(key, total=total))
+
+
+def _taken_away(ruling: Ruling) -> str:
+    """Return the key of what is said where what is in the way may be taken away: with relief besides, or in the teeing area."""
+    if "free" in step_families(ruling):
+        return "taken_away_or_free"
+    if ruling.action is Action.PLAY_FROM_TEEING_AREA:
+        return "taken_away_in_teeing_area"
+    return "taken_away"
 
 
 def _free_or_paid(ruling: Ruling) -> bool:

@@ -60,7 +60,9 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "handling_allowed": frozenset({"yes"}),
         "outside_cause_known": frozenset({"an_animal", "no"}),
     },
+    "aeration_hole": {"area_of_ball": frozenset({"bunker"})},
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
+    "ball_limited": {"breach_when": frozenset({"between_holes"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
     "ball_may_have_moved": {"handling_allowed": frozenset({"yes"})},
     "ball_moved_by_opponent": {
@@ -109,6 +111,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "four_ball_penalty": {"holes_with_breach": frozenset({0, "0"})},
     "hoof_damage": {
         "area_of_ball": frozenset({"putting_green"}),
+        "condition_named_without_stance": frozenset({"yes", "no"}),
         "interference": frozenset({"ball_above_ground"}),
     },
     **{
@@ -140,9 +143,10 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     },
     "ball_placed_after_two_drops": {"area_of_placing_spot": frozenset({"teeing_area", "putting_green"})},
     "moved_ball_not_replaced": {"new_place": frozenset({"in_the_hole", "out_of_bounds"})},
+    "provisional_for_penalty_area": {"second_ball_reason": frozenset({"no_doubt"})},
     "stake_in_the_way": {
         "area_of_ball": frozenset({"putting_green"}),
-        "interference": frozenset({"ball_above_ground"}),
+        "interference": frozenset({"ball_above_ground", "out_of_bounds_only"}),
     },
     "three_ball_moved_by_opponent": {"area_of_ball": frozenset({"teeing_area"})},
     "played_from_penalty_area": {"area_of_ball": frozenset({"penalty_area", "teeing_area"})},
@@ -170,6 +174,9 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
 """By incident and fact: answers against what is told of the incident first, or of ground that is never like that.
 
 Nobody plays a ball from the bottom of the hole or out of bounds as one that had moved. Of an act that the player may not do, and knew to be a breach, it is not told that a Rule allowed it or that it was an accident.
+
+A stroke between two holes counts for none of them. Nobody aerates a bunker. Where one Local Rule says that the stance counts, no other one
+is told of that denies it.
 
 Damage by animals on the putting green is repaired (Rule 13.1c(2)), and no ball is moved for it."""
 

@@ -1,6 +1,6 @@
 """Model Local Rules, area F: loose impediments that are ground under repair as well."""
 
-from marram.rules.book.rule_16_conditions import abnormal_course_condition
+from marram.rules.book.rule_16_conditions import abnormal_course_condition, in_teeing_area
 from marram.rules.book.rule_18_lost import lost_or_out, not_found_in_condition, stroke_and_distance_instead
 from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
@@ -38,8 +38,10 @@ def only_removed(_case: Case) -> Ruling:
 
 @provision("15.1a")
 def removed_or_relief(case: Case, code: str) -> Ruling:
-    """The player may remove it, or take the relief of Rule 16.1 if there is interference."""
-    if case.is_one_of(area_of_ball, Area.PENALTY_AREA, Area.TEEING_AREA):
+    """The player may remove it, or take the relief of Rule 16.1 if there is interference; a ball in the teeing area may be moved."""
+    if case.is_one_of(area_of_ball, Area.TEEING_AREA):
+        return in_teeing_area(case).under("15.1a").note("may_remove_loose_impediment")
+    if case.is_one_of(area_of_ball, Area.PENALTY_AREA):
         return only_removed(case)
     return abnormal_course_condition(case).under(code, "15.1a").note("may_remove_loose_impediment")
 
@@ -50,7 +52,7 @@ def accumulated_loose_impediments(case: Case) -> Ruling:
     adopted = case.local_rule("F-14") and case[accumulation_named]
     if not case[ball_found_in_accumulation]:
         return not_found_in_accumulation(case) if adopted else lost_or_out(case)
-    if adopted and case.is_one_of(area_of_ball, Area.GENERAL_AREA, Area.BUNKER):
+    if adopted and case.is_one_of(area_of_ball, Area.GENERAL_AREA, Area.BUNKER, Area.TEEING_AREA):
         return removed_or_relief(case, "F-14")
     return only_removed(case)
 

@@ -8,6 +8,7 @@ for teaching are told so: a recorded case keeps its own words. English sentences
 
 from marram.words.english.cases import (
     away,
+    by_incident,
     clubs,
     ground,
     helping,
@@ -27,6 +28,7 @@ CASES: dict[str, str] = {
     **in_motion.CASES,
     **rounds.CASES,
     **openings.CASES,
+    **by_incident.CASES,
     **said_once.CASES,
     **relief.CASES,
     **helping.CASES,

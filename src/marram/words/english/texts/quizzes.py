@@ -7,6 +7,8 @@ TEXTS: dict[str, str] = {
     "holed": "the ball is holed",
     "from_right_tee": "play from the right teeing area",
     "taken_away": "it may be taken away; the ball stays and is played as it lies",
+    "taken_away_in_teeing_area": "it may be taken away, and the ball may be moved in the teeing area",
+    "away_no_free_but_paid": "it may be taken away, or relief taken with a penalty; no free relief",
     "taken_away_or_free": "it may be taken away, or free relief may be taken",
     "goes_elsewhere": "go on with the relief; the ball need not go back first",
     "left_out_added": "No further penalty: the strokes left out are added",
