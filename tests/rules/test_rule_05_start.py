@@ -41,3 +41,26 @@ def test_both_off_time_in_a_match_each_lose_the_hole_which_is_tied(
         "The hole is tied: loss of hole (the general penalty) for each player involved."
     )
     assert tell_the_player(found, FormOfPlay.MATCH_PLAY).startswith("Each of you loses the hole")
+
+
+@pytest.mark.parametrize("day", EDITIONS)
+@pytest.mark.parametrize(
+    ("sides", "who", "note"),
+    [
+        ("foursomes", Who.EACH_SIDE, "first_hole_is_tied"),
+        # the partners of the two can still win or lose the hole (Rules 23.2a and 23.9a(1))
+        ("four_ball", Who.EACH_PLAYER, "partner_plays_hole_on"),
+    ],
+)
+def test_of_sides_that_are_both_off_time_each_bears_the_penalty(
+    sides: str, who: Who, note: str, day: date
+) -> None:
+    """Rules 22.2 and 23.9a(1): one ball of a side loses the hole for it, one of two balls does not."""
+    told = {**LATE, "minutes_off": 4, "opponent_off_time_too": "yes", "both_partners_present": "no"}
+    facts = {**told, "sides": sides}
+    found = marram.rule("started_off_time", facts, played_on=day, form_of_play="match_play")
+
+    assert isinstance(found, Ruling)
+    assert [(one.kind, one.who) for one in found.penalties] == [(PenaltyKind.GENERAL, who)]
+    tied = {"first_hole_is_tied", "partner_plays_hole_on"}
+    assert tied & {*found.notes} == {note}

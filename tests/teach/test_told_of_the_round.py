@@ -5,7 +5,9 @@ from datetime import date
 import pytest
 
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import Ruling
+from marram.rules.penalty import Who, disqualified, general
+from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.apart import is_allowed_too
 from marram.teach.quizzes.saying import said_as_answer
 from marram.teach.situations.situation import Situation, ruled
 from marram.words.telling import telling
@@ -40,3 +42,11 @@ def test_a_hole_out_of_turn_is_corrected_from_the_right_teeing_area() -> None:
     one = Situation("holes_out_of_order", facts, STROKE, day, "Ada", None, found)
 
     assert said_as_answer(one, found, STROKE, by_finding=False).endswith("play from the right teeing area")
+
+
+def test_what_each_side_gets_is_no_wrong_answer_for_one_side() -> None:
+    """Rule 5.3a with Rule 22.2: the side loses the hole, and so does the other; saying it of one of them is not wrong."""
+    both = Ruling().also(general("5.3a", Who.EACH_SIDE)).next(Action.PLAY_ON)
+
+    assert is_allowed_too(both, Ruling().also(general("5.3a", Who.SIDE)).next(Action.PLAY_ON))
+    assert not is_allowed_too(both, Ruling().also(disqualified("5.3a", Who.SIDE)).next(Action.PLAY_ON))

@@ -79,4 +79,6 @@ def foursomes_start(case: Case) -> Ruling:
     if case[both_partners_present]:
         return free("22.4")
     ruling = started_off_time(case).under("22.4")
-    return replace(ruling, penalties=tuple(replace(one, who=Who.SIDE) for one in ruling.penalties))
+    on_sides = {Who.EACH_PLAYER: Who.EACH_SIDE}
+    borne_by = tuple(replace(one, who=on_sides.get(one.who, Who.SIDE)) for one in ruling.penalties)
+    return replace(ruling, penalties=borne_by)

@@ -191,10 +191,16 @@ def penalty_in_four_ball(case: Case, ruling: Ruling) -> Ruling:
         return replace(one, who=shared if _may_concern_others(one) else Who.ONE_PARTNER)
 
     on_side = replace(ruling, penalties=tuple(bearer(one) for one in ruling.penalties))
-    on_side = _put_on_later(case, on_side)
+    on_side = _put_on_later(case, _partners_go_on(on_side))
     if not open_ones:
         return on_side
     return _said(case, on_side, wrong_ball=any(one.citation.startswith("6.3c") for one in open_ones))
+
+
+def _partners_go_on(ruling: Ruling) -> Ruling:
+    """Where two opponents each lose the hole, their partners play it on, so it is not tied by that (Rule 23.9a(1))."""
+    said = {"first_hole_is_tied": "partner_plays_hole_on"}
+    return replace(ruling, notes=tuple(said.get(one, one) for one in ruling.notes))
 
 
 def _put_on_later(_case: Case, ruling: Ruling) -> Ruling:

@@ -149,8 +149,8 @@ def _corrected_at_one_more(right: Ruling, other: Ruling) -> bool:
 
 def _of_one_of_them(right: Ruling, other: Ruling) -> bool:
     """Whether each of several players bears a penalty, and the other ruling says it of one: less, and not wrong."""
-    each = [(one.kind, one.strokes) for one in right.penalties if one.who is Who.EACH_PLAYER]
-    alone = [(one.kind, one.strokes) for one in other.penalties if one.who is Who.PLAYER]
+    each = [(one.kind, one.strokes) for one in right.penalties if one.who in (Who.EACH_PLAYER, Who.EACH_SIDE)]
+    alone = [(one.kind, one.strokes) for one in other.penalties if one.who in (Who.PLAYER, Who.SIDE)]
     steps = {right.action, other.action}
     return bool(each) and each == alone and (len(steps) == 1 or steps <= _ALIKE)
 

@@ -54,6 +54,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     },
     "no_play_zone": {"only_by_unreasonable_choice": frozenset({"yes"})},
     "other_person_acted": {"how_involved": frozenset({"neither"})},
+    "stroke_took_long": {"local_rule_k_3": frozenset({"yes"})},
     "too_many_clubs": {"holes_with_breach": frozenset({"0"})},
     "three_ball_out_of_turn": {"cancelled_in": frozenset({"one"})},
     "wrong_ball_played": {"ball_struck": frozenset({"in_play"})},
@@ -63,6 +64,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
 
 Where a Local Rule names an advice giver, a caddie, a green or a stance on it, what it says is told with it; a Rule that a shared caddie
 broke is told with its penalty; and of two provisional balls one alone is at hand.
+What the other scale of penalties for bad times gives is not told with it (Model Local Rule K-3).
 Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). Where a caddie lifts a ball for relief that the player was not seen to want, whether it is taken is not told (Rule 10.3b). Of a ball off the green that is lifted to help another, the answers would have to say which one is played (Rule 11.3).
 After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 A ball put down in relief or for a stroke played again may have its price, whichever ball it is (Rules 14.3a and 14.6). A club that does not count as added yet has to go out of the bag all the same (Rule 4.1b(1)). A penalty of disqualification left out makes no score too low. Whoever could choose a stroke with which a no play zone does not interfere may play that one. Of what an outsider did, it is not told whether the ball has to be replaced (Rule 9.6).
