@@ -252,7 +252,8 @@ stroke_at_provisional = choice(
 nearer_stroke_at_provisional = yes_no(
     "nearer_stroke_at_provisional",
     "Was the provisional ball played from nearer the hole than the original's estimated spot?",
-    help="Compare distances to the hole. Taking a holed provisional ball from the hole counts like a stroke.",
+    help="Compare distances to the hole. Only a stroke before the original was found, or its place certain, counts; "
+    "taking a holed provisional ball from the hole counts like one.",
     source="18.3c(2)",
     decided_by=DecidedBy.MAP,
 )

@@ -52,6 +52,7 @@ class Spoken(Enum):
     NOT_YET_PLAYED = auto()
     LIFTED_OR_MOVED = auto()
     PUT_BY_CADDIE = auto()
+    OTHER_BALL = auto()
 
 
 _PARTNERS = frozenset({Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER, Who.SIDE})
@@ -96,6 +97,13 @@ _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.NOT_YET_PLAYED: lambda one: any(each.what == "put_relief_right" for each in one.corrections),
     Spoken.LIFTED_OR_MOVED: lambda one: one.action is Action.REPLACE or "go_on_under_that_rule" in one.notes,
     Spoken.PUT_BY_CADDIE: lambda one: any(each.what in _DONE_AGAIN for each in one.corrections),
+    Spoken.OTHER_BALL: lambda one: (
+        one.action is Action.PLAY_OTHER_BALL
+        or (
+            one.action is Action.CORRECT_MISTAKE
+            and any(each.what == "put_relief_right" for each in one.corrections)
+        )
+    ),
 }
 _GONE = frozenset({"lost", "out_of_bounds", "not_found_yet", "in_condition", "moved_by_outside_influence", "in_movable_obstruction", "certain_in_penalty_area", "in_the_hole"})  # fmt: skip
 """What is known of an original ball that is not at hand on the course."""
@@ -116,6 +124,11 @@ _ELSEWHERE = ("bunker", "unplayable")
 _OF_PARTNERS = ("partner", "four_ball", "foursomes", "team", "concession")
 _WITH_OTHERS = frozenset({"ball_marker_in_the_way", "concession", "decided_among_players", "group_over_time", "helping_ball", "hole_or_match_result", "ignored_a_rule", "interfering_ball", "penalty_told", "played_out_of_turn", "shared_caddie_in_breach", "strokes_told"})  # fmt: skip
 """Incidents that tell of another player or the opponent, whatever the answers."""
+_ALTERNATIVE = "alternative_to_stroke_and_distance"
+_NOT_FOUND = frozenset({"ball_not_found", _ALTERNATIVE})
+"""Incidents of a ball that is not there to be played as it lies."""
+_GONE_IS_TOLD = frozenset({"accumulated_loose_impediments", _ALTERNATIVE})
+"""Incidents with answers enough for a provisional ball that is told to be lost to stay out of them."""
 _PROVISIONAL_IN_NAME, _TEEING_RULE = "provisional", "6"
 
 
@@ -161,14 +174,19 @@ def _is_there(what: Spoken, one: Situation) -> bool:
     told = one.facts
     provisional = told.get("provisional_state", "")
     if what is Spoken.PROVISIONAL:
+        if one.incident in _GONE_IS_TOLD and provisional in ("lost_or_out", "both_lost_or_out"):
+            return False
         return provisional not in ("", "not_played") or _PROVISIONAL_IN_NAME in one.incident
     if what is Spoken.SECOND_PROVISIONAL:
-        return provisional in ("second_found", "both_lost_or_out")
+        there = ("second_found",) if one.incident in _GONE_IS_TOLD else ("second_found", "both_lost_or_out")
+        return provisional in there
     if what is Spoken.ORIGINAL:
         return told.get("original_ball") not in _GONE
     if what is Spoken.BALL_AT_HAND:
         missing = any(told.get(name) in tokens for name, tokens in _NOT_AT_HAND.items())
-        return not missing and one.incident != "ball_not_found"
+        return not missing and one.incident not in _NOT_FOUND
+    if what is Spoken.OTHER_BALL:
+        return one.incident != _ALTERNATIVE or told.get("alternative_ball_dropped") == "yes"
     if what is Spoken.ANOTHER_PLAYER:
         tokens = [str(each) for each in told.values()]
         return one.incident in _WITH_OTHERS or any(

@@ -9,6 +9,7 @@ from marram.rules.penalty import Who
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, step_families
 from marram.teach.quizzes.believable import offers_free_relief
+from marram.teach.quizzes.ways_back import ways_back
 from marram.teach.situations.situation import Situation
 from marram.words.headline import choices, headline, next_words, total_words
 from marram.words.messages import say, term
@@ -36,6 +37,12 @@ FURTHER_RELIEF = frozenset({"dropped_in_penalty_area"})
 """Incidents that ask for further relief, which costs more than the relief under way: not its price in all (Rule 17.2a)."""
 SAID_WITH_FINDING = frozenset({"swing_in_doubt"})
 """Incidents of which an answer says what is found as well: whether it was a stroke is what is asked."""
+ALTERNATIVE = "alternative_to_stroke_and_distance"
+"""The incident of Model Local Rule E-5: "the other ball" of an answer is the one dropped under it."""
+_OF_ALTERNATIVE = {"put_relief_right": "drop_as_local_rule_asks"}
+"""What is put right with such a ball."""
+_NAMES_WHAT_IS_TAKEN = frozenset({ALTERNATIVE, "accumulated_loose_impediments"})
+"""Incidents of a ball not found, whose answers say which relief there is: to go back, or to drop under the Local Rule."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -79,10 +86,15 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if "go_on_under_that_rule" in ruling.notes:
         then = text("quizzes.goes_elsewhere")
     if then and ruling.action is Action.CORRECT_MISTAKE and len(ruling.corrections) == 1:
-        in_short = IN_SHORT.get(ruling.corrections[0].what)
+        short = {**IN_SHORT, **_OF_ALTERNATIVE} if one.incident == ALTERNATIVE else IN_SHORT
+        in_short = short.get(ruling.corrections[0].what)
         then = text(f"quizzes.{in_short}") if in_short else then
         if "first_ball_counts_second_ignored" in ruling.notes:
             then = text("quizzes.hole_out_first")
+    if then and one.incident == ALTERNATIVE and ruling.action is Action.PLAY_OTHER_BALL:
+        then = text("quizzes.dropped_under_local_rule")
+    if then and one.incident in _NAMES_WHAT_IS_TAKEN:
+        then = ways_back(ruling) or then
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
         then = text(f"quizzes.{_taken_away(ruling)}")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):

@@ -129,6 +129,8 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "area_of_ball": frozenset({"putting_green"}),
         "interference": frozenset({"ball_above_ground"}),
     },
+    "ground_beside_obstruction": {"interference": frozenset({"ball_above_ground", "out_of_bounds_only"})},
+    "turf_seam": {"area_of_ball": frozenset({"bunker"})},
     "marker_changed_or_missing": {"who_kept_score": frozenset({"partner"})},
     "mobility_device": {
         "handling_allowed": frozenset({"yes"}),

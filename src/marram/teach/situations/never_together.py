@@ -51,6 +51,18 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     {"local_rule_a_4": frozenset({"yes"}), "local_rule_a_4_2": frozenset({"yes"})},
     # What stands at the ball, the stance or the swing is within reach.
     {"stand_within_reach": frozenset({"no"}), "stand_interference": frozenset({"both", "physical"})},
+    # The line of sight runs from the ball to the hole, whatever stroke is chosen (Model Local Rule F-23).
+    {
+        "stand_interference": frozenset({"line_of_sight", "both"}),
+        "only_by_unreasonable_choice": frozenset({"yes"}),
+    },
+    # Sand has no trench covered with grass in it; and one Committee does not give with one Local Rule what another takes.
+    {
+        "temporary_line_thing": frozenset({"covered_trench"}),
+        "area_of_ball": frozenset({"bunker"}),
+        "interference": frozenset({"ball", "ball_above_ground"}),
+    },
+    {"stance_left_out": frozenset({"no"}), "condition_named_without_stance": frozenset({"yes"})},
     # What is tested for being loose is a natural object, and no ground; tee-markers are under no club and no foot.
     {
         "preparing_how": frozenset({"testing_whether_loose"}),

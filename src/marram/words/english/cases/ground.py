@@ -1,6 +1,17 @@
 """Ground, bunkers and greens: one case told of each fact."""
 
 CASES: dict[str, str] = {
+    "flooded_bunker/bunker_taken_out_of_play.yes": "The Committee had marked the whole bunker as ground under repair.",
+    "obstruction_near_green/obstruction_on_line.yes": "The sprinkler head was on the line of play.",
+    "obstruction_near_green/obstruction_on_line.no": "The sprinkler head was not on the line of play.",
+    "unusual_damage/ground_marked_under_repair.yes": "The damaged ground was marked as ground under repair.",
+    "unusual_damage/ground_marked_under_repair.no": "The damaged ground was not marked as ground under repair.",
+    "ground_beside_obstruction/ground_tied_to_obstruction.yes": "A white line joins the ground under repair to the path.",
+    "ground_beside_obstruction/ground_tied_to_obstruction.no": "No white line joins the ground under repair to the path.",
+    "accumulated_loose_impediments/certain_in_accumulation.yes": "It is virtually certain that the ball lies in the leaves.",
+    "accumulated_loose_impediments/certain_in_accumulation.no": "It is not virtually certain that the ball lies in the leaves.",
+    "road_or_path/way_artificially_surfaced.yes": "The path had an artificial surface.",
+    "road_or_path/way_artificially_surfaced.no": "The path had no artificial surface.",
     "in_the_way.animal_hole": "It was a hole dug by an animal.",
     "in_the_way.unmarked_ground": "It was bare ground, neither marked nor declared as ground under repair.",
     "thing_in_the_way.boundary_object": "In the way was a boundary fence.",

@@ -12,8 +12,6 @@ CASES: dict[str, str] = {
     "teed_on.ground_or_tee": "The ball was played from a heap of sand.",
     "why_substituted.taking_relief": "{player} was taking relief by dropping a ball.",
     "practised_at_last_green.yes+putt_or_chip_nearby.yes": "",
-    "temporary_line_thing.fixed": "In the way was a cable that cannot easily be moved without damage.",
-    "temporary_line_thing.movable": "In the way was a cable that can easily be moved without damage.",
     "moved_by_nature_to.same_area": "Wind then moved it, and it stayed in the same area of the course.",
     "moved_by_nature_to.penalty_area": "Wind then took it into a penalty area.",
     "moved_by_nature_to.another_area": "Wind then took it into another area of the course, no penalty area.",

@@ -12,7 +12,7 @@ TOLD: dict[str, str] = {
     "clearly_hoof_damage.yes": "It can be seen clearly that hooves made the damage.",
     "clearly_hoof_damage.no": "It cannot be seen clearly that hooves made the damage.",
     "declared_on_the_spot.yes": "A referee declared this unusual damage ground under repair.",
-    "declared_on_the_spot.no": "Nobody of the Committee declared this damage ground under repair.",
+    "declared_on_the_spot.no": "Nobody on the Committee declared this damage ground under repair.",
     "dung_of_animal_named.yes": "It was dung of a kind of animal that the Local Rule names.",
     "dung_of_animal_named.no": "It was not dung of a kind of animal that the Local Rule names.",
     "ground_marked_under_repair.yes": "The damaged ground was marked, or named in the notice, as ground under repair.",

@@ -11,7 +11,7 @@ TOLD: dict[str, str] = {
     "lifted_from_hole_first.no": "The provisional ball had not been taken out of the hole yet.",
     "lifted_to_play_again.yes": "When lifting the ball, {player} already meant to play again from the previous spot.",
     "lifted_to_play_again.no": "When lifting the ball, {player} did not yet mean to play again from the previous spot.",
-    "nearer_stroke_at_provisional.yes": "The provisional ball had been played once more, from nearer the hole than where the original was estimated to be.",
+    "nearer_stroke_at_provisional.yes": "The provisional ball had been played once more, from nearer the hole than where the original was estimated to be, before it was certain what had become of the original.",
     "nearer_stroke_at_provisional.no": "The provisional ball had not been played from nearer the hole than where the original was estimated to be.",
     "provisional_became_in_play.yes": "The provisional ball then became the ball in play; the stroke for stroke and distance is counted apart.",
     "provisional_became_in_play.no": "The original ball was found in time, and stayed the ball in play.",
