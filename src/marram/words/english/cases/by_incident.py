@@ -18,6 +18,8 @@ CASES: dict[str, str] = {
     "group_over_time/opening+local_rule_k_1.no+local_rule_k_4.no": "The group of {player} took long for its holes and fell behind, but no player delayed play unreasonably, and no pace of play policy is in force.",
     "group_over_time/over_policy_time.no": "The group was behind the group in front by more than the Local Rule allows, but not over the time limit that the Local Rule sets.",
     "group_over_time/delay_excused.yes": "The Committee finds that the group had lost its time by waiting for a ruling.",
+    "placed_for_wheeled_device/opening+uses_wheeled_device.no": "{player}, who has lost a leg and walks on crutches, wants to place the ball where it is within reach.",
+    "placed_for_wheeled_device/uses_wheeled_device.no": "",
     "rode_during_round/ride_allowed.yes": "The ride was back to where the last stroke had been made, under stroke and distance.",
     "shoes_worn/opening+local_rule_g_7.no": "{player} has made strokes in shoes with metal spikes.",
     "water_swept_from_green/swept_as_allowed.yes": "A greenkeeper, whom the Local Rule lets sweep, did it across the line of play and a fair distance past the hole.",

@@ -88,6 +88,6 @@ CASES: dict[str, str] = {
     "lie_before_moving.on_under_or_against": "Before it was moved, the ball lay under a bush.",
     "foot_on_line.yes": "There was a foot on each side of the line of play.",
     "stance_to_spare_other_line.yes": "That stance was taken to keep off another player's line of play.",
-    "on_mat.moved_by_accident": "The mat was moved by accident before the stroke, and the ball with it.",
+    "on_mat.moved_by_accident": "The ball had been put on a mat, which was moved by accident before the stroke, and the ball with it.",
     "mat_required_here.no": "The ball lay in grass longer than fairway height.",
 }
