@@ -115,3 +115,10 @@ def test_of_a_moved_ball_it_is_told_what_was_certain_before_the_stroke_at_it() -
     told = " ".join(telling("moved_ball_not_replaced", facts, "Mara", FormOfPlay.MATCH_PLAY))
     assert "Before that stroke it was virtually certain" in told
     assert "either the opponent or a spectator" in told
+
+
+def test_of_a_ball_lifted_to_help_another_only_a_match_is_asked_about() -> None:
+    """Rule 11.3: which of the two balls is played as it lies, no answer says; in a match the hole is lost."""
+    facts = {"meant_to_affect_ball": "yes", "moved_in_path": "ball_off_green"}
+    assert gives_itself_away(_situation("helped_ball_in_motion", facts))
+    assert not gives_itself_away(_situation("helped_ball_in_motion", facts, FormOfPlay.MATCH_PLAY))

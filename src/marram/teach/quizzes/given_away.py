@@ -42,7 +42,6 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "decided_among_players": {"referee_assigned": frozenset({"yes"})},
     "foursomes_whose_turn": {"turn_after": frozenset({"start_of_hole"})},
     "helped_in_stroke": {"help_in_stroke": frozenset({"ended_before_stroke"})},
-    "helped_ball_in_motion": {"moved_in_path": frozenset({"ball_off_green"})},
     "hole_completed": {"how_hole_ended": frozenset({"holed"})},
     "hole_score_wrong": {"why_too_low": frozenset({"penalty_is_disqualification"})},
     "ignored_a_rule": {"knew_it_applied": frozenset({"no"})},
@@ -65,7 +64,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
 Where a Local Rule names an advice giver, a caddie, a green or a stance on it, what it says is told with it; a Rule that a shared caddie
 broke is told with its penalty; and of two provisional balls one alone is at hand.
 What the other scale of penalties for bad times gives is not told with it (Model Local Rule K-3).
-Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). Where a caddie lifts a ball for relief that the player was not seen to want, whether it is taken is not told (Rule 10.3b). Of a ball off the green that is lifted to help another, the answers would have to say which one is played (Rule 11.3).
+Where a stroke is cancelled in one of two matches, two balls are played on (Rule 21.4b), which no answer says. Whether relief goes on that a caddie decided on, the player has yet to say. Where nobody knew of a penalty, that of the Rule itself still stands, and which that was is not told (Rule 1.3b(1)). What a referee of the match decides is not told either (Rule 20.1b(1)). Where a caddie lifts a ball for relief that the player was not seen to want, whether it is taken is not told (Rule 10.3b).
 After relief under a Rule that did not apply, what is right hangs on which Rule does, and that is not told (Rule 14.5b(3)).
 A ball put down in relief or for a stroke played again may have its price, whichever ball it is (Rules 14.3a and 14.6). A club that does not count as added yet has to go out of the bag all the same (Rule 4.1b(1)). A penalty of disqualification left out makes no score too low. Whoever could choose a stroke with which a no play zone does not interfere may play that one. Of what an outsider did, it is not told whether the ball has to be replaced (Rule 9.6).
 """
@@ -79,6 +78,10 @@ _TOLD_TOGETHER: tuple[Mapping[str, frozenset[str]], ...] = (
 """Answers that leave a price open together: relief from a penalty area has its own (Rule 17.1d)."""
 _UNTOLD_IN_MATCH = frozenset({"mistake_not_corrected"})
 """Incidents of which too little is told in a match: which mistake it was, and so whether the hole is lost by it."""
+_UNTOLD_BUT_IN_MATCH: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "helped_ball_in_motion": {"moved_in_path": frozenset({"ball_off_green"})}
+}
+"""By incident: answers of which, unless the hole is lost, it would have to be said which of two balls is played as it lies (Rule 11.3)."""
 _MAY_GIVE_UP = frozenset({FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY, FormOfPlay.STABLEFORD})
 """Forms of play in which whoever has not holed out may go on or stop, so that whether the hole is over is up to the player (Rule 6.5)."""
 _GIVEN_UP = {"balls_after_wrong_place": "corrected_ball_only", "next_hole_started": "no"}
@@ -110,7 +113,13 @@ def gives_itself_away(one: Situation) -> bool:
         all(str(one.facts.get(name)) in tokens for name, tokens in each.items()) for each in _TOLD_TOGETHER
     ):
         return True
-    told = (_TOLD_WITH, _TOLD_WITH_INCIDENT.get(one.incident, {}), _DENIED.get(one.incident, {}))
+    out_of_match = {} if one.form is FormOfPlay.MATCH_PLAY else _UNTOLD_BUT_IN_MATCH.get(one.incident, {})
+    told = (
+        _TOLD_WITH,
+        _TOLD_WITH_INCIDENT.get(one.incident, {}),
+        _DENIED.get(one.incident, {}),
+        out_of_match,
+    )
     return any(str(one.facts.get(name)) in tokens for each in told for name, tokens in each.items())
 
 

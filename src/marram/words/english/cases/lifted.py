@@ -13,8 +13,8 @@ _WHY_LIFTED = {
     "cleaned_when_lifted.yes": "The lifted ball was wiped clean all over.",
     "after_lifting.goes_elsewhere+area_of_ball.penalty_area": "It was done without marking the spot, and penalty area relief is to be taken.",
     "after_lifting.went_elsewhere+area_of_ball.penalty_area": "It was done without marking the spot, and penalty area relief has been taken.",
-    "after_lifting.goes_elsewhere": "It was done without marking the spot, and free relief from an artificial path is to be taken.",
-    "after_lifting.went_elsewhere": "It was done without marking the spot, and free relief from an artificial path has been taken.",
+    "after_lifting.goes_elsewhere": "It was done without marking the spot, and free relief from an immovable obstruction is to be taken.",
+    "after_lifting.went_elsewhere": "It was done without marking the spot, and free relief from an immovable obstruction has been taken.",
 }
 """Facts of a ball that a Rule allows to be lifted: to identify it (Rule 7.3), or to take relief, where no spot need be marked (Rule 14.1a)."""
 
@@ -56,7 +56,7 @@ CASES: dict[str, str] = {
     "moved_ball_not_replaced/what_moved_ball.one_of_these+form.match_play": "It is certain that either the opponent or a spectator moved the ball, but not which.",
     "moved_ball_not_replaced/what_moved_ball.one_of_these": "It is certain that either a spectator or another player moved the ball, but not which.",
     "moved_ball_not_replaced/lifted_and_replaced_on_green.no": "The ball did not lie on the putting green then.",
-    "moved_ball_not_replaced/put_in_play_by_hand.yes": "{player} had put this ball in play by dropping it, and had made no stroke since.",
+    "moved_ball_not_replaced/put_in_play_by_hand.yes": "It was the first stroke since {player} had put this ball in play by dropping it.",
     "moved_ball_not_replaced/put_in_play_by_hand.no": "Until the wind moved it, the ball had lain where it came to rest after a stroke.",
     "serious_breach.uncertain": "{player} could not tell whether the wrong place gave a significant advantage.",
     "dropping_zone_provided.no": "There was no dropping zone for this spot, only for others.",
