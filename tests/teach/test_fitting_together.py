@@ -272,7 +272,7 @@ def test_what_was_put_right_and_what_is_free_are_no_wrong_answers() -> None:
     """Rule 6.3c(1), once corrected; Rule 15.2b, whose relief is free, or for a stroke under stroke and distance."""
     right = general_penalty("6.3c(1)").next(Action.PLAY_ON)
     put_right = general_penalty("6.3c(1)").correct(
-        "correct_with_ball_in_play", Deadline.BEFORE_NEXT_HOLE, general("6.3c(1)")
+        "correct_by_playing_original", Deadline.BEFORE_NEXT_HOLE, general("6.3c(1)")
     )
     assert is_allowed_too(right, put_right.next(Action.CORRECT_MISTAKE))
     assert not is_allowed_too(put_right.next(Action.CORRECT_MISTAKE), right)

@@ -78,6 +78,14 @@ def test_playing_on_is_said_of_all_answers_or_of_none_beside_penalties_alone() -
         ("stroke_took_long", "policy_penalty", {"one_stroke", "general", "disqualification"}),
         ("scorecard_fault", "conduct_finding", {"disqualified", "no_disqualification"}),
         ("mistake_in_relief_noticed", "mistake_in_relief", {"drop_again", "wrong_rule"}),
+        ("stopped_play", "stop_reason", {"suspended"}),
+        ("ball_when_play_stopped", "ball_when_stopped", {"left_in_place"}),
+        ("played_after_suspension", "playing_on_justified", {"yes"}),
+        ("resumed_off_time", "ready_on_resumption", {"yes"}),
+        ("tee_marker_moved", "tee_marker", {"missing"}),
+        ("object_put_in_position", "meant_for_later_play", {"no"}),
+        ("anothers_conditions_altered", "deliberate_act", {"none_of_these"}),
+        ("identifying_ball", "how_identified", {"seen_to_come_to_rest"}),
     ],
 )
 def test_nothing_is_asked_where_the_answer_is_told(incident: str, fact: str, tokens: set[str]) -> None:
@@ -112,6 +120,21 @@ def test_nobody_has_to_hole_out_where_each_hole_is_scored_alone() -> None:
         ("ball_moved_in_search", {"opponent_act": "conceded_stroke"}, MATCH),
         ("ground_altered", {"preparing_how": "testing_whether_loose", "alteration": "surface"}, STROKE),
         ("fixed_object_moved", {"preparing_how": "grounding_club", "fixed_object": "tee_marker"}, STROKE),
+        (
+            "fixed_object_moved",
+            {"preparing_how": "grounding_club", "fixed_object": "immovable_or_boundary"},
+            STROKE,
+        ),
+        ("fixed_object_moved", {"preparing_how": "taking_stance", "fixed_object": "tee_marker"}, STROKE),
+        ("conditions_worsened", {"worsened_by": "natural_forces", "alteration": "surface"}, STROKE),
+        ("conditions_worsened", {"worsened_by": "natural_forces", "alteration": "dew_frost_water"}, STROKE),
+        (
+            "ball_moved_by_natural_forces",
+            {"put_in_play_by_hand": "yes", "lifted_and_replaced_on_green": "no"},
+            STROKE,
+        ),
+        ("ball_may_have_moved", {"opponent_act": "conceded_stroke"}, MATCH),
+        ("ball_moved_in_search", {"area_of_ball": "putting_green"}, MATCH),
         # "may not do", "knew it was a breach": no Rule allowed it, and it was no accident (Rule 1.3c(1))
         ("other_person_acted", {"handling_allowed": "yes"}, STROKE),
         ("other_person_acted", {"movement_accidental": "yes"}, STROKE),

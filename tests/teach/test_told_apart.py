@@ -17,6 +17,7 @@ from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.sampling import situations
 from marram.teach.situations.situation import Situation, ruled
 from marram.words.headline import costs_something
+from marram.words.telling import telling
 
 STROKE, MATCH = FormOfPlay.STROKE_PLAY, FormOfPlay.MATCH_PLAY
 FREE = ReliefOption(ReliefKind.FREE, "16.1b", Reference.NEAREST_POINT, 1, ())
@@ -166,6 +167,32 @@ def test_whoever_was_excused_may_stop_as_well() -> None:
     stop = Ruling().under("5.7b(2)").next(Action.STOP_PLAY).note("hole_finished_now_stop")
     assert is_allowed_too(excused, stop)
     assert not is_allowed_too(stop, excused)
+
+
+def test_whoever_plays_on_does_so_with_the_ball_in_play_and_on_the_next_hole() -> None:
+    """A substituted ball is the ball in play (Rule 6.3b(2)); after a hole that was completed, play goes on at the next (Rule 6.5)."""
+    on, over = Ruling().next(Action.PLAY_ON), Ruling().next(Action.HOLE_OVER)
+    substituted = Ruling().under("6.3b(2)").next(Action.PLAY_OTHER_BALL).note("go_on_with_substituted_ball")
+    assert is_allowed_too(substituted, on)
+    assert not is_allowed_too(Ruling().under("18.3c").next(Action.PLAY_OTHER_BALL), on)
+    assert is_allowed_too(over, on)
+    assert not is_allowed_too(over.note("hole_is_completed"), on.note("hole_goes_on"))
+
+
+def test_what_was_done_and_in_doing_what_is_told_at_once() -> None:
+    """Nobody asks at which moment it was, and a thing that was moved has a name."""
+    asked = {"fixed_object": "immovable_or_boundary", "original_object_back": "no", "preparing_how": "searching", "actions_reasonable": "no"}  # fmt: skip
+    said = telling("fixed_object_moved", in_order(asked), "Pella", STROKE)
+    assert said[0] == "In searching for the ball Pella bent the wire of a fixed fence near it."
+    assert said[1:] == (
+        "What was done was more than was reasonable for searching for the ball.",
+        "What had been moved was not put back before the stroke.",
+    )
+    worsened = {"worsened_by": "player_or_authorised", "improved_what_was_worsened": "yes", "conditions_improved": "yes"}  # fmt: skip
+    assert telling("conditions_worsened", worsened, "Pella", STROKE)[1:3] == (
+        "The conditions were worsened by the player's caddie, whose foot left a print there.",
+        "Pella had already smoothed that over.",
+    )
 
 
 def test_what_a_sentence_speaks_of_is_told_before_it() -> None:

@@ -90,9 +90,9 @@ def played_after_normal_suspension(case: Case) -> Ruling:
 
 @provision("5.7b")
 def disqualified_unless_justified(case: Case, citation: str) -> Ruling:
-    """The Committee may find that failing to stop was justified."""
+    """The Committee may find that failing to stop was justified; play is still suspended."""
     if case[playing_on_justified]:
-        return free("5.7b Exception").under(citation)
+        return stay_stopped("5.7b Exception").under(citation)
     return out("5.7b").under(citation)
 
 

@@ -28,6 +28,8 @@ _OF_SIDE = frozenset({Who.SIDE, Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PAR
 """Those who bear a penalty among partners: one that names nobody may be any of theirs."""
 _AT_ONE_MORE = "correct_wrong_ball_when_lost"
 """The correction that costs a stroke itself: a wrong ball where the right one is lost (Rules 6.3c(1) and 18.2b)."""
+_IN_PLAY = frozenset({"correct_with_ball_in_play", "go_on_with_substituted_ball"})
+"""The ball to be gone on with is the ball in play: whoever plays on does so with that one (Rules 6.3b(2) and 6.3c(1))."""
 _UNDER_WAY = frozenset({Action.GO_ON_WITH_RELIEF, Action.TAKE_RELIEF})
 """Relief that is taken, and relief that is gone on with."""
 _BY_HAND = frozenset({Action.DROP, Action.PLACE})
@@ -61,6 +63,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return False
     if "first_ball_counts_second_ignored" in right.notes and other.action in _ALIKE:
         return True  # whoever gave that ball up plays it out (Rule 14.7b(1))
+    if _is_playing_on(right, other):
+        return True
     if "use_ball_on_list" in right.notes and other.action is Action.CORRECT_MISTAKE:
         return True  # a ball that must not be used is put aside for another (Model Local Rule G-3)
     if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
@@ -93,6 +97,16 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
     if _is_the_free_part(right, other):
         return True
     return taken <= offered if right.action is _CHOICE else taken < offered
+
+
+def _is_playing_on(right: Ruling, other: Ruling) -> bool:
+    """Whether playing on says it too: with the ball that is in play, or on the next hole once it is known that this one is over."""
+    steps = {right.action, other.action}
+    if steps == _HOLE_ENDS:
+        return not {finding_of(right), finding_of(other)} <= _WHETHER_OVER
+    return other.action is Action.PLAY_ON and not _IN_PLAY.isdisjoint(
+        (*right.notes, *(each.what for each in right.corrections))
+    )
 
 
 def _is_the_free_part(right: Ruling, other: Ruling) -> bool:

@@ -19,6 +19,7 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "advice_exchanged": {"advice_to_or_from": frozenset({"advice_giver"})},
     "ball_marker_in_the_way": {"marker_in_the_way": frozenset({"moved_and_back"})},
     "ball_not_found": {"provisional_state": frozenset({"second_found"})},
+    "ball_when_play_stopped": {"ball_when_stopped": frozenset({"left_in_place"})},
     "caddie_against_local_rule": {
         "local_rule_h_1_1": frozenset({"no"}),
         "local_rule_h_1_2": frozenset({"no"}),
@@ -87,18 +88,60 @@ _MAY_GIVE_UP = frozenset({FormOfPlay.MAXIMUM_SCORE, FormOfPlay.PAR_BOGEY, FormOf
 _GIVEN_UP = {"balls_after_wrong_place": "corrected_ball_only", "next_hole_started": "no"}
 """The ball that counts was given up, and has to be holed out only by whoever wants a score (Rules 14.7b(1) and 3.3c)."""
 _DENIED: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "anothers_conditions_altered": {"deliberate_act": frozenset({"none_of_these"})},
     "card_handicap_wrong": {"handicap_shown": frozenset({"right"})},
+    "fixed_object_moved": {"meant_for_later_play": frozenset({"no"})},
     "green_tested": {"green_test": frozenset({"otherwise"})},
+    "ground_altered": {"meant_for_later_play": frozenset({"no"})},
     "helping_ball": {"area_of_ball": frozenset({"bunker", "general_area", "penalty_area", "teeing_area"})},
     "no_play_zone": {"no_play_zone_interference": frozenset({"none"})},
+    "object_put_in_position": {"meant_for_later_play": frozenset({"no"})},
+    "own_conditions_altered": {"deliberate_act": frozenset({"none_of_these"})},
+    "played_after_suspension": {"playing_on_justified": frozenset({"yes"})},
     "practised_before_round": {"within_practice_limits": frozenset({"yes"})},
+    "resumed_off_time": {
+        "committee_ordered_play": frozenset({"no"}),
+        "exceptional_circumstances": frozenset({"yes"}),
+        "playing_on_justified": frozenset({"yes"}),
+        "ready_on_resumption": frozenset({"yes"}),
+    },
     "shoes_worn": {"shoes_barred": frozenset({"no"})},
     "stood_across_line": {"foot_on_line": frozenset({"no"})},
+    "stopped_play": {"stop_reason": frozenset({"suspended"})},
     "strokes_told": {"strokes_right": frozenset({"yes"})},
+    "tee_marker_moved": {"tee_marker": frozenset({"missing"})},
     "unreasonable_delay": {"delay_reasonable": frozenset({"yes"})},
     "zone_beyond_boundary": {"zone_beyond_boundary_interferes": frozenset({"no"})},
 }
-"""By incident: answers by which what it is about did not happen, so that everybody knows that nothing is penalised."""
+"""By incident: answers by which what it is about did not happen, or is excused, so that everybody knows that nothing is penalised."""
+_REPLACED_AND_BLOWN_IN: Mapping[str, frozenset[str]] = {
+    "new_place": frozenset({"in_the_hole"}),
+    "put_in_play_by_hand": frozenset({"yes"}),
+}
+_LEFT_OPEN: Mapping[str, tuple[Mapping[str, frozenset[str]], ...]] = {
+    "another_ball_put_in_play": (
+        {
+            "balls_after_wrong_place": frozenset({"corrected_ball_only"}),
+            "serious_breach": frozenset({"no"}),
+        },
+    ),
+    "ball_may_have_moved": (_REPLACED_AND_BLOWN_IN,),
+    "ball_moved_by_natural_forces": (_REPLACED_AND_BLOWN_IN,),
+    "ball_moved_during_swing": (_REPLACED_AND_BLOWN_IN,),
+    "identifying_ball": (
+        {"how_identified": frozenset({"seen_to_come_to_rest"})},
+        {"how_identified": frozenset({"identifying_mark"}), "identical_ball_there": frozenset({"no"})},
+        {"own_two_balls_alike": frozenset({"yes"}), "local_rule_e_5": frozenset({"yes"})},
+    ),
+    "played_out_of_turn": ({"opponent_on_cancelling": frozenset({"undecided"})},),
+}
+"""By incident: answers that together leave more than one answer, or none but the right one.
+
+Whoever gives up a ball played from a wrong place, though the breach was not serious, has still to hole out with it; what the other ball
+comes to, the Rules do not say (Rule 14.7b(1)). Nor do they say of a ball that was put down, and that wind took into the hole, that the
+hole is another area of the course (Rule 9.3 Exception 2). A stroke out of turn that may still be cancelled neither stands nor does not.
+Where a ball is known by its mark, or was seen to come to rest, nothing is in question.
+"""
 
 
 def gives_itself_away(one: Situation) -> bool:
@@ -110,7 +153,8 @@ def gives_itself_away(one: Situation) -> bool:
     if one.incident == "hole_completed" and one.form in _MAY_GIVE_UP:
         return True
     if any(
-        all(str(one.facts.get(name)) in tokens for name, tokens in each.items()) for each in _TOLD_TOGETHER
+        all(str(one.facts.get(name)) in tokens for name, tokens in each.items())
+        for each in (*_TOLD_TOGETHER, *_LEFT_OPEN.get(one.incident, ()))
     ):
         return True
     out_of_match = {} if one.form is FormOfPlay.MATCH_PLAY else _UNTOLD_BUT_IN_MATCH.get(one.incident, {})

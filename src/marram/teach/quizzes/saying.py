@@ -17,6 +17,7 @@ from marram.words.penalties import penalties_in_short
 from marram.words.texts import capital, text
 
 IN_SHORT = {
+    "correct_with_ball_in_play": "with_ball_in_play",
     "correct_wrong_ball_when_lost": "under_stroke_and_distance",
     "put_relief_right": "put_down_right",
 }

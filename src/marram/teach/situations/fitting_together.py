@@ -64,7 +64,18 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
     "animal_damage": {"area_of_ball": frozenset({"putting_green"})},
     "ball_limited": {"breach_when": frozenset({"between_holes"})},
     "ball_dislodged_from_tree": {"area_of_ball": frozenset({"putting_green", "teeing_area"})},
-    "ball_may_have_moved": {"handling_allowed": frozenset({"yes"})},
+    "ball_may_have_moved": {
+        "handling_allowed": frozenset({"yes"}),
+        "opponent_act": frozenset(
+            {
+                "at_players_request",
+                "conceded_hole_or_match",
+                "conceded_stroke",
+                "lifted_as_own",
+                "lifted_or_moved_on_purpose",
+            }
+        ),
+    },
     "ball_moved_by_opponent": {
         "area_of_ball": frozenset({"teeing_area"}),
         "opponent_cause_known": frozenset({"no"}),
@@ -93,7 +104,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "while_searching": frozenset({"yes"}),
     },
     "ball_moved_in_search": {
-        "area_of_ball": frozenset({"teeing_area"}),
+        "area_of_ball": frozenset({"putting_green", "teeing_area"}),
         "handling_allowed": frozenset({"yes"}),
         "while_searching": frozenset({"no"}),
         "opponent_act": frozenset(
@@ -106,7 +117,10 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "local_rule_e_1_3": frozenset({"yes"}),
     },
     "balls_found_exchanged": {"exchange_of_balls": frozenset({"only_the_player"})},
-    "conditions_worsened": {"altered_place": frozenset({"own_teeing_area"})},
+    "conditions_worsened": {
+        "alteration": frozenset({"dew_frost_water"}),
+        "altered_place": frozenset({"own_teeing_area"}),
+    },
     "dropped_where_lost": {"local_rule_e_5": frozenset({"yes"})},
     "four_ball_penalty": {"holes_with_breach": frozenset({0, "0"})},
     "hoof_damage": {

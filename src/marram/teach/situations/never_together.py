@@ -81,6 +81,7 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
                 "placing_feet",
                 "backswing",
                 "stroke",
+                "taking_stance",
                 "removing_loose_or_movable",
                 "bunker_care_after_play",
             }
@@ -91,6 +92,14 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "preparing_how": frozenset({"bunker_care_after_play"}),
         "altered_place": frozenset({"own_teeing_area", "putting_green", "elsewhere"}),
     },
+    # By a lightly grounded club no wire is bent, and what came off in the test is not back where it had grown.
+    {"preparing_how": frozenset({"grounding_club"}), "fixed_object": frozenset({"immovable_or_boundary"})},
+    {"natural_object_returned": frozenset({"no"}), "original_object_back": frozenset({"yes"})},
+    # Wind blows sand and presses nothing down; what a caddie trod down on the green is damage that may be repaired.
+    {"worsened_by": frozenset({"natural_forces"}), "alteration": frozenset({"surface"})},
+    {"worsened_by": frozenset({"player_or_authorised"}), "was_damage_on_green": frozenset({"no"})},
+    # A ball put down since has been lifted.
+    {"put_in_play_by_hand": frozenset({"yes"}), "lifted_and_replaced_on_green": frozenset({"no"})},
     # The surface of a bunker is touched at the ball only by a ball that lies in it, and on the green no ball is searched for.
     {
         "altered_place": frozenset({"bunker"}),

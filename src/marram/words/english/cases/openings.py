@@ -105,4 +105,12 @@ CASES: dict[str, str] = {
     "road_or_path/opening": "There is a path near {player}'s ball.",
     "partner_acted_on_ball/opening": "In Four-Ball {player}'s partner did something to {player}'s ball.",
     "placed_for_wheeled_device/opening+local_rule_m_1.no": "{player}, who plays from a wheelchair, wants to place the ball where it is within reach.",
+    "relief_ball_moved_by_nature/opening": "{player} dropped a ball in taking relief.",
+    "played_on_after_hole/opening+knew_hole_completed.yes": "{player} made a further stroke after the hole was completed.",
+    "balls_found_exchanged/opening+form.match_play": "{player} and the opponent finished a hole with each other's ball.",
+    "tee_marker_moved/opening+tee_marker.missing": "One of the tee-markers was missing when {player} was about to play from the teeing area.",
+    "tee_marker_moved/tee_marker.missing": "",
+    "tee_marker_moved/opening+about_to_play_from_tee.yes": "Before the stroke {player} moved a tee-marker of the teeing area that {player} was about to play from.",
+    "tee_marker_moved/opening+about_to_play_from_tee.no": "{player} moved a tee-marker of a teeing area that {player} was not about to play from.",
+    "tee_marker_moved/about_to_play_from_tee": "",
 }

@@ -1,6 +1,12 @@
 """Matches, partners, cards and the pace of play: one case told of each fact."""
 
 CASES: dict[str, str] = {
+    "resumed_off_time/refused_to_go_on.yes": "{player} refused to go on although the opponent wanted to.",
+    "resumed_off_time/refused_to_go_on.no": "Neither of the two wanted to go on yet, and the competition was not delayed by that.",
+    "resumed_off_time/why_play_stopped.lightning": "{player} had stopped because of lightning, and had reported it to the Committee at once.",
+    "resumed_off_time/playing_on_justified.yes": "The Committee finds that circumstances justified that.",
+    "opponent_stopped.yes": "The opponent had stopped before {player} played on.",
+    "opponent_stopped.no": "The opponent had not stopped.",
     "who_conceded.clearly": "{player} conceded in words that left no doubt.",
     "who_conceded.caddie_lifted_ball": "The caddie tried to concede and lifted the opponent's ball.",
     "conceded_in_time.yes+conceded.stroke": "The concession came in time, before the stroke was made.",

@@ -16,6 +16,7 @@ CASES: dict[str, str] = {
     "opponent_cause_known.yes": "It is virtually certain that the opponent did it.",
     "while_searching.yes": "It happened while the ball was being searched for.",
     "moved_while.searching": "It happened while the ball was being searched for.",
+    "ball_moved_during_swing/moved_while.something_else+what_moved_ball.opponent": "It happened as the opponent walked past.",
     "moved_while.something_else": "It happened in taking a stance.",
     "going_elsewhere.yes": "{player} will take relief under a Rule.",
     "after_lifting.goes_elsewhere": "Relief will be taken under that Rule.",
@@ -68,4 +69,10 @@ CASES: dict[str, str] = {
     "ball_when_stopped.moved": "The ball was taken away while play was stopped.",
     "ball_in_hole.partly_above": "The ball was embedded in the side of the hole, part of it above the surface of the green.",
     "ball_in_hole.came_out": "The ball went into the hole, but bounced out again.",
+    "moved_while.moving_away_from_ball+what_moved_ball.opponent": "The ball had come to rest against the opponent's foot, and the opponent only stepped away.",
+    "moved_while.moving_away_from_ball+opponent_cause_known": "The ball had come to rest against the opponent's foot, and the opponent only stepped away.",
+    "moved_while.moving_away_from_ball+who_moved_ball.opponent": "The ball had come to rest against the opponent's foot, and the opponent only stepped away.",
+    "moved_while.moving_away_from_ball+what_moved_ball.player": "The ball had come to rest against {player}'s foot, and {player} only stepped away.",
+    "moved_while.moving_away_from_ball+cause_known": "The ball had come to rest against {player}'s foot, and {player} only stepped away.",
+    "moved_while.moving_away_from_ball+who_moved_ball.player": "The ball had come to rest against {player}'s foot, and {player} only stepped away.",
 }

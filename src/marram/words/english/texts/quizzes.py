@@ -20,6 +20,7 @@ TEXTS: dict[str, str] = {
     "way.alternative": "use E-5",
     "way.dropping_zone": "use the dropping zone",
     "way.outside_penalty_area": "leave that penalty area",
+    "with_ball_in_play": "go on with the ball that is in play",
     "under_stroke_and_distance": "go on under stroke and distance, for one stroke more",
     "no_free": "{next}; no free relief",
     "no_free_but_paid": "play it as it lies, or take relief with a penalty; no free relief",
