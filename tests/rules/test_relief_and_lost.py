@@ -14,7 +14,7 @@ from marram.rules.editions import EDITION_2019, EDITION_2023
 from marram.rules.engine.request import book
 from marram.rules.engine.tree import leaves_on
 from marram.rules.facts.ball import Area
-from marram.rules.facts.lost import ProvisionalState
+from marram.rules.facts.lost import OriginalBall, ProvisionalState, Whereabouts
 from marram.rules.facts.penalty_area import Colour
 from marram.rules.incidents import INCIDENTS
 from marram.rules.relief_option import Limit, Reference, ReliefKind, ReliefOption
@@ -43,6 +43,41 @@ def test_lateral_relief_is_never_given_from_a_yellow_penalty_area(name: str, day
                 assert all(
                     one.reference is not Reference.CROSSING_POINT for one in ruling.relief
                 ), ruling  # fmt: skip
+
+
+@pytest.mark.parametrize(("name", "day"), EVERY)
+def test_no_provisional_ball_is_gone_on_with_for_a_ball_in_a_penalty_area(name: str, day: date) -> None:
+    """Rule 18.3c(3): virtually certain to be in a penalty area, the original lets no provisional ball come into play.
+
+    What lies in or on something inside the edges is in the penalty area (Rule 17.1a), a movable obstruction too.
+    """
+    for ruling in rulings(name, day):
+        in_obstruction = answers(ruling, "whereabouts") == (Whereabouts.MOVABLE_OBSTRUCTION,) or answers(
+            ruling, "original_ball"
+        ) == (OriginalBall.IN_MOVABLE_OBSTRUCTION,)
+        if in_obstruction and answers(ruling, "area_of_ball") == (Area.PENALTY_AREA,):
+            assert all(one.kind is not ReliefKind.PROVISIONAL for one in ruling.relief), ruling
+
+
+@pytest.mark.parametrize("state", ["found", "second_found"])
+def test_free_relief_in_the_penalty_area_is_left_and_playing_again(state: str) -> None:
+    """Rules 15.2b, 18.1 and 18.3c(3): the provisional ball is given up, relief is free, stroke and distance stays open."""
+    ruled = marram.rule(
+        "ball_not_found",
+        {
+            "whereabouts": "movable_obstruction",
+            "provisional_state": state,
+            "nearer_stroke_at_provisional": "no",
+            "area_of_ball": "penalty_area",
+        },
+        edition=2023,
+    )
+    assert isinstance(ruled, Ruling)
+    assert [(one.kind, one.penalty) for one in ruled.relief] == [
+        (ReliefKind.UNDER_WHERE_IT_CAME_TO_REST, 0),
+        (ReliefKind.STROKE_AND_DISTANCE, 1),
+    ]
+    assert "provisional_abandoned_if_played" in ruled.notes
 
 
 @pytest.mark.parametrize(("name", "day"), EVERY)

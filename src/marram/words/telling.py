@@ -93,6 +93,8 @@ def telling(
     adopted = [code for name, code in _CODES.items() if facts.get(name) in ("yes", True)]
     without = [code for name, code in _CODES.items() if facts.get(name) in ("no", False)]
     said += [text("situations.adopted", code=code, title=_title(code)) for code in adopted]
+    if "E-1.3" in adopted and "E-1" in without:
+        without.remove("E-1")  # its other form is in force
     if len(without) == 1:
         said.append(text("situations.not_adopted", codes=without[0]))
     elif without:

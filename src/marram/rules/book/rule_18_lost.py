@@ -38,7 +38,7 @@ from marram.rules.facts.lost import (
 from marram.rules.facts.penalty_area import last_stroke_from_penalty_area
 from marram.rules.facts.wrong_place import played_since_put_down
 from marram.rules.penalty import strokes
-from marram.rules.relief_option import ReliefOption
+from marram.rules.relief_option import Limit, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling, WhichBall, no_penalty, penalty
 
 
@@ -211,8 +211,20 @@ def not_found_in_condition(case: Case, *instead: ReliefOption) -> Ruling:
 
 @provision("15.2b")
 def not_found_in_movable_obstruction(case: Case, *instead: ReliefOption) -> Ruling:
-    """A ball virtually certain to be in or on a movable obstruction has free relief though not found."""
+    """A ball virtually certain to be in or on a movable obstruction has free relief though not found.
+
+    Where the obstruction is in a penalty area the ball is in that area (Rule 17.1a), so that a provisional ball not yet in
+    play is given up (Rule 18.3c(3)).
+    """
     under = under_the_ball(on_green=case.is_one_of(area_of_ball, Area.PUTTING_GREEN), found=False)
+    gone = [one for one in instead if one.kind is ReliefKind.PROVISIONAL]
+    if gone and case.is_one_of(area_of_ball, Area.PENALTY_AREA):
+        under = replace(under, limits=(Limit.NOT_NEARER, Limit.IN_PENALTY_AREA))
+        again = stroke_and_distance("18.1")
+        ruling = offer(no_penalty("15.2b"), under, again, may_play_as_it_lies=False).under("18.3c(3)")
+        return ruling.note(
+            "reference_where_it_entered", "original_out_of_play", "provisional_abandoned_if_played"
+        )
     ruling = offer(no_penalty("15.2b"), under, *instead, may_play_as_it_lies=False)
     return ruling.note("reference_where_it_entered", "original_out_of_play")
 

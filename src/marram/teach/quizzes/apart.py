@@ -57,6 +57,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True
     if _is_the_second_ball(right, other):
         return True
+    if right.action is _CHOICE and _free(right) and other.action is Action.TAKE_RELIEF and _only_free(other):
+        return _levels(right) == _levels(other)  # the free part of what is left to the player
     if _is_put_right_already(right, other) or _corrected_at_one_more(right, other):
         return True
     if _levels(right) != _levels(other):
@@ -96,7 +98,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return False
     if _is_the_free_part(right, other):
         return True
-    return taken <= offered if right.action is _CHOICE else taken < offered
+    return taken <= offered if right.action in (_CHOICE, Action.REPLACE) else taken < offered
 
 
 def _is_playing_on(right: Ruling, other: Ruling) -> bool:
@@ -144,7 +146,8 @@ def _is_the_second_ball(right: Ruling, other: Ruling) -> bool:
     """Whether the second ball may be gone on with at a price, and the other ruling says so, by whatever name (Local Rule B-3)."""
     prices = {option.penalty for option in right.relief if option.kind is ReliefKind.PROVISIONAL}
     paid = sum(each.strokes for each in other.penalties) or sum(option.penalty for option in other.relief)
-    return right.action in (_CHOICE, Action.TAKE_RELIEF) and other.action in _SAME_BALL and paid in prices
+    may_choose = (_CHOICE, Action.TAKE_RELIEF, Action.REPLACE)
+    return right.action in may_choose and other.action in _SAME_BALL and paid in prices
 
 
 def _is_put_right_already(right: Ruling, other: Ruling) -> bool:
@@ -177,6 +180,10 @@ def _replaces_another(right: Ruling, other: Ruling) -> bool:
 def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay]) -> bool:
     """Whether rulings say different things, not one less than the other: what they cost differs, or what is done next."""
     both = {one[0].action, other[0].action}
+    if priced_apart(one[0]) or priced_apart(other[0]):
+        of_both = [prices_by_family(each) for each, _ in (one, other)]
+        if of_both[0].keys() == of_both[1].keys() and both == {Action.TAKE_RELIEF}:
+            return of_both[0] != of_both[1]  # which relief costs what is all that is asked
     if _same_but_for_side(one[0], other[0]):
         return False
     if {finding_of(one[0]), finding_of(other[0])} == _WHETHER_STROKE:
@@ -254,6 +261,30 @@ def _puts_back_by(one: Ruling, other: Ruling) -> bool:
     return replaced and "player_replaces_again" in corrected and one.action is not other.action
 
 
+def at_several_prices(ruling: Ruling) -> bool:
+    """Whether relief must be taken, none of it free, and some of it costs more than the rest."""
+    prices = {option.penalty for option in ruling.relief}
+    return ruling.action is Action.TAKE_RELIEF and len(prices) > 1 and 0 not in prices
+
+
+def priced_apart(ruling: Ruling) -> bool:
+    """Whether relief must be taken at several prices, and what is had for each can be told by its name."""
+    return at_several_prices(ruling) and all(len(each) == 1 for each in prices_by_family(ruling).values())
+
+
+def prices_by_family(ruling: Ruling) -> dict[str, frozenset[int]]:
+    """Return what relief of each family costs."""
+    return {
+        each: frozenset(option.penalty for option in ruling.relief if family(option) == each)
+        for each in in_order(ruling)
+    }
+
+
+def in_order(ruling: Ruling) -> tuple[str, ...]:
+    """Return the families of the relief that a ruling offers, each once, in the order they are offered in."""
+    return tuple(dict.fromkeys(family(option) for option in ruling.relief))
+
+
 def step_families(ruling: Ruling) -> frozenset[str]:
     """Return the families of the relief that a ruling offers."""
     return frozenset(family(option) for option in ruling.relief)
@@ -261,6 +292,10 @@ def step_families(ruling: Ruling) -> frozenset[str]:
 
 def _costs(ruling: Ruling) -> set[tuple[str, int]]:
     return {(family(option), option.penalty) for option in ruling.relief}
+
+
+def _only_free(ruling: Ruling) -> bool:
+    return _free(ruling) and not any(option.penalty for option in ruling.relief)
 
 
 def _free(ruling: Ruling) -> bool:

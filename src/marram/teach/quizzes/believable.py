@@ -15,7 +15,7 @@ from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, at_several_prices, priced_apart
 from marram.teach.quizzes.near import Near, is_within_boundary
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.situation import Situation
@@ -66,6 +66,7 @@ WHAT_WAS_DONE = frozenset(
 """Facts that tell what it is all about: were they otherwise, steps would follow that have nothing to do with what is told."""
 _NO_STEP = (None, Action.PLAY_ON, Action.PLAY_AS_IT_LIES)
 _OF_PENALTY_AREA = "17"
+_TWO = 2
 """The family of penalty area relief."""
 _DONE_AGAIN = frozenset({"player_drops_again", "player_replaces_again"})
 """What is put right where a caddie put down a ball that the caddie may not put down."""
@@ -135,6 +136,10 @@ _PROVISIONAL_IN_NAME, _TEEING_RULE = "provisional", "6"
 def is_believable(one: Situation, near: Near) -> bool:
     """Whether an answer can be taken for the right one by somebody who does not know the Rule."""
     right, other = one.ruling, near.ruling
+    if at_several_prices(other) and not (priced_apart(right) and priced_apart(other)):
+        return False  # which relief costs what is asked only where that is the ruling
+    if _is_right_in_part(one, other):
+        return False
     if any(_SPEAKS[each](other) and not _is_there(each, one) for each in Spoken):
         return False
     otherwise = [name for name, _ in near.otherwise]
@@ -234,6 +239,20 @@ def _is_there(what: Spoken, one: Situation) -> bool:
             return False  # it never left its spot
         return told.get("caddie_deed") not in _NOTHING_LIFTED and told.get("who_conceded") != "clearly"
     return "hole" in one.incident.split("_") or one.incident == "concession"
+
+
+def _is_right_in_part(one: Situation, other: Ruling) -> bool:
+    """Whether penalty area relief at two strokes is offered of a ball last played from a penalty area.
+
+    There the player may come to it: dropped in the penalty area and then taken out of it, it is two strokes (Rule 17.2a).
+    """
+    if one.incident != "played_from_penalty_area" and one.facts.get("last_stroke_from_penalty_area") != "yes":
+        return False
+    own = sum(each.strokes for each in other.penalties)
+    if priced_apart(one.ruling) or (own and other.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF):
+        return False
+    paid = {own + each.penalty for each in other.relief if family(each) == _OF_PENALTY_AREA}
+    return _TWO in paid
 
 
 def step(ruling: Ruling) -> Step:

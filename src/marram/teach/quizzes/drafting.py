@@ -9,8 +9,10 @@ from marram.rules.findings import Finding
 from marram.rules.ruling import Action
 from marram.teach.quizzes.apart import (
     MAY_BE_TAKEN_AWAY,
+    at_several_prices,
     differs_by_price_of_relief,
     is_allowed_too,
+    priced_apart,
     told_apart,
 )
 from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable
@@ -124,6 +126,8 @@ def draft(one: Situation) -> Question | None:
     """
     if not may_be_asked(one.incident) or gives_itself_away(one):
         return None
+    if at_several_prices(one.ruling) and not priced_apart(one.ruling):
+        return None  # which relief costs what could not be said shortly
     if asks_for_finding(one.incident):
         return _drafted(one, by_finding=True)
     if decided_by_finding(one.ruling, one.form):

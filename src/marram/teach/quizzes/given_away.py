@@ -16,6 +16,17 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
 }
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
+    "ball_after_provisional": {"original_ball": frozenset({"in_the_hole", "not_found_yet"})},
+    "crossing_point_was_wrong": {
+        "local_rule_e_1": frozenset({"yes"}),
+        "local_rule_e_1_3": frozenset({"yes"}),
+    },
+    "embedded_ball": {
+        "cut_to_fairway_height": frozenset({"no"}),
+        "ball_in_stacked_turf_face": frozenset({"yes"}),
+    },
+    "interfering_ball": {"area_of_ball": frozenset({"teeing_area"})},
+    "lifted_to_see": {"relief_taken_after_lifting": frozenset({"yes"})},
     "advice_exchanged": {"advice_to_or_from": frozenset({"advice_giver"})},
     "ball_marker_in_the_way": {"marker_in_the_way": frozenset({"moved_and_back"})},
     "ball_not_found": {"provisional_state": frozenset({"second_found"})},
@@ -62,6 +73,8 @@ _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
 }
 """By incident: that a caddie may do what caddies do, that a hole conceded is won, that a hole is completed once the ball is holed, that a ball in play is no wrong ball, that it is dropped again.
 
+Of a ball dropped beside a penalty area it is not told whether that was in a dropping zone. What a Local Rule says of an embedded
+ball is told with it, and the relief that was decided on is the answer.
 Where a Local Rule names an advice giver, a caddie, a green or a stance on it, what it says is told with it; a Rule that a shared caddie
 broke is told with its penalty; and of two provisional balls one alone is at hand.
 What the other scale of penalties for bad times gives is not told with it (Model Local Rule K-3).

@@ -13,7 +13,7 @@ from marram.rules.penalty import Penalty, PenaltyKind, Who, disqualified, genera
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, priced_apart
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
@@ -96,6 +96,10 @@ def _every_near(one: Situation) -> Iterator[Near]:
     if before is not None:
         yield Near(before, one.form, edition=2019)
     lot = _lot(one, "near")
+    if priced_apart(one.ruling):
+        prices = [Near(each, one.form, misjudged=True) for each in _prices_misjudged(one.ruling)]
+        lot.shuffle(prices)
+        yield from prices
     for found in (
         _one_otherwise(one),
         islice(_more_told(one), _MOST_MORE),
@@ -108,7 +112,7 @@ def _every_near(one: Situation) -> Iterator[Near]:
     yield from _taken_for(one)
     *wrong, out = _misjudged(one)
     lot.shuffle(wrong)
-    yield from (*wrong, out)
+    yield from (*wrong, *_choice_misjudged(one), out)
 
 
 def _flips(one: Situation) -> list[tuple[str, str]]:
@@ -233,6 +237,13 @@ def _misjudged(one: Situation) -> list[Near]:
     return [Near(each, one.form, misjudged=True) for each in found]
 
 
+def _choice_misjudged(one: Situation) -> Iterator[Near]:
+    """Yield the choice that is left with a stroke besides, where all relief in it must be paid for."""
+    right = one.ruling
+    if right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and all(each.penalty for each in right.relief):
+        yield Near(replace(right, penalties=(strokes(1, right.citations[0]),)), one.form, misjudged=True)
+
+
 def _relief_besides(right: Ruling) -> Iterator[Ruling]:
     """Yield free relief besides, where a loose impediment may be taken away and no Local Rule gives more (Rule 15.1a)."""
     free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
@@ -246,6 +257,20 @@ def _step_misjudged(right: Ruling) -> Action | None:
         return Action.PLAY_AS_IT_LIES
     over = right.action in (None, Action.HOLE_OVER)
     return Action.PLAY_ON if over and right.penalties else right.action
+
+
+def _prices_misjudged(right: Ruling) -> Iterator[Ruling]:
+    """Yield rulings with the same relief, which costs one thing in one way and another in another, at other prices."""
+    prices = sorted({each.penalty for each in right.relief})
+    least, most = prices[0], prices[-1]
+    for cost in (least, most):
+        yield replace(right, relief=tuple(replace(each, penalty=cost) for each in right.relief))
+    turned = {least: most, most: least}
+    yield replace(
+        right,
+        relief=tuple(replace(each, penalty=turned.get(each.penalty, each.penalty)) for each in right.relief),
+    )
+    yield replace(right, relief=tuple(replace(each, penalty=each.penalty + 1) for each in right.relief))
 
 
 def _relief_misjudged(right: Ruling) -> Iterator[Ruling]:

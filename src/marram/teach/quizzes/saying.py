@@ -1,17 +1,18 @@
 """How an answer is said: what a ruling costs and what follows, or what it finds, alike in form, so that none stands out."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.penalty import Who
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, step_families
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, in_order, priced_apart, step_families
 from marram.teach.quizzes.believable import offers_free_relief
 from marram.teach.quizzes.ways_back import ways_back
 from marram.teach.situations.situation import Situation
-from marram.words.headline import choices, headline, next_words, total_words
+from marram.words.headline import choices, forced_costs, headline, next_words, total_words
 from marram.words.messages import say, term
 from marram.words.penalties import penalties_in_short
 from marram.words.texts import capital, text
@@ -71,6 +72,14 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if finding in SCORED_ALONE:
         return text("quizzes.answer_alone", total=term(finding))
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
+    if priced_apart(ruling) and len(forced_costs(ruling, form)) > 1:
+        return of_the_player(one, _each_at_its_price(ruling, form))
+    if priced_apart(one.ruling) and ruling.action is one.ruling.action and len(in_order(ruling)) > 1:
+        again, *others = in_order(ruling)  # what is had for each price where the prices differ
+        named = (again, others[0] if len(others) == 1 else "other")
+        then = text("quizzes.or").join(say("TERMS", f"next.family.{each}") for each in named)
+    if "play_out_both_balls" in ruling.notes:
+        then = text("quizzes.second_ball_too")
     if _free_or_paid(ruling):
         total = capital(penalties_in_short(ruling.penalties, form))
         then = say("TERMS", "next.or").join(choices(ruling))
@@ -118,6 +127,25 @@ def _taken_away(ruling: Ruling) -> str:
     if ruling.action is Action.PLAY_FROM_TEEING_AREA:
         return "taken_away_in_teeing_area"
     return "taken_away"
+
+
+def _each_at_its_price(ruling: Ruling, form: FormOfPlay) -> str:
+    """Return what relief that must be taken comes to, each price with the relief that is had for it."""
+    parts: list[str] = []
+    for price in sorted({option.penalty for option in ruling.relief}):
+        at_price = replace(ruling, relief=tuple(each for each in ruling.relief if each.penalty == price))
+        then = say("TERMS", f"next.family.{_named_alike(at_price)}")
+        total = penalties_in_short(ruling.penalties, form, relief={price})
+        parts.append(
+            text("quizzes.to", total=total if not parts else total[0].lower() + total[1:], next=then)
+        )
+    return text("quizzes.or").join(parts)
+
+
+def _named_alike(ruling: Ruling) -> str:
+    """Return the one family of relief options, or that of relief at large."""
+    families = in_order(ruling)
+    return families[0] if len(families) == 1 else "other"
 
 
 def _free_or_paid(ruling: Ruling) -> bool:

@@ -13,6 +13,13 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
     # Who stood there until the stroke was there in the stance, and kept nobody waiting for a new one.
     {"left_before_stroke": frozenset({"no"}), "in_place_at_stance": frozenset({"no"})},
     {"left_before_stroke": frozenset({"no"}), "backed_away": frozenset({"yes"})},
+    # Nothing on a putting green holds a ball off the ground.
+    {"interference": frozenset({"ball_above_ground"}), "area_of_ball": frozenset({"putting_green"})},
+    # In a penalty area no condition gives relief that a ball would be lifted to see.
+    {
+        "condition_found": frozenset({"abnormal_course_condition"}),
+        "area_of_ball": frozenset({"penalty_area"}),
+    },
     # Embedded in the general area is nowhere else (Rule 16.3a).
     {"condition_found": frozenset({"embedded"}), "area_of_ball": _NOT_GENERAL},
     # A ball off the ground is in something that grows in the ground under repair, or on something built.

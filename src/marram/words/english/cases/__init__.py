@@ -8,6 +8,7 @@ for teaching are told so: a recorded case keeps its own words. English sentences
 
 from marram.words.english.cases import (
     away,
+    beside,
     by_incident,
     clubs,
     conditions,
@@ -30,6 +31,7 @@ CASES: dict[str, str] = {
     **in_motion.CASES,
     **rounds.CASES,
     **conditions.CASES,
+    **beside.CASES,
     **openings.CASES,
     **by_incident.CASES,
     **said_once.CASES,

@@ -2,9 +2,10 @@
 
 CASES: dict[str, str] = {
     "whereabouts.abnormal_course_condition": "When the three minutes were over, it was virtually certain that {player}'s ball was in an abnormal course condition.",
+    "whereabouts.penalty_area_or_condition": "When the three minutes were over, it was virtually certain that {player}'s ball was in a penalty area or in ground under repair beside it, either as likely.",
     "whereabouts.movable_obstruction": "When the three minutes were over, it was virtually certain that {player}'s ball was in a movable obstruction.",
     "whereabouts.outside_influence": "When the three minutes were over, it was virtually certain that an outside influence had taken {player}'s ball at rest.",
-    "whereabouts.deliberately_stopped": "When the three minutes were over, it was virtually certain that a person had deliberately stopped {player}'s ball in motion.",
+    "whereabouts.deliberately_stopped": "When the three minutes were over, it was virtually certain that a spectator had deliberately stopped {player}'s ball in motion.",
     "original_ball.moved_by_outside_influence": "The original ball was not found, but it is virtually certain to have been taken by an outside influence.",
     "original_ball.in_movable_obstruction": "The original ball was not found, but it is virtually certain to be in a movable obstruction.",
     "provisional_state.lost_or_out": "A provisional ball was played, and it is lost.",
@@ -17,8 +18,8 @@ CASES: dict[str, str] = {
     "stroke_at_provisional.after+original_ball.certain_in_penalty_area": "The provisional ball was played once more when that was known.",
     "stroke_at_provisional.after": "The provisional ball was played once more after the original was found.",
     "why_played_again.stroke_does_not_count": "The ball is played again from there because the stroke was cancelled.",
-    "condition_found.abnormal_course_condition": "Lifting the ball showed that it lies in an abnormal course condition that gives relief.",
-    "condition_found.movable_obstruction": "Lifting the ball showed that it lies on a movable obstruction.",
+    "condition_found.abnormal_course_condition": "Lifting the ball showed that it lay in a hole dug by an animal.",
+    "condition_found.movable_obstruction": "Lifting the ball showed that it lay on a movable obstruction.",
     "how_ball_was_moving.in_water": "The ball was moving in temporary water.",
     "how_ball_was_moving.started_in_backswing": "The ball began to move only after the backswing had begun.",
     "how_ball_was_moving.wobbling": "The ball was only wobbling, and stayed on its spot.",

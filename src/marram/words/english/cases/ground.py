@@ -23,7 +23,7 @@ CASES: dict[str, str] = {
     "in_the_way.ground_under_repair": "It was ground marked as under repair.",
     "in_the_way.temporary_water": "It was a puddle.",
     "in_the_way.natural_object": "It was a rock in the ground.",
-    "in_the_way.two_conditions": "Two conditions interfered at once: an artificial path, and water that lay on it.",
+    "in_the_way.two_conditions": "It was water lying on an artificial path.",
     "interference.ball": "The ball touched it.",
     "local_interference.ball": "The ball touched it.",
     "interference.ball_above_ground+in_the_way.ground_under_repair": "The ball lay off the ground, in a plant rooted there.",

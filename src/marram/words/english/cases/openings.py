@@ -89,7 +89,6 @@ CASES: dict[str, str] = {
     "started_at_wrong_place/opening": "{player} started the round at the wrong hole.",
     "movable_treated_as_immovable/opening": "There is a movable stake near {player}'s ball.",
     "ignored_a_rule/opening": "A penalty was not applied.",
-    "dropped_where_lost/opening": "{player} dropped a ball near where the original went out of bounds.",
     "ball_in_watercourse/opening": "{player}'s ball lies in a ditch.",
     "aeration_hole/opening": "{player}'s ball lies at an aeration hole.",
     "temporary_line_in_the_way/opening+temporary_line_thing.covered_trench": "Near {player}'s ball a television company has laid a cable in a trench, and covered the trench with grass again.",

@@ -214,7 +214,7 @@ OPENINGS: dict[str, str] = {
     "club_shared": "{player} had another player's club.",
     "strokes_told": "{player} told the opponent how many strokes had been taken.",
     "dropped_in_penalty_area": "Under stroke and distance {player} dropped a ball in the penalty area, and would rather not play it.",
-    "ball_after_provisional": "After a provisional ball {player} played yet another ball from the same spot.",
+    "ball_after_provisional": "{player} had played a provisional ball, and then played another ball from the same spot.",
     "original_found_after_substitution": "After {player} had put another ball in play, the original ball was found.",
     "lifted_to_be_cleaned": "Off the putting green {player} lifted the ball to clean it, and is to put it back on its spot.",
 }

@@ -31,7 +31,7 @@ TOLD: dict[str, str] = {
     "rule_used.unplayable_in_bunker": "The relief was for an unplayable ball in a bunker.",
     "serious_breach.yes": "{player} could have gained a significant advantage from the wrong place.",
     "serious_breach.no": "{player} could not have gained a significant advantage from the wrong place.",
-    "serious_breach.uncertain": "Whether the wrong place gave a significant advantage is not decided yet.",
+    "serious_breach.uncertain": "It is in doubt whether the wrong place gave a significant advantage.",
     "why_played_again.stroke_and_distance": "The ball is played again from there under stroke and distance.",
     "why_played_again.stroke_does_not_count": "The ball is played again from there because the stroke was cancelled or does not count.",
 }
