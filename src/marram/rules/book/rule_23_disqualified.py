@@ -13,7 +13,7 @@ from marram.rules.engine.case import Case
 from marram.rules.engine.provision import provision
 from marram.rules.facts.partners import other_partner_completed
 from marram.rules.penalty import Penalty, PenaltyKind, Who
-from marram.rules.ruling import Action, Judgement, Ruling
+from marram.rules.ruling import Action, Judgement, Ruling, no_penalty
 
 
 class Listed(Enum):
@@ -28,6 +28,8 @@ class Listed(Enum):
     NOT_KNOWN = "not_known"
 
 
+_HOLING_OUT = "3.3c"
+"""Not holing out, which a partner need not do where the other completes the hole (Rule 23.2a)."""
 HOLE, CARD, BY_ONE, BY_BOTH = Listed.HOLE, Listed.CARD, Listed.BY_ONE, Listed.BY_BOTH
 
 _LISTS: tuple[tuple[Listed, tuple[str, ...]], ...] = (
@@ -50,10 +52,18 @@ def which_list(citation: str) -> Listed:
 def hole_lost_to_partner(case: Case, citation: str) -> Ruling:
     """A partner without a valid score leaves the hole to the other; with neither, the side has no score."""
     if case[other_partner_completed]:
+        if citation == _HOLING_OUT:
+            return need_not_hole_out(case)
         alone = Penalty(PenaltyKind.DISQUALIFICATION_FOR_HOLE, citation, Who.ONE_PARTNER)
         ruling = Ruling(penalties=(alone,), citations=("23.2a", citation)).next(Action.HOLE_OVER)
         return ruling.note("other_partners_score_counts")
     return out("3.3c", Who.SIDE).under("23.2a", citation)
+
+
+@provision("23.2a")
+def need_not_hole_out(_case: Case) -> Ruling:
+    """Where one partner completes the hole the other need not: there is no penalty, and that one's score is the side's."""
+    return no_penalty("23.2a").next(Action.HOLE_OVER).note("other_partners_score_counts")
 
 
 def without_score_for_hole(citation: str) -> Ruling:

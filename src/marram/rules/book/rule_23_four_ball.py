@@ -199,7 +199,7 @@ def four_ball_disqualified(case: Case) -> Ruling | Judgement:
 def partner_without_score(case: Case) -> Ruling:
     """One partner without a valid score leaves the hole to the other; with neither, the side has no score."""
     if case[other_partner_completed]:
-        return hole_lost_to_partner(case, "3.3c")
+        return hole_lost_to_partner(case, "6.3c(1)")
     if case.match_play:
         return no_partner_completed_in_match(case)
     return no_partner_completed(case)

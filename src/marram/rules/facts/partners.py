@@ -101,11 +101,11 @@ out_for = choice(
     "out_for",
     "For what would the partner be disqualified?",
     {
-        OutFor.HOLE_NOT_COMPLETED: "one hole: not holed out, or a wrong ball not corrected",
+        OutFor.HOLE_NOT_COMPLETED: "one hole: a mistake not corrected, such as a wrong ball",
         OutFor.SCORECARD: "the side's scorecard: a score that counts, its certification or return",
         OutFor.ANOTHER_RULE: "a breach of another Rule",
     },
-    help="First rule on the breach itself, then here on whom the disqualification falls.",
+    help="Rule on the breach itself first. Nobody is out who just did not hole out while the partner did (Rule 23.2a).",
     source="23.2, 23.9b",
     decided_by=DecidedBy.COMMITTEE,
 )

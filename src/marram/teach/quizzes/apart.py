@@ -26,6 +26,8 @@ _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF,
 """What somebody may call playing on: it says less of the next step, and nothing wrong."""
 _OF_SIDE = frozenset({Who.SIDE, Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER})
 """Those who bear a penalty among partners: one that names nobody may be any of theirs."""
+_HOLED = "holed_provisional_not_yet_in_play"
+"""The note of what may be done with a provisional ball in the hole."""
 _AT_ONE_MORE = "correct_wrong_ball_when_lost"
 """The correction that costs a stroke itself: a wrong ball where the right one is lost (Rules 6.3c(1) and 18.2b)."""
 _IN_PLAY = frozenset({"correct_with_ball_in_play", "go_on_with_substituted_ball"})
@@ -55,7 +57,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True  # whoever is excused for playing on may stop now (Rule 5.7b Exception)
     if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
-    if _is_the_second_ball(right, other):
+    if _is_the_second_ball(right, other) or _lets_holed_ball_count(right, other):
         return True
     if right.action is _CHOICE and _free(right) and other.action is Action.TAKE_RELIEF and _only_free(other):
         return _levels(right) == _levels(other)  # the free part of what is left to the player
@@ -150,6 +152,17 @@ def _is_the_second_ball(right: Ruling, other: Ruling) -> bool:
     return right.action in may_choose and other.action in _SAME_BALL and paid in prices
 
 
+def _lets_holed_ball_count(right: Ruling, other: Ruling) -> bool:
+    """Whether a holed provisional ball may count, and the other ruling says how: what that costs, it says or leaves out.
+
+    Where a Rule gives relief for the original though it was not found, the player may go on with the provisional ball instead
+    (Rule 18.3c(2)); and the stroke that it costs to let it count is not owed before (Clarification 18.3c(2)/4).
+    """
+    may = any(option.kind is ReliefKind.PROVISIONAL for option in right.relief) or _HOLED in right.notes
+    strokes_paid = [each.kind is PenaltyKind.STROKES and each.strokes == 1 for each in other.penalties]
+    return may and _HOLED in other.notes and all(strokes_paid)
+
+
 def _is_put_right_already(right: Ruling, other: Ruling) -> bool:
     """Whether a mistake has been put right, and the other ruling says to do so for nothing more."""
     if right.action is not Action.PLAY_ON or other.action is not Action.CORRECT_MISTAKE:
@@ -195,6 +208,8 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
             return False  # two strokes, and two strokes that are called the general penalty
         # "one penalty stroke" beside "one or two": the relief that must be taken is the same
         costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
+        if both == {Action.TAKE_RELIEF} and _only_strokes(one[0], other[0]):
+            return True  # the same relief after balls played before at another price
         if both != {Action.TAKE_RELIEF} or not costs[0] & costs[1] or (0 in costs[0]) != (0 in costs[1]):
             return True
         if 0 in costs[0]:
@@ -217,6 +232,15 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
     said = next_words(*one) and next_words(*other)
     alike = (_ALIKE, _SAME_BALL, _UNDER_WAY, _PUT_DOWN, _HOLE_ENDS)
     return bool(said) and len(both) > 1 and not any(both <= each for each in alike)
+
+
+def _only_strokes(one: Ruling, other: Ruling) -> bool:
+    """Whether two rulings give the same relief, and the strokes counted before it differ: those of balls lost one after another."""
+    every = [each for found in (one, other) for each in found.penalties]
+    alike = bool(one.relief) and one.relief == other.relief
+    return (
+        alike and _levels(one) != _levels(other) and all(each.kind is PenaltyKind.STROKES for each in every)
+    )
 
 
 def _same_but_for_side(one: Ruling, other: Ruling) -> bool:

@@ -115,6 +115,8 @@ _NOT_AT_HAND: Mapping[str, frozenset[str]] = {
     "original_ball": _GONE,
     "spot_of_ball_known": frozenset({"no"}),
 }
+_LOST_TOO = ("lost_or_out", "both_lost_or_out")
+"""What became of provisional balls with which nobody goes on."""
 _OTHERS_ARE_THERE = ("opponent", "other_player", "another_player", "by_agreement", "players", "agreed")
 _WRONG_PLACE_TOLD = ("played_since_put_down", "played_despite_zone", "serious_breach")
 """Facts by which it is told that a ball was played from where it lay."""
@@ -128,8 +130,6 @@ _WITH_OTHERS = frozenset({"ball_marker_in_the_way", "concession", "decided_among
 _ALTERNATIVE = "alternative_to_stroke_and_distance"
 _NOT_FOUND = frozenset({"ball_not_found", _ALTERNATIVE})
 """Incidents of a ball that is not there to be played as it lies."""
-_GONE_IS_TOLD = frozenset({"accumulated_loose_impediments", _ALTERNATIVE})
-"""Incidents with answers enough for a provisional ball that is told to be lost to stay out of them."""
 _PROVISIONAL_IN_NAME, _TEEING_RULE = "provisional", "6"
 
 
@@ -148,7 +148,8 @@ def is_believable(one: Situation, near: Near) -> bool:
         return False
     if of_something_else and not step(other)[2] <= step(right)[2] | {"free"}:
         return False
-    if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY):
+    one_ball_more = near.misjudged and bool(right.penalties) and other.relief == right.relief != ()
+    if _strokes(other) > max(_strokes(right), _GENERAL_PENALTY) + one_ball_more:
         return False
     partners = bool(near.incident) and incident(near.incident).theme == PARTNERS
     if partners and incident(one.incident).theme != PARTNERS:
@@ -179,12 +180,11 @@ def _is_there(what: Spoken, one: Situation) -> bool:
     told = one.facts
     provisional = told.get("provisional_state", "")
     if what is Spoken.PROVISIONAL:
-        if one.incident in _GONE_IS_TOLD and provisional in ("lost_or_out", "both_lost_or_out"):
+        if provisional in _LOST_TOO or told.get("balls_alike") == "none":
             return False
         return provisional not in ("", "not_played") or _PROVISIONAL_IN_NAME in one.incident
     if what is Spoken.SECOND_PROVISIONAL:
-        there = ("second_found",) if one.incident in _GONE_IS_TOLD else ("second_found", "both_lost_or_out")
-        return provisional in there
+        return str(provisional) == "second_found"
     if what is Spoken.ORIGINAL:
         return told.get("original_ball") not in _GONE
     if what is Spoken.BALL_AT_HAND:
@@ -303,5 +303,5 @@ def offers_free_relief(name: str) -> bool:
 
 def _strokes(ruling: Ruling) -> int:
     own = sum(each.strokes for each in ruling.penalties if each.who in OWN and each.kind in _COUNTED)
-    choice = ruling.action in _AS_IT_LIES
+    choice = ruling.action in (*_AS_IT_LIES, Action.REPLACE)
     return own + (0 if choice else min((each.penalty for each in ruling.relief), default=0))

@@ -23,6 +23,7 @@ from marram.teach.quizzes.saying import (
     SAID_WITH_FINDING,
     SCORED_ALONE,
     decided_by_finding,
+    names_others,
     of_the_player,
     said_as_answer,
 )
@@ -72,7 +73,13 @@ _OVER_AND_OPEN = {Finding.HOLE_MAY_BE_GIVEN_UP, Finding.HOLE_GOES_ON}
 _ASKED_ANYHOW = frozenset({"accumulated_loose_impediments", "animal_dung", "ant_hill"})
 """Incidents of Local Rules by which something may be taken away: few other rulings lie near them."""
 _CARDS = frozenset(
-    {Finding.CARD_HOLDS, Finding.COMMITTEE_CORRECTS, Finding.PARTNERS_SCORE_COUNTS, Finding.SCORE_STANDS}
+    {
+        Finding.CARD_HOLDS,
+        Finding.COMMITTEE_CORRECTS,
+        Finding.LOWER_SCORE_COUNTS,
+        Finding.PARTNERS_SCORE_COUNTS,
+        Finding.SCORE_STANDS,
+    }
 )
 """What is found of a card that costs nothing: none of them is wrong where another is right."""
 _AGREEMENTS = frozenset({Finding.AGREEMENT_DOES_NOT_BIND, Finding.CALL_OFF_AGREEMENT, Finding.NO_AGREEMENT})
@@ -196,8 +203,22 @@ def _drafted(one: Situation, *, by_finding: bool) -> Question | None:
         chosen[held.words] = held
     if len(chosen) < FEWEST_ANSWERS - 1 or _marks(one, right, [*chosen.values()], by_finding) - BORNE:
         return None
-    answers = _without_playing_on([right, *chosen.values()])
+    answers = _without_playing_on(_with_names(one, [right, *chosen.values()], by_finding))
     return Question(one, tuple(answers), 0)
+
+
+def _with_names(one: Situation, answers: list[Answer], by_finding: bool) -> list[Answer]:
+    """Return answers that say of each penalty whose it is, where one of them names somebody else."""
+    ruled = [
+        (one.ruling, one.form) if each.near is None else (each.near.ruling, each.near.form)
+        for each in answers
+    ]
+    if by_finding or not names_others(ruling for ruling, _ in ruled):
+        return answers
+    return [
+        replace(answer, words=said_as_answer(one, ruling, form, by_finding, whose=True))
+        for answer, (ruling, form) in zip(answers, ruled, strict=True)
+    ]
 
 
 def _marks(one: Situation, right: Answer, wrong: list[Answer], by_finding: bool) -> frozenset[Mark]:

@@ -42,6 +42,8 @@ LOCAL_RULE, NOT_IN_FORCE = "local_rule_", "no"
 _GENERAL = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
 _OF_FORM = (*_GENERAL, PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED)
 """Penalties that tell their form of play."""
+_LOST_ONE_AFTER_ANOTHER = frozenset({"both_provisionals_lost_too", "provisional_lost_too"})
+"""Notes of balls lost with provisional balls: how often the stroke of stroke and distance counts, is what is asked."""
 _FREE_RELIEF = "16.1b"
 """The provision of free relief as everybody remembers it (Rule 16.1b)."""
 
@@ -231,7 +233,8 @@ def _misjudged(one: Situation) -> list[Near]:
         whom = {*bearing, Who.PLAYER} if bearing <= {Who.OPPONENT, Who.OTHER_PLAYER} else bearing
         for who in sorted(whom, key=lambda each: each.value):
             costs: tuple[tuple[Penalty, ...], ...] = ((), (strokes(1, cited, who),), (general(cited, who),))
-            found += [replace(right, penalties=each, action=step, relief=()) for each in costs]
+            kept = right.relief if right.action is Action.REPLACE else ()
+            found += [replace(right, penalties=each, action=step, relief=kept) for each in costs]
     out = tuple(disqualified(cited, who) for who in sorted(bearing, key=lambda each: each.value))
     found.append(replace(right, penalties=out, action=None, relief=(), corrections=(), notes=()))
     return [Near(each, one.form, misjudged=True) for each in found]
@@ -276,6 +279,12 @@ def _prices_misjudged(right: Ruling) -> Iterator[Ruling]:
 def _relief_misjudged(right: Ruling) -> Iterator[Ruling]:
     """Yield rulings with the same relief at another cost, or with free relief."""
     choice = right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
+    if right.action is Action.TAKE_RELIEF and _LOST_ONE_AFTER_ANOTHER.intersection(right.notes):
+        paid = sum(each.strokes for each in right.penalties)
+        for before in {paid - 1, paid + 1}:
+            strokes_before = (strokes(before, right.penalties[0].citation),) if before else ()
+            yield replace(right, penalties=strokes_before)
+        return
     if not choice and (right.penalties or right.action is not Action.TAKE_RELIEF):
         return
     for cost in (1, 2):

@@ -1,12 +1,13 @@
 """How an answer is said: what a ruling costs and what follows, or what it finds, alike in form, so that none stands out."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.penalty import Who
+from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, in_order, priced_apart, step_families
 from marram.teach.quizzes.believable import offers_free_relief
@@ -45,6 +46,15 @@ _OF_ALTERNATIVE = {"put_relief_right": "drop_as_local_rule_asks"}
 """What is put right with such a ball."""
 _NAMES_WHAT_IS_TAKEN = frozenset({ALTERNATIVE, "accumulated_loose_impediments"})
 """Incidents of a ball not found, whose answers say which relief there is: to go back, or to drop under the Local Rule."""
+_SAID_OF_NOTE: Mapping[str, str] = {
+    "provisional_may_be_played_on": "search_goes_on",
+    "choose_one_as_provisional": "choose_one_of_them",
+    "second_ball_has_taken_three": "ball_teed_off_second",
+}
+"""Notes of rulings that say with which ball it goes on, and the text that says so in an answer."""
+_HOLED_ALREADY = frozenset({"provisional_ball_holed"})
+"""Incidents of a provisional ball that nobody goes on with, for it is in the hole."""
+_OF_OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE})
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -57,11 +67,20 @@ def decided_by_finding(ruling: Ruling, form: FormOfPlay) -> bool:
     return silent and total_words(ruling, form).casefold() not in headline(ruling, form).casefold()
 
 
-def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool) -> str:
+def said_as_answer(
+    one: Situation, ruling: Ruling, form: FormOfPlay, by_finding: bool, *, whose: bool = False
+) -> str:
     """Return an answer in words: what a ruling comes to and what follows, alike in form, so that none stands out.
 
     Where free relief is in question, an answer without it says so: else it would only be less complete. What may be had for a
     penalty it does not name: the area of the ball that is told would name it as well, and no other answer does.
+
+    Args:
+        one: the situation.
+        ruling: the ruling that the answer says.
+        form: the form of play it was given in.
+        by_finding: whether what is found is asked for.
+        whose: whether a penalty of the player's is said to be that player's, beside others' penalties.
     """
     if by_finding:
         finding = None if decided_by_finding(ruling, form) else finding_of(ruling)
@@ -72,25 +91,31 @@ def said_as_answer(one: Situation, ruling: Ruling, form: FormOfPlay, by_finding:
     if finding in SCORED_ALONE:
         return text("quizzes.answer_alone", total=term(finding))
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
-    if priced_apart(ruling) and len(forced_costs(ruling, form)) > 1:
+    total = _for_the_player(one, ruling, total, whose)
+    then = _then_exactly(one, ruling, form) or then
+    instead = _provisional_instead(ruling)
+    if not instead and priced_apart(ruling) and len(forced_costs(ruling, form)) > 1:
         return of_the_player(one, _each_at_its_price(ruling, form))
-    if priced_apart(one.ruling) and ruling.action is one.ruling.action and len(in_order(ruling)) > 1:
+    if (
+        not instead
+        and priced_apart(one.ruling)
+        and ruling.action is one.ruling.action
+        and len(in_order(ruling)) > 1
+    ):
         again, *others = in_order(ruling)  # what is had for each price where the prices differ
         named = (again, others[0] if len(others) == 1 else "other")
         then = text("quizzes.or").join(say("TERMS", f"next.family.{each}") for each in named)
     if "play_out_both_balls" in ruling.notes:
         then = text("quizzes.second_ball_too")
-    if _free_or_paid(ruling):
+    if _free_or_paid(ruling) or instead:
         total = capital(penalties_in_short(ruling.penalties, form))
-        then = say("TERMS", "next.or").join(choices(ruling))
+        then = then if instead else say("TERMS", "next.or").join(choices(ruling))
     if one.incident in FURTHER_RELIEF and then and any(option.penalty for option in ruling.relief):
         then = text("quizzes.more", next=then)
     if finding is Finding.ADD_PENALTY_STROKES:
         total = text("quizzes.left_out_added")
     if ruling.action is Action.HOLED:
         then = text("quizzes.holed")
-    if one.incident in _OF_ONE_PLAYER and {each.who for each in ruling.penalties} == {Who.PLAYER}:
-        total = text("quizzes.of_one_player", total=total, player=one.player)
     if ruling.action is Action.PLAY_FROM_TEEING_AREA and one.incident == "holes_out_of_order":
         then = text("quizzes.from_right_tee")
     if "go_on_under_that_rule" in ruling.notes:
@@ -146,6 +171,43 @@ def _named_alike(ruling: Ruling) -> str:
     """Return the one family of relief options, or that of relief at large."""
     families = in_order(ruling)
     return families[0] if len(families) == 1 else "other"
+
+
+def _for_the_player(one: Situation, ruling: Ruling, total: str, whose: bool) -> str:
+    """Return what a ruling comes to with the name of the player, where it is that player's alone and others are named."""
+    alone = one.incident in _OF_ONE_PLAYER
+    if not (alone or whose) or {each.who for each in ruling.penalties} != {Who.PLAYER}:
+        return total
+    return text("quizzes.of_one_player" if alone else "quizzes.for_player", total=total, player=one.player)
+
+
+def names_others(rulings: Iterable[Ruling]) -> bool:
+    """Whether a penalty of one of these rulings is somebody else's: one that names nobody would be read as the same."""
+    return any(each.who in _OF_OTHERS for ruling in rulings for each in ruling.penalties)
+
+
+def _then_exactly(one: Situation, ruling: Ruling, form: FormOfPlay) -> str:
+    """Return what follows where the step's own name leaves open with which ball; empty elsewhere."""
+    said = next((key for note, key in _SAID_OF_NOTE.items() if note in ruling.notes), "")
+    then = next_words(ruling, form)
+    if said and then not in ("", term(Action.HOLE_OVER, ".short")):
+        return text(f"quizzes.{said}")
+    if then == say("TERMS", "partner_plays_on"):
+        return text("quizzes.other_partner_plays_on")
+    instead = _provisional_instead(ruling)
+    if not instead or then == term(Action.HOLE_OVER, ".short"):
+        return ""
+    rest = tuple(option for option in ruling.relief if option not in instead)
+    ways = choices(replace(ruling, relief=rest)) if rest else [then]
+    counts = text("quizzes.let_provisional_count") if one.incident in _HOLED_ALREADY else ""
+    return say("TERMS", "next.or").join([*ways, counts or choices(replace(ruling, relief=instead))[0]])
+
+
+def _provisional_instead(ruling: Ruling) -> tuple[ReliefOption, ...]:
+    """Return the option to go on with the provisional ball, where something must be done and that is the other way (Rule 18.3c(2))."""
+    if ruling.action not in (Action.REPLACE, Action.TAKE_RELIEF):
+        return ()
+    return tuple(option for option in ruling.relief if option.kind is ReliefKind.PROVISIONAL)
 
 
 def _free_or_paid(ruling: Ruling) -> bool:

@@ -36,12 +36,13 @@ NOT_IN_MATCHES = frozenset(
     {
         "card_handicap_wrong",
         "four_ball_card",
+        "four_ball_disqualified",
         "hole_score_wrong",
         "marker_changed_or_missing",
         "scorecard_fault",
     }
 )
-"""Incidents of scorecards, which decide no match (Rule 3.2 and 3.3b)."""
+"""Incidents of scorecards, or of mistakes to be corrected, which decide no match (Rules 3.2, 3.3b and 6.3c(1))."""
 _DOING_OTHER_THINGS = (
     "searching",
     "marking_lifting_replacing",
@@ -150,6 +151,7 @@ NOT_OF_INCIDENT: Mapping[str, Mapping[str, frozenset[str | int]]] = {
         "handling_allowed": frozenset({"yes"}),
         "moved_while": frozenset({"moving_away_from_ball"}),
     },
+    "intellectual_disability": {"what_was_set_down": frozenset({"ball_marker", "clubhead_still_held"})},
     "original_found_after_substitution": {"exchange_of_balls": _EXCHANGED},
     "obstruction_near_green": {"area_of_ball": frozenset({"teeing_area"})},
     "other_person_acted": {

@@ -14,7 +14,6 @@ CASES: dict[str, str] = {
     "advice_to_or_from.anyone_else": "The other person was a spectator.",
     "advice_to_or_from.player_on_course": "The other person was another player of the competition, who was playing too.",
     "team_advice.asked_advice_giver": "{player} asked the captain for advice.",
-    "team_advice.advice_giver_stood_behind": "The captain stood behind the ball on purpose while the stance was taken.",
     "team_advice.given_unasked": "The captain, who was not playing, gave {player} advice unasked.",
     "asked_or_allowed.yes": "{player} had asked for it.",
     "advice_giver_allowed.no": "That person was not the named advice giver.",

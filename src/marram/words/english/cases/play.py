@@ -29,7 +29,6 @@ CASES: dict[str, str] = {
     "side_on_hole.both_done": "Both partners have holed out.",
     "side_on_hole.one_done_other_stopped": "One partner has completed the hole; the other will not play on.",
     "match_hole_decided.yes": "The hole was conceded.",
-    "out_for.hole_not_completed": "It is about one hole, where that partner did not hole out.",
     "side_card.other_not_identified": "On a hole one partner's score stands and shows whose it is; the other's is missing.",
     "delay_reasonable.no": "The delay had no good reason.",
     "playing_on_justified.yes": "The Committee finds {player} justified in playing on.",

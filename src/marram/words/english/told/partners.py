@@ -11,7 +11,7 @@ TOLD: dict[str, str] = {
     "act_for_partner.general": "Had {player} done the same, it would have cost the general penalty.",
     "act_for_partner.allowed": "{player} would have been allowed to do the same.",
     "out_for.another_rule": "It is about a breach of another Rule.",
-    "out_for.hole_not_completed": "It is about one hole, where that partner did not hole out or did not correct a wrong ball.",
+    "out_for.hole_not_completed": "It is about one hole, where that partner did not correct a mistake, such as playing a wrong ball.",
     "out_for.scorecard": "It is about the side's scorecard, on which a score that counts was returned too low.",
     "turn_after.missed_on_purpose": "One partner swung past the ball on purpose.",
     "turn_after.penalty_strokes": "One partner made a stroke, and the side then got a penalty stroke and took relief.",
