@@ -9,7 +9,9 @@ from marram.rules.penalty import Who, general, strokes
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, is_allowed_too, told_apart
+from marram.teach.quizzes.believable import is_believable
 from marram.teach.quizzes.drafting import MOST_ANSWERS, draft, told_in
+from marram.teach.quizzes.near import Near
 from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.saying import said_as_answer
 from marram.teach.situations.order_of_telling import in_order
@@ -177,6 +179,22 @@ def test_whoever_plays_on_does_so_with_the_ball_in_play_and_on_the_next_hole() -
     assert not is_allowed_too(Ruling().under("18.3c").next(Action.PLAY_OTHER_BALL), on)
     assert is_allowed_too(over, on)
     assert not is_allowed_too(over.note("hole_is_completed"), on.note("hole_goes_on"))
+
+
+def test_a_penalty_that_two_bear_alike_is_said_once() -> None:
+    """Both are penalised where the one asked for it (Clarification 8.3/1); said of each of the two it would be the longest answer."""
+    drawn = situations(5, incidents=("anothers_conditions_altered",))
+    asked = next(one for one in islice(drawn, 400) if one.facts.get("other_player_let_it_happen") == "yes")
+    said = said_as_answer(asked, asked.ruling, asked.form, by_finding=False)
+    assert said.count("(the general penalty) for each player involved") == 1, said
+
+
+def test_no_sand_is_spoken_of_where_none_is_told() -> None:
+    """Of a ball that another player may have taken, it is not told where it lay."""
+    drawn = situations(5, incidents=("ball_played_by_another_player",))
+    gone = next(one for one in islice(drawn, 100) if one.facts["played_by_another_known"] == "no")
+    shaped = Ruling().under("14.2d(1)").next(Action.REPLACE).note("shape_the_lie_in_sand")
+    assert not is_believable(gone, Near(shaped, gone.form))
 
 
 def test_what_was_done_and_in_doing_what_is_told_at_once() -> None:

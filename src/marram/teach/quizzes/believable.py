@@ -122,6 +122,8 @@ _WRONG_PLACE_TOLD = ("played_since_put_down", "played_despite_zone", "serious_br
 """Facts by which it is told that a ball was played from where it lay."""
 _NOTHING_LIFTED = frozenset({"conceded", "decided_on_relief", "restored_conditions", "routine_help"})
 """What a caddie does without lifting or moving a ball."""
+_ANYWHERE = frozenset({"ball_played_by_another_player"})
+"""Incidents that tell of no sand, nor where the ball lay."""
 _ELSEWHERE = ("bunker", "unplayable")
 """Words of answers by which it is told that relief is not from a penalty area."""
 _OF_PARTNERS = ("partner", "four_ball", "foursomes", "team", "concession")
@@ -215,7 +217,7 @@ def _is_there(what: Spoken, one: Situation) -> bool:
             return False
         return told.get(area_of_ball.name) in (None, Area.PENALTY_AREA.value)
     if what is Spoken.SAND:
-        return told.get(area_of_ball.name) in (None, Area.BUNKER.value)
+        return told.get(area_of_ball.name) in (None, Area.BUNKER.value) and one.incident not in _ANYWHERE
     if what is Spoken.RELIEF_UNDER_WAY:
         return (
             any("relief" in str(each) for each in (*told, *told.values(), one.incident))

@@ -24,6 +24,8 @@ IN_SHORT = {
     "put_relief_right": "put_down_right",
 }
 """Mistakes that are put right, by what answers say of them: in full they would stand out by their length."""
+_OF_BOTH = frozenset({"anothers_conditions_altered"})
+"""Incidents of which player and opponent, or another player, can bear the same penalty for what they did together."""
 SCORED_ALONE = frozenset({Finding.HOLE_LOST, Finding.MAXIMUM_SCORE, Finding.NO_POINTS})
 """What a hole comes to where each is scored on its own (Rule 21): as an answer among penalties, for the form of play names it."""
 _WHO_ALONE: Mapping[str, str] = {
@@ -90,6 +92,8 @@ def said_as_answer(
     finding = finding_of(ruling)
     if finding in SCORED_ALONE:
         return text("quizzes.answer_alone", total=term(finding))
+    if one.incident in _OF_BOTH:
+        ruling = _of_each(ruling)
     total, then = capital(total_words(ruling, form)), next_words(ruling, form)
     total = _for_the_player(one, ruling, total, whose)
     then = _then_exactly(one, ruling, form) or then
@@ -143,6 +147,14 @@ def said_as_answer(
         then = text(f"quizzes.{key}", next=then) if key == "no_free" else text(f"quizzes.{key}")
     key = "quizzes.answer" if then else "quizzes.answer_alone"
     return of_the_player(one, text(key, total=total, next=then) if then else text(key, total=total))
+
+
+def _of_each(ruling: Ruling) -> Ruling:
+    """Return a ruling by which two bear the same penalty as one for each of them: said twice, it would stand out by its length."""
+    levels = {(each.kind, each.strokes) for each in ruling.penalties}
+    if len(ruling.penalties) < 2 or len(levels) > 1:
+        return ruling
+    return replace(ruling, penalties=(replace(ruling.penalties[0], who=Who.EACH_PLAYER),))
 
 
 def _taken_away(ruling: Ruling) -> str:

@@ -1,6 +1,7 @@
 """Matches, partners, cards and the pace of play: one case told of each fact."""
 
 CASES: dict[str, str] = {
+    "resumed_off_time/minutes_off": "The time set was missed by {answer}.",
     "resumed_off_time/refused_to_go_on.yes": "{player} refused to go on although the opponent wanted to.",
     "resumed_off_time/refused_to_go_on.no": "Neither of the two wanted to go on yet, and the competition was not delayed by that.",
     "resumed_off_time/why_play_stopped.lightning": "{player} had stopped because of lightning, and had reported it to the Committee at once.",
