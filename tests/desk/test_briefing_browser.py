@@ -103,3 +103,25 @@ def test_ruling_and_drawing_are_seen_together_and_read_from_the_back(
         size = page.locator(part).first.evaluate("one => parseFloat(getComputedStyle(one).fontSize)")
         assert size >= READ_FROM_THE_BACK, part
     context.close()
+
+
+READ_FROM_THE_MIDDLE = 18
+"""Pixels of a sentence on a page that would be too long otherwise (own choice)."""
+
+
+@pytest.mark.parametrize(("width", "height"), [(1280, 720), (1024, 768)])
+def test_a_long_page_is_set_smaller_until_the_room_sees_it_whole(
+    chromium: Browser, address: str, width: int, height: int
+) -> None:
+    """A change with many reasons (E-12, which tells of two editions) ends above the lower edge, its buttons included."""
+    context = chromium.new_context(viewport={"width": width, "height": height}, base_url=address)
+    page = opened(context, "/briefing?kind=changes&topic=2019&topic=2023&count=20&number=4&shown=1")
+    page.evaluate("document.fonts.ready")
+    box = page.locator(".slide .row").first.bounding_box()
+    assert box
+    assert box["y"] + box["height"] <= height
+    reasons = page.locator(".slide .steps li").first
+    assert reasons.evaluate("one => parseFloat(getComputedStyle(one).fontSize)") >= READ_FROM_THE_MIDDLE
+    page.set_viewport_size({"width": 1920, "height": 1600})
+    expect(reasons).to_have_css("font-size", re.compile(r"2[4-9]"))
+    context.close()

@@ -1,5 +1,5 @@
-// A briefing by keys, as a presenter's remote control sends them (first the ruling, then the next page, or one back), and
-// all windows of it in step: the one somebody goes on in tells the others where it is, and they follow.
+// A briefing by keys, as a presenter's remote control sends them (first the ruling, then the next page, or one back), each page
+// as large as the window holds, and all windows of it in step: the one somebody goes on in tells the others where it is, and they follow.
 
 const ON = ["show", "next"];
 const BACK = ["before"];
@@ -16,6 +16,22 @@ addEventListener("keydown", (event) => {
   event.preventDefault();
   KEYS[event.key].map(link).find(Boolean)?.click();
 });
+
+// A page that is too long for a wide window is set smaller, step by step, so that the room sees it whole down to its buttons; what
+// is longer still in the last size scrolls.
+const SMALLER = [1.4, 1.28, 1.16, 1.06]; // rem; on a phone a page scrolls as any other
+const buttons = slide.querySelector(".row");
+function fit() {
+  slide.style.removeProperty("--read");
+  if (!matchMedia("(min-width: 60rem)").matches) return;
+  for (const size of SMALLER) {
+    if (buttons.getBoundingClientRect().bottom + scrollY <= innerHeight) return;
+    slide.style.setProperty("--read", `${size}rem`);
+  }
+}
+fit();
+document.fonts?.ready.then(fit);
+addEventListener("resize", fit);
 
 // Whoever goes on says so on the page that comes: others follow that one, and nobody follows a window that only followed.
 for (const one of document.querySelectorAll(".slide a[data-key]")) {
