@@ -95,7 +95,8 @@ class Situation:
 
         Chosen on 80 situations that were judged from 1 to 5 before their grade was seen, tried on 40 others: there its rank
         correlation with the judgement is 0.58; that of facts, exceptions and editions that differ, as it was before, 0.19.
-        Means judged of easy, medium and hard ones there: 2.2, 2.4 and 3.6; easy and medium ones are still hardly apart.
+        On 75 more, judged by two who knew nothing of each other (0.86 between them), it is 0.52; the means judged of easy, medium
+        and hard ones are 1.9, 2.3 and 3.1 of 5.
         What told nothing more: beliefs that err, near rulings, editions that differ, a penalty beside relief.
         """
         facts = sum(not name.startswith("local_rule_") or _holds(told) for name, told in self.facts.items())
