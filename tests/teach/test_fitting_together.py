@@ -77,6 +77,9 @@ def test_a_ball_is_not_nearer_than_the_line_starts_and_behind_the_point_on_it() 
         ("ball_found_in_time", {"identified_in_reasonable_time": "no", "whereabouts": "penalty_area"}, FormOfPlay.STROKE_PLAY),
         # Who set a ball down, or played the original after another, exchanged no balls with the opponent.
         ("ball_set_down", {"exchange_of_balls": "opponent_first"}, FormOfPlay.MATCH_PLAY),
+        # No fringe belongs to a green that is no wrong green, and no Rule says what a caddie may lift in the teeing area.
+        ("wrong_green", {"excluded_green": "under_repair", "fringe_interference": "swing"}, FormOfPlay.STROKE_PLAY),
+        ("ball_lifted", {"who_lifted": "caddie_without_authority", "area_of_ball": "teeing_area"}, FormOfPlay.STROKE_PLAY),
         # On the putting green such damage is repaired (Rule 13.1c(2)).
         ("animal_damage", {"area_of_ball": "putting_green"}, FormOfPlay.STROKE_PLAY),
         # Sand is not aerated, a stroke between two holes counts for none, and of one stance one Local Rule is told.

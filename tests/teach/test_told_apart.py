@@ -284,6 +284,19 @@ def test_whoever_gave_up_the_ball_from_the_wrong_place_holes_out_with_it() -> No
     assert not any(each.words.startswith("Two") and "as it lies" in each.words for each in drafted.answers)
 
 
+def test_penalty_area_relief_at_once_is_no_wrong_answer() -> None:
+    """Rule 11.2c(1) Exception: a ball stopped on its way into a penalty area may have penalty area relief instead, for one stroke."""
+    facts = {
+        "deflector": "outsider",
+        "played_from_green": "no",
+        "would_have_stopped": "penalty_area",
+    }
+    drafted = draft(of_facts("deliberately_deflected", facts, STROKE))
+    assert drafted is not None
+    assert drafted.answers[0].words == "No penalty; take relief"
+    assert not any(each.words.startswith("One penalty stroke; play again") for each in drafted.answers)
+
+
 def test_the_price_of_relief_back_on_the_line_is_told_as_counted() -> None:
     """The strokes of Rules 16.1c(2), 17.1d(2), 19.2b and 19.3 are no part of the answers, and the limit is that of the Rule."""
     for line in LineRelief:

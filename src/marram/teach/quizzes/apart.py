@@ -65,6 +65,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True
     if _levels(right) != _levels(other):
         return False
+    if "or_penalty_area_relief_at_once" in right.notes and other.action is Action.TAKE_RELIEF:
+        return all(option.penalty == 1 for option in other.relief)  # one way of it (Rule 11.2c(1) Exception)
     if "first_ball_counts_second_ignored" in right.notes and other.action in _ALIKE:
         return True  # whoever gave that ball up plays it out (Rule 14.7b(1))
     if _is_playing_on(right, other):

@@ -154,6 +154,8 @@ NEVER_TOGETHER: tuple[Mapping[str, frozenset[str | int]], ...] = (
         "excluded_green": frozenset({"under_repair", "played_as_it_lies"}),
         "fringe_interference": frozenset({"ball_on_it", "stance_only", "swing"}),
     },
+    # Whether a caddie may lift it in the teeing area as the player may (Rule 6.2b(6)), no Rule says.
+    {"who_lifted": frozenset({"caddie_without_authority"}), "area_of_ball": frozenset({"teeing_area"})},
     # Dropping zones are one way among others, or the only one.
     {"local_rule_e_1": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
     {"local_rule_e_5": frozenset({"yes"}), "local_rule_e_1_3": frozenset({"yes"})},
