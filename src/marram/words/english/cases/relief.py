@@ -2,10 +2,10 @@
 
 CASES: dict[str, str] = {
     "line_relief.penalty_area": "The relief is from a penalty area (17.1d(2)), and its one penalty stroke has been counted already.",
-    "line_relief.unplayable": "The ball was unplayable, not in a bunker (19.2b), and the one penalty stroke for that has been counted already.",
-    "line_relief.unplayable_in_bunker": "The ball was unplayable in a bunker and dropped in that bunker (19.3a), and the one penalty stroke for that has been counted already.",
-    "line_relief.unplayable_outside_bunker": "The ball was unplayable in a bunker and dropped outside it (19.3b), and the two penalty strokes for that have been counted already.",
-    "line_relief.condition_in_bunker": "The ball lay in temporary water in a bunker and was dropped outside it (16.1c(2)), and the one penalty stroke for that has been counted already.",
+    "line_relief.unplayable": "The relief is for an unplayable ball, not in a bunker (19.2b), and its one penalty stroke has been counted already.",
+    "line_relief.unplayable_in_bunker": "The relief is for an unplayable ball in a bunker, inside that bunker (19.3a), and its one penalty stroke has been counted already.",
+    "line_relief.unplayable_outside_bunker": "The relief is for an unplayable ball in a bunker, outside that bunker (19.3b), and its two penalty strokes have been counted already.",
+    "line_relief.condition_in_bunker": "The relief is from temporary water in a bunker, outside that bunker (16.1c(2)), and its one penalty stroke has been counted already.",
     "rest_within_club_length.yes+rest_nearer_than_start_of_line": "It came to rest within one club-length of the spot where it had first touched the ground.",
     "rest_within_club_length.yes+rest_in_area_first_touched.no": "It came to rest within one club-length of the spot where it had first touched the ground.",
     "rest_within_club_length.no": "It came to rest more than one club-length from the spot where it had first touched the ground.",
