@@ -11,6 +11,7 @@ from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, penalty
 from marram.teach.quizzes.apart import differs_by_price_of_relief, is_allowed_too, told_apart
+from marram.teach.quizzes.drafting import MOST_ANSWERS, draft
 from marram.teach.quizzes.quiz import questions
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.order_of_telling import in_order
@@ -129,7 +130,11 @@ def test_the_price_of_the_relief_under_way_is_no_wrong_answer() -> None:
     assert differs_by_price_of_relief(again, penalty(1, "19.2").next(Action.DROP_AGAIN))
     assert not differs_by_price_of_relief(again, general_penalty("14.7a").next(Action.DROP_AGAIN))
     assert not differs_by_price_of_relief(again, penalty(1, "19.2").play_as_it_lies())
-    for one in islice(questions(5, incidents=("back_on_the_line_drop",)), 12):
+    drawn = map(draft, islice(situations(5, incidents=("back_on_the_line_drop",)), 24))
+    drafted = [one for one in drawn if one is not None]
+    assert len(drafted) > 12
+    for one in drafted:
+        assert len(one.answers) == MOST_ANSWERS
         for answer in one.answers:
             if answer.near is not None:
                 assert not differs_by_price_of_relief(one.situation.ruling, answer.near.ruling)

@@ -31,6 +31,8 @@ _PLAYED_BEYOND = {
     ("last_stroke_from_penalty_area", "yes"),
 }
 """What would have to be told besides of balls that nobody spoke of."""
+_BACK_ON_THE_LINE, _DEEPER_THERE = "back_on_the_line_drop", 5
+"""The same of a ball to be dropped again back on the line: what stopped it and three limits are asked before it is played as it lies."""
 _MOST_TWO = 40
 """Pairs of facts otherwise that are tried (own choice)."""
 _MOST_MORE = 40
@@ -152,8 +154,11 @@ def is_within_boundary(one: Situation) -> bool:
 def _more_told(one: Situation) -> Iterator[Near]:
     """Yield the rulings for which, one fact being otherwise, a little more has to be told."""
     in_bounds = is_within_boundary(one)
+    deepest = _DEEPER if in_bounds else _DEEPEST
+    if one.incident == _BACK_ON_THE_LINE and one.ruling.action is Action.DROP_AGAIN:
+        deepest = _DEEPER_THERE
     for flip in _flips(one):
-        for otherwise, ruling in _completed(one, (flip,), _DEEPER if in_bounds else _DEEPEST):
+        for otherwise, ruling in _completed(one, (flip,), deepest):
             if len(otherwise) > 1 and not (in_bounds and _PLAYED_BEYOND & {*otherwise}):
                 yield Near(ruling, one.form, otherwise)
 
