@@ -8,12 +8,8 @@ from itertools import islice
 
 import pytest
 
-from marram.rules.book.local_rules.area_e_options import alternative_option
-from marram.rules.book.relief_options import offer, stroke_and_distance
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.ruling import no_penalty
 from marram.teach.quizzes.drafting import draft
-from marram.teach.quizzes.ways_back import ways_back
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.sampling import situations
 from marram.words.english.cases.interfering import CASES
@@ -100,11 +96,21 @@ def test_answers_about_the_alternative_speak_of_balls_that_are_there() -> None:
     assert answered
 
 
-def test_what_is_left_for_a_ball_not_found_is_said_way_by_way() -> None:
-    """Rule 18.2b and Model Local Rule E-5: for a stroke back, or for two where it is adopted; "take relief" says neither."""
-    back = stroke_and_distance("18.2b")
-    assert ways_back(offer(no_penalty("18.2b"), back, may_play_as_it_lies=False)) == ""
-    both = ways_back(offer(no_penalty("18.2b"), back, alternative_option(), may_play_as_it_lies=False))
-    assert "E-5" in both
-    assert both.startswith("go back")
-    assert ways_back(offer(no_penalty("18.2b"), back, alternative_option())) == ""
+def test_of_leaves_beside_a_ball_an_answer_says_what_may_be_taken_away() -> None:
+    """Rule 15.1a: a loose impediment may be removed; "it may be taken away" could be the ball."""
+    said = [
+        answer.words
+        for one in islice(situations(3, incidents=("accumulated_loose_impediments",)), 20)
+        if (question := draft(one)) is not None
+        for answer in question.answers
+    ]
+    assert any("the leaves may be taken away" in words for words in said)
+    assert not any("it may be taken away" in words for words in said)
+
+
+def test_a_painted_line_in_a_bunker_gives_relief_where_the_local_rule_is_adopted_there() -> None:
+    """Model Local Rule F-21 is adopted for areas that the Committee names; told of a bunker, it has to hold there."""
+    facts = {"area_of_ball": "bunker", "interference": "ball", "local_rule_f_21": "yes"}
+    assert "every part of the course" in telling("painted_line", facts, "Odo", FormOfPlay.STROKE_PLAY)[0]
+    elsewhere = telling("painted_line", {**facts, "local_rule_f_21": "no"}, "Odo", FormOfPlay.STROKE_PLAY)
+    assert "F-21" not in elsewhere[0]

@@ -11,7 +11,6 @@ from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, in_order, priced_apart, step_families
 from marram.teach.quizzes.believable import offers_free_relief
-from marram.teach.quizzes.ways_back import ways_back
 from marram.teach.situations.situation import Situation
 from marram.words.headline import choices, forced_costs, headline, next_words, total_words
 from marram.words.messages import say, term
@@ -46,8 +45,6 @@ ALTERNATIVE = "alternative_to_stroke_and_distance"
 """The incident of Model Local Rule E-5: "the other ball" of an answer is the one dropped under it."""
 _OF_ALTERNATIVE = {"put_relief_right": "drop_as_local_rule_asks"}
 """What is put right with such a ball."""
-_NAMES_WHAT_IS_TAKEN = frozenset({ALTERNATIVE, "accumulated_loose_impediments"})
-"""Incidents of a ball not found, whose answers say which relief there is: to go back, or to drop under the Local Rule."""
 _SAID_OF_NOTE: Mapping[str, str] = {
     "provisional_may_be_played_on": "search_goes_on",
     "choose_one_as_provisional": "choose_one_of_them",
@@ -57,6 +54,8 @@ _SAID_OF_NOTE: Mapping[str, str] = {
 _HOLED_ALREADY = frozenset({"provisional_ball_holed"})
 """Incidents of a provisional ball that nobody goes on with, for it is in the hole."""
 _OF_OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE})
+_LEAVES = "accumulated_loose_impediments"
+"""The incident of leaves that lie deep, of which Model Local Rule F-14 makes ground under repair."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -132,15 +131,13 @@ def said_as_answer(
             then = text("quizzes.hole_out_first")
     if then and one.incident == ALTERNATIVE and ruling.action is Action.PLAY_OTHER_BALL:
         then = text("quizzes.dropped_under_local_rule")
-    if then and one.incident in _NAMES_WHAT_IS_TAKEN:
-        then = ways_back(ruling) or then
     if MAY_BE_TAKEN_AWAY.intersection(ruling.notes):
-        then = text(f"quizzes.{_taken_away(ruling)}")
+        then = text(f"quizzes.{_what_is_loose(one)}{_taken_away(ruling)}")
     if then and not ruling.penalties and _denies_free_relief(one, ruling):
         key = "no_free"
         if ruling.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
             key = (
-                "away_no_free_but_paid"
+                f"{_what_is_loose(one)}away_no_free_but_paid"
                 if MAY_BE_TAKEN_AWAY.intersection(ruling.notes)
                 else "no_free_but_paid"
             )
@@ -155,6 +152,11 @@ def _of_each(ruling: Ruling) -> Ruling:
     if len(ruling.penalties) < 2 or len(levels) > 1:
         return ruling
     return replace(ruling, penalties=(replace(ruling.penalties[0], who=Who.EACH_PLAYER),))
+
+
+def _what_is_loose(one: Situation) -> str:
+    """Return what stands before the key of what may be taken away: of leaves beside a ball, "it" would be the ball."""
+    return "leaves." if one.incident == _LEAVES else ""
 
 
 def _taken_away(ruling: Ruling) -> str:

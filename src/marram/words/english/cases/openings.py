@@ -87,6 +87,7 @@ CASES: dict[str, str] = {
     "object_set_down_for_aim/opening": "{player} set something down near the ball.",
     "rode_during_round/opening": "{player} rode during the round.",
     "started_at_wrong_place/opening": "{player} started the round at the wrong hole.",
+    "painted_line/opening+area_of_ball.bunker+local_rule_f_21.yes": "There is a painted line near {player}'s ball, and Model Local Rule F-21 is adopted for every part of the course.",
     "movable_treated_as_immovable/opening": "There is a movable stake near {player}'s ball.",
     "ignored_a_rule/opening": "A penalty was not applied.",
     "ball_in_watercourse/opening": "{player}'s ball lies in a ditch.",
