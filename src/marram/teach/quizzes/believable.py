@@ -74,10 +74,13 @@ _AFTER_WRONG_PLACE = frozenset(
     {"first_ball_counts_second_ignored", "play_out_both_balls", "play_out_from_right_place"}
 )
 """Notes of what is done only after a stroke from a wrong place."""
+_OF_PROVISIONAL = frozenset({"choose_one_as_provisional", "provisional_may_be_played_on"})
+"""Notes of what is done with a provisional ball, which answers say."""
 _SPEAKS: Mapping[Spoken, Callable[[Ruling], bool]] = {
     Spoken.PROVISIONAL: lambda one: (
         one.action is Action.PLAY_PROVISIONAL
         or any(option.kind is ReliefKind.PROVISIONAL for option in one.relief)
+        or not _OF_PROVISIONAL.isdisjoint(one.notes)
     ),
     Spoken.SECOND_PROVISIONAL: lambda one: "second_provisional_counts" in one.notes,
     Spoken.ORIGINAL: lambda one: any(each.what == "correct_by_playing_original" for each in one.corrections),
