@@ -17,10 +17,7 @@ _TOLD_WITH: Mapping[str, frozenset[str]] = {
 """By fact: answers that are told as the penalty itself, or as what becomes of the hole."""
 _TOLD_WITH_INCIDENT: Mapping[str, Mapping[str, frozenset[str]]] = {
     "ball_after_provisional": {"original_ball": frozenset({"in_the_hole", "not_found_yet"})},
-    "crossing_point_was_wrong": {
-        "local_rule_e_1": frozenset({"yes"}),
-        "local_rule_e_1_3": frozenset({"yes"}),
-    },
+    "crossing_point_was_wrong": {"dropping_zone_provided": frozenset({"yes"})},
     "embedded_ball": {
         "cut_to_fairway_height": frozenset({"no"}),
         "ball_in_stacked_turf_face": frozenset({"yes"}),

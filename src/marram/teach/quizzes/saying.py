@@ -7,6 +7,7 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.penalty import Who
+from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, in_order, priced_apart, step_families
@@ -56,6 +57,10 @@ _HOLED_ALREADY = frozenset({"provisional_ball_holed"})
 _OF_OTHERS = frozenset({Who.OPPONENT, Who.OTHER_PLAYER, Who.OTHER_SIDE})
 _LEAVES = "accumulated_loose_impediments"
 """The incident of leaves that lie deep, of which Model Local Rule F-14 makes ground under repair."""
+_ALTERNATIVE_RELIEF = "E-5"
+"""The Local Rule of relief instead of going back, which is named: "take relief" would not say which."""
+_NOT_PROVISIONAL = frozenset({"ball_after_provisional"})
+"""Incidents of a ball that took the place of the provisional one, and was announced as none (Clarification 18.3a/3)."""
 _SAID_ALREADY = frozenset({Finding.DID_NOT_HELP_PARTNER})
 """Findings that only say again what is told."""
 
@@ -105,9 +110,7 @@ def said_as_answer(
         and ruling.action is one.ruling.action
         and len(in_order(ruling)) > 1
     ):
-        again, *others = in_order(ruling)  # what is had for each price where the prices differ
-        named = (again, others[0] if len(others) == 1 else "other")
-        then = text("quizzes.or").join(say("TERMS", f"next.family.{each}") for each in named)
+        then = text("quizzes.or").join(_at_one_price(ruling))
     if "play_out_both_balls" in ruling.notes:
         then = text("quizzes.second_ball_too")
     if _free_or_paid(ruling) or instead:
@@ -173,7 +176,7 @@ def _each_at_its_price(ruling: Ruling, form: FormOfPlay) -> str:
     parts: list[str] = []
     for price in sorted({option.penalty for option in ruling.relief}):
         at_price = replace(ruling, relief=tuple(each for each in ruling.relief if each.penalty == price))
-        then = say("TERMS", f"next.family.{_named_alike(at_price)}")
+        then = _named_alike(at_price)
         total = penalties_in_short(ruling.penalties, form, relief={price})
         parts.append(
             text("quizzes.to", total=total if not parts else total[0].lower() + total[1:], next=then)
@@ -181,10 +184,22 @@ def _each_at_its_price(ruling: Ruling, form: FormOfPlay) -> str:
     return text("quizzes.or").join(parts)
 
 
+def _at_one_price(ruling: Ruling) -> list[str]:
+    """Return what relief is had, as it is named where the first of it and the rest have two prices."""
+    again = in_order(ruling)[0]
+    parts = [
+        replace(ruling, relief=tuple(each for each in ruling.relief if (family(each) == again) is first))
+        for first in (True, False)
+    ]
+    return [_named_alike(each) for each in parts]
+
+
 def _named_alike(ruling: Ruling) -> str:
-    """Return the one family of relief options, or that of relief at large."""
+    """Return what relief is taken, by the one name of its options, or at large."""
     families = in_order(ruling)
-    return families[0] if len(families) == 1 else "other"
+    if all(each.citation == _ALTERNATIVE_RELIEF for each in ruling.relief):
+        return text("quizzes.under_e_5")
+    return say("TERMS", f"next.family.{families[0] if len(families) == 1 else 'other'}")
 
 
 def _for_the_player(one: Situation, ruling: Ruling, total: str, whose: bool) -> str:
@@ -214,7 +229,12 @@ def _then_exactly(one: Situation, ruling: Ruling, form: FormOfPlay) -> str:
     rest = tuple(option for option in ruling.relief if option not in instead)
     ways = choices(replace(ruling, relief=rest)) if rest else [then]
     counts = text("quizzes.let_provisional_count") if one.incident in _HOLED_ALREADY else ""
-    return say("TERMS", "next.or").join([*ways, counts or choices(replace(ruling, relief=instead))[0]])
+    going_on = counts or choices(replace(ruling, relief=instead))[0]
+    if one.incident in _NOT_PROVISIONAL:
+        going_on = going_on.replace(
+            say("TERMS", "next.family.provisional"), term(Action.PLAY_OTHER_BALL, ".short")
+        )
+    return say("TERMS", "next.or").join([*ways, going_on])
 
 
 def _provisional_instead(ruling: Ruling) -> tuple[ReliefOption, ...]:

@@ -6,6 +6,7 @@ TEXTS: dict[str, str] = {
     "finding": "{finding}.",
     "to": "{total} to {next}",
     "or": ", or ",
+    "under_e_5": "take relief under Model Local Rule E-5",
     "second_ball_too": "play a second ball too",
     "holed": "the ball is holed",
     "from_right_tee": "play from the right teeing area",

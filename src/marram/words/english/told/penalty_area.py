@@ -31,7 +31,7 @@ TOLD: dict[str, str] = {
     "after_penalty_area.another_penalty_area": "The ball came to rest in another penalty area.",
     "after_penalty_area.lost_outside": "The ball is lost outside any penalty area.",
     "after_penalty_area.out_of_bounds": "The ball is out of bounds.",
-    "after_penalty_area.unplayable_outside": "The ball lies outside the penalty area, where {player} sees no good way to play it.",
+    "after_penalty_area.unplayable_outside": "The ball came to rest outside the penalty area, where {player} sees no good way to play it.",
     "penalty_area_colour.red": "The penalty area was red.",
     "first_penalty_area_colour.red": "The penalty area that the ball was played from is red.",
 }
