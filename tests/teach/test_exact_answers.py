@@ -88,6 +88,20 @@ def test_of_two_balls_teed_off_it_is_said_which_goes_on() -> None:
     assert "the ball teed off second" in right
 
 
+def test_a_partner_who_need_not_hole_out_is_not_penalised() -> None:
+    """Rule 23.2a: the other partner completed the hole, and that score is the side's; being out of the hole is the same."""
+    asked = _question(
+        "mistake_not_corrected",
+        STROKE,
+        uncorrected_mistake="holing_out",
+        sides="four_ball",
+        other_partner_completed="yes",
+    )
+    right, wrong = _words(asked)
+    assert right == "No penalty; the other partner's score counts for the side"
+    assert not any(one.startswith("Disqualification for the hole") for one in wrong)
+
+
 def test_each_case_is_told_where_it_is_entered() -> None:
     """A key that stands in two modules keeps the place of the first and the sentence of the last."""
     names = [one.name for one in iter_modules(cases.__path__)]

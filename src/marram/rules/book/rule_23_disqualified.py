@@ -53,7 +53,7 @@ def hole_lost_to_partner(case: Case, citation: str) -> Ruling:
     """A partner without a valid score leaves the hole to the other; with neither, the side has no score."""
     if case[other_partner_completed]:
         if citation == _HOLING_OUT:
-            return need_not_hole_out(case)
+            return score_of_other_counts(case)
         alone = Penalty(PenaltyKind.DISQUALIFICATION_FOR_HOLE, citation, Who.ONE_PARTNER)
         ruling = Ruling(penalties=(alone,), citations=("23.2a", citation)).next(Action.HOLE_OVER)
         return ruling.note("other_partners_score_counts")
@@ -61,8 +61,8 @@ def hole_lost_to_partner(case: Case, citation: str) -> Ruling:
 
 
 @provision("23.2a")
-def need_not_hole_out(_case: Case) -> Ruling:
-    """Where one partner completes the hole the other need not: there is no penalty, and that one's score is the side's."""
+def score_of_other_counts(_case: Case) -> Ruling:
+    """Where one partner completes the hole the other need not: without penalty, that one's score is the side's."""
     return no_penalty("23.2a").next(Action.HOLE_OVER).note("other_partners_score_counts")
 
 

@@ -9,7 +9,7 @@ from marram.rules.book.rule_03_scorecard import score_too_low
 from marram.rules.book.rule_04_clubs import clubs_penalty
 from marram.rules.book.rule_06_order_of_play import played_out_of_turn, whose_turn
 from marram.rules.book.rule_10_other_help import caddie_behind_ball
-from marram.rules.book.rule_23_disqualified import hole_lost_to_partner, left_open
+from marram.rules.book.rule_23_disqualified import hole_lost_to_partner, left_open, score_of_other_counts
 from marram.rules.book.who_bears import both_partners, falls_on_each, one_partner, penalty_in_four_ball
 from marram.rules.editions import EDITION_2023
 from marram.rules.engine.case import Case
@@ -197,8 +197,15 @@ def four_ball_disqualified(case: Case) -> Ruling | Judgement:
 
 @provision("23.2a")
 def partner_without_score(case: Case) -> Ruling:
-    """One partner without a valid score leaves the hole to the other; with neither, the side has no score."""
+    """One partner without a valid score leaves the hole to the other; with neither, the side has no score.
+
+    Where holes are scored on their own nobody is disqualified for such a mistake (Rules 21.1c, 21.2c and 21.3c).
+    """
     if case[other_partner_completed]:
+        if not case.match_play and not case.is_one_of(form_of_play, FormOfPlay.STROKE_PLAY):
+            return score_of_other_counts(case).under(
+                disqualified_or_without_score(case, "6.3c(1)").citations[0]
+            )
         return hole_lost_to_partner(case, "6.3c(1)")
     if case.match_play:
         return no_partner_completed_in_match(case)

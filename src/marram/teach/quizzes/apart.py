@@ -26,6 +26,8 @@ _LESS_EXACT = frozenset({Action.PLAY_FROM_TEEING_AREA, Action.GO_ON_WITH_RELIEF,
 """What somebody may call playing on: it says less of the next step, and nothing wrong."""
 _OF_SIDE = frozenset({Who.SIDE, Who.ONE_PARTNER, Who.OTHER_PARTNER, Who.EACH_PARTNER})
 """Those who bear a penalty among partners: one that names nobody may be any of theirs."""
+_NO_SCORE = "other_partners_score_counts"
+"""The note that one partner has no score for a hole in Four-Ball."""
 _HOLED = "holed_provisional_not_yet_in_play"
 """The note of what may be done with a provisional ball in the hole."""
 _AT_ONE_MORE = "correct_wrong_ball_when_lost"
@@ -57,6 +59,8 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True  # whoever is excused for playing on may stop now (Rule 5.7b Exception)
     if _says_it_in_general(right, other) or _replaces_another(right, other) or _of_one_of_them(right, other):
         return True
+    if _NO_SCORE in right.notes and not right.penalties and _NO_SCORE in other.notes:
+        return True  # without a score for the hole a partner is out of it, by whatever name (Rules 21.1c and 23.2a)
     if _is_the_second_ball(right, other) or _lets_holed_ball_count(right, other):
         return True
     if right.action is _CHOICE and _free(right) and other.action is Action.TAKE_RELIEF and _only_free(other):

@@ -221,6 +221,8 @@ def _then_exactly(one: Situation, ruling: Ruling, form: FormOfPlay) -> str:
     then = next_words(ruling, form)
     if said and then not in ("", term(Action.HOLE_OVER, ".short")):
         return text(f"quizzes.{said}")
+    if then == term(Action.HOLE_OVER, ".short") and "other_partners_score_counts" in ruling.notes:
+        return text("quizzes.other_partners_score")
     if then == say("TERMS", "partner_plays_on"):
         return text("quizzes.other_partner_plays_on")
     instead = _provisional_instead(ruling)

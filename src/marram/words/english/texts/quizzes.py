@@ -33,6 +33,7 @@ TEXTS: dict[str, str] = {
     "search_goes_on": "go on searching, or play on with the provisional ball, which does not count yet",
     "choose_one_of_them": "choose one of the two as the provisional ball, and go on with it",
     "ball_teed_off_second": "go on with the ball teed off second",
+    "other_partners_score": "the other partner's score counts for the side",
     "other_partner_plays_on": "the other partner plays on for the side",
     "let_provisional_count": "let the provisional ball count for one penalty stroke",
     "partner_alone": "{player}'s partner alone",
