@@ -5,8 +5,9 @@ import pytest
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Ruling
-from marram.teach.quizzes.apart import at_several_prices, is_allowed_too, priced_apart
+from marram.teach.quizzes.apart import is_allowed_too
 from marram.teach.quizzes.drafting import Question, draft
+from marram.teach.quizzes.prices_of_relief import at_several_prices, priced_apart
 from marram.teach.situations.reaching import TODAY
 from marram.teach.situations.situation import Situation, ruled
 

@@ -16,9 +16,10 @@ from marram.rules.penalty import OWN
 from marram.rules.ruling import Action, Ruling
 from marram.teach.quizzes import quiz
 from marram.teach.quizzes.apart import is_allowed_too, told_apart
-from marram.teach.quizzes.believable import PARTNERS, step, steps_of
+from marram.teach.quizzes.believable import PARTNERS
 from marram.teach.quizzes.drafting import FEWEST_ANSWERS, MOST_ANSWERS, asks_for_finding, draft, may_be_asked
 from marram.teach.quizzes.near import near_rulings
+from marram.teach.quizzes.of_incident import step, steps_of
 from marram.teach.quizzes.quiz import questions
 from marram.teach.quizzes.saying import of_the_player
 from marram.teach.quizzes.told import why_not

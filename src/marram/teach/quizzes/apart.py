@@ -4,9 +4,16 @@ from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.finding_of import finding_of
 from marram.rules.findings import Finding
 from marram.rules.penalty import PenaltyKind, Who
-from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
+from marram.teach.quizzes.prices_of_relief import (
+    costs,
+    is_free,
+    is_only_free,
+    priced_apart,
+    prices_by_family,
+    step_families,
+)
 from marram.words.headline import forced_costs, next_words, total_words
 
 _CHOICE = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
@@ -63,7 +70,12 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True  # without a score for the hole a partner is out of it, by whatever name (Rules 21.1c and 23.2a)
     if _is_the_second_ball(right, other) or _lets_holed_ball_count(right, other):
         return True
-    if right.action is _CHOICE and _free(right) and other.action is Action.TAKE_RELIEF and _only_free(other):
+    if (
+        right.action is _CHOICE
+        and is_free(right)
+        and other.action is Action.TAKE_RELIEF
+        and is_only_free(other)
+    ):
         return _levels(right) == _levels(other)  # the free part of what is left to the player
     if _is_put_right_already(right, other) or _corrected_at_one_more(right, other):
         return True
@@ -77,15 +89,17 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
         return True
     if "use_ball_on_list" in right.notes and other.action is Action.CORRECT_MISTAKE:
         return True  # a ball that must not be used is put aside for another (Model Local Rule G-3)
-    if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (_free(other) or other.action in _ALIKE):
+    if MAY_BE_TAKEN_AWAY.intersection(right.notes) and (is_free(other) or other.action in _ALIKE):
         # relief from what can be moved is to move it (Rules 15.1a and 15.2a); relief for the ball besides is another thing,
         # save in the teeing area, where the ball may be moved anyhow (Rule 6.2b(6))
         at_will = right.action is Action.PLAY_FROM_TEEING_AREA
-        return _free(right) or at_will or not (_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
-    if right.action in _BY_HAND and other.action is Action.TAKE_RELIEF and _costs(other) and _free(other):
+        return (
+            is_free(right) or at_will or not (is_free(other) and MAY_BE_TAKEN_AWAY.intersection(other.notes))
+        )
+    if right.action in _BY_HAND and other.action is Action.TAKE_RELIEF and costs(other) and is_free(other):
         return True  # relief is taken by dropping or placing a ball (Rule 14.3)
-    if right.action in _AT_WILL and other.action is _CHOICE and not _free(other):
-        return not _free(right) and _costs(right) <= _costs(other)
+    if right.action in _AT_WILL and other.action is _CHOICE and not is_free(other):
+        return not is_free(right) and costs(right) <= costs(other)
     if right.action is Action.PLAY_FROM_TEEING_AREA:
         if other.action in (Action.DROP, Action.PLACE, Action.REPLACE):
             return True  # in the teeing area a ball may be put down in any way (Rule 6.2b)
@@ -93,7 +107,7 @@ def is_allowed_too(right: Ruling, other: Ruling) -> bool:
             return True  # open at any time (Rule 18.1)
         return other.action is Action.PLAY_AS_IT_LIES and right.stroke is None
     if right.action is _CHOICE and other.action in _ALIKE:
-        return not _free(right) or "free" not in step_families(
+        return not is_free(right) or "free" not in step_families(
             right
         )  # else an answer says "no free relief" (Rule 8.1d(1))
     if {right.action, other.action} == {Action.TAKE_RELIEF} and len(step_families(other)) > 1:
@@ -213,17 +227,19 @@ def told_apart(one: tuple[Ruling, FormOfPlay], other: tuple[Ruling, FormOfPlay])
         ):
             return False  # two strokes, and two strokes that are called the general penalty
         # "one penalty stroke" beside "one or two": the relief that must be taken is the same
-        costs = [{option.penalty for option in each.relief} for each, _ in (one, other)]
+        prices = [{option.penalty for option in each.relief} for each, _ in (one, other)]
         if both == {Action.TAKE_RELIEF} and _only_strokes(one[0], other[0]):
             return True  # the same relief after balls played before at another price
-        if both != {Action.TAKE_RELIEF} or not costs[0] & costs[1] or (0 in costs[0]) != (0 in costs[1]):
+        if both != {Action.TAKE_RELIEF} or not prices[0] & prices[1] or (0 in prices[0]) != (0 in prices[1]):
             return True
-        if 0 in costs[0]:
-            return not (costs[0] <= costs[1] or costs[1] <= costs[0])  # only one kind of relief less
-        return not _costs(one[0]) & _costs(other[0])
+        if 0 in prices[0]:
+            return not (prices[0] <= prices[1] or prices[1] <= prices[0])  # only one kind of relief less
+        return not costs(one[0]) & costs(other[0])
     if both == {_CHOICE}:
         paid = [{option.penalty for option in each.relief if option.penalty} for each, _ in (one, other)]
-        return _free(one[0]) != _free(other[0]) or bool(paid[0] and paid[1] and paid[0].isdisjoint(paid[1]))
+        return is_free(one[0]) != is_free(other[0]) or bool(
+            paid[0] and paid[1] and paid[0].isdisjoint(paid[1])
+        )
     if both == {Action.PLAY_ON, Action.CORRECT_MISTAKE} and "go_on_with_right_ball" in (
         *one[0].notes,
         *other[0].notes,
@@ -289,46 +305,3 @@ def _puts_back_by(one: Ruling, other: Ruling) -> bool:
     corrected = {each.what for found in (one, other) for each in found.corrections}
     replaced = Action.REPLACE in (one.action, other.action)
     return replaced and "player_replaces_again" in corrected and one.action is not other.action
-
-
-def at_several_prices(ruling: Ruling) -> bool:
-    """Whether relief must be taken, none of it free, and some of it costs more than the rest."""
-    prices = {option.penalty for option in ruling.relief}
-    return ruling.action is Action.TAKE_RELIEF and len(prices) > 1 and 0 not in prices
-
-
-def priced_apart(ruling: Ruling) -> bool:
-    """Whether relief must be taken at several prices, and what is had for each can be told by its name."""
-    return at_several_prices(ruling) and all(len(each) == 1 for each in prices_by_family(ruling).values())
-
-
-def prices_by_family(ruling: Ruling) -> dict[str, frozenset[int]]:
-    """Return what relief of each family costs."""
-    return {
-        each: frozenset(option.penalty for option in ruling.relief if family(option) == each)
-        for each in in_order(ruling)
-    }
-
-
-def in_order(ruling: Ruling) -> tuple[str, ...]:
-    """Return the families of the relief that a ruling offers, each once, in the order they are offered in."""
-    return tuple(dict.fromkeys(family(option) for option in ruling.relief))
-
-
-def step_families(ruling: Ruling) -> frozenset[str]:
-    """Return the families of the relief that a ruling offers."""
-    return frozenset(family(option) for option in ruling.relief)
-
-
-def _costs(ruling: Ruling) -> set[tuple[str, int]]:
-    return {(family(option), option.penalty) for option in ruling.relief}
-
-
-def _only_free(ruling: Ruling) -> bool:
-    return _free(ruling) and not any(option.penalty for option in ruling.relief)
-
-
-def _free(ruling: Ruling) -> bool:
-    return any(
-        not option.penalty and option.kind is not ReliefKind.STROKE_AND_DISTANCE for option in ruling.relief
-    )

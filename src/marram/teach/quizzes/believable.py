@@ -2,22 +2,18 @@
 
 from collections.abc import Callable, Mapping
 from enum import Enum, auto
-from functools import cache
 
-from marram.rules.engine.export import graph_of
-from marram.rules.engine.graph import outcomes
 from marram.rules.facts.ball import Area, area_of_ball
 from marram.rules.facts.conditions import FormOfPlay
-from marram.rules.finding_of import finding_of
-from marram.rules.findings import Finding
 from marram.rules.incidents import incident
 from marram.rules.penalty import OWN, PenaltyKind, Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, at_several_prices, priced_apart
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
 from marram.teach.quizzes.near import Near, is_within_boundary
-from marram.teach.situations.reaching import TODAY
+from marram.teach.quizzes.of_incident import bears_of, step, steps_of
+from marram.teach.quizzes.prices_of_relief import at_several_prices, priced_apart
 from marram.teach.situations.situation import Situation
 from marram.words.headline import said_by_note
 
@@ -27,8 +23,6 @@ _GENERAL_PENALTY = 2
 """Strokes of the general penalty in stroke play (Rule 1.3c(2))."""
 _COUNTED = (PenaltyKind.STROKES, PenaltyKind.GENERAL)
 _ORDINARY = (*_COUNTED, PenaltyKind.LOSS_OF_HOLE, PenaltyKind.DISQUALIFICATION)
-Step = tuple[Action | None, str, frozenset[str], tuple[str, ...]]
-"""What is done next: the action, the note that says it better, the families of relief, what is put right."""
 
 
 class Spoken(Enum):
@@ -258,52 +252,6 @@ def _is_right_in_part(one: Situation, other: Ruling) -> bool:
         return False
     paid = {own + each.penalty for each in other.relief if family(each) == _OF_PENALTY_AREA}
     return _TWO in paid
-
-
-def step(ruling: Ruling) -> Step:
-    """Return what is done next, as far as an answer says it."""
-    corrected = ruling.corrections if ruling.action is Action.CORRECT_MISTAKE else ()
-    families = frozenset(family(each) for each in ruling.relief)
-    return ruling.action, said_by_note(ruling), families, tuple(each.what for each in corrected)
-
-
-@cache
-def steps_of(name: str) -> frozenset[Step]:
-    """Return what is done next after an incident, whatever is answered."""
-    return frozenset(step(end) for end in _rulings(name))
-
-
-@cache
-def comes_to_one_thing(name: str) -> bool:
-    """Whether an incident, whatever is answered, costs nobody anything and leaves one thing to do: to play on."""
-    return not bears_of(name) and {action for action, *_ in steps_of(name)} in (
-        {Action.PLAY_ON},
-        {Action.PLAY_AS_IT_LIES},
-    )
-
-
-@cache
-def findings_of(name: str) -> frozenset[Finding | None]:
-    """Return what rulings of an incident can find, whatever is answered."""
-    return frozenset(finding_of(end) for end in _rulings(name))
-
-
-@cache
-def bears_of(name: str) -> frozenset[Who]:
-    """Return who bears a penalty by rulings of an incident, whatever is answered."""
-    return frozenset(each.who for end in _rulings(name) for each in end.penalties)
-
-
-@cache
-def _rulings(name: str) -> tuple[Ruling, ...]:
-    return tuple(end for end in outcomes(graph_of(name, TODAY)) if isinstance(end, Ruling))
-
-
-@cache
-def offers_free_relief(name: str) -> bool:
-    """Whether rulings of an incident leave the choice to play the ball as it lies or to take free relief."""
-    choice = Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
-    return any(action is choice and "free" in families for action, _, families, _ in steps_of(name))
 
 
 def _strokes(ruling: Ruling) -> int:

@@ -9,15 +9,15 @@ from marram.rules.findings import Finding
 from marram.rules.ruling import Action
 from marram.teach.quizzes.apart import (
     MAY_BE_TAKEN_AWAY,
-    at_several_prices,
     differs_by_price_of_relief,
     is_allowed_too,
-    priced_apart,
     told_apart,
 )
-from marram.teach.quizzes.believable import comes_to_one_thing, findings_of, is_believable
+from marram.teach.quizzes.believable import is_believable
 from marram.teach.quizzes.given_away import gives_itself_away
 from marram.teach.quizzes.near import Near, near_rulings
+from marram.teach.quizzes.of_incident import comes_to_one_thing, findings_of
+from marram.teach.quizzes.prices_of_relief import at_several_prices, priced_apart
 from marram.teach.quizzes.saying import (
     FURTHER_RELIEF,
     SAID_WITH_FINDING,

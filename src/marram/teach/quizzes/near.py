@@ -1,7 +1,7 @@
 """Rulings near a situation, the likeliest mistake first: what people take for its ruling."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import combinations, islice
 from random import Random
 
@@ -9,11 +9,11 @@ from marram.rules.engine.request import fact_named, rule
 from marram.rules.facts.conditions import FormOfPlay
 from marram.rules.facts.conditions import sides as the_sides
 from marram.rules.incidents import incident
-from marram.rules.penalty import Penalty, PenaltyKind, Who, disqualified, general, strokes
-from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
+from marram.rules.penalty import PenaltyKind
 from marram.rules.result import NeedFacts
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, priced_apart
+from marram.teach.quizzes.misjudged import choice_misjudged, misjudged, prices_misjudged
+from marram.teach.quizzes.prices_of_relief import priced_apart
 from marram.teach.situations.fitting_together import fit_together
 from marram.teach.situations.reaching import taught
 from marram.teach.situations.sampling import situation
@@ -44,10 +44,6 @@ LOCAL_RULE, NOT_IN_FORCE = "local_rule_", "no"
 _GENERAL = (PenaltyKind.GENERAL, PenaltyKind.LOSS_OF_HOLE)
 _OF_FORM = (*_GENERAL, PenaltyKind.HOLES_DEDUCTED, PenaltyKind.POINTS_DEDUCTED)
 """Penalties that tell their form of play."""
-_LOST_ONE_AFTER_ANOTHER = frozenset({"both_provisionals_lost_too", "provisional_lost_too"})
-"""Notes of balls lost with provisional balls: how often the stroke of stroke and distance counts, is what is asked."""
-_FREE_RELIEF = "16.1b"
-"""The provision of free relief as everybody remembers it (Rule 16.1b)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +97,7 @@ def _every_near(one: Situation) -> Iterator[Near]:
         yield Near(before, one.form, edition=2019)
     lot = _lot(one, "near")
     if priced_apart(one.ruling):
-        prices = [Near(each, one.form, misjudged=True) for each in _prices_misjudged(one.ruling)]
+        prices = [Near(each, one.form, misjudged=True) for each in prices_misjudged(one.ruling)]
         lot.shuffle(prices)
         yield from prices
     for found in (
@@ -114,9 +110,10 @@ def _every_near(one: Situation) -> Iterator[Near]:
         lot.shuffle(kind)
         yield from kind
     yield from _taken_for(one)
-    *wrong, out = _misjudged(one)
+    *wrong, out = (Near(each, one.form, misjudged=True) for each in misjudged(one.ruling))
     lot.shuffle(wrong)
-    yield from (*wrong, *_choice_misjudged(one), out)
+    choice = (Near(each, one.form, misjudged=True) for each in choice_misjudged(one.ruling))
+    yield from (*wrong, *choice, out)
 
 
 def _flips(one: Situation) -> list[tuple[str, str]]:
@@ -223,79 +220,3 @@ def _taken_for(one: Situation) -> Iterator[Near]:
             found = ruled(name, {**other.facts, **here_too}, one.form, one.played_on)
             if isinstance(found, Ruling):
                 yield Near(found, one.form, incident=name)
-
-
-def _misjudged(one: Situation) -> list[Near]:
-    """Return the right step with another penalty (none, one stroke, the general penalty) or relief at another cost; last, out."""
-    right = one.ruling
-    bearing = {each.who for each in right.penalties} or {Who.PLAYER}
-    found = [*_relief_misjudged(right), *_relief_besides(right)]
-    cited, step = right.citations[0], _step_misjudged(right)
-    if MAY_BE_TAKEN_AWAY.intersection(right.notes) and not any(each.penalty == 0 for each in right.relief):
-        free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
-        found.append(replace(right, action=Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, relief=(free,)))
-    if right.action is not Action.TAKE_RELIEF:
-        whom = {*bearing, Who.PLAYER} if bearing <= {Who.OPPONENT, Who.OTHER_PLAYER} else bearing
-        for who in sorted(whom, key=lambda each: each.value):
-            costs: tuple[tuple[Penalty, ...], ...] = ((), (strokes(1, cited, who),), (general(cited, who),))
-            kept = right.relief if right.action is Action.REPLACE else ()
-            found += [replace(right, penalties=each, action=step, relief=kept) for each in costs]
-    out = tuple(disqualified(cited, who) for who in sorted(bearing, key=lambda each: each.value))
-    found.append(replace(right, penalties=out, action=None, relief=(), corrections=(), notes=()))
-    return [Near(each, one.form, misjudged=True) for each in found]
-
-
-def _choice_misjudged(one: Situation) -> Iterator[Near]:
-    """Yield the choice that is left with a stroke besides, where all relief in it must be paid for."""
-    right = one.ruling
-    if right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF and all(each.penalty for each in right.relief):
-        yield Near(replace(right, penalties=(strokes(1, right.citations[0]),)), one.form, misjudged=True)
-
-
-def _relief_besides(right: Ruling) -> Iterator[Ruling]:
-    """Yield free relief besides, where a loose impediment may be taken away and no Local Rule gives more (Rule 15.1a)."""
-    free = ReliefOption(ReliefKind.FREE, _FREE_RELIEF, Reference.NEAREST_POINT, 1, ())
-    if "may_remove_loose_impediment" in right.notes and right.action is Action.PLAY_AS_IT_LIES:
-        yield replace(right, action=Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF, relief=(free,))
-
-
-def _step_misjudged(right: Ruling) -> Action | None:
-    """Return what is done next at another penalty: at none, the hole is not over."""
-    if right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF:
-        return Action.PLAY_AS_IT_LIES
-    over = right.action in (None, Action.HOLE_OVER)
-    return Action.PLAY_ON if over and right.penalties else right.action
-
-
-def _prices_misjudged(right: Ruling) -> Iterator[Ruling]:
-    """Yield rulings with the same relief, which costs one thing in one way and another in another, at other prices."""
-    prices = sorted({each.penalty for each in right.relief})
-    least, most = prices[0], prices[-1]
-    for cost in (least, most):
-        yield replace(right, relief=tuple(replace(each, penalty=cost) for each in right.relief))
-    turned = {least: most, most: least}
-    yield replace(
-        right,
-        relief=tuple(replace(each, penalty=turned.get(each.penalty, each.penalty)) for each in right.relief),
-    )
-    yield replace(right, relief=tuple(replace(each, penalty=each.penalty + 1) for each in right.relief))
-
-
-def _relief_misjudged(right: Ruling) -> Iterator[Ruling]:
-    """Yield rulings with the same relief at another cost, or with free relief."""
-    choice = right.action is Action.PLAY_AS_IT_LIES_OR_TAKE_RELIEF
-    if right.action is Action.TAKE_RELIEF and _LOST_ONE_AFTER_ANOTHER.intersection(right.notes):
-        paid = sum(each.strokes for each in right.penalties)
-        for before in {paid - 1, paid + 1}:
-            strokes_before = (strokes(before, right.penalties[0].citation),) if before else ()
-            yield replace(right, penalties=strokes_before)
-        return
-    if not choice and (right.penalties or right.action is not Action.TAKE_RELIEF):
-        return
-    for cost in (1, 2):
-        yield replace(right, relief=tuple(replace(each, penalty=cost) for each in right.relief))
-    if all(each.kind is ReliefKind.STROKE_AND_DISTANCE for each in right.relief):
-        yield replace(right, relief=tuple(replace(each, penalty=0) for each in right.relief))
-    else:
-        free = replace(right.relief[-1], kind=ReliefKind.FREE, penalty=0, citation=_FREE_RELIEF)
-        yield replace(right, relief=(free,))

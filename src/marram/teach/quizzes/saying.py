@@ -10,8 +10,9 @@ from marram.rules.penalty import Who
 from marram.rules.relief_family import family
 from marram.rules.relief_option import ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Ruling
-from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY, in_order, priced_apart, step_families
-from marram.teach.quizzes.believable import offers_free_relief
+from marram.teach.quizzes.apart import MAY_BE_TAKEN_AWAY
+from marram.teach.quizzes.of_incident import offers_free_relief
+from marram.teach.quizzes.prices_of_relief import in_order, priced_apart, step_families
 from marram.teach.situations.situation import Situation
 from marram.words.headline import choices, forced_costs, headline, next_words, total_words
 from marram.words.messages import say, term

@@ -6,8 +6,9 @@ from enum import Enum, auto
 
 from marram.rules.finding_of import finding_of
 from marram.rules.ruling import Ruling
-from marram.teach.quizzes.believable import OTHERS, bears_of
+from marram.teach.quizzes.believable import OTHERS
 from marram.teach.quizzes.near import Near
+from marram.teach.quizzes.of_incident import bears_of
 from marram.teach.quizzes.saying import SCORED_ALONE
 from marram.teach.situations.situation import Situation
 from marram.words.headline import costs_something
