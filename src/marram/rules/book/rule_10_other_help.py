@@ -88,11 +88,17 @@ def line_shown_on_green(case: Case) -> Ruling:
         return _in_breach_before("10.2b(2)").note("removing_object_does_not_help")
     if case.is_one_of(line_shown_by, LineShownBy.TOUCH) and case[touch_improved_green]:
         return _in_breach_before("8.1a")
-    if case[still_there_in_stroke] and not case[attending_flagstick]:
-        return _in_breach("10.2b(2)")
-    if case[still_there_in_stroke]:
+    if not case[still_there_in_stroke]:
+        return _free("10.2b(2)")
+    return still_shown_during_stroke(case)
+
+
+@provision("10.2b(2) Exception")
+def still_shown_during_stroke(case: Case) -> Ruling:
+    """Where a caddie stands to attend the flagstick is free; a club or hand that still points out the line is not."""
+    if case.is_one_of(line_shown_by, LineShownBy.PERSON) and case[attending_flagstick]:
         return _free("10.2b(2) Exception")
-    return _free("10.2b(2)")
+    return _in_breach("10.2b(2)")
 
 
 @provision("10.2b(3)")
