@@ -56,7 +56,7 @@ SVG = "{http://www.w3.org/2000/svg}"
 @cache
 def drawn(incident: str) -> list[Placed]:
     """What is drawn of an incident: placed once, and not before a test asks."""
-    tried = (placed(one, MAP) for one in islice(situations(4, incidents=(incident,)), 9))
+    tried = (placed(one, MAP) for one in islice(situations(4, incidents=(incident,)), 16))
     return [one for one in tried if isinstance(one, Placed)]
 
 

@@ -128,7 +128,7 @@ def test_a_quiz_on_the_shell_is_the_same_for_its_seed() -> None:
 def test_where_the_finding_is_asked_for_the_answers_are_findings() -> None:
     """Whose turn it is, and how many points there are, is asked as that and not as a penalty."""
     for name in ("whose_turn", "stableford_points", "foursomes_whose_turn", "par_bogey_hole"):
-        found = next(questions(3, incidents=(name,)))
+        found = next(one for one in map(draft, situations(3, incidents=(name,))) if one is not None)
         assert found.answers[found.right].words == found.situation.headline
         assert not any("penalty" in one.words for one in found.answers)
 

@@ -112,7 +112,7 @@ def test_an_unknown_provision_is_refused() -> None:
 
 def test_harder_situations_have_more_to_weigh() -> None:
     """On average a hard situation tells more facts than an easy one, rests on more provisions and happens more rarely."""
-    easy, hard = (list(islice(situations(2, level=level), 12)) for level in (1, 3))
+    easy, hard = (list(islice(situations(2, level=level), 40)) for level in (1, 3))
     for much in (
         lambda one: len(one.facts),
         lambda one: len(one.ruling.citations),

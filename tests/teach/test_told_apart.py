@@ -248,7 +248,8 @@ def test_strokes_left_out_of_a_card_are_added_and_not_forgiven() -> None:
 
 def test_whether_a_hole_is_over_is_asked_as_that() -> None:
     """Where a hole is over, or goes on, is the question (Rule 6.5), playing on is an answer to it; where it may be given up, none is."""
-    asked = list(islice(questions(5, incidents=("hole_completed",)), 30))
+    drafts = map(draft, islice(situations(5, incidents=("hole_completed",)), 60))
+    asked = [one for one in drafts if one is not None]
     assert asked
     for one in asked:
         words = {each.words for each in one.answers}
