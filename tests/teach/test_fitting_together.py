@@ -6,14 +6,15 @@ from itertools import islice
 import pytest
 
 import marram
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay
+from marram.rules.local_rules.register import REGISTER
 from marram.rules.penalty import Who, general
 from marram.rules.relief_option import Reference, ReliefKind, ReliefOption
 from marram.rules.ruling import Action, Deadline, Ruling, general_penalty, penalty
 from marram.teach.quizzes.apart import differs_by_price_of_relief, is_allowed_too, told_apart
 from marram.teach.quizzes.drafting import MOST_ANSWERS, draft
 from marram.teach.quizzes.quiz import questions
-from marram.teach.situations.fitting_together import fit_together
+from marram.teach.situations.fitting_together import contradict, fit_together
 from marram.teach.situations.order_of_telling import in_order
 from marram.teach.situations.sampling import situations
 from marram.words.headline import headline
@@ -333,3 +334,13 @@ def test_what_a_sentence_speaks_of_is_told_before_it() -> None:
     assert next(iter(in_order({"actions_reasonable": "yes", "moved_while": "measuring"}))) == "moved_while"
     facts = {"stroke_unreasonable_anyway": "no", "area_of_ball": "bunker", "interference": "ball"}
     assert next(iter(in_order(facts))) == "interference"
+
+
+def test_local_rules_that_exclude_each_other_are_never_told_as_both_in_force() -> None:
+    """The register says which cannot be adopted together (F-2.1 and F-2.2 are two forms of one): no situation tells both."""
+    assert contradict({"local_rule_f_2_1": "yes", "local_rule_f_2_2": "yes"})
+    assert not contradict({"local_rule_f_2_1": "yes", "local_rule_f_2_2": "no"})
+    for name in ("embedded_ball", "alternative_to_stroke_and_distance", "wrong_green"):
+        for one in islice(situations(6, incidents=(name,)), 80):
+            in_force = [code for code, fact in LOCAL_RULES.items() if one.facts.get(fact.name) == "yes"]
+            assert not any({*REGISTER[code].not_with} & {*in_force} for code in in_force)

@@ -3,9 +3,12 @@
 from collections.abc import Mapping
 from typing import Any
 
-from marram.rules.facts.conditions import FormOfPlay
+from marram.rules.editions import edition_of
+from marram.rules.facts.conditions import LOCAL_RULES, FormOfPlay
+from marram.rules.local_rules.register import REGISTER
 from marram.teach.situations.how_often import NOT_IN
 from marram.teach.situations.never_together import NEVER_TOGETHER
+from marram.teach.situations.reaching import TODAY
 
 OF_MATCH_PLAY: Mapping[str, frozenset[str]] = {
     "caddie_deed": frozenset({"conceded"}),
@@ -199,6 +202,14 @@ is told of that denies it.
 Damage by animals on the putting green is repaired (Rule 13.1c(2)), and no ball is moved for it."""
 
 
+_LOCAL_RULES_APART: Mapping[str, frozenset[str]] = {
+    fact.name: frozenset(LOCAL_RULES[other].name for other in REGISTER[code].not_with if other in LOCAL_RULES)
+    for code, fact in LOCAL_RULES.items()
+    if edition_of(TODAY).year in REGISTER[code].not_with_in
+}
+"""Local Rules, by the names of the facts that they are in force, with those that cannot be adopted beside each."""
+
+
 def fit_together(incident: str, facts: Mapping[str, Any], form: FormOfPlay) -> bool:
     """Return whether nothing told speaks against the rest, nor against the form of play.
 
@@ -224,4 +235,7 @@ def contradict(facts: Mapping[str, Any]) -> bool:
     Args:
         facts: the facts, answers as tokens.
     """
-    return any(all(facts.get(name) in tokens for name, tokens in one.items()) for one in NEVER_TOGETHER)
+    if any(all(facts.get(name) in tokens for name, tokens in one.items()) for one in NEVER_TOGETHER):
+        return True
+    in_force = {name for name in _LOCAL_RULES_APART if facts.get(name) == "yes"}
+    return any(not _LOCAL_RULES_APART[name].isdisjoint(in_force) for name in in_force)
