@@ -1,6 +1,8 @@
 """One incident at a time: what a sentence that several incidents share would leave without its name, told of that incident alone."""
 
 CASES: dict[str, str] = {
+    "beyond_public_road/boundary_for_this_hole.yes": "The Local Rule puts the ground beyond the road out of bounds on the hole being played.",
+    "beyond_public_road/boundary_for_this_hole.no": "The Local Rule puts the ground beyond the road out of bounds on another hole only.",
     "advice_giver_moved_ball/outside_cause_known.yes": "",
     "advice_giver_moved_ball/moved_while.moving_away_from_ball": "The ball had rolled to rest against the advice giver, who only stepped away.",
     "advice_giver_moved_ball/moved_while.something_else": "It happened as the advice giver walked past the ball.",

@@ -5,6 +5,8 @@ _COURTESY = "{player} has a caddie, and the aide held a club for a moment to hel
 _AUTHORIZED = "A person whom {player} had authorized for the whole round dropped the ball in taking relief."
 
 CASES: dict[str, str] = {
+    "dropped_with_disability/player_eligible.yes": "{player} is eligible in one of the categories of disability.",
+    "dropped_with_disability/player_eligible.no": "{player} is eligible in none of the categories of disability.",
     "blind_help.aide_carried_clubs+handled_clubs_as_courtesy.yes": _COURTESY,
     "blind_help.aide_carried_clubs": _CARRIED,
     "aide_act.aide_carried_clubs+handled_clubs_as_courtesy.yes": _COURTESY,

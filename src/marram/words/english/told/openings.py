@@ -208,7 +208,7 @@ OPENINGS: dict[str, str] = {
     "ground_beside_obstruction": "There is ground under repair near {player}'s ball, and beside it a path.",
     "flooded_bunker": "There is temporary water in the bunker where {player}'s ball lies.",
     "beyond_internal_boundary": "{player}'s ball lies close to a boundary inside the course.",
-    "beyond_public_road": "{player}'s ball lies on the course beyond a road that is out of bounds.",
+    "beyond_public_road": "{player}'s ball came to rest beyond a road that is out of bounds, on ground that belongs to the course.",
     "stake_in_the_way": "A white stake that cannot easily be moved is in the way of {player}.",
     "played_from_wrong_place": "{player} played a ball, and the place was wrong.",
     "club_shared": "{player} had another player's club.",
