@@ -11,6 +11,7 @@ from marram.rules.former_names import incident_now
 from marram.rules.incidents import incident
 from marram.teach.book.contents import local_rules, of_rule
 from marram.teach.examinations.item import Item
+from marram.teach.quizzes.drafting import Told, told_in
 from marram.teach.quizzes.quiz import is_taken_up, question
 from marram.teach.situations.reaching import reached_from
 from marram.teach.situations.sampling import situation
@@ -59,6 +60,8 @@ class Draw:
         self.turns = lot.sample(provisions_of_rule(rule), len(provisions_of_rule(rule)))
         self.next = 0
         self.pool: list[Item] = []
+        self.done: set[Told] = set()
+        """Facts that are an item already, or can be none: what they lead to is always the same."""
 
     def several(
         self,
@@ -147,10 +150,13 @@ class Draw:
 
     def _item(self, found: Situation | None, used: set[str], retired: Container[str]) -> Item | None:
         """Return the item of a situation; ``None`` where it is none, or one that was drawn or retired before."""
-        if found is None or len(found.facts) >= MOST_FACTS:
+        if found is None or len(found.facts) >= MOST_FACTS or told_in(found) in self.done:
             return None
         asked = question(found, self.lot)
-        if asked is None or not is_taken_up(asked, self.lot):
+        if asked is not None and not is_taken_up(asked, self.lot):
+            return None
+        self.done.add(told_in(found))
+        if asked is None:
             return None
         one = Item(asked, self.rule, found.level)
         if one.ident in used or one.ident in retired:
