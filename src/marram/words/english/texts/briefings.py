@@ -32,7 +32,7 @@ TEXTS: dict[str, str] = {
     "show_room": "Show the room the ruling",
     "show_way": "Show the way to it",
     "room_sees_way": "The room sees the way to it, at the foot of this page:",
-    "times.one": "At this event it was ruled on {count} time.",
+    "times.one": "At this event it was ruled on once.",
     "times.several": "At this event it was ruled on {count} times.",
     "went.corrected": "It was first ruled otherwise, and put right: {headline}",
     "went.otherwise": "The official ruled otherwise than the program, and said why in the log.",
