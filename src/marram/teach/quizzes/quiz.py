@@ -15,7 +15,7 @@ from marram.teach.situations.situation import Situation
 from marram.words.headline import costs_something
 from marram.words.texts import worded
 
-MOST_IN_VAIN = 60
+MOST_IN_VAIN = 400
 """Situations drawn one after the other of which none gives a question, before it is said that none can (own choice)."""
 NOT_AGAIN = 300
 """Questions within which the same facts are not asked about again, whatever the player is called (own choice)."""
@@ -42,10 +42,13 @@ def questions(
     in_vain = 0
     asked: deque[Told] = deque(maxlen=NOT_AGAIN)
     again = 0
+    closed: set[Told] = set()  # facts that lead to no question: it would be drafted to the same end
     drawn = situations(seed, incidents=incidents, provision=provision, level=level)
     for number, one in enumerate(drawn):
         lot = Random(f"{seed} {number}")  # noqa: S311 - a seed, no secret
-        found = question(one, lot)
+        found = None if told_in(one) in closed else question(one, lot)
+        if found is None:
+            closed.add(told_in(one))
         if found is not None and is_taken_up(found, lot):
             again = again + 1 if told_in(one) in asked else 0
             if again in (0, MOST_AGAIN):
@@ -57,7 +60,8 @@ def questions(
             raise InputError(
                 said(
                     "{count} situations of {incident} were drawn, and no question can be asked of them: too few other "
-                    "rulings lie near. Ask about more incidents, another provision or another level.",
+                    "rulings lie near, or nobody has read such a question yet. Ask about more incidents, another provision "
+                    "or another level.",
                     count=MOST_IN_VAIN,
                     incident=", ".join(incidents) or one.incident,
                 )
